@@ -1,0 +1,99 @@
+import type { Issue } from '../base/index.ts';
+
+export type Figure = 'bust' | 'chest';
+export type SidedValue = { readonly left: number; readonly right: number };
+export type MeasureValue = number | SidedValue;
+
+/** What the fit reads: millimetres, keyed by measure id (see `measures.ts`). */
+export interface BodyInput {
+  readonly figure: Figure;
+  readonly measures: Readonly<Record<string, MeasureValue>>;
+  readonly readings?: Readonly<Record<string, readonly number[]>>;
+  readonly shape?: Readonly<Record<string, string | number>>;
+}
+
+export type LevelId = 'hip' | 'highHip' | 'waist' | 'underbust' | 'bust' | 'upperChest';
+
+/** A horizontal row of the chart: constant v, constant z. */
+export interface BodyLevel {
+  readonly id: LevelId;
+  readonly name: string;
+  readonly v: number;
+  readonly z: number;
+}
+
+export interface ChartPoint {
+  readonly u: number;
+  readonly v: number;
+}
+
+/**
+ * Landmarks in the chart. Sided ones exist as `…Right` and `…Left`, the left one at u → π − u
+ * (the chart is always mirror symmetric, whatever the body is).
+ */
+export type LandmarkId =
+  | 'baseCentreFront'
+  | 'baseCentreBack'
+  | 'baseSideRight'
+  | 'baseSideLeft'
+  | 'neckFront'
+  | 'neckBack'
+  | 'neckSideRight'
+  | 'neckSideLeft'
+  | 'neckTopFront'
+  | 'neckTopBack'
+  | 'neckTopSideRight'
+  | 'neckTopSideLeft'
+  | 'shoulderPointRight'
+  | 'shoulderPointLeft'
+  | 'armpitRight'
+  | 'armpitLeft'
+  | 'armBreakFrontRight'
+  | 'armBreakFrontLeft'
+  | 'armBreakBackRight'
+  | 'armBreakBackLeft'
+  | 'bustPointRight'
+  | 'bustPointLeft'
+  | 'bladePointRight'
+  | 'bladePointLeft';
+
+export type TapeKind = 'girth' | 'length' | 'width' | 'depth';
+
+/** One tape: what was asked for and what the fitted body reads. mm. */
+export interface TapeReading {
+  /** Measure id, with `.left` or `.right` where both sides were given. */
+  readonly id: string;
+  readonly kind: TapeKind;
+  readonly target: number;
+  readonly got: number;
+  readonly status: 'met' | 'conflict' | 'estimated';
+  /** One standard deviation of the estimate; only when estimated. */
+  readonly spread?: number;
+}
+
+/** A fitted body: plain data, survives postMessage. `surfaceOfBody` turns it into a ChartSurface. */
+export interface Body {
+  readonly figure: Figure;
+  /** Everything the surface is computed from; opaque outside this room. */
+  readonly shape: BodyShape;
+  /** From the hip up. */
+  readonly levels: readonly BodyLevel[];
+  readonly landmarks: Readonly<Record<LandmarkId, ChartPoint>>;
+  /** Closed loops in the chart, n × 2 (u, v), counter-clockwise in the (u, v) plane; u may be unwrapped past π. */
+  readonly armholes: { readonly right: Float64Array; readonly left: Float64Array };
+  readonly tapes: readonly TapeReading[];
+  /** Polyline in space (n × 3 mm) of the path each tape takes, keyed like `tapes`; for pictures. */
+  readonly tapePaths: Readonly<Record<string, Float64Array>>;
+  readonly issues: readonly Issue[];
+}
+
+export interface BodyShape {
+  readonly isMirrorSymmetric: boolean;
+  readonly vRange: readonly [number, number];
+  /** Spline knots in v shared by all rails. */
+  readonly knots: Float64Array;
+  /** Rail values at the knots, rail-major. */
+  readonly rails: Float64Array;
+  /** Bump parameters, a fixed number per bump. */
+  readonly bumps: Float64Array;
+}

@@ -1,0 +1,2 @@
+export type { ChartSurface } from './chart-surface.ts';
+export type { Mesh } from './mesh.ts';

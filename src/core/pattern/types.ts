@@ -1,0 +1,77 @@
+/** One boundary stretch of a flat panel on its way to becoming a piece. */
+export interface PieceEdge {
+  readonly kind: 'seam' | 'opening';
+  readonly id: string;
+  /** Seam letter, or '' for openings. */
+  readonly letter: string;
+  /** Polyline n × 2 mm, counter-clockwise round the piece, y UP, ends shared with the neighbours. */
+  readonly points: Float64Array;
+  /** Marks on this edge: distance is an index into `points`; number counts along the seam's own direction, the same on both partners. */
+  readonly marks: readonly PieceMark[];
+  /** Which half of the body this piece is on, for single (front) or double (back) notches. */
+  readonly bodyHalf: 'front' | 'back';
+}
+
+export interface PieceMark {
+  readonly kind: 'level' | 'balance';
+  readonly index: number;
+  /** Shared by both partners: letter + number name the pair. */
+  readonly number: number;
+  readonly levelId?: string;
+}
+
+export interface PieceLine {
+  readonly id: string;
+  readonly name: string;
+  /** n × 2, y up. */
+  readonly points: Float64Array;
+}
+
+/** What drafting needs of one flat panel. */
+export interface PieceInput {
+  readonly id: string;
+  readonly name: string;
+  readonly side: 'right' | 'left' | 'centre';
+  readonly edges: readonly PieceEdge[];
+  readonly levelLines: readonly PieceLine[];
+  readonly material: string;
+}
+
+export interface LabelInfo {
+  readonly project: string;
+  readonly body: string;
+  readonly date: string;
+}
+
+export interface PatternOptions {
+  /** mm, default 10. */
+  readonly allowance?: number;
+  /** Overrides by edge id. */
+  readonly allowanceByEdge?: Readonly<Record<string, number>>;
+}
+
+/** A finished piece in its own coordinates, y up. */
+export interface Piece {
+  readonly id: string;
+  readonly name: string;
+  readonly side: 'right' | 'left' | 'centre';
+  readonly material: string;
+  /** Closed cut outline n × 2. */
+  readonly cutLine: Float64Array;
+  readonly sewLines: readonly PieceLine[];
+  readonly notches: readonly PieceLine[];
+  readonly levelLines: readonly PieceLine[];
+  /** Two points. */
+  readonly grainLine: Float64Array;
+  readonly texts: readonly PieceText[];
+}
+
+export interface PieceText {
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  readonly size: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+  /** Radians counter-clockwise. */
+  readonly angle: number;
+}

@@ -1,0 +1,119 @@
+import type { Mesh } from '../mesh/index.ts';
+
+/** Where a seam line passes, so that it follows another body. */
+export interface SeamAnchor {
+  /** A landmark id of the body; u and v start from it. */
+  readonly landmark?: string;
+  /** A level id of the body; v starts from it. */
+  readonly level?: string;
+  /** Angle in radians, used when no landmark gives it, else added to it. */
+  readonly u?: number;
+  /** mm of chart height added. */
+  readonly v?: number;
+  /** Position round the armhole loop instead: 0 = armpit, 0.25 front break, 0.5 shoulder point, 0.75 back break. */
+  readonly armhole?: number;
+}
+
+export interface SeamLine {
+  readonly id: string;
+  /** Shown name in plain words, for example "princess front". */
+  readonly name: string;
+  /** Fair curve through these, in order (from base up, or from centre front to centre back). */
+  readonly through: readonly SeamAnchor[];
+  /** Level seams run along a level line (v constant) from one upright seam or centre to another. */
+  readonly alongLevel?: string;
+  /** Drawn on the right half; the left half gets the mirror image. Centre lines are on neither. */
+  readonly side: 'centre' | 'right';
+}
+
+export interface SeamLayout {
+  readonly id: string;
+  readonly name: string;
+  readonly description: string;
+  readonly lines: readonly SeamLine[];
+}
+
+export type PanelSide = 'right' | 'left' | 'centre';
+
+/** One stretch of a panel's boundary: along one seam or one opening. */
+export interface PanelEdge {
+  readonly kind: 'seam' | 'opening';
+  /** Seam id, or opening id: `base`, `neck`, `armholeRight`, `armholeLeft`. */
+  readonly id: string;
+  /** Panel vertices along the boundary counter-clockwise, both ends included. */
+  readonly vertices: Uint32Array;
+  /** True when `vertices` run against the direction of the seam's `points`. */
+  readonly reversed: boolean;
+}
+
+/** A stretch of a level line inside a panel: mesh vertices from edge to edge, rising u. */
+export interface PanelLevel {
+  readonly id: string;
+  readonly vertices: Uint32Array;
+}
+
+/** A disk cut from the shell. */
+export interface ShellPanel {
+  readonly id: string;
+  readonly name: string;
+  readonly side: PanelSide;
+  /** The right panel this left one mirrors exactly (vertex by vertex, triangles flipped), on a symmetric body. */
+  readonly mirrorOf?: string;
+  readonly mesh: Mesh;
+  /** #V: back-map into the shell's vertices. */
+  readonly sourceVertex: Uint32Array;
+  /** #V × 2 (u, v). */
+  readonly chart: Float64Array;
+  /** The whole boundary, counter-clockwise, starting at a corner. */
+  readonly edges: readonly PanelEdge[];
+  readonly levels: readonly PanelLevel[];
+}
+
+export interface SeamMark {
+  readonly kind: 'end' | 'level' | 'balance';
+  readonly levelId?: string;
+  /** Index into the seam's `points`. */
+  readonly index: number;
+}
+
+/** A maximal border shared by two panels. */
+export interface Seam {
+  readonly id: string;
+  /** A, B, … AA: unique on the form. */
+  readonly letter: string;
+  readonly name: string;
+  readonly lineId: string;
+  readonly panels: readonly [string, string];
+  /** Shell vertices in order, upwards (upright seams) or rising u (level seams). */
+  readonly points: Uint32Array;
+  readonly marks: readonly SeamMark[];
+  /** mm along the shell. */
+  readonly length3d: number;
+  /** Set when the seam runs along a level line: it keeps its 3D length. */
+  readonly alongLevel?: string;
+}
+
+export interface ShellLevel {
+  readonly id: string;
+  readonly name: string;
+  /** Closed loop of shell vertices. */
+  readonly vertices: Uint32Array;
+  readonly length3d: number;
+}
+
+export interface ShellOpening {
+  readonly id: 'base' | 'neck' | 'armholeRight' | 'armholeLeft';
+  /** Closed loop of shell vertices, counter-clockwise seen from outside the body. */
+  readonly vertices: Uint32Array;
+}
+
+/** The whole sewn surface, open at base, neck and armholes, with its cuts. */
+export interface SeamedShell {
+  readonly mesh: Mesh;
+  /** #V × 2 (u, v). */
+  readonly chart: Float64Array;
+  readonly panels: readonly ShellPanel[];
+  readonly seams: readonly Seam[];
+  readonly levels: readonly ShellLevel[];
+  readonly openings: readonly ShellOpening[];
+}
