@@ -1,0 +1,87 @@
+import { z } from 'zod';
+import type { BodyInput } from '../body/index.ts';
+
+export const projectFormat = 'loftseam-project';
+/** The version this program writes. */
+export const projectVersion = 1;
+
+/** Limits of the file itself, mm. What is plausible on a body is the body's own judgement. */
+export const measureLimits = { min: 0, max: 4000 } as const;
+export const allowanceLimits = { min: 0, max: 50 } as const;
+
+/** The saved project: everything the maker typed, always millimetres, nothing computed. */
+export interface Project {
+  readonly format: typeof projectFormat;
+  readonly version: typeof projectVersion;
+  readonly name: string;
+  readonly displayUnits: 'cm' | 'in';
+  readonly body: BodyInput;
+  readonly seams: ProjectSeams;
+  readonly cloth: ProjectCloth;
+  readonly inside: ProjectInside;
+  readonly cutting: ProjectCutting;
+}
+
+export interface ProjectSeams {
+  /** Id of a seam layout; absent = the first one offered. */
+  readonly layout?: string;
+  /** 0 = a seam takes the mean of its two free lengths (least strain), 1 = its length on the body. */
+  readonly lengthBlend?: number;
+}
+
+export interface ProjectCloth {
+  /** Seam allowance, mm. */
+  readonly allowance?: number;
+  /** Seam allowance by edge: a seam id or `base`, `neck`, `armholeRight`, `armholeLeft`. mm. */
+  readonly allowanceByEdge?: Readonly<Record<string, number>>;
+}
+
+/** Reserved for webs, sleeve and plates. */
+export type ProjectInside = Readonly<Record<never, never>>;
+
+/** Reserved for cloth width, card and paper. */
+export type ProjectCutting = Readonly<Record<never, never>>;
+
+const lengthInMm = z.number().min(measureLimits.min).max(measureLimits.max);
+const allowanceInMm = z.number().min(allowanceLimits.min).max(allowanceLimits.max);
+const sidedLength = z.strictObject({ left: lengthInMm, right: lengthInMm });
+
+const bodySchema = z.strictObject({
+  figure: z.enum(['bust', 'chest']),
+  measures: z.record(z.string(), z.union([lengthInMm, sidedLength])),
+  readings: z.record(z.string(), z.array(lengthInMm).min(1).max(20)).exactOptional(),
+  shape: z.record(z.string(), z.union([z.string().max(100), z.number()])).exactOptional(),
+});
+const seamsSchema = z.strictObject({
+  layout: z.string().max(100).exactOptional(),
+  lengthBlend: z.number().min(0).max(1).exactOptional(),
+});
+const clothSchema = z.strictObject({
+  allowance: allowanceInMm.exactOptional(),
+  allowanceByEdge: z.record(z.string(), allowanceInMm).exactOptional(),
+});
+const emptySchema = z.strictObject({});
+
+/** Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost. */
+export const projectSchema = z.strictObject({
+  format: z.literal(projectFormat),
+  version: z.literal(projectVersion),
+  name: z.string().max(200),
+  displayUnits: z.enum(['cm', 'in']),
+  body: bodySchema,
+  seams: seamsSchema.default({}),
+  cloth: clothSchema.default({}),
+  inside: emptySchema.default({}),
+  cutting: emptySchema.default({}),
+}) satisfies z.ZodType<Project>;
+
+/** Keys each object of the file may hold, by dotted path; `*` stands for any one key. */
+export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
+  ['', Object.keys(projectSchema.shape)],
+  ['body', Object.keys(bodySchema.shape)],
+  ['body.measures.*', Object.keys(sidedLength.shape)],
+  ['seams', Object.keys(seamsSchema.shape)],
+  ['cloth', Object.keys(clothSchema.shape)],
+  ['inside', []],
+  ['cutting', []],
+]);
