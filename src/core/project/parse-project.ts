@@ -10,28 +10,19 @@ import { type Project, projectSchema } from './project.ts';
  * column), another format, a version not understood, unknown or missing keys, wrong types, numbers out of range.
  */
 export function parseProject(source: unknown): Result<Project> {
-  if (typeof source === 'string') return parseText(source);
-  const migrated = migrateProject(source);
+  if (typeof source !== 'string') return checkFile(source);
+  const json = source.startsWith('\ufeff') ? source.slice(1) : source;
+  const fault = locateJsonFault(json);
+  if (!fault) return checkFile(JSON.parse(json));
+  const where = `line ${fault.line}, column ${fault.column}`;
+  const message = `The file is not readable JSON: ${where}: ${fault.message}.`;
+  return failure([{ code: 'file-not-json', path: '', message, severity: 'error' }]);
+}
+
+function checkFile(value: unknown): Result<Project> {
+  const migrated = migrateProject(value);
   if (!migrated.ok) return migrated;
   const checked = projectSchema.safeParse(migrated.value);
   if (checked.success) return success(checked.data);
   return failure(describeFileIssues(checked.error.issues, migrated.value));
-}
-
-function parseText(text: string): Result<Project> {
-  const json = text.startsWith('\ufeff') ? text.slice(1) : text;
-  const fault = locateJsonFault(json);
-  if (fault) {
-    return failure([
-      {
-        code: 'file-not-json',
-        path: '',
-        message: `The file is not readable JSON: line ${fault.line}, column ${fault.column}: ${fault.message}.`,
-        severity: 'error',
-      },
-    ]);
-  }
-  const value: unknown = JSON.parse(json);
-  if (typeof value !== 'string') return parseProject(value);
-  return parseProject({});
 }
