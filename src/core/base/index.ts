@@ -1,2 +1,13 @@
+export { type Brand, type Mm, mm, type Rad, rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
+export { seededRandom } from './seeded-random.ts';
+export {
+  type DisplayUnit,
+  formatBoth,
+  formatLength,
+  type LengthFormat,
+  type LengthUnit,
+  mmPerInch,
+  parseLength,
+} from './units.ts';

@@ -1,0 +1,122 @@
+import { type Mm, mm } from './brand.ts';
+import { failure, type Result, success } from './result.ts';
+
+export type LengthUnit = 'mm' | 'cm' | 'in';
+/** Units a person may choose to see. */
+export type DisplayUnit = 'cm' | 'in';
+
+/** The international inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
+export const mmPerInch = 25.4;
+const mmPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 10, in: mmPerInch };
+
+const unitWords: Readonly<Record<string, LengthUnit>> = {
+  mm: 'mm',
+  cm: 'cm',
+  in: 'in',
+  inch: 'in',
+  inches: 'in',
+  '"': 'in',
+  '″': 'in',
+  '”': 'in',
+  "''": 'in',
+};
+
+/** Vulgar fractions of a tape measure; Unicode blocks Latin-1 Supplement and Number Forms. */
+const fractionCharacters: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+const lengthPattern =
+  /^([+-]?)(?:(\d+)(?: +|-)(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+)) *([^\d\s]*)$/u;
+
+/**
+ * Reads a length as people type it: `92,5`, `92.5 cm`, `36 3/8`, `36-3/8"`, `7/8 in`, `36⅜`. A number without a unit
+ * is in `unit`. A comma or a point is the decimal mark; thousands are not separated, so `1,200` is one and a fifth.
+ * Fails with `length-not-understood`.
+ */
+export function parseLength(text: string, unit: LengthUnit): Result<Mm> {
+  const plain = text
+    .trim()
+    .replace(/[½¼¾⅛⅜⅝⅞]/gu, (c) => ` ${fractionCharacters[c]}`)
+    .replace(/[⁄∕]/gu, '/')
+    .replace(/−/gu, '-')
+    .replace(/^([+-]?) +/u, '$1');
+  const found = lengthPattern.exec(plain);
+  if (!found) return notUnderstood(text, unit);
+  const [, sign, whole, over, under, soloOver, soloUnder, decimal, word] = found;
+  const given = word === '' ? unit : unitWords[word.toLowerCase()];
+  const divisor = Number(under ?? soloUnder ?? 1);
+  if (given === undefined || divisor === 0) return notUnderstood(text, unit);
+  const fraction = Number(over ?? soloOver ?? 0) / divisor;
+  const amount = Number((decimal ?? '0').replace(',', '.')) + Number(whole ?? 0) + fraction;
+  const value = (sign === '-' ? -amount : amount) * mmPer[given];
+  return Number.isFinite(value) ? success(mm(value)) : notUnderstood(text, unit);
+}
+
+function notUnderstood(text: string, unit: LengthUnit): Result<Mm> {
+  const example = unit === 'in' ? '36 3/8' : unit === 'cm' ? '92.5' : '925';
+  const shown = text.trim() === '' ? 'Nothing was typed' : `“${text.trim()}” is not a length`;
+  return failure([
+    {
+      code: 'length-not-understood',
+      path: '',
+      message: `${shown}; type for example ${example}, or with a unit: 92.5 cm, 925 mm, 36 3/8 in.`,
+      severity: 'error',
+    },
+  ]);
+}
+
+export interface LengthFormat {
+  /** Inches to the nearest 1/8 (default) or 1/16. */
+  readonly fraction?: 8 | 16;
+  /** Decimals of centimetres; default 1, that is whole millimetres. */
+  readonly decimals?: number;
+  /** Leave the unit out, as in a field that says it already. */
+  readonly bare?: boolean;
+}
+
+/**
+ * Shows a length in centimetres (`92.5 cm`) or inches with a fraction in lowest terms (`36 3/8 in`). Rounds half away
+ * from zero. Rounding is for the eye: keep the millimetres for computing.
+ */
+export function formatLength(length: number, unit: DisplayUnit, format: LengthFormat = {}): string {
+  if (!Number.isFinite(length)) return '–';
+  const sign = length < 0 ? '-' : '';
+  const size = Math.abs(length);
+  const text =
+    unit === 'in'
+      ? inchesWithFraction(size / mmPerInch, format.fraction ?? 8)
+      : fixed(size / 10, format.decimals ?? 1);
+  const signed = /[1-9]/.test(text) ? sign + text : text;
+  return format.bare === true ? signed : `${signed} ${unit}`;
+}
+
+/** Both systems, as printed on pieces: `92.5 cm (36 3/8 in)`. */
+export function formatBoth(length: number): string {
+  return `${formatLength(length, 'cm')} (${formatLength(length, 'in')})`;
+}
+
+function inchesWithFraction(inches: number, parts: 8 | 16): string {
+  const steps = Math.round(inches * parts + 1e-9);
+  const whole = Math.floor(steps / parts);
+  let over = steps % parts;
+  let under: number = parts;
+  while (over > 0 && over % 2 === 0) {
+    over /= 2;
+    under /= 2;
+  }
+  if (over === 0) return `${whole}`;
+  return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
+}
+
+/** Decimal text, half away from zero also where binary falls a hair short of the half (1.005 × 100). */
+function fixed(value: number, decimals: number): string {
+  const scale = 10 ** decimals;
+  return (Math.round(value * scale + 1e-9) / scale).toFixed(decimals);
+}
