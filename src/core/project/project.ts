@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import type { BodyInput } from '../body/index.ts';
 
+// Without this the library tries to compile text into code, which a page's content security policy reports as a breach.
+z.config({ jitless: true });
+
 export const projectFormat = 'loftseam-project';
 /** The version this program writes. */
 export const projectVersion = 1;
