@@ -1,0 +1,156 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { coreRooms, findBreaches, findLongFunctions, placeOf } from './check-walls.ts';
+import { parseModule, readModules } from './read-imports.ts';
+
+const top = path.resolve(import.meta.dirname, '..');
+const modules = readModules(top, 'src');
+const maxFileLines = 400;
+const maxComponentLines = 200;
+const maxCoreFunctionLines = 160;
+
+/** Rooms that hold code today; supports, simulate and sheet are named and ranked, and join when they are built. */
+const builtPlaces = [
+  ...coreRooms
+    .filter((room) => !['supports', 'simulate', 'sheet'].includes(room))
+    .map((room) => `core/${room}`),
+  ...['cli', 'app', 'app/store', 'app/worker', 'app/scene', 'app/panels'],
+];
+
+describe('the walls between the rooms', () => {
+  it.each(builtPlaces)('sees modules in %s', (place) => {
+    expect(modules.filter((m) => placeOf(m.file) === place).length).toBeGreaterThan(0);
+  });
+
+  it('sees no core room it does not know', () => {
+    const rooms = readdirSync(path.join(top, 'src/core'), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map((entry) => entry.name);
+    expect(rooms.filter((room) => !(coreRooms as readonly string[]).includes(room))).toEqual([]);
+  });
+
+  it('sees imports between rooms at all', () => {
+    const between = modules.flatMap((m) =>
+      m.imports.filter((i) => i.target && placeOf(i.target) !== placeOf(m.file)),
+    );
+    expect(between.length).toBeGreaterThan(30);
+  });
+
+  it('are not breached', () => {
+    expect(findBreaches(modules)).toEqual([]);
+  });
+
+  it('keep files and functions short', () => {
+    const longFiles = modules
+      .filter((m) => m.source.getLineStarts().length > maxFileLines + 1)
+      .map((m) => `${m.file} ${m.source.getLineStarts().length} lines`);
+    expect(longFiles).toEqual([]);
+    const components = modules.filter((m) => m.file.endsWith('.tsx'));
+    expect(findLongFunctions(components, maxComponentLines)).toEqual([]);
+    const core = modules.filter((m) => m.file.startsWith('src/core/'));
+    expect(findLongFunctions(core, maxCoreFunctionLines)).toEqual([]);
+  });
+
+  it('are the ones the contributors read about', () => {
+    const guide = readFileSync(path.join(top, 'DEVELOPERS.md'), 'utf8');
+    const rows = [...guide.matchAll(/^\| *(\d+) *\| *`(\w+)`/gm)].map((m) => `${m[1]} ${m[2]}`);
+    expect(rows).toEqual(coreRooms.map((room, rank) => `${rank} ${room}`));
+  });
+
+  it('let no test or source read outside the project', () => {
+    const all = [...modules, ...readModules(top, 'tests')];
+    const outside = all.flatMap((m) =>
+      m.imports.filter((i) => i.target?.startsWith('..')).map((i) => `${m.file}:${i.line} ${i.specifier}`),
+    );
+    expect(outside).toEqual([]);
+  });
+});
+
+describe('the check of the walls', () => {
+  const breach = (file: string, text: string) => findBreaches([parseModule(file, text)]);
+
+  it.each([
+    ['an upward import', 'src/core/mesh/a.ts', "import { x } from '../seams/index.ts';"],
+    ['an upward type import', 'src/core/mesh/a.ts', "import type { X } from '../body/index.ts';"],
+    ['an upward type in passing', 'src/core/mesh/a.ts', "type X = import('../body/index.ts').Body;"],
+    ['an upward re-export', 'src/core/math/a.ts', "export * from '../mesh/index.ts';"],
+    ['a way round the index', 'src/core/seams/a.ts', "import { x } from '../mesh/mesh.ts';"],
+    ['a missing extension', 'src/core/seams/a.ts', "import { x } from './b';"],
+    ['core reaching for the app', 'src/core/pipeline/a.ts', "import { x } from '../../app/store/store.ts';"],
+    ['core reading files', 'src/core/export/a.ts', "import { readFileSync } from 'node:fs';"],
+    ['core loading three', 'src/core/mesh/a.ts', "import { Mesh } from 'three';"],
+    ['a package in the wrong room', 'src/core/mesh/a.ts', "import { z } from 'zod';"],
+    ['the store knowing React', 'src/app/store/a.ts', "import { useState } from 'react';"],
+    ['panels loading three', 'src/app/panels/a.tsx', "import { Color } from 'three';"],
+    [
+      'panels running the pipeline',
+      'src/app/panels/a.tsx',
+      "import { x } from '../../core/pipeline/index.ts';",
+    ],
+    [
+      'the store running the pipeline',
+      'src/app/store/a.ts',
+      "import { x } from '../../core/pipeline/index.ts';",
+    ],
+    ['panels calling the scene', 'src/app/panels/a.tsx', "import { x } from '../scene/scene.tsx';"],
+    ['the command line calling the app', 'src/cli/a.ts', "import { x } from '../app/store/store.ts';"],
+    ['a way out of the project', 'src/cli/a.ts', "import x from '../../../shared/a.json';"],
+    ['a late import', 'src/core/mesh/a.ts', "export const f = () => import('../seams/index.ts');"],
+    ['a clock', 'src/core/mesh/a.ts', 'export const t = () => Date.now();'],
+    ['a better clock', 'src/core/mesh/a.ts', 'export const t = () => performance.now();'],
+    ['chance', 'src/core/mesh/a.ts', 'export const r = () => Math.random();'],
+    ['the console', 'src/core/mesh/a.ts', "export const s = () => console.log('x');"],
+    ['the page', 'src/core/mesh/a.ts', 'export const d = () => document.title;'],
+    ['the process', 'src/core/mesh/a.ts', 'export const p = () => process.env;'],
+    ['the network', 'src/core/mesh/a.ts', "export const n = () => fetch('x');"],
+    ['a back door to globals', 'src/core/mesh/a.ts', 'export const g = () => globalThis;'],
+    ['module state', 'src/core/mesh/a.ts', 'let count = 0; export const f = () => ++count;'],
+    [
+      'module scratch',
+      'src/core/mesh/a.ts',
+      'const scratch = new Float64Array(3); export const f = () => scratch;',
+    ],
+    ['a module cache', 'src/core/mesh/a.ts', 'const cache = new Map(); export const f = () => cache;'],
+  ])('sees %s', (_, file, text) => {
+    expect(breach(file, text)).toHaveLength(1);
+  });
+
+  it.each([
+    ['a downward import', 'src/core/seams/a.ts', "import type { Mesh } from '../mesh/index.ts';"],
+    ['a neighbour in the room', 'src/core/seams/a.ts', "import { x } from './b.ts';"],
+    [
+      'the store naming a type',
+      'src/app/store/a.ts',
+      "import type { F } from '../../core/pipeline/index.ts';",
+    ],
+    ['shared data', 'src/cli/a.ts', "import x from '../../shared/demos/a.json';"],
+    [
+      'the worker running the pipeline',
+      'src/app/worker/a.ts',
+      "import { x } from '../../core/pipeline/index.ts';",
+    ],
+    [
+      'a property that shares a name',
+      'src/core/mesh/a.ts',
+      'export const f = (o: { self: number }) => o.self;',
+    ],
+    [
+      'a parameter that shares a name',
+      'src/core/mesh/a.ts',
+      'export const f = (location: number) => location + 1;',
+    ],
+    ['a table', 'src/core/mesh/a.ts', "export const table = new Map([['a', 1]]);"],
+    ['a local variable', 'src/core/mesh/a.ts', 'export function f() { let n = 0; n++; return n; }'],
+  ])('allows %s', (_, file, text) => {
+    expect(breach(file, text)).toEqual([]);
+  });
+
+  it('counts the lines of a function', () => {
+    const text = `export function long() {\n${'  f();\n'.repeat(10)}}\n`;
+    expect(findLongFunctions([parseModule('src/app/panels/a.tsx', text)], 11)).toEqual([
+      'src/app/panels/a.tsx:1 long 12 lines',
+    ]);
+    expect(findLongFunctions([parseModule('src/app/panels/a.tsx', text)], 12)).toEqual([]);
+  });
+});
