@@ -1,2 +1,13 @@
+export { type CappedMesh, capBoundaryLoops } from './cap-boundary-loops.ts';
 export type { ChartSurface } from './chart-surface.ts';
+export { eulerCharacteristic } from './euler-characteristic.ts';
+export { findBoundaryLoops } from './find-boundary-loops.ts';
+export { countEdges, findNeighbours, findTwins, nextHalfedge, previousHalfedge } from './halfedges.ts';
+export { measureArea, measureTriangleAreas, measureVertexAreas, measureVolume } from './measure-areas.ts';
+export { measureAngleDefects, measureCornerAngles, measureTotalCurvature } from './measure-curvature.ts';
+export { measureTriangleNormals, measureVertexNormals } from './measure-normals.ts';
+export { measureAlongPath, measurePath } from './measure-paths.ts';
+export { measureCornerCotangents, measureSmallestAngles } from './measure-shapes.ts';
+export { type MergedMesh, mergeMeshes } from './merge-meshes.ts';
 export type { Mesh } from './mesh.ts';
+export { type MeshExpectations, validateMesh } from './validate-mesh.ts';
