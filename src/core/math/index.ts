@@ -1,5 +1,7 @@
 export { convexHull } from './convex-hull.ts';
 export { cubicSplineMoments, evaluateCubicSpline, findSplineInterval } from './cubic-spline.ts';
+export { Ldlt, type LdltReport } from './ldlt.ts';
+export { analyseLdlt, type LdltSymbolic } from './ldlt-symbolic.ts';
 export {
   isInsidePolygon,
   measureDistanceToPolyline,
@@ -19,3 +21,4 @@ export {
   orientation,
   type SegmentCrossing,
 } from './predicates.ts';
+export { findSlot, patternFromPairs, type SparsePattern } from './sparse-pattern.ts';

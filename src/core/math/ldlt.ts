@@ -1,0 +1,228 @@
+import { factorPanel, updateRest } from './factor-front.ts';
+import type { LdltSymbolic } from './ldlt-symbolic.ts';
+
+/** How a factorisation ended. */
+export interface LdltReport {
+  /** Positive definite: every pivot > 0. */
+  readonly isPositive: boolean;
+  /** Pivots below 0; by Sylvester's law the number of negative eigenvalues (1 when stopped early). */
+  readonly negativePivots: number;
+  /** False when a pivot was exactly 0, not a number, or when stopped early: do not solve. */
+  readonly isUsable: boolean;
+  /** What was added to every diagonal number. */
+  readonly shift: number;
+  /** Smallest and largest pivot in absolute value; 0 when not usable. */
+  readonly smallestPivot: number;
+  readonly largestPivot: number;
+}
+
+/**
+ * Sparse symmetric L D Lᵀ without pivoting, for matrices that are positive definite or strongly
+ * diagonally signed. Holds memory for one factor, reused by every `factor` call.
+ * Cost for a flat triangle mesh of 5000 vertices: about 5 ms with one number per vertex, 30 ms with 2 × 2.
+ * Source: multifrontal method, Duff and Reid, ACM TOMS 9 (1983); Liu, SIAM Review 34 (1992).
+ */
+export class Ldlt {
+  private readonly panels: Float64Array;
+  private readonly stack: Float64Array;
+  private readonly scaled: Float64Array;
+  private readonly inversePivots: Float64Array;
+  private readonly work: Float64Array;
+  private readonly gathered: Float64Array;
+  private isUsable = false;
+
+  constructor(readonly symbolic: LdltSymbolic) {
+    const { panelStart, stackSize, largestFront, largestWidth, size, blockSize } = symbolic;
+    this.panels = new Float64Array(panelStart[panelStart.length - 1]);
+    this.stack = new Float64Array(stackSize);
+    this.scaled = new Float64Array(largestFront * largestWidth);
+    this.inversePivots = new Float64Array(largestWidth);
+    this.work = new Float64Array(size * blockSize);
+    this.gathered = new Float64Array(largestFront);
+  }
+
+  /**
+   * Factors the matrix with `values` on the analysed pattern: per pattern entry one number, or a block of
+   * four (row by row; rows belong to the entry's row). Adds `shift` to the diagonal. With
+   * `stopAtNegative` it gives up at the first pivot ≤ 0 and the result cannot be solved with.
+   */
+  factor(values: Float64Array, options: { shift?: number; stopAtNegative?: boolean } = {}): LdltReport {
+    const { symbolic, panels, stack } = this;
+    const { columnStart, rowStart, panelStart, blockSize, parent } = symbolic;
+    const shift = options.shift ?? 0;
+    const stopEarly = options.stopAtNegative ?? false;
+    this.scatter(values, shift);
+    // Children waiting for supernode s occupy the top of the stack; `waiting` counts their numbers.
+    const count = parent.length;
+    const pending = new Int32Array(count);
+    const childList = new Int32Array(count);
+    const childAt = new Int32Array(count);
+    let childDepth = 0;
+    let height = 0;
+    let negative = 0;
+    for (let s = 0; s < count; s++) {
+      const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
+      const side = (rowStart[s + 1] - rowStart[s]) * blockSize;
+      // 1. Room for the remainder above the children, then children into panel and remainder.
+      const restAt = height;
+      stack.fill(0, restAt, restAt + side * side);
+      let base = restAt;
+      for (let c = pending[s]; c > 0; c--) {
+        childDepth--;
+        base = childAt[childDepth];
+        this.addChild(childList[childDepth], base, s, restAt);
+      }
+      // 2. Eliminate the own columns.
+      const found = factorPanel(
+        panels,
+        panelStart[s],
+        width + side,
+        width,
+        this.scaled,
+        this.inversePivots,
+        stopEarly,
+      );
+      if (found < 0 || (stopEarly && found > 0)) {
+        this.isUsable = false;
+        return {
+          isPositive: false,
+          negativePivots: negative + Math.max(found, 0),
+          isUsable: false,
+          shift,
+          smallestPivot: 0,
+          largestPivot: 0,
+        };
+      }
+      negative += found;
+      // 3. Pass the remainder up, moved down over the children's.
+      if (side > 0) {
+        updateRest(panels, panelStart[s], width + side, width, this.scaled, stack, restAt);
+        if (base < restAt) stack.copyWithin(base, restAt, restAt + side * side);
+        pending[parent[s]]++;
+        childList[childDepth] = s;
+        childAt[childDepth++] = base;
+        height = base + side * side;
+      } else height = base;
+    }
+    this.isUsable = true;
+    const [smallestPivot, largestPivot] = this.pivotRange();
+    return {
+      isPositive: negative === 0,
+      negativePivots: negative,
+      isUsable: true,
+      shift,
+      smallestPivot,
+      largestPivot,
+    };
+  }
+
+  private scatter(values: Float64Array, shift: number): void {
+    const { target, columnStart, panelStart, blockSize } = this.symbolic;
+    const panels = this.panels;
+    panels.fill(0);
+    for (let k = 0; k < target.length; k++) if (target[k] >= 0) panels[target[k]] = values[k];
+    if (shift === 0) return;
+    for (let s = 0; s + 1 < columnStart.length; s++) {
+      const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
+      for (let i = 0; i < width; i++) panels[panelStart[s] + i * width + i] += shift;
+    }
+  }
+
+  /** Adds child c's remainder (at `from` in the stack) into parent s: own columns or remainder at `restAt`. */
+  private addChild(c: number, from: number, s: number, restAt: number): void {
+    const { rowStart, columnStart, panelStart, parentPlace, blockSize } = this.symbolic;
+    const { panels, stack } = this;
+    const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
+    const parentSide = (rowStart[s + 1] - rowStart[s]) * blockSize;
+    const first = rowStart[c];
+    const blocks = rowStart[c + 1] - first;
+    const side = blocks * blockSize;
+    for (let bi = 0; bi < blocks; bi++) {
+      for (let a = 0; a < blockSize; a++) {
+        const source = from + (bi * blockSize + a) * side;
+        const row = parentPlace[first + bi] * blockSize + a;
+        const panelRow = panelStart[s] + row * width;
+        const restRow = restAt + (row - width) * parentSide - width;
+        for (let bj = 0; bj <= bi; bj++) {
+          const column = parentPlace[first + bj] * blockSize;
+          const take = source + bj * blockSize;
+          if (column < width) {
+            panels[panelRow + column] += stack[take];
+            if (blockSize === 2) panels[panelRow + column + 1] += stack[take + 1];
+          } else {
+            stack[restRow + column] += stack[take];
+            if (blockSize === 2) stack[restRow + column + 1] += stack[take + 1];
+          }
+        }
+      }
+    }
+  }
+
+  private pivotRange(): [number, number] {
+    const { columnStart, panelStart, blockSize } = this.symbolic;
+    let smallest = Infinity;
+    let largest = 0;
+    for (let s = 0; s + 1 < columnStart.length; s++) {
+      const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
+      for (let i = 0; i < width; i++) {
+        const pivot = Math.abs(this.panels[panelStart[s] + i * width + i]);
+        smallest = Math.min(smallest, pivot);
+        largest = Math.max(largest, pivot);
+      }
+    }
+    return [smallest, largest];
+  }
+
+  /** Solves with the last factor. `right` and `out` (may be the same array): size × blockSize numbers. */
+  solve(right: Float64Array, out: Float64Array = new Float64Array(right.length)): Float64Array {
+    if (!this.isUsable) throw new Error('ldlt: solve needs a usable factor');
+    const { symbolic, work: x, panels, gathered } = this;
+    const { order, size, blockSize, columnStart, rowStart, rows, panelStart } = symbolic;
+    for (let k = 0; k < size; k++) {
+      for (let a = 0; a < blockSize; a++) x[k * blockSize + a] = right[order[k] * blockSize + a];
+    }
+    const count = columnStart.length - 1;
+    // 1. L y = b.
+    for (let s = 0; s < count; s++) {
+      const first = columnStart[s] * blockSize;
+      const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
+      let row = panelStart[s] + width;
+      for (let i = 1; i < width; i++, row += width) {
+        let sum = x[first + i];
+        for (let k = 0; k < i; k++) sum -= panels[row + k] * x[first + k];
+        x[first + i] = sum;
+      }
+      row = panelStart[s] + width * width;
+      for (let r = rowStart[s]; r < rowStart[s + 1]; r++) {
+        for (let a = 0; a < blockSize; a++, row += width) {
+          let sum = 0;
+          for (let k = 0; k < width; k++) sum += panels[row + k] * x[first + k];
+          x[rows[r] * blockSize + a] -= sum;
+        }
+      }
+    }
+    // 2. Lᵀ z = D⁻¹ y.
+    for (let s = count - 1; s >= 0; s--) {
+      const first = columnStart[s] * blockSize;
+      const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
+      for (let i = 0; i < width; i++) gathered[i] = x[first + i] / panels[panelStart[s] + i * width + i];
+      let row = panelStart[s] + width * width;
+      for (let r = rowStart[s]; r < rowStart[s + 1]; r++) {
+        for (let a = 0; a < blockSize; a++, row += width) {
+          const value = x[rows[r] * blockSize + a];
+          for (let k = 0; k < width; k++) gathered[k] -= panels[row + k] * value;
+        }
+      }
+      for (let i = width - 1; i >= 0; i--) {
+        const value = gathered[i];
+        x[first + i] = value;
+        row = panelStart[s] + i * width;
+        for (let k = 0; k < i; k++) gathered[k] -= panels[row + k] * value;
+      }
+    }
+    for (let k = 0; k < size; k++) {
+      for (let a = 0; a < blockSize; a++) out[order[k] * blockSize + a] = x[k * blockSize + a];
+    }
+    return out;
+  }
+}
