@@ -1,0 +1,64 @@
+import type { FlattenProblem, Join, KeptPath } from '../flatten/index.ts';
+import type { SeamedShell, ShellPanel } from '../seams/index.ts';
+import { seamSides } from './seam-sides.ts';
+
+/**
+ * States the shell as disks with borders to be joined: every seam becomes a join, and every level line inside a panel
+ * keeps its length, because free flattening would shrink the sewn girth.
+ */
+export function flattenProblemFromShell(shell: SeamedShell): FlattenProblem {
+  const joins: Join[] = shell.seams.map((seam) => {
+    const [a, b] = seamSides(shell, seam);
+    return {
+      id: seam.id,
+      a: { disk: a.panel, vertices: a.vertices },
+      b: { disk: b.panel, vertices: b.vertices },
+      keepsLength: seam.alongLevel !== undefined,
+    };
+  });
+  return {
+    disks: shell.panels.map((panel) => panel.mesh),
+    mirrorOf: mirrorIndices(shell.panels),
+    joins,
+    keptPaths: [...levelPaths(shell), ...uprightPaths(shell)],
+  };
+}
+
+function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
+  const indexById = new Map(panels.map((panel, index) => [panel.id, index]));
+  return Int32Array.from(panels, (panel) =>
+    panel.mirrorOf === undefined ? -1 : (indexById.get(panel.mirrorOf) ?? -1),
+  );
+}
+
+/** Level lines inside panels; those that are seams keep their length already, edge by edge. */
+function levelPaths(shell: SeamedShell): KeptPath[] {
+  const seamLevels = new Map(shell.seams.map((seam) => [seam.id, seam.alongLevel]));
+  return shell.panels.flatMap((panel, disk) => {
+    const sewn = new Set(
+      panel.edges.map((edge) => (edge.kind === 'seam' ? seamLevels.get(edge.id) : undefined)),
+    );
+    return panel.levels
+      .filter((level) => !sewn.has(level.id))
+      .map((level) => ({ disk, vertices: level.vertices }));
+  });
+}
+
+/**
+ * Seams of one chart angle (centre front, centre back, side, shoulder) keep their whole length, not that of each edge:
+ * a maker reads these lengths off the body with a tape. One side is enough, its partner is joined to it.
+ */
+function uprightPaths(shell: SeamedShell): KeptPath[] {
+  return shell.seams
+    .filter((seam) => seam.alongLevel === undefined && hasOneAngle(shell.chart, seam.points))
+    .map((seam) => {
+      const [a] = seamSides(shell, seam);
+      return { disk: a.panel, vertices: a.vertices };
+    });
+}
+
+function hasOneAngle(chart: Float64Array, points: Uint32Array): boolean {
+  const u0 = chart[2 * points[0]];
+  // The half angle makes the difference periodic: u and u + 2π are one place.
+  return points.every((vertex) => Math.abs(Math.sin((chart[2 * vertex] - u0) / 2)) < 1e-9);
+}
