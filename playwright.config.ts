@@ -1,0 +1,28 @@
+import { defineConfig } from '@playwright/test';
+import { chromiumFlags, findChromium } from './tests/find-chromium.ts';
+
+const port = 4717;
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  timeout: 120_000,
+  expect: { timeout: 30_000 },
+  fullyParallel: false,
+  // Drawing is in software: two pages at once only slow each other down.
+  workers: 1,
+  forbidOnly: true,
+  reporter: [['list'], ['json', { outputFile: 'test-results/e2e.json' }]],
+  use: {
+    baseURL: `http://127.0.0.1:${port}`,
+    browserName: 'chromium',
+    viewport: { width: 1280, height: 800 },
+    launchOptions: { executablePath: await findChromium(), args: chromiumFlags },
+    trace: 'retain-on-failure',
+  },
+  webServer: {
+    command: `npx vite build && npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+    url: `http://127.0.0.1:${port}/`,
+    timeout: 180_000,
+    reuseExistingServer: false,
+  },
+});

@@ -1,0 +1,53 @@
+import type { Issue } from '../base/index.ts';
+import type { Body } from '../body/index.ts';
+import type { FlatDisk } from '../flatten/index.ts';
+import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
+import type { SeamedShell } from '../seams/index.ts';
+import { measureLevels, measureSeams } from './measure-flat.ts';
+import type { Form, Report } from './types.ts';
+
+const mm3PerLitre = 1e6;
+
+/** Puts together what was measured on one form. Lengths are read off the finished flat panels, never carried over. */
+export function makeReport(made: {
+  readonly body: Body;
+  readonly shell: SeamedShell;
+  readonly closedMesh: Mesh;
+  readonly flat: readonly FlatDisk[];
+  readonly issues: readonly Issue[];
+  readonly timingsMs: Readonly<Record<string, number>>;
+}): Report {
+  const { body, shell, flat } = made;
+  return {
+    format: 'loftseam-report',
+    version: 1,
+    tapes: body.tapes,
+    issues: made.issues,
+    body: {
+      vertices: shell.mesh.positions.length / 3,
+      triangles: shell.mesh.triangles.length / 3,
+      volumeL: measureVolume(made.closedMesh) / mm3PerLitre,
+      area: measureArea(shell.mesh),
+    },
+    panels: shell.panels.map((panel, index) => {
+      const { flipped, area3d, areaFlat, rms, p95, p99, min, max } = flat[index].strain.summary;
+      return {
+        id: panel.id,
+        name: panel.name,
+        triangles: panel.mesh.triangles.length / 3,
+        flipped,
+        strain: { rms, p95, p99, min, max },
+        area3d,
+        areaFlat,
+      };
+    }),
+    seams: measureSeams(shell, flat),
+    levels: measureLevels(shell, flat),
+    timingsMs: made.timingsMs,
+  };
+}
+
+/** The report as the text of `report.json`. */
+export function reportOf(form: Form): string {
+  return `${JSON.stringify(form.report, null, 2)}\n`;
+}
