@@ -1,1 +1,13 @@
+export { checkMeasures } from './check-measures.ts';
+export { estimateMeasures } from './estimate-measures.ts';
+export { fitBody } from './fit-body.ts';
+export {
+  FIRST_MEASURES,
+  findMeasure,
+  MEASURES,
+  type MeasureDefinition,
+  type MeasureGroup,
+} from './measures.ts';
+export { SHAPE_CATEGORIES, type ShapeCategory } from './shape-choices.ts';
+export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';

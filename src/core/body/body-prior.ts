@@ -1,0 +1,146 @@
+import { meanValue } from './check-measures.ts';
+import { type Estimate, estimateMeasures, SURVEY_VARIABLES } from './estimate-measures.ts';
+import { ARMPIT_V, KNOT } from './rails.ts';
+import { PARAMETER_IDS, type Parameter, type ParameterId, type ShapeNumbers } from './shape-parameters.ts';
+import type { BodyInput } from './types.ts';
+
+/** What is believed before the tapes are read: typed values, estimates, and a Gaussian for every unknown. */
+export interface BodyPrior {
+  /** Survey estimates of what was not typed. */
+  readonly estimates: Readonly<Record<string, Estimate>>;
+  readonly parameters: readonly Parameter[];
+  /** Wanted depth / breadth of level sections, with spread. */
+  readonly ratios: readonly {
+    readonly level: 'bust' | 'underbust' | 'waist' | 'highHip' | 'hip' | 'upperChest';
+    readonly mean: number;
+    readonly spread: number;
+  }[];
+  readonly numbers: ShapeNumbers;
+}
+
+/** Depth / breadth where the survey took no calipers (common practice, no source). */
+const UNSURVEYED_RATIO = {
+  bust: { underbust: 0.73, upperChest: 0.64 },
+  chest: { underbust: 0.72, upperChest: 0.66 },
+} as const;
+
+/** Girth of a section of half-width 1 and half-depth r over that of an ellipse, near enough to start from. */
+const FULLNESS = 1.035;
+
+/** Means and spreads for the fit; lengths mm. */
+export function makePrior(input: BodyInput, shape: Readonly<Record<string, number>>): BodyPrior {
+  const typed: Record<string, number> = {};
+  for (const [id, value] of Object.entries(input.measures)) typed[id] = meanValue(value);
+  const known = knownToSurvey(typed);
+  const estimates = estimateMeasures(input.figure, known);
+  const best = (id: string): number => known[id] ?? estimates[id].mean;
+  const isBust = input.figure === 'bust';
+  const unsurveyed = UNSURVEYED_RATIO[input.figure];
+  const ratioOf = {
+    bust: best('bustRatio') + shape.bustSection,
+    waist: best('highHipRatio') + shape.waistSection,
+    highHip: best('highHipRatio') + shape.highHipSection,
+    hip: best('hipRatio') + shape.hipSection,
+    underbust: unsurveyed.underbust + 0.5 * shape.bustSection,
+    upperChest: unsurveyed.upperChest + 0.5 * shape.bustSection,
+  };
+  const halfWidth = (girth: number, ratio: number): number =>
+    girth / (2 * Math.PI * Math.sqrt(0.5 * (1 + ratio * ratio)) * FULLNESS);
+  const size = best('bustGirth') / (isBust ? 909 : 989);
+  const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
+  const neck = best('neckBaseGirth') / 346;
+  const drop = best('shoulderDrop');
+  const aNeck = 52 * neck;
+  const a = {
+    hip: halfWidth(best('hipGirth'), ratioOf.hip),
+    highHip: halfWidth(best('highHipGirth'), ratioOf.highHip),
+    waist: halfWidth(best('waistGirth'), ratioOf.waist),
+    underbust: halfWidth(best('underbustGirth'), ratioOf.underbust),
+    upperChest: halfWidth(best('upperChestGirth'), ratioOf.upperChest),
+  };
+  const aBust = isBust ? 0.5 * (a.underbust + a.upperChest) : halfWidth(best('bustGirth'), ratioOf.bust);
+  const dUpperChest = ratioOf.upperChest * a.upperChest;
+  const dUnderbust = ratioOf.underbust * a.underbust;
+  const zBust = best('bustRise');
+  const zUpperChest = (best('sideLength') * (KNOT.upperChest - 20)) / (ARMPIT_V - 20);
+  const prior: Record<ParameterId, readonly [mean: number, spread: number]> = {
+    aHip: [a.hip, 40],
+    aHighHip: [a.highHip, 40],
+    aWaist: [a.waist, 40],
+    aUnderbust: [a.underbust, 40],
+    aBust: [aBust, isBust ? 6 : 40],
+    aUpperChest: [a.upperChest, 40],
+    armBulge: [22 * size, 6],
+    xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)), 15],
+    aNeck: [aNeck, 8],
+    dHip: [ratioOf.hip * a.hip, 40],
+    dHighHip: [ratioOf.highHip * a.highHip, 40],
+    dWaist: [ratioOf.waist * a.waist, 40],
+    dUnderbust: [dUnderbust, 40],
+    dBust: [isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 1 : ratioOf.bust * aBust - 4, isBust ? 5 : 40],
+    dUpperChest: [dUpperChest, 40],
+    dNeck: [43 * neck, 5],
+    yHip: [-6 * size, 7],
+    yHighHip: [(isBust ? 2 : 4) * size + shape.belly, 4],
+    yUnderbust: [-6 * size, 5],
+    yBust: [-12 * size, 5],
+    yUpperChest: [-19 * size, 6],
+    yNeck: [-23 * size - 0.2 * shape.upperBack + 0.6 * Math.max(shape.upperBack, 0), 8],
+    zHip: [-best('waistToHip'), 12],
+    zHighHip: [-best('waistToHighHip'), 10],
+    zUnderbust: [zBust - (isBust ? 48 + 0.1 * cup : 58), 7],
+    zBust: [zBust, 20],
+    zUpperChest: [zUpperChest, 12],
+    zShoulder: [best('neckSideRise') - drop, 12],
+    zNeckSide: [best('neckSideRise'), 8],
+    zNape: [best('napeRise'), 12],
+    zNeckFront: [best('neckFrontRise'), 9],
+    zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
+    roundBack: [12 * size + shape.upperBack, 5],
+    fullFront: [5 * size, 4],
+    bustHeight: [isBust ? 0.29 * cup : 7, isBust ? 25 : 3],
+    bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * aBust))), 0.2],
+    armYaw: [0.1, 0.06],
+    shoulderX: [0, 8],
+    shoulderZ: [0, 12],
+    bustHeightSkew: [0, 8],
+    bustAngleSkew: [0, 0.1],
+    bustLevelSkew: [0, 10],
+  };
+  const spread = (id: string): number =>
+    typed[id] === undefined ? Math.max(estimates[id]?.spread ?? 0.05, 0.03) : 0.03;
+  return {
+    estimates,
+    parameters: PARAMETER_IDS.map((id) => ({ id, mean: prior[id][0], spread: prior[id][1] })),
+    ratios: [
+      { level: 'bust', mean: ratioOf.bust, spread: spread('bustRatio') },
+      { level: 'underbust', mean: ratioOf.underbust, spread: 0.04 },
+      { level: 'waist', mean: ratioOf.waist, spread: spread('highHipRatio') },
+      { level: 'highHip', mean: ratioOf.highHip, spread: spread('highHipRatio') },
+      { level: 'hip', mean: ratioOf.hip, spread: spread('hipRatio') },
+      { level: 'upperChest', mean: ratioOf.upperChest, spread: 0.04 },
+    ],
+    numbers: {
+      seat: shape.seat,
+      blade: shape.blade,
+      bustReach: 100 + 0.12 * cup,
+      neckTilt: 0.4,
+      neckStub: 30,
+    },
+  };
+}
+
+/** Typed values in the survey's variables: heights become rises above the waist, boxes become ratios. */
+function knownToSurvey(typed: Readonly<Record<string, number>>): Record<string, number> {
+  const known: Record<string, number> = {};
+  for (const id of SURVEY_VARIABLES) if (typed[id] !== undefined) known[id] = typed[id];
+  if (typed.napeHeight !== undefined && typed.waistHeight !== undefined) {
+    known.napeRise = typed.napeHeight - typed.waistHeight;
+  }
+  for (const level of ['bust', 'highHip', 'hip']) {
+    const width = typed[`${level}Width`];
+    const depth = typed[`${level}Depth`];
+    if (width !== undefined && depth !== undefined) known[`${level}Ratio`] = depth / width;
+  }
+  return known;
+}

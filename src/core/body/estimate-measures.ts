@@ -1,0 +1,79 @@
+import statistics from '../../../shared/survey/statistics.json' with { type: 'json' };
+import { assertInvariant } from '../base/index.ts';
+import type { Figure } from './types.ts';
+
+export interface Estimate {
+  readonly mean: number;
+  /** One standard deviation given what was measured. */
+  readonly spread: number;
+}
+
+interface SurveySummary {
+  readonly people: number;
+  readonly mean: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
+}
+
+export const SURVEY_VARIABLES: readonly string[] = statistics.variables;
+
+/**
+ * What the public 1988 survey says of the unmeasured, given the measured: the conditional Gaussian
+ * μ₂ + S₂₁ S₁₁⁻¹ (x₁ − μ₁), S₂₂ − S₂₁ S₁₁⁻¹ S₁₂ (Anderson, Multivariate Statistical Analysis, th. 2.5.1).
+ * Adults fit for service: heavier, older or younger bodies spread wider than told.
+ * `known` is keyed by survey variable; others are ignored. Returns an estimate for each variable not in `known`.
+ */
+export function estimateMeasures(
+  figure: Figure,
+  known: Readonly<Record<string, number>>,
+): Readonly<Record<string, Estimate>> {
+  const survey: SurveySummary = statistics[figure];
+  const given = SURVEY_VARIABLES.map((_, i) => i).filter((i) => known[SURVEY_VARIABLES[i]] !== undefined);
+  const factor = choleskyOf(survey, given);
+  const offset = solveLower(
+    factor,
+    given.map((i) => known[SURVEY_VARIABLES[i]] - survey.mean[i]),
+  );
+  const estimates: Record<string, Estimate> = {};
+  SURVEY_VARIABLES.forEach((id, i) => {
+    if (known[id] !== undefined) return;
+    const row = solveLower(
+      factor,
+      given.map((j) => survey.covariance[i][j]),
+    );
+    let mean = survey.mean[i];
+    let variance = survey.covariance[i][i];
+    row.forEach((value, k) => {
+      mean += value * offset[k];
+      variance -= value * value;
+    });
+    estimates[id] = { mean, spread: Math.sqrt(Math.max(variance, 0)) };
+  });
+  return estimates;
+}
+
+function choleskyOf(survey: SurveySummary, given: readonly number[]): number[][] {
+  const factor: number[][] = [];
+  given.forEach((i, row) => {
+    factor.push([]);
+    for (let col = 0; col <= row; col++) {
+      let sum = survey.covariance[i][given[col]];
+      for (let k = 0; k < col; k++) sum -= factor[row][k] * factor[col][k];
+      if (col < row) factor[row].push(sum / factor[col][col]);
+      else {
+        assertInvariant(sum > 0, 'body', 'survey covariance is positive definite', sum);
+        factor[row].push(Math.sqrt(sum));
+      }
+    }
+  });
+  return factor;
+}
+
+function solveLower(factor: readonly (readonly number[])[], right: readonly number[]): number[] {
+  const x: number[] = [];
+  factor.forEach((row, i) => {
+    let sum = right[i];
+    for (let k = 0; k < i; k++) sum -= row[k] * x[k];
+    x.push(sum / row[i]);
+  });
+  return x;
+}

@@ -1,0 +1,62 @@
+import { ARMPIT_V, KNOT } from './rails.ts';
+import type { TapeContext } from './tapes.ts';
+import type { BodyLevel, ChartPoint, Figure, LandmarkId, LevelId } from './types.ts';
+
+/** Levels and landmarks of a fitted body; left ones mirror right ones in the chart. */
+export function levelsAndLandmarks(
+  context: TapeContext,
+  figure: Figure,
+): { levels: readonly BodyLevel[]; landmarks: Readonly<Record<LandmarkId, ChartPoint>> } {
+  return { levels: placeLevels(context, figure), landmarks: placeLandmarks(context) };
+}
+
+function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
+  const names: Record<LevelId, string> = {
+    hip: 'Hip',
+    highHip: 'High hip',
+    waist: 'Waist',
+    underbust: figure === 'bust' ? 'Underbust' : 'Lower chest',
+    bust: figure === 'bust' ? 'Bust' : 'Chest',
+    upperChest: 'Upper chest',
+  };
+  const p = new Float64Array(3);
+  return (Object.keys(names) as LevelId[]).map((id) => {
+    context.evaluator.point(0, KNOT[id], p);
+    return { id, name: names[id], v: KNOT[id], z: p[2] };
+  });
+}
+
+function placeLandmarks(context: TapeContext): Record<LandmarkId, ChartPoint> {
+  const marks: Record<string, ChartPoint> = {};
+  const addPair = (name: string, u: number, v: number): void => {
+    marks[`${name}Right`] = { u, v };
+    marks[`${name}Left`] = { u: Math.PI - u, v };
+  };
+  const front = Math.PI / 2;
+  const back = -Math.PI / 2;
+  for (const [name, v] of [
+    ['base', KNOT.base],
+    ['neckTop', KNOT.neckTop],
+  ] as const) {
+    const centre = name === 'base' ? 'Centre' : '';
+    marks[`${name}${centre}Front`] = { u: front, v };
+    marks[`${name}${centre}Back`] = { u: back, v };
+    addPair(`${name}Side`, 0, v);
+  }
+  marks.neckFront = { u: front, v: KNOT.neckBase };
+  marks.neckBack = { u: back, v: KNOT.neckBase };
+  addPair('neckSide', 0, KNOT.neckBase);
+  addPair('shoulderPoint', 0, KNOT.shoulderPoint);
+  addPair('armpit', 0, ARMPIT_V);
+  const { right, left } = context.bust;
+  // The chart's landmark lies between both sides' bust points when they differ.
+  addPair('bustPoint', 0.5 * (right.u + Math.PI - left.u), KNOT.bust);
+  addPair('bladePoint', -0.92, 190);
+  const loop = context.armholes?.right;
+  if (loop) {
+    const quarter = loop.length / 4;
+    addPair('armBreakFront', loop[quarter], loop[quarter + 1]);
+    addPair('armBreakBack', loop[3 * quarter], loop[3 * quarter + 1]);
+  }
+  return marks as Record<LandmarkId, ChartPoint>;
+}

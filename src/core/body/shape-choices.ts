@@ -1,0 +1,142 @@
+import type { Issue } from '../base/index.ts';
+
+/** A question the tape cannot answer. Every choice is a number underneath; a typed number is used as it is. */
+export interface ShapeCategory {
+  readonly id: string;
+  readonly name: string;
+  readonly why: string;
+  /** What the number means. */
+  readonly unit: 'ratio' | 'mm';
+  readonly range: readonly [number, number];
+  readonly choices: readonly { readonly id: string; readonly name: string; readonly value: number }[];
+  readonly usual: string;
+}
+
+/** Offsets on depth / breadth for five classes of people, from the public surveys' residuals (shared/survey/SOURCE.md). */
+const SECTION_CHOICES = [
+  { id: 'shallow', name: 'Shallow', value: -0.065 },
+  { id: 'fairlyShallow', name: 'Fairly shallow', value: -0.028 },
+  { id: 'middling', name: 'Middling', value: 0.005 },
+  { id: 'fairlyDeep', name: 'Fairly deep', value: 0.04 },
+  { id: 'deep', name: 'Deep', value: 0.09 },
+];
+
+function section(level: string, name: string): ShapeCategory {
+  return {
+    id: `${level}Section`,
+    name: `${name} section`,
+    why: `At the same girth a ${name.toLowerCase()} can be wide and shallow or narrow and deep; no tape can tell.`,
+    unit: 'ratio',
+    range: [-0.2, 0.25],
+    choices: SECTION_CHOICES,
+    usual: 'middling',
+  };
+}
+
+export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
+  section('bust', 'Bust'),
+  section('waist', 'Waist'),
+  section('highHip', 'High hip'),
+  section('hip', 'Hip'),
+  {
+    id: 'upperBack',
+    name: 'Upper back',
+    why: 'How far the back between the shoulder blades curves out, seen from the side.',
+    unit: 'mm',
+    range: [-10, 40],
+    choices: [
+      { id: 'straight', name: 'Straight', value: -7 },
+      { id: 'gentle', name: 'Gently curved', value: 0 },
+      { id: 'rounded', name: 'Rounded', value: 12 },
+      { id: 'strong', name: 'Strongly rounded', value: 24 },
+    ],
+    usual: 'gentle',
+  },
+  {
+    id: 'belly',
+    name: 'Belly',
+    why: 'How far the belly stands before the hip bones, seen from the side.',
+    unit: 'mm',
+    range: [-15, 45],
+    choices: [
+      { id: 'flat', name: 'Flat', value: -6 },
+      { id: 'soft', name: 'Soft', value: 0 },
+      { id: 'rounded', name: 'Rounded', value: 12 },
+      { id: 'full', name: 'Full', value: 25 },
+    ],
+    usual: 'soft',
+  },
+  {
+    id: 'seat',
+    name: 'Seat',
+    why: 'How far the buttocks stand out behind, seen from the side.',
+    unit: 'mm',
+    range: [0, 40],
+    choices: [
+      { id: 'flat', name: 'Flat', value: 7 },
+      { id: 'soft', name: 'Soft', value: 15 },
+      { id: 'full', name: 'Full', value: 24 },
+    ],
+    usual: 'soft',
+  },
+  {
+    id: 'blade',
+    name: 'Shoulder blades',
+    why: 'How far the shoulder blades stand out.',
+    unit: 'mm',
+    range: [0, 25],
+    choices: [
+      { id: 'flat', name: 'Flat', value: 4 },
+      { id: 'soft', name: 'Soft', value: 8 },
+      { id: 'sharp', name: 'Prominent', value: 14 },
+    ],
+    usual: 'soft',
+  },
+];
+
+/** The numbers behind the choices; unknown categories and choices are told, never guessed. */
+export function readShapeChoices(shape: Readonly<Record<string, string | number>>): {
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly issues: readonly Issue[];
+} {
+  const issues: Issue[] = [];
+  const numbers: Record<string, number> = {};
+  for (const category of SHAPE_CATEGORIES) {
+    numbers[category.id] = category.choices.find((c) => c.id === category.usual)?.value ?? 0;
+  }
+  for (const [id, value] of Object.entries(shape)) {
+    const category = SHAPE_CATEGORIES.find((c) => c.id === id);
+    const path = `shape.${id}`;
+    if (!category) {
+      const known = SHAPE_CATEGORIES.map((c) => c.id).join(', ');
+      issues.push({
+        code: 'unknown-shape',
+        path,
+        severity: 'error',
+        message: `There is no shape called “${id}”. Known: ${known}.`,
+      });
+      continue;
+    }
+    const number = typeof value === 'number' ? value : category.choices.find((c) => c.id === value)?.value;
+    if (number === undefined) {
+      const known = category.choices.map((c) => c.id).join(', ');
+      issues.push({
+        code: 'unknown-choice',
+        path,
+        severity: 'error',
+        message: `${category.name} can be ${known}, or a number; not “${value}”.`,
+      });
+    } else if (!(number >= category.range[0] && number <= category.range[1])) {
+      const limit = number < category.range[0] ? category.range[0] : category.range[1];
+      issues.push({
+        code: 'shape-out-of-range',
+        path,
+        severity: 'error',
+        measured: number,
+        limit,
+        message: `${category.name} is ${number}; it must lie between ${category.range[0]} and ${category.range[1]}.`,
+      });
+    } else numbers[id] = number;
+  }
+  return { numbers, issues };
+}

@@ -1,0 +1,225 @@
+import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
+import type { BodyShape, Figure } from './types.ts';
+
+/** One unknown of the fit with its Gaussian prior. mm unless the name says ratio or angle. */
+export interface Parameter {
+  readonly id: ParameterId;
+  readonly mean: number;
+  readonly spread: number;
+}
+
+const IDS = [
+  'aHip',
+  'aHighHip',
+  'aWaist',
+  'aUnderbust',
+  'aBust',
+  'aUpperChest',
+  'armBulge',
+  'xShoulder',
+  'aNeck',
+  'dHip',
+  'dHighHip',
+  'dWaist',
+  'dUnderbust',
+  'dBust',
+  'dUpperChest',
+  'dNeck',
+  'yHip',
+  'yHighHip',
+  'yUnderbust',
+  'yBust',
+  'yUpperChest',
+  'yNeck',
+  'zHip',
+  'zHighHip',
+  'zUnderbust',
+  'zBust',
+  'zUpperChest',
+  'zShoulder',
+  'zNeckSide',
+  'zNape',
+  'zNeckFront',
+  'zBase',
+  'roundBack',
+  'fullFront',
+  'bustHeight',
+  'bustAngle',
+  'armYaw',
+  'shoulderX',
+  'shoulderZ',
+  'bustHeightSkew',
+  'bustAngleSkew',
+  'bustLevelSkew',
+] as const;
+/** The last five are half of (right − left) and stay 0 on a symmetric body. */
+export type ParameterId = (typeof IDS)[number];
+export const PARAMETER_IDS: readonly ParameterId[] = IDS;
+export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-5);
+
+export type ParameterValues = Record<ParameterId, number>;
+
+/** Squareness of the sections by level; 0 is an ellipse. Values chosen so that the section's area and girth follow
+ *  superellipses of exponent 2.15 (waist) to 2.8 (hip, chest), the exponents that close survey tapes on caliper boxes. */
+const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
+  base: [0.035, 0.045],
+  hip: [0.03, 0.045],
+  highHip: [0.025, 0.03],
+  waist: [0.015, 0.02],
+  underbust: [0.03, 0.035],
+  bust: [0.04, 0.045],
+  upperChest: [0.05, 0.055],
+  midArm: [0.05, 0.055],
+  shoulderPoint: [0.035, 0.04],
+  midShoulder: [0.015, 0.015],
+  neckBase: [0, 0],
+  neckTop: [0, 0],
+};
+
+/** What the tape cannot tell, as numbers; see `shape-choices.ts`. */
+export interface ShapeNumbers {
+  readonly seat: number;
+  readonly blade: number;
+  readonly bustReach: number;
+  readonly neckTilt: number;
+  readonly neckStub: number;
+}
+
+type Rails = Float64Array;
+
+/** Builds the surface's data from the unknowns. Pure; costs some microseconds. */
+export function buildShape(
+  p: ParameterValues,
+  numbers: ShapeNumbers,
+  figure: Figure,
+  isMirrorSymmetric: boolean,
+): BodyShape {
+  const n = KNOTS.length;
+  const rails: Rails = new Float64Array(RAIL_COUNT * n);
+  const set = (rail: keyof typeof RAIL, knot: KnotId, value: number): void => {
+    rails[RAIL[rail] * n + KNOT_IDS.indexOf(knot)] = value;
+  };
+  for (const knot of KNOT_IDS) {
+    set('kF', knot, SQUARENESS[knot][0]);
+    set('kB', knot, SQUARENESS[knot][1]);
+  }
+  setTrunk(p, set);
+  setShoulders(p, set);
+  setNeck(p, numbers, set);
+  return {
+    isMirrorSymmetric,
+    vRange: [KNOT.base, KNOT.neckTop],
+    knots: KNOTS,
+    rails,
+    bumps: makeBumps(p, numbers, figure),
+  };
+}
+
+type SetRail = (rail: keyof typeof RAIL, knot: KnotId, value: number) => void;
+
+function setTrunk(p: ParameterValues, set: SetRail): void {
+  const level = (knot: KnotId, a: number, d: number, y: number, z: number): void => {
+    set('a', knot, a);
+    set('yF', knot, y + d);
+    set('yB', knot, y - d);
+    for (const rail of ['zS', 'zF', 'zB'] as const) set(rail, knot, z);
+  };
+  level('base', 0.985 * p.aHip, 0.97 * p.dHip, p.yHip + 1, p.zBase);
+  level('hip', p.aHip, p.dHip, p.yHip, p.zHip);
+  level('highHip', p.aHighHip, p.dHighHip, p.yHighHip, p.zHighHip);
+  level('waist', p.aWaist, p.dWaist, 0, 0);
+  level('underbust', p.aUnderbust, p.dUnderbust, p.yUnderbust, p.zUnderbust);
+  level('bust', p.aBust, p.dBust, p.yBust, p.zBust);
+  level('upperChest', p.aUpperChest, p.dUpperChest, p.yUpperChest, p.zUpperChest);
+}
+
+/** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
+function setShoulders(p: ParameterValues, set: SetRail): void {
+  const span = KNOT.neckBase - KNOT.upperChest;
+  const frontChest = p.yUpperChest + p.dUpperChest;
+  const backChest = p.yUpperChest - p.dUpperChest;
+  const frontNeck = p.yNeck + p.dNeck;
+  const backNeck = p.yNeck - p.dNeck;
+  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder'] as const) {
+    const f = (KNOT[knot] - KNOT.upperChest) / span;
+    const swell = Math.sin(Math.PI * f);
+    set('yF', knot, frontChest + (frontNeck - frontChest) * f + p.fullFront * swell);
+    set('yB', knot, backChest + (backNeck - backChest) * f - p.roundBack * swell);
+    set('zF', knot, p.zUpperChest + (p.zNeckFront - p.zUpperChest) * f);
+    set('zB', knot, p.zUpperChest + (p.zNape - p.zUpperChest) * f);
+  }
+  // The armhole's plane rises from the armpit to the shoulder point; the arm stump bulges beyond it.
+  const armShare = (KNOT.midArm - KNOT.upperChest) / (KNOT.shoulderPoint - KNOT.upperChest);
+  const alongArm = (from: number, to: number): number => from + (to - from) * armShare;
+  set('a', 'midArm', alongArm(p.aUpperChest, p.xShoulder) + p.armBulge);
+  set('a', 'shoulderPoint', p.xShoulder);
+  set('a', 'midShoulder', 0.5 * (p.xShoulder + p.aNeck) + 2);
+  set('zS', 'midArm', alongArm(p.zUpperChest, p.zShoulder));
+  set('zS', 'shoulderPoint', p.zShoulder);
+  set('zS', 'midShoulder', 0.5 * (p.zShoulder + p.zNeckSide) - 1);
+  set('da', 'midArm', 0.5 * p.shoulderX);
+  set('da', 'shoulderPoint', p.shoulderX);
+  set('da', 'midShoulder', 0.5 * p.shoulderX);
+  set('dz', 'midArm', 0.5 * p.shoulderZ);
+  set('dz', 'shoulderPoint', p.shoulderZ);
+  set('dz', 'midShoulder', 0.5 * p.shoulderZ);
+}
+
+function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void {
+  set('a', 'neckBase', p.aNeck);
+  set('yF', 'neckBase', p.yNeck + p.dNeck);
+  set('yB', 'neckBase', p.yNeck - p.dNeck);
+  set('zS', 'neckBase', p.zNeckSide);
+  set('zF', 'neckBase', p.zNeckFront);
+  set('zB', 'neckBase', p.zNape);
+  // A row with zS = (zF + zB) / 2 and no squareness lies in a plane: the neck plate, lower in front.
+  const a = 0.94 * p.aNeck;
+  const d = 0.95 * p.aNeck * Math.cos(numbers.neckTilt);
+  const y = p.yNeck + 0.35 * numbers.neckStub;
+  const z = p.zNeckSide + numbers.neckStub;
+  const rise = d * Math.tan(numbers.neckTilt);
+  set('a', 'neckTop', a);
+  set('yF', 'neckTop', y + d);
+  set('yB', 'neckTop', y - d);
+  set('zS', 'neckTop', z);
+  set('zF', 'neckTop', z - rise);
+  set('zB', 'neckTop', z + rise);
+}
+
+function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): Float64Array {
+  const bumps: number[] = [];
+  /** A pair of bumps mirrored in x = 0; `skew` holds half of right minus left of (height, u, v). */
+  const addPair = (
+    u: number,
+    v: number,
+    towardsSide: number,
+    towardsCentre: number,
+    down: number,
+    up: number,
+    height: number,
+    turn: number,
+    skew: readonly [number, number, number] = [0, 0, 0],
+  ): void => {
+    const x = Math.sin(turn);
+    const y = Math.cos(turn) * Math.sign(Math.sin(u));
+    // On the right front, smaller u lies towards the side; at the back the side is at larger u.
+    const [below, above] = u > 0 ? [towardsSide, towardsCentre] : [towardsCentre, towardsSide];
+    bumps.push(u + skew[1], v + skew[2], below, above, down, up, height + skew[0], x, y);
+    bumps.push(Math.PI - (u - skew[1]), v - skew[2], above, below, down, up, height - skew[0], -x, y);
+  };
+  const isBust = figure === 'bust';
+  addPair(
+    p.bustAngle,
+    KNOT.bust,
+    isBust ? 0.66 : 0.75,
+    0.62,
+    isBust ? 1.04 * (KNOT.bust - KNOT.underbust) : 75,
+    isBust ? numbers.bustReach : 90,
+    p.bustHeight,
+    0.16,
+    [p.bustHeightSkew, p.bustAngleSkew, p.bustLevelSkew],
+  );
+  addPair(-0.92, 190, 0.6, 0.55, 110, 95, numbers.blade, 0.1);
+  addPair(-1.02, KNOT.hip + 8, 0.75, 0.5, 95, 105, numbers.seat, 0.1);
+  return Float64Array.from(bumps.flat());
+}
