@@ -1,0 +1,116 @@
+import { assertInvariant } from '../base/index.ts';
+import type {
+  Drawing,
+  DrawingItem,
+  DrawingLayer,
+  DrawingPath,
+  DrawingStyle,
+  DrawingText,
+} from '../drawing/index.ts';
+
+const FONTS = "Arial, Helvetica, 'Liberation Sans', sans-serif";
+
+/** Strokes are hairlines to a machine and still seen on a screen that shows the sheet at real size. mm. */
+const LAYER_STYLES: Readonly<Record<string, DrawingStyle>> = {
+  cut: { stroke: '#111111', strokeWidth: 0.3 },
+  sew: { stroke: '#1f5fa8', strokeWidth: 0.25, dash: [4, 2] },
+  mark: { stroke: '#5a6b5d', strokeWidth: 0.25 },
+  fill: { stroke: 'none', fill: '#d8d8d8' },
+};
+const OTHER_STYLE: DrawingStyle = { stroke: '#333333', strokeWidth: 0.25 };
+const TEXT_COLOUR = '#222222';
+
+/**
+ * The drawing as SVG 1.1: width and height in mm and a viewBox in mm, so that one user unit is one millimetre
+ * everywhere; the only transforms are rotations of texts. One group per layer, its id and `data-layer` the
+ * layer's name. Numbers carry three decimals: a point moves by at most 0.0007 mm. Same drawing, same text.
+ * Throws on a number that is not finite and on an id used twice.
+ */
+export function writeSvg(drawing: Drawing): string {
+  const { width, height, title } = drawing;
+  const ids = new Set<string>();
+  const size = `${formatNumber(width)} × ${formatNumber(height)} mm`;
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${formatNumber(width)}mm" height="${formatNumber(height)}mm" viewBox="0 0 ${formatNumber(width)} ${formatNumber(height)}">`,
+    `<title>${escapeXml(title)}</title>`,
+    `<desc>Whole drawing ${size} (${(width / 25.4).toFixed(2)} × ${(height / 25.4).toFixed(2)} in); 1 unit = 1 mm</desc>`,
+    ...drawing.layers.flatMap((layer) => writeLayer(layer, ids)),
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+function writeLayer(layer: DrawingLayer, ids: Set<string>): string[] {
+  const style = LAYER_STYLES[layer.name] ?? OTHER_STYLE;
+  const name = escapeXml(layer.name);
+  const fonts = ` font-family="${escapeXml(FONTS)}"`;
+  return [
+    `<g${writeId(layer.name, ids)} data-layer="${name}"${writeStyle({ fill: 'none', ...style })} stroke-linejoin="round"${fonts}>`,
+    ...layer.items.map((item) => writeItem(item, ids)),
+    '</g>',
+  ];
+}
+
+function writeItem(item: DrawingItem, ids: Set<string>): string {
+  return item.kind === 'path' ? writePath(item, ids) : writeText(item, ids);
+}
+
+function writePath(path: DrawingPath, ids: Set<string>): string {
+  const commands: string[] = [];
+  for (let i = 0; i < path.points.length; i += 2) {
+    commands.push(
+      `${i === 0 ? 'M' : 'L'}${formatNumber(path.points[i])} ${formatNumber(path.points[i + 1])}`,
+    );
+  }
+  if (path.closed) commands.push('Z');
+  return `<path${writeId(path.id, ids)}${writeStyle(path.style ?? {})} d="${commands.join(' ')}"/>`;
+}
+
+function writeText(text: DrawingText, ids: Set<string>): string {
+  const x = formatNumber(text.x);
+  const y = formatNumber(text.y);
+  const degrees = ((text.angle ?? 0) * 180) / Math.PI;
+  const turn = degrees === 0 ? '' : ` transform="rotate(${formatNumber(degrees)} ${x} ${y})"`;
+  const anchor = text.anchor && text.anchor !== 'start' ? ` text-anchor="${text.anchor}"` : '';
+  return `<text${writeId(text.id, ids)} x="${x}" y="${y}" font-size="${formatNumber(text.size)}"${anchor}${turn} fill="${TEXT_COLOUR}" stroke="none">${escapeXml(text.text)}</text>`;
+}
+
+function writeId(id: string | undefined, ids: Set<string>): string {
+  if (id === undefined) return '';
+  assertInvariant(!ids.has(id), 'export', 'every id in a drawing is used once', id);
+  ids.add(id);
+  return ` id="${escapeId(id)}"`;
+}
+
+function writeStyle(style: DrawingStyle): string {
+  const parts: string[] = [];
+  if (style.fill !== undefined) parts.push(` fill="${escapeXml(style.fill)}"`);
+  if (style.stroke !== undefined) parts.push(` stroke="${escapeXml(style.stroke)}"`);
+  if (style.strokeWidth !== undefined) parts.push(` stroke-width="${formatNumber(style.strokeWidth)}"`);
+  if (style.dash) parts.push(` stroke-dasharray="${style.dash.map(formatNumber).join(' ')}"`);
+  return parts.join('');
+}
+
+/** Three decimals, without trailing zeros or a negative zero. */
+function formatNumber(value: number): string {
+  assertInvariant(Number.isFinite(value), 'export', 'every number in a drawing is finite', value);
+  const text = value.toFixed(3).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+}
+
+/** An id may hold no white space: that and control characters are percent-encoded, and so is the percent sign. */
+function escapeId(id: string): string {
+  return escapeXml(id.replace(/[\s%\p{Cc}]/gu, (character) => encodeURIComponent(character)));
+}
+
+/** Markup characters as references; what XML 1.0 cannot hold at all becomes U+FFFD. */
+function escapeXml(text: string): string {
+  return text
+    .replace(/[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu, '\u{FFFD}')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;')
+    .replaceAll("'", '&apos;');
+}

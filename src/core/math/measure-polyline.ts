@@ -1,0 +1,62 @@
+/** Plane polylines as flat arrays, n × 2. Lengths in the unit of the points. */
+
+/** Sum of the segment lengths; `closed` adds the last-to-first segment. O(n). */
+export function measurePolyline(points: Float64Array, closed = false): number {
+  let length = 0;
+  for (let i = 2; i < points.length; i += 2) {
+    length += Math.hypot(points[i] - points[i - 2], points[i + 1] - points[i - 1]);
+  }
+  const end = points.length;
+  if (closed && end >= 4) length += Math.hypot(points[0] - points[end - 2], points[1] - points[end - 1]);
+  return length;
+}
+
+/** Signed area of a closed polygon, positive counter-clockwise with y up (shoelace formula). O(n). */
+export function measurePolygonArea(points: Float64Array): number {
+  const count = points.length / 2;
+  if (count < 3) return 0;
+  const x0 = points[0];
+  const y0 = points[1];
+  let twice = 0;
+  for (let i = 1; i + 1 < count; i++) {
+    const ax = points[2 * i] - x0;
+    const ay = points[2 * i + 1] - y0;
+    twice += ax * (points[2 * i + 3] - y0) - ay * (points[2 * i + 2] - x0);
+  }
+  return twice / 2;
+}
+
+/** Even-odd test against a closed polygon; points exactly on the boundary may fall either way. O(n). */
+export function isInsidePolygon(points: Float64Array, x: number, y: number): boolean {
+  let inside = false;
+  const count = points.length / 2;
+  for (let i = 0, j = count - 1; i < count; j = i++) {
+    const yi = points[2 * i + 1];
+    const yj = points[2 * j + 1];
+    if (yi > y === yj > y) continue;
+    const crossing = points[2 * i] + ((y - yi) / (yj - yi)) * (points[2 * j] - points[2 * i]);
+    if (x < crossing) inside = !inside;
+  }
+  return inside;
+}
+
+/** Shortest distance from (x, y) to the polyline. O(n). Infinity for an empty polyline. */
+export function measureDistanceToPolyline(
+  points: Float64Array,
+  closed: boolean,
+  x: number,
+  y: number,
+): number {
+  const count = points.length / 2;
+  let best = count === 1 ? Math.hypot(points[0] - x, points[1] - y) : Number.POSITIVE_INFINITY;
+  for (let i = closed ? 0 : 1, j = closed ? count - 1 : 0; i < count; j = i++) {
+    const ax = points[2 * j];
+    const ay = points[2 * j + 1];
+    const dx = points[2 * i] - ax;
+    const dy = points[2 * i + 1] - ay;
+    const squared = dx * dx + dy * dy;
+    const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared));
+    best = Math.min(best, Math.hypot(ax + t * dx - x, ay + t * dy - y));
+  }
+  return best;
+}

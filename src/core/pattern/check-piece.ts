@@ -1,0 +1,175 @@
+import type { Issue } from '../base/index.ts';
+import { isInsidePolygon, measureDistanceToPolyline, measurePolygonArea } from '../math/index.ts';
+import type { PatternOptions, PieceInput } from './types.ts';
+
+export const DEFAULT_ALLOWANCE = 10;
+/** A stitched seam needs this much cloth beyond it (common practice: toy makers' 1/8 in); openings may be cut bare. */
+const SMALLEST_SEAM_ALLOWANCE = 3;
+const LARGEST_ALLOWANCE = 60;
+/** mm²: below this no piece of cloth can be handled. Ours. */
+const SMALLEST_AREA = 25;
+
+/** The allowance of every edge in mm, and what is wrong with them. */
+export function readAllowances(
+  input: PieceInput,
+  options: PatternOptions,
+): { allowances: number[]; issues: Issue[] } {
+  const common = options.allowance ?? DEFAULT_ALLOWANCE;
+  const issues = new Map<string, Issue>();
+  const allowances = input.edges.map((edge) => {
+    const own = options.allowanceByEdge?.[edge.id];
+    const value = own ?? common;
+    const path = own === undefined ? 'allowance' : `allowanceByEdge.${edge.id}`;
+    const mayBeBare = edge.kind === 'opening' && value === 0;
+    if (mayBeBare || (value >= SMALLEST_SEAM_ALLOWANCE && value <= LARGEST_ALLOWANCE)) return value;
+    const limit = value > LARGEST_ALLOWANCE ? LARGEST_ALLOWANCE : SMALLEST_SEAM_ALLOWANCE;
+    issues.set(path, {
+      code: 'allowance-out-of-range',
+      path,
+      message: `A seam allowance of ${value} mm cannot be used: give ${SMALLEST_SEAM_ALLOWANCE} to ${LARGEST_ALLOWANCE} mm (an opening may also have 0).`,
+      severity: 'error',
+      measured: value,
+      limit,
+    });
+    return value;
+  });
+  return { allowances, issues: [...issues.values()] };
+}
+
+/** Whether the sew outline (ring n × 2) bounds a piece of cloth at all: finite, right way round, not crossing itself. */
+export function checkOutline(input: PieceInput, ring: Float64Array): Issue[] {
+  const path = `pieces.${input.id}`;
+  const issue = (code: string, message: string, measured: number, limit: number): Issue[] => [
+    { code, path, message: `Piece "${input.name}" ${message}`, severity: 'error', measured, limit },
+  ];
+  if (!ring.every(Number.isFinite)) {
+    return issue('outline-not-finite', 'has an outline point that is not a number.', Number.NaN, 0);
+  }
+  const area = measurePolygonArea(ring);
+  if (Math.abs(area) < SMALLEST_AREA) {
+    return issue(
+      'outline-degenerate',
+      `has almost no area: ${Math.abs(area).toFixed(1)} mm², at least ${SMALLEST_AREA} mm² is needed.`,
+      Math.abs(area),
+      SMALLEST_AREA,
+    );
+  }
+  if (area < 0) {
+    return issue(
+      'outline-inside-out',
+      'came out mirror-wise: its outline runs clockwise.',
+      area,
+      SMALLEST_AREA,
+    );
+  }
+  const crossings = countSelfCrossings(ring);
+  if (crossings > 0) {
+    return issue(
+      'outline-crosses-itself',
+      `overlaps itself: its outline crosses ${crossings} times.`,
+      crossings,
+      0,
+    );
+  }
+  return [];
+}
+
+/** Proper crossings between non-neighbouring segments. O(n²) with a bounding-box reject. */
+function countSelfCrossings(ring: Float64Array): number {
+  const count = ring.length / 2;
+  let crossings = 0;
+  for (let i = 0; i < count; i++) {
+    const [ax, ay] = [ring[2 * i], ring[2 * i + 1]];
+    const iNext = (i + 1) % count;
+    const [bx, by] = [ring[2 * iNext], ring[2 * iNext + 1]];
+    const [minX, maxX, minY, maxY] = [Math.min(ax, bx), Math.max(ax, bx), Math.min(ay, by), Math.max(ay, by)];
+    for (let j = i + 2; j < count; j++) {
+      const jNext = (j + 1) % count;
+      if (jNext === i) continue;
+      const cx = ring[2 * j];
+      const cy = ring[2 * j + 1];
+      const dx = ring[2 * jNext];
+      const dy = ring[2 * jNext + 1];
+      if ((cx < minX && dx < minX) || (cx > maxX && dx > maxX)) continue;
+      if ((cy < minY && dy < minY) || (cy > maxY && dy > maxY)) continue;
+      const abc = side(ax, ay, bx, by, cx, cy);
+      const abd = side(ax, ay, bx, by, dx, dy);
+      const cda = side(cx, cy, dx, dy, ax, ay);
+      const cdb = side(cx, cy, dx, dy, bx, by);
+      if (abc * abd < 0 && cda * cdb < 0) crossings++;
+    }
+  }
+  return crossings;
+}
+
+function side(ax: number, ay: number, bx: number, by: number, px: number, py: number): number {
+  return Math.sign((bx - ax) * (py - ay) - (by - ay) * (px - ax));
+}
+
+/**
+ * Radius in mm of about the largest circle inside the ring: best point of a 24 × 24 grid, refined by halving
+ * steps. A lower bound, since every value is a true distance. O(600 n).
+ */
+export function measureInnerRadius(ring: Float64Array): number {
+  const xs = ring.filter((_, i) => i % 2 === 0);
+  const ys = ring.filter((_, i) => i % 2 === 1);
+  const [minX, maxX, minY, maxY] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const depthAt = (x: number, y: number): number =>
+    isInsidePolygon(ring, x, y) ? measureDistanceToPolyline(ring, true, x, y) : 0;
+  let best = { x: minX, y: minY, depth: 0 };
+  const tryPoint = (x: number, y: number): void => {
+    const depth = depthAt(x, y);
+    if (depth > best.depth) best = { x, y, depth };
+  };
+  for (let i = 0; i < 24; i++) {
+    for (let j = 0; j < 24; j++) {
+      tryPoint(minX + ((i + 0.5) / 24) * (maxX - minX), minY + ((j + 0.5) / 24) * (maxY - minY));
+    }
+  }
+  for (let step = Math.max(maxX - minX, maxY - minY) / 48; step > 0.05; step /= 2) {
+    const { x, y } = best;
+    for (const [dx, dy] of [
+      [step, 0],
+      [-step, 0],
+      [0, step],
+      [0, -step],
+    ]) {
+      tryPoint(x + dx, y + dy);
+    }
+  }
+  return best.depth;
+}
+
+/** What the allowance does to a sound outline: closes a hollow, or is wider than the piece is deep. */
+export function checkAllowance(
+  input: PieceInput,
+  ring: Float64Array,
+  allowances: readonly number[],
+  holes: readonly Float64Array[],
+): Issue[] {
+  const path = `pieces.${input.id}`;
+  const issues: Issue[] = [];
+  const widest = Math.max(...allowances);
+  const radius = measureInnerRadius(ring);
+  if (radius < widest) {
+    issues.push({
+      code: 'allowance-covers-piece',
+      path,
+      message: `Piece "${input.name}" is only ${(2 * radius).toFixed(1)} mm wide at its widest: allowances of ${widest} mm folded in would cover it. Use a smaller allowance or fewer panels.`,
+      severity: 'error',
+      measured: radius,
+      limit: widest,
+    });
+  }
+  if (holes.length > 0) {
+    issues.push({
+      code: 'allowance-closes-hollow',
+      path,
+      message: `The allowance of piece "${input.name}" runs into itself across a hollow of its outline, leaving a hole of ${Math.abs(measurePolygonArea(holes[0])).toFixed(0)} mm². Use a smaller allowance there.`,
+      severity: 'error',
+      measured: holes.length,
+      limit: 0,
+    });
+  }
+  return issues;
+}

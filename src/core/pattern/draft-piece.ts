@@ -1,0 +1,53 @@
+import { failure, type Result, success } from '../base/index.ts';
+import { checkAllowance, checkOutline, readAllowances } from './check-piece.ts';
+import { letterPiece } from './letter-piece.ts';
+import { offsetOutline } from './offset-outline.ts';
+import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
+import { placeNotches } from './place-notches.ts';
+import type { LabelInfo, PatternOptions, Piece, PieceInput } from './types.ts';
+
+/**
+ * Drafts one piece: the sew lines as given, a cut line one allowance outside them, notches with the names of
+ * their marks, level lines, grain line and lettering. Everything in the piece's own coordinates, mm, y up.
+ * Fails with every issue found when the outline bounds no piece of cloth or the allowance cannot be cut;
+ * succeeds with warnings when lettering found no room. Throws when the edges do not chain.
+ * Cost: O(n²) in outline points plus a grid search for the label.
+ */
+export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternOptions = {}): Result<Piece> {
+  // 1. Outline and allowances.
+  const ring = outlineOfPiece(input);
+  const { allowances, issues: allowanceIssues } = readAllowances(input, options);
+  const outlineIssues = checkOutline(input, ring);
+  const refusals = [...allowanceIssues, ...outlineIssues];
+  if (refusals.length > 0) return failure(refusals);
+
+  // 2. Cut line.
+  const { outer: cutLine, holes } = offsetOutline(verticesOfPiece(input.edges, allowances));
+  const cutIssues = checkAllowance(input, ring, allowances, holes);
+  if (cutIssues.length > 0) return failure(cutIssues);
+
+  // 3. Notches and the names along the edges.
+  const notches = input.edges.flatMap((edge, i) => placeNotches(edge, allowances[i], cutLine));
+  const slits = notches.flatMap((notch) => notch.slits);
+  const lettering = letterPiece({ input, info, allowances, ring, cutLine, notches });
+
+  return success(
+    {
+      id: input.id,
+      name: input.name,
+      side: input.side,
+      material: input.material,
+      cutLine,
+      sewLines: input.edges.map(({ id, letter, points }) => ({
+        id,
+        name: letter || id,
+        points: points.slice(),
+      })),
+      notches: slits,
+      levelLines: input.levelLines.map((line) => ({ ...line, points: line.points.slice() })),
+      grainLine: lettering.grainLine,
+      texts: lettering.texts,
+    },
+    lettering.issues,
+  );
+}

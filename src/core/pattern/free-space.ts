@@ -1,0 +1,176 @@
+import { distanceBoxToBox, distanceBoxToPolyline, type TurnedBox } from './text-box.ts';
+
+/** What a text must keep away from: lines and boxes already taken. Grows while a piece is lettered. */
+export interface Taken {
+  /** The sew outline (n × 2): what is inside the piece. */
+  readonly ring: Float64Array;
+  readonly lines: { readonly points: Float64Array; readonly closed: boolean; readonly clearance: number }[];
+  readonly boxes: TurnedBox[];
+}
+
+/** True when the box keeps its clearance from every line and `gap` mm from every box. O(total points). */
+export function isBoxFree(taken: Taken, box: TurnedBox, gap: number): boolean {
+  for (const other of taken.boxes) if (distanceBoxToBox(box, other) < gap) return false;
+  for (const line of taken.lines) {
+    if (distanceBoxToPolyline(box, line.points, line.closed) < line.clearance) return false;
+  }
+  return true;
+}
+
+/** The inside of a piece in square cells; 1 = taken. Row 0 is the lowest. */
+export interface CellGrid {
+  readonly left: number;
+  readonly bottom: number;
+  readonly cell: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly taken: Uint8Array;
+}
+
+/** Cells wholly inside the ring (n × 2) and at least `clearance` from it are free. O(cells + n·clearance). */
+export function createCellGrid(ring: Float64Array, cell: number, clearance: number): CellGrid {
+  let [minX, minY, maxX, maxY] = [ring[0], ring[1], ring[0], ring[1]];
+  for (let i = 0; i < ring.length; i += 2) {
+    minX = Math.min(minX, ring[i]);
+    maxX = Math.max(maxX, ring[i]);
+    minY = Math.min(minY, ring[i + 1]);
+    maxY = Math.max(maxY, ring[i + 1]);
+  }
+  const columns = Math.max(1, Math.ceil((maxX - minX) / cell));
+  const rows = Math.max(1, Math.ceil((maxY - minY) / cell));
+  const grid = {
+    left: minX,
+    bottom: minY,
+    cell,
+    columns,
+    rows,
+    taken: new Uint8Array(columns * rows).fill(1),
+  };
+  for (let row = 0; row < rows; row++) {
+    const y = minY + (row + 0.5) * cell;
+    const crossings: number[] = [];
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      if (ring[i + 1] > y === ring[j + 1] > y) continue;
+      crossings.push(ring[i] + ((y - ring[i + 1]) / (ring[j + 1] - ring[i + 1])) * (ring[j] - ring[i]));
+    }
+    crossings.sort((p, q) => p - q);
+    for (let k = 0; k + 1 < crossings.length; k += 2) {
+      const from = Math.max(0, Math.ceil((crossings[k] - minX) / cell - 0.5));
+      const to = Math.min(columns - 1, Math.floor((crossings[k + 1] - minX) / cell - 0.5));
+      for (let column = from; column <= to; column++) grid.taken[row * columns + column] = 0;
+    }
+  }
+  takeLine(grid, ring, true, clearance);
+  return grid;
+}
+
+/** Takes every cell any part of which is nearer than `clearance` to the polyline. */
+export function takeLine(grid: CellGrid, points: Float64Array, closed: boolean, clearance: number): void {
+  const count = points.length / 2;
+  for (let i = closed ? 0 : 1, j = closed ? count - 1 : 0; i < count; j = i++) {
+    takeNear(grid, points[2 * j], points[2 * j + 1], points[2 * i], points[2 * i + 1], clearance);
+  }
+}
+
+/** Takes every cell any part of which is nearer than `clearance` to the box. */
+export function takeBox(grid: CellGrid, box: TurnedBox, clearance: number): void {
+  const half = grid.cell * Math.SQRT1_2 + clearance;
+  const reach = Math.hypot(box.width, box.height) / 2 + half;
+  forCells(grid, box.x - reach, box.y - reach, box.x + reach, box.y + reach, (x, y, index) => {
+    const dx = x - box.x;
+    const dy = y - box.y;
+    const along = Math.abs(dx * Math.cos(box.angle) + dy * Math.sin(box.angle)) - box.width / 2;
+    const up = Math.abs(dy * Math.cos(box.angle) - dx * Math.sin(box.angle)) - box.height / 2;
+    if (Math.hypot(Math.max(0, along), Math.max(0, up)) <= half) grid.taken[index] = 1;
+  });
+}
+
+function takeNear(grid: CellGrid, ax: number, ay: number, bx: number, by: number, clearance: number): void {
+  const half = grid.cell * Math.SQRT1_2 + clearance;
+  const dx = bx - ax;
+  const dy = by - ay;
+  const squared = dx * dx + dy * dy;
+  forCells(
+    grid,
+    Math.min(ax, bx) - half,
+    Math.min(ay, by) - half,
+    Math.max(ax, bx) + half,
+    Math.max(ay, by) + half,
+    (x, y, index) => {
+      const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared));
+      if (Math.hypot(ax + t * dx - x, ay + t * dy - y) <= half) grid.taken[index] = 1;
+    },
+  );
+}
+
+function forCells(
+  grid: CellGrid,
+  minX: number,
+  minY: number,
+  maxX: number,
+  maxY: number,
+  visit: (x: number, y: number, index: number) => void,
+): void {
+  const fromColumn = Math.max(0, Math.floor((minX - grid.left) / grid.cell));
+  const toColumn = Math.min(grid.columns - 1, Math.floor((maxX - grid.left) / grid.cell));
+  const fromRow = Math.max(0, Math.floor((minY - grid.bottom) / grid.cell));
+  const toRow = Math.min(grid.rows - 1, Math.floor((maxY - grid.bottom) / grid.cell));
+  for (let row = fromRow; row <= toRow; row++) {
+    for (let column = fromColumn; column <= toColumn; column++) {
+      const x = grid.left + (column + 0.5) * grid.cell;
+      const y = grid.bottom + (row + 0.5) * grid.cell;
+      visit(x, y, row * grid.columns + column);
+    }
+  }
+}
+
+/**
+ * Summed-area table of the taken cells (Crow, SIGGRAPH 1984), (rows + 1) × (columns + 1): any rectangle is
+ * then tested in O(1).
+ */
+export function sumCells(grid: CellGrid): Uint32Array {
+  const width = grid.columns + 1;
+  const sums = new Uint32Array(width * (grid.rows + 1));
+  for (let row = 0; row < grid.rows; row++) {
+    let running = 0;
+    for (let column = 0; column < grid.columns; column++) {
+      running += grid.taken[row * grid.columns + column];
+      sums[(row + 1) * width + column + 1] = sums[row * width + column + 1] + running;
+    }
+  }
+  return sums;
+}
+
+/**
+ * Centre of a free upright rectangle (mm) whose centre is nearest to (x, y), or null. `sums` is of `sumCells`.
+ * O(cells).
+ */
+export function findFreeRectangle(
+  grid: CellGrid,
+  sums: Uint32Array,
+  width: number,
+  height: number,
+  x: number,
+  y: number,
+): { x: number; y: number } | null {
+  const across = Math.ceil(width / grid.cell);
+  const up = Math.ceil(height / grid.cell);
+  const stride = grid.columns + 1;
+  let best: { x: number; y: number } | null = null;
+  let bestDistance = Number.POSITIVE_INFINITY;
+  for (let row = 0; row + up <= grid.rows; row++) {
+    for (let column = 0; column + across <= grid.columns; column++) {
+      const low = row * stride + column;
+      const high = (row + up) * stride + column;
+      if (sums[high + across] - sums[high] - sums[low + across] + sums[low] > 0) continue;
+      const cx = grid.left + (column + across / 2) * grid.cell;
+      const cy = grid.bottom + (row + up / 2) * grid.cell;
+      const distance = Math.hypot(cx - x, cy - y);
+      if (distance < bestDistance) {
+        best = { x: cx, y: cy };
+        bestDistance = distance;
+      }
+    }
+  }
+  return best;
+}
