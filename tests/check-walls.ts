@@ -61,8 +61,8 @@ function breachOfImport(file: string, imported: ModuleImport): string | undefine
   const from = placeOf(file);
   if (imported.target === undefined) return breachOfPackage(from, imported.specifier);
   const target = imported.target;
-  if (!/\.[a-z]+$/.test(target)) return `imports ${imported.specifier} without its extension`;
   if (target.startsWith('shared/')) return undefined;
+  if (!/\.[a-z]+$/.test(target)) return `imports ${imported.specifier} without its extension`;
   if (target.startsWith('..')) return `reaches outside the project: ${imported.specifier}`;
   if (!target.startsWith('src/')) return `imports ${target}, which is not source`;
   const to = placeOf(target);

@@ -1,0 +1,19 @@
+import { createPipeline } from '../core/pipeline/index.ts';
+import { describeIssues, describeTapes } from './describe-form.ts';
+import { exitCodes } from './exit-codes.ts';
+import { readProjectFile } from './read-project-file.ts';
+import type { CommandStreams } from './run.ts';
+
+/** Fits the body and shows tapes and issues. */
+export async function checkCommand(file: string, { stdout, stderr }: CommandStreams): Promise<number> {
+  const project = await readProjectFile(file);
+  if (!project.ok) {
+    stderr.write(`${describeIssues(project.issues)}\n`);
+    return exitCodes.errorsInProject;
+  }
+  const body = createPipeline().fitBody(project.value);
+  if (body.ok) stdout.write(`${describeTapes(body.value.tapes, project.value.displayUnits)}\n\n`);
+  stdout.write(`${describeIssues(body.issues)}\n`);
+  const hasErrors = !body.ok || body.issues.some((issue) => issue.severity === 'error');
+  return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;
+}

@@ -1,0 +1,68 @@
+import { writeGlb, writeSvg } from '../core/export/index.ts';
+import { type Form, makeForm, reportOf } from '../core/pipeline/index.ts';
+import type { Project } from '../core/project/index.ts';
+import { describeIssues, describeReport } from './describe-form.ts';
+import { exitCodes } from './exit-codes.ts';
+import { readProjectFile } from './read-project-file.ts';
+import type { CommandStreams } from './run.ts';
+import { showProgress } from './show-progress.ts';
+import { type OutputFile, writeFiles } from './write-files.ts';
+
+export interface MakeCommandOptions {
+  readonly out: string;
+  readonly triangles?: number;
+  readonly allowance?: number;
+  readonly layout?: string;
+}
+
+/** Makes the form of a saved project and writes its files. */
+export async function makeCommand(
+  file: string,
+  options: MakeCommandOptions,
+  { stdout, stderr }: CommandStreams,
+): Promise<number> {
+  const project = await readProjectFile(file);
+  if (!project.ok) {
+    stderr.write(`${describeIssues(project.issues)}\n`);
+    return exitCodes.errorsInProject;
+  }
+  const progress = showProgress(stderr);
+  const form = makeForm(withOptions(project.value, options), {
+    ...(options.triangles === undefined ? {} : { targetTriangles: options.triangles }),
+    onProgress: progress.onProgress,
+    now: () => performance.now(),
+    date: new Date().toISOString().slice(0, 10),
+  });
+  progress.end();
+  if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues)}\n`);
+  if (!form.ok) return exitCodes.errorsInProject;
+  const written = await writeFiles(options.out, await filesOfForm(form.value));
+  stdout.write(`${describeReport(form.value.report, project.value.displayUnits)}\n\n`);
+  stdout.write(`${written.join('\n')}\n`);
+  const hasErrors = form.issues.some((issue) => issue.severity === 'error');
+  return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;
+}
+
+function withOptions(project: Project, options: MakeCommandOptions): Project {
+  return {
+    ...project,
+    seams: options.layout === undefined ? project.seams : { ...project.seams, layout: options.layout },
+    cloth:
+      options.allowance === undefined ? project.cloth : { ...project.cloth, allowance: options.allowance },
+  };
+}
+
+async function filesOfForm(form: Form): Promise<OutputFile[]> {
+  const panels = form.drawings.map(({ material, drawing }) => ({
+    name: material === 'shell' ? 'panels.svg' : `panels-${material}.svg`,
+    content: writeSvg(drawing),
+  }));
+  return [
+    ...panels,
+    { name: 'report.json', content: reportOf(form) },
+    {
+      name: 'body.glb',
+      content: await writeGlb({ meshes: [{ name: 'body', mesh: form.closedMesh }], generator: 'Loftseam' }),
+    },
+  ];
+}

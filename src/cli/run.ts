@@ -1,0 +1,104 @@
+import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { parseLength } from '../core/base/index.ts';
+import { allowanceLimits } from '../core/project/index.ts';
+import { checkCommand } from './check-command.ts';
+import { demoCommand } from './demo-command.ts';
+import { CommandFailure, exitCodes } from './exit-codes.ts';
+import { makeCommand } from './make-command.ts';
+
+/** Where a command talks to; `process` has this shape. */
+export interface CommandStreams {
+  readonly stdout: { write(text: string): unknown };
+  readonly stderr: { write(text: string): unknown; readonly isTTY?: boolean; readonly columns?: number };
+}
+
+const triangleLimits = { min: 500, max: 200_000 } as const;
+
+const exitCodeHelp = `
+Exit codes: 0 fine, 1 errors in the project, 2 command not understood, 3 cannot read or write, 4 internal fault.`;
+
+/** Runs one command and returns its exit code. Results go to stdout; progress, warnings and errors to stderr. */
+export async function run(args: readonly string[], streams: CommandStreams): Promise<number> {
+  let exitCode: number = exitCodes.fine;
+  const program = buildProgram(streams, (code) => {
+    exitCode = code;
+  });
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return exitCode;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.fine : exitCodes.usage;
+    if (error instanceof CommandFailure) {
+      streams.stderr.write(`${error.message}\n`);
+      return error.exitCode;
+    }
+    const reason = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    streams.stderr.write(`Something went wrong inside the program, not in what you typed:\n${reason}\n`);
+    return exitCodes.internal;
+  }
+}
+
+function buildProgram(streams: CommandStreams, end: (exitCode: number) => void): Command {
+  const program = new Command('loftseam')
+    .description('From body measurements to flat panels for a sewn, stuffed dress form.')
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => streams.stdout.write(text),
+      writeErr: (text) => streams.stderr.write(text),
+    })
+    .showHelpAfterError('Add --help to see what is understood.')
+    .addHelpText('after', exitCodeHelp);
+  program
+    .command('make')
+    .description(
+      'make the form: panels to cut (panels.svg), what was measured (report.json), the body (body.glb)',
+    )
+    .argument('<file>', 'saved project (*.loftseam.json)')
+    .option('-o, --out <folder>', 'where to write; made if missing', 'out')
+    .option(
+      '-t, --triangles <n>',
+      `fineness of the whole shell, ${limitsInWords(triangleLimits)}`,
+      readTriangles,
+    )
+    .option(
+      '-a, --allowance <length>',
+      'seam allowance instead of the saved one: 10, "1 cm", "3/8 in"',
+      readAllowance,
+    )
+    .option('-l, --layout <id>', 'seam layout instead of the saved one')
+    .action(async (file, options) => end(await makeCommand(file, options, streams)));
+  program
+    .command('check')
+    .description('check a project and show every tape: asked for, and found on the body')
+    .argument('<file>', 'saved project (*.loftseam.json)')
+    .action(async (file) => end(await checkCommand(file, streams)));
+  program
+    .command('demo')
+    .description('write a demo project to start from; without a name, list them')
+    .argument('[name]', 'which one')
+    .option('-o, --out <folder>', 'where to write', '.')
+    .option('--replace', 'write over a file of the same name')
+    .action(async (name, options) => end(await demoCommand(name, options, streams)));
+  for (const command of program.commands) command.addHelpText('after', exitCodeHelp);
+  return program;
+}
+
+function readTriangles(text: string): number {
+  const { min, max } = triangleLimits;
+  const count = Number(text);
+  if (/^\d+$/.test(text) && count >= min && count <= max) return count;
+  throw new InvalidArgumentError(`It must be a whole number, ${limitsInWords(triangleLimits)}.`);
+}
+
+function readAllowance(text: string): number {
+  const { min, max } = allowanceLimits;
+  const length = parseLength(text, 'mm');
+  if (length.ok && length.value >= min && length.value <= max) return length.value;
+  throw new InvalidArgumentError(
+    `It must be a length from ${min} to ${max} mm; a number alone is millimetres.`,
+  );
+}
+
+function limitsInWords({ min, max }: { readonly min: number; readonly max: number }): string {
+  return `${min} to ${max}`;
+}

@@ -1,0 +1,70 @@
+import { randomBytes } from 'node:crypto';
+import { mkdir, open, rename, rm } from 'node:fs/promises';
+import path from 'node:path';
+import { CommandFailure, exitCodes } from './exit-codes.ts';
+
+export interface OutputFile {
+  /** Plain file name. */
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/**
+ * Writes all files into `folder` (made if missing). Each is written whole under another name beside its place and only
+ * then renamed, so that a file is never seen half written and a failure leaves the old ones as they were.
+ * Returns the paths written. Fails with `CommandFailure` (cannot write).
+ */
+export async function writeFiles(folder: string, files: readonly OutputFile[]): Promise<string[]> {
+  const pending: { readonly aside: string; readonly final: string }[] = [];
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const file of files) {
+      const final = path.join(folder, file.name);
+      const aside = path.join(folder, `.${file.name}.${randomBytes(4).toString('hex')}.part`);
+      pending.push({ aside, final });
+      await writeThrough(aside, file.content);
+    }
+    for (const { aside, final } of pending) await rename(aside, final);
+    return pending.map(({ final }) => final);
+  } catch (error) {
+    await Promise.all(pending.map(({ aside }) => rm(aside, { force: true }).catch(() => undefined)));
+    throw new CommandFailure(exitCodes.cannotReadOrWrite, describeFault(folder, error));
+  }
+}
+
+async function writeThrough(file: string, content: string | Uint8Array): Promise<void> {
+  const handle = await open(file, 'wx');
+  try {
+    await handle.writeFile(content);
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+function describeFault(folder: string, error: unknown): string {
+  const code = (error as NodeJS.ErrnoException).code ?? '';
+  return `Cannot write into ${folder}: ${faultInWords(code, error)}. Choose another folder with --out.`;
+}
+
+/** The usual reasons a file cannot be had, in words. */
+export function faultInWords(code: string, error: unknown): string {
+  switch (code) {
+    case 'ENOENT':
+      return 'it does not exist';
+    case 'EACCES':
+    case 'EPERM':
+      return 'you have no permission there';
+    case 'EROFS':
+      return 'it is on a read-only disk';
+    case 'ENOSPC':
+      return 'the disk is full';
+    case 'ENOTDIR':
+    case 'EEXIST':
+      return 'a file is in the place of a folder';
+    case 'EISDIR':
+      return 'it is a folder';
+    default:
+      return error instanceof Error ? error.message : String(error);
+  }
+}

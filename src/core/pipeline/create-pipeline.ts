@@ -1,0 +1,195 @@
+import { failure, InvariantError, type Issue, type Result, success } from '../base/index.ts';
+import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
+import { type FlatDisk, flattenTogether } from '../flatten/index.ts';
+import { capBoundaryLoops, type Mesh } from '../mesh/index.ts';
+import type { Project } from '../project/index.ts';
+import { cutIntoPanels, findLayout, LAYOUTS, type SeamedShell } from '../seams/index.ts';
+import { type CutPieces, draftPieces } from './draft-pieces.ts';
+import { flattenProblemFromShell } from './flatten-problem.ts';
+import { makeReport } from './make-report.ts';
+import { pieceInputsFromShell } from './piece-input.ts';
+import { prefixIssues } from './prefix-issues.ts';
+import { rememberLast } from './remember-last.ts';
+import type { Form, MakeForm, MakeOptions, StageId } from './types.ts';
+
+const defaultTriangles = 20_000;
+
+/** Parts of the whole work at which each stage starts, for progress; measured on an average body at 20 000 triangles. */
+const stageStart: Readonly<Record<StageId, number>> = {
+  tape: 0,
+  body: 0.01,
+  seams: 0.3,
+  panels: 0.5,
+  cutting: 0.93,
+};
+
+export interface Pipeline {
+  /** Makes the whole form; stages whose inputs did not change since the last call are not run again. */
+  readonly makeForm: MakeForm;
+  /** The first two stages only: check the measures and fit the body. */
+  readonly fitBody: (project: Project) => Result<Body>;
+}
+
+interface CutShell {
+  readonly shell: SeamedShell;
+  readonly closedMesh: Mesh;
+}
+
+/** Pieces made of one form, and the inputs the next stage is known by. */
+interface StageKeys {
+  readonly body: string;
+  readonly shell: string;
+  readonly flat: string;
+  readonly pieces: string;
+}
+
+/**
+ * The stages in order: tape and body, seams, panels, cutting. Each remembers its last result, so a wider seam allowance
+ * does not fit the body again. A broken promise between rooms comes back as an issue, so that a person sees one.
+ */
+export function createPipeline(): Pipeline {
+  const memory = {
+    body: rememberLast<Body>(),
+    shell: rememberLast<CutShell>(),
+    flat: rememberLast<readonly FlatDisk[]>(),
+    pieces: rememberLast<CutPieces>(),
+  };
+  const fit = (project: Project) =>
+    memory.body(keysOf(project, {}).body, () => within('body', fitBody(project.body)));
+
+  const makeForm: MakeForm = (project, options = {}) => {
+    const keys = keysOf(project, options);
+    const clock = startClock(options);
+    const issues: Issue[] = [];
+    const collect = <T>(result: Result<T>): result is Extract<Result<T>, { ok: true }> => {
+      issues.push(...result.issues);
+      return result.ok;
+    };
+
+    // 1. Tape and body.
+    clock.enter('tape', 'Checking the measures');
+    clock.enter('body', 'Shaping the body');
+    const body = fit(project);
+    if (!collect(body)) return failure(issues);
+    if (clock.isCancelled()) return cancelled(issues);
+
+    // 2. Seams.
+    clock.enter('seams', 'Drawing the seams');
+    const cut = memory.shell(keys.shell, () => within('seams', cutShell(body.value, project, options)));
+    if (!collect(cut)) return failure(issues);
+    if (clock.isCancelled()) return cancelled(issues);
+
+    // 3. Panels.
+    clock.enter('panels', 'Unrolling the panels');
+    const { shell, closedMesh } = cut.value;
+    const flat = memory.flat(keys.flat, () =>
+      within(
+        'seams',
+        flattenTogether(flattenProblemFromShell(shell), {
+          ...(project.seams.lengthBlend === undefined ? {} : { seamLengthBlend: project.seams.lengthBlend }),
+          onProgress: clock.within,
+          ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
+        }),
+      ),
+    );
+    if (clock.isCancelled()) return cancelled(issues);
+    if (!collect(flat)) return failure(issues);
+
+    // 4. Cutting.
+    clock.enter('cutting', 'Drafting the pieces');
+    const drafted = memory.pieces(keys.pieces, () =>
+      within('cloth', draftPieces(pieceInputsFromShell(shell, flat.value), project, options.date ?? '')),
+    );
+    if (!collect(drafted)) return failure(issues);
+
+    const timingsMs = clock.finish();
+    const made = { body: body.value, shell, closedMesh, flat: flat.value };
+    const report = makeReport({ ...made, issues, timingsMs });
+    const form: Form = { project, ...made, ...drafted.value, report };
+    return success(form, issues);
+  };
+
+  return {
+    makeForm: (project, options) => catchingBrokenPromises(() => makeForm(project, options)),
+    fitBody: (project) => catchingBrokenPromises(() => fit(project)),
+  };
+}
+
+/** Makes one form, remembering nothing. */
+export const makeForm: MakeForm = (project, options) => createPipeline().makeForm(project, options);
+
+function keysOf(project: Project, options: MakeOptions): StageKeys {
+  const body = JSON.stringify(project.body);
+  const shell = JSON.stringify([body, project.seams.layout, options.targetTriangles]);
+  const flat = JSON.stringify([shell, project.seams.lengthBlend]);
+  const pieces = JSON.stringify([flat, project.cloth, project.name, options.date]);
+  return { body, shell, flat, pieces };
+}
+
+function cutShell(body: Body, project: Project, options: MakeOptions): Result<CutShell> {
+  const layoutId = project.seams.layout ?? LAYOUTS[0].id;
+  const layout = findLayout(layoutId);
+  if (layout === undefined) {
+    const known = LAYOUTS.map((l) => l.id).join(', ');
+    const message = `There is no seam layout called “${layoutId}”. There are: ${known}.`;
+    return failure([{ code: 'unknown-layout', path: 'layout', message, severity: 'error' }]);
+  }
+  const shell = cutIntoPanels(surfaceOfBody(body), body, layout, {
+    targetTriangles: options.targetTriangles ?? defaultTriangles,
+  });
+  if (!shell.ok) return shell;
+  const loops = shell.value.openings.map((opening) => opening.vertices);
+  const closedMesh = capBoundaryLoops(shell.value.mesh, loops);
+  return success({ shell: shell.value, closedMesh }, shell.issues);
+}
+
+function within<T>(section: string, result: Result<T>): Result<T> {
+  const issues = prefixIssues(result.issues, section);
+  return result.ok ? success(result.value, issues) : failure(issues);
+}
+
+function cancelled(issues: readonly Issue[]): Result<Form> {
+  const message = 'Stopped before the form was finished.';
+  return failure([...issues, { code: 'cancelled', path: '', message, severity: 'error' }]);
+}
+
+function catchingBrokenPromises<T>(work: () => Result<T>): Result<T> {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof InvariantError)) throw error;
+    const message = `Something went wrong inside the program, not in what you typed: ${error.message}.`;
+    return failure([{ code: 'internal-fault', path: '', message, severity: 'error' }]);
+  }
+}
+
+/** Progress and time of each stage; time is 0 without a clock. */
+function startClock(options: MakeOptions) {
+  const now = options.now ?? (() => 0);
+  const stages = Object.keys(stageStart) as StageId[];
+  const timingsMs: Record<string, number> = {};
+  let stage: StageId = 'tape';
+  let since = now();
+  const stop = () => {
+    timingsMs[stage] = now() - since;
+    since = now();
+  };
+  return {
+    enter(next: StageId, what: string) {
+      if (next !== stage) stop();
+      stage = next;
+      options.onProgress?.(stageStart[stage], stage, what);
+    },
+    within(fraction: number, what: string) {
+      const end = stageStart[stages[stages.indexOf(stage) + 1]] ?? 1;
+      const start = stageStart[stage];
+      options.onProgress?.(start + (end - start) * Math.min(1, Math.max(0, fraction)), stage, what);
+    },
+    isCancelled: () => options.isCancelled?.() ?? false,
+    finish() {
+      stop();
+      options.onProgress?.(1, stage, 'Done');
+      return timingsMs;
+    },
+  };
+}

@@ -1,0 +1,39 @@
+import { failure, formatBoth, type Issue, type Result, success } from '../base/index.ts';
+import { arrangePieces, draftPiece, type Piece, type PieceInput } from '../pattern/index.ts';
+import type { Project } from '../project/index.ts';
+import type { Form } from './types.ts';
+
+export type CutPieces = Pick<Form, 'pieces' | 'drawings'>;
+
+/** Drafts every piece and lays the pieces of each material on one sheet. All issues of all pieces at once. */
+export function draftPieces(
+  inputs: readonly PieceInput[],
+  project: Project,
+  date: string,
+): Result<CutPieces> {
+  const issues: Issue[] = [];
+  const pieces: Piece[] = [];
+  const info = { project: project.name, body: bodyInWords(project), date };
+  for (const input of inputs) {
+    const piece = draftPiece(input, info, project.cloth);
+    issues.push(...piece.issues);
+    if (piece.ok) pieces.push(piece.value);
+  }
+  if (pieces.length < inputs.length) return failure(issues);
+  const materials = [...new Set(pieces.map((piece) => piece.material))];
+  const drawings: { material: string; drawing: Form['drawings'][number]['drawing'] }[] = [];
+  for (const material of materials) {
+    const ofMaterial = pieces.filter((piece) => piece.material === material);
+    const sheet = arrangePieces(ofMaterial, { title: `${project.name} – ${material}` });
+    issues.push(...sheet.issues);
+    if (sheet.ok) drawings.push({ material, drawing: sheet.value });
+  }
+  return drawings.length < materials.length ? failure(issues) : success({ pieces, drawings }, issues);
+}
+
+/** The one girth by which two forms in a workroom are told apart. */
+function bodyInWords({ body }: Project): string {
+  const girth = body.measures.bustGirth;
+  const word = body.figure === 'bust' ? 'bust' : 'chest';
+  return typeof girth === 'number' ? `${word} ${formatBoth(girth)}` : word;
+}
