@@ -1,12 +1,11 @@
-import { writeGlb, writeSvg } from '../core/export/index.ts';
-import { type Form, makeForm, reportOf } from '../core/pipeline/index.ts';
+import { filesOfForm, makeForm } from '../core/pipeline/index.ts';
 import type { Project } from '../core/project/index.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
 import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
-import { type OutputFile, writeFiles } from './write-files.ts';
+import { writeFiles } from './write-files.ts';
 
 export interface MakeCommandOptions {
   readonly out: string;
@@ -50,19 +49,4 @@ function withOptions(project: Project, options: MakeCommandOptions): Project {
     cloth:
       options.allowance === undefined ? project.cloth : { ...project.cloth, allowance: options.allowance },
   };
-}
-
-async function filesOfForm(form: Form): Promise<OutputFile[]> {
-  const panels = form.drawings.map(({ material, drawing }) => ({
-    name: material === 'shell' ? 'panels.svg' : `panels-${material}.svg`,
-    content: writeSvg(drawing),
-  }));
-  return [
-    ...panels,
-    { name: 'report.json', content: reportOf(form) },
-    {
-      name: 'body.glb',
-      content: await writeGlb({ meshes: [{ name: 'body', mesh: form.closedMesh }], generator: 'Loftseam' }),
-    },
-  ];
 }

@@ -54,7 +54,7 @@ export function createPipeline(): Pipeline {
     flat: rememberLast<readonly FlatDisk[]>(),
     pieces: rememberLast<CutPieces>(),
   };
-  const fit = (project: Project) =>
+  const shapeBody = (project: Project) =>
     memory.body(keysOf(project, {}).body, () => within('body', fitBody(project.body)));
 
   const makeForm: MakeForm = (project, options = {}) => {
@@ -69,7 +69,7 @@ export function createPipeline(): Pipeline {
     // 1. Tape and body.
     clock.enter('tape', 'Checking the measures');
     clock.enter('body', 'Shaping the body');
-    const body = fit(project);
+    const body = shapeBody(project);
     if (!collect(body)) return failure(issues);
     if (clock.isCancelled()) return cancelled(issues);
 
@@ -111,7 +111,7 @@ export function createPipeline(): Pipeline {
 
   return {
     makeForm: (project, options) => catchingBrokenPromises(() => makeForm(project, options)),
-    fitBody: (project) => catchingBrokenPromises(() => fit(project)),
+    fitBody: (project) => catchingBrokenPromises(() => shapeBody(project)),
   };
 }
 

@@ -1,0 +1,24 @@
+import { writeGlb, writeSvg } from '../export/index.ts';
+import { reportOf } from './make-report.ts';
+import type { Form } from './types.ts';
+
+/** A file as the maker gets it, whether from the command line or the app. */
+export interface FormFile {
+  readonly name: string;
+  readonly type: string;
+  readonly content: string | Uint8Array;
+}
+
+/** `panels.svg` (one more per further material), `report.json`, `body.glb`. Same form, same bytes. */
+export async function filesOfForm(form: Form): Promise<FormFile[]> {
+  const body = await writeGlb({ meshes: [{ name: 'body', mesh: form.closedMesh }], generator: 'Loftseam' });
+  return [
+    ...form.drawings.map(({ material, drawing }) => ({
+      name: material === 'shell' ? 'panels.svg' : `panels-${material}.svg`,
+      type: 'image/svg+xml',
+      content: writeSvg(drawing),
+    })),
+    { name: 'report.json', type: 'application/json', content: reportOf(form) },
+    { name: 'body.glb', type: 'model/gltf-binary', content: body },
+  ];
+}
