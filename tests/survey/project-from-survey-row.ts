@@ -1,0 +1,60 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Project } from '../../src/core/project/index.ts';
+
+export type SurveyRow = Readonly<Record<string, number>>;
+export type SurveyFile = 'survey1988-women' | 'survey1988-men' | 'survey2012-women' | 'survey2012-men';
+
+/** People of one sample in shared/survey; see SOURCE.md there for the columns. */
+export function readSurvey(file: SurveyFile): SurveyRow[] {
+  const text = readFileSync(path.join(import.meta.dirname, `../../shared/survey/${file}.csv`), 'utf8');
+  const [head, ...lines] = text.trim().split('\n');
+  const names = head.split(',');
+  return lines.map((line) => {
+    const cells = line.split(',').map(Number);
+    return Object.fromEntries(names.map((name, i) => [name, cells[i]]));
+  });
+}
+
+/** The 1988 columns that mean what our measures mean: read with a tape, at the level our measure is read at. */
+const measureColumns: Readonly<Record<string, (row: SurveyRow) => number>> = {
+  bustGirth: (r) => r.chestcircumference,
+  waistGirth: (r) => r.waistcircumferencenatural,
+  hipGirth: (r) => r.buttockcircumference,
+  backWaistLength: (r) => r.waistbacklengthnatural,
+  neckBaseGirth: (r) => r.neckcircumferencebase,
+  underbustGirth: (r) => r.chestcircumferencebelowbust,
+  upperChestGirth: (r) => r.chestcircumferenceatscye,
+  waistToHip: (r) => r.waistheightnatural - r.buttockheight,
+  shoulderLength: (r) => r.shoulderlength,
+  bustPointSpan: (r) => r.bustpointbreadth,
+};
+
+/** Only the five measures no project can do without. */
+export const firstMeasureIds = [
+  'bustGirth',
+  'waistGirth',
+  'hipGirth',
+  'backWaistLength',
+  'neckBaseGirth',
+] as const;
+
+/** A project from one person of the 1988 survey, with the measures named (default: all that the survey carries). */
+export function projectFromSurveyRow(
+  row: SurveyRow,
+  figure: 'bust' | 'chest',
+  ids: readonly string[] = Object.keys(measureColumns),
+): Project {
+  const measures = Object.fromEntries(ids.map((id) => [id, measureColumns[id](row)]));
+  return {
+    format: 'loftseam-project',
+    version: 1,
+    name: `Survey 1988, line ${row.row}`,
+    displayUnits: 'cm',
+    body: { figure, measures },
+    seams: {},
+    cloth: {},
+    inside: {},
+    cutting: {},
+  };
+}
