@@ -1,0 +1,70 @@
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { CommandFailure, exitCodes } from '../../src/cli/exit-codes.ts';
+import { writeFiles } from '../../src/cli/write-files.ts';
+
+let folder = '';
+beforeEach(async () => {
+  folder = await mkdtemp(path.join(tmpdir(), 'loftseam-'));
+});
+afterEach(() => rm(folder, { recursive: true }));
+
+async function failureOf(work: Promise<unknown>): Promise<CommandFailure> {
+  const error = await work.then(
+    () => undefined,
+    (reason: unknown) => reason,
+  );
+  if (!(error instanceof CommandFailure)) throw new Error('a CommandFailure was expected');
+  return error;
+}
+
+describe('writeFiles', () => {
+  it('makes the folder and writes text and bytes', async () => {
+    const out = path.join(folder, 'new', 'deep');
+    const written = await writeFiles(out, [
+      { name: 'a.svg', content: 'ä' },
+      { name: 'b.glb', content: Uint8Array.of(1, 2, 3) },
+    ]);
+    expect(written).toEqual([path.join(out, 'a.svg'), path.join(out, 'b.glb')]);
+    expect(await readFile(written[0], 'utf8')).toBe('ä');
+    expect([...(await readFile(written[1]))]).toEqual([1, 2, 3]);
+    expect(await readdir(out)).toEqual(['a.svg', 'b.glb']);
+  });
+
+  it('replaces old files, and leaves nothing else behind', async () => {
+    await writeFile(path.join(folder, 'a.svg'), 'old');
+    await writeFiles(folder, [{ name: 'a.svg', content: 'new' }]);
+    expect(await readFile(path.join(folder, 'a.svg'), 'utf8')).toBe('new');
+    expect(await readdir(folder)).toEqual(['a.svg']);
+  });
+
+  it('leaves every old file as it was when one of them cannot be written', async () => {
+    await writeFile(path.join(folder, 'a.svg'), 'old');
+    // A name with a folder that does not exist cannot be opened.
+    const failure = await failureOf(
+      writeFiles(folder, [
+        { name: 'a.svg', content: 'new' },
+        { name: 'nowhere/b.json', content: '{}' },
+      ]),
+    );
+    expect(failure.exitCode).toBe(exitCodes.cannotReadOrWrite);
+    expect(await readFile(path.join(folder, 'a.svg'), 'utf8')).toBe('old');
+    expect(await readdir(folder)).toEqual(['a.svg']);
+  });
+
+  it('says so when a file stands in the place of the folder', async () => {
+    await writeFile(path.join(folder, 'out'), 'a file');
+    const failure = await failureOf(writeFiles(path.join(folder, 'out'), [{ name: 'a', content: '' }]));
+    expect(failure.exitCode).toBe(exitCodes.cannotReadOrWrite);
+    expect(failure.message).toMatch(/out: a file is in the place of a folder\..*--out/);
+    expect(await readFile(path.join(folder, 'out'), 'utf8')).toBe('a file');
+  });
+
+  it('cleans up when the place of a file is a folder', async () => {
+    await mkdir(path.join(folder, 'a.svg'));
+    await failureOf(writeFiles(folder, [{ name: 'a.svg', content: 'new' }]));
+    expect(await readdir(folder)).toEqual(['a.svg']);
+  });
+});
