@@ -15,6 +15,13 @@ export interface BodyPrior {
     readonly mean: number;
     readonly spread: number;
   }[];
+  /** Usual distances between neighbouring rows: z(upper) − z(lower), mm. Rows that crowd would crease the body. */
+  readonly spacings: readonly {
+    readonly upper: ParameterId;
+    readonly lower: ParameterId;
+    readonly mean: number;
+    readonly spread: number;
+  }[];
   readonly numbers: ShapeNumbers;
 }
 
@@ -68,7 +75,7 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
     aHighHip: [a.highHip, 40],
     aWaist: [a.waist, 40],
     aUnderbust: [a.underbust, 40],
-    aBust: [aBust, isBust ? 6 : 40],
+    aBust: [aBust + (isBust ? 0.02 * cup : 0), isBust ? 6 : 40],
     aUpperChest: [a.upperChest, 40],
     armBulge: [22 * size, 6],
     xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)), 15],
@@ -120,10 +127,17 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
       { level: 'hip', mean: ratioOf.hip, spread: spread('hipRatio') },
       { level: 'upperChest', mean: ratioOf.upperChest, spread: 0.04 },
     ],
+    spacings: [
+      { upper: 'zUpperChest', lower: 'zBust', mean: 46, spread: 9 },
+      { upper: 'zBust', lower: 'zUnderbust', mean: isBust ? 48 + 0.1 * cup : 58, spread: 7 },
+    ],
     numbers: {
       seat: shape.seat,
       blade: shape.blade,
-      bustReach: 100 + 0.12 * cup,
+      bustReach: 105 + 0.06 * cup,
+      bustSide: 0.58 + 0.0007 * cup,
+      bustTurn: 0.1 + 0.0006 * cup,
+      bustFullness: Math.min(2.2, 1.3 + 0.0035 * cup),
       neckTilt: 0.4,
       neckStub: 30,
     },

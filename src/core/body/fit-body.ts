@@ -19,8 +19,11 @@ import type { Body, BodyInput, BodyShape, TapeReading } from './types.ts';
 
 /** A typed tape is met when the body reads within this, mm. */
 export const MET_WITHIN = 0.5;
-/** Typed tapes weigh as if known to this, mm, so that priors never pull them visibly. */
-const TYPED_SPREAD = 0.02;
+/**
+ * Typed tapes weigh as if known to this, mm. Loose first, so that the solve walks down a wide valley; then so tight that
+ * priors never pull them visibly. (Tight from the start got stuck on large busts.)
+ */
+const TYPED_SPREADS = [4, 0.02];
 /** Further from the estimate than this many spreads: say so. */
 const DOUBT_PULL = 2;
 
@@ -30,6 +33,7 @@ interface Target {
   readonly rule: TapeRule;
   readonly side: Side;
   readonly value: number;
+  /** Of an estimate; typed tapes follow the stage of the solve. */
   readonly spread: number;
   readonly typed: boolean;
 }
@@ -54,7 +58,15 @@ export function fitBody(input: BodyInput): Result<Body> {
   const unknowns = prior.parameters.filter((p) => !isSymmetric || !SKEW_IDS.includes(p.id));
   const targets = listTargets(input, prior);
   const build = (values: Float64Array): FittedShape => shapeFrom(values, unknowns, prior, input, isSymmetric);
-  const solution = solve(unknowns, targets, prior, build);
+  let solution = solve(
+    unknowns,
+    Float64Array.from(unknowns, (u) => u.mean),
+    targets,
+    TYPED_SPREADS[0],
+    prior,
+    build,
+  );
+  solution = solve(unknowns, solution.point, targets, TYPED_SPREADS[1], prior, build);
   const fitted = build(solution.point);
   if (!fitted.context.armholes) {
     return failure([
@@ -164,7 +176,7 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
           typed: false,
         });
     } else if (typeof typed === 'number') {
-      targets.push({ id, rule, side: 'right', value: typed, spread: TYPED_SPREAD, typed: true });
+      targets.push({ id, rule, side: 'right', value: typed, spread: 0, typed: true });
     } else {
       for (const side of ['right', 'left'] as const) {
         targets.push({
@@ -172,7 +184,7 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
           rule,
           side,
           value: typed[side],
-          spread: TYPED_SPREAD,
+          spread: 0,
           typed: true,
         });
       }
@@ -186,7 +198,7 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
       rule: TAPE_RULES.napeRise,
       side: 'right',
       value: napeHeight - waistHeight,
-      spread: TYPED_SPREAD,
+      spread: 0,
       typed: true,
     };
     if (index < 0) targets.push(target);
@@ -197,23 +209,31 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
 
 function solve(
   unknowns: readonly Parameter[],
+  start: Float64Array,
   targets: readonly Target[],
+  typedSpread: number,
   prior: BodyPrior,
   build: (values: Float64Array) => FittedShape,
 ) {
+  const index = Object.fromEntries(unknowns.map((u, i) => [u.id, i]));
   return minimiseLeastSquares({
-    start: Float64Array.from(unknowns, (u) => u.mean),
+    start,
     steps: Float64Array.from(unknowns, (u) => 1e-5 * u.spread),
-    residualCount: targets.length + prior.ratios.length + unknowns.length,
+    residualCount: targets.length + prior.ratios.length + prior.spacings.length + unknowns.length,
     residuals: (values, out) => {
       const { context } = build(values);
       let i = 0;
       for (const target of targets) {
         const shape = target.rule.read(context, target.side);
-        out[i++] = shape ? (shape.length - target.value) / target.spread : Number.NaN;
+        out[i++] = shape
+          ? (shape.length - target.value) / (target.typed ? typedSpread : target.spread)
+          : Number.NaN;
       }
       for (const ratio of prior.ratios) {
         out[i++] = (readLevelRatio(context, ratio.level) - ratio.mean) / ratio.spread;
+      }
+      for (const { upper, lower, mean, spread } of prior.spacings) {
+        out[i++] = (values[index[upper]] - values[index[lower]] - mean) / spread;
       }
       unknowns.forEach((unknown, k) => {
         out[i++] = (values[k] - unknown.mean) / unknown.spread;

@@ -30,9 +30,14 @@ export const KNOT_IDS = Object.keys(KNOT) as KnotId[];
 export const KNOTS = Float64Array.from(Object.values(KNOT));
 /** The armpit lies just above the upper chest row, at the bottom of the armhole. */
 export const ARMPIT_V = 178;
+const ARM_MIDDLE = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
 
-/** One bump, numbers per bump: centre (u, v), reach towards smaller and larger u (radians), down and up (mm of v), height, direction x, y. */
-export const BUMP_STRIDE = 9;
+/**
+ * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
+ * height, direction x, y, fullness (0 = pointed, 2.2 = nearly flat on top). Bumps live in (u, z), not (u, v): above the
+ * chest v runs faster than z in front, and a bump in v ended there in a crease.
+ */
+export const BUMP_STRIDE = 10;
 
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
@@ -97,16 +102,18 @@ export class ShapeEvaluator {
 
   private addBumps(u: number, v: number, out: Float64Array, offset: number): void {
     const { bumps } = this.shape;
+    const open = openness(u, v);
+    if (open === 0) return;
     for (let i = 0; i < bumps.length; i += BUMP_STRIDE) {
-      const dv = v - bumps[i + 1];
-      if (dv > 1.5 * bumps[i + 5] || dv < -1.5 * bumps[i + 4]) continue;
+      const dz = out[offset + 2] - bumps[i + 1];
+      if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
       let du = u - bumps[i];
       du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-      const q = reachSquared(du, bumps[i + 2], bumps[i + 3]) + reachSquared(dv, bumps[i + 4], bumps[i + 5]);
+      const q = reachSquared(du, bumps[i + 2], bumps[i + 3]) + reachSquared(dz, bumps[i + 4], bumps[i + 5]);
       if (q >= 1) continue;
-      // (1 − q)^2.5: round top, C² where it meets the body.
+      // (1 − q)^2.5 (1 + fullness q): round top, C² where it meets the body.
       const rest = 1 - q;
-      const height = bumps[i + 6] * rest * rest * Math.sqrt(rest);
+      const height = bumps[i + 6] * open * rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q);
       out[offset] += height * bumps[i + 7];
       out[offset + 1] += height * bumps[i + 8];
     }
@@ -120,4 +127,14 @@ function reachSquared(t: number, below: number, above: number): number {
   const blend = 0.35 * Math.min(below, above);
   const sign = t / Math.sqrt(t * t + blend * blend);
   return t * t * (0.5 * (low + high) + 0.5 * (high - low) * sign);
+}
+
+/** 0 in the arm stump, 1 away from it, C² between: bumps of the trunk must not dent the armhole. */
+function openness(u: number, v: number): number {
+  const dv = (v - ARM_MIDDLE) / 62;
+  const fromRight = Math.abs(u - 2 * Math.PI * Math.round(u / (2 * Math.PI)));
+  const du = Math.min(fromRight, Math.PI - fromRight) / 0.6;
+  const t = (du * du + dv * dv - 0.8) / 2.4;
+  if (t <= 0) return 0;
+  return t >= 1 ? 1 : t * t * t * (t * (6 * t - 15) + 10);
 }

@@ -81,6 +81,9 @@ export interface ShapeNumbers {
   readonly seat: number;
   readonly blade: number;
   readonly bustReach: number;
+  readonly bustSide: number;
+  readonly bustTurn: number;
+  readonly bustFullness: number;
   readonly neckTilt: number;
   readonly neckStub: number;
 }
@@ -186,40 +189,72 @@ function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void 
   set('zB', 'neckTop', z + rise);
 }
 
+interface BumpPair {
+  /** Centre of the right one. */
+  readonly u: number;
+  readonly z: number;
+  /** Reaches: radians towards side and centre line, mm of z down and up. */
+  readonly side: number;
+  readonly centre: number;
+  readonly down: number;
+  readonly up: number;
+  readonly height: number;
+  /** Radians by which the bumps turn away from each other. */
+  readonly turn: number;
+  readonly fullness: number;
+}
+
 function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): Float64Array {
-  const bumps: number[] = [];
-  /** A pair of bumps mirrored in x = 0; `skew` holds half of right minus left of (height, u, v). */
-  const addPair = (
-    u: number,
-    v: number,
-    towardsSide: number,
-    towardsCentre: number,
-    down: number,
-    up: number,
-    height: number,
-    turn: number,
-    skew: readonly [number, number, number] = [0, 0, 0],
-  ): void => {
-    const x = Math.sin(turn);
-    const y = Math.cos(turn) * Math.sign(Math.sin(u));
-    // On the right front, smaller u lies towards the side; at the back the side is at larger u.
-    const [below, above] = u > 0 ? [towardsSide, towardsCentre] : [towardsCentre, towardsSide];
-    bumps.push(u + skew[1], v + skew[2], below, above, down, up, height + skew[0], x, y);
-    bumps.push(Math.PI - (u - skew[1]), v - skew[2], above, below, down, up, height - skew[0], -x, y);
-  };
   const isBust = figure === 'bust';
-  addPair(
-    p.bustAngle,
-    KNOT.bust,
-    isBust ? 0.66 : 0.75,
-    0.62,
-    isBust ? 1.04 * (KNOT.bust - KNOT.underbust) : 75,
-    isBust ? numbers.bustReach : 90,
-    p.bustHeight,
-    0.16,
-    [p.bustHeightSkew, p.bustAngleSkew, p.bustLevelSkew],
-  );
-  addPair(-0.92, 190, 0.6, 0.55, 110, 95, numbers.blade, 0.1);
-  addPair(-1.02, KNOT.hip + 8, 0.75, 0.5, 95, 105, numbers.seat, 0.1);
-  return Float64Array.from(bumps.flat());
+  const breast: BumpPair = {
+    u: p.bustAngle,
+    z: p.zBust,
+    side: isBust ? numbers.bustSide : 0.75,
+    centre: 0.62,
+    down: isBust ? 1.1 * (p.zBust - p.zUnderbust) : 75,
+    up: isBust ? numbers.bustReach : 90,
+    height: p.bustHeight,
+    turn: isBust ? numbers.bustTurn : 0.1,
+    fullness: isBust ? numbers.bustFullness : 1.5,
+  };
+  const blade = {
+    u: -0.92,
+    z: p.zUpperChest + 12,
+    side: 0.55,
+    centre: 0.6,
+    down: 110,
+    up: 95,
+    height: numbers.blade,
+    turn: 0.1,
+    fullness: 1.5,
+  };
+  const seat = {
+    u: -1.02,
+    z: p.zHip + 8,
+    side: 0.75,
+    centre: 0.5,
+    down: 95,
+    up: 105,
+    height: numbers.seat,
+    turn: 0.1,
+    fullness: 1.5,
+  };
+  return Float64Array.from([
+    ...placePair(breast, [p.bustHeightSkew, p.bustAngleSkew, p.bustLevelSkew]),
+    ...placePair(blade),
+    ...placePair(seat),
+  ]);
+}
+
+/** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
+function placePair(pair: BumpPair, skew: readonly [number, number, number] = [0, 0, 0]): number[] {
+  const { u, z, side, centre, down, up, height, turn, fullness } = pair;
+  const x = Math.sin(turn);
+  const y = Math.cos(turn) * Math.sign(Math.sin(u));
+  // On the right front, smaller u lies towards the side; at the back the side is at larger u.
+  const [below, above] = u > 0 ? [side, centre] : [centre, side];
+  return [
+    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, fullness],
+    ...[Math.PI - u + skew[1], z - skew[2], above, below, down, up, height - skew[0], -x, y, fullness],
+  ];
 }
