@@ -1,0 +1,80 @@
+import type { Issue } from '../base/index.ts';
+import { bodyLength } from './kept-lengths.ts';
+import { keptTolerance } from './seam-targets.ts';
+import type { FlattenProblem } from './types.ts';
+
+/** mm by which the sides of a join may differ, measured from its start to any vertex. */
+const joinTolerance = 0.01;
+
+/**
+ * Measures the finished flat disks against what was asked: sides of joins equal up to every vertex, joins that
+ * keep their length and kept paths as long as on the body. `flat`: positions of every disk, mirror images
+ * included. Issues carry mm; none means all is met.
+ */
+export function checkSewing(problem: FlattenProblem, flat: readonly Float64Array[]): Issue[] {
+  const issues: Issue[] = [];
+  problem.joins.forEach((join, index) => {
+    let gap = 0;
+    let along = [0, 0, 0];
+    for (let k = 0; k + 1 < join.a.vertices.length; k++) {
+      const [a0, a1] = [join.a.vertices[k], join.a.vertices[k + 1]];
+      along = [
+        along[0] + flatLength(flat[join.a.disk], a0, a1),
+        along[1] + flatLength(flat[join.b.disk], join.b.vertices[k], join.b.vertices[k + 1]),
+        along[2] + bodyLength(problem, join.a.disk, a0, a1),
+      ];
+      gap = Math.max(gap, Math.abs(along[0] - along[1]));
+    }
+    if (!(gap <= joinTolerance)) {
+      issues.push(
+        tell(
+          'flatten-join-differs',
+          `joins.${index}`,
+          `The two sides of seam ${join.id} differ`,
+          gap,
+          joinTolerance,
+        ),
+      );
+    }
+    const change = along[0] - along[2];
+    if (join.keepsLength && !(Math.abs(change) <= keptTolerance)) {
+      issues.push(
+        tell(
+          'flatten-join-length',
+          `joins.${index}`,
+          `Seam ${join.id} should keep its length on the body but differs`,
+          change,
+          keptTolerance,
+        ),
+      );
+    }
+  });
+  problem.keptPaths.forEach((path, index) => {
+    let change = 0;
+    for (let k = 0; k + 1 < path.vertices.length; k++) {
+      const [a, b] = [path.vertices[k], path.vertices[k + 1]];
+      change += flatLength(flat[path.disk], a, b) - bodyLength(problem, path.disk, a, b);
+    }
+    if (!(Math.abs(change) <= keptTolerance)) {
+      issues.push(
+        tell(
+          'flatten-path-length',
+          `keptPaths.${index}`,
+          'A level or centre line changes length',
+          change,
+          keptTolerance,
+        ),
+      );
+    }
+  });
+  return issues;
+}
+
+function tell(code: string, path: string, what: string, measured: number, limit: number): Issue {
+  const message = `${what} by ${measured.toFixed(3)} mm (at most ${limit} mm allowed).`;
+  return { code, path, message, severity: 'error', measured, limit };
+}
+
+function flatLength(flat: Float64Array, a: number, b: number): number {
+  return Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]);
+}

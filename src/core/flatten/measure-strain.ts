@@ -1,0 +1,119 @@
+import { assertInvariant } from '../base/index.ts';
+import type { Mesh } from '../mesh/index.ts';
+import type { StrainField, StrainSummary } from './types.ts';
+
+/**
+ * What the cloth feels going from the flat piece onto the body, per triangle and in sum.
+ * `flat`: #V × 2 mm. Principal stretches are the singular values of the flat → body map; strain = stretch − 1.
+ * O(#F log #F) for the percentiles. A flipped or collapsed triangle counts in `flipped` and not in the rest.
+ */
+export function measureStrain(mesh: Mesh, flat: Float64Array): StrainField {
+  const { positions: p, triangles } = mesh;
+  assertInvariant(
+    flat.length * 3 === p.length * 2,
+    'flatten',
+    'two flat coordinates per vertex',
+    flat.length,
+  );
+  const count = triangles.length / 3;
+  const major = new Float64Array(count);
+  const minor = new Float64Array(count);
+  const direction = new Float64Array(count);
+  const areas = new Float64Array(count);
+  let flipped = 0;
+  let areaFlat = 0;
+  for (let f = 0; f < count; f++) {
+    const [a, b, c] = [triangles[3 * f], triangles[3 * f + 1], triangles[3 * f + 2]];
+    const ux = flat[2 * b] - flat[2 * a];
+    const uy = flat[2 * b + 1] - flat[2 * a + 1];
+    const vx = flat[2 * c] - flat[2 * a];
+    const vy = flat[2 * c + 1] - flat[2 * a + 1];
+    const double = ux * vy - uy * vx;
+    // Body edges and their metric.
+    const x1 = p[3 * b] - p[3 * a];
+    const y1 = p[3 * b + 1] - p[3 * a + 1];
+    const z1 = p[3 * b + 2] - p[3 * a + 2];
+    const x2 = p[3 * c] - p[3 * a];
+    const y2 = p[3 * c + 1] - p[3 * a + 1];
+    const z2 = p[3 * c + 2] - p[3 * a + 2];
+    const e = x1 * x1 + y1 * y1 + z1 * z1;
+    const m = x1 * x2 + y1 * y2 + z1 * z2;
+    const g = x2 * x2 + y2 * y2 + z2 * z2;
+    areas[f] = 0.5 * Math.hypot(y1 * z2 - z1 * y2, z1 * x2 - x1 * z2, x1 * y2 - y1 * x2);
+    areaFlat += double / 2;
+    if (!(double > 0)) {
+      flipped++;
+      major[f] = Number.NaN;
+      minor[f] = Number.NaN;
+      direction[f] = Number.NaN;
+      continue;
+    }
+    // JᵀJ in flat coordinates: J d maps flat edges to body edges.
+    const i00 = vy / double;
+    const i01 = -vx / double;
+    const i10 = -uy / double;
+    const i11 = ux / double;
+    const c00 = e * i00 * i00 + 2 * m * i00 * i10 + g * i10 * i10;
+    const c01 = e * i00 * i01 + m * (i00 * i11 + i01 * i10) + g * i10 * i11;
+    const c11 = e * i01 * i01 + 2 * m * i01 * i11 + g * i11 * i11;
+    const mean = 0.5 * (c00 + c11);
+    const deviation = Math.hypot(0.5 * (c00 - c11), c01);
+    const determinant = (2 * areas[f]) / double;
+    const largest = Math.sqrt(mean + deviation);
+    major[f] = largest - 1;
+    minor[f] = determinant / largest - 1; // not √(mean − deviation): that cancels
+    direction[f] = 0.5 * Math.atan2(2 * c01, c00 - c11);
+  }
+  return { major, minor, direction, summary: summarise(major, minor, areas, flipped, areaFlat) };
+}
+
+function summarise(
+  major: Float64Array,
+  minor: Float64Array,
+  areas: Float64Array,
+  flipped: number,
+  areaFlat: number,
+): StrainSummary {
+  let area3d = 0;
+  let counted = 0;
+  let squares = 0;
+  let min = Infinity;
+  let max = -Infinity;
+  for (let f = 0; f < areas.length; f++) {
+    area3d += areas[f];
+    if (Number.isNaN(major[f])) continue;
+    counted += areas[f];
+    squares += areas[f] * (major[f] * major[f] + minor[f] * minor[f]);
+    min = Math.min(min, minor[f]);
+    max = Math.max(max, major[f]);
+  }
+  const [p95, p99] = weightedPercentiles(major, minor, areas, [0.95, 0.99]);
+  return { rms: Math.sqrt(squares / counted), p95, p99, min, max, flipped, area3d, areaFlat };
+}
+
+/** Percentiles of |strain| over both principal strains, each weighted by its triangle's area. */
+function weightedPercentiles(
+  major: Float64Array,
+  minor: Float64Array,
+  areas: Float64Array,
+  wanted: readonly number[],
+): number[] {
+  const size = new Float64Array(2 * areas.length);
+  let total = 0;
+  for (let f = 0; f < areas.length; f++) {
+    size[2 * f] = Math.abs(major[f]);
+    size[2 * f + 1] = Math.abs(minor[f]);
+    if (!Number.isNaN(major[f])) total += 2 * areas[f];
+  }
+  const order = Uint32Array.from(size.keys()).filter((k) => !Number.isNaN(size[k]));
+  order.sort((i, j) => size[i] - size[j]);
+  const found: number[] = [];
+  let sum = 0;
+  for (let k = 0; k < order.length && found.length < wanted.length; k++) {
+    sum += areas[order[k] >> 1];
+    while (found.length < wanted.length && sum >= wanted[found.length] * total * (1 - 1e-12))
+      found.push(size[order[k]]);
+  }
+  while (found.length < wanted.length) found.push(Number.NaN);
+  return found;
+}

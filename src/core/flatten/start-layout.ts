@@ -1,0 +1,160 @@
+import { analyseLdlt, findSlot, Ldlt } from '../math/index.ts';
+import { measureDirichlet } from './dirichlet-energy.ts';
+import type { PreparedDisk } from './prepare-disk.ts';
+import { applyPins, findPinnedEntries } from './solve-layout.ts';
+
+/**
+ * First layout without flips: least squares conformal map, or, where that flips a triangle, Tutte's.
+ * #V × 2 mm, `pinA` → `pinB` along +x, scaled to the least symmetric Dirichlet energy.
+ */
+export function startLayout(disk: PreparedDisk): Float64Array {
+  const conformal = layConformal(disk);
+  if (Number.isFinite(measureDirichlet(disk, conformal))) return scaleToLeastEnergy(disk, conformal);
+  return scaleToLeastEnergy(disk, turnToPins(disk, layTutte(disk)));
+}
+
+/**
+ * Minimises Dirichlet energy minus area with two far pins: one factor.
+ * Source: Lévy, Petitjean, Ray and Maillot, "Least squares conformal maps", ACM TOG 21 (2002), in the form of
+ * Mullen, Tong, Alliez and Desbrun, "Spectral conformal parameterization" (2008).
+ */
+export function layConformal(disk: PreparedDisk): Float64Array {
+  const { gradients, areas, slots, values, mesh, pinA, pinB } = disk;
+  values.fill(0);
+  const pairs = [0, 0, 1, 1, 2, 2, 1, 0, 2, 0, 2, 1];
+  for (let f = 0; f < areas.length; f++) {
+    for (let s = 0; s < 6; s++) {
+      const i = 6 * f + 2 * pairs[2 * s];
+      const j = 6 * f + 2 * pairs[2 * s + 1];
+      const k = 4 * slots[6 * f + s];
+      const dot = areas[f] * (gradients[i] * gradients[j] + gradients[i + 1] * gradients[j + 1]);
+      const cross = areas[f] * (gradients[i] * gradients[j + 1] - gradients[i + 1] * gradients[j]);
+      values[k] += dot;
+      values[k + 1] -= cross;
+      values[k + 2] += cross;
+      values[k + 3] += dot;
+    }
+  }
+  const flat = new Float64Array(2 * disk.vertexCount);
+  const p = mesh.positions;
+  flat[2 * pinB] = Math.hypot(
+    p[3 * pinB] - p[3 * pinA],
+    p[3 * pinB + 1] - p[3 * pinA + 1],
+    p[3 * pinB + 2] - p[3 * pinA + 2],
+  );
+  const right = multiplyByUnknown(disk, 2 * pinB, -flat[2 * pinB]);
+  const pins = findPinnedEntries(disk, [2 * pinA, 2 * pinA + 1, 2 * pinB, 2 * pinB + 1]);
+  applyPins(pins, right, values);
+  const report = disk.solver.factor(values, { stopAtNegative: true });
+  if (!report.isUsable) return flat.fill(Number.NaN);
+  disk.solver.solve(right, right);
+  for (let i = 0; i < flat.length; i++) flat[i] += right[i];
+  return flat;
+}
+
+/** factor × column `unknown` of the matrix in `disk.values`. */
+function multiplyByUnknown(disk: PreparedDisk, unknown: number, factor: number): Float64Array {
+  const { pattern, values } = disk;
+  const out = new Float64Array(2 * disk.vertexCount);
+  const v = unknown >> 1;
+  const b = unknown & 1;
+  for (let u = 0; u < pattern.size; u++) {
+    const k = findSlot(pattern, u, v);
+    if (k < 0) continue;
+    for (let a = 0; a < 2; a++) {
+      out[2 * u + a] = factor * (u >= v ? values[4 * k + 2 * a + b] : values[4 * k + 2 * b + a]);
+    }
+  }
+  return out;
+}
+
+/**
+ * Every inner vertex at the mean of its neighbours, boundary on a circle by arc length: never flips.
+ * Source: Tutte, "How to draw a graph", Proc. London Math. Soc. 13 (1963).
+ */
+export function layTutte(disk: PreparedDisk): Float64Array {
+  const { boundary, pattern, mesh, corners, vertexCount } = disk;
+  const p = mesh.positions;
+  const flat = new Float64Array(2 * vertexCount);
+  // 1. Boundary on a circle of the boundary's length.
+  const n = boundary.length;
+  const at = new Float64Array(n + 1);
+  for (let k = 0; k < n; k++) {
+    const a = 3 * boundary[k];
+    const b = 3 * boundary[(k + 1) % n];
+    at[k + 1] = at[k] + Math.hypot(p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]);
+  }
+  const radius = at[n] / (2 * Math.PI);
+  const isHeld = new Uint8Array(vertexCount);
+  for (let k = 0; k < n; k++) {
+    const angle = at[k] / radius;
+    isHeld[boundary[k]] = 1;
+    flat[2 * boundary[k]] = radius * Math.cos(angle);
+    flat[2 * boundary[k] + 1] = radius * Math.sin(angle);
+  }
+  // 2. Uniform Laplacian over the triangles' edges (an inner edge is met twice), held vertices as identity.
+  const values = new Float64Array(pattern.rowIndex.length);
+  const right = [new Float64Array(vertexCount), new Float64Array(vertexCount)];
+  for (let v = 0; v < vertexCount; v++) {
+    if (!isHeld[v]) continue;
+    values[findSlot(pattern, v, v)] = 1;
+    right[0][v] = flat[2 * v];
+    right[1][v] = flat[2 * v + 1];
+  }
+  for (let e = 0; e < corners.length; e++) {
+    const a = corners[e];
+    const b = corners[e % 3 === 2 ? e - 2 : e + 1];
+    if (!isHeld[a] && !isHeld[b]) values[findSlot(pattern, a, b)] -= 1;
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ]) {
+      if (isHeld[from]) continue;
+      values[findSlot(pattern, from, from)] += 1;
+      if (!isHeld[to]) continue;
+      right[0][from] += flat[2 * to];
+      right[1][from] += flat[2 * to + 1];
+    }
+  }
+  const solver = new Ldlt(analyseLdlt(pattern, 1));
+  solver.factor(values);
+  const x = solver.solve(right[0]);
+  const y = solver.solve(right[1]);
+  for (let v = 0; v < vertexCount; v++) {
+    flat[2 * v] = x[v];
+    flat[2 * v + 1] = y[v];
+  }
+  return flat;
+}
+
+/** Moves `pinA` to the origin and turns `pinB` onto the +x axis. */
+function turnToPins(disk: PreparedDisk, flat: Float64Array): Float64Array {
+  const [x0, y0] = [flat[2 * disk.pinA], flat[2 * disk.pinA + 1]];
+  const x = flat[2 * disk.pinB] - x0;
+  const y = flat[2 * disk.pinB + 1] - y0;
+  const length = Math.hypot(x, y);
+  const [cos, sin] = [x / length, -y / length];
+  for (let v = 0; v < disk.vertexCount; v++) {
+    const px = flat[2 * v] - x0;
+    const py = flat[2 * v + 1] - y0;
+    flat[2 * v] = cos * px - sin * py;
+    flat[2 * v + 1] = sin * px + cos * py;
+  }
+  flat[2 * disk.pinB + 1] = 0;
+  return flat;
+}
+
+/** Uniform scale s of least energy: s⁴ = Σ A I / d² over Σ A I. */
+function scaleToLeastEnergy(disk: PreparedDisk, flat: Float64Array): Float64Array {
+  // E(s) = s² P + Q / s²; two evaluations tell P and Q apart.
+  const at1 = measureDirichlet(disk, flat);
+  const at2 = measureDirichlet(
+    disk,
+    flat.map((x) => 2 * x),
+  );
+  const p = (4 * at2 - at1) / 15;
+  const q = at1 - p;
+  const scale = (q / p) ** 0.25;
+  for (let i = 0; i < flat.length; i++) flat[i] *= scale;
+  return flat;
+}
