@@ -10,6 +10,10 @@ export interface SeamAnchor {
   readonly u?: number;
   /** mm of chart height added. */
   readonly v?: number;
+  /** Then moved this part of the way (0..1) to another landmark; a `level` keeps v, so that only u moves. */
+  readonly toward?: { readonly landmark: string; readonly fraction: number };
+  /** Then moved level by level onto this other upright line: a line that ends on another one says so. */
+  readonly onLine?: string;
   /** Position round the armhole loop instead: 0 = armpit, 0.25 front break, 0.5 shoulder point, 0.75 back break. */
   readonly armhole?: number;
 }
@@ -24,6 +28,15 @@ export interface SeamLine {
   readonly alongLevel?: string;
   /** Drawn on the right half; the left half gets the mirror image. Centre lines are on neither. */
   readonly side: 'centre' | 'right';
+}
+
+/** What seams need to know of a body, besides its surface; every `Body` is one. */
+export interface SeamForm {
+  /** Level lines, v constant. */
+  readonly levels: readonly { readonly id: string; readonly name: string; readonly v: number }[];
+  readonly landmarks: Readonly<Record<string, { readonly u: number; readonly v: number }>>;
+  /** Closed loops n × 2 (u, v), counter-clockwise. */
+  readonly armholes: { readonly right: Float64Array; readonly left: Float64Array };
 }
 
 export interface SeamLayout {
@@ -83,6 +96,7 @@ export interface Seam {
   readonly letter: string;
   readonly name: string;
   readonly lineId: string;
+  /** The panel on the left of `points` seen from outside, then the one on the right. */
   readonly panels: readonly [string, string];
   /** Shell vertices in order, upwards (upright seams) or rising u (level seams). */
   readonly points: Uint32Array;

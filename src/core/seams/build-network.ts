@@ -1,0 +1,264 @@
+import type { Issue } from '../base/index.ts';
+import { CHART_RADIUS, type ChartCurve, findRisingParameter } from './fair-curve.ts';
+import {
+  CENTRE_BACK,
+  CENTRE_FRONT,
+  type LineEnd,
+  type ResolvedLayout,
+  type ResolvedLine,
+} from './resolve-lines.ts';
+import type { SeamForm } from './types.ts';
+
+export type CurveKind = 'row' | 'centre' | 'armhole' | 'line';
+
+/** A piece of a curve between two neighbouring crossings. */
+export interface Stretch {
+  readonly kind: CurveKind;
+  /** Row: level id, `base` or `neck`; centre: `front` or `back`; line: line id. */
+  readonly curveId: string;
+  /** The seam line that runs here, if any. */
+  readonly lineId?: string;
+  readonly curve: ChartCurve;
+  readonly from: number;
+  readonly to: number;
+  /** Curve parameters at `from` and `to`, rising. */
+  readonly tFrom: number;
+  readonly tTo: number;
+}
+
+/** Everything drawn on the right half of the chart, cut at every crossing. Row and upright stretches rise in u and v. */
+export interface Network {
+  /** #N × 2 (u, v). */
+  readonly nodes: readonly (readonly [number, number])[];
+  readonly stretches: readonly Stretch[];
+}
+
+interface NetworkCurve {
+  readonly kind: CurveKind;
+  readonly curveId: string;
+  readonly name: string;
+  readonly curve: ChartCurve;
+  readonly stops: { t: number; node: number }[];
+  readonly lineId?: string;
+}
+
+/** Chart distance below which two crossings are the same point, mm. */
+const SAME_POINT = 1e-6;
+
+/**
+ * Crosses rows, centre lines, armhole and seam lines of the right half. Rows cross uprights once, since uprights rise;
+ * ends on other lines or the armhole are known from the anchors. Loose ends and rows that run into the armhole are
+ * issues. O(lines × rows) root searches.
+ */
+export function buildNetwork(
+  layout: ResolvedLayout,
+  form: SeamForm,
+  vRange: readonly [number, number],
+  issues: Issue[],
+): Network {
+  const nodes: [number, number][] = [];
+  const addNode = (u: number, v: number): number => {
+    const known = nodes.findIndex(
+      (node) => Math.hypot(CHART_RADIUS * (node[0] - u), node[1] - v) < SAME_POINT,
+    );
+    if (known >= 0) return known;
+    nodes.push([u, v]);
+    return nodes.length - 1;
+  };
+  const rows = buildRows(layout, form, vRange, issues);
+  const centres = buildCentres(layout, vRange);
+  const armhole: NetworkCurve = {
+    kind: 'armhole',
+    curveId: 'armhole',
+    name: 'armhole',
+    curve: layout.armhole,
+    stops: [],
+  };
+  for (const row of rows) {
+    const v = row.curve.at(0)[1];
+    for (const centre of centres) {
+      const u = centre.curve.at(v)[0];
+      const node = addNode(u, v);
+      row.stops.push({ t: u, node });
+      centre.stops.push({ t: v, node });
+    }
+  }
+  const uprights = new Map<string, NetworkCurve>();
+  for (const line of layout.lines)
+    if (line.kind === 'upright') uprights.set(line.line.id, crossRows(line, rows, addNode));
+  for (const line of layout.lines) {
+    if (line.kind === 'upright') joinEnds(line, uprights, centres, armhole, addNode, issues);
+  }
+  if (armhole.stops.length === 0) {
+    issues.push({
+      code: 'armhole-not-reached',
+      path: 'lines',
+      message:
+        'No line ends on the armhole, so the panel round it would be a ring; add a side or shoulder line.',
+      severity: 'error',
+    });
+  }
+  const levelLines = layout.lines.filter((line) => line.kind === 'level');
+  for (const line of levelLines) checkLevelEnds(line, rows, issues);
+  const stretches = [...rows, ...centres, ...uprights.values(), armhole].flatMap(cutCurve);
+  return { nodes, stretches: stretches.map((stretch) => markLevelSeam(stretch, levelLines)) };
+}
+
+function buildRows(
+  layout: ResolvedLayout,
+  form: SeamForm,
+  vRange: readonly [number, number],
+  issues: Issue[],
+): NetworkCurve[] {
+  let armpit = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < 360; i++) armpit = Math.min(armpit, layout.armhole.at(i / 360)[1]);
+  const rows = [
+    { id: 'base', name: 'base', v: vRange[0] },
+    ...form.levels.toSorted((a, b) => a.v - b.v),
+    { id: 'neck', name: 'neck', v: vRange[1] },
+  ];
+  for (const level of form.levels) {
+    const range = level.v <= vRange[0] || level.v >= vRange[1];
+    if (!range && level.v < armpit) continue;
+    issues.push({
+      code: range ? 'level-outside-body' : 'level-meets-armhole',
+      path: `levels.${level.id}`,
+      message: range
+        ? `Level “${level.name}” lies outside the form.`
+        : `Level “${level.name}” runs into the armhole; it must pass below the armpit.`,
+      severity: 'error',
+      measured: level.v,
+      limit: range ? vRange[level.v <= vRange[0] ? 0 : 1] : armpit,
+    });
+  }
+  return rows.map(({ id, name, v }) => ({
+    kind: 'row',
+    curveId: id,
+    name,
+    curve: { range: [CENTRE_BACK, CENTRE_FRONT], at: (u) => [u, v] },
+    stops: [],
+  }));
+}
+
+function buildCentres(layout: ResolvedLayout, vRange: readonly [number, number]): NetworkCurve[] {
+  return [
+    { id: 'front', u: CENTRE_FRONT },
+    { id: 'back', u: CENTRE_BACK },
+  ].map(({ id, u }) => {
+    const drawn = layout.lines.find((line) => line.kind === 'centre' && line.u === u);
+    return {
+      kind: 'centre',
+      curveId: id,
+      name: `centre ${id}`,
+      curve: { range: vRange, at: (v) => [u, v] },
+      stops: [],
+      ...(drawn ? { lineId: drawn.line.id } : {}),
+    };
+  });
+}
+
+function crossRows(
+  line: ResolvedLine & { kind: 'upright' },
+  rows: readonly NetworkCurve[],
+  addNode: (u: number, v: number) => number,
+): NetworkCurve {
+  const { curve } = line;
+  const crossed: NetworkCurve = {
+    kind: 'line',
+    curveId: line.line.id,
+    name: line.line.name,
+    curve,
+    stops: [],
+    lineId: line.line.id,
+  };
+  const [low, high] = [line.ends[0].point[1], line.ends[1].point[1]];
+  for (const row of rows) {
+    const v = row.curve.at(0)[1];
+    if (v < low - SAME_POINT || v > high + SAME_POINT) continue;
+    const t = findRisingParameter(curve, v);
+    const u = curve.at(t)[0];
+    const node = addNode(u, v);
+    row.stops.push({ t: u, node });
+    crossed.stops.push({ t, node });
+  }
+  return crossed;
+}
+
+function joinEnds(
+  line: ResolvedLine & { kind: 'upright' },
+  uprights: ReadonlyMap<string, NetworkCurve>,
+  centres: readonly NetworkCurve[],
+  armhole: NetworkCurve,
+  addNode: (u: number, v: number) => number,
+  issues: Issue[],
+): void {
+  const own = uprights.get(line.line.id)!;
+  line.ends.forEach((end: LineEnd, k) => {
+    const [u, v] = end.point;
+    const t = own.curve.range[k];
+    if (own.stops.some((stop) => Math.abs(stop.t - t) < SAME_POINT)) return;
+    const node = addNode(u, v);
+    const centre = centres.find((candidate) => Math.abs(candidate.curve.at(v)[0] - u) < 1e-9);
+    const other = end.onLine === undefined ? undefined : uprights.get(end.onLine);
+    if (end.armhole !== undefined) armhole.stops.push({ t: end.armhole, node });
+    else if (other) other.stops.push({ t: findRisingParameter(other.curve, v), node });
+    else if (centre) centre.stops.push({ t: v, node });
+    else {
+      issues.push({
+        code: 'line-end-loose',
+        path: `lines.${line.line.id}`,
+        message: `Line “${line.line.name}” ${k === 0 ? 'starts' : 'ends'} inside a panel; let it end on another line, a level, an armhole, the base or the neck.`,
+        severity: 'error',
+      });
+    }
+    own.stops.push({ t, node });
+  });
+}
+
+function checkLevelEnds(
+  line: ResolvedLine & { kind: 'level' },
+  rows: readonly NetworkCurve[],
+  issues: Issue[],
+): void {
+  const row = rows.find((candidate) => candidate.curveId === line.levelId);
+  for (const u of line.u) {
+    if (row?.stops.some((stop) => CHART_RADIUS * Math.abs(stop.t - u) < SAME_POINT)) continue;
+    issues.push({
+      code: 'line-end-loose',
+      path: `lines.${line.line.id}`,
+      message: `Line “${line.line.name}” ends inside a panel; let it end on an upright line or a centre.`,
+      severity: 'error',
+    });
+  }
+}
+
+function cutCurve(curve: NetworkCurve): Stretch[] {
+  const stops = curve.stops
+    .toSorted((a, b) => a.t - b.t)
+    .filter((stop, i, all) => i === 0 || stop.node !== all[i - 1].node);
+  // A closed curve goes on from the last stop to the first.
+  if (curve.kind === 'armhole' && stops.length > 0) {
+    if (stops.length > 1 && stops[0].node === stops[stops.length - 1].node) stops.pop();
+    stops.push({ t: stops[0].t + 1, node: stops[0].node });
+  }
+  return stops.slice(1).map((stop, i) => ({
+    kind: curve.kind,
+    curveId: curve.curveId,
+    curve: curve.curve,
+    from: stops[i].node,
+    to: stop.node,
+    tFrom: stops[i].t,
+    tTo: stop.t,
+    ...(curve.lineId === undefined ? {} : { lineId: curve.lineId }),
+  }));
+}
+
+function markLevelSeam(stretch: Stretch, lines: readonly (ResolvedLine & { kind: 'level' })[]): Stretch {
+  if (stretch.kind !== 'row') return stretch;
+  const middle = (stretch.tFrom + stretch.tTo) / 2;
+  const line = lines.find(
+    (candidate) =>
+      candidate.levelId === stretch.curveId && middle > candidate.u[0] && middle < candidate.u[1],
+  );
+  return line ? { ...stretch, lineId: line.line.id } : stretch;
+}

@@ -1,0 +1,206 @@
+import type { Issue } from '../base/index.ts';
+import { type ChartCurve, fairCurve, fairLoop, findRisingParameter, isRising } from './fair-curve.ts';
+import { locateOnArmhole } from './locate-on-armhole.ts';
+import type { SeamAnchor, SeamForm, SeamLayout, SeamLine } from './types.ts';
+
+export const CENTRE_FRONT = Math.PI / 2;
+export const CENTRE_BACK = -Math.PI / 2;
+
+/** An end of an upright line and what it ends on. */
+export interface LineEnd {
+  readonly point: readonly [number, number];
+  readonly armhole?: number;
+  readonly onLine?: string;
+}
+
+export type ResolvedLine =
+  | {
+      readonly kind: 'upright';
+      readonly line: SeamLine;
+      readonly curve: ChartCurve;
+      readonly ends: readonly [LineEnd, LineEnd];
+    }
+  | {
+      readonly kind: 'level';
+      readonly line: SeamLine;
+      readonly levelId: string;
+      readonly v: number;
+      readonly u: readonly [number, number];
+    }
+  | { readonly kind: 'centre'; readonly line: SeamLine; readonly u: number };
+
+export interface ResolvedLayout {
+  readonly lines: readonly ResolvedLine[];
+  readonly armhole: ChartCurve;
+}
+
+/**
+ * Places every line of a layout on a form: anchors become chart points of the right half, uprights become fair curves.
+ * Lines that end on others are placed after them. Every fault is an issue with the path `lines.<id>`.
+ */
+export function resolveLines(layout: SeamLayout, form: SeamForm, issues: Issue[]): ResolvedLayout {
+  const armhole = fairLoop(toRightHalf(form.armholes.right));
+  const findArmhole = locateOnArmhole(armhole, form);
+  const placed = new Map<string, ResolvedLine>();
+  let waiting = layout.lines.slice();
+  const context: Context = { form, armhole, findArmhole, placed, issues };
+  while (waiting.length > 0) {
+    const ready = waiting.filter((line) =>
+      line.through.every(
+        (anchor) => anchor.onLine === undefined || !waiting.some((other) => other.id === anchor.onLine),
+      ),
+    );
+    if (ready.length === 0) {
+      for (const line of waiting)
+        fault(issues, 'line-waits-for-line', line, 'ends on a line that itself waits for this one');
+      break;
+    }
+    for (const line of ready) {
+      const resolved = resolveLine(line, context);
+      if (resolved) placed.set(line.id, resolved);
+    }
+    waiting = waiting.filter((line) => !ready.includes(line));
+  }
+  return { lines: layout.lines.flatMap((line) => placed.get(line.id) ?? []), armhole };
+}
+
+interface Context {
+  readonly form: SeamForm;
+  readonly armhole: ChartCurve;
+  readonly findArmhole: (position: number) => number;
+  readonly placed: Map<string, ResolvedLine>;
+  readonly issues: Issue[];
+}
+
+function fault(issues: Issue[], code: string, line: SeamLine, what: string): undefined {
+  issues.push({ code, path: `lines.${line.id}`, message: `Line “${line.name}” ${what}.`, severity: 'error' });
+}
+
+function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined {
+  const { issues, form } = context;
+  if (line.through.length < 2) return fault(issues, 'line-too-short', line, 'needs two points or more');
+  const level = form.levels.find((candidate) => candidate.id === line.alongLevel);
+  if (line.alongLevel !== undefined && !level) {
+    return fault(
+      issues,
+      'level-unknown',
+      line,
+      `runs along a level “${line.alongLevel}” that this body does not have`,
+    );
+  }
+  const ends: LineEnd[] = [];
+  for (const anchor of line.through) {
+    const end = resolveAnchor(level ? { ...anchor, level: level.id } : anchor, line, context);
+    if (!end) return undefined;
+    ends.push(end);
+  }
+  if (line.side === 'centre') return resolveCentre(line, ends, issues);
+  const outside = ends.find((end) => end.point[0] > CENTRE_FRONT + 1e-9 || end.point[0] < CENTRE_BACK - 1e-9);
+  if (outside)
+    return fault(
+      issues,
+      'line-leaves-half',
+      line,
+      'passes over a centre line; it is drawn on the right half only',
+    );
+  if (level) {
+    const u = ends.map((end) => end.point[0]);
+    return { kind: 'level', line, levelId: level.id, v: level.v, u: [Math.min(...u), Math.max(...u)] };
+  }
+  for (let i = 1; i < ends.length; i++) {
+    if (ends[i].point[1] <= ends[i - 1].point[1]) {
+      return fault(issues, 'line-not-rising', line, 'must go upwards from each of its points to the next');
+    }
+  }
+  const curve = fairCurve(ends.map((end) => end.point));
+  if (!isRising(curve)) {
+    return fault(
+      issues,
+      'line-not-rising',
+      line,
+      'turns downwards between its points; move them apart or add one',
+    );
+  }
+  return { kind: 'upright', line, curve, ends: [ends[0], ends[ends.length - 1]] };
+}
+
+function resolveCentre(line: SeamLine, ends: LineEnd[], issues: Issue[]): ResolvedLine | undefined {
+  const isAt = (u: number): boolean => ends.every((end) => Math.abs(end.point[0] - u) < 1e-6);
+  if (isAt(CENTRE_FRONT)) return { kind: 'centre', line, u: CENTRE_FRONT };
+  if (isAt(CENTRE_BACK)) return { kind: 'centre', line, u: CENTRE_BACK };
+  return fault(
+    issues,
+    'line-off-centre',
+    line,
+    'is a centre line but does not keep to the centre front or centre back',
+  );
+}
+
+function resolveAnchor(anchor: SeamAnchor, line: SeamLine, context: Context): LineEnd | undefined {
+  const { form, issues } = context;
+  if (anchor.armhole !== undefined) {
+    const t = context.findArmhole(anchor.armhole);
+    return { point: context.armhole.at(t), armhole: t };
+  }
+  const landmark = anchor.landmark === undefined ? undefined : form.landmarks[anchor.landmark];
+  const target = anchor.toward === undefined ? undefined : form.landmarks[anchor.toward.landmark];
+  const level = form.levels.find((candidate) => candidate.id === anchor.level);
+  for (const [name, wanted, found] of [
+    ['landmark', anchor.landmark, landmark],
+    ['landmark', anchor.toward?.landmark, target],
+    ['level', anchor.level, level],
+  ] as const) {
+    if (wanted !== undefined && !found) {
+      return fault(
+        issues,
+        `${name}-unknown`,
+        line,
+        `passes a ${name} “${wanted}” that this body does not have`,
+      );
+    }
+  }
+  let u = (landmark ? wrapAngle(landmark.u) : 0) + (anchor.u ?? 0);
+  let v = (level?.v ?? landmark?.v ?? 0) + (anchor.v ?? 0);
+  if (anchor.toward && target) {
+    u += anchor.toward.fraction * (wrapAngle(target.u) - u);
+    if (!level) v += anchor.toward.fraction * (target.v - v);
+  }
+  if (anchor.onLine === undefined) return { point: [u, v] };
+  const other = context.placed.get(anchor.onLine);
+  if (!other || other.kind === 'level') {
+    return fault(
+      issues,
+      'line-unknown',
+      line,
+      `ends on a line “${anchor.onLine}” that is not there or is not upright`,
+    );
+  }
+  if (other.kind === 'centre') return { point: [other.u, v] };
+  const [low, high] = [other.ends[0].point[1], other.ends[1].point[1]];
+  if (v < low || v > high) {
+    return fault(
+      issues,
+      'line-misses-line',
+      line,
+      `ends at a height where “${other.line.name}” does not reach`,
+    );
+  }
+  const [onU, onV] = other.curve.at(findRisingParameter(other.curve, v));
+  return { point: [onU, Math.abs(onV - v) < 1e-6 ? v : onV], onLine: anchor.onLine };
+}
+
+/** Angle in [−π/2, 3π/2): the right half first, the left half after the centre front. */
+function wrapAngle(u: number): number {
+  const turn = 2 * Math.PI;
+  const wrapped = u - turn * Math.floor((u + Math.PI / 2) / turn);
+  // 3π/2 rounded up or down is the centre back either way.
+  return Math.abs(wrapped - 1.5 * Math.PI) < 1e-9 ? wrapped - turn : wrapped;
+}
+
+/** The loop with its middle within (−π, π]. */
+function toRightHalf(loop: Float64Array): Float64Array {
+  let sum = 0;
+  for (let i = 0; i < loop.length; i += 2) sum += loop[i];
+  const turns = Math.round(sum / (loop.length / 2) / (2 * Math.PI));
+  return loop.map((value, i) => (i % 2 === 0 ? value - 2 * Math.PI * turns : value));
+}
