@@ -88,7 +88,7 @@ function summarise(
     max = Math.max(max, major[f]);
   }
   const [p95, p99] = weightedPercentiles(major, minor, areas, [0.95, 0.99]);
-  return { rms: Math.sqrt(squares / counted), p95, p99, min, max, flipped, area3d, areaFlat };
+  return { rms: Math.sqrt(squares / (2 * counted)), p95, p99, min, max, flipped, area3d, areaFlat };
 }
 
 /** Percentiles of |strain| over both principal strains, each weighted by its triangle's area. */

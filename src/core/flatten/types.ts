@@ -50,6 +50,7 @@ export interface StrainField {
 
 /** Area-weighted over both principal strains, fractions. p95 and p99 are of the absolute value. */
 export interface StrainSummary {
+  /** √(Σ A (major² + minor²) / 2 Σ A); times √2 it is the strain √(major² + minor²) of a place. */
   readonly rms: number;
   readonly p95: number;
   readonly p99: number;
