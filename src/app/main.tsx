@@ -1,0 +1,194 @@
+import { lazy, StrictMode, Suspense, useSyncExternalStore } from 'react';
+import { createRoot } from 'react-dom/client';
+import { useStore } from 'zustand';
+import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
+import {
+  type Actions,
+  type AppStore,
+  createActions,
+  createAppStore,
+  keepProject,
+  readKeptProject,
+  readKeptTheme,
+  type Shelf,
+  setAsideUnreadable,
+} from './store/index.ts';
+import { type Follower, followProject } from './worker/index.ts';
+
+/** Wires the rooms of the app: store, worker, scene and panels know nothing of each other but the store. */
+
+const shelf: Shelf = {
+  read: (key) => localStorage.getItem(key),
+  write: (key, text) => localStorage.setItem(key, text),
+};
+
+const demoTexts = import.meta.glob<string>('../../shared/demos/*.loftseam.json', {
+  query: '?raw',
+  import: 'default',
+});
+const FIRST_DEMO = 'average';
+const demos: readonly Demo[] = Object.entries(demoTexts)
+  .map(([path, load]) => ({ id: path.replace(/^.*\/|\.loftseam\.json$/g, ''), load }))
+  .sort((a, b) => Number(b.id === FIRST_DEMO) - Number(a.id === FIRST_DEMO));
+
+/** Reading and checking files is not needed for the first picture, so it is loaded when needed. */
+const loadProjectRoom = () => import('../core/project/index.ts');
+
+const BodyScene = lazy(async () => ({ default: (await import('./scene/index.ts')).BodyScene }));
+
+function start(): void {
+  const store = createAppStore({ theme: readKeptTheme(shelf) });
+  const actions = createActions(store);
+  const follower = followProject({
+    onWork: actions.showWork,
+    onForm: actions.receiveForm,
+    onFailure: actions.receiveFailure,
+  });
+  store.subscribe((now, before) => {
+    if (now.project && now.project !== before.project) follower.request(now.project);
+  });
+  const services = createServices(store, actions, follower);
+  void openFirst(store, actions, services);
+  createRoot(document.getElementById('workroom')!).render(
+    <StrictMode>
+      <App store={store} actions={actions} services={services} />
+    </StrictMode>,
+  );
+}
+
+interface AppProps {
+  readonly store: AppStore;
+  readonly actions: Actions;
+  readonly services: Services;
+}
+
+function App({ store, actions, services }: AppProps) {
+  const theme = useStore(store, (state) => state.theme);
+  const isDarkComputer = useSyncExternalStore(subscribeToDarkness, isComputerDark);
+  const isDark = theme === 'dark' || (theme === 'system' && isDarkComputer);
+  const scene = canDrawInSpace ? (
+    <Suspense fallback={null}>
+      <BodyScene store={store} actions={actions} isDark={isDark} />
+    </Suspense>
+  ) : null;
+  return (
+    <WorkroomProvider store={store} actions={actions} services={services}>
+      <Workroom scene={scene} />
+    </WorkroomProvider>
+  );
+}
+
+const darkness = window.matchMedia('(prefers-color-scheme: dark)');
+const isComputerDark = () => darkness.matches;
+function subscribeToDarkness(onChange: () => void) {
+  darkness.addEventListener('change', onChange);
+  return () => darkness.removeEventListener('change', onChange);
+}
+
+const canDrawInSpace = (() => {
+  const context = document.createElement('canvas').getContext('webgl2');
+  context?.getExtension('WEBGL_lose_context')?.loseContext();
+  return context !== null;
+})();
+
+/** What was worked on last time, else the first demo. */
+async function openFirst(store: AppStore, actions: Actions, services: Services): Promise<void> {
+  const kept = readKeptProject(shelf);
+  if (kept !== null) {
+    const { parseProject } = await loadProjectRoom();
+    const read = parseProject(kept);
+    if (read.ok) actions.openProject(read.value, 'Take up again');
+    else {
+      const isAside = setAsideUnreadable(shelf, kept);
+      actions.tell({
+        tone: 'warning',
+        text: `What was kept in this browser could not be read${isAside ? ' and was put aside' : ''}. A demo body is open instead.`,
+        details: read.issues.map((issue) => issue.message),
+      });
+    }
+  }
+  if (!store.getState().project) await services.openDemo(demos[0]);
+  store.temporal.getState().clear();
+  const { serializeProject } = await loadProjectRoom();
+  const keeper = keepProject(store, shelf, serializeProject, {
+    onKept: () => actions.markKept(Date.now()),
+    onTrouble: (reason) =>
+      actions.tell({
+        tone: 'warning',
+        text: `This browser refuses to keep the project (${reason}). Use Save often; nothing else is lost.`,
+      }),
+  });
+  window.addEventListener('pagehide', keeper.flush);
+}
+
+function createServices(store: AppStore, actions: Actions, follower: Follower): Services {
+  const open = async (text: string, fileName: string, step: string) => {
+    const { parseProject } = await loadProjectRoom();
+    const read = parseProject(text);
+    if (read.ok) {
+      actions.openProject(read.value, step);
+      actions.tell(null);
+      return;
+    }
+    actions.tell({
+      tone: 'warning',
+      text: `${fileName} could not be opened. Your present project is unchanged.`,
+      details: read.issues.map((issue) => (issue.path ? `${issue.path}: ${issue.message}` : issue.message)),
+    });
+  };
+  return {
+    demos,
+    openDemo: async (demo) => open(await demo.load(), demo.id, 'Open demo body'),
+    openText: (text, fileName) => open(text, fileName, `Open ${fileName}`),
+    async saveProject() {
+      const { project } = store.getState();
+      if (!project) return;
+      const { serializeProject } = await loadProjectRoom();
+      saveFile(`${fileStem(project.name)}.loftseam.json`, 'application/json', serializeProject(project));
+    },
+    async download(fileName) {
+      const { project } = store.getState();
+      if (!project) return;
+      const written = await follower.writeFiles(project);
+      const file = written.ok ? written.value.find(({ name }) => name === fileName) : undefined;
+      if (file) saveFile(`${fileStem(project.name)}-${file.name}`, file.type, file.content);
+      else {
+        actions.tell({
+          tone: 'warning',
+          text: 'The file could not be made.',
+          details: written.issues.map((issue) => issue.message),
+        });
+      }
+    },
+    stopWork() {
+      follower.stop();
+      actions.markStopped();
+    },
+    makeAgain() {
+      const { project } = store.getState();
+      if (project) follower.request(project);
+    },
+  };
+}
+
+function saveFile(name: string, type: string, content: string | Uint8Array): void {
+  const part = typeof content === 'string' ? content : new Uint8Array(content);
+  const url = URL.createObjectURL(new Blob([part], { type }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+/** A name every file system takes. */
+function fileStem(name: string): string {
+  const plain = name
+    .normalize('NFKD')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .toLowerCase();
+  return plain.slice(0, 60) || 'body';
+}
+
+start();

@@ -1,0 +1,99 @@
+import type { ReactNode } from 'react';
+import type { Layers, Stage, ViewName } from '../store/index.ts';
+import { BodyOutline } from './body-outline.tsx';
+import { SceneBoundary } from './scene-boundary.tsx';
+import { StrainLegend } from './strain-legend.tsx';
+import { useActions, useApp } from './workroom-context.tsx';
+
+const VIEWS: readonly { readonly id: ViewName; readonly name: string }[] = [
+  { id: 'front', name: 'Front' },
+  { id: 'threeQuarter', name: 'Three-quarter' },
+  { id: 'side', name: 'Side' },
+  { id: 'back', name: 'Back' },
+];
+
+/** The body, always in view, with its standard views and what is drawn on it. */
+export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
+  const stage = useApp((state) => state.stage);
+  const hasForm = useApp((state) => state.form !== null);
+  return (
+    <section className="body-frame" aria-label="The body">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys turn the body, as the label says */}
+      {/* biome-ignore lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
+      <div className="body-picture" role="group" tabIndex={0} data-body-keys aria-label={PICTURE_LABEL}>
+        {scene === null ? <NoPicture /> : <SceneBoundary fallback={<NoPicture />}>{scene}</SceneBoundary>}
+        {!hasForm && <p className="waiting">Working out the body…</p>}
+      </div>
+      {scene !== null && <ViewTools />}
+      <LayerTools stage={stage} />
+      {stage === 'panels' && <StrainLegend />}
+    </section>
+  );
+}
+
+const PICTURE_LABEL = 'Picture of the body. Arrow keys turn it, plus and minus bring it nearer or farther.';
+
+function NoPicture() {
+  return (
+    <div className="no-picture">
+      <BodyOutline />
+      <p>
+        This browser cannot draw in three dimensions here (WebGL is missing or switched off), so the body is
+        shown as an outline. Measures, seams and panels work all the same.
+      </p>
+    </div>
+  );
+}
+
+function ViewTools() {
+  const view = useApp((state) => state.view.name);
+  const actions = useActions();
+  return (
+    <fieldset className="view-tools">
+      <legend className="visually-hidden">Turn the body</legend>
+      {VIEWS.map(({ id, name }) => (
+        <button
+          key={id}
+          type="button"
+          data-last={id === view || undefined}
+          onClick={() => actions.turnTo(id)}
+        >
+          {name}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+const STAGE_LAYERS: Readonly<Record<Stage, readonly { readonly id: keyof Layers; readonly name: string }[]>> =
+  {
+    tape: [],
+    body: [
+      { id: 'levels', name: 'Level lines' },
+      { id: 'tapes', name: 'Tape paths' },
+      { id: 'seams', name: 'Seam lines' },
+    ],
+    seams: [],
+    panels: [{ id: 'strain', name: 'Strain' }],
+  };
+
+function LayerTools({ stage }: { readonly stage: Stage }) {
+  const layers = useApp((state) => state.layers);
+  const actions = useActions();
+  if (STAGE_LAYERS[stage].length === 0) return null;
+  return (
+    <fieldset className="layer-tools">
+      <legend className="visually-hidden">Drawn on the body</legend>
+      {STAGE_LAYERS[stage].map(({ id, name }) => (
+        <label key={id}>
+          <input
+            type="checkbox"
+            checked={layers[id]}
+            onChange={(event) => actions.showLayer(id, event.target.checked)}
+          />
+          {name}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,167 @@
+import { memo } from 'react';
+import type { PieceLine, PieceText } from '../../core/pattern/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import { threadColour } from '../store/index.ts';
+import type { StrainImage } from './use-strain-images.ts';
+import { useActions, useApp } from './workroom-context.tsx';
+
+interface FlatPieceProps {
+  readonly form: Form;
+  readonly index: number;
+  readonly dx: number;
+  readonly dy: number;
+  /** Pixels per mm, for lettering of constant size. */
+  readonly scale: number;
+  readonly image: StrainImage | undefined;
+}
+
+/** Below this many pixels, the piece's own lettering cannot be read and is left out. */
+const READABLE_SCALE = 1.3;
+
+/** One piece: cloth with its strain, cut and sew lines, marks, and the letters of its seams. */
+export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps) {
+  const piece = form.pieces[index];
+  const highlight = useApp((state) => state.highlight);
+  const actions = useActions();
+  const isLit = highlight?.kind === 'panel' && highlight.id === piece.id;
+  const seamIndex = new Map(form.shell.seams.map((seam, i) => [seam.id, i]));
+  const isReadable = scale > READABLE_SCALE;
+  const [nameX, nameY] = lowestMiddle(piece.cutLine);
+  return (
+    <g
+      className="flat-piece"
+      data-lit={isLit || undefined}
+      transform={`translate(${dx} ${dy})`}
+      onPointerMove={(event) => {
+        if (event.buttons === 0 && event.target === event.currentTarget.firstElementChild) {
+          actions.pointAt({ kind: 'panel', id: piece.id });
+        }
+      }}
+    >
+      <path className="piece-cloth" d={pathOf(piece.cutLine, true)} />
+      {image && (
+        <image
+          className="piece-strain"
+          href={image.url}
+          x={image.x}
+          y={image.y}
+          width={image.width}
+          height={image.height}
+          preserveAspectRatio="none"
+        />
+      )}
+      <PieceMarks levelLines={piece.levelLines} notches={piece.notches} grainLine={piece.grainLine} />
+      {piece.sewLines.map((line) => {
+        const at = seamIndex.get(line.id);
+        return at === undefined ? (
+          <path key={line.id} className="piece-opening" d={pathOf(line.points, false)} />
+        ) : (
+          <SewLine
+            key={line.id}
+            line={line}
+            letter={form.shell.seams[at].letter}
+            colour={threadColour(at)}
+            isLit={highlight?.kind === 'seam' && highlight.id === line.id}
+            scale={scale}
+            onPoint={() => actions.pointAt({ kind: 'seam', id: line.id })}
+          />
+        );
+      })}
+      {isReadable &&
+        piece.texts.map((text) => <Lettering key={`${text.text} ${text.x} ${text.y}`} text={text} />)}
+      {!isReadable && (
+        <text className="piece-name" x={nameX} y={nameY + 15 / scale} fontSize={11 / scale}>
+          {piece.name}
+        </text>
+      )}
+    </g>
+  );
+}
+
+interface SewLineProps {
+  readonly line: PieceLine;
+  readonly letter: string;
+  readonly colour: string;
+  readonly isLit: boolean;
+  readonly scale: number;
+  readonly onPoint: () => void;
+}
+
+function SewLine({ line, letter, colour, isLit, scale, onPoint }: SewLineProps) {
+  const d = pathOf(line.points, false);
+  const [x, y] = insideMiddle(line.points, 12 / scale);
+  const radius = (isLit ? 9.5 : 7.5) / scale;
+  return (
+    <g className="sew-line" data-lit={isLit || undefined} onPointerEnter={onPoint} style={{ color: colour }}>
+      <path className="sew-reach" d={d} />
+      <path className="sew-stroke" d={d} />
+      <circle cx={x} cy={y} r={radius} />
+      <text x={x} y={y} fontSize={(isLit ? 11.5 : 9.5) / scale} dy="0.36em">
+        {letter}
+      </text>
+    </g>
+  );
+}
+
+interface PieceMarksProps {
+  readonly levelLines: readonly PieceLine[];
+  readonly notches: readonly PieceLine[];
+  readonly grainLine: Float64Array;
+}
+
+const PieceMarks = memo(function PieceMarks({ levelLines, notches, grainLine }: PieceMarksProps) {
+  return (
+    <g className="piece-marks">
+      {levelLines.map((line) => (
+        <path key={line.id} className="piece-level" d={pathOf(line.points, false)} />
+      ))}
+      {grainLine.length > 0 && <path className="piece-grain" d={pathOf(grainLine, false)} />}
+      <path className="piece-notch" d={notches.map((notch) => pathOf(notch.points, false)).join('')} />
+    </g>
+  );
+});
+
+function Lettering({ text }: { readonly text: PieceText }) {
+  const turn = (-text.angle * 180) / Math.PI;
+  return (
+    <text
+      className="piece-text"
+      x={text.x}
+      y={-text.y}
+      fontSize={text.size}
+      textAnchor={text.anchor}
+      transform={`rotate(${turn.toFixed(2)} ${text.x} ${-text.y})`}
+    >
+      {text.text}
+    </text>
+  );
+}
+
+/** SVG path of a polyline given y up. */
+function pathOf(points: Float64Array, isClosed: boolean): string {
+  let d = '';
+  for (let i = 0; i < points.length; i += 2) {
+    d += `${i === 0 ? 'M' : 'L'}${points[i].toFixed(2)} ${(-points[i + 1]).toFixed(2)}`;
+  }
+  return isClosed ? `${d}Z` : d;
+}
+
+/** Point at mid-length, moved to the left of the line's direction: inside, since pieces run counter-clockwise. */
+function insideMiddle(points: Float64Array, inset: number): [number, number] {
+  const count = points.length / 2;
+  const i = Math.max(1, count >> 1);
+  const dx = points[2 * i] - points[2 * i - 2];
+  const dy = points[2 * i + 1] - points[2 * i - 1];
+  const length = Math.hypot(dx, dy) || 1;
+  return [points[2 * i] - (dy / length) * inset, -(points[2 * i + 1] + (dx / length) * inset)];
+}
+
+function lowestMiddle(points: Float64Array): [number, number] {
+  let [left, right, low] = [Infinity, -Infinity, Infinity];
+  for (let i = 0; i < points.length; i += 2) {
+    left = Math.min(left, points[i]);
+    right = Math.max(right, points[i]);
+    low = Math.min(low, points[i + 1]);
+  }
+  return [(left + right) / 2, -low];
+}

@@ -1,0 +1,84 @@
+import { type KeyboardEvent, useMemo, useRef } from 'react';
+import type { Form } from '../../core/pipeline/index.ts';
+import { arrangePieces } from './arrange-pieces.ts';
+import { FlatPiece } from './flat-piece.tsx';
+import { Icon } from './icon.tsx';
+import { usePanZoom } from './use-pan-zoom.ts';
+import { useStrainImages } from './use-strain-images.ts';
+import { useActions, useApp } from './workroom-context.tsx';
+
+const MARGIN = 34;
+const KEY_STEP = 0.06;
+
+/** The pieces laid flat in the order they sit round the body. */
+export function FlatView({ form }: { readonly form: Form }) {
+  const svg = useRef<SVGSVGElement>(null);
+  const showsStrain = useApp((state) => state.layers.strain);
+  const actions = useActions();
+  const images = useStrainImages(form, showsStrain);
+  const { places, box } = useMemo(() => arrangePieces(form), [form]);
+  const padded = useMemo(
+    () => [box[0] - MARGIN, box[1] - MARGIN, box[2] + 2 * MARGIN, box[3] + 2 * MARGIN] as const,
+    [box],
+  );
+  const { viewBox, scale, zoom, move, showAll, handlers } = usePanZoom(svg, padded);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const step = KEY_STEP / zoom;
+    if (event.key === 'ArrowLeft') move(-step, 0);
+    else if (event.key === 'ArrowRight') move(step, 0);
+    else if (event.key === 'ArrowUp') move(0, -step);
+    else if (event.key === 'ArrowDown') move(0, step);
+    else if (event.key === '+' || event.key === '=') move(0, 0, 1.25);
+    else if (event.key === '-') move(0, 0, 0.8);
+    else if (event.key === '0') showAll();
+    else return;
+    event.preventDefault();
+  };
+  return (
+    <div className="flat-view">
+      {/* biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys move the picture, as the label says */}
+      {/* biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
+      <div className="flat-keys" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={PICTURE_LABEL}>
+        <svg
+          ref={svg}
+          viewBox={viewBox}
+          className="flat-svg"
+          style={{ touchAction: zoom > 1 ? 'none' : 'pan-y' }}
+          onPointerLeave={() => actions.pointAt(null)}
+          {...handlers}
+        >
+          <title>The pieces laid flat</title>
+          {places.map(({ index, dx, dy }) => (
+            <FlatPiece
+              key={form.pieces[index].id}
+              form={form}
+              index={index}
+              dx={dx}
+              dy={dy}
+              scale={scale}
+              image={images[index]}
+            />
+          ))}
+        </svg>
+      </div>
+      {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
+      {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
+      <fieldset className="flat-tools">
+        <legend className="visually-hidden">Bring the pieces nearer</legend>
+        <button type="button" className="icon-only" aria-label="Nearer" onClick={() => move(0, 0, 1.4)}>
+          <Icon name="plus" />
+        </button>
+        <button type="button" className="icon-only" aria-label="Farther" onClick={() => move(0, 0, 1 / 1.4)}>
+          <Icon name="minus" />
+        </button>
+        <button type="button" className="icon-only" aria-label="Show all pieces" onClick={showAll}>
+          <Icon name="fit" />
+        </button>
+      </fieldset>
+    </div>
+  );
+}
+
+const PICTURE_LABEL =
+  'Pieces laid flat. Arrow keys move the picture, plus and minus bring it nearer or farther, 0 shows all.';

@@ -1,0 +1,112 @@
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { formatLength } from '../../core/base/index.ts';
+import { type Limits, readLength } from './read-length.ts';
+import { useActions, useApp } from './workroom-context.tsx';
+
+/** How long a person may stay on unusable text before being told, ms. */
+const PATIENCE_MS = 900;
+
+interface LengthInputProps {
+  /** Key of the draft kept while the text cannot be used. */
+  readonly fieldId: string;
+  readonly label: string;
+  /** mm; null = not given. */
+  readonly value: number | null;
+  readonly limits: Limits;
+  readonly placeholder?: string;
+  /** The field may be left empty. */
+  readonly isOptional: boolean;
+  readonly onValue: (value: number | null) => void;
+  readonly onFocus?: () => void;
+  readonly onBlur?: () => void;
+  /** More to read out with the field, by id. */
+  readonly describedBy?: string;
+  readonly children?: ReactNode;
+}
+
+/**
+ * A length as people type it, in either unit. Usable text takes effect at once; unusable text stays in the field with
+ * a message naming field and limit.
+ */
+export function LengthInput(props: LengthInputProps) {
+  const { fieldId, label, value, limits, placeholder, isOptional, onValue } = props;
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const draft = useApp((state) => state.drafts[fieldId]);
+  const actions = useActions();
+  const [typing, setTyping] = useState<string | null>(null);
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const messageId = useId();
+  useEffect(() => () => clearTimeout(timer.current), []);
+
+  const shown = value === null ? '' : formatLength(value, unit, { bare: true, fraction: 16 });
+  const text = typing ?? draft?.text ?? shown;
+
+  const settle = (typed: string) => {
+    if (typed.trim() === '' && isOptional) {
+      actions.setDraft(fieldId, null);
+      onValue(null);
+      return;
+    }
+    const reading = readLength(typed, unit, label, limits);
+    if (!reading.ok) actions.setDraft(fieldId, { text: typed, message: reading.message });
+  };
+  const change = (typed: string) => {
+    setTyping(typed);
+    clearTimeout(timer.current);
+    const reading = readLength(typed, unit, label, limits);
+    if (reading.ok) {
+      actions.setDraft(fieldId, null);
+      onValue(reading.value);
+    } else if (typed.trim() !== '') {
+      actions.setDraft(fieldId, { text: typed, message: draft?.message ?? '' });
+      timer.current = setTimeout(() => settle(typed), PATIENCE_MS);
+    }
+  };
+  const message = draft?.message ?? '';
+  return (
+    <div className="length-input" data-bad={message !== '' || undefined}>
+      <span className="input-with-unit">
+        <input
+          type="text"
+          inputMode={unit === 'cm' ? 'decimal' : 'text'}
+          autoComplete="off"
+          spellCheck={false}
+          aria-label={label}
+          aria-invalid={message !== '' || undefined}
+          aria-describedby={`${message ? messageId : ''} ${props.describedBy ?? ''}`.trim() || undefined}
+          placeholder={placeholder}
+          value={text}
+          onFocus={(event) => {
+            setTyping(text);
+            actions.beginEdit();
+            event.target.select();
+            props.onFocus?.();
+          }}
+          onChange={(event) => change(event.target.value)}
+          onBlur={() => {
+            clearTimeout(timer.current);
+            if (typing !== null && typing !== shown) settle(typing);
+            setTyping(null);
+            actions.endEdit();
+            props.onBlur?.();
+          }}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') settle(text);
+            if (event.key !== 'Escape' || !draft) return;
+            actions.setDraft(fieldId, null);
+            setTyping(shown);
+          }}
+        />
+        <span className="unit" aria-hidden="true">
+          {unit}
+        </span>
+        {props.children}
+      </span>
+      {message && (
+        <p className="field-message" id={messageId} role="alert">
+          {message}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,145 @@
+import { useId, useState } from 'react';
+import { formatLength } from '../../core/base/index.ts';
+import type { MeasureDefinition, MeasureValue, SidedValue } from '../../core/body/index.ts';
+import { Icon } from './icon.tsx';
+import { LengthInput } from './length-input.tsx';
+import { limitsOfMeasure } from './limits-of-measure.ts';
+import { MeasureVerdict } from './measure-verdict.tsx';
+import { useEstimate } from './use-estimate.ts';
+import { useActions, useApp } from './workroom-context.tsx';
+
+interface MeasureFieldProps {
+  readonly measure: MeasureDefinition;
+  readonly isRequired: boolean;
+}
+
+/** One measure: name, where the tape lies, the field, left and right on demand, and how the body answers. */
+export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
+  const value = useApp((state) => state.project?.body.measures[measure.id]);
+  const isLit = useApp((state) => state.highlight?.kind === 'tape' && state.highlight.id === measure.id);
+  const actions = useActions();
+  const [wantsSides, setWantsSides] = useState(false);
+  const howId = useId();
+  const isSplit = isSided(value) || (wantsSides && measure.sided);
+  const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, measure.name.toLowerCase());
+  const light = () => actions.pointAt({ kind: 'tape', id: measure.id });
+
+  const toggleSides = () => {
+    if (isSided(value)) set((value.left + value.right) / 2);
+    else if (value !== undefined) set({ left: value, right: value });
+    setWantsSides(!isSplit);
+  };
+  return (
+    <li
+      className="measure"
+      data-lit={isLit || undefined}
+      onPointerEnter={light}
+      onPointerLeave={() => actions.pointAt(null)}
+    >
+      <div className="measure-text">
+        <span className="measure-name">{measure.name}</span>
+        <span className="measure-how" id={howId}>
+          {measure.how}
+        </span>
+      </div>
+      <div className="measure-entry">
+        {isSplit ? (
+          <SidedInputs measure={measure} value={value} howId={howId} onValue={set} onFocus={light} />
+        ) : (
+          <SingleInput
+            measure={measure}
+            value={typeof value === 'number' ? value : null}
+            isRequired={isRequired}
+            howId={howId}
+            onValue={set}
+            onFocus={light}
+          />
+        )}
+        {measure.sided && (
+          <button
+            type="button"
+            className="icon-only sides"
+            aria-pressed={isSplit}
+            aria-label={`${measure.name}: left and right apart`}
+            title={isSplit ? 'One value for both sides' : 'Left and right apart'}
+            onClick={toggleSides}
+          >
+            <Icon name={isSplit ? 'join' : 'split'} />
+          </button>
+        )}
+      </div>
+      <MeasureVerdict measure={measure} />
+    </li>
+  );
+}
+
+interface SingleInputProps {
+  readonly measure: MeasureDefinition;
+  readonly value: number | null;
+  readonly isRequired: boolean;
+  readonly howId: string;
+  readonly onValue: (value: number | null) => void;
+  readonly onFocus: () => void;
+}
+
+function SingleInput({ measure, value, isRequired, howId, onValue, onFocus }: SingleInputProps) {
+  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const estimate = useEstimate(measure.id);
+  return (
+    <LengthInput
+      fieldId={measure.id}
+      label={measure.name}
+      value={value}
+      limits={limitsOfMeasure(measure, figure)}
+      isOptional={!isRequired}
+      onValue={onValue}
+      onFocus={onFocus}
+      describedBy={howId}
+      {...(estimate ? { placeholder: estimate } : {})}
+    />
+  );
+}
+
+interface SidedInputsProps {
+  readonly measure: MeasureDefinition;
+  readonly value: MeasureValue | undefined;
+  readonly howId: string;
+  readonly onValue: (value: MeasureValue | null) => void;
+  readonly onFocus: () => void;
+}
+
+function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsProps) {
+  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const estimate = useEstimate(measure.id);
+  const both: SidedValue | null = isSided(value) ? value : null;
+  return (
+    <div className="sided">
+      {(['left', 'right'] as const).map((side) => (
+        <LengthInput
+          key={side}
+          fieldId={`${measure.id}.${side}`}
+          label={`${measure.name}, ${side}`}
+          value={both?.[side] ?? null}
+          limits={limitsOfMeasure(measure, figure)}
+          isOptional
+          onValue={(mm) => onValue(mm === null ? null : { ...(both ?? { left: mm, right: mm }), [side]: mm })}
+          onFocus={onFocus}
+          describedBy={howId}
+          {...(estimate ? { placeholder: estimate } : {})}
+        >
+          <span className="side-name" aria-hidden="true">
+            {side}
+          </span>
+        </LengthInput>
+      ))}
+      {both && (
+        <p className="sided-difference">difference {formatLength(Math.abs(both.left - both.right), unit)}</p>
+      )}
+    </div>
+  );
+}
+
+function isSided(value: MeasureValue | undefined): value is SidedValue {
+  return typeof value === 'object';
+}

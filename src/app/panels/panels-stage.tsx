@@ -1,0 +1,86 @@
+import { isFormBehind } from '../store/index.ts';
+import { DownloadList } from './download-list.tsx';
+import { FlatView } from './flat-view.tsx';
+import { LengthInput } from './length-input.tsx';
+import { PanelTable } from './panel-table.tsx';
+import { SeamTable } from './seam-table.tsx';
+import { useActions, useApp } from './workroom-context.tsx';
+
+/** The pieces unrolled: strain, seams that must match, and the files to cut from. */
+export function PanelsStage() {
+  const form = useApp((state) => state.form);
+  const isBehind = useApp(isFormBehind);
+  return (
+    <div className="stage panels-stage" data-behind={isBehind || undefined}>
+      <header className="stage-head">
+        <h2>Panels</h2>
+        <p>
+          The cloth laid flat, in the order it sits round the body, with seam allowance. Colour is what the
+          cloth must do.
+        </p>
+      </header>
+      {form ? (
+        <>
+          <FlatView form={form} />
+          <div className="panel-columns">
+            <div>
+              <DownloadList />
+              <CuttingChoices />
+            </div>
+            <section aria-labelledby="seams-title">
+              <h3 id="seams-title">Seams</h3>
+              <SeamTable />
+            </section>
+            <section aria-labelledby="pieces-title">
+              <h3 id="pieces-title">Strain by piece</h3>
+              <PanelTable />
+            </section>
+          </div>
+        </>
+      ) : (
+        <p className="quiet">Unrolling…</p>
+      )}
+    </div>
+  );
+}
+
+const DEFAULT_ALLOWANCE = 10;
+
+function CuttingChoices() {
+  const allowance = useApp((state) => state.project?.cloth.allowance ?? DEFAULT_ALLOWANCE);
+  const blend = useApp((state) => state.project?.seams.lengthBlend ?? 0);
+  const actions = useActions();
+  return (
+    <section className="cutting-choices" aria-labelledby="cutting-title">
+      <h3 id="cutting-title">Before cutting</h3>
+      <div className="field-row">
+        <span className="measure-name">Seam allowance</span>
+        <LengthInput
+          fieldId="cloth.allowance"
+          label="Seam allowance"
+          value={allowance}
+          limits={{ min: 0, max: 50 }}
+          isOptional={false}
+          onValue={(mm) => mm !== null && actions.setAllowance(mm)}
+        />
+      </div>
+      <label className="blend">
+        <span className="measure-name">Seam lengths</span>
+        <input
+          type="range"
+          min={0}
+          max={1}
+          step={0.1}
+          value={blend}
+          onPointerDown={actions.beginEdit}
+          onPointerUp={actions.endEdit}
+          onChange={(event) => actions.setLengthBlend(Number(event.target.value))}
+        />
+        <span className="blend-ends" aria-hidden="true">
+          <span>least strain</span>
+          <span>as on the body</span>
+        </span>
+      </label>
+    </section>
+  );
+}

@@ -1,0 +1,46 @@
+import { SHAPE_CATEGORIES, type ShapeCategory } from '../../core/body/index.ts';
+import { useActions, useApp } from './workroom-context.tsx';
+
+/** One choice per question; a number from a file is kept and shown as it is. */
+export function ShapeChoices() {
+  return (
+    <div className="shape-choices">
+      {SHAPE_CATEGORIES.map((category) => (
+        <ShapeChoice key={category.id} category={category} />
+      ))}
+    </div>
+  );
+}
+
+function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
+  const value = useApp((state) => state.project?.body.shape?.[category.id]);
+  const actions = useActions();
+  const choose = (id: string) => actions.setShape(category.id, id, category.name.toLowerCase());
+  return (
+    <fieldset className="shape-choice">
+      <legend>{category.name}</legend>
+      <p className="measure-how">{category.why}</p>
+      <div className="choice-row">
+        {category.choices.map((choice) => (
+          <label key={choice.id}>
+            <input
+              type="radio"
+              name={`shape-${category.id}`}
+              checked={(value ?? category.usual) === choice.id}
+              onChange={() => choose(choice.id)}
+            />
+            <span>{choice.name}</span>
+          </label>
+        ))}
+        {typeof value === 'number' && (
+          <label>
+            <input type="radio" name={`shape-${category.id}`} checked readOnly />
+            <span>
+              {value} {category.unit === 'mm' ? 'mm' : ''}
+            </span>
+          </label>
+        )}
+      </div>
+    </fieldset>
+  );
+}

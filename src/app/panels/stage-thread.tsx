@@ -1,0 +1,62 @@
+import { type AppState, STAGES, type Stage } from '../store/index.ts';
+import { percent } from './say-numbers.ts';
+import { useActions, useApp } from './workroom-context.tsx';
+
+const NAMES: Readonly<Record<Stage, string>> = {
+  tape: 'Tape',
+  body: 'Body',
+  seams: 'Seams',
+  panels: 'Panels',
+};
+
+/** The stages along one thread, in the order of the work, free to jump. Each says how it stands. */
+export function StageThread() {
+  const stage = useApp((state) => state.stage);
+  const actions = useActions();
+  return (
+    <nav className="stage-thread" aria-label="Stages">
+      <ol>
+        {STAGES.map((id) => (
+          <li key={id}>
+            <button
+              type="button"
+              aria-current={id === stage ? 'step' : undefined}
+              onClick={() => actions.goTo(id)}
+            >
+              <span className="knot" aria-hidden="true" />
+              <span className="stage-name">{NAMES[id]}</span>
+              <StageStanding stage={id} />
+            </button>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}
+
+function StageStanding({ stage }: { readonly stage: Stage }) {
+  const text = useApp((state) => STANDINGS[stage](state));
+  return <span className="stage-standing">{text}</span>;
+}
+
+const STANDINGS: Readonly<Record<Stage, (state: AppState) => string>> = {
+  tape: (state) => {
+    const count = Object.keys(state.project?.body.measures ?? {}).length;
+    const doubtful = Object.values(state.drafts).filter((draft) => draft.message !== '').length;
+    return doubtful > 0 ? `${doubtful} to mend` : `${count} measured`;
+  },
+  body: (state) => {
+    const tapes = state.form?.report.tapes ?? [];
+    const conflicts = tapes.filter((tape) => tape.status === 'conflict').length;
+    if (!state.form) return '';
+    return conflicts === 0 ? 'every tape met' : `${conflicts} in conflict`;
+  },
+  seams: (state) => (state.form ? `${state.form.shell.seams.length} seams` : ''),
+  panels: (state) => {
+    const panels = state.form?.report.panels ?? [];
+    if (panels.length === 0) return '';
+    const area = panels.reduce((sum, panel) => sum + panel.area3d, 0);
+    const square = panels.reduce((sum, panel) => sum + panel.strain.rms ** 2 * panel.area3d, 0);
+    return `${panels.length} pieces, ${percent(Math.sqrt(square / area))}`;
+  },
+};

@@ -1,0 +1,52 @@
+import { useEffect, useState } from 'react';
+import { isFormBehind } from '../store/index.ts';
+import { useApp, useServices } from './workroom-context.tsx';
+
+const PATIENCE_MS = 500;
+
+/** Progress of long work, where the project is kept, and the promise that nothing leaves the computer. */
+export function StatusLine() {
+  const work = useApp((state) => state.work);
+  const isBehind = useApp(isFormBehind);
+  const triangles = useApp((state) => state.form?.report.body.triangles ?? 0);
+  const keptAt = useApp((state) => state.keptAt);
+  const services = useServices();
+  const isLong = useIsLasting(work !== null);
+  return (
+    <footer className="status-line">
+      <p className="status-work" role="status">
+        {work && isLong ? (
+          <>
+            <progress max={1} value={work.fraction} aria-label="Progress" />
+            <span>{work.what || 'Working it out'}…</span>
+          </>
+        ) : (
+          <span>{isBehind || !triangles ? 'Rough shape' : 'Up to date'}</span>
+        )}
+      </p>
+      {work && isLong && (
+        <button type="button" onClick={services.stopWork}>
+          Stop
+        </button>
+      )}
+      <p className="status-promise">
+        {keptAt === null ? 'Not kept in this browser yet.' : 'Kept in this browser.'} Nothing leaves this
+        computer.
+      </p>
+    </footer>
+  );
+}
+
+/** True once `isOn` has lasted a while, so that short work does not flicker. */
+function useIsLasting(isOn: boolean): boolean {
+  const [isLasting, setIsLasting] = useState(false);
+  useEffect(() => {
+    if (!isOn) {
+      setIsLasting(false);
+      return;
+    }
+    const timer = setTimeout(() => setIsLasting(true), PATIENCE_MS);
+    return () => clearTimeout(timer);
+  }, [isOn]);
+  return isLasting;
+}

@@ -1,0 +1,37 @@
+import { useEffect, useState } from 'react';
+import { openFile } from './open-file.ts';
+import { useActions, useServices } from './workroom-context.tsx';
+
+/** Opens a project file dropped anywhere on the page; true while one is held over it. */
+export function useFileDrop(): boolean {
+  const services = useServices();
+  const actions = useActions();
+  const [isOver, setIsOver] = useState(false);
+  useEffect(() => {
+    const hasFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
+    const onOver = (event: DragEvent) => {
+      if (!hasFile(event)) return;
+      event.preventDefault();
+      setIsOver(true);
+    };
+    const onLeave = (event: DragEvent) => {
+      if (event.relatedTarget === null) setIsOver(false);
+    };
+    const onDrop = (event: DragEvent) => {
+      if (!hasFile(event)) return;
+      event.preventDefault();
+      setIsOver(false);
+      const file = event.dataTransfer?.files[0];
+      if (file) void openFile(file, services, actions);
+    };
+    window.addEventListener('dragover', onOver);
+    window.addEventListener('dragleave', onLeave);
+    window.addEventListener('drop', onDrop);
+    return () => {
+      window.removeEventListener('dragover', onOver);
+      window.removeEventListener('dragleave', onLeave);
+      window.removeEventListener('drop', onDrop);
+    };
+  }, [services, actions]);
+  return isOver;
+}

@@ -1,0 +1,59 @@
+import { createContext, type ReactNode, useContext } from 'react';
+import { useStore } from 'zustand';
+import type { Actions, AppState, AppStore } from '../store/index.ts';
+
+export interface Demo {
+  readonly id: string;
+  readonly load: () => Promise<string>;
+}
+
+/** What the panels ask of the world outside: files and the worker. */
+export interface Services {
+  readonly demos: readonly Demo[];
+  openDemo(demo: Demo): Promise<void>;
+  /** `fileName` is for messages. */
+  openText(text: string, fileName: string): Promise<void>;
+  saveProject(): Promise<void>;
+  /** Makes the files of the project and saves the one whose name ends so, for example `body.glb`. */
+  download(fileName: string): Promise<void>;
+  stopWork(): void;
+  makeAgain(): void;
+}
+
+interface WorkroomContextValue {
+  readonly store: AppStore;
+  readonly actions: Actions;
+  readonly services: Services;
+}
+
+const WorkroomContext = createContext<WorkroomContextValue | null>(null);
+
+export function WorkroomProvider({
+  children,
+  ...value
+}: WorkroomContextValue & { readonly children: ReactNode }) {
+  return <WorkroomContext value={value}>{children}</WorkroomContext>;
+}
+
+function useWorkroom(): WorkroomContextValue {
+  const value = useContext(WorkroomContext);
+  if (!value) throw new Error('panels: must be inside WorkroomProvider');
+  return value;
+}
+
+export function useAppStore(): AppStore {
+  return useWorkroom().store;
+}
+
+/** A part of the state; `select` must return the same object while nothing changes. */
+export function useApp<T>(select: (state: AppState) => T): T {
+  return useStore(useWorkroom().store, select);
+}
+
+export function useActions(): Actions {
+  return useWorkroom().actions;
+}
+
+export function useServices(): Services {
+  return useWorkroom().services;
+}

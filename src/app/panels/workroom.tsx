@@ -1,0 +1,49 @@
+import { type ReactNode, useEffect } from 'react';
+import { BodyFrame } from './body-frame.tsx';
+import { BodyStage } from './body-stage.tsx';
+import { NoticeBar } from './notice-bar.tsx';
+import { PanelsStage } from './panels-stage.tsx';
+import { SeamsStage } from './seams-stage.tsx';
+import { StageThread } from './stage-thread.tsx';
+import { StatusLine } from './status-line.tsx';
+import { TapeStage } from './tape-stage.tsx';
+import { TopBar } from './top-bar.tsx';
+import { useFileDrop } from './use-file-drop.ts';
+import { useShortcuts } from './use-shortcuts.ts';
+import { useApp } from './workroom-context.tsx';
+
+const STAGE_VIEWS = { tape: TapeStage, body: BodyStage, seams: SeamsStage, panels: PanelsStage };
+
+interface WorkroomProps {
+  /** The body in space, or null where it cannot be drawn. */
+  readonly scene: ReactNode | null;
+}
+
+/** The whole page: the thread of stages, the work of the present stage, and the body beside it. */
+export function Workroom({ scene }: WorkroomProps) {
+  const stage = useApp((state) => state.stage);
+  const theme = useApp((state) => state.theme);
+  const hasProject = useApp((state) => state.project !== null);
+  const isDropping = useFileDrop();
+  useShortcuts();
+  useEffect(() => {
+    document.documentElement.dataset.theme = theme;
+  }, [theme]);
+  const StageView = STAGE_VIEWS[stage];
+  return (
+    <div className="workroom" data-stage={stage} data-dropping={isDropping || undefined}>
+      <a className="skip" href="#work">
+        Skip to the work
+      </a>
+      <TopBar />
+      <StageThread />
+      <NoticeBar />
+      <main id="work" className="work" tabIndex={-1}>
+        {hasProject ? <StageView /> : <p className="quiet">Opening…</p>}
+      </main>
+      <BodyFrame scene={scene} />
+      <StatusLine />
+      {isDropping && <div className="drop-cover">Let go to open the project file</div>}
+    </div>
+  );
+}

@@ -1,0 +1,96 @@
+import { useMemo } from 'react';
+import type { Form } from '../../core/pipeline/index.ts';
+import { type AppState, type Highlight, threadColour } from '../store/index.ts';
+import { CrispLine } from './crisp-line.tsx';
+import { SeamLetter } from './seam-letters.tsx';
+import { liftedPath } from './shell-buffers.ts';
+
+interface LinesProps {
+  readonly form: Form;
+  readonly normals: Float64Array;
+  readonly highlight: Highlight | null;
+}
+
+const INK = '#4a443b';
+const MADDER = '#b5332a';
+const LIFT = 0.7;
+const TAG_LIFT = 7;
+
+/** Seams as threads, each with its letter at mid-length. */
+export function SeamLines({ form, normals, highlight }: LinesProps) {
+  const { seams, mesh } = form.shell;
+  const lines = useMemo(
+    () =>
+      seams.map((seam, index) => {
+        const middle = seam.points.subarray(seam.points.length >> 1, (seam.points.length >> 1) + 1);
+        const tag = liftedPath(middle, mesh.positions, normals, TAG_LIFT);
+        return {
+          seam,
+          colour: threadColour(index),
+          points: liftedPath(seam.points, mesh.positions, normals, LIFT),
+          tag: [tag[0]!, tag[1]!, tag[2]!] as const,
+        };
+      }),
+    [seams, mesh, normals],
+  );
+  return lines.map(({ seam, colour, points, tag }) => {
+    const isLit =
+      (highlight?.kind === 'seam' && highlight.id === seam.id) ||
+      (highlight?.kind === 'panel' && seam.panels.includes(highlight.id));
+    return (
+      <group key={seam.id}>
+        <CrispLine points={points} colour={colour} width={isLit ? 4 : 2} />
+        <SeamLetter letter={seam.letter} colour={colour} at={tag} isLit={isLit} />
+      </group>
+    );
+  });
+}
+
+/** Level lines, thin and dashed. */
+export function LevelLines({ form, normals, highlight }: LinesProps) {
+  const { levels, mesh } = form.shell;
+  const lines = useMemo(
+    () =>
+      levels.map((level) => ({
+        id: level.id,
+        points: liftedPath(level.vertices, mesh.positions, normals, LIFT, true),
+      })),
+    [levels, mesh, normals],
+  );
+  return lines.map(({ id, points }) => {
+    const isLit = highlight?.kind === 'level' && highlight.id === id;
+    return (
+      <CrispLine
+        key={id}
+        points={points}
+        colour={isLit ? MADDER : INK}
+        width={isLit ? 3 : 1}
+        opacity={isLit ? 1 : 0.55}
+        {...(isLit ? {} : { dash: 6 })}
+      />
+    );
+  });
+}
+
+interface TapePathsProps {
+  readonly form: Form;
+  readonly highlight: AppState['highlight'];
+  readonly showsAll: boolean;
+}
+
+/** The way each tape takes; the one pointed at as a broad band that also shows through the body. */
+export function TapePaths({ form, highlight, showsAll }: TapePathsProps) {
+  const lit = highlight?.kind === 'tape' ? highlight.id : null;
+  return Object.entries(form.body.tapePaths).map(([id, points]) => {
+    if (points.length < 6) return null;
+    const isLit = lit !== null && (id === lit || id === `${lit}.left` || id === `${lit}.right`);
+    if (!isLit && !showsAll) return null;
+    if (!isLit) return <CrispLine key={id} points={points} colour={INK} width={1.2} opacity={0.6} />;
+    return (
+      <group key={id}>
+        <CrispLine points={points} colour={MADDER} width={2} opacity={0.28} isOnTop />
+        <CrispLine points={points} colour={MADDER} width={5} />
+      </group>
+    );
+  });
+}

@@ -1,0 +1,124 @@
+import { Canvas } from '@react-three/fiber';
+import { useEffect, useMemo, useRef } from 'react';
+import { Vector3 } from 'three';
+import { useStore } from 'zustand';
+import { measureVertexNormals } from '../../core/mesh/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import type { Actions, AppStore } from '../store/index.ts';
+import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
+import { CameraRig, type CameraSubject } from './camera-rig.tsx';
+import { PanelSurfaces } from './panel-surfaces.tsx';
+import { panelBuffers, plateGeometry } from './shell-buffers.ts';
+import { GroundShadow, StudioLight } from './studio.tsx';
+
+interface BodySceneProps {
+  readonly store: AppStore;
+  readonly actions: Actions;
+  readonly isDark: boolean;
+}
+
+/** The body in space. Draws on demand only. */
+export function BodyScene({ store, actions, isDark }: BodySceneProps) {
+  const form = useStore(store, (state) => state.form);
+  if (!form) return null;
+  return (
+    <Canvas
+      frameloop="demand"
+      flat
+      dpr={[1, 2]}
+      camera={{ fov: 26, near: 50, far: 20_000, up: [0, 0, 1] }}
+      gl={{ antialias: true, alpha: true, powerPreference: 'high-performance' }}
+      onPointerMissed={() => actions.pointAt(null)}
+    >
+      <StudioLight isDark={isDark} />
+      <FormInSpace form={form} store={store} actions={actions} />
+    </Canvas>
+  );
+}
+
+interface FormInSpaceProps {
+  readonly form: Form;
+  readonly store: AppStore;
+  readonly actions: Actions;
+}
+
+function FormInSpace({ form, store, actions }: FormInSpaceProps) {
+  const stage = useStore(store, (state) => state.stage);
+  const layers = useStore(store, (state) => state.layers);
+  const highlight = useStore(store, (state) => state.highlight);
+  const view = useStore(store, (state) => state.view);
+  const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
+  const buffers = useMemo(() => panelBuffers(form, normals), [form, normals]);
+  const plates = useMemo(() => plateGeometry(form), [form]);
+  useEffect(
+    () => () => {
+      for (const { geometry } of buffers) geometry.dispose();
+      plates?.dispose();
+    },
+    [buffers, plates],
+  );
+  const subject = useSteadySubject(form);
+  const floor = useMemo(() => lowestPoint(form), [form]);
+  const showsSeams = stage === 'seams' || stage === 'panels' || (stage === 'body' && layers.seams);
+
+  return (
+    <>
+      <CameraRig view={view} subject={subject} />
+      <PanelSurfaces
+        form={form}
+        buffers={buffers}
+        showsStrain={stage === 'panels' && layers.strain}
+        highlight={highlight}
+        onPoint={stage === 'tape' ? () => {} : actions.pointAt}
+      />
+      {plates && (
+        <mesh geometry={plates} raycast={() => null}>
+          <meshStandardMaterial color="#cdbfa8" roughness={1} />
+        </mesh>
+      )}
+      {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
+      {stage === 'body' && layers.levels && (
+        <LevelLines form={form} normals={normals} highlight={highlight} />
+      )}
+      <TapePaths
+        form={form}
+        highlight={highlight}
+        showsAll={stage === 'tape' || (stage === 'body' && layers.tapes)}
+      />
+      <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
+    </>
+  );
+}
+
+function lowestPoint(form: Form): number {
+  const { positions } = form.shell.mesh;
+  let lowest = Number.POSITIVE_INFINITY;
+  for (let i = 2; i < positions.length; i += 3) lowest = Math.min(lowest, positions[i]!);
+  return lowest;
+}
+
+/** Where to look. Small changes of the body do not move the camera; another body does. */
+function useSteadySubject(form: Form): CameraSubject {
+  const kept = useRef<CameraSubject | null>(null);
+  const subject = boundsOf(form);
+  const last = kept.current;
+  const isNear =
+    last !== null &&
+    last.centre.distanceTo(subject.centre) < last.radius * 0.08 &&
+    Math.abs(last.radius - subject.radius) < last.radius * 0.08;
+  if (!isNear) kept.current = subject;
+  return kept.current!;
+}
+
+function boundsOf(form: Form): CameraSubject {
+  const low = new Vector3(1, 1, 1).multiplyScalar(Number.POSITIVE_INFINITY);
+  const high = low.clone().negate();
+  const point = new Vector3();
+  const { positions } = form.shell.mesh;
+  for (let i = 0; i < positions.length; i += 3) {
+    point.fromArray(positions, i);
+    low.min(point);
+    high.max(point);
+  }
+  return { centre: low.clone().add(high).multiplyScalar(0.5), radius: (high.z - low.z) / 2 };
+}

@@ -1,0 +1,1 @@
+export { BodyScene } from './body-scene.tsx';

@@ -1,0 +1,42 @@
+import { useEffect, useMemo } from 'react';
+import { CanvasTexture, SRGBColorSpace } from 'three';
+
+interface SeamLetterProps {
+  readonly letter: string;
+  readonly colour: string;
+  readonly at: readonly [number, number, number];
+  readonly isLit: boolean;
+}
+
+/** A small tag with the seam's letter, always facing the viewer, hidden behind the body like the seam itself. */
+export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
+  const texture = useMemo(() => tagTexture(letter, colour, isLit), [letter, colour, isLit]);
+  useEffect(() => () => texture.dispose(), [texture]);
+  const size = isLit ? 0.034 : 0.026;
+  return (
+    <sprite position={[at[0], at[1], at[2]]} scale={[size, size, 1]} renderOrder={4} raycast={() => null}>
+      <spriteMaterial map={texture} sizeAttenuation={false} transparent depthWrite={false} />
+    </sprite>
+  );
+}
+
+function tagTexture(letter: string, colour: string, isLit: boolean): CanvasTexture {
+  const canvas = document.createElement('canvas');
+  canvas.width = canvas.height = 96;
+  const context = canvas.getContext('2d')!;
+  context.beginPath();
+  context.arc(48, 48, 42, 0, 2 * Math.PI);
+  context.fillStyle = isLit ? colour : '#fffaf0';
+  context.fill();
+  context.lineWidth = 5;
+  context.strokeStyle = colour;
+  context.stroke();
+  context.fillStyle = isLit ? '#fffaf0' : colour;
+  context.font = `600 ${letter.length > 1 ? 42 : 54}px system-ui, sans-serif`;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  context.fillText(letter, 48, 51);
+  const texture = new CanvasTexture(canvas);
+  texture.colorSpace = SRGBColorSpace;
+  return texture;
+}

@@ -1,0 +1,42 @@
+import { type TemporalState, temporal } from 'zundo';
+import type { StoreApi } from 'zustand/vanilla';
+import { createStore } from 'zustand/vanilla';
+import type { AppState } from './types.ts';
+
+/** The part of the state that undo brings back. */
+export type Undoable = Pick<AppState, 'project' | 'step'>;
+
+export type AppStore = StoreApi<AppState> & { readonly temporal: StoreApi<TemporalState<Undoable>> };
+
+const UNDO_LIMIT = 300;
+
+const initialState: AppState = {
+  project: null,
+  step: '',
+  form: null,
+  formOf: null,
+  formQuality: null,
+  failure: null,
+  work: null,
+  isStopped: false,
+  sketches: {},
+  stage: 'tape',
+  highlight: null,
+  drafts: {},
+  view: { name: 'threeQuarter', nonce: 0 },
+  layers: { levels: true, tapes: false, seams: true, strain: true },
+  theme: 'system',
+  notice: null,
+  keptAt: null,
+};
+
+/** State only; `createActions` holds what can be done with it. Every change of `project` is an undo step. */
+export function createAppStore(start: Partial<AppState> = {}): AppStore {
+  return createStore<AppState>()(
+    temporal((): AppState => ({ ...initialState, ...start }), {
+      partialize: ({ project, step }): Undoable => ({ project, step }),
+      equality: (a, b) => a.project === b.project,
+      limit: UNDO_LIMIT,
+    }),
+  );
+}

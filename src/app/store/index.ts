@@ -1,0 +1,14 @@
+export { type Actions, createActions } from './create-actions.ts';
+export { type AppStore, createAppStore } from './create-app-store.ts';
+export {
+  type Keeper,
+  keepProject,
+  readKeptProject,
+  readKeptTheme,
+  type Shelf,
+  setAsideUnreadable,
+} from './keep-project.ts';
+export { historyOf, isFormBehind, issuesOf, issuesOfMeasure, tapesOfMeasure } from './selectors.ts';
+export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
+export { threadColour } from './thread-colour.ts';
+export * from './types.ts';

@@ -1,0 +1,37 @@
+import type { Issue } from '../../core/base/index.ts';
+import type { TapeReading } from '../../core/body/index.ts';
+import type { AppStore } from './create-app-store.ts';
+import type { AppState } from './types.ts';
+
+/** Warnings and errors of the latest attempt, whether or not it made a form. */
+export function issuesOf(state: AppState): readonly Issue[] {
+  return state.failure ?? state.form?.report.issues ?? NONE;
+}
+const NONE: readonly Issue[] = [];
+
+/** True while the shown form was made from an older project, or only roughly. */
+export function isFormBehind(state: AppState): boolean {
+  return state.formOf !== state.project || state.formQuality !== 'full';
+}
+
+/** Issues about one measure, by its path in the project file. */
+export function issuesOfMeasure(issues: readonly Issue[], id: string): readonly Issue[] {
+  const path = `body.measures.${id}`;
+  return issues.filter((issue) => issue.path === path || issue.path.startsWith(`${path}.`));
+}
+
+/** Readings of one measure: one, or left and right. */
+export function tapesOfMeasure(state: AppState, id: string): readonly TapeReading[] {
+  return (state.form?.body.tapes ?? []).filter(
+    (tape) => tape.id === id || tape.id === `${id}.left` || tape.id === `${id}.right`,
+  );
+}
+
+/** Names of the steps undo and redo would take back or repeat; null when there is none. */
+export function historyOf(store: AppStore): { undo: string | null; redo: string | null } {
+  const { pastStates, futureStates } = store.temporal.getState();
+  return {
+    undo: pastStates.length > 0 ? store.getState().step : null,
+    redo: futureStates.at(-1)?.step ?? null,
+  };
+}

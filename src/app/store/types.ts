@@ -1,0 +1,76 @@
+import type { Issue } from '../../core/base/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+
+export type Stage = 'tape' | 'body' | 'seams' | 'panels';
+export const STAGES: readonly Stage[] = ['tape', 'body', 'seams', 'panels'];
+
+export type Quality = 'quick' | 'full';
+
+/** The one thing pointed at; every view shows it in its own way. */
+export interface Highlight {
+  readonly kind: 'tape' | 'seam' | 'panel' | 'level';
+  readonly id: string;
+}
+
+export type Theme = 'system' | 'light' | 'dark';
+export type ViewName = 'front' | 'side' | 'back' | 'threeQuarter';
+
+/** What the person typed into a field while it cannot be used. */
+export interface Draft {
+  readonly text: string;
+  /** Empty while the person is still typing. */
+  readonly message: string;
+}
+
+export interface Work {
+  readonly quality: Quality;
+  readonly fraction: number;
+  readonly what: string;
+}
+
+export interface Notice {
+  readonly tone: 'plain' | 'warning';
+  readonly text: string;
+  /** More lines, for example every problem in a file. */
+  readonly details?: readonly string[];
+}
+
+/** What is drawn on the body. */
+export interface Layers {
+  readonly levels: boolean;
+  readonly tapes: boolean;
+  readonly seams: boolean;
+  readonly strain: boolean;
+}
+
+export interface AppState {
+  /** What undo brings back. */
+  readonly project: Project | null;
+  /** Name of the step that led to `project`. */
+  readonly step: string;
+
+  readonly form: Form | null;
+  /** The project `form` was made from, by identity. */
+  readonly formOf: Project | null;
+  readonly formQuality: Quality | null;
+  /** Why the last attempt made no form. */
+  readonly failure: readonly Issue[] | null;
+  readonly work: Work | null;
+  /** The person stopped the last computation. */
+  readonly isStopped: boolean;
+
+  /** Seam lines of each layout on this body, by layout id: polylines n × 3 mm. */
+  readonly sketches: Readonly<Record<string, readonly Float64Array[]>>;
+
+  readonly stage: Stage;
+  readonly highlight: Highlight | null;
+  readonly drafts: Readonly<Record<string, Draft>>;
+  /** Nonce, so that asking for the same view twice turns the camera again. */
+  readonly view: { readonly name: ViewName; readonly nonce: number };
+  readonly layers: Layers;
+  readonly theme: Theme;
+  readonly notice: Notice | null;
+  /** When the project was last kept in this browser; null when it could not be. */
+  readonly keptAt: number | null;
+}

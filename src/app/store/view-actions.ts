@@ -1,0 +1,37 @@
+import type { AppStore } from './create-app-store.ts';
+import type { Draft, Highlight, Layers, Notice, Stage, Theme, ViewName } from './types.ts';
+
+export interface ViewActions {
+  goTo(stage: Stage): void;
+  pointAt(highlight: Highlight | null): void;
+  turnTo(view: ViewName): void;
+  showLayer(layer: keyof Layers, isShown: boolean): void;
+  setTheme(theme: Theme): void;
+  /** `null` when the field's text is usable again. */
+  setDraft(fieldId: string, draft: Draft | null): void;
+  tell(notice: Notice | null): void;
+  markKept(at: number | null): void;
+}
+
+/** What is looked at and how; never an undo step. */
+export function createViewActions(store: AppStore): ViewActions {
+  return {
+    goTo: (stage) => store.setState({ stage, highlight: null }),
+    pointAt(highlight) {
+      const now = store.getState().highlight;
+      if (now?.kind === highlight?.kind && now?.id === highlight?.id) return;
+      store.setState({ highlight });
+    },
+    turnTo: (name) => store.setState((state) => ({ view: { name, nonce: state.view.nonce + 1 } })),
+    showLayer: (layer, isShown) =>
+      store.setState((state) => ({ layers: { ...state.layers, [layer]: isShown } })),
+    setTheme: (theme) => store.setState({ theme }),
+    setDraft: (fieldId, draft) =>
+      store.setState((state) => {
+        const { [fieldId]: _dropped, ...others } = state.drafts;
+        return { drafts: draft ? { ...others, [fieldId]: draft } : others };
+      }),
+    tell: (notice) => store.setState({ notice }),
+    markKept: (keptAt) => store.setState({ keptAt }),
+  };
+}

@@ -1,0 +1,28 @@
+import type { Issue } from '../../core/base/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import type { AppStore } from './create-app-store.ts';
+import type { Quality, Work } from './types.ts';
+
+export interface WorkActions {
+  showWork(work: Work | null): void;
+  receiveForm(form: Form, project: Project, quality: Quality): void;
+  receiveFailure(issues: readonly Issue[], project: Project): void;
+  markStopped(): void;
+}
+
+/** What the worker reports. Results for a project that is no longer the latest are kept only while nothing newer is there. */
+export function createWorkActions(store: AppStore): WorkActions {
+  return {
+    showWork: (work) => store.setState(work ? { work, isStopped: false } : { work }),
+    receiveForm(form, project, quality) {
+      const { formOf, formQuality } = store.getState();
+      if (formOf === project && formQuality === 'full' && quality === 'quick') return;
+      store.setState({ form, formOf: project, formQuality: quality, failure: null });
+    },
+    receiveFailure(failure, project) {
+      if (store.getState().project === project) store.setState({ failure });
+    },
+    markStopped: () => store.setState({ work: null, isStopped: true }),
+  };
+}

@@ -1,0 +1,85 @@
+import { proxy, type Remote, wrap } from 'comlink';
+import { failure, type Result } from '../../core/base/index.ts';
+import type { Form, FormFile } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import { type FormWorker, issueOfDefect, type OnProgress } from './protocol.ts';
+
+/** One worker doing one thing at a time, that can be stopped. */
+export interface Lane {
+  /** `null` when it was stopped. */
+  make(project: Project, targetTriangles: number, onProgress: OnProgress): Promise<Result<Form> | null>;
+  writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
+  stop(): void;
+}
+
+/**
+ * Where the page may share memory, stopping raises a flag the computation polls and the worker stays warm.
+ * Elsewhere the worker is ended and a fresh one takes its place.
+ */
+export function createLane(name: string): Lane {
+  const canShare = globalThis.crossOriginIsolated === true;
+  let worker: Worker | null = null;
+  let remote: Remote<FormWorker> | null = null;
+  let running: { flag: Int32Array | null; end: (made: null) => void } | null = null;
+
+  let writing = 0;
+
+  const connect = (): Remote<FormWorker> => {
+    if (!remote) {
+      worker = new Worker(new URL('./form-worker.ts', import.meta.url), { type: 'module', name });
+      remote = wrap<FormWorker>(worker);
+    }
+    return remote;
+  };
+  const dispose = () => {
+    worker?.terminate();
+    worker = null;
+    remote = null;
+  };
+
+  return {
+    async make(project, targetTriangles, onProgress) {
+      const stopFlag = canShare ? new Int32Array(new SharedArrayBuffer(4)) : null;
+      const stopped = new Promise<null>((resolve) => {
+        running = { flag: stopFlag, end: resolve };
+      });
+      const mine = running;
+      const failed = new Promise<Result<Form>>((resolve) => {
+        connect();
+        worker!.onerror = (event) => {
+          dispose();
+          resolve(failure([issueOfDefect(event.message || 'the worker could not start')]));
+        };
+      });
+      try {
+        const made = connect().makeForm({ project, targetTriangles, stopFlag }, proxy(onProgress));
+        return await Promise.race([made, stopped, failed]);
+      } catch (error) {
+        return failure([issueOfDefect(error)]);
+      } finally {
+        if (running === mine) running = null;
+      }
+    },
+
+    async writeFiles(project) {
+      const calls = connect();
+      writing += 1;
+      try {
+        return await calls.writeFiles(project);
+      } catch (error) {
+        return failure([issueOfDefect(error)]);
+      } finally {
+        writing -= 1;
+      }
+    },
+
+    stop() {
+      if (!running) return;
+      const { flag, end } = running;
+      running = null;
+      if (flag) Atomics.store(flag, 0, 1);
+      else if (writing === 0) dispose();
+      end(null);
+    },
+  };
+}

@@ -1,0 +1,81 @@
+import type { Issue } from '../../core/base/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import { createLane, type Lane } from './create-lane.ts';
+import { FULL_TRIANGLES, QUICK_TRIANGLES } from './protocol.ts';
+
+type Quality = 'quick' | 'full';
+
+export interface FollowHandlers {
+  onWork(work: { quality: Quality; fraction: number; what: string } | null): void;
+  onForm(form: Form, project: Project, quality: Quality): void;
+  onFailure(issues: readonly Issue[], project: Project): void;
+}
+
+export interface Follower {
+  /** Makes a rough form now and a full one after a pause; a newer request takes the place of an older one. */
+  request(project: Project): void;
+  /** Stops everything under way. */
+  stop(): void;
+  /** Every file of the project, at full quality. */
+  writeFiles: Lane['writeFiles'];
+}
+
+const PAUSE_MS = 350;
+
+/**
+ * Two workers: one answers quickly while the person types, the other makes the full form once they pause. The full
+ * one is interrupted by every newer request, the quick one finishes and then takes the latest.
+ */
+export function followProject(handlers: FollowHandlers): Follower {
+  const quick = createLane('quick');
+  const full = createLane('full');
+  let wanted: Project | null = null;
+  let askedAt = 0;
+  let isQuickBusy = false;
+  let fullTimer: ReturnType<typeof setTimeout> | undefined;
+
+  const runQuick = async (project: Project) => {
+    isQuickBusy = true;
+    handlers.onWork({ quality: 'quick', fraction: 0, what: '' });
+    const made = await quick.make(project, QUICK_TRIANGLES, () => {});
+    isQuickBusy = false;
+    if (wanted === null) return;
+    if (made?.ok) handlers.onForm(made.value, project, 'quick');
+    if (wanted !== project) return void runQuick(wanted);
+    if (made && !made.ok) {
+      handlers.onFailure(made.issues, project);
+      handlers.onWork(null);
+      return;
+    }
+    fullTimer = setTimeout(() => void runFull(project), Math.max(0, askedAt + PAUSE_MS - performance.now()));
+  };
+
+  const runFull = async (project: Project) => {
+    handlers.onWork({ quality: 'full', fraction: 0, what: '' });
+    const made = await full.make(project, FULL_TRIANGLES, (fraction, _stage, what) => {
+      if (wanted === project) handlers.onWork({ quality: 'full', fraction, what });
+    });
+    if (wanted !== project || !made) return;
+    if (made.ok) handlers.onForm(made.value, project, 'full');
+    else handlers.onFailure(made.issues, project);
+    handlers.onWork(null);
+  };
+
+  return {
+    request(project) {
+      wanted = project;
+      askedAt = performance.now();
+      clearTimeout(fullTimer);
+      full.stop();
+      if (!isQuickBusy) void runQuick(project);
+    },
+    stop() {
+      wanted = null;
+      clearTimeout(fullTimer);
+      full.stop();
+      quick.stop();
+    },
+    writeFiles: full.writeFiles,
+  };
+}

@@ -1,0 +1,38 @@
+import { expose } from 'comlink';
+import { failure, type Result, success } from '../../core/base/index.ts';
+import { createPipeline, type Form, type FormFile, filesOfForm } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import { type FormWorker, FULL_TRIANGLES, issueOfDefect, type OnProgress } from './protocol.ts';
+
+const pipeline = createPipeline();
+
+function make(
+  project: Project,
+  targetTriangles: number,
+  stopFlag: Int32Array | null,
+  onProgress?: OnProgress,
+): Result<Form> {
+  try {
+    return pipeline.makeForm(project, {
+      targetTriangles,
+      isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
+      now: () => performance.now(),
+      date: new Date().toISOString().slice(0, 10),
+      ...(onProgress ? { onProgress } : {}),
+    });
+  } catch (error) {
+    return failure([issueOfDefect(error)]);
+  }
+}
+
+const service: FormWorker = {
+  makeForm: ({ project, targetTriangles, stopFlag }, onProgress) =>
+    make(project, targetTriangles, stopFlag, onProgress),
+
+  async writeFiles(project): Promise<Result<readonly FormFile[]>> {
+    const made = make(project, FULL_TRIANGLES, null);
+    return made.ok ? success(await filesOfForm(made.value)) : made;
+  },
+};
+
+expose(service);

@@ -1,0 +1,1 @@
+export { type Follower, type FollowHandlers, followProject } from './follow-project.ts';

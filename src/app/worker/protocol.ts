@@ -1,0 +1,33 @@
+import type { Issue, Result } from '../../core/base/index.ts';
+import type { Form, FormFile, StageId } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+
+export const QUICK_TRIANGLES = 4_000;
+export const FULL_TRIANGLES = 20_000;
+
+export interface MakeRequest {
+  readonly project: Project;
+  readonly targetTriangles: number;
+  /** One Int32 in shared memory, non-zero = stop; null where the page may not share memory. */
+  readonly stopFlag: Int32Array | null;
+}
+
+export type OnProgress = (fraction: number, stage: StageId, what: string) => void;
+
+/** Calls the worker answers, through comlink. */
+export interface FormWorker {
+  makeForm(request: MakeRequest, onProgress: OnProgress): Result<Form>;
+  /** All files of a project; the form is made anew at full quality when the worker does not hold it. */
+  writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
+}
+
+/** A defect of ours told as an issue, so that the person sees something and can report it. */
+export function issueOfDefect(error: unknown): Issue {
+  const reason = error instanceof Error ? error.message : String(error);
+  return {
+    code: 'internal-fault',
+    path: '',
+    message: `Something went wrong inside the program, not in what you typed. Undo the last step to go on. (${reason})`,
+    severity: 'error',
+  };
+}

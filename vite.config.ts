@@ -1,0 +1,55 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig, type Plugin } from 'vite';
+
+/** Built pages load nothing from anywhere else. While developing, Vite's own inline scripts must pass too. */
+const POLICY =
+  "default-src 'self'; img-src 'self' blob: data:; font-src 'self'; worker-src 'self' blob:; object-src 'none'; base-uri 'none'; form-action 'none'";
+const DEV_POLICY = `${POLICY}; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; connect-src 'self' ws:`;
+
+function contentSecurityPolicy(): Plugin {
+  let isServing = false;
+  return {
+    name: 'content-security-policy',
+    configResolved: (config) => {
+      isServing = config.command === 'serve' && !config.isProduction;
+    },
+    transformIndexHtml: () => [
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: isServing ? DEV_POLICY : POLICY },
+        injectTo: 'head-prepend',
+      },
+    ],
+  };
+}
+
+/** Cross-origin isolation lets a running computation see "cancel" through shared memory. */
+const headers = {
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Embedder-Policy': 'require-corp',
+};
+
+export default defineConfig({
+  base: './',
+  plugins: [react(), contentSecurityPolicy()],
+  worker: { format: 'es' },
+  server: { headers },
+  preview: { headers },
+  build: {
+    target: ['chrome123', 'firefox128', 'safari17.5'],
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'three', test: /node_modules[\\/](three|@react-three|its-fine|suspend-react)[\\/]/ },
+            {
+              name: 'react',
+              test: /node_modules[\\/](react|react-dom|scheduler|zustand|zundo|use-sync-external-store)[\\/]/,
+            },
+          ],
+        },
+      },
+    },
+  },
+});
