@@ -24,6 +24,7 @@ import type { FlatDisk, FlattenOptions, FlattenProblem } from './types.ts';
 export function flattenTogether(problem: FlattenProblem, options: FlattenOptions = {}): Result<FlatDisk[]> {
   const progress = options.onProgress ?? (() => {});
   const isCancelled = options.isCancelled ?? (() => false);
+  const tracing = options.trace ? { trace: options.trace } : {};
   // 1. Prepare.
   const issues: Issue[] = [];
   const disks = problem.disks.map((mesh, d): PreparedDisk | null => {
@@ -55,6 +56,7 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
       rules: rules[d] as LengthRules,
       tolerance: 1e-8,
       lengthTolerance: 1e-2,
+      ...tracing,
     });
     if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${d}`, 1e-8));
   }
@@ -75,7 +77,7 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
     if (!disk) continue;
     if (isCancelled()) return failure([cancelled]);
     progress(0.4 + (0.6 * done++) / solved, 'Matching the seams');
-    solveSewn(problem, disk, d, sewn, targets, kept, flat[d] as Float64Array, issues);
+    solveSewn(problem, disk, d, sewn, targets, kept, flat[d] as Float64Array, issues, tracing);
     orientFlat(disk, flat[d] as Float64Array);
     const crossings = findSelfCrossings(flat[d] as Float64Array, disk.boundary);
     if (crossings.length > 0) issues.push(crossingIssue(d, crossings.length / 2));
@@ -113,10 +115,11 @@ function solveSewn(
   kept: readonly KeptLength[],
   flat: Float64Array,
   issues: Issue[],
+  tracing: Pick<FlattenOptions, 'trace'>,
 ): void {
   const rules = makeLengthRules(disk, [...sewnRules(d, sewn, targets), ...openRules(d, sewn, targets, kept)]);
   const bending = makeOutlineBending(disk, flat, findStiffPlaces(problem, disk, d, sewn));
-  const solution = solveLayout(disk, flat, { rules, bending });
+  const solution = solveLayout(disk, flat, { rules, bending, ...tracing });
   if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${d}`, 1e-10));
 }
 

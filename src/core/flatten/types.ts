@@ -29,6 +29,8 @@ export interface FlattenOptions {
   readonly onProgress?: (fraction: number, what: string) => void;
   /** Polled between solves; true stops with an issue. */
   readonly isCancelled?: () => boolean;
+  /** One line of numbers per Newton step. */
+  readonly trace?: (line: Readonly<Record<string, number>>) => void;
 }
 
 /** A disk unrolled. */
