@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
-import { defineConfig, type Plugin } from 'vite';
+import type { Plugin } from 'vite';
+import { defineConfig } from 'vitest/config';
 
 /** Built pages load nothing from anywhere else. While developing, Vite's own inline scripts must pass too. */
 const POLICY =
@@ -51,5 +52,11 @@ export default defineConfig({
         },
       },
     },
+  },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    reporters: ['default', ['json', { outputFile: 'test-results/unit.json' }]],
+    // Whole forms are made in some tests, on slow machines too.
+    testTimeout: 60_000,
   },
 });

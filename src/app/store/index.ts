@@ -1,3 +1,4 @@
+export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export {
@@ -9,6 +10,5 @@ export {
   setAsideUnreadable,
 } from './keep-project.ts';
 export { historyOf, isFormBehind, issuesOf, issuesOfMeasure, tapesOfMeasure } from './selectors.ts';
-export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
 export { threadColour } from './thread-colour.ts';
 export * from './types.ts';
