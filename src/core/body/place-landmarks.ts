@@ -1,16 +1,9 @@
 import { ARMPIT_V, KNOT } from './rails.ts';
-import type { TapeContext } from './tapes.ts';
+import type { Armholes, TapeContext } from './tapes.ts';
 import type { BodyLevel, ChartPoint, Figure, LandmarkId, LevelId } from './types.ts';
 
-/** Levels and landmarks of a fitted body; left ones mirror right ones in the chart. */
-export function levelsAndLandmarks(
-  context: TapeContext,
-  figure: Figure,
-): { levels: readonly BodyLevel[]; landmarks: Readonly<Record<LandmarkId, ChartPoint>> } {
-  return { levels: placeLevels(context, figure), landmarks: placeLandmarks(context) };
-}
-
-function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
+/** The level rows, from the hip up. */
+export function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
   const names: Record<LevelId, string> = {
     hip: 'Hip',
     highHip: 'High hip',
@@ -26,7 +19,8 @@ function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
   });
 }
 
-function placeLandmarks(context: TapeContext): Record<LandmarkId, ChartPoint> {
+/** Landmarks of a fitted body; left ones mirror right ones in the chart. */
+export function placeLandmarks(context: TapeContext, armholes: Armholes): Record<LandmarkId, ChartPoint> {
   const marks: Record<string, ChartPoint> = {};
   const addPair = (name: string, u: number, v: number): void => {
     marks[`${name}Right`] = { u, v };
@@ -52,11 +46,9 @@ function placeLandmarks(context: TapeContext): Record<LandmarkId, ChartPoint> {
   // The chart's landmark lies between both sides' bust points when they differ.
   addPair('bustPoint', 0.5 * (right.u + Math.PI - left.u), KNOT.bust);
   addPair('bladePoint', -0.92, 190);
-  const loop = context.armholes?.right;
-  if (loop) {
-    const quarter = loop.length / 4;
-    addPair('armBreakFront', loop[quarter], loop[quarter + 1]);
-    addPair('armBreakBack', loop[3 * quarter], loop[3 * quarter + 1]);
-  }
+  const loop = armholes.right;
+  const quarter = loop.length / 4;
+  addPair('armBreakFront', loop[quarter], loop[quarter + 1]);
+  addPair('armBreakBack', loop[3 * quarter], loop[3 * quarter + 1]);
   return marks as Record<LandmarkId, ChartPoint>;
 }

@@ -78,9 +78,12 @@ export class ShapeEvaluator {
    * C∞ in u, box ±a × [yB, yF] whatever k, convex for k < 1/9. Rows tilt by a quadratic in s.
    */
   point(u: number, v: number, out: Float64Array, offset = 0): void {
+    this.pointAt(u, Math.cos(u), Math.sin(u), v, out, offset);
+  }
+
+  /** `point` with the cosine and sine of u at hand. */
+  pointAt(u: number, c: number, s: number, v: number, out: Float64Array, offset: number): void {
     const r = this.railsAt(v);
-    const c = Math.cos(u);
-    const s = Math.sin(u);
     // cos 3u and sin 3u from the triple-angle identities.
     const c3 = c * (4 * c * c - 3);
     const s3 = s * (3 - 4 * s * s);

@@ -1,4 +1,3 @@
-import { convexHull } from '../math/index.ts';
 import { KNOT, type ShapeEvaluator } from './rails.ts';
 
 /** How finely tapes are sampled; even, so that centres and sides are hit. */
@@ -9,33 +8,70 @@ const PATH_POINTS = 40;
 export function pathLength(points: Float64Array, closed = false): number {
   let sum = 0;
   for (let i = 3; i < points.length; i += 3) {
-    sum += Math.hypot(
-      points[i] - points[i - 3],
-      points[i + 1] - points[i - 2],
-      points[i + 2] - points[i - 1],
-    );
+    const dx = points[i] - points[i - 3];
+    const dy = points[i + 1] - points[i - 2];
+    const dz = points[i + 2] - points[i - 1];
+    sum += Math.sqrt(dx * dx + dy * dy + dz * dz);
   }
   const e = points.length - 3;
   if (closed) sum += Math.hypot(points[0] - points[e], points[1] - points[e + 1], points[2] - points[e + 2]);
   return sum;
 }
 
+const ROW_U = Float64Array.from({ length: GIRTH_POINTS }, (_, i) => (2 * Math.PI * i) / GIRTH_POINTS);
+const ROW_COS = ROW_U.map(Math.cos);
+const ROW_SIN = ROW_U.map(Math.sin);
+
 /** A whole row of the chart, n × 3, counter-clockwise from the right side. */
-export function sampleRow(evaluator: ShapeEvaluator, v: number, count = GIRTH_POINTS): Float64Array {
-  const out = new Float64Array(3 * count);
-  for (let i = 0; i < count; i++) evaluator.point((2 * Math.PI * i) / count, v, out, 3 * i);
+export function sampleRow(evaluator: ShapeEvaluator, v: number): Float64Array {
+  const out = new Float64Array(3 * GIRTH_POINTS);
+  for (let i = 0; i < GIRTH_POINTS; i++) evaluator.pointAt(ROW_U[i], ROW_COS[i], ROW_SIN[i], v, out, 3 * i);
   return out;
 }
 
 /** The convex hull of a level section, as a closed path: where a taut tape lies (ISO 8559-1 girths are level and taut). */
 export function bridgeRow(row: Float64Array): Float64Array {
+  return pick(row, hullOfRow(row));
+}
+
+/**
+ * Hull of a row in its own order: a row runs counter-clockwise round its middle, so one Graham scan from an
+ * extreme point is enough (Graham 1972, with the angular order already at hand). O(n).
+ */
+function hullOfRow(row: Float64Array): Int32Array {
   const n = row.length / 3;
-  const flat = new Float64Array(2 * n);
-  for (let i = 0; i < n; i++) {
-    flat[2 * i] = row[3 * i];
-    flat[2 * i + 1] = row[3 * i + 1];
+  let first = 0;
+  for (let i = 1; i < n; i++) if (row[3 * i] > row[3 * first]) first = i;
+  const hull = new Int32Array(n + 1);
+  let size = 0;
+  for (let k = 0; k <= n; k++) {
+    const c = 3 * ((first + k) % n);
+    while (size >= 2) {
+      const a = 3 * hull[size - 2];
+      const b = 3 * hull[size - 1];
+      const turn =
+        (row[b] - row[a]) * (row[c + 1] - row[a + 1]) - (row[b + 1] - row[a + 1]) * (row[c] - row[a]);
+      if (turn > 0) break;
+      size--;
+    }
+    hull[size++] = c / 3;
   }
-  return pick(row, convexHull(flat));
+  return hull.subarray(0, size - 1);
+}
+
+/** Length of the taut tape round a level section. */
+export function measureBridgedRow(row: Float64Array): number {
+  const hull = hullOfRow(row);
+  let sum = 0;
+  let before = 3 * hull[hull.length - 1];
+  for (let i = 0; i < hull.length; i++) {
+    const here = 3 * hull[i];
+    const dx = row[here] - row[before];
+    const dy = row[here + 1] - row[before + 1];
+    sum += Math.sqrt(dx * dx + dy * dy);
+    before = here;
+  }
+  return sum;
 }
 
 /**

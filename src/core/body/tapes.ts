@@ -1,10 +1,11 @@
-import { ARMPIT_V, KNOT, type KnotId, type ShapeEvaluator } from './rails.ts';
+import { ARMPIT_V, KNOT, KNOT_IDS, type KnotId, type ShapeEvaluator } from './rails.ts';
 import {
   acrossPath,
   backWaistPath,
   bridgeRow,
   frontPath,
   liftLoop,
+  measureBridgedRow,
   pathLength,
   sampleRow,
   sampleUpright,
@@ -15,122 +16,163 @@ import type { ChartPoint, TapeKind } from './types.ts';
 export interface TapeContext {
   readonly evaluator: ShapeEvaluator;
   readonly bust: { readonly right: ChartPoint; readonly left: ChartPoint };
-  readonly armholes: { readonly right: Float64Array; readonly left: Float64Array } | null;
+  /** The armhole loops, traced when first asked for; null when the body has none. */
+  readonly armholes: () => Armholes | null;
   /** Rows already sampled, by v: several tapes read the same row. */
   readonly rows: Map<number, Float64Array>;
 }
 
-export interface TapeShape {
-  readonly length: number;
-  /** n × 3 path; closed for girths. */
-  readonly path: Float64Array;
+export interface Armholes {
+  readonly right: Float64Array;
+  readonly left: Float64Array;
 }
 
 export type Side = 'right' | 'left';
 
+/** What a tape depends on, so that a solver reads again only what a step can move. */
+export interface TapeReach {
+  /** First and last knot whose rails it reads. */
+  readonly from: KnotId;
+  readonly to: KnotId;
+  /** A single level row at a knot: no other knot moves it. */
+  readonly isRow: boolean;
+  readonly bumps: boolean;
+  readonly bustPoint: boolean;
+  readonly armhole: boolean;
+}
+
 export interface TapeRule {
   readonly kind: TapeKind;
   readonly sided: boolean;
-  /** null when the body has no such place (an armhole that the plane misses). */
-  readonly read: (context: TapeContext, side: Side) => TapeShape | null;
+  readonly reach: TapeReach;
+  /** Length in mm; NaN when the body has no such place (an armhole that the plane misses). */
+  readonly measure: (context: TapeContext, side: Side) => number;
+  /** n × 3 path; closed for girths. Only where `measure` gives a number. */
+  readonly trace: (context: TapeContext, side: Side) => Float64Array;
 }
 
-const LEVEL_GIRTHS = {
-  bustGirth: 'bust',
-  waistGirth: 'waist',
-  hipGirth: 'hip',
-  upperChestGirth: 'upperChest',
-  underbustGirth: 'underbust',
-  highHipGirth: 'highHip',
-} as const satisfies Record<string, KnotId>;
+function reach(from: KnotId, to: KnotId, more: Partial<TapeReach> = {}): TapeReach {
+  return { from, to, isRow: from === to, bumps: true, bustPoint: false, armhole: false, ...more };
+}
+
+function girthRule(knot: KnotId): TapeRule {
+  return {
+    kind: 'girth',
+    sided: false,
+    reach: reach(knot, knot, { bumps: knot !== 'waist' }),
+    measure: (c) => measureBridgedRow(rowOf(c, KNOT[knot])),
+    trace: (c) => bridgeRow(rowOf(c, KNOT[knot])),
+  };
+}
+
+function extentRule(knot: KnotId, kind: 'width' | 'depth'): TapeRule {
+  const axis = kind === 'width' ? 0 : 1;
+  return {
+    kind,
+    sided: false,
+    reach: reach(knot, knot, { bumps: knot !== 'waist' && knot !== 'neckBase' }),
+    measure: (c) => measureExtent(rowOf(c, KNOT[knot]), axis),
+    trace: (c) => traceExtent(rowOf(c, KNOT[knot]), axis),
+  };
+}
+
+function pathRule(sided: boolean, reached: TapeReach, trace: TapeRule['trace']): TapeRule {
+  return { kind: 'length', sided, reach: reached, trace, measure: (c, side) => pathLength(trace(c, side)) };
+}
+
+function uprightRule(from: number, to: number, reached: TapeReach, sided = false): TapeRule {
+  return pathRule(sided, { ...reached, bumps: false }, (c, side) =>
+    sampleUpright(c.evaluator, sided ? sideAngle(side) : 0, from, to),
+  );
+}
+
+const LEVELS_WITH_BOXES = ['bust', 'underbust', 'waist', 'highHip', 'hip'] as const;
 
 /** How each measure reads on a body. */
 export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
+  bustGirth: girthRule('bust'),
+  waistGirth: girthRule('waist'),
+  hipGirth: girthRule('hip'),
+  upperChestGirth: girthRule('upperChest'),
+  underbustGirth: girthRule('underbust'),
+  highHipGirth: girthRule('highHip'),
   ...Object.fromEntries(
-    Object.entries(LEVEL_GIRTHS).map(([id, knot]) => [
-      id,
-      { kind: 'girth', sided: false, read: (c) => readGirth(c, KNOT[knot]) } as TapeRule,
-    ]),
-  ),
-  ...Object.fromEntries(
-    (['bust', 'underbust', 'waist', 'highHip', 'hip'] as const).flatMap((knot) => [
-      [
-        `${knot}Width`,
-        { kind: 'width', sided: false, read: (c) => readExtent(c, KNOT[knot], 0) } as TapeRule,
-      ],
-      [
-        `${knot}Depth`,
-        { kind: 'depth', sided: false, read: (c) => readExtent(c, KNOT[knot], 1) } as TapeRule,
-      ],
+    LEVELS_WITH_BOXES.flatMap((knot) => [
+      [`${knot}Width`, extentRule(knot, 'width')],
+      [`${knot}Depth`, extentRule(knot, 'depth')],
     ]),
   ),
   neckBaseGirth: {
     kind: 'girth',
     sided: false,
-    read: (c) => {
-      const path = row(c, KNOT.neckBase);
-      return { path, length: pathLength(path, true) };
+    reach: reach('neckBase', 'neckBase', { bumps: false }),
+    measure: (c) => pathLength(rowOf(c, KNOT.neckBase), true),
+    trace: (c) => rowOf(c, KNOT.neckBase),
+  },
+  neckBaseWidth: extentRule('neckBase', 'width'),
+  neckBaseDepth: extentRule('neckBase', 'depth'),
+  backWaistLength: pathRule(false, reach('waist', 'neckBase'), (c) => backWaistPath(c.evaluator)),
+  frontWaistLength: pathRule(true, reach('waist', 'neckBase', { bustPoint: true }), (c, side) =>
+    frontPath(c.evaluator, side, c.bust[side], true),
+  ),
+  neckToBustPoint: pathRule(true, reach('bust', 'neckBase', { bustPoint: true }), (c, side) =>
+    frontPath(c.evaluator, side, c.bust[side], false),
+  ),
+  bustPointSpan: pathRule(false, reach('bust', 'bust', { isRow: false, bustPoint: true }), (c) =>
+    traceBetween(c, c.bust.right, c.bust.left),
+  ),
+  waistToHighHip: uprightRule(KNOT.waist, KNOT.highHip, reach('highHip', 'waist')),
+  waistToHip: uprightRule(KNOT.waist, KNOT.hip, reach('hip', 'waist')),
+  hipToBase: uprightRule(KNOT.hip, KNOT.base, reach('base', 'hip')),
+  sideLength: uprightRule(KNOT.waist, ARMPIT_V, reach('waist', 'midArm')),
+  shoulderLength: uprightRule(KNOT.neckBase, KNOT.shoulderPoint, reach('shoulderPoint', 'neckBase'), true),
+  shoulderDrop: {
+    kind: 'length',
+    sided: true,
+    reach: reach('shoulderPoint', 'neckBase', { bumps: false }),
+    measure: (c, side) => {
+      const path = traceShoulderDrop(c, side);
+      return path[2] - path[5];
     },
+    trace: traceShoulderDrop,
   },
-  neckBaseWidth: { kind: 'width', sided: false, read: (c) => readExtent(c, KNOT.neckBase, 0) },
-  neckBaseDepth: { kind: 'depth', sided: false, read: (c) => readExtent(c, KNOT.neckBase, 1) },
-  backWaistLength: { kind: 'length', sided: false, read: (c) => open(backWaistPath(c.evaluator)) },
-  frontWaistLength: {
-    kind: 'length',
-    sided: true,
-    read: (c, side) => open(frontPath(c.evaluator, side, c.bust[side], true)),
-  },
-  neckToBustPoint: {
-    kind: 'length',
-    sided: true,
-    read: (c, side) => open(frontPath(c.evaluator, side, c.bust[side], false)),
-  },
-  bustPointSpan: { kind: 'length', sided: false, read: (c) => between(c, c.bust.right, c.bust.left) },
-  waistToHighHip: {
-    kind: 'length',
-    sided: false,
-    read: (c) => open(sampleUpright(c.evaluator, 0, KNOT.waist, KNOT.highHip)),
-  },
-  waistToHip: {
-    kind: 'length',
-    sided: false,
-    read: (c) => open(sampleUpright(c.evaluator, 0, KNOT.waist, KNOT.hip)),
-  },
-  hipToBase: {
-    kind: 'length',
-    sided: false,
-    read: (c) => open(sampleUpright(c.evaluator, 0, KNOT.hip, KNOT.base)),
-  },
-  sideLength: {
-    kind: 'length',
-    sided: false,
-    read: (c) => open(sampleUpright(c.evaluator, 0, KNOT.waist, ARMPIT_V)),
-  },
-  shoulderLength: {
-    kind: 'length',
-    sided: true,
-    read: (c, side) => open(sampleUpright(c.evaluator, sideAngle(side), KNOT.neckBase, KNOT.shoulderPoint)),
-  },
-  shoulderDrop: { kind: 'length', sided: true, read: readShoulderDrop },
-  acrossBack: { kind: 'length', sided: false, read: (c) => readAcross(c, -1) },
-  acrossFront: { kind: 'length', sided: false, read: (c) => readAcross(c, 1) },
+  acrossBack: acrossRule(-1),
+  acrossFront: acrossRule(1),
   armscyeGirth: {
     kind: 'girth',
     sided: true,
-    read: (c, side) => {
-      if (!c.armholes) return null;
-      const path = liftLoop(c.evaluator, c.armholes[side]);
-      return { path, length: pathLength(path, true) };
+    reach: reach('upperChest', 'shoulderPoint', { bumps: false, armhole: true }),
+    measure: (c, side) => {
+      const holes = c.armholes();
+      return holes ? pathLength(liftLoop(c.evaluator, holes[side]), true) : Number.NaN;
     },
+    trace: (c, side) => liftLoop(c.evaluator, c.armholes()?.[side] ?? new Float64Array(0)),
   },
-  napeRise: { kind: 'length', sided: false, read: (c) => rise(c, -Math.PI / 2, KNOT.neckBase) },
+  napeRise: {
+    kind: 'length',
+    sided: false,
+    reach: reach('neckBase', 'neckBase', { bumps: false }),
+    measure: (c) => traceRise(c)[5],
+    trace: traceRise,
+  },
 };
+
+/** Position of a knot in the rails, for comparing reaches. */
+export function knotIndex(knot: KnotId): number {
+  return KNOT_IDS.indexOf(knot);
+}
+
+/** Depth over breadth of a level row, breasts included. */
+export function measureLevelRatio(context: TapeContext, knot: KnotId): number {
+  const row = rowOf(context, KNOT[knot]);
+  return measureExtent(row, 1) / measureExtent(row, 0);
+}
 
 function sideAngle(side: Side): number {
   return side === 'right' ? 0 : Math.PI;
 }
 
-function row(context: TapeContext, v: number): Float64Array {
+function rowOf(context: TapeContext, v: number): Float64Array {
   let points = context.rows.get(v);
   if (!points) {
     points = sampleRow(context.evaluator, v);
@@ -139,63 +181,67 @@ function row(context: TapeContext, v: number): Float64Array {
   return points;
 }
 
-function open(path: Float64Array): TapeShape {
-  return { path, length: pathLength(path) };
+function measureExtent(row: Float64Array, axis: 0 | 1): number {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let i = axis; i < row.length; i += 3) {
+    if (row[i] < low) low = row[i];
+    if (row[i] > high) high = row[i];
+  }
+  return high - low;
 }
 
-function readGirth(context: TapeContext, v: number): TapeShape {
-  const path = bridgeRow(row(context, v));
-  return { path, length: pathLength(path, true) };
-}
-
-function readExtent(context: TapeContext, v: number, axis: 0 | 1): TapeShape {
-  const points = row(context, v);
+function traceExtent(row: Float64Array, axis: 0 | 1): Float64Array {
   let low = 0;
   let high = 0;
-  for (let i = 0; i < points.length; i += 3) {
-    if (points[i + axis] < points[low + axis]) low = i;
-    if (points[i + axis] > points[high + axis]) high = i;
+  for (let i = 0; i < row.length; i += 3) {
+    if (row[i + axis] < row[low + axis]) low = i;
+    if (row[i + axis] > row[high + axis]) high = i;
   }
-  const path = Float64Array.from([...points.subarray(low, low + 3), ...points.subarray(high, high + 3)]);
-  return { path, length: points[high + axis] - points[low + axis] };
+  return Float64Array.from([...row.subarray(low, low + 3), ...row.subarray(high, high + 3)]);
 }
 
-function between(context: TapeContext, a: ChartPoint, b: ChartPoint): TapeShape {
+function traceBetween(context: TapeContext, a: ChartPoint, b: ChartPoint): Float64Array {
   const path = new Float64Array(6);
   context.evaluator.point(a.u, a.v, path, 0);
   context.evaluator.point(b.u, b.v, path, 3);
-  return open(path);
+  return path;
 }
 
-function readShoulderDrop(context: TapeContext, side: Side): TapeShape {
+/** From the height of the side neck point straight down to the shoulder point. */
+function traceShoulderDrop(context: TapeContext, side: Side): Float64Array {
   const p = new Float64Array(6);
   context.evaluator.point(sideAngle(side), KNOT.neckBase, p, 0);
   context.evaluator.point(sideAngle(side), KNOT.shoulderPoint, p, 3);
-  return { length: p[2] - p[5], path: Float64Array.from([p[3], p[4], p[2], p[3], p[4], p[5]]) };
+  return Float64Array.from([p[3], p[4], p[2], p[3], p[4], p[5]]);
 }
 
-function rise(context: TapeContext, u: number, v: number): TapeShape {
+/** From the waist level straight up to the nape. */
+function traceRise(context: TapeContext): Float64Array {
   const p = new Float64Array(3);
-  context.evaluator.point(u, v, p);
-  return { length: p[2], path: Float64Array.from([p[0], p[1], 0, p[0], p[1], p[2]]) };
+  context.evaluator.point(-Math.PI / 2, KNOT.neckBase, p);
+  return Float64Array.from([p[0], p[1], 0, p[0], p[1], p[2]]);
 }
 
-/** Between the arm creases, along the row half-way down the armhole. */
-function readAcross(context: TapeContext, outward: 1 | -1): TapeShape | null {
-  if (!context.armholes) return null;
+/** Between the arm creases, along the row half-way down the armhole; outward 1 in front, −1 behind. */
+function acrossRule(outward: 1 | -1): TapeRule {
   const v = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
-  const { right, left } = context.armholes;
-  // Loops start at the armpit: a quarter on lies the front break on the right, the back break on the left.
-  const quarter = right.length / 4;
-  const breakAt = (loop: Float64Array, share: number): number => loop[share * quarter];
-  const [from, to] =
-    outward === 1
-      ? [breakAt(right, 1), breakAt(left, 3)]
-      : [breakAt(left, 1), breakAt(right, 3) + 2 * Math.PI];
-  return open(acrossPath(context.evaluator, v, from, to, outward));
-}
-
-/** Depth over breadth of a level row, breasts included. */
-export function readLevelRatio(context: TapeContext, knot: KnotId): number {
-  return readExtent(context, KNOT[knot], 1).length / readExtent(context, KNOT[knot], 0).length;
+  const trace = (context: TapeContext): Float64Array => {
+    const holes = context.armholes();
+    if (!holes) return new Float64Array(0);
+    // Loops start at the armpit: a quarter on lies the front break on the right, the back break on the left.
+    const quarter = holes.right.length / 4;
+    const [from, to] =
+      outward === 1
+        ? [holes.right[quarter], holes.left[3 * quarter]]
+        : [holes.left[quarter], holes.right[3 * quarter] + 2 * Math.PI];
+    return acrossPath(context.evaluator, v, from, to, outward);
+  };
+  return {
+    kind: 'length',
+    sided: false,
+    reach: reach('upperChest', 'shoulderPoint', { armhole: true }),
+    trace,
+    measure: (c) => (c.armholes() ? pathLength(trace(c)) : Number.NaN),
+  };
 }

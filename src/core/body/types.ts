@@ -85,6 +85,8 @@ export interface Body {
   /** Polyline in space (n × 3 mm) of the path each tape takes, keyed like `tapes`; for pictures. */
   readonly tapePaths: Readonly<Record<string, Float64Array>>;
   readonly issues: readonly Issue[];
+  /** Where the fit ended; warms the next fit. */
+  readonly unknowns: Float64Array;
 }
 
 export interface BodyShape {

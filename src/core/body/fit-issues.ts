@@ -1,0 +1,65 @@
+import type { Issue } from '../base/index.ts';
+import { findMeasure } from './measures.ts';
+import type { Parameter } from './shape-parameters.ts';
+import type { BodyInput, TapeReading } from './types.ts';
+
+/** A typed tape is met when the body reads within this, mm. */
+export const MET_WITHIN = 0.5;
+/** A prior pulled further than this many standard deviations is told. */
+const DOUBT_PULL = 2;
+
+/** Tapes that no body can meet together: each by how much, and what to re-measure. */
+export function conflictIssues(tapes: readonly TapeReading[]): Issue[] {
+  const conflicts = tapes.filter((t) => t.status === 'conflict');
+  const names = conflicts.map((t) => nameTape(t.id)).join(', ');
+  return conflicts.map((tape) => {
+    const gap = tape.target - tape.got;
+    const size = `${Math.abs(gap).toFixed(1)} mm too ${gap > 0 ? 'large' : 'small'}`;
+    return {
+      code: 'tape-conflict',
+      path: `measures.${tape.id}`,
+      severity: 'warning',
+      message: `${nameTape(tape.id)} is about ${size} for the others. Re-measure ${names}.`,
+      measured: Math.abs(gap),
+      limit: MET_WITHIN,
+    };
+  });
+}
+
+/** Priors pulled far tell of a body that the tapes make unusual: said, not hidden. */
+export function pullIssues(unknowns: readonly Parameter[], point: Float64Array): Issue[] {
+  const pulls = unknowns
+    .map((u, i) => ({ id: u.id, pull: Math.abs(point[i] - u.mean) / u.spread }))
+    .filter((p) => p.pull > DOUBT_PULL)
+    .sort((a, b) => b.pull - a.pull);
+  if (pulls.length === 0) return [];
+  const { id, pull } = pulls[0];
+  return [
+    {
+      code: 'unusual-shape',
+      path: 'measures',
+      severity: 'warning',
+      measured: pull,
+      limit: DOUBT_PULL,
+      message: `To meet every tape the shape had to leave the usual by ${pull.toFixed(1)} standard deviations (${id}). Look at the body and re-measure what looks wrong.`,
+    },
+  ];
+}
+
+/** Measures that are kept but shape nothing. */
+export function unusedIssues(input: BodyInput): Issue[] {
+  return Object.keys(input.measures)
+    .filter((id) => findMeasure(id)?.group === 'arms')
+    .map((id) => ({
+      code: 'measure-not-used',
+      path: `measures.${id}`,
+      severity: 'warning',
+      message: `${nameTape(id)} is kept in the project, but no arm is made from it.`,
+    }));
+}
+
+function nameTape(id: string): string {
+  const [base, side] = id.split('.');
+  const name = findMeasure(base)?.name ?? base;
+  return side ? `${name} (${side})` : name;
+}

@@ -1,0 +1,238 @@
+import { type LeastSquaresSolution, minimiseLeastSquares } from '../math/index.ts';
+import { armholePlane, traceArmhole } from './armhole.ts';
+import type { BodyPrior } from './body-prior.ts';
+import { KNOT, KNOTS, RAIL_COUNT, ShapeEvaluator } from './rails.ts';
+import {
+  buildShape,
+  PARAMETER_IDS,
+  type Parameter,
+  type ParameterId,
+  type ParameterValues,
+  SKEW_IDS,
+} from './shape-parameters.ts';
+import {
+  type Armholes,
+  knotIndex,
+  measureLevelRatio,
+  type Side,
+  type TapeContext,
+  type TapeReach,
+  type TapeRule,
+} from './tapes.ts';
+import type { BodyShape, Figure } from './types.ts';
+
+export interface Target {
+  /** Reported id, `.left` or `.right` added when sides differ. */
+  readonly id: string;
+  readonly rule: TapeRule;
+  readonly side: Side;
+  readonly value: number;
+  /** Of an estimate; typed tapes follow the stage of the solve. */
+  readonly spread: number;
+  readonly typed: boolean;
+}
+
+export interface FitProblem {
+  readonly figure: Figure;
+  readonly isSymmetric: boolean;
+  readonly prior: BodyPrior;
+  readonly unknowns: readonly Parameter[];
+  readonly targets: readonly Target[];
+}
+
+export interface FittedShape {
+  readonly shape: BodyShape;
+  readonly context: TapeContext;
+}
+
+/**
+ * Typed tapes weigh as if known to this, mm. Loose first, so that the solve walks down a wide valley; then so tight
+ * that priors never pull them visibly. (Tight from the start got stuck on large busts.)
+ */
+const TYPED_SPREADS = [4, 0.02];
+/** How far, in knots, a natural spline still carries a change that matters to a derivative (it fades by 0.27 a knot). */
+const SPLINE_REACH = 2;
+
+/** Least squares over typed tapes, estimates, section ratios, row spacings and priors; `start` warms it. */
+export function solveFit(problem: FitProblem, start?: Float64Array): LeastSquaresSolution {
+  const first = start ?? Float64Array.from(problem.unknowns, (u) => u.mean);
+  const loose = start ? undefined : minimise(problem, first, TYPED_SPREADS[0], 1e-3);
+  return minimise(problem, loose?.point ?? first, TYPED_SPREADS[1], 1e-9);
+}
+
+/** The surface and its tape places at a point of the search. */
+export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape {
+  const p = Object.fromEntries(PARAMETER_IDS.map((id) => [id, 0])) as ParameterValues;
+  problem.unknowns.forEach((unknown, i) => {
+    p[unknown.id] = values[i];
+  });
+  const { numbers } = problem.prior;
+  const shape = buildShape(p, numbers, problem.figure, problem.isSymmetric);
+  const evaluator = new ShapeEvaluator(shape);
+  let traced: Armholes | null | undefined;
+  const armholes = (): Armholes | null => {
+    if (traced === undefined) {
+      // The chart stays mirror symmetric on every body: the armhole is cut on the mean of both sides.
+      const mean = problem.isSymmetric
+        ? evaluator
+        : new ShapeEvaluator(buildShape(withoutSkew(p), numbers, problem.figure, true));
+      const right = traceArmhole(mean, armholePlane(mean, 'right', p.armYaw), 'right');
+      traced = right && { right, left: mirrorLoop(right) };
+    }
+    return traced;
+  };
+  const bust = {
+    right: { u: p.bustAngle + p.bustAngleSkew, v: KNOT.bust + p.bustLevelSkew },
+    left: { u: Math.PI - p.bustAngle + p.bustAngleSkew, v: KNOT.bust - p.bustLevelSkew },
+  };
+  return { shape, context: { evaluator, bust, armholes, rows: new Map() } };
+}
+
+function withoutSkew(p: ParameterValues): ParameterValues {
+  const mean = { ...p };
+  for (const id of SKEW_IDS) mean[id] = 0;
+  return mean;
+}
+
+/** u → π − u; reversed so that it stays counter-clockwise from the armpit. */
+function mirrorLoop(loop: Float64Array): Float64Array {
+  const n = loop.length / 2;
+  const out = new Float64Array(loop.length);
+  for (let i = 0; i < n; i++) {
+    const from = (n - i) % n;
+    out[2 * i] = Math.PI - loop[2 * from];
+    out[2 * i + 1] = loop[2 * from + 1];
+  }
+  return out;
+}
+
+/** One residual that reads the surface. */
+interface Reading {
+  readonly reach: TapeReach;
+  readonly read: (context: TapeContext) => number;
+  readonly wanted: number;
+  readonly spread: number;
+}
+
+function minimise(
+  problem: FitProblem,
+  start: Float64Array,
+  typedSpread: number,
+  tolerance: number,
+): LeastSquaresSolution {
+  const { unknowns, prior } = problem;
+  const readings = listReadings(problem, typedSpread);
+  const index = new Map<ParameterId, number>(unknowns.map((u, i) => [u.id, i]));
+  const spacings = prior.spacings.map((s) => ({ ...s, up: index.get(s.upper)!, low: index.get(s.lower)! }));
+  const n = unknowns.length;
+  const surfaceRows = readings.length;
+  return minimiseLeastSquares(
+    {
+      start,
+      residualCount: surfaceRows + spacings.length + n,
+      residuals: (values, out) => {
+        const { context } = shapeAt(problem, values);
+        readings.forEach(({ read, wanted, spread }, i) => {
+          out[i] = (read(context) - wanted) / spread;
+        });
+        let i = surfaceRows;
+        for (const { up, low, mean, spread } of spacings)
+          out[i++] = (values[up] - values[low] - mean) / spread;
+        unknowns.forEach((unknown, k) => {
+          out[i++] = (values[k] - unknown.mean) / unknown.spread;
+        });
+      },
+      jacobian: (values, residuals, out) => {
+        out.fill(0);
+        differentiateReadings(problem, readings, values, residuals, out);
+        let i = surfaceRows;
+        for (const { up, low, spread } of spacings) {
+          out[i * n + up] = 1 / spread;
+          out[i++ * n + low] = -1 / spread;
+        }
+        unknowns.forEach((unknown, k) => {
+          out[i++ * n + k] = 1 / unknown.spread;
+        });
+      },
+    },
+    { tolerance },
+  );
+}
+
+function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
+  const readings: Reading[] = problem.targets.map(({ rule, side, value, spread, typed }) => ({
+    reach: rule.reach,
+    read: (context) => rule.measure(context, side),
+    wanted: value,
+    spread: typed ? typedSpread : spread,
+  }));
+  for (const { level, mean, spread } of problem.prior.ratios) {
+    readings.push({
+      reach: {
+        from: level,
+        to: level,
+        isRow: true,
+        bumps: level !== 'waist',
+        bustPoint: false,
+        armhole: false,
+      },
+      read: (context) => measureLevelRatio(context, level),
+      wanted: mean,
+      spread,
+    });
+  }
+  return readings;
+}
+
+/**
+ * Forward differences, but each unknown re-reads only the tapes it can move: a level row stands on its own knot, a path
+ * on the knots it passes. Some seven times cheaper than differencing every tape.
+ */
+function differentiateReadings(
+  problem: FitProblem,
+  readings: readonly Reading[],
+  values: Float64Array,
+  residuals: Float64Array,
+  out: Float64Array,
+): void {
+  const n = values.length;
+  const base = shapeAt(problem, values).shape;
+  problem.unknowns.forEach((unknown, j) => {
+    const kept = values[j];
+    values[j] = kept + 1e-5 * unknown.spread;
+    const step = values[j] - kept;
+    const moved = shapeAt(problem, values);
+    values[j] = kept;
+    const touched = touchedKnots(base, moved.shape);
+    readings.forEach(({ reach, read, wanted, spread }, i) => {
+      if (!canMove(reach, touched, unknown.id)) return;
+      out[i * n + j] = ((read(moved.context) - wanted) / spread - residuals[i]) / step;
+    });
+  });
+}
+
+interface Touched {
+  readonly knots: readonly boolean[];
+  readonly bumps: boolean;
+}
+
+function touchedKnots(before: BodyShape, after: BodyShape): Touched {
+  const n = KNOTS.length;
+  const knots = Array.from({ length: n }, (_, k) => {
+    for (let rail = 0; rail < RAIL_COUNT; rail++) {
+      if (before.rails[rail * n + k] !== after.rails[rail * n + k]) return true;
+    }
+    return false;
+  });
+  return { knots, bumps: before.bumps.some((value, i) => value !== after.bumps[i]) };
+}
+
+function canMove(reach: TapeReach, touched: Touched, id: ParameterId): boolean {
+  if (reach.bumps && touched.bumps) return true;
+  if (reach.bustPoint && (id === 'bustAngle' || SKEW_IDS.includes(id))) return true;
+  if (reach.armhole && id === 'armYaw') return true;
+  const margin = reach.isRow ? 0 : SPLINE_REACH;
+  const low = Math.max(0, knotIndex(reach.from) - margin);
+  const high = knotIndex(reach.to) + margin;
+  return touched.knots.slice(low, high + 1).some(Boolean);
+}
