@@ -97,7 +97,7 @@ export function upright(
     edge(`seam-${letters[1]}`, letters[1], right, marksOf(right, false), bodyHalf),
   ];
   if (top === 'straight') {
-    edges.push(edge('top', 'T', straight([a, b]), [{ kind: 'balance', index: 8, number: 1 }], bodyHalf));
+    edges.push(edge('top', 'T', straight([a, b]), [{ kind: 'balance', index: 4, number: 1 }], bodyHalf));
   } else if (top === 'neck') {
     const shoulder: Point = [half * 0.35, 640];
     const neck = curve((t) => {

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../base/index.ts';
-import { checkAllowance, checkOutline, readAllowances } from './check-piece.ts';
+import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from './check-piece.ts';
 import { letterPiece } from './letter-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
@@ -22,7 +22,8 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
   if (refusals.length > 0) return failure(refusals);
 
   // 2. Cut line.
-  const { outer: cutLine, holes } = offsetOutline(verticesOfPiece(input.edges, allowances));
+  const vertices = verticesOfPiece(input.edges, allowances);
+  const { outer: cutLine, holes } = offsetOutline(vertices);
   const cutIssues = checkAllowance(input, ring, allowances, holes);
   if (cutIssues.length > 0) return failure(cutIssues);
 
@@ -48,6 +49,6 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
       grainLine: lettering.grainLine,
       texts: lettering.texts,
     },
-    lettering.issues,
+    [...checkSharedCloth(input, vertices, cutLine), ...lettering.issues],
   );
 }

@@ -22,6 +22,8 @@ export function outlineOfPiece(input: PieceInput): Float64Array {
       `edge ${edge.id} of ${input.id} ends where the next begins`,
       gap,
     );
+    const firstBad = edge.points.findIndex((value) => !Number.isFinite(value));
+    assertInvariant(firstBad < 0, 'pattern', `edge ${edge.id} of ${input.id} has finite points`, firstBad);
     for (let j = 0; j < end - 2; j++) ring.push(edge.points[j]);
   });
   return Float64Array.from(ring);

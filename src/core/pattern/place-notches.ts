@@ -1,3 +1,4 @@
+import { assertInvariant } from '../base/index.ts';
 import { nameOfOpening } from './name-opening.ts';
 import type { PieceEdge, PieceLine, PieceMark } from './types.ts';
 import { measureAlong, type Station, stationAlong } from './walk-polyline.ts';
@@ -29,6 +30,10 @@ export interface Notch {
 export function placeNotches(edge: PieceEdge, allowance: number, cutLine: Float64Array): Notch[] {
   const along = measureAlong(edge.points);
   const last = along.length - 1;
+  for (const { index } of edge.marks) {
+    const isPoint = Number.isInteger(index) && index >= 0 && index <= last;
+    assertInvariant(isPoint, 'pattern', `marks of edge ${edge.id} are points 0 to ${last}`, index);
+  }
   const depth = Math.min(SLIT_DEPTH, allowance * DEEPEST_SHARE);
   const offsets = edge.bodyHalf === 'front' ? [0] : [-PAIR_SPACING / 2, PAIR_SPACING / 2];
   return edge.marks
