@@ -54,11 +54,11 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
     flat[d] = start;
     const solution = solveLayout(disk, start, {
       rules: rules[d] as LengthRules,
-      tolerance: 1e-8,
+      tolerance: 1e-6,
       lengthTolerance: 1e-2,
       ...tracing,
     });
-    if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${d}`, 1e-8));
+    if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${d}`, 1e-6));
   }
   if (issues.length > 0) return failure(issues);
 

@@ -21,8 +21,9 @@ export interface LengthRules {
 }
 
 /** Energy per mm² of length error. Large: multiplier steps then converge in a few solves. */
-export const edgePenalty = 3e3;
-export const pathPenalty = 3e3;
+const edgePenalty = 3e3;
+/** Softer: a panel as a whole resists a change of a level's total far less than its edges do. */
+const pathPenalty = 3e2;
 
 export const noRules: LengthRules = {
   edges: new Int32Array(0),
@@ -82,8 +83,9 @@ export function measureRules(rules: LengthRules, flat: Float64Array, errors: Flo
 
 /**
  * Adds gradient and sparse part of the Hessian of Σ λ c + ρ c² / 2, and writes errors.
- * With `isProjected` the turning term (λ + ρ c) ∇²ℓ is dropped where negative. Leaves out ρ ∇c ∇cᵀ of rules
- * with several edges: the solver adds those by the Woodbury identity.
+ * The turning term takes λ ∇²ℓ, not (λ + ρ c) ∇²ℓ: after a tangential step ρ c is mostly curvature error and
+ * would spoil the next step (20 steps where this takes 5). With `isProjected` it is dropped where negative.
+ * Leaves out ρ ∇c ∇cᵀ of rules with several edges: the solver adds those by the Woodbury identity.
  */
 export function addRules(
   rules: LengthRules,
@@ -98,7 +100,7 @@ export function addRules(
   for (let r = 0; r < errors.length; r++) {
     const isSingle = ruleStart[r + 1] - ruleStart[r] === 1;
     const force = multipliers[r] + penalties[r] * errors[r];
-    const turning = isProjected ? Math.max(force, 0) : force;
+    const turning = isProjected ? Math.max(multipliers[r], 0) : multipliers[r];
     for (let e = ruleStart[r]; e < ruleStart[r + 1]; e++) {
       const a = 2 * edges[2 * e];
       const b = 2 * edges[2 * e + 1];

@@ -55,6 +55,7 @@ export function solveLayout(
   const maxIterations = options.maxIterations ?? 60;
   const system = new LayoutSystem(disk, rules, bending);
   let decrement = Infinity;
+  let previousDecrement = 0;
   let iterations = 0;
   let isConverged = false;
   for (; iterations < maxIterations && !isConverged; iterations++) {
@@ -84,9 +85,11 @@ export function solveLayout(
     if (!accepted) break;
     system.updateMultipliers(flat, t);
     flat.set(system.trial);
-    // 2. Done when the step was full and promised next to nothing.
+    // 2. Done when the step was full and the next one, fallen off like this one or faster, promises next to nothing.
     measureRules(rules, flat, system.errors);
-    isConverged = t === 1 && decrement <= tolerance && system.largestError() <= lengthTolerance;
+    const ratio = Math.min(1, decrement / previousDecrement);
+    isConverged = t === 1 && decrement * ratio <= tolerance && system.largestError() <= lengthTolerance;
+    previousDecrement = decrement;
   }
   measureRules(rules, flat, system.errors);
   return {
@@ -108,10 +111,11 @@ class LayoutSystem {
   private readonly gradient: Float64Array;
   private readonly changes: Float64Array;
   private readonly pins: PinnedEntries;
-  /** Rules of several edges, their gradients and B⁻¹ times those. */
+  /** Half solved right side. */
+  private readonly lower: Float64Array;
+  /** Rules of several edges, and L⁻¹ times their gradients. */
   private readonly wide: Int32Array;
-  private readonly wideGradients: Float64Array[];
-  private readonly wideSolved: Float64Array[];
+  private readonly wideLower: Float64Array[];
   private isProjected = false;
 
   constructor(
@@ -130,8 +134,8 @@ class LayoutSystem {
     for (let r = 0; r < rules.targets.length; r++)
       if (rules.ruleStart[r + 1] - rules.ruleStart[r] > 1) wide.push(r);
     this.wide = Int32Array.from(wide);
-    this.wideGradients = wide.map(() => new Float64Array(n));
-    this.wideSolved = wide.map(() => new Float64Array(n));
+    this.lower = new Float64Array(n);
+    this.wideLower = wide.map(() => new Float64Array(n));
   }
 
   largestError(): number {
@@ -183,33 +187,37 @@ class LayoutSystem {
     }
     if (!report.isUsable) return false;
     for (let i = 0; i < step.length; i++) step[i] = -gradient[i];
-    disk.solver.solve(step, step);
+    disk.solver.solveLower(step, this.lower);
     this.correctForWideRules(flat);
+    disk.solver.solveUpper(this.lower, step);
     this.decrement = -dot(gradient, step);
     return this.decrement >= 0;
   }
 
-  /** Woodbury: step −= Z (1/ρ + Gᵀ Z)⁻¹ Gᵀ step with Z = B⁻¹ G. */
+  /**
+   * Woodbury between the two halves of the solve: with B = L D Lᵀ, W = L⁻¹G and y = L⁻¹(−∇),
+   * y −= W (1/ρ + Wᵀ D⁻¹ W)⁻¹ Wᵀ D⁻¹ y gives the step of B + ρ G Gᵀ. Halves of few entries are cheap.
+   */
   private correctForWideRules(flat: Float64Array): void {
-    const { wide, wideGradients: g, wideSolved: z, rules, disk, step, pins } = this;
+    const { wide, wideLower: w, rules, disk, lower, pins } = this;
     const count = wide.length;
     if (count === 0) return;
     const matrix = new Float64Array(count * count);
     const right = new Float64Array(count);
     for (let k = 0; k < count; k++) {
-      writeRuleGradient(rules, wide[k], flat, g[k]);
-      for (const i of pins.unknowns) g[k][i] = 0;
-      disk.solver.solve(g[k], z[k]);
-    }
-    for (let k = 0; k < count; k++) {
-      right[k] = dot(g[k], step);
-      for (let q = 0; q < count; q++) matrix[k * count + q] = dot(g[k], z[q]);
+      writeRuleGradient(rules, wide[k], flat, this.step);
+      for (const i of pins.unknowns) this.step[i] = 0;
+      disk.solver.solveLower(this.step, w[k]);
+      right[k] = disk.solver.innerProduct(w[k], lower);
+      for (let q = 0; q <= k; q++) {
+        matrix[k * count + q] = disk.solver.innerProduct(w[k], w[q]);
+        matrix[q * count + k] = matrix[k * count + q];
+      }
       matrix[k * count + k] += 1 / rules.penalties[wide[k]];
     }
     solveDense(matrix, right);
     for (let k = 0; k < count; k++) {
-      const amount = right[k];
-      for (let i = 0; i < step.length; i++) step[i] -= amount * z[k][i];
+      for (let i = 0; i < lower.length; i++) lower[i] -= right[k] * w[k][i];
     }
   }
 

@@ -1,3 +1,4 @@
+import { assertInvariant } from '../base/index.ts';
 import { factorPanel, updateRest } from './factor-front.ts';
 import type { LdltSymbolic } from './ldlt-symbolic.ts';
 
@@ -27,6 +28,8 @@ export class Ldlt {
   private readonly stack: Float64Array;
   private readonly scaled: Float64Array;
   private readonly inversePivots: Float64Array;
+  /** #size × blockSize, in elimination order. */
+  private readonly pivots: Float64Array;
   private readonly work: Float64Array;
   private readonly gathered: Float64Array;
   private isUsable = false;
@@ -37,6 +40,7 @@ export class Ldlt {
     this.stack = new Float64Array(stackSize);
     this.scaled = new Float64Array(largestFront * largestWidth);
     this.inversePivots = new Float64Array(largestWidth);
+    this.pivots = new Float64Array(size * blockSize);
     this.work = new Float64Array(size * blockSize);
     this.gathered = new Float64Array(largestFront);
   }
@@ -94,6 +98,8 @@ export class Ldlt {
         };
       }
       negative += found;
+      const first = columnStart[s] * blockSize;
+      for (let i = 0; i < width; i++) this.pivots[first + i] = panels[panelStart[s] + i * width + i];
       // 3. Pass the remainder up, moved down over the children's.
       if (side > 0) {
         updateRest(panels, panelStart[s], width + side, width, this.scaled, stack, restAt);
@@ -159,70 +165,96 @@ export class Ldlt {
   }
 
   private pivotRange(): [number, number] {
-    const { columnStart, panelStart, blockSize } = this.symbolic;
     let smallest = Infinity;
     let largest = 0;
-    for (let s = 0; s + 1 < columnStart.length; s++) {
-      const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
-      for (let i = 0; i < width; i++) {
-        const pivot = Math.abs(this.panels[panelStart[s] + i * width + i]);
-        smallest = Math.min(smallest, pivot);
-        largest = Math.max(largest, pivot);
-      }
+    for (let i = 0; i < this.pivots.length; i++) {
+      const pivot = Math.abs(this.pivots[i]);
+      if (pivot < smallest) smallest = pivot;
+      if (pivot > largest) largest = pivot;
     }
     return [smallest, largest];
   }
 
   /** Solves with the last factor. `right` and `out` (may be the same array): size × blockSize numbers. */
   solve(right: Float64Array, out: Float64Array = new Float64Array(right.length)): Float64Array {
-    if (!this.isUsable) throw new Error('ldlt: solve needs a usable factor');
-    const { symbolic, work: x, panels, gathered } = this;
+    return this.solveUpper(this.solveLower(right, this.work), out);
+  }
+
+  /**
+   * First half of a solve: y = L⁻¹ P b, in elimination order (`out` is not `right`). Skips supernodes where b and
+   * everything below is zero, so a right side with few entries is cheap.
+   * With it, aᵀ M⁻¹ b = Σ (L⁻¹Pa)ᵢ (L⁻¹Pb)ᵢ / Dᵢ: see `innerProduct`.
+   */
+  solveLower(right: Float64Array, out: Float64Array): Float64Array {
+    this.assertUsable();
+    const { symbolic, panels } = this;
     const { order, size, blockSize, columnStart, rowStart, rows, panelStart } = symbolic;
     for (let k = 0; k < size; k++) {
-      for (let a = 0; a < blockSize; a++) x[k * blockSize + a] = right[order[k] * blockSize + a];
+      for (let a = 0; a < blockSize; a++) out[k * blockSize + a] = right[order[k] * blockSize + a];
     }
     const count = columnStart.length - 1;
-    // 1. L y = b.
     for (let s = 0; s < count; s++) {
       const first = columnStart[s] * blockSize;
       const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
+      let isZero = true;
+      for (let i = 0; i < width; i++) if (out[first + i] !== 0) isZero = false;
+      if (isZero) continue;
       let row = panelStart[s] + width;
       for (let i = 1; i < width; i++, row += width) {
-        let sum = x[first + i];
-        for (let k = 0; k < i; k++) sum -= panels[row + k] * x[first + k];
-        x[first + i] = sum;
+        let sum = out[first + i];
+        for (let k = 0; k < i; k++) sum -= panels[row + k] * out[first + k];
+        out[first + i] = sum;
       }
       row = panelStart[s] + width * width;
       for (let r = rowStart[s]; r < rowStart[s + 1]; r++) {
         for (let a = 0; a < blockSize; a++, row += width) {
           let sum = 0;
-          for (let k = 0; k < width; k++) sum += panels[row + k] * x[first + k];
-          x[rows[r] * blockSize + a] -= sum;
+          for (let k = 0; k < width; k++) sum += panels[row + k] * out[first + k];
+          out[rows[r] * blockSize + a] -= sum;
         }
       }
     }
-    // 2. Lᵀ z = D⁻¹ y.
-    for (let s = count - 1; s >= 0; s--) {
+    return out;
+  }
+
+  /** Second half of a solve: x with D Lᵀ P x = y; `lower` is y in elimination order, and is overwritten. */
+  solveUpper(lower: Float64Array, out: Float64Array): Float64Array {
+    this.assertUsable();
+    const { symbolic, panels, gathered, pivots } = this;
+    const { order, size, blockSize, columnStart, rowStart, rows, panelStart } = symbolic;
+    for (let s = columnStart.length - 2; s >= 0; s--) {
       const first = columnStart[s] * blockSize;
       const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
-      for (let i = 0; i < width; i++) gathered[i] = x[first + i] / panels[panelStart[s] + i * width + i];
+      for (let i = 0; i < width; i++) gathered[i] = lower[first + i] / pivots[first + i];
       let row = panelStart[s] + width * width;
       for (let r = rowStart[s]; r < rowStart[s + 1]; r++) {
         for (let a = 0; a < blockSize; a++, row += width) {
-          const value = x[rows[r] * blockSize + a];
+          const value = lower[rows[r] * blockSize + a];
           for (let k = 0; k < width; k++) gathered[k] -= panels[row + k] * value;
         }
       }
       for (let i = width - 1; i >= 0; i--) {
         const value = gathered[i];
-        x[first + i] = value;
+        lower[first + i] = value;
         row = panelStart[s] + i * width;
         for (let k = 0; k < i; k++) gathered[k] -= panels[row + k] * value;
       }
     }
     for (let k = 0; k < size; k++) {
-      for (let a = 0; a < blockSize; a++) out[order[k] * blockSize + a] = x[k * blockSize + a];
+      for (let a = 0; a < blockSize; a++) out[order[k] * blockSize + a] = lower[k * blockSize + a];
     }
     return out;
+  }
+
+  /** aᵀ M⁻¹ b from a and b as `solveLower` returned them. */
+  innerProduct(a: Float64Array, b: Float64Array): number {
+    const { pivots } = this;
+    let sum = 0;
+    for (let i = 0; i < pivots.length; i++) sum += (a[i] * b[i]) / pivots[i];
+    return sum;
+  }
+
+  private assertUsable(): void {
+    assertInvariant(this.isUsable, 'math', 'a sparse solve follows a usable factor', this.isUsable);
   }
 }
