@@ -1,4 +1,4 @@
-import { distanceBoxToBox, distanceBoxToPolyline, type TurnedBox } from './text-box.ts';
+import { isBoxNearBox, isBoxNearLine, type TurnedBox } from './text-box.ts';
 
 /** What a text must keep away from: lines and boxes already taken. Grows while a piece is lettered. */
 export interface Taken {
@@ -10,9 +10,9 @@ export interface Taken {
 
 /** True when the box keeps its clearance from every line and `gap` mm from every box. O(total points). */
 export function isBoxFree(taken: Taken, box: TurnedBox, gap: number): boolean {
-  for (const other of taken.boxes) if (distanceBoxToBox(box, other) < gap) return false;
+  for (const other of taken.boxes) if (isBoxNearBox(box, other, gap)) return false;
   for (const line of taken.lines) {
-    if (distanceBoxToPolyline(box, line.points, line.closed) < line.clearance) return false;
+    if (isBoxNearLine(box, line.points, line.closed, line.clearance)) return false;
   }
   return true;
 }

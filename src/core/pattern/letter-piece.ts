@@ -8,7 +8,7 @@ import { type PlacedLabel, placeLabel } from './place-label.ts';
 import type { Notch } from './place-notches.ts';
 import { boxOfPieceText, centreText } from './text-box.ts';
 import type { LabelInfo, PieceInput, PieceText } from './types.ts';
-import { wordLabel } from './word-label.ts';
+import { type Wording, wordLabel } from './word-label.ts';
 
 /** Side of a cell of the grid in which the label and the grain line look for room, mm. */
 const CELL = 2.5;
@@ -17,6 +17,11 @@ const SEW_CLEARANCE = 1;
 const CUT_CLEARANCE = 0.7;
 const LEVEL_CLEARANCE = 0.7;
 const GRAIN_CLEARANCE = 3;
+const TEXT_GAP = 1.5;
+/** mm from the grain line to the sew line at least. */
+const GRAIN_FROM_SEW = 6;
+/** A complete label of this font size, mm, ends the search. */
+const LARGE_LABEL = 6;
 const GRAIN_WORD_SIZE = 4;
 
 interface Lettering {
@@ -98,7 +103,8 @@ function reportChoice({ input, cutLine }: DraftedLines, choice: GrainChoice, iss
     issues.push(warning(input, 'level-without-room', `No room for the name of level "${name}" on`));
   }
   if (!choice.label) issues.push(warning(input, 'label-without-room', 'No room for the label on'));
-  else if (choice.label.isShort) issues.push(warning(input, 'label-shortened', 'Only a short label fits on'));
+  else if (choice.label.rank.isShort)
+    issues.push(warning(input, 'label-shortened', 'Only a short label fits on'));
 }
 
 function warning(input: PieceInput, code: string, text: string): Issue {
@@ -109,79 +115,75 @@ interface GrainChoice {
   readonly grainLine: Float64Array;
   readonly texts: readonly PieceText[];
   readonly unnamedLevels: readonly string[];
-  readonly label: (PlacedLabel & { readonly isShort: boolean }) | null;
+  readonly label: PlacedLabel | null;
 }
 
+/** Every grain place is tried until the label is large; the place with the best label and level names wins. */
 function chooseGrain(drafted: DraftedLines, taken: Taken): GrainChoice {
   const { input, info, allowances, ring, cutLine } = drafted;
   const open = createCellGrid(ring, CELL, SEW_CLEARANCE + 1);
-  for (const box of taken.boxes) takeBox(open, box, 1.5);
-  const forGrain = createCellGrid(ring, CELL, 6);
+  for (const { points } of input.levelLines) takeLine(open, points, false, LEVEL_CLEARANCE + 0.8);
+  for (const box of taken.boxes) takeBox(open, box, TEXT_GAP);
+  const forGrain = createCellGrid(ring, CELL, GRAIN_FROM_SEW);
   for (const box of taken.boxes) takeBox(forGrain, box, GRAIN_CLEARANCE);
   const wordings = wordLabel(input, info, allowances);
 
   let best: GrainChoice | null = null;
   for (const grainLine of findGrainPlaces(forGrain, heightOf(cutLine))) {
-    const choice = letterAround(input, grainLine, open, wordings, taken);
-    if (!best || rank(choice) > rank(best)) best = choice;
-    if (choice.label && choice.label.size >= 6 && choice.unnamedLevels.length === 0) break;
+    best = letterAround(input, grainLine, open, wordings, taken, best) ?? best;
+    const rank = best?.label?.rank;
+    if (rank && !rank.isShort && rank.size >= LARGE_LABEL && best?.unnamedLevels.length === 0) break;
   }
-  return best ?? letterAround(input, new Float64Array(0), open, wordings, taken);
+  const none = { grainLine: new Float64Array(0), texts: [], unnamedLevels: [], label: null };
+  return best ?? letterAround(input, none.grainLine, open, wordings, taken, null) ?? none;
 }
 
-/** Larger is better: complete wording first, then named levels, then font size. */
-function rank(choice: GrainChoice): number {
-  const wording = choice.label === null ? 0 : choice.label.isShort ? 1 : 2;
-  return wording * 1000 - choice.unnamedLevels.length * 100 + (choice.label?.size ?? 0);
-}
-
-/** Level names and label round one grain line. */
+/** Level names and label round one grain line; null when that is no better than the `best` so far. */
 function letterAround(
   input: PieceInput,
   grainLine: Float64Array,
   open: CellGrid,
-  wordings: readonly (readonly string[])[],
+  wordings: readonly Wording[],
   taken: Taken,
-): GrainChoice {
-  const texts: PieceText[] = [];
+  best: GrainChoice | null,
+): GrainChoice | null {
   const grid = { ...open, taken: open.taken.slice() };
-  const local: Taken = {
-    ...taken,
-    lines: [...taken.lines, { points: grainLine, closed: false, clearance: GRAIN_CLEARANCE }],
-    boxes: [...taken.boxes],
-  };
+  const grain = { points: grainLine, closed: false, clearance: GRAIN_CLEARANCE };
+  const local: Taken = { ...taken, lines: [...taken.lines, grain], boxes: [...taken.boxes] };
+  const texts: PieceText[] = [];
   const put = (text: PieceText): void => {
     texts.push(text);
     const box = boxOfPieceText(text);
     local.boxes.push(box);
-    takeBox(grid, box, 1.5);
+    takeBox(grid, box, TEXT_GAP);
   };
 
+  // 1. The word beside the grain line, names on the level lines.
   if (grainLine.length > 0) {
     takeLine(grid, grainLine, false, GRAIN_CLEARANCE);
-    const word = grainWord(grainLine, local);
+    const word = wordGrain(grainLine, local);
     if (word) put(word);
   }
   const unnamedLevels: string[] = [];
-  for (const line of input.levelLines) {
-    const text = nameLevel(line.name, line.points, local);
+  for (const { name, points } of input.levelLines) {
+    const text = nameLevel(name, points, local);
     if (text) put(text);
-    else unnamedLevels.push(line.name);
-    takeLine(grid, line.points, false, LEVEL_CLEARANCE + 0.8);
+    else unnamedLevels.push(name);
   }
+
+  // 2. The label, in the middle if it can. A complete label counts first, then named levels, then its size.
+  const fewer = best ? best.unnamedLevels.length - unnamedLevels.length : 1;
+  const size = fewer > 0 ? 0 : fewer < 0 ? Number.POSITIVE_INFINITY : (best?.label?.rank.size ?? 0);
+  const toBeat = best?.label ? { isShort: best.label.rank.isShort, size } : null;
   const x = grid.left + (grid.columns * grid.cell) / 2;
   const y = grid.bottom + (grid.rows * grid.cell) / 2;
-  const label = placeLabel(grid, wordings, x, y);
-  return {
-    grainLine,
-    texts: label ? [...texts, ...label.texts] : texts,
-    unnamedLevels,
-    label: label && { ...label, isShort: label.wording === wordings.length - 1 },
-  };
+  const label = placeLabel(grid, wordings, x, y, toBeat);
+  if (!label && best && (best.label || fewer <= 0)) return null;
+  return { grainLine, texts: label ? [...texts, ...label.texts] : texts, unnamedLevels, label };
 }
 
 /** The word "grain" along the line, on whichever side and height is free. */
-function grainWord(grainLine: Float64Array, taken: Taken): PieceText | null {
+function wordGrain(grainLine: Float64Array, taken: Taken): PieceText | null {
   const [x, y0, , y1] = grainLine;
   for (const share of [0.5, 0.35, 0.65, 0.2, 0.8]) {
     for (const side of [-1, 1]) {

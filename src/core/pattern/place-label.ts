@@ -1,6 +1,7 @@
 import { measureText, TEXT_ASCENT, TEXT_DESCENT } from '../drawing/index.ts';
 import { type CellGrid, findFreeRectangle, sumCells } from './free-space.ts';
 import type { PieceText } from './types.ts';
+import type { Wording } from './word-label.ts';
 
 const SIZES = [8, 7, 6, 5, 4.5, 4, 3.5, 3, 2.5];
 /** The first row, the piece's name, is this much larger. */
@@ -9,35 +10,44 @@ const LINE_HEIGHT = 1.3;
 
 export interface PlacedLabel {
   readonly texts: readonly PieceText[];
-  /** Font size reached, mm. */
+  readonly rank: LabelRank;
+}
+
+/** How good a label is: complete beats short, then the font size in mm counts. */
+export interface LabelRank {
+  readonly isShort: boolean;
   readonly size: number;
-  /** Index of the wording used; the last is the shortest. */
-  readonly wording: number;
+}
+
+/** True when `a` is the better label; no label at all is the worst. */
+export function isBetterLabel(a: LabelRank, b: LabelRank | null): boolean {
+  if (b === null) return true;
+  return a.isShort === b.isShort ? a.size > b.size : b.isShort;
 }
 
 /**
- * The largest label that fits into free cells, upright or turned along the piece, nearest to (x, y). `wordings`
- * are tried in order at each size; the last one, the shortest, only when none of the others fits at any size.
- * Null when nothing legible fits. Cost: O(cells) per size, wording and direction.
+ * The largest label that fits into free cells, upright or turned along the piece, nearest to (x, y). Wordings
+ * are tried in order at each size, short ones only when no complete one fits at any size. Null when nothing
+ * legible fits, or nothing better than `toBeat`. Cost: O(cells) per size, wording and direction.
  */
 export function placeLabel(
   grid: CellGrid,
-  wordings: readonly (readonly string[])[],
+  wordings: readonly Wording[],
   x: number,
   y: number,
+  toBeat: LabelRank | null = null,
 ): PlacedLabel | null {
   const sums = sumCells(grid);
-  const attempts = [wordings.slice(0, -1).map((_, i) => i), [wordings.length - 1]];
-  for (const indices of attempts) {
+  for (const isShort of [false, true]) {
     for (const size of SIZES) {
-      for (const wording of indices) {
-        const rows = wordings[wording];
+      const rank = { isShort, size };
+      if (!isBetterLabel(rank, toBeat)) break;
+      for (const { rows } of wordings.filter((wording) => wording.isShort === isShort)) {
         const { width, height } = measureBlock(rows, size);
         for (const isTurned of [false, true]) {
-          const place = isTurned
-            ? findFreeRectangle(grid, sums, height, width, x, y)
-            : findFreeRectangle(grid, sums, width, height, x, y);
-          if (place) return { texts: writeRows(rows, size, place, isTurned, width, height), size, wording };
+          const [across, up] = isTurned ? [height, width] : [width, height];
+          const place = findFreeRectangle(grid, sums, across, up, x, y);
+          if (place) return { texts: writeRows(rows, size, place, isTurned, width, height), rank };
         }
       }
     }

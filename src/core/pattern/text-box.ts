@@ -42,50 +42,49 @@ export function centreText(x: number, y: number, text: string, size: number, ang
   };
 }
 
-/** Shortest distance between a box and a polyline (n × 2), 0 when they touch. O(n). */
-export function distanceBoxToPolyline(box: TurnedBox, points: Float64Array, closed: boolean): number {
+/** True when some part of the polyline (n × 2) is nearer to the box than `clearance`. O(n). */
+export function isBoxNearLine(
+  box: TurnedBox,
+  points: Float64Array,
+  closed: boolean,
+  clearance: number,
+): boolean {
   const cos = Math.cos(box.angle);
   const sin = Math.sin(box.angle);
-  const local = new Float64Array(points.length);
-  for (let i = 0; i < points.length; i += 2) {
-    const dx = points[i] - box.x;
-    const dy = points[i + 1] - box.y;
-    local[i] = dx * cos + dy * sin;
-    local[i + 1] = dy * cos - dx * sin;
-  }
-  let best = Number.POSITIVE_INFINITY;
+  const [w, h] = [box.width / 2, box.height / 2];
+  const [farX, farY] = [w + clearance, h + clearance];
   const count = points.length / 2;
-  for (let i = closed ? 0 : 1, j = closed ? count - 1 : 0; i < count; j = i++) {
-    best = Math.min(
-      best,
-      distanceRectToSegment(
-        box.width / 2,
-        box.height / 2,
-        local[2 * j],
-        local[2 * j + 1],
-        local[2 * i],
-        local[2 * i + 1],
-      ),
-    );
-    if (best === 0) return 0;
+  let [px, py] = [Number.NaN, Number.NaN];
+  for (let k = closed ? -1 : 0; k < count; k++) {
+    const i = k < 0 ? count - 1 : k;
+    const dx = points[2 * i] - box.x;
+    const dy = points[2 * i + 1] - box.y;
+    const x = dx * cos + dy * sin;
+    const y = dy * cos - dx * sin;
+    // Both ends beyond the same side: the usual case, settled without a distance.
+    const isBeyond =
+      Math.min(x, px) > farX || Math.max(x, px) < -farX || Math.min(y, py) > farY || Math.max(y, py) < -farY;
+    const isFirst = k === (closed ? -1 : 0);
+    if (!isFirst && !isBeyond && distanceRectToSegment(w, h, px, py, x, y) < clearance) return true;
+    px = x;
+    py = y;
   }
-  return best;
+  return false;
 }
 
-/** Shortest distance between two boxes, 0 when they overlap. */
-export function distanceBoxToBox(a: TurnedBox, b: TurnedBox): number {
-  const apart = Math.hypot(a.x - b.x, a.y - b.y);
+/** True when two boxes overlap or come nearer than `gap`. */
+export function isBoxNearBox(a: TurnedBox, b: TurnedBox, gap: number): boolean {
   const reach = (Math.hypot(a.width, a.height) + Math.hypot(b.width, b.height)) / 2;
-  if (apart > reach + 20) return apart - reach;
-  const contains = (outer: TurnedBox, inner: TurnedBox): boolean => {
-    const dx = inner.x - outer.x;
-    const dy = inner.y - outer.y;
-    const along = dx * Math.cos(outer.angle) + dy * Math.sin(outer.angle);
-    const up = dy * Math.cos(outer.angle) - dx * Math.sin(outer.angle);
-    return Math.abs(along) <= outer.width / 2 && Math.abs(up) <= outer.height / 2;
-  };
-  if (contains(a, b) || contains(b, a)) return 0;
-  return distanceBoxToPolyline(a, cornersOfBox(b), true);
+  if (Math.hypot(a.x - b.x, a.y - b.y) > reach + gap) return false;
+  return holdsCentre(a, b) || holdsCentre(b, a) || isBoxNearLine(a, cornersOfBox(b), true, gap);
+}
+
+function holdsCentre(outer: TurnedBox, inner: TurnedBox): boolean {
+  const dx = inner.x - outer.x;
+  const dy = inner.y - outer.y;
+  const along = dx * Math.cos(outer.angle) + dy * Math.sin(outer.angle);
+  const up = dy * Math.cos(outer.angle) - dx * Math.sin(outer.angle);
+  return Math.abs(along) <= outer.width / 2 && Math.abs(up) <= outer.height / 2;
 }
 
 /** Four corners, counter-clockwise (4 × 2). */

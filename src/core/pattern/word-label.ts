@@ -3,31 +3,48 @@ import type { LabelInfo, PieceInput } from './types.ts';
 const MM_PER_INCH = 25.4;
 const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
 
-/**
- * The label's wordings, from wide and complete to tall and complete to short (for pieces too small for more).
- * The first row is the piece's name.
- */
+/** Longest rows of the folded wordings, in characters. */
+const FOLDED = 22;
+const FOLDED_SHORT = 15;
+
+/** One wording of the label: its rows, the first of which is the piece's name. */
+export interface Wording {
+  readonly rows: readonly string[];
+  /** True when project, body, date and material are left out. */
+  readonly isShort: boolean;
+}
+
+/** Wordings from wide to tall, the complete ones before the short ones (for pieces too small for more). */
 export function wordLabel(
   input: PieceInput,
   info: LabelInfo,
   allowances: readonly number[],
-): readonly (readonly string[])[] {
+): readonly Wording[] {
   const side = SIDE_WORDS[input.side];
   const cut = 'cut 1, face up';
   const allowance = wordAllowances(input, allowances);
-  const complete = [
-    [
-      input.name,
-      `${side} · ${cut}`,
-      input.material,
-      ...allowance,
-      info.project,
-      `${info.body} · ${info.date}`,
-    ],
-    [input.name, side, cut, input.material, ...allowance, info.project, info.body, info.date],
-  ];
-  const short = [input.name, `${side} · cut 1`, allowance[0]];
-  return [...complete, short].map((rows) => rows.filter((row) => row.trim() !== ''));
+  const { project, body, date } = info;
+  const wide = [input.name, `${side} · ${cut}`, input.material, ...allowance, project, `${body} · ${date}`];
+  const tall = [input.name, side, cut, input.material, ...allowance, project, body, date];
+  const short = [input.name, `${side} · cut 1`, ...allowance.slice(0, 1)];
+  return [
+    { rows: wide, isShort: false },
+    { rows: tall, isShort: false },
+    { rows: tall.flatMap((row) => foldRow(row, FOLDED)), isShort: false },
+    { rows: short, isShort: true },
+    { rows: short.flatMap((row) => foldRow(row, FOLDED_SHORT)), isShort: true },
+  ].map(({ rows, isShort }) => ({ rows: rows.filter((row) => row.trim() !== ''), isShort }));
+}
+
+/** The row broken at spaces into rows of at most `limit` characters; a longer word stands alone. */
+function foldRow(row: string, limit: number): string[] {
+  const rows: string[] = [];
+  for (const word of row.split(' ')) {
+    const last = rows.length - 1;
+    if (last >= 0 && rows[last].length + 1 + word.length <= limit) rows[last] += ` ${word}`;
+    else rows.push(word);
+  }
+  return rows;
 }
 
 /** "Seam allowance 10 mm (0.39 in)", then one row per other allowance and the edges that have it. */
