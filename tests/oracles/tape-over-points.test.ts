@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { hullPerimeter, stretchedLength } from './tape-over-points.ts';
+
+describe('the tape over points used to judge the program', () => {
+  it('goes round a square and ignores what is inside', () => {
+    const square = [
+      [0, 0],
+      [10, 0],
+      [10, 10],
+      [0, 10],
+      [5, 5],
+      [5, 0],
+    ] as const;
+    expect(hullPerimeter(square)).toBeCloseTo(40, 12);
+  });
+
+  it('bridges the hollow of a waisted outline', () => {
+    // Two unit circles 3 apart: hull = 2π + 2·3, closed form.
+    const circles = Array.from({ length: 2000 }, (_, i) => {
+      const t = (i * 2 * Math.PI) / 1000;
+      return [Math.cos(t) + (i < 1000 ? 0 : 3), Math.sin(t)] as const;
+    });
+    expect(hullPerimeter(circles)).toBeCloseTo(2 * Math.PI + 6, 3);
+  });
+
+  it('follows a bulge and bridges a hollow on the way up', () => {
+    // Straight over the hollow: 10. Over the bulge at x = 3: 2·√(9 + 25).
+    expect(
+      stretchedLength([
+        [0, 0],
+        [-2, 3],
+        [-1, 8],
+        [0, 10],
+      ]),
+    ).toBeCloseTo(10, 12);
+    expect(
+      stretchedLength([
+        [0, 0],
+        [1, 2],
+        [3, 5],
+        [1, 7],
+        [0, 10],
+      ]),
+    ).toBeCloseTo(2 * Math.sqrt(34), 12);
+  });
+});

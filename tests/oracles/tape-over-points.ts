@@ -1,0 +1,50 @@
+type Point = readonly [x: number, y: number];
+
+/**
+ * Length of a tape pulled tight round points in a plane: the perimeter of their convex hull. Gift wrapping
+ * (R. A. Jarvis, Information Processing Letters 2, 1973), chosen because it shares nothing with the program.
+ */
+export function hullPerimeter(points: readonly Point[]): number {
+  const start = points.reduce((best, p) =>
+    p[0] < best[0] || (p[0] === best[0] && p[1] < best[1]) ? p : best,
+  );
+  let perimeter = 0;
+  let here = start;
+  do {
+    let next = here === points[0] ? points[1] : points[0];
+    for (const p of points) {
+      const turn = (next[0] - here[0]) * (p[1] - here[1]) - (next[1] - here[1]) * (p[0] - here[0]);
+      const isFarther = distance(here, p) > distance(here, next);
+      if (p !== here && (turn < 0 || (turn === 0 && isFarther))) next = p;
+    }
+    perimeter += distance(here, next);
+    here = next;
+  } while (here !== start);
+  return perimeter;
+}
+
+/**
+ * Length of a tape pulled tight from the first point to the last over all points between, which lie on the positive
+ * x side of it: from each point straight on to the one most to the outside.
+ */
+export function stretchedLength(points: readonly Point[]): number {
+  let length = 0;
+  let here = 0;
+  while (here < points.length - 1) {
+    let next = here + 1;
+    for (let i = here + 2; i < points.length; i++) {
+      const a = points[here];
+      const n = points[next];
+      const p = points[i];
+      const turn = (n[0] - a[0]) * (p[1] - a[1]) - (n[1] - a[1]) * (p[0] - a[0]);
+      if (turn <= 0) next = i;
+    }
+    length += distance(points[here], points[next]);
+    here = next;
+  }
+  return length;
+}
+
+function distance(a: Point, b: Point): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1]);
+}
