@@ -1,5 +1,5 @@
 import type { Issue } from '../base/index.ts';
-import { CHART_RADIUS, type ChartCurve, findRisingParameter } from './fair-curve.ts';
+import { CHART_RADIUS, type ChartCurve, findHeights } from './fair-curve.ts';
 import {
   CENTRE_BACK,
   CENTRE_FRONT,
@@ -85,7 +85,7 @@ export function buildNetwork(
   }
   const uprights = new Map<string, NetworkCurve>();
   for (const line of layout.lines)
-    if (line.kind === 'upright') uprights.set(line.line.id, crossRows(line, rows, addNode));
+    if (line.kind === 'upright') uprights.set(line.line.id, crossRows(line, rows, addNode, issues));
   for (const line of layout.lines) {
     if (line.kind === 'upright') joinEnds(line, uprights, centres, armhole, addNode, issues);
   }
@@ -161,6 +161,7 @@ function crossRows(
   line: ResolvedLine & { kind: 'upright' },
   rows: readonly NetworkCurve[],
   addNode: (u: number, v: number) => number,
+  issues: Issue[],
 ): NetworkCurve {
   const { curve } = line;
   const crossed: NetworkCurve = {
@@ -171,15 +172,25 @@ function crossRows(
     stops: [],
     lineId: line.line.id,
   };
-  const [low, high] = [line.ends[0].point[1], line.ends[1].point[1]];
   for (const row of rows) {
     const v = row.curve.at(0)[1];
-    if (v < low - SAME_POINT || v > high + SAME_POINT) continue;
-    const t = findRisingParameter(curve, v);
-    const u = curve.at(t)[0];
-    const node = addNode(u, v);
-    row.stops.push({ t: u, node });
-    crossed.stops.push({ t, node });
+    const heights = findHeights(curve, v);
+    if (heights.length > 1) {
+      issues.push({
+        code: 'line-meets-level-twice',
+        path: `lines.${line.line.id}`,
+        message: `Line “${line.line.name}” crosses the ${row.name} line ${heights.length} times; lead it straighter.`,
+        severity: 'error',
+        measured: heights.length,
+        limit: 1,
+      });
+    }
+    for (const t of heights) {
+      const u = curve.at(t)[0];
+      const node = addNode(u, v);
+      row.stops.push({ t: u, node });
+      crossed.stops.push({ t, node });
+    }
   }
   return crossed;
 }
@@ -201,7 +212,7 @@ function joinEnds(
     const centre = centres.find((candidate) => Math.abs(candidate.curve.at(v)[0] - u) < 1e-9);
     const other = end.onLine === undefined ? undefined : uprights.get(end.onLine);
     if (end.armhole !== undefined) armhole.stops.push({ t: end.armhole, node });
-    else if (other) other.stops.push({ t: findRisingParameter(other.curve, v), node });
+    else if (other) other.stops.push({ t: findHeights(other.curve, v)[0] ?? other.curve.range[0], node });
     else if (centre) centre.stops.push({ t: v, node });
     else {
       issues.push({

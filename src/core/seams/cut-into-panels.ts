@@ -35,7 +35,7 @@ export function cutIntoPanels(
 ): Result<SeamedShell> {
   const issues: Issue[] = [];
   // 1. Lines as curves in the chart, cut at every crossing.
-  const resolved = resolveLines(layout, form, issues);
+  const resolved = resolveLines(layout, form, surface, issues);
   if (issues.length > 0) return failure(issues);
   const network = buildNetwork(resolved, form, surface.vRange, issues);
   if (issues.length > 0) return failure(issues);
@@ -50,7 +50,7 @@ export function cutIntoPanels(
   const crossings = checkCrossings(sampled, layout);
   if (crossings.length > 0) return failure(crossings);
   // 3. Regions, triangles, the other half.
-  const half = meshRightHalf(traceCells(sampled), sampled.chart, grid, spacing);
+  const half = meshRightHalf(traceCells(sampled), sampled.chart, surface, grid, spacing);
   const whole = mirrorHalf(half, surface);
   // 4. Panels and what belongs to them.
   const stretches = unfoldStretches(sampled.stretches, whole.mirrorVertex);

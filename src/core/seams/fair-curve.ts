@@ -71,28 +71,36 @@ export function fairLoop(loop: Float64Array): ChartCurve {
   };
 }
 
-/** The t at which a rising curve reaches v, by bisection to rounding; ends are exact. */
-export function findRisingParameter(curve: ChartCurve, v: number): number {
-  let [low, high] = curve.range;
-  if (v <= curve.at(low)[1]) return low;
-  if (v >= curve.at(high)[1]) return high;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
-    if (curve.at(middle)[1] < v) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
-}
+/** Heights nearer than this are the same, mm. */
+const SAME_HEIGHT = 1e-7;
+const HEIGHT_SAMPLES = 160;
 
-/** True when v rises strictly along the curve (256 samples). */
-export function isRising(curve: ChartCurve): boolean {
+/**
+ * Every t at which a curve is at height v, rising: 160 samples, then bisection to rounding. Ends that are at v give
+ * their own t exactly. A curve that only touches v between samples is not seen.
+ */
+export function findHeights(curve: ChartCurve, v: number): number[] {
   const [low, high] = curve.range;
-  let before = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i <= 256; i++) {
-    const v = curve.at(low + ((high - low) * i) / 256)[1];
-    if (v <= before) return false;
-    before = v;
+  const rise = (t: number): number => curve.at(t)[1] - v;
+  const found: number[] = [];
+  if (Math.abs(rise(low)) < SAME_HEIGHT) found.push(low);
+  const step = (high - low) / HEIGHT_SAMPLES;
+  let before = rise(low);
+  for (let i = 1; i <= HEIGHT_SAMPLES; i++) {
+    const after = rise(low + i * step);
+    const isEnd =
+      (i === 1 && found.length > 0) || (i === HEIGHT_SAMPLES && Math.abs(rise(high)) < SAME_HEIGHT);
+    if (!isEnd && before < 0 !== after < 0) {
+      let [a, b] = [low + (i - 1) * step, low + i * step];
+      for (let k = 0; k < 60; k++) {
+        const middle = (a + b) / 2;
+        if (rise(middle) < 0 === before < 0) a = middle;
+        else b = middle;
+      }
+      found.push((a + b) / 2);
+    }
+    before = after;
   }
-  return true;
+  if (Math.abs(rise(high)) < SAME_HEIGHT) found.push(high);
+  return found;
 }

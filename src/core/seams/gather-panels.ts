@@ -35,7 +35,9 @@ export function gatherPanels(parts: PanelParts): ShellPanel[] {
   const levels = traceLevels(parts);
   return split.sourceVertices.map((source, panel) => {
     const positions = new Float64Array(3 * source.length);
-    source.forEach((v, i) => positions.set(whole.mesh.positions.subarray(3 * v, 3 * v + 3), 3 * i));
+    for (let i = 0; i < source.length; i++) {
+      positions.set(whole.mesh.positions.subarray(3 * source[i], 3 * source[i] + 3), 3 * i);
+    }
     const image = split.mirrorOf[panel];
     return {
       id: names[panel].id,

@@ -51,8 +51,9 @@ const princessFront: SeamLine = {
     between('Front', 0.42),
     between('Front', 0.4, 'hip'),
     between('Front', 0.35, 'waist'),
+    // Straight down below the bust point, or the line would swerve under the breast.
+    { landmark: 'bustPointRight', level: 'underbust' },
     { landmark: 'bustPointRight' },
-    { landmark: 'armBreakFrontRight', u: 0.3 },
     middleOfShoulder,
   ],
 };
@@ -66,7 +67,6 @@ const princessBack: SeamLine = {
     between('Back', 0.4, 'hip'),
     between('Back', 0.35, 'waist'),
     { landmark: 'bladePointRight' },
-    { landmark: 'armBreakBackRight', u: -0.3 },
     middleOfShoulder,
   ],
 };

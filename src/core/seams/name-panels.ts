@@ -1,4 +1,4 @@
-import { findRisingParameter } from './fair-curve.ts';
+import { findHeights } from './fair-curve.ts';
 import type { ResolvedLine } from './resolve-lines.ts';
 
 export interface PanelPlace {
@@ -48,7 +48,9 @@ function nameColumn(place: PanelPlace, lines: readonly ResolvedLine[], sideU: nu
   const others = lines.flatMap((line) => {
     if (line.kind !== 'upright') return [];
     if (line.ends[0].point[1] > place.v || line.ends[1].point[1] < place.v) return [];
-    const distance = away(line.curve.at(findRisingParameter(line.curve, place.v))[0]);
+    const [t] = findHeights(line.curve, place.v);
+    if (t === undefined) return [];
+    const distance = away(line.curve.at(t)[0]);
     return distance > SIDE_WIDTH ? [distance] : [];
   });
   if (others.length === 0) return place.side === 'centre' ? `centre ${half}` : half;

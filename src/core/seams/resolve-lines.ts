@@ -1,6 +1,8 @@
 import type { Issue } from '../base/index.ts';
-import { type ChartCurve, fairCurve, fairLoop, findRisingParameter, isRising } from './fair-curve.ts';
+import type { ChartSurface } from '../mesh/index.ts';
+import { type ChartCurve, fairCurve, fairLoop, findHeights } from './fair-curve.ts';
 import { locateOnArmhole } from './locate-on-armhole.ts';
+import { surfaceCurve } from './surface-curve.ts';
 import type { SeamAnchor, SeamForm, SeamLayout, SeamLine } from './types.ts';
 
 export const CENTRE_FRONT = Math.PI / 2;
@@ -35,15 +37,21 @@ export interface ResolvedLayout {
 }
 
 /**
- * Places every line of a layout on a form: anchors become chart points of the right half, uprights become fair curves.
+ * Places every line of a layout on a form: anchors become chart points of the right half; uprights
+ * become straight lines of the chart where u stays the same, else lines that are fair on the surface.
  * Lines that end on others are placed after them. Every fault is an issue with the path `lines.<id>`.
  */
-export function resolveLines(layout: SeamLayout, form: SeamForm, issues: Issue[]): ResolvedLayout {
+export function resolveLines(
+  layout: SeamLayout,
+  form: SeamForm,
+  surface: ChartSurface,
+  issues: Issue[],
+): ResolvedLayout {
   const armhole = fairLoop(toRightHalf(form.armholes.right));
   const findArmhole = locateOnArmhole(armhole, form);
   const placed = new Map<string, ResolvedLine>();
   let waiting = layout.lines.slice();
-  const context: Context = { form, armhole, findArmhole, placed, issues };
+  const context: Context = { form, surface, armhole, findArmhole, placed, issues };
   while (waiting.length > 0) {
     const ready = waiting.filter((line) =>
       line.through.every(
@@ -66,6 +74,7 @@ export function resolveLines(layout: SeamLayout, form: SeamForm, issues: Issue[]
 
 interface Context {
   readonly form: SeamForm;
+  readonly surface: ChartSurface;
   readonly armhole: ChartCurve;
   readonly findArmhole: (position: number) => number;
   readonly placed: Map<string, ResolvedLine>;
@@ -112,13 +121,15 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
       return fault(issues, 'line-not-rising', line, 'must go upwards from each of its points to the next');
     }
   }
-  const curve = fairCurve(ends.map((end) => end.point));
-  if (!isRising(curve)) {
+  const points = ends.map((end) => end.point);
+  const isStraight = points.every((point) => Math.abs(point[0] - points[0][0]) < 1e-6);
+  const curve = isStraight ? fairCurve(points) : surfaceCurve(context.surface, points);
+  if (!curve) {
     return fault(
       issues,
-      'line-not-rising',
+      'line-leaves-surface',
       line,
-      'turns downwards between its points; move them apart or add one',
+      'cannot be laid on the surface between its points; add one',
     );
   }
   return { kind: 'upright', line, curve, ends: [ends[0], ends[ends.length - 1]] };
@@ -185,7 +196,7 @@ function resolveAnchor(anchor: SeamAnchor, line: SeamLine, context: Context): Li
       `ends at a height where “${other.line.name}” does not reach`,
     );
   }
-  const [onU, onV] = other.curve.at(findRisingParameter(other.curve, v));
+  const [onU, onV] = other.curve.at(findHeights(other.curve, v)[0] ?? other.curve.range[0]);
   return { point: [onU, Math.abs(onV - v) < 1e-6 ? v : onV], onLine: anchor.onLine };
 }
 

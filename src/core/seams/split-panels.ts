@@ -1,4 +1,3 @@
-import { nextHalfedge } from '../mesh/index.ts';
 import type { WholeMesh } from './mirror-half.ts';
 
 /** The whole mesh cut along its seams: which panel each triangle belongs to, and each corner's vertex in it. */
@@ -59,8 +58,7 @@ function numberCorners(
   mirrorOf: readonly number[],
 ): CornerNumbers {
   const { triangles } = whole.mesh;
-  const groupOf = groupCorners(triangles, twins, isSeam);
-  const numberOf = new Int32Array(triangles.length).fill(-1);
+  const isNumbered = new Uint8Array(triangles.length);
   const cornerVertex = new Uint32Array(triangles.length);
   const sources = mirrorOf.map((): number[] => []);
   const samples = mirrorOf.map((): number[] => []);
@@ -68,19 +66,16 @@ function numberCorners(
   const imageStart = 3 * whole.halfTriangleCount;
   for (let e = 0; e < triangles.length; e++) {
     const panel = panelOf[Math.floor(e / 3)];
-    const group = groupOf[e];
-    if (numberOf[group] === -1) {
-      // The corner of the mirror image: second and third corners are exchanged there.
-      const turned = e % 3 === 0 ? e : e % 3 === 1 ? e + 1 : e - 1;
-      const number = mirrorOf[panel] === -1 ? sources[panel].length : cornerVertex[turned - imageStart];
-      numberOf[group] = number;
-      sources[panel][number] = triangles[e];
-      samples[panel][number] = e;
-    }
-    cornerVertex[e] = numberOf[group];
-    // Faces a third per corner, border edges once, inner edges half from each side: counted doubled below.
+    // Faces count 2, inner edges −1 from each side, border edges −2: twice F − E.
     euler[panel] -= twins[e] === -1 || isSeam[e] ? 2 : 1;
     if (e % 3 === 0) euler[panel] += 2;
+    if (isNumbered[e]) continue;
+    // The corner of the mirror image: second and third corners are exchanged there.
+    const turned = e % 3 === 0 ? e : e % 3 === 1 ? e + 1 : e - 1;
+    const number = mirrorOf[panel] === -1 ? sources[panel].length : cornerVertex[turned - imageStart];
+    sources[panel][number] = triangles[e];
+    samples[panel][number] = e;
+    numberFan(e, number, twins, isSeam, cornerVertex, isNumbered);
   }
   sources.forEach((list, panel) => {
     euler[panel] = euler[panel] / 2 + list.length;
@@ -93,23 +88,31 @@ function numberCorners(
   };
 }
 
-/** Representative corner of every corner: corners of one vertex joined over edges that are not seams. */
-function groupCorners(triangles: Uint32Array, twins: Int32Array, isSeam: Uint8Array): Int32Array {
-  const parent = Int32Array.from({ length: triangles.length }, (_, i) => i);
-  const find = (i: number): number => {
-    let k = i;
-    while (parent[k] !== k) {
-      parent[k] = parent[parent[k]];
-      k = parent[k];
-    }
-    return k;
-  };
-  for (let e = 0; e < triangles.length; e++) {
-    const twin = twins[e];
-    if (twin < e || isSeam[e]) continue;
-    parent[find(nextHalfedge(twin))] = find(e);
-    parent[find(twin)] = find(nextHalfedge(e));
+/** Gives a number to every corner round the same vertex that can be reached without crossing a seam. */
+function numberFan(
+  start: number,
+  number: number,
+  twins: Int32Array,
+  isSeam: Uint8Array,
+  cornerVertex: Uint32Array,
+  isNumbered: Uint8Array,
+): void {
+  const next = (e: number): number => (e % 3 === 2 ? e - 2 : e + 1);
+  const previous = (e: number): number => (e % 3 === 0 ? e + 2 : e - 1);
+  let e = start;
+  // Counter-clockwise over the incoming edge, until round or at a border …
+  while (!isNumbered[e]) {
+    isNumbered[e] = 1;
+    cornerVertex[e] = number;
+    const incoming = previous(e);
+    if (twins[incoming] === -1 || isSeam[incoming]) break;
+    e = twins[incoming];
   }
-  for (let e = 0; e < triangles.length; e++) parent[e] = find(e);
-  return parent;
+  // … then clockwise over the outgoing edge.
+  for (e = start; twins[e] !== -1 && !isSeam[e]; ) {
+    e = next(twins[e]);
+    if (isNumbered[e]) break;
+    isNumbered[e] = 1;
+    cornerVertex[e] = number;
+  }
 }

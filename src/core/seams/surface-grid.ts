@@ -16,7 +16,7 @@ export interface SurfaceGrid {
 }
 
 /** Samples rows × columns points; O(rows · columns) evaluations. */
-export function sampleSurfaceGrid(surface: ChartSurface, columns = 49, rows = 97): SurfaceGrid {
+export function sampleSurfaceGrid(surface: ChartSurface, columns = 41, rows = 81): SurfaceGrid {
   const { vRange } = surface;
   const chart = new Float64Array(2 * rows * columns);
   for (let j = 0; j < rows; j++) {
@@ -41,12 +41,20 @@ export function sampleSurfaceGrid(surface: ChartSurface, columns = 49, rows = 97
 /** Area of the right half outside the armhole polygon (chart n × 2), mm²; cells count by their middle. */
 export function estimateHalfArea(grid: SurfaceGrid, armhole: Float64Array): number {
   const { columns, rows, positions: p, vRange } = grid;
+  const box = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < armhole.length; i += 2) {
+    box[0] = Math.min(box[0], armhole[i]);
+    box[1] = Math.max(box[1], armhole[i]);
+    box[2] = Math.min(box[2], armhole[i + 1]);
+    box[3] = Math.max(box[3], armhole[i + 1]);
+  }
   let sum = 0;
   for (let j = 0; j + 1 < rows; j++) {
     const v = vRange[0] + ((vRange[1] - vRange[0]) * (j + 0.5)) / (rows - 1);
     for (let i = 0; i + 1 < columns; i++) {
       const u = CENTRE_BACK + ((CENTRE_FRONT - CENTRE_BACK) * (i + 0.5)) / (columns - 1);
-      if (locateInPolygon(armhole, u, v) > 0) continue;
+      const isNear = u > box[0] && u < box[1] && v > box[2] && v < box[3];
+      if (isNear && locateInPolygon(armhole, u, v) > 0) continue;
       const a = 3 * (j * columns + i);
       const b = a + 3;
       const c = a + 3 * columns;

@@ -1,30 +1,15 @@
 import Constrainautor from '@kninnug/constrainautor';
 import Delaunator from 'delaunator';
 import { assertInvariant } from '../base/index.ts';
-import { nextHalfedge } from '../mesh/index.ts';
 
 /**
  * Constrained Delaunay triangles inside an outline, counter-clockwise.
- * `points` #P × 2, `border`: counter-clockwise walk over point indices (a slit is walked twice); all other points lie
- * inside. Rounds of smoothing move those inner points (in place) to the middle of their neighbours.
+ * `points` #P × 2, `border`: counter-clockwise walk over point indices, which come first (a slit is walked twice);
+ * all other points lie inside.
  * Source: Sloan, Adv. Eng. Software 15 (1993) for the constraints. O(n log n).
  */
-export function triangulateOutline(
-  points: Float64Array,
-  border: Uint32Array,
-  smoothingRounds = 0,
-): Uint32Array {
+export function triangulateOutline(points: Float64Array, border: Uint32Array): Uint32Array {
   if (border.length === 3 && points.length === 6) return border.slice();
-  const isFixed = new Uint8Array(points.length / 2);
-  for (const v of border) isFixed[v] = 1;
-  let triangles = triangulateOnce(points, border);
-  for (let round = 0; round < smoothingRounds; round++) {
-    if (smoothPoints(points, triangles, isFixed)) triangles = triangulateOnce(points, border);
-  }
-  return triangles;
-}
-
-function triangulateOnce(points: Float64Array, border: Uint32Array): Uint32Array {
   const delaunay = new Delaunator(points);
   const edges: [number, number][] = [];
   for (let i = 0; i < border.length; i++) edges.push([border[i], border[(i + 1) % border.length]]);
@@ -45,12 +30,18 @@ function keepInside(
 ): Uint32Array {
   // Delaunator counts counter-clockwise in a y-down plane: its triangles are clockwise here.
   const { triangles, halfedges } = delaunay;
-  const isBorder = new Set(edges.map(([a, b]) => a * pointCount + b));
+  const last = edges.reduce((most, [a]) => Math.max(most, a), 0);
+  const keys = new Set(edges.map(([a, b]) => a * pointCount + b));
+  const isBorder = new Uint8Array(triangles.length);
   const isKept = new Uint8Array(triangles.length / 3);
   const stack: number[] = [];
   for (let e = 0; e < triangles.length; e++) {
     // Against a clockwise triangle's direction its inside lies on the left.
-    if (isBorder.has(triangles[nextHalfedge(e)] * pointCount + triangles[e])) stack.push(Math.floor(e / 3));
+    const from = triangles[nextHalfedge(e)];
+    const to = triangles[e];
+    if (from > last || to > last || !keys.has(from * pointCount + to)) continue;
+    isBorder[e] = 1;
+    stack.push((e / 3) | 0);
   }
   const out: number[] = [];
   for (let f = stack.pop(); f !== undefined; f = stack.pop()) {
@@ -58,14 +49,39 @@ function keepInside(
     isKept[f] = 1;
     out.push(triangles[3 * f], triangles[3 * f + 2], triangles[3 * f + 1]);
     for (let e = 3 * f; e < 3 * f + 3; e++) {
-      const a = triangles[nextHalfedge(e)];
-      const b = triangles[e];
-      if (isBorder.has(a * pointCount + b)) continue;
-      assertInvariant(halfedges[e] !== -1, 'seams', 'an outline encloses its triangles', `${a}–${b}`);
-      stack.push(Math.floor(halfedges[e] / 3));
+      if (isBorder[e]) continue;
+      if (halfedges[e] === -1) assertInvariant(false, 'seams', 'an outline encloses its triangles', f);
+      stack.push((halfedges[e] / 3) | 0);
     }
   }
   return Uint32Array.from(out);
+}
+
+/**
+ * Moves inner points (in place) to the middle of their neighbours, `rounds` times, and triangulates anew.
+ * Keeps points and triangles as they are if a point would leave the outline at a notch.
+ */
+export function smoothTriangles(
+  points: Float64Array,
+  border: Uint32Array,
+  triangles: Uint32Array,
+  rounds: number,
+): Uint32Array {
+  const isFixed = new Uint8Array(points.length / 2);
+  for (const v of border) isFixed[v] = 1;
+  const kept = points.slice();
+  let isMoved = false;
+  for (let round = 0; round < rounds; round++) isMoved = smoothPoints(points, triangles, isFixed) || isMoved;
+  if (!isMoved) return triangles;
+  const smoothed = triangulateOutline(points, border);
+  if (smoothed.length === triangles.length) return smoothed;
+  points.set(kept);
+  return triangles;
+}
+
+/** Local: called for every halfedge, where a call into another room's index costs more than the work. */
+function nextHalfedge(e: number): number {
+  return e % 3 === 2 ? e - 2 : e + 1;
 }
 
 /** Moves free points to the mean of their neighbours; false when there are none. */
