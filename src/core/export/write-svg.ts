@@ -1,4 +1,4 @@
-import { assertInvariant } from '../base/index.ts';
+import { assertInvariant, mmPerInch } from '../base/index.ts';
 import type {
   Drawing,
   DrawingItem,
@@ -34,7 +34,7 @@ export function writeSvg(drawing: Drawing): string {
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${formatNumber(width)}mm" height="${formatNumber(height)}mm" viewBox="0 0 ${formatNumber(width)} ${formatNumber(height)}">`,
     `<title>${escapeXml(title)}</title>`,
-    `<desc>Whole drawing ${size} (${(width / 25.4).toFixed(2)} × ${(height / 25.4).toFixed(2)} in); 1 unit = 1 mm</desc>`,
+    `<desc>Whole drawing ${size} (${(width / mmPerInch).toFixed(2)} × ${(height / mmPerInch).toFixed(2)} in); 1 unit = 1 mm</desc>`,
     ...drawing.layers.flatMap((layer) => writeLayer(layer, ids)),
     '</svg>',
     '',

@@ -1,7 +1,8 @@
+import { mmPerInch } from '../base/index.ts';
 import { type DrawingItem, makePath, makeRectangle, makeText } from '../drawing/index.ts';
 
 const SQUARE = 100;
-const FOUR_INCHES = 101.6;
+const FOUR_INCHES = 4 * mmPerInch;
 /** Room from one bar to the next, mm. */
 const STEP = 14;
 const TICK = 6;
@@ -26,7 +27,7 @@ export function drawTestBars(x: number, y: number, sheetWidth: number, sheetHeig
     'Measure these before cutting:',
     '100 mm square',
     `Whole drawing ${sheetWidth.toFixed(1)} × ${sheetHeight.toFixed(1)} mm`,
-    `= ${(sheetWidth / 25.4).toFixed(2)} × ${(sheetHeight / 25.4).toFixed(2)} in`,
+    `= ${(sheetWidth / mmPerInch).toFixed(2)} × ${(sheetHeight / mmPerInch).toFixed(2)} in`,
     'If a bar is off by more than 0.5 mm,',
     'print or import again at 100 %.',
   ];

@@ -1,6 +1,6 @@
+import { mmPerInch } from '../base/index.ts';
 import type { LabelInfo, PieceInput } from './types.ts';
 
-const MM_PER_INCH = 25.4;
 const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
 
 /** Longest rows of the folded wordings, in characters. */
@@ -64,5 +64,5 @@ function wordAllowances(input: PieceInput, allowances: readonly number[]): strin
 }
 
 function wordBoth(mm: number): string {
-  return `${Number(mm.toFixed(2))} mm (${(mm / MM_PER_INCH).toFixed(2)} in)`;
+  return `${Number(mm.toFixed(2))} mm (${(mm / mmPerInch).toFixed(2)} in)`;
 }
