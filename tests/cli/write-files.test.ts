@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { CommandFailure, exitCodes } from '../../src/cli/exit-codes.ts';
-import { writeFiles } from '../../src/cli/write-files.ts';
+import { faultInWords, writeFiles } from '../../src/cli/write-files.ts';
 
 let folder = '';
 beforeEach(async () => {
@@ -60,6 +60,14 @@ describe('writeFiles', () => {
     expect(failure.exitCode).toBe(exitCodes.cannotReadOrWrite);
     expect(failure.message).toMatch(/out: a file is in the place of a folder\..*--out/);
     expect(await readFile(path.join(folder, 'out'), 'utf8')).toBe('a file');
+  });
+
+  it.each([
+    ['EACCES', 'you have no permission there'],
+    ['EROFS', 'it is on a read-only disk'],
+    ['ENOSPC', 'the disk is full'],
+  ])('puts %s in words', (code, words) => {
+    expect(faultInWords(code, new Error(code))).toBe(words);
   });
 
   it('cleans up when the place of a file is a folder', async () => {
