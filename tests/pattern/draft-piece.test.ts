@@ -445,3 +445,52 @@ describe('little room', () => {
     expect(result.issues.every(({ severity }) => severity === 'warning')).toBe(true);
   });
 });
+
+describe('the label', () => {
+  const rowsOf = (drafted: Piece): PieceText[] => drafted.texts.filter(({ anchor }) => anchor === 'start');
+
+  it('runs along a narrow piece and straight across a wide one', () => {
+    const narrow = rowsOf(draft(upright('n', 'Narrow', ['A', 'B'], 44, 'straight')));
+    const wide = rowsOf(draft(upright('w', 'Wide', ['A', 'B'], 300, 'straight')));
+    expect(new Set(narrow.map(({ angle }) => angle))).toEqual(new Set([Math.PI / 2]));
+    expect(new Set(wide.map(({ angle }) => angle))).toEqual(new Set([0]));
+    expect(wide[0].size).toBeGreaterThan(narrow[0].size);
+  });
+
+  it('folds long rows where that lets it be larger, losing no word', () => {
+    const info = { ...LABEL, project: 'The tale of the lamp lighter and her seven very clever cats' };
+    const result = draftPiece(
+      polygonPiece([
+        [0, 0],
+        [110, 0],
+        [110, 160],
+        [0, 160],
+      ]),
+      info,
+    );
+    if (!result.ok) throw new Error('refused');
+    const words = rowsOf(result.value).map(({ text }) => text);
+    expect(words.every((row) => row.length <= 22)).toBe(true);
+    expect(words.join(' ')).toContain(info.project);
+  });
+});
+
+it('moves with the piece: only the place changes', () => {
+  const input = samplePanels()[1];
+  const moved: PieceInput = {
+    ...input,
+    edges: input.edges.map((one) => ({
+      ...one,
+      points: one.points.map((v, i) => v + (i % 2 ? -500 : 1000)),
+    })),
+    levelLines: input.levelLines.map((line) => ({
+      ...line,
+      points: line.points.map((v, i) => v + (i % 2 ? -500 : 1000)),
+    })),
+  };
+  const [first, second] = [draft(input), draft(moved)];
+  expect(lengthOf(second.cutLine, true)).toBeCloseTo(lengthOf(first.cutLine, true), 2);
+  for (const [x, y] of sample(second.cutLine, true, 5)) {
+    expect(distanceTo(first.cutLine, true, x - 1000, y + 500)).toBeLessThan(1e-3);
+  }
+});

@@ -152,7 +152,7 @@ function levelsOf(edges: readonly PieceEdge[]): PieceLine[] {
 }
 
 /** A long wedge with a 30° tip. */
-export function wedge(): PieceInput {
+function wedge(): PieceInput {
   const height = 60 / Math.tan(Math.PI / 12);
   return {
     ...polygonPiece([
@@ -166,7 +166,7 @@ export function wedge(): PieceInput {
 }
 
 /** A panel on whose straight right edge another seam ends: a corner of 180° where two seams meet. */
-export function teePiece(): PieceInput {
+function teePiece(): PieceInput {
   const edges = [
     edge(
       'base',

@@ -18,8 +18,6 @@ const OTHER_ADVANCE = 850;
 /** Heights over and under the baseline, in ems, that no glyph of common Latin text exceeds. */
 export const TEXT_ASCENT = 0.76;
 export const TEXT_DESCENT = 0.24;
-/** Height of capitals and figures, in ems. */
-export const CAP_HEIGHT = 0.72;
 
 /** Upper bound of the width in mm of one line of text at a font size in mm. */
 export function measureText(text: string, size: number): number {

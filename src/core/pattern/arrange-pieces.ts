@@ -13,7 +13,7 @@ import { packOutlines } from './pack-outlines.ts';
 import type { Piece } from './types.ts';
 
 /** Usual width of dress-weight cloth, mm. */
-export const DEFAULT_SHEET_WIDTH = 1400;
+const DEFAULT_SHEET_WIDTH = 1400;
 const DEFAULT_GAP = 10;
 const ARROW = 4;
 

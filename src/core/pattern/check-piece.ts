@@ -3,7 +3,7 @@ import { isInsidePolygon, measureDistanceToPolyline, measurePolygonArea } from '
 import type { OutlineVertex } from './offset-outline.ts';
 import type { PatternOptions, PieceInput } from './types.ts';
 
-export const DEFAULT_ALLOWANCE = 10;
+const DEFAULT_ALLOWANCE = 10;
 /** A stitched seam needs this much cloth beyond it (common practice: toy makers' 1/8 in); openings may be cut bare. */
 const SMALLEST_SEAM_ALLOWANCE = 3;
 const LARGEST_ALLOWANCE = 60;
@@ -109,11 +109,7 @@ function side(ax: number, ay: number, bx: number, by: number, px: number, py: nu
  * least (distance to an edge − its allowance), negative when they cover the piece. Best point of a 24 × 24 grid,
  * refined by halving steps; a lower bound to about 0.1 mm. O(600 n).
  */
-export function measureSpareMiddle(
-  input: PieceInput,
-  ring: Float64Array,
-  allowances: readonly number[],
-): number {
+function measureSpareMiddle(input: PieceInput, ring: Float64Array, allowances: readonly number[]): number {
   const xs = ring.filter((_, i) => i % 2 === 0);
   const ys = ring.filter((_, i) => i % 2 === 1);
   const [minX, maxX, minY, maxY] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];

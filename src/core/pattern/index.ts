@@ -1,5 +1,4 @@
-export { type ArrangeOptions, arrangePieces, DEFAULT_SHEET_WIDTH } from './arrange-pieces.ts';
-export { DEFAULT_ALLOWANCE } from './check-piece.ts';
+export { type ArrangeOptions, arrangePieces } from './arrange-pieces.ts';
 export { draftPiece } from './draft-piece.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
 export type * from './types.ts';

@@ -20,7 +20,7 @@ export interface LabelRank {
 }
 
 /** True when `a` is the better label; no label at all is the worst. */
-export function isBetterLabel(a: LabelRank, b: LabelRank | null): boolean {
+function isBetterLabel(a: LabelRank, b: LabelRank | null): boolean {
   if (b === null) return true;
   return a.isShort === b.isShort ? a.size > b.size : b.isShort;
 }

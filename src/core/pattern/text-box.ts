@@ -88,7 +88,7 @@ function holdsCentre(outer: TurnedBox, inner: TurnedBox): boolean {
 }
 
 /** Four corners, counter-clockwise (4 × 2). */
-export function cornersOfBox(box: TurnedBox): Float64Array {
+function cornersOfBox(box: TurnedBox): Float64Array {
   const cos = Math.cos(box.angle);
   const sin = Math.sin(box.angle);
   const corners = new Float64Array(8);

@@ -1,4 +1,5 @@
 import { mmPerInch } from '../base/index.ts';
+import { nameOfOpening } from './name-opening.ts';
 import type { LabelInfo, PieceInput } from './types.ts';
 
 const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
@@ -53,7 +54,9 @@ function wordAllowances(input: PieceInput, allowances: readonly number[]): strin
   const seen = new Map<number, number>();
   input.edges.forEach((edge, i) => {
     const value = allowances[i];
-    edgesBy.set(value, [...(edgesBy.get(value) ?? []), edge.letter || edge.id]);
+    const name = edge.letter || nameOfOpening(edge.id);
+    const names = edgesBy.get(value) ?? [];
+    edgesBy.set(value, names.includes(name) ? names : [...names, name]);
     seen.set(value, (seen.get(value) ?? 0) + 1);
   });
   const [common, ...others] = [...edgesBy.keys()].sort((a, b) => seen.get(b)! - seen.get(a)! || a - b);
