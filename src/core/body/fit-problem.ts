@@ -49,15 +49,20 @@ export interface FittedShape {
  * Typed tapes weigh as if known to this, mm. Loose first, so that the solve walks down a wide valley; then so tight
  * that priors never pull them visibly. (Tight from the start got stuck on large busts.)
  */
-const TYPED_SPREADS = [4, 0.02];
+const TYPED_SPREADS = [4, 0.4, 0.04];
 /** How far, in knots, a natural spline still carries a change that matters to a derivative (it fades by 0.27 a knot). */
 const SPLINE_REACH = 2;
 
 /** Least squares over typed tapes, estimates, section ratios, row spacings and priors; `start` warms it. */
 export function solveFit(problem: FitProblem, start?: Float64Array): LeastSquaresSolution {
-  const first = start ?? Float64Array.from(problem.unknowns, (u) => u.mean);
-  const loose = start ? undefined : minimise(problem, first, TYPED_SPREADS[0], 1e-3);
-  return minimise(problem, loose?.point ?? first, TYPED_SPREADS[1], 1e-9);
+  const spreads = start ? TYPED_SPREADS.slice(-1) : TYPED_SPREADS;
+  let point = start ?? Float64Array.from(problem.unknowns, (u) => u.mean);
+  let solution: LeastSquaresSolution | undefined;
+  for (const spread of spreads) {
+    solution = minimise(problem, point, spread, spread === TYPED_SPREADS.at(-1) ? 1e-4 : 1e-2);
+    point = solution.point;
+  }
+  return solution!;
 }
 
 /** The surface and its tape places at a point of the search. */

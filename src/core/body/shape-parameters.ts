@@ -46,6 +46,7 @@ const IDS = [
   'bustHeight',
   'bustAngle',
   'armYaw',
+  'armSquare',
   'shoulderX',
   'shoulderZ',
   'bustHeightSkew',
@@ -143,6 +144,8 @@ function setShoulders(p: ParameterValues, set: SetRail): void {
   const backChest = p.yUpperChest - p.dUpperChest;
   const frontNeck = p.yNeck + p.dNeck;
   const backNeck = p.yNeck - p.dNeck;
+  for (const rail of ['kF', 'kB'] as const)
+    set(rail, 'midArm', SQUARENESS.midArm[rail === 'kF' ? 0 : 1] + p.armSquare);
   for (const knot of ['midArm', 'shoulderPoint', 'midShoulder'] as const) {
     const f = (KNOT[knot] - KNOT.upperChest) / span;
     const swell = Math.sin(Math.PI * f);
