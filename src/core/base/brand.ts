@@ -12,8 +12,3 @@ export type Rad = Brand<'rad'>;
 export function mm(value: number): Mm {
   return value as Mm;
 }
-
-/** States that a plain number is in radians. */
-export function rad(value: number): Rad {
-  return value as Rad;
-}

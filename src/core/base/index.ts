@@ -1,4 +1,4 @@
-export { type Brand, type Mm, mm, type Rad, rad } from './brand.ts';
+export type { Brand, Mm, Rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';

@@ -72,16 +72,6 @@ export function pictureLine(
     .map((stretch) => makePath(project(mesh.positions, stretch, view), { style }));
 }
 
-/** Every edge of every triangle, all drawn: for looking at the mesh itself. */
-export function pictureWires(mesh: Mesh, view: View, style: DrawingStyle): DrawingItem[] {
-  return Array.from({ length: mesh.triangles.length / 3 }, (_, f) =>
-    makePath(project(mesh.positions, mesh.triangles.subarray(3 * f, 3 * f + 3), view), {
-      closed: true,
-      style,
-    }),
-  );
-}
-
 function project(positions: Float64Array, vertices: ArrayLike<number>, view: View): Float64Array {
   const [wx, wy] = views[view].pageX;
   const points = new Float64Array(2 * vertices.length);

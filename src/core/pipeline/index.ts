@@ -1,4 +1,3 @@
 export { createPipeline, makeForm, type Pipeline } from './create-pipeline.ts';
 export { type FormFile, filesOfForm } from './files-of-form.ts';
-export { reportOf } from './make-report.ts';
 export type * from './types.ts';

@@ -5,7 +5,7 @@ import { seamSides } from './seam-sides.ts';
 import type { ReportSeam } from './types.ts';
 
 /** Running length at every vertex of a path on a flat panel, mm, starting at 0. */
-export function measureAlongFlat(flat: Float64Array, vertices: ArrayLike<number>): Float64Array {
+function measureAlongFlat(flat: Float64Array, vertices: ArrayLike<number>): Float64Array {
   const along = new Float64Array(vertices.length);
   for (let i = 1; i < vertices.length; i++) {
     const a = 2 * vertices[i - 1];
