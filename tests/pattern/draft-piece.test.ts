@@ -458,7 +458,7 @@ describe('the label', () => {
   });
 
   it('folds long rows where that lets it be larger, losing no word', () => {
-    const info = { ...LABEL, project: 'The tale of the lamp lighter and her seven very clever cats' };
+    const info = { ...LABEL, project: 'The tale of the lamp lighter and her seven cats (112.0 cm = 44 in)' };
     const result = draftPiece(
       polygonPiece([
         [0, 0],
@@ -472,6 +472,7 @@ describe('the label', () => {
     const words = rowsOf(result.value).map(({ text }) => text);
     expect(words.every((row) => row.length <= 22)).toBe(true);
     expect(words.join(' ')).toContain(info.project);
+    expect(words.some((row) => row.includes('(112.0 cm = 44 in)'))).toBe(true);
   });
 });
 

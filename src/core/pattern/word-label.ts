@@ -37,15 +37,19 @@ export function wordLabel(
   ].map(({ rows, isShort }) => ({ rows: rows.filter((row) => row.trim() !== ''), isShort }));
 }
 
-/** The row broken at spaces into rows of at most `limit` characters; a longer word stands alone. */
+/**
+ * The row broken at spaces into rows of at most `limit` characters; a longer word stands alone. A number stays with
+ * its unit, a bracket in one piece.
+ */
 function foldRow(row: string, limit: number): string[] {
   const rows: string[] = [];
-  for (const word of row.split(' ')) {
+  const joined = row.replace(/\([^()]*\)|\d (?:mm|cm|in)\b/g, (part) => part.replaceAll(' ', '\u00a0'));
+  for (const word of joined.split(' ')) {
     const last = rows.length - 1;
     if (last >= 0 && rows[last].length + 1 + word.length <= limit) rows[last] += ` ${word}`;
     else rows.push(word);
   }
-  return rows;
+  return rows.map((folded) => folded.replaceAll('\u00a0', ' '));
 }
 
 /** "Seam allowance 10 mm (0.39 in)", then one row per other allowance and the edges that have it. */
