@@ -51,8 +51,8 @@ const princessFront: SeamLine = {
     between('Front', 0.42),
     between('Front', 0.4, 'hip'),
     between('Front', 0.35, 'waist'),
-    // Straight down below the bust point, or the line would swerve under the breast.
-    { landmark: 'bustPointRight', level: 'underbust' },
+    // Straight inwards to the waist, or the line would swerve under the breast.
+    { landmark: 'bustPointRight', level: 'underbust', u: -0.08 },
     { landmark: 'bustPointRight' },
     middleOfShoulder,
   ],
@@ -71,15 +71,79 @@ const princessBack: SeamLine = {
   ],
 };
 
-const upright8: SeamLayout = {
-  id: 'upright8',
-  name: 'Eight upright panels',
-  description:
-    'Seams at the centre front, the centre back, the sides and the shoulders, and one on each half of front and back that runs from the base over the bust point or the shoulder blade to the middle of the shoulder.',
-  lines: [centreFront, princessFront, side, princessBack, centreBack, shoulder],
+const outerFront: SeamLine = {
+  id: 'outerFront',
+  name: 'outer front',
+  side: 'right',
+  through: [
+    between('Front', 0.72),
+    between('Front', 0.7, 'hip'),
+    between('Front', 0.68, 'waist'),
+    between('Front', 0.67, 'bust'),
+    { armhole: 0.17 },
+  ],
 };
 
-export const LAYOUTS: readonly SeamLayout[] = [upright8];
+const outerBack: SeamLine = {
+  id: 'outerBack',
+  name: 'outer back',
+  side: 'right',
+  through: [
+    between('Back', 0.72),
+    between('Back', 0.7, 'hip'),
+    between('Back', 0.68, 'waist'),
+    between('Back', 0.68, 'bust'),
+    { armhole: 0.83 },
+  ],
+};
+
+/** Along the bust level from the centre front round to the side. */
+const bustLevel: SeamLine = {
+  id: 'bustLevel',
+  name: 'bust level',
+  side: 'right',
+  alongLevel: 'bust',
+  through: [
+    { landmark: 'baseCentreFront', onLine: 'centreFront' },
+    { landmark: 'armpitRight', onLine: 'side' },
+  ],
+};
+
+const lines8: readonly SeamLine[] = [centreFront, princessFront, side, princessBack, centreBack, shoulder];
+const lines12: readonly SeamLine[] = [
+  centreFront,
+  princessFront,
+  outerFront,
+  side,
+  outerBack,
+  princessBack,
+  centreBack,
+  shoulder,
+];
+
+const about8 =
+  'Seams at the centre front, the centre back, the sides and the shoulders, and one on each half of front and back that runs from the base over the bust point or the shoulder blade to the middle of the shoulder.';
+const about12 = `${about8} One more on each half of front and back, between these and the side, ends at the armhole.`;
+const aboutBust =
+  'A level seam at the fullest part of the bust divides the front panels: much less strain there, and four more panels or so to sew.';
+
+/** Seam layouts to choose from; all are open to editing, since a layout is data. */
+export const LAYOUTS: readonly SeamLayout[] = [
+  { id: 'upright8', name: 'Eight upright panels', description: about8, lines: lines8 },
+  { id: 'upright12', name: 'Twelve upright panels', description: about12, lines: lines12 },
+  {
+    id: 'upright8Bust',
+    name: 'Eight upright panels with a bust seam',
+    description: `${about8} ${aboutBust}`,
+    lines: [...lines8, bustLevel],
+  },
+  {
+    id: 'upright12Bust',
+    name: 'Twelve upright panels with a bust seam',
+    description: `${about12} ${aboutBust}`,
+    lines: [...lines12, bustLevel],
+  },
+];
 
 /** The layout of that id, or undefined. */
 export function findLayout(id: string): SeamLayout | undefined {

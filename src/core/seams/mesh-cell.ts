@@ -15,7 +15,7 @@ export interface CellMesh {
 }
 
 /** Points are kept this part of the spacing away from the border. */
-const CLEARANCE = 0.6;
+const CLEARANCE = 0.5;
 const SMOOTHING_ROUNDS = 2;
 /** A plane whose edges are within this (log ratio) of their length in space is even enough. */
 const EVEN_ENOUGH = 0.12;
