@@ -22,8 +22,6 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
   const warm = warmFrom?.unknowns.length === problem.unknowns.length ? warmFrom.unknowns : undefined;
   const solution = solveFit(problem, warm);
   const { shape, context } = shapeAt(problem, solution.point);
-  const armholes = context.armholes();
-  if (!armholes) return failure([...found, noArmhole()]);
   const { tapes, tapePaths } = readTapes(problem.targets, context);
   const issues = [
     ...found,
@@ -36,24 +34,14 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     figure: input.figure,
     shape,
     levels: placeLevels(context, input.figure),
-    landmarks: placeLandmarks(context, armholes),
-    armholes,
+    landmarks: placeLandmarks(context),
+    armholes: context.armholes,
     tapes,
     tapePaths,
     issues,
     unknowns: solution.point,
   };
   return success(body, issues);
-}
-
-function noArmhole(): Issue {
-  return {
-    code: 'no-armhole',
-    path: 'measures.shoulderLength',
-    severity: 'error',
-    message:
-      'No armhole fits between armpit and shoulder point. Re-measure shoulder length, shoulder drop and side length.',
-  };
 }
 
 function notConverged(iterations: number): Issue {

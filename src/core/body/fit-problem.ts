@@ -1,5 +1,5 @@
 import { type LeastSquaresSolution, minimiseLeastSquares } from '../math/index.ts';
-import { armholePlane, traceArmhole } from './armhole.ts';
+import { makeArmholes } from './armhole.ts';
 import type { BodyPrior } from './body-prior.ts';
 import { KNOT, KNOTS, RAIL_COUNT, ShapeEvaluator } from './rails.ts';
 import {
@@ -11,7 +11,6 @@ import {
   SKEW_IDS,
 } from './shape-parameters.ts';
 import {
-  type Armholes,
   knotIndex,
   measureLevelRatio,
   type Side,
@@ -53,6 +52,10 @@ const TYPED_SPREADS = [4, 0.4, 0.04];
 /** How far, in knots, a natural spline still carries a change that matters to a derivative (it fades by 0.27 a knot). */
 const SPLINE_REACH = 2;
 
+const ARMHOLE_IDS: readonly ParameterId[] = ['armYaw', 'armFront', 'armBack'];
+/** The arm stump's skin should reach the armhole's plane by itself to about this, mm. */
+const PLANE_SPREAD = 4;
+
 /** Least squares over typed tapes, estimates, section ratios, row spacings and priors; `start` warms it. */
 export function solveFit(problem: FitProblem, start?: Float64Array): LeastSquaresSolution {
   const spreads = start ? TYPED_SPREADS.slice(-1) : TYPED_SPREADS;
@@ -74,41 +77,12 @@ export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape 
   const { numbers } = problem.prior;
   const shape = buildShape(p, numbers, problem.figure, problem.isSymmetric);
   const evaluator = new ShapeEvaluator(shape);
-  let traced: Armholes | null | undefined;
-  const armholes = (): Armholes | null => {
-    if (traced === undefined) {
-      // The chart stays mirror symmetric on every body: the armhole is cut on the mean of both sides.
-      const mean = problem.isSymmetric
-        ? evaluator
-        : new ShapeEvaluator(buildShape(withoutSkew(p), numbers, problem.figure, true));
-      const right = traceArmhole(mean, armholePlane(mean, 'right', p.armYaw), 'right');
-      traced = right && { right, left: mirrorLoop(right) };
-    }
-    return traced;
-  };
   const bust = {
     right: { u: p.bustAngle + p.bustAngleSkew, v: KNOT.bust + p.bustLevelSkew },
     left: { u: Math.PI - p.bustAngle + p.bustAngleSkew, v: KNOT.bust - p.bustLevelSkew },
   };
+  const armholes = makeArmholes(p.armFront, p.armBack);
   return { shape, context: { evaluator, bust, armholes, rows: new Map() } };
-}
-
-function withoutSkew(p: ParameterValues): ParameterValues {
-  const mean = { ...p };
-  for (const id of SKEW_IDS) mean[id] = 0;
-  return mean;
-}
-
-/** u → π − u; reversed so that it stays counter-clockwise from the armpit. */
-function mirrorLoop(loop: Float64Array): Float64Array {
-  const n = loop.length / 2;
-  const out = new Float64Array(loop.length);
-  for (let i = 0; i < n; i++) {
-    const from = (n - i) % n;
-    out[2 * i] = Math.PI - loop[2 * from];
-    out[2 * i + 1] = loop[2 * from + 1];
-  }
-  return out;
 }
 
 /** One residual that reads the surface. */
@@ -186,6 +160,24 @@ function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
       spread,
     });
   }
+  for (const quarter of [1, 3]) {
+    readings.push({
+      reach: {
+        from: 'upperChest',
+        to: 'shoulderPoint',
+        isRow: false,
+        bumps: true,
+        bustPoint: false,
+        armhole: true,
+      },
+      read: (context) => {
+        const i = (quarter * context.armholes.right.length) / 4;
+        return context.evaluator.planeGap(context.armholes.right[i], context.armholes.right[i + 1]);
+      },
+      wanted: 0,
+      spread: PLANE_SPREAD,
+    });
+  }
   return readings;
 }
 
@@ -235,7 +227,7 @@ function touchedKnots(before: BodyShape, after: BodyShape): Touched {
 function canMove(reach: TapeReach, touched: Touched, id: ParameterId): boolean {
   if (reach.bumps && touched.bumps) return true;
   if (reach.bustPoint && (id === 'bustAngle' || SKEW_IDS.includes(id))) return true;
-  if (reach.armhole && id === 'armYaw') return true;
+  if (reach.armhole && ARMHOLE_IDS.includes(id)) return true;
   const margin = reach.isRow ? 0 : SPLINE_REACH;
   const low = Math.max(0, knotIndex(reach.from) - margin);
   const high = knotIndex(reach.to) + margin;

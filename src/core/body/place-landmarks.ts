@@ -1,5 +1,5 @@
 import { ARMPIT_V, KNOT } from './rails.ts';
-import type { Armholes, TapeContext } from './tapes.ts';
+import type { TapeContext } from './tapes.ts';
 import type { BodyLevel, ChartPoint, Figure, LandmarkId, LevelId } from './types.ts';
 
 /** The level rows, from the hip up. */
@@ -20,7 +20,7 @@ export function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
 }
 
 /** Landmarks of a fitted body; left ones mirror right ones in the chart. */
-export function placeLandmarks(context: TapeContext, armholes: Armholes): Record<LandmarkId, ChartPoint> {
+export function placeLandmarks(context: TapeContext): Record<LandmarkId, ChartPoint> {
   const marks: Record<string, ChartPoint> = {};
   const addPair = (name: string, u: number, v: number): void => {
     marks[`${name}Right`] = { u, v };
@@ -46,7 +46,7 @@ export function placeLandmarks(context: TapeContext, armholes: Armholes): Record
   // The chart's landmark lies between both sides' bust points when they differ.
   addPair('bustPoint', 0.5 * (right.u + Math.PI - left.u), KNOT.bust);
   addPair('bladePoint', -0.92, 190);
-  const loop = armholes.right;
+  const loop = context.armholes.right;
   const quarter = loop.length / 4;
   addPair('armBreakFront', loop[quarter], loop[quarter + 1]);
   addPair('armBreakBack', loop[3 * quarter], loop[3 * quarter + 1]);

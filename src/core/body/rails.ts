@@ -30,7 +30,11 @@ export const KNOT_IDS = Object.keys(KNOT) as KnotId[];
 export const KNOTS = Float64Array.from(Object.values(KNOT));
 /** The armpit lies just above the upper chest row, at the bottom of the armhole. */
 export const ARMPIT_V = 178;
-const ARM_MIDDLE = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
+/** The armhole's middle and half height in v. */
+export const ARMHOLE_MIDDLE = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
+export const ARMHOLE_REACH = 0.5 * (KNOT.shoulderPoint - ARMPIT_V);
+/** The pull towards the armhole's plane ends at this many times the oval (squared). */
+const PLANE_FADES_AT = 2.4;
 
 /**
  * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
@@ -44,6 +48,8 @@ export class ShapeEvaluator {
   private readonly moments: Float64Array;
   private readonly row = new Float64Array(RAIL_COUNT);
   private rowV = Number.NaN;
+  /** Per side: x on the armhole's plane = offset + slopeY y + slopeZ z. */
+  private readonly planes: readonly [right: Float64Array, left: Float64Array];
 
   constructor(private readonly shape: BodyShape) {
     const n = shape.knots.length;
@@ -52,6 +58,18 @@ export class ShapeEvaluator {
       const values = shape.rails.subarray(rail * n, (rail + 1) * n);
       this.moments.set(cubicSplineMoments(shape.knots, values), rail * n);
     }
+    this.planes = [this.findArmholePlane(1), this.findArmholePlane(-1)];
+  }
+
+  /** The plane through armpit and shoulder point, turned by the yaw so that its front edge lies further in. */
+  private findArmholePlane(outward: 1 | -1): Float64Array {
+    const u = outward === 1 ? 0 : Math.PI;
+    const p = new Float64Array(6);
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), ARMPIT_V, p, 0);
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), KNOT.shoulderPoint, p, 3);
+    const slopeY = -outward * Math.tan(this.shape.armhole.yaw);
+    const slopeZ = (p[3] - p[0] - slopeY * (p[4] - p[1])) / (p[5] - p[2]);
+    return Float64Array.from([p[0] - slopeY * p[1] - slopeZ * p[2], slopeY, slopeZ]);
   }
 
   /** All rails at height v; the returned array is overwritten by the next call. */
@@ -83,6 +101,40 @@ export class ShapeEvaluator {
 
   /** `point` with the cosine and sine of u at hand. */
   pointAt(u: number, c: number, s: number, v: number, out: Float64Array, offset: number): void {
+    this.trunkPoint(u, c, s, v, out, offset);
+    const pull = this.planePull(c, u, v);
+    if (pull === 0) return;
+    const plane = this.planes[c > 0 ? 0 : 1];
+    const flat = plane[0] + plane[1] * out[offset + 1] + plane[2] * out[offset + 2];
+    out[offset] += pull * (flat - out[offset]);
+  }
+
+  /** How far the point lies from the armhole's plane along x, before the pull; mm. */
+  planeGap(u: number, v: number): number {
+    const p = new Float64Array(3);
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, p, 0);
+    const plane = this.planes[Math.cos(u) > 0 ? 0 : 1];
+    return p[0] - (plane[0] + plane[1] * p[1] + plane[2] * p[2]);
+  }
+
+  /**
+   * 1 on the armhole's oval and inside it, fading to 0 (C²) outside: draws the edge into one plane, so that a flat
+   * plate closes it. Rows stay level: only x moves.
+   */
+  private planePull(c: number, u: number, v: number): number {
+    const t = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
+    if (t * t >= PLANE_FADES_AT) return 0;
+    const { front, back } = this.shape.armhole;
+    let du = c > 0 ? u : Math.PI - u;
+    du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
+    const across = (du - 0.5 * (front - back) * (1 - t * t)) / (0.5 * (front + back));
+    const q = across * across + t * t;
+    if (q >= PLANE_FADES_AT) return 0;
+    return q <= 1 ? 1 : 1 - smoothStep((q - 1) / (PLANE_FADES_AT - 1));
+  }
+
+  /** The trunk with its arm stumps and bumps, before the armholes are drawn flat. */
+  private trunkPoint(u: number, c: number, s: number, v: number, out: Float64Array, offset: number): void {
     const r = this.railsAt(v);
     // cos 3u and sin 3u from the triple-angle identities.
     const c3 = c * (4 * c * c - 3);
@@ -134,10 +186,15 @@ function reachSquared(t: number, below: number, above: number): number {
 
 /** 0 in the arm stump, 1 away from it, C² between: bumps of the trunk must not dent the armhole. */
 function openness(u: number, v: number): number {
-  const dv = (v - ARM_MIDDLE) / 62;
+  const dv = (v - ARMHOLE_MIDDLE) / 62;
   const fromRight = Math.abs(u - 2 * Math.PI * Math.round(u / (2 * Math.PI)));
   const du = Math.min(fromRight, Math.PI - fromRight) / 0.6;
   const t = (du * du + dv * dv - 0.8) / 2.4;
   if (t <= 0) return 0;
-  return t >= 1 ? 1 : t * t * t * (t * (6 * t - 15) + 10);
+  return t >= 1 ? 1 : smoothStep(t);
+}
+
+/** 0 to 1 with no slope or bend at the ends. */
+function smoothStep(t: number): number {
+  return t * t * t * (t * (6 * t - 15) + 10);
 }

@@ -46,7 +46,8 @@ const IDS = [
   'bustHeight',
   'bustAngle',
   'armYaw',
-  'armSquare',
+  'armFront',
+  'armBack',
   'shoulderX',
   'shoulderZ',
   'bustHeightSkew',
@@ -116,6 +117,7 @@ export function buildShape(
     knots: KNOTS,
     rails,
     bumps: makeBumps(p, numbers, figure),
+    armhole: { yaw: p.armYaw, front: p.armFront, back: p.armBack },
   };
 }
 
@@ -144,8 +146,6 @@ function setShoulders(p: ParameterValues, set: SetRail): void {
   const backChest = p.yUpperChest - p.dUpperChest;
   const frontNeck = p.yNeck + p.dNeck;
   const backNeck = p.yNeck - p.dNeck;
-  for (const rail of ['kF', 'kB'] as const)
-    set(rail, 'midArm', SQUARENESS.midArm[rail === 'kF' ? 0 : 1] + p.armSquare);
   for (const knot of ['midArm', 'shoulderPoint', 'midShoulder'] as const) {
     const f = (KNOT[knot] - KNOT.upperChest) / span;
     const swell = Math.sin(Math.PI * f);

@@ -16,8 +16,7 @@ import type { ChartPoint, TapeKind } from './types.ts';
 export interface TapeContext {
   readonly evaluator: ShapeEvaluator;
   readonly bust: { readonly right: ChartPoint; readonly left: ChartPoint };
-  /** The armhole loops, traced when first asked for; null when the body has none. */
-  readonly armholes: () => Armholes | null;
+  readonly armholes: Armholes;
   /** Rows already sampled, by v: several tapes read the same row. */
   readonly rows: Map<number, Float64Array>;
 }
@@ -45,9 +44,9 @@ export interface TapeRule {
   readonly kind: TapeKind;
   readonly sided: boolean;
   readonly reach: TapeReach;
-  /** Length in mm; NaN when the body has no such place (an armhole that the plane misses). */
+  /** Length in mm. */
   readonly measure: (context: TapeContext, side: Side) => number;
-  /** n × 3 path; closed for girths. Only where `measure` gives a number. */
+  /** n × 3 path; closed for girths. */
   readonly trace: (context: TapeContext, side: Side) => Float64Array;
 }
 
@@ -93,7 +92,11 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
   bustGirth: girthRule('bust'),
   waistGirth: girthRule('waist'),
   hipGirth: girthRule('hip'),
-  upperChestGirth: girthRule('upperChest'),
+  // The pull towards the armhole's plane reaches this row, so the knots above move it too.
+  upperChestGirth: {
+    ...girthRule('upperChest'),
+    reach: reach('upperChest', 'shoulderPoint', { armhole: true }),
+  },
   underbustGirth: girthRule('underbust'),
   highHipGirth: girthRule('highHip'),
   ...Object.fromEntries(
@@ -142,11 +145,8 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
     kind: 'girth',
     sided: true,
     reach: reach('upperChest', 'shoulderPoint', { bumps: false, armhole: true }),
-    measure: (c, side) => {
-      const holes = c.armholes();
-      return holes ? pathLength(liftLoop(c.evaluator, holes[side]), true) : Number.NaN;
-    },
-    trace: (c, side) => liftLoop(c.evaluator, c.armholes()?.[side] ?? new Float64Array(0)),
+    measure: (c, side) => pathLength(liftLoop(c.evaluator, c.armholes[side]), true),
+    trace: (c, side) => liftLoop(c.evaluator, c.armholes[side]),
   },
   napeRise: {
     kind: 'length',
@@ -227,8 +227,7 @@ function traceRise(context: TapeContext): Float64Array {
 function acrossRule(outward: 1 | -1): TapeRule {
   const v = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
   const trace = (context: TapeContext): Float64Array => {
-    const holes = context.armholes();
-    if (!holes) return new Float64Array(0);
+    const holes = context.armholes;
     // Loops start at the armpit: a quarter on lies the front break on the right, the back break on the left.
     const quarter = holes.right.length / 4;
     const [from, to] =
@@ -242,6 +241,6 @@ function acrossRule(outward: 1 | -1): TapeRule {
     sided: false,
     reach: reach('upperChest', 'shoulderPoint', { armhole: true }),
     trace,
-    measure: (c) => (c.armholes() ? pathLength(trace(c)) : Number.NaN),
+    measure: (c) => pathLength(trace(c)),
   };
 }

@@ -98,4 +98,6 @@ export interface BodyShape {
   readonly rails: Float64Array;
   /** Bump parameters, a fixed number per bump. */
   readonly bumps: Float64Array;
+  /** Turn of the armhole's plane and its reach before and behind the side line, radians. */
+  readonly armhole: { readonly yaw: number; readonly front: number; readonly back: number };
 }
