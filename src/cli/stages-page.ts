@@ -9,7 +9,7 @@ import {
 } from '../core/drawing/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { pictureStrain } from '../core/flatten/index.ts';
-import { pictureMesh, type View } from '../core/mesh/index.ts';
+import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import type { Form } from '../core/pipeline/index.ts';
 import { pictureShell } from '../core/seams/index.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
@@ -23,7 +23,17 @@ export function stagesPage(form: Form): string {
   const unit = project.displayUnits;
   const perStage = report.timingsMs;
   const stages = [
-    section(1, 'Tape', perStage.tape, `<pre>${escapeHtml(describeIssues(report.issues))}</pre>`),
+    section(
+      1,
+      'Tape',
+      perStage.tape,
+      `${picture(
+        'Tape',
+        views.map((view) => pictureTapes(form, view)),
+        [...views],
+      )}
+<pre>${escapeHtml(describeTapes(body.tapes, unit))}\n\n${escapeHtml(describeIssues(report.issues))}</pre>`,
+    ),
     section(
       2,
       'Body',
@@ -33,7 +43,7 @@ export function stagesPage(form: Form): string {
         views.map((view) => pictureMesh(form.closedMesh, view)),
         [...views],
       )}
-<pre>${escapeHtml(describeTapes(body.tapes, unit))}</pre>`,
+<p>${report.body.volumeL.toFixed(1)} litres inside, ${(report.body.area / 1e6).toFixed(2)} m² of shell.</p>`,
     ),
     section(
       3,
@@ -61,6 +71,20 @@ export function stagesPage(form: Form): string {
     section(5, 'Cutting', perStage.cutting, form.drawings.map(({ drawing }) => inline(drawing)).join('\n')),
   ];
   return htmlPage(project.name, stages.join('\n'));
+}
+
+/** Where every tape lies: asked for in red, estimated in grey. */
+function pictureTapes({ body, closedMesh }: Form, view: View): DrawingItem[] {
+  const tapes = body.tapes
+    .filter(({ id }) => body.tapePaths[id] !== undefined)
+    .map(({ id, status }) => {
+      const stroke = status === 'estimated' ? '#8a8a8a' : '#9b2226';
+      return pictureCurve(body.tapePaths[id], view, {
+        stroke,
+        strokeWidth: status === 'estimated' ? 0.8 : 1.4,
+      });
+    });
+  return [...pictureMesh(closedMesh, view, () => '#efece6'), ...tapes];
 }
 
 /** Links to the pages. */

@@ -10,5 +10,5 @@ export { measureAlongPath, measurePath } from './measure-paths.ts';
 export { measureCornerCotangents, measureSmallestAngles } from './measure-shapes.ts';
 export { type MergedMesh, mergeMeshes } from './merge-meshes.ts';
 export type { Mesh } from './mesh.ts';
-export { pictureLine, pictureMesh, type View } from './picture.ts';
+export { pictureCurve, pictureLine, pictureMesh, type View } from './picture.ts';
 export { type MeshExpectations, validateMesh } from './validate-mesh.ts';

@@ -72,6 +72,18 @@ export function pictureLine(
     .map((stretch) => makePath(project(mesh.positions, stretch, view), { style }));
 }
 
+/** A line in space (n × 3 mm), drawn whole, also where the mesh is in front of it. */
+export function pictureCurve(points: Float64Array, view: View, style: DrawingStyle): DrawingItem {
+  return makePath(
+    project(
+      points,
+      Uint32Array.from({ length: points.length / 3 }, (_, i) => i),
+      view,
+    ),
+    { style },
+  );
+}
+
 function project(positions: Float64Array, vertices: ArrayLike<number>, view: View): Float64Array {
   const [wx, wy] = views[view].pageX;
   const points = new Float64Array(2 * vertices.length);

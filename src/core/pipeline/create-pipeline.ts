@@ -18,9 +18,9 @@ const defaultTriangles = 20_000;
 const stageStart: Readonly<Record<StageId, number>> = {
   tape: 0,
   body: 0.01,
-  seams: 0.3,
+  seams: 0.25,
   panels: 0.5,
-  cutting: 0.93,
+  cutting: 0.85,
 };
 
 export interface Pipeline {
