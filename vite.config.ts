@@ -43,10 +43,16 @@ export default defineConfig({
       output: {
         codeSplitting: {
           groups: [
-            { name: 'three', test: /node_modules[\\/](three|@react-three|its-fine|suspend-react)[\\/]/ },
+            // React first: the larger group would take what both need, and the page would wait for it.
             {
               name: 'react',
+              priority: 2,
               test: /node_modules[\\/](react|react-dom|scheduler|zustand|zundo|use-sync-external-store)[\\/]/,
+            },
+            {
+              name: 'three',
+              priority: 1,
+              test: /node_modules[\\/](three|@react-three|its-fine|suspend-react)[\\/]/,
             },
           ],
         },

@@ -47,6 +47,7 @@ function start(): void {
   store.subscribe((now, before) => {
     if (now.project && now.project !== before.project) follower.request(now.project);
   });
+  keepSketches(store, actions, follower);
   const services = createServices(store, actions, follower);
   void openFirst(store, actions, services);
   createRoot(document.getElementById('workroom')!).render(
@@ -54,6 +55,19 @@ function start(): void {
       <App store={store} actions={actions} services={services} />
     </StrictMode>,
   );
+}
+
+/** Pictures of the layouts are made once they are looked at and the body has settled. */
+function keepSketches(store: AppStore, actions: Actions, follower: Follower): void {
+  let asked: unknown = null;
+  store.subscribe(({ stage, project, formOf, formQuality, sketches }) => {
+    if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
+    if (sketches?.body === project.body || asked === project.body) return;
+    asked = project.body;
+    void follower
+      .sketchLayouts(project)
+      .then((lines) => actions.receiveSketches({ body: project.body, lines }));
+  });
 }
 
 interface AppProps {

@@ -16,13 +16,14 @@ const VIEWS: readonly { readonly id: ViewName; readonly name: string }[] = [
 export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
   const stage = useApp((state) => state.stage);
   const hasForm = useApp((state) => state.form !== null);
+  const hasFailed = useApp((state) => state.failure !== null);
   return (
     <section className="body-frame" aria-label="The body">
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys turn the body, as the label says */}
       {/* biome-ignore lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
       <div className="body-picture" role="group" tabIndex={0} data-body-keys aria-label={PICTURE_LABEL}>
         {scene === null ? <NoPicture /> : <SceneBoundary fallback={<NoPicture />}>{scene}</SceneBoundary>}
-        {!hasForm && <p className="waiting">Working out the body…</p>}
+        {!hasForm && <p className="waiting">{hasFailed ? 'No body yet' : 'Working out the body…'}</p>}
       </div>
       {scene !== null && <ViewTools />}
       <LayerTools stage={stage} />

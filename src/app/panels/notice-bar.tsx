@@ -1,10 +1,12 @@
 import { Icon } from './icon.tsx';
-import { useActions, useApp, useServices } from './workroom-context.tsx';
+import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
 
 /** What the person should know now: a message, or why no form could be made. */
 export function NoticeBar() {
   const notice = useApp((state) => state.notice);
   const failure = useApp((state) => state.failure);
+  const hasForm = useApp((state) => state.form !== null);
+  const canUndo = useHistory().undo !== null;
   const actions = useActions();
   return (
     <div className="notices" aria-live="polite">
@@ -34,16 +36,22 @@ export function NoticeBar() {
       {failure && (
         <div className="notice warning">
           <div>
-            <p>The body shown is the last one that could be made. To go on:</p>
+            <p>
+              {hasForm
+                ? 'From what is typed now no form can be made; the one shown is the last that could. To go on:'
+                : 'From what is typed now no form can be made. To go on:'}
+            </p>
             <ul>
               {failure.slice(0, 6).map((issue) => (
                 <li key={issue.code + issue.path}>{issue.message}</li>
               ))}
             </ul>
           </div>
-          <button type="button" onClick={actions.undo}>
-            Undo the last step
-          </button>
+          {canUndo && (
+            <button type="button" onClick={actions.undo}>
+              Undo the last step
+            </button>
+          )}
         </div>
       )}
       <StoppedNotice />

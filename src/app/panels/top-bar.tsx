@@ -1,10 +1,9 @@
 import { useRef, useState } from 'react';
-import { useStore } from 'zustand';
-import { historyOf, type Theme } from '../store/index.ts';
+import type { Theme } from '../store/index.ts';
 import { DemoGallery } from './demo-gallery.tsx';
 import { Icon } from './icon.tsx';
 import { openFile } from './open-file.ts';
-import { useActions, useApp, useAppStore, useServices } from './workroom-context.tsx';
+import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
 
 /** Name, files, undo and redo, units and light. */
 export function TopBar() {
@@ -78,11 +77,8 @@ function FileTools() {
 }
 
 function HistoryTools() {
-  const store = useAppStore();
   const actions = useActions();
-  useStore(store.temporal);
-  useApp((state) => state.step);
-  const { undo, redo } = historyOf(store);
+  const { undo, redo } = useHistory();
   return (
     <div className="tool-group">
       <button

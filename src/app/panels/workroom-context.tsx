@@ -1,6 +1,6 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
-import type { Actions, AppState, AppStore } from '../store/index.ts';
+import { type Actions, type AppState, type AppStore, historyOf } from '../store/index.ts';
 
 export interface Demo {
   readonly id: string;
@@ -41,10 +41,6 @@ function useWorkroom(): WorkroomContextValue {
   return value;
 }
 
-export function useAppStore(): AppStore {
-  return useWorkroom().store;
-}
-
 /** A part of the state; `select` must return the same object while nothing changes. */
 export function useApp<T>(select: (state: AppState) => T): T {
   return useStore(useWorkroom().store, select);
@@ -56,4 +52,12 @@ export function useActions(): Actions {
 
 export function useServices(): Services {
   return useWorkroom().services;
+}
+
+/** Names of the steps undo and redo would take back or repeat. */
+export function useHistory(): ReturnType<typeof historyOf> {
+  const { store } = useWorkroom();
+  useStore(store.temporal);
+  useStore(store, (state) => state.step);
+  return historyOf(store);
 }

@@ -8,6 +8,9 @@ interface SeamLetterProps {
   readonly isLit: boolean;
 }
 
+/** Depth steps by which a tag is drawn before the cloth it floats over, so that curves do not cut into it. */
+const TOWARDS_VIEWER = -12_000;
+
 /** A small tag with the seam's letter, always facing the viewer, hidden behind the body like the seam itself. */
 export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
   const texture = useMemo(() => tagTexture(letter, colour, isLit), [letter, colour, isLit]);
@@ -15,7 +18,14 @@ export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
   const size = isLit ? 0.034 : 0.026;
   return (
     <sprite position={[at[0], at[1], at[2]]} scale={[size, size, 1]} renderOrder={4} raycast={() => null}>
-      <spriteMaterial map={texture} sizeAttenuation={false} transparent depthWrite={false} />
+      <spriteMaterial
+        map={texture}
+        sizeAttenuation={false}
+        transparent
+        depthWrite={false}
+        polygonOffset
+        polygonOffsetUnits={TOWARDS_VIEWER}
+      />
     </sprite>
   );
 }

@@ -3,14 +3,14 @@ import { CanvasTexture } from 'three';
 
 /** Soft light of a north-facing workroom: a wide sky, a key from the upper front, a cool fill, a rim from behind. */
 export function StudioLight({ isDark }: { readonly isDark: boolean }) {
-  const strength = isDark ? 0.86 : 1;
+  const strength = isDark ? 0.82 : 1;
   return (
     <>
-      <hemisphereLight args={['#fffaf0', '#8d8273', 1.25 * strength]} position={[0, 0, 1]} />
-      <directionalLight position={[900, 1500, 1700]} intensity={1.55 * strength} color="#fff6e6" />
-      <directionalLight position={[-1600, 500, 500]} intensity={0.5 * strength} color="#dfe8f5" />
-      <directionalLight position={[-500, -1500, 900]} intensity={0.7 * strength} color="#fff1dd" />
-      <directionalLight position={[1500, -700, 100]} intensity={0.3 * strength} color="#e6ecf7" />
+      <hemisphereLight args={['#fffaf2', '#b3a48e', 1.85 * strength]} position={[0, 0, 1]} />
+      <directionalLight position={[1100, 1500, 1500]} intensity={1.5 * strength} color="#fff7ea" />
+      <directionalLight position={[-1700, 700, 500]} intensity={0.42 * strength} color="#dfe8f5" />
+      <directionalLight position={[-700, -1500, 1000]} intensity={1.05 * strength} color="#fff3e2" />
+      <directionalLight position={[1500, -800, 100]} intensity={0.3 * strength} color="#e6ecf7" />
     </>
   );
 }

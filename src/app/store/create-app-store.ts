@@ -19,7 +19,7 @@ const initialState: AppState = {
   failure: null,
   work: null,
   isStopped: false,
-  sketches: {},
+  sketches: null,
   stage: 'tape',
   highlight: null,
   drafts: {},

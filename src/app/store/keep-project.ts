@@ -19,7 +19,7 @@ export interface Keeper {
 }
 
 /**
- * Writes the project to the shelf a moment after each change. `onTrouble` is called once per run of failures
+ * Writes the project to the shelf now and a moment after each change. `onTrouble` is called once per run of failures
  * (storage full or refused), `onKept` after each success.
  */
 export function keepProject(
@@ -46,11 +46,14 @@ export function keepProject(
       isFailing = true;
     }
   };
-  const unsubscribe = store.subscribe((now, before) => {
-    if (now.project === before.project && now.theme === before.theme) return;
+  const schedule = () => {
     clearTimeout(timer);
     timer = setTimeout(flush, DELAY_MS);
+  };
+  const unsubscribe = store.subscribe((now, before) => {
+    if (now.project !== before.project || now.theme !== before.theme) schedule();
   });
+  schedule();
   return {
     flush,
     stop() {

@@ -44,6 +44,13 @@ export interface Layers {
   readonly strain: boolean;
 }
 
+/** Seam lines of every layout on one body, by layout id: polylines n × 3 mm. */
+export interface LayoutSketches {
+  /** The project they belong to, by identity of its `body`. */
+  readonly body: Project['body'];
+  readonly lines: Readonly<Record<string, readonly Float64Array[]>>;
+}
+
 export interface AppState {
   /** What undo brings back. */
   readonly project: Project | null;
@@ -60,8 +67,7 @@ export interface AppState {
   /** The person stopped the last computation. */
   readonly isStopped: boolean;
 
-  /** Seam lines of each layout on this body, by layout id: polylines n × 3 mm. */
-  readonly sketches: Readonly<Record<string, readonly Float64Array[]>>;
+  readonly sketches: LayoutSketches | null;
 
   readonly stage: Stage;
   readonly highlight: Highlight | null;

@@ -2,12 +2,13 @@ import type { Issue } from '../../core/base/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
-import type { Quality, Work } from './types.ts';
+import type { LayoutSketches, Quality, Work } from './types.ts';
 
 export interface WorkActions {
   showWork(work: Work | null): void;
   receiveForm(form: Form, project: Project, quality: Quality): void;
   receiveFailure(issues: readonly Issue[], project: Project): void;
+  receiveSketches(sketches: LayoutSketches): void;
   markStopped(): void;
 }
 
@@ -23,6 +24,7 @@ export function createWorkActions(store: AppStore): WorkActions {
     receiveFailure(failure, project) {
       if (store.getState().project === project) store.setState({ failure });
     },
+    receiveSketches: (sketches) => store.setState({ sketches }),
     markStopped: () => store.setState({ work: null, isStopped: true }),
   };
 }

@@ -2,13 +2,14 @@ import { proxy, type Remote, wrap } from 'comlink';
 import { failure, type Result } from '../../core/base/index.ts';
 import type { Form, FormFile } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import { type FormWorker, issueOfDefect, type OnProgress } from './protocol.ts';
+import { type FormWorker, issueOfDefect, type LayoutLines, type OnProgress } from './protocol.ts';
 
 /** One worker doing one thing at a time, that can be stopped. */
 export interface Lane {
   /** `null` when it was stopped. */
   make(project: Project, targetTriangles: number, onProgress: OnProgress): Promise<Result<Form> | null>;
   writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
+  sketchLayouts(project: Project): Promise<LayoutLines>;
   stop(): void;
 }
 
@@ -70,6 +71,14 @@ export function createLane(name: string): Lane {
         return failure([issueOfDefect(error)]);
       } finally {
         writing -= 1;
+      }
+    },
+
+    async sketchLayouts(project) {
+      try {
+        return await connect().sketchLayouts(project);
+      } catch {
+        return {};
       }
     },
 

@@ -19,6 +19,7 @@ export interface Follower {
   stop(): void;
   /** Every file of the project, at full quality. */
   writeFiles: Lane['writeFiles'];
+  sketchLayouts: Lane['sketchLayouts'];
 }
 
 const PAUSE_MS = 350;
@@ -77,5 +78,6 @@ export function followProject(handlers: FollowHandlers): Follower {
       quick.stop();
     },
     writeFiles: full.writeFiles,
+    sketchLayouts: quick.sketchLayouts,
   };
 }

@@ -2,7 +2,14 @@ import { expose } from 'comlink';
 import { failure, type Result, success } from '../../core/base/index.ts';
 import { createPipeline, type Form, type FormFile, filesOfForm } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import { type FormWorker, FULL_TRIANGLES, issueOfDefect, type OnProgress } from './protocol.ts';
+import {
+  type FormWorker,
+  FULL_TRIANGLES,
+  issueOfDefect,
+  type LayoutLines,
+  type OnProgress,
+} from './protocol.ts';
+import { sketchLayouts } from './sketch-layouts.ts';
 
 const pipeline = createPipeline();
 
@@ -32,6 +39,11 @@ const service: FormWorker = {
   async writeFiles(project): Promise<Result<readonly FormFile[]>> {
     const made = make(project, FULL_TRIANGLES, null);
     return made.ok ? success(await filesOfForm(made.value)) : made;
+  },
+
+  sketchLayouts(project): LayoutLines {
+    const body = pipeline.fitBody(project);
+    return body.ok ? sketchLayouts(body.value) : {};
   },
 };
 

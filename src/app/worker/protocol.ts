@@ -14,11 +14,16 @@ export interface MakeRequest {
 
 export type OnProgress = (fraction: number, stage: StageId, what: string) => void;
 
+/** Polylines n × 3 mm by layout id. */
+export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
+
 /** Calls the worker answers, through comlink. */
 export interface FormWorker {
   makeForm(request: MakeRequest, onProgress: OnProgress): Result<Form>;
   /** All files of a project; the form is made anew at full quality when the worker does not hold it. */
   writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
+  /** Where the seams of every layout run on the project's body; roughly, for pictures. */
+  sketchLayouts(project: Project): LayoutLines;
 }
 
 /** A defect of ours told as an issue, so that the person sees something and can report it. */
