@@ -1,10 +1,11 @@
 import { cutIntoPanels, findLayout } from '../../src/core/seams/index.ts';
 import { torso } from '../seams/sample-forms.ts';
+import type { BenchCase } from './types.ts';
 
-function cutCase(layoutId: string, targetTriangles: number): { name: string; run: () => number } {
+function cutCase(layoutId: string, targetTriangles: number): BenchCase {
   const layout = findLayout(layoutId)!;
   return {
-    name: `seams/${layoutId} ${targetTriangles / 1000}k triangles`,
+    name: `seams/cut-${layoutId}-${targetTriangles}`,
     run() {
       const result = cutIntoPanels(torso.surface, torso.form, layout, { targetTriangles });
       if (!result.ok) throw new Error(result.issues.map((issue) => issue.message).join(' '));

@@ -302,6 +302,8 @@ describe('layouts', () => {
     // Two front columns divided; upright front seams in two, the side ends panels once more, two level parts.
     expect(count('upright8Bust')).toEqual([12, 21]);
     expect(count('upright12Bust')).toEqual([18, 29]);
+    // Every panel in two; uprights in two but the shoulders; four waist parts a half.
+    expect(count('upright8Waist')).toEqual([16, 28]);
   });
 
   it('lead princess lines over the bust point and the blade point to the middle of the shoulder', () => {

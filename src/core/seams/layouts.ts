@@ -109,6 +109,18 @@ const bustLevel: SeamLine = {
   ],
 };
 
+/** Along the waist from the centre front to the centre back. */
+const waistLevel: SeamLine = {
+  id: 'waistLevel',
+  name: 'waist level',
+  side: 'right',
+  alongLevel: 'waist',
+  through: [
+    { landmark: 'baseCentreFront', onLine: 'centreFront' },
+    { landmark: 'baseCentreBack', onLine: 'centreBack' },
+  ],
+};
+
 const lines8: readonly SeamLine[] = [centreFront, princessFront, side, princessBack, centreBack, shoulder];
 const lines12: readonly SeamLine[] = [
   centreFront,
@@ -126,6 +138,8 @@ const about8 =
 const about12 = `${about8} One more on each half of front and back, between these and the side, ends at the armhole.`;
 const aboutBust =
   'A level seam at the fullest part of the bust divides the front panels: much less strain there, and four more panels or so to sew.';
+const aboutWaist =
+  'A level seam at the waist divides every panel: little less strain, but shorter pieces that fit on narrow cloth.';
 
 /** Seam layouts to choose from; all are open to editing, since a layout is data. */
 export const LAYOUTS: readonly SeamLayout[] = [
@@ -142,6 +156,18 @@ export const LAYOUTS: readonly SeamLayout[] = [
     name: 'Twelve upright panels with a bust seam',
     description: `${about12} ${aboutBust}`,
     lines: [...lines12, bustLevel],
+  },
+  {
+    id: 'upright8Waist',
+    name: 'Eight upright panels with a waist seam',
+    description: `${about8} ${aboutWaist}`,
+    lines: [...lines8, waistLevel],
+  },
+  {
+    id: 'upright12BustWaist',
+    name: 'Twelve upright panels with bust and waist seams',
+    description: `${about12} ${aboutBust} ${aboutWaist}`,
+    lines: [...lines12, bustLevel, waistLevel],
   },
 ];
 
