@@ -34,7 +34,7 @@ export const ARMPIT_V = 178;
 export const ARMHOLE_MIDDLE = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
 export const ARMHOLE_REACH = 0.5 * (KNOT.shoulderPoint - ARMPIT_V);
 /** The pull towards the armhole's plane ends at this many times the oval (squared). */
-const PLANE_FADES_AT = 2.4;
+const PLANE_FADES_AT = 3;
 
 /**
  * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
