@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { writeSvg } from '../src/core/export/index.ts';
 import { type Form, makeForm } from '../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../src/core/project/index.ts';
+import { LAYOUTS } from '../src/core/seams/index.ts';
 import { hullPerimeter, stretchedLength } from './oracles/tape-over-points.ts';
 import { firstMeasureIds, projectFromSurveyRow, readSurvey } from './survey/project-from-survey-row.ts';
 
@@ -126,6 +127,16 @@ describe('demo projects', () => {
     const form = make(project, demoTriangles);
     expectSound(form);
     expectTapesOnTheMesh(form);
+    expectFileToMatch(form);
+  });
+});
+
+describe('every seam layout', () => {
+  const cases = LAYOUTS.flatMap(({ id }) => demos.map(([name, project]) => [id, name, project] as const));
+
+  it.each(cases)('%s on %s', (layout, _, project) => {
+    const form = make({ ...project, seams: { layout } });
+    expectSound(form);
     expectFileToMatch(form);
   });
 });
