@@ -3,6 +3,7 @@ import { InvariantError } from '../../src/core/base/index.ts';
 import type { FlatDisk } from '../../src/core/flatten/index.ts';
 import { flattenProblemFromShell } from '../../src/core/pipeline/flatten-problem.ts';
 import { measureLevels, measureSeams } from '../../src/core/pipeline/measure-flat.ts';
+import { nameFlattenIssues } from '../../src/core/pipeline/name-flatten-issues.ts';
 import { pieceInputsFromShell } from '../../src/core/pipeline/piece-input.ts';
 import type { SeamedShell } from '../../src/core/seams/index.ts';
 import { makeTubeShell, tube } from './tube-shell.ts';
@@ -152,6 +153,24 @@ describe('the panels stated for drafting', () => {
     expect(halves).toEqual([
       ['front', 'front', 'front', 'front'],
       ['back', 'front', 'back', 'front'],
+    ]);
+  });
+});
+
+describe('issues of flattening', () => {
+  it('are told with the names a maker knows', () => {
+    const shell = makeTubeShell();
+    const issue = (path: string) => ({ code: 'x', path, message: 'It is off.', severity: 'error' as const });
+    const told = nameFlattenIssues(
+      ['disks.1.mesh', 'keptPaths.0', 'keptPaths.3', 'joins.1', ''].map(issue),
+      shell,
+    );
+    expect(told.map(({ path, message }) => [path, message])).toEqual([
+      ['panels.back0', 'Back0: It is off.'],
+      ['panels', 'Waist line on front0: It is off.'],
+      ['panels', 'Seam B, left0: It is off.'],
+      ['lines.left0', 'Seam B, left0: It is off.'],
+      ['', 'It is off.'],
     ]);
   });
 });

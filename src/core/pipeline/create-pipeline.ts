@@ -7,6 +7,7 @@ import { cutIntoPanels, findLayout, LAYOUTS, type SeamedShell } from '../seams/i
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
 import { makeReport } from './make-report.ts';
+import { nameFlattenIssues } from './name-flatten-issues.ts';
 import { pieceInputsFromShell } from './piece-input.ts';
 import { prefixIssues } from './prefix-issues.ts';
 import { rememberLast } from './remember-last.ts';
@@ -82,16 +83,14 @@ export function createPipeline(): Pipeline {
     // 3. Panels.
     clock.enter('panels', 'Unrolling the panels');
     const { shell, closedMesh } = cut.value;
-    const flat = memory.flat(keys.flat, () =>
-      within(
-        'seams',
-        flattenTogether(flattenProblemFromShell(shell), {
-          ...(project.seams.lengthBlend === undefined ? {} : { seamLengthBlend: project.seams.lengthBlend }),
-          onProgress: clock.within,
-          ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
-        }),
-      ),
-    );
+    const flat = memory.flat(keys.flat, () => {
+      const unrolled = flattenTogether(flattenProblemFromShell(shell), {
+        ...(project.seams.lengthBlend === undefined ? {} : { seamLengthBlend: project.seams.lengthBlend }),
+        onProgress: clock.within,
+        ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
+      });
+      return within('seams', { ...unrolled, issues: nameFlattenIssues(unrolled.issues, shell) });
+    });
     if (clock.isCancelled()) return cancelled(issues);
     if (!collect(flat)) return failure(issues);
 

@@ -20,8 +20,13 @@ export function flattenProblemFromShell(shell: SeamedShell): FlattenProblem {
     disks: shell.panels.map((panel) => panel.mesh),
     mirrorOf: mirrorIndices(shell.panels),
     joins,
-    keptPaths: [...levelPaths(shell), ...uprightPaths(shell)],
+    keptPaths: nameKeptPaths(shell).map(({ path }) => path),
   };
+}
+
+/** The paths that keep their length, with what a maker calls them; parallel to the problem's `keptPaths`. */
+export function nameKeptPaths(shell: SeamedShell): { readonly name: string; readonly path: KeptPath }[] {
+  return [...levelPaths(shell), ...uprightPaths(shell)];
 }
 
 function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
@@ -32,15 +37,19 @@ function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
 }
 
 /** Level lines inside panels; those that are seams keep their length already, edge by edge. */
-function levelPaths(shell: SeamedShell): KeptPath[] {
+function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
   const seamLevels = new Map(shell.seams.map((seam) => [seam.id, seam.alongLevel]));
+  const levelNames = new Map(shell.levels.map((level) => [level.id, level.name.toLowerCase()]));
   return shell.panels.flatMap((panel, disk) => {
     const sewn = new Set(
       panel.edges.map((edge) => (edge.kind === 'seam' ? seamLevels.get(edge.id) : undefined)),
     );
     return panel.levels
       .filter((level) => !sewn.has(level.id))
-      .map((level) => ({ disk, vertices: level.vertices }));
+      .map((level) => ({
+        name: `${levelNames.get(level.id) ?? level.id} line on ${panel.name}`,
+        path: { disk, vertices: level.vertices },
+      }));
   });
 }
 
@@ -48,12 +57,12 @@ function levelPaths(shell: SeamedShell): KeptPath[] {
  * Seams of one chart angle (centre front, centre back, side, shoulder) keep their whole length, not that of each edge:
  * a maker reads these lengths off the body with a tape. One side is enough, its partner is joined to it.
  */
-function uprightPaths(shell: SeamedShell): KeptPath[] {
+function uprightPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
   return shell.seams
     .filter((seam) => seam.alongLevel === undefined && hasOneAngle(shell.chart, seam.points))
     .map((seam) => {
       const [a] = seamSides(shell, seam);
-      return { disk: a.panel, vertices: a.vertices };
+      return { name: `seam ${seam.letter}, ${seam.name}`, path: { disk: a.panel, vertices: a.vertices } };
     });
 }
 
