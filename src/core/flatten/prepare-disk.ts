@@ -177,6 +177,7 @@ function traceBoundary(mesh: Mesh): Int32Array | string {
     heads[cursor[triangles[e]]++] = triangles[e % 3 === 2 ? e - 2 : e + 1];
   }
   const following = new Int32Array(vertexCount).fill(-1);
+  const preceding = new Int32Array(vertexCount).fill(-1);
   let boundaryCount = 0;
   let entry = -1;
   for (let from = 0; from < vertexCount; from++) {
@@ -189,6 +190,7 @@ function traceBoundary(mesh: Mesh): Int32Array | string {
       if (hasTwin) continue;
       if (following[from] >= 0) return 'The boundary of the panel touches itself in one vertex.';
       following[from] = to;
+      preceding[to] = from;
       boundaryCount++;
       entry = from;
     }
@@ -217,7 +219,7 @@ function traceBoundary(mesh: Mesh): Int32Array | string {
   };
   for (let v = queue.pop(); v !== undefined; v = queue.pop()) {
     for (let k = start[v]; k < start[v + 1]; k++) visit(heads[k]);
-    if (following[v] >= 0) visit(loop[(loop.indexOf(v) + length - 1) % length]);
+    if (preceding[v] >= 0) visit(preceding[v]);
   }
   if (reachedCount < vertexCount) return 'The panel falls into separate parts.';
   const edges = (triangles.length + boundaryCount) / 2;

@@ -11,13 +11,13 @@ export const keptTolerance = 0.2;
  * the length on the body (blend 1); groups of level seams keep the body's length. Then every kept path
  * that runs wholly along sewn edges is met by scaling its edges evenly, round after round while paths share
  * edges. A path whose edges all keep other lengths cannot be met: an issue tells by how much.
- * `free`: flat positions per solved disk.
+ * `free`: flat positions by index of the solved disk.
  */
 export function chooseSeamTargets(
   problem: FlattenProblem,
   sewn: SewnEdges,
   kept: readonly KeptLength[],
-  free: readonly (Float64Array | null)[],
+  free: ReadonlyMap<number, Float64Array>,
   blend: number,
 ): { targets: Float64Array; issues: Issue[] } {
   const targets = new Float64Array(sewn.groups.length);
@@ -25,7 +25,7 @@ export function chooseSeamTargets(
     let flatSum = 0;
     let bodySum = 0;
     for (const [disk, a, b] of group.members) {
-      const flat = free[disk] as Float64Array;
+      const flat = free.get(disk) as Float64Array;
       flatSum += Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]);
       bodySum += bodyLength(problem, disk, a, b);
     }

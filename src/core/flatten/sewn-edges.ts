@@ -1,5 +1,4 @@
 import { assertInvariant } from '../base/index.ts';
-import type { PreparedDisk } from './prepare-disk.ts';
 import type { FlattenProblem } from './types.ts';
 
 /** Edges that become one in the sewn form. Disks here are those really solved; mirror images are mapped to them. */
@@ -26,8 +25,8 @@ export function sourceOf(problem: FlattenProblem, disk: number): number {
  * Collects which edges must be equally long. One edge may take part in several joins once mirror images are
  * mapped to their sources (and twice in one, along the centre): all of them form one group. O(edges).
  */
-export function groupSewnEdges(problem: FlattenProblem, disks: readonly (PreparedDisk | null)[]): SewnEdges {
-  const idOf = disks.map(() => new Map<number, number>());
+export function groupSewnEdges(problem: FlattenProblem): SewnEdges {
+  const idOf = problem.disks.map(() => new Map<number, number>());
   const edges: [number, number, number][] = [];
   const parent: number[] = [];
   const keeps: boolean[] = [];
