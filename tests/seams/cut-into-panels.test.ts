@@ -421,6 +421,61 @@ describe('faults are told by line', () => {
     expect(to({ u: 0.9, v: 0 }, { u: 0.9, v: 550, onLine: 'shoulder' })).toEqual(['line-misses-line']);
   });
 
+  it('a piece too small to sew, as a warning', () => {
+    const sliver = {
+      ...upright8,
+      lines: [
+        ...upright8.lines,
+        {
+          id: 'sliver',
+          name: 'sliver',
+          side: 'right' as const,
+          through: [{ landmark: 'shoulderPointRight' }, { u: 0.02, v: 630 }, { landmark: 'neckSideRight' }],
+        },
+      ],
+    };
+    // Runs 3 mm beside the shoulder seam, from the armhole to the neck side.
+    const lines = sliver.lines.map((line) =>
+      line.id === 'sliver'
+        ? {
+            ...line,
+            through: [
+              { armhole: 0.49 },
+              { u: 0.12, v: 640 },
+              { landmark: 'neckSideRight', onLine: 'shoulder' },
+            ],
+          }
+        : line.id === 'princessFront'
+          ? {
+              ...line,
+              through: [
+                { u: 0.95, v: 0 },
+                { landmark: 'bustPointRight' },
+                { landmark: 'neckTopFront', u: -0.6 },
+              ],
+            }
+          : line.id === 'princessBack'
+            ? {
+                ...line,
+                through: [
+                  { u: -0.95, v: 0 },
+                  { landmark: 'bladePointRight' },
+                  { landmark: 'neckTopFront', u: -2.5 },
+                ],
+              }
+            : line,
+    );
+    const result = cutIntoPanels(
+      torso.surface,
+      torso.form,
+      { ...upright8, lines },
+      { targetTriangles: 1500 },
+    );
+    expect(result.ok).toBe(true);
+    expect(result.issues.map((issue) => issue.code)).toEqual(['panel-small', 'panel-small']);
+    expect(result.issues[0].message).toContain('sliver');
+  });
+
   it('a level that runs into the armhole', () => {
     const form = {
       ...torso.form,
