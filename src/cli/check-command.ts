@@ -1,4 +1,4 @@
-import { createPipeline } from '../core/pipeline/index.ts';
+import { checkLayout, createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues, describeTapes } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
@@ -13,7 +13,8 @@ export async function checkCommand(file: string, { stdout, stderr }: CommandStre
   }
   const body = createPipeline().fitBody(project.value);
   if (body.ok) stdout.write(`${describeTapes(body.value.tapes, project.value.displayUnits)}\n\n`);
-  stdout.write(`${describeIssues(body.issues)}\n`);
-  const hasErrors = !body.ok || body.issues.some((issue) => issue.severity === 'error');
+  const issues = [...body.issues, ...checkLayout(project.value)];
+  stdout.write(`${describeIssues(issues)}\n`);
+  const hasErrors = issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;
 }

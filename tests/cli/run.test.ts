@@ -27,9 +27,11 @@ async function loftseam(...args: string[]): Promise<{ code: number; out: string;
 
 async function spoiltProject(
   change: (file: { body: { measures: Record<string, unknown> } }) => void,
+  layout: string,
 ): Promise<string> {
   const project = JSON.parse(await readFile(straight, 'utf8'));
   change(project);
+  project.seams.layout = layout;
   const file = path.join(folder, 'spoilt.loftseam.json');
   await writeFile(file, JSON.stringify(project));
   return file;
@@ -116,11 +118,12 @@ describe('loftseam check', () => {
     const file = await spoiltProject(({ body }) => {
       delete body.measures.hipGirth;
       body.measures.waistGirth = 76;
-    });
+    }, 'nothing');
     const { code, out } = await loftseam('check', file);
     expect(code).toBe(1);
     expect(out).toContain('ERROR    body.measures.hipGirth');
     expect(out).toContain('ERROR    body.measures.waistGirth');
+    expect(out).toContain('ERROR    seams.layout');
   });
 
   it('ends with 1 on a file that is no project, and points at the place', async () => {

@@ -94,6 +94,13 @@ describe('makeForm', () => {
     expect(form.issues[0]).toMatchObject({ code: 'unknown-layout', path: 'seams.layout' });
     expect(form.issues[0].message).toContain('upright8');
   });
+
+  it('tells a wrong measure and a wrong layout together', () => {
+    const measures = { ...project.body.measures, hipGirth: 90 };
+    const form = makeForm({ ...project, body: { ...project.body, measures }, seams: { layout: 'nothing' } });
+    const paths = form.issues.map((issue) => issue.path);
+    expect(paths).toEqual(expect.arrayContaining(['body.measures.hipGirth', 'seams.layout']));
+  });
 });
 
 describe('createPipeline', () => {

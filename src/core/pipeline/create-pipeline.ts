@@ -3,7 +3,7 @@ import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
 import { type FlatDisk, flattenTogether } from '../flatten/index.ts';
 import { capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
-import { cutIntoPanels, findLayout, LAYOUTS, type SeamedShell } from '../seams/index.ts';
+import { cutIntoPanels, findLayout, LAYOUTS, type SeamedShell, type SeamLayout } from '../seams/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
 import { makeReport } from './make-report.ts';
@@ -71,12 +71,14 @@ export function createPipeline(): Pipeline {
     clock.enter('tape', 'Checking the measures');
     clock.enter('body', 'Shaping the body');
     const body = shapeBody(project);
-    if (!collect(body)) return failure(issues);
+    const layout = layoutOf(project);
+    issues.push(...body.issues, ...layout.issues);
+    if (!body.ok || !layout.ok) return failure(issues);
     if (clock.isCancelled()) return cancelled(issues);
 
     // 2. Seams.
     clock.enter('seams', 'Drawing the seams');
-    const cut = memory.shell(keys.shell, () => within('seams', cutShell(body.value, project, options)));
+    const cut = memory.shell(keys.shell, () => within('seams', cutShell(body.value, layout.value, options)));
     if (!collect(cut)) return failure(issues);
     if (clock.isCancelled()) return cancelled(issues);
 
@@ -125,14 +127,22 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
   return { body, shell, flat, pieces };
 }
 
-function cutShell(body: Body, project: Project, options: MakeOptions): Result<CutShell> {
-  const layoutId = project.seams.layout ?? LAYOUTS[0].id;
-  const layout = findLayout(layoutId);
-  if (layout === undefined) {
-    const known = LAYOUTS.map((l) => l.id).join(', ');
-    const message = `There is no seam layout called “${layoutId}”. There are: ${known}.`;
-    return failure([{ code: 'unknown-layout', path: 'layout', message, severity: 'error' }]);
-  }
+/** What is wrong with the seam layout a project asks for. */
+export function checkLayout(project: Project): readonly Issue[] {
+  return layoutOf(project).issues;
+}
+
+/** The layout asked for, or the first one offered. */
+function layoutOf(project: Project): Result<SeamLayout> {
+  const id = project.seams.layout;
+  const layout = id === undefined ? LAYOUTS[0] : findLayout(id);
+  if (layout !== undefined) return success(layout);
+  const known = LAYOUTS.map((l) => l.id).join(', ');
+  const message = `There is no seam layout called “${id}”. There are: ${known}.`;
+  return failure([{ code: 'unknown-layout', path: 'seams.layout', message, severity: 'error' }]);
+}
+
+function cutShell(body: Body, layout: SeamLayout, options: MakeOptions): Result<CutShell> {
   const shell = cutIntoPanels(surfaceOfBody(body), body, layout, {
     targetTriangles: options.targetTriangles ?? defaultTriangles,
   });
