@@ -150,8 +150,18 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       details: read.issues.map((issue) => (issue.path ? `${issue.path}: ${issue.message}` : issue.message)),
     });
   };
+  const demoPoints = new Map<string, Float64Array>();
   return {
     demos,
+    async pictureDemo(demo) {
+      const known = demoPoints.get(demo.id);
+      if (known) return known;
+      const { parseProject } = await loadProjectRoom();
+      const read = parseProject(await demo.load());
+      const points = read.ok ? await follower.scatterBody(read.value) : null;
+      if (points) demoPoints.set(demo.id, points);
+      return points;
+    },
     openDemo: async (demo) => open(await demo.load(), demo.id, 'Open demo body'),
     openText: (text, fileName) => open(text, fileName, `Open ${fileName}`),
     async saveProject() {

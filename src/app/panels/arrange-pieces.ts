@@ -31,10 +31,14 @@ const GAP = 26;
 /**
  * Lays the pieces out as they sit on the body seen from outside: from centre back round the right side to centre
  * front in the middle, on to the left side and back; pieces above a level seam in the row above. Heights line up.
+ * For a tall picture the right half stands below the left half.
  */
-export function arrangePieces(form: Form): Arrangement {
-  const rows = rowsOfPanels(form);
-  const entries = form.pieces.map((_, index) => describePiece(form, index, rows[index]));
+export function arrangePieces(form: Form, isTall: boolean): Arrangement {
+  const bands = rowsOfPanels(form);
+  const entries = form.pieces.map((_, index) => {
+    const entry = describePiece(form, index, bands[index]);
+    return isTall ? { ...entry, row: 2 * entry.row + (entry.angle > Math.PI / 2 ? 1 : 0) } : entry;
+  });
   const rowCount = Math.max(0, ...entries.map((entry) => entry.row)) + 1;
   const places: PiecePlace[] = [];
   let lift = 0;

@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { formatLength } from '../../core/base/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { Icon } from './icon.tsx';
+import { outlineOf } from './side-drawing.ts';
 import { type Demo, useApp, useServices } from './workroom-context.tsx';
 
 interface DemoCard {
@@ -15,6 +16,7 @@ export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
   const services = useServices();
   const units = useApp((state) => state.project?.displayUnits ?? 'cm');
   const cards = useDemoCards(services.demos);
+  const points = useDemoPoints(services.demos);
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     dialog.current?.showModal();
@@ -39,7 +41,7 @@ export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
         {cards.map(({ demo, name, measures }) => (
           <li key={demo.id}>
             <button type="button" onClick={() => choose(demo)}>
-              <DemoShape measures={measures} />
+              <DemoShape points={points[demo.id]} />
               <span className="card-name">{name}</span>
               <span className="card-numbers">
                 {(['bustGirth', 'waistGirth', 'hipGirth'] as const)
@@ -77,21 +79,38 @@ function oneNumber(value: Project['body']['measures'][string] | undefined): numb
   return typeof value === 'number' ? value : (value.left + value.right) / 2;
 }
 
-/** Three girths as stacked ovals, seen a little from above: enough to tell the bodies apart. */
-function DemoShape({ measures }: { readonly measures: Project['body']['measures'] }) {
-  const heights = [16, 38, 60];
-  const halfWidths = (['bustGirth', 'waistGirth', 'hipGirth'] as const).map(
-    (id) => oneNumber(measures[id]) / 36,
+/** Outlines from the front and the side: enough to tell the bodies apart. */
+function DemoShape({ points }: { readonly points: Float64Array | undefined }) {
+  const outlines = useMemo(
+    () => (points ? [outlineOf(points, 'front'), outlineOf(points, 'side')] : []),
+    [points],
   );
-  const side = (sign: 1 | -1) => halfWidths.map((w, i) => `${40 + sign * w} ${heights[i]}`);
-  const [r0, r1, r2] = side(1);
-  const [l0, l1, l2] = side(-1);
   return (
-    <svg className="demo-shape" viewBox="0 0 80 76" aria-hidden="true">
-      <path d={`M${r0} Q${r1} ${r2} L${l2} Q${l1} ${l0} Z`} className="shape-fill" />
-      {halfWidths.map((w, i) => (
-        <ellipse key={heights[i]} cx="40" cy={heights[i]} rx={w} ry={w * 0.26} className="shape-line" />
+    <svg className="demo-shape" viewBox="-215 -480 700 770" aria-hidden="true">
+      {outlines.map((d, i) => (
+        <path key={d} d={d} className="outline-cloth" transform={`translate(${i * 350} 0)`} />
       ))}
     </svg>
   );
+}
+
+/** Pictures come one after the other, so that closing the gallery stops the rest. */
+function useDemoPoints(demos: readonly Demo[]): Readonly<Record<string, Float64Array>> {
+  const services = useServices();
+  const [points, setPoints] = useState<Readonly<Record<string, Float64Array>>>({});
+  useEffect(() => {
+    let isWanted = true;
+    const run = async () => {
+      for (const demo of demos) {
+        if (!isWanted) return;
+        const found = await services.pictureDemo(demo);
+        if (isWanted && found) setPoints((known) => ({ ...known, [demo.id]: found }));
+      }
+    };
+    void run();
+    return () => {
+      isWanted = false;
+    };
+  }, [demos, services]);
+  return points;
 }

@@ -1,8 +1,9 @@
-import { type KeyboardEvent, useMemo, useRef } from 'react';
+import { type KeyboardEvent, type RefObject, useMemo, useRef } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
 import { arrangePieces } from './arrange-pieces.ts';
 import { FlatPiece } from './flat-piece.tsx';
 import { Icon } from './icon.tsx';
+import { useElementSize } from './use-element-size.ts';
 import { usePanZoom } from './use-pan-zoom.ts';
 import { useStrainImages } from './use-strain-images.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -16,7 +17,8 @@ export function FlatView({ form }: { readonly form: Form }) {
   const showsStrain = useApp((state) => state.layers.strain);
   const actions = useActions();
   const images = useStrainImages(form, showsStrain);
-  const { places, box } = useMemo(() => arrangePieces(form), [form]);
+  const isTall = useIsTall(svg);
+  const { places, box } = useMemo(() => arrangePieces(form, isTall), [form, isTall]);
   const padded = useMemo(
     () => [box[0] - MARGIN, box[1] - MARGIN, box[2] + 2 * MARGIN, box[3] + 2 * MARGIN] as const,
     [box],
@@ -82,3 +84,8 @@ export function FlatView({ form }: { readonly form: Form }) {
 
 const PICTURE_LABEL =
   'Pieces laid flat. Arrow keys move the picture, plus and minus bring it nearer or farther, 0 shows all.';
+
+function useIsTall(svg: RefObject<Element | null>): boolean {
+  const size = useElementSize(svg);
+  return size !== null && size.width < size.height * 1.1;
+}

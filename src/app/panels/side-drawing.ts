@@ -2,6 +2,15 @@
 
 export type Side = 'front' | 'back';
 
+/** Closed outline path seen from the front, or from the wearer's right side. */
+export function outlineOf(positions: Float64Array, from: 'front' | 'side'): string {
+  const turned =
+    from === 'front'
+      ? positions
+      : positions.map((_, i) => [-positions[i + 1], positions[i - 1], positions[i]][i % 3]);
+  return viewFromSide(turned, 'front').outline;
+}
+
 /** The body's outline from one side, and what is needed to tell front from back at each height. */
 export interface SideView {
   readonly side: Side;

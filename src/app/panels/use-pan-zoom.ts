@@ -1,4 +1,5 @@
 import { type PointerEvent, type RefObject, useCallback, useEffect, useRef, useState } from 'react';
+import { useElementSize } from './use-element-size.ts';
 
 /** The part of the drawing shown: centre in drawing units, and magnification over the fitted size. */
 export interface Window2d {
@@ -102,20 +103,6 @@ function useWheelZoom(
     element.addEventListener('wheel', onWheel, { passive: false });
     return () => element.removeEventListener('wheel', onWheel);
   }, [svg, zoomAt]);
-}
-
-function useElementSize(element: RefObject<Element | null>): { width: number; height: number } | null {
-  const [size, setSize] = useState<{ width: number; height: number } | null>(null);
-  useEffect(() => {
-    if (!element.current) return;
-    const observer = new ResizeObserver(([entry]) => {
-      const { width, height } = entry.contentRect;
-      if (width > 0 && height > 0) setSize({ width, height });
-    });
-    observer.observe(element.current);
-    return () => observer.disconnect();
-  }, [element]);
-  return size;
 }
 
 function clamp(value: number, low: number, high: number): number {

@@ -11,6 +11,8 @@ export interface Demo {
 export interface Services {
   readonly demos: readonly Demo[];
   openDemo(demo: Demo): Promise<void>;
+  /** Points all over the demo's body, n × 3 mm. */
+  pictureDemo(demo: Demo): Promise<Float64Array | null>;
   /** `fileName` is for messages. */
   openText(text: string, fileName: string): Promise<void>;
   saveProject(): Promise<void>;

@@ -12,6 +12,8 @@ const DIRECTIONS: Readonly<Record<ViewName, readonly [number, number, number]>> 
   threeQuarter: [0.62, 1, 0.2],
 };
 const TURN_SECONDS = 0.45;
+/** Room left round the body. */
+const FITTING_MARGIN = 1.22;
 /** Narrower than this, the body is made smaller to fit in width. */
 const FITTING_ASPECT = 0.86;
 
@@ -94,7 +96,7 @@ const turned = (v: Vector3) => new Vector3(v.x, v.z, -v.y);
 const turnedBack = (v: Vector3) => new Vector3(v.x, -v.z, v.y);
 
 function poseFor(name: ViewName, subject: CameraSubject, fovDeg: number): Pose {
-  const distance = (subject.radius * 1.16) / Math.tan((fovDeg * Math.PI) / 360);
+  const distance = (subject.radius * FITTING_MARGIN) / Math.tan((fovDeg * Math.PI) / 360);
   const direction = new Vector3(...DIRECTIONS[name]).normalize().multiplyScalar(distance);
   return { target: subject.centre.clone(), offset: new Spherical().setFromVector3(turned(direction)) };
 }

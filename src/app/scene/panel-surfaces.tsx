@@ -1,5 +1,5 @@
-import type { ThreeEvent } from '@react-three/fiber';
-import { useEffect } from 'react';
+import { type ThreeEvent, useThree } from '@react-three/fiber';
+import { useLayoutEffect } from 'react';
 import { type BufferAttribute, Color } from 'three';
 import type { Form } from '../../core/pipeline/index.ts';
 import type { Highlight } from '../store/index.ts';
@@ -21,14 +21,16 @@ interface PanelSurfacesProps {
 
 /** The cloth, panel by panel; pointing at it lights the panel, or the seam when one is near. */
 export function PanelSurfaces({ form, buffers, showsStrain, highlight, onPoint }: PanelSurfacesProps) {
-  useEffect(() => {
+  const invalidate = useThree((state) => state.invalidate);
+  useLayoutEffect(() => {
     for (const { geometry, strainColours } of buffers) {
       const colour = geometry.getAttribute('color') as BufferAttribute;
       if (showsStrain) colour.array.set(strainColours);
       else for (let i = 0; i < colour.array.length; i += 3) CALICO.toArray(colour.array, i);
       colour.needsUpdate = true;
     }
-  }, [buffers, showsStrain]);
+    invalidate();
+  }, [buffers, showsStrain, invalidate]);
 
   const pointAtPanel = (event: ThreeEvent<PointerEvent>, id: string) => {
     event.stopPropagation();

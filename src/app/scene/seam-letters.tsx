@@ -1,5 +1,6 @@
+import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import { CanvasTexture, SRGBColorSpace } from 'three';
+import { CanvasTexture, type PerspectiveCamera, SRGBColorSpace } from 'three';
 
 interface SeamLetterProps {
   readonly letter: string;
@@ -15,7 +16,7 @@ const TOWARDS_VIEWER = -12_000;
 export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
   const texture = useMemo(() => tagTexture(letter, colour, isLit), [letter, colour, isLit]);
   useEffect(() => () => texture.dispose(), [texture]);
-  const size = isLit ? 0.034 : 0.026;
+  const size = useSizeOnScreen(isLit ? 32 : 24);
   return (
     <sprite position={[at[0], at[1], at[2]]} scale={[size, size, 1]} renderOrder={4} raycast={() => null}>
       <spriteMaterial
@@ -28,6 +29,13 @@ export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
       />
     </sprite>
   );
+}
+
+/** Scale that gives a sprite without size attenuation so many CSS pixels. */
+function useSizeOnScreen(pixels: number): number {
+  const height = useThree((state) => state.size.height);
+  const camera = useThree((state) => state.camera) as PerspectiveCamera;
+  return (pixels * 2 * Math.tan((camera.fov * Math.PI) / 360)) / Math.max(1, height);
 }
 
 function tagTexture(letter: string, colour: string, isLit: boolean): CanvasTexture {

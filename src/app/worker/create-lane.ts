@@ -10,6 +10,7 @@ export interface Lane {
   make(project: Project, targetTriangles: number, onProgress: OnProgress): Promise<Result<Form> | null>;
   writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
   sketchLayouts(project: Project): Promise<LayoutLines>;
+  scatterBody(project: Project): Promise<Float64Array | null>;
   stop(): void;
 }
 
@@ -79,6 +80,14 @@ export function createLane(name: string): Lane {
         return await connect().sketchLayouts(project);
       } catch {
         return {};
+      }
+    },
+
+    async scatterBody(project) {
+      try {
+        return await connect().scatterBody(project);
+      } catch {
+        return null;
       }
     },
 

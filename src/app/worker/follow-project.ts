@@ -20,6 +20,7 @@ export interface Follower {
   /** Every file of the project, at full quality. */
   writeFiles: Lane['writeFiles'];
   sketchLayouts: Lane['sketchLayouts'];
+  scatterBody: Lane['scatterBody'];
 }
 
 const PAUSE_MS = 350;
@@ -79,5 +80,6 @@ export function followProject(handlers: FollowHandlers): Follower {
     },
     writeFiles: full.writeFiles,
     sketchLayouts: quick.sketchLayouts,
+    scatterBody: quick.scatterBody,
   };
 }

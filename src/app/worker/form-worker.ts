@@ -9,6 +9,7 @@ import {
   type LayoutLines,
   type OnProgress,
 } from './protocol.ts';
+import { scatterBody } from './scatter-body.ts';
 import { sketchLayouts } from './sketch-layouts.ts';
 
 const pipeline = createPipeline();
@@ -44,6 +45,11 @@ const service: FormWorker = {
   sketchLayouts(project): LayoutLines {
     const body = pipeline.fitBody(project);
     return body.ok ? sketchLayouts(body.value) : {};
+  },
+
+  scatterBody(project): Float64Array | null {
+    const body = pipeline.fitBody(project);
+    return body.ok ? scatterBody(body.value) : null;
   },
 };
 

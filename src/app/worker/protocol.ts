@@ -24,6 +24,8 @@ export interface FormWorker {
   writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
   sketchLayouts(project: Project): LayoutLines;
+  /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
+  scatterBody(project: Project): Float64Array | null;
 }
 
 /** A defect of ours told as an issue, so that the person sees something and can report it. */
