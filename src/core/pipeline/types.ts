@@ -15,9 +15,12 @@ export interface Report {
   readonly tapes: readonly ReportTape[];
   readonly issues: readonly Issue[];
   readonly body: {
+    /** Of the sewn shell, without the plates that close it. */
     readonly vertices: number;
     readonly triangles: number;
+    /** Litres inside shell and plates. */
     readonly volumeL: number;
+    /** Of the sewn shell, mm². */
     readonly area: number;
   };
   readonly panels: readonly ReportPanel[];
@@ -56,8 +59,10 @@ export interface ReportSeam {
   readonly letter: string;
   readonly name: string;
   readonly panels: readonly [string, string];
+  /** Measured on the two flat panels, mm. */
   readonly lengthsFlat: readonly [number, number];
   readonly length3d: number;
+  /** Largest disagreement of the partners at a mark, from the seam's start or from the mark before, mm. */
   readonly maxMarkGap: number;
 }
 
@@ -79,8 +84,9 @@ export interface Form {
 export interface MakeOptions {
   /** Aim for the whole shell; default 20 000. */
   readonly targetTriangles?: number;
-  /** Stop after this stage's part; default all. */
+  /** `fraction` of the whole work, 0 to 1, never falling; `what` in plain words. */
   readonly onProgress?: (fraction: number, stage: StageId, what: string) => void;
+  /** Asked between stages and between solves; true ends with the issue `cancelled`. */
   readonly isCancelled?: () => boolean;
   /** Milliseconds clock, passed in because core has none. */
   readonly now?: () => number;
