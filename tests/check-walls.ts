@@ -27,6 +27,10 @@ const corePackages = new Map([
   ['@kninnug/constrainautor', ['mesh', 'seams']],
   ['clipper2-ts', ['pattern', 'supports', 'sheet']],
   ['@gltf-transform/core', ['export']],
+  ['@cantoo/pdf-lib', ['export']],
+  ['fontkit', ['export']],
+  ['fflate', ['export']],
+  ['dejavu-fonts-ttf', ['export']],
   ['zod', ['project']],
 ]);
 
