@@ -45,6 +45,11 @@ const IDS = [
   'fullFront',
   'bustHeight',
   'bustAngle',
+  'kHip',
+  'kHighHip',
+  'kWaist',
+  'kUnderbust',
+  'kBust',
   'armYaw',
   'armFront',
   'armBack',
@@ -107,6 +112,16 @@ export function buildShape(
   for (const knot of KNOT_IDS) {
     set('kF', knot, SQUARENESS[knot][0]);
     set('kB', knot, SQUARENESS[knot][1]);
+  }
+  for (const [knot, extra] of [
+    ['hip', p.kHip],
+    ['highHip', p.kHighHip],
+    ['waist', p.kWaist],
+    ['underbust', p.kUnderbust],
+    ['bust', p.kBust],
+  ] as const) {
+    set('kF', knot, SQUARENESS[knot][0] + extra);
+    set('kB', knot, SQUARENESS[knot][1] + extra);
   }
   setTrunk(p, set);
   setShoulders(p, set);

@@ -1,0 +1,16 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Body, BodyInput } from '../../src/core/body/index.ts';
+import { fitBody } from '../../src/core/body/index.ts';
+
+export const DEMO_IDS = readdirSync('shared/demos').map((file) => file.replace('.loftseam.json', ''));
+
+export function readDemo(id: string): BodyInput {
+  return JSON.parse(readFileSync(`shared/demos/${id}.loftseam.json`, 'utf8')).body;
+}
+
+/** The fitted body, or a thrown list of what stopped it. */
+export function fitOrThrow(input: BodyInput): Body {
+  const result = fitBody(input);
+  if (!result.ok) throw new Error(result.issues.map((i) => i.message).join('\n'));
+  return result.value;
+}
