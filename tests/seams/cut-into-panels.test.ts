@@ -422,49 +422,28 @@ describe('faults are told by line', () => {
   });
 
   it('a piece too small to sew, as a warning', () => {
-    const sliver = {
-      ...upright8,
-      lines: [
-        ...upright8.lines,
-        {
-          id: 'sliver',
-          name: 'sliver',
-          side: 'right' as const,
-          through: [{ landmark: 'shoulderPointRight' }, { u: 0.02, v: 630 }, { landmark: 'neckSideRight' }],
-        },
+    // From the armhole to the neck side a little in front of the shoulder seam; the princess lines keep clear of it.
+    const through: Record<string, SeamLayout['lines'][number]['through']> = {
+      princessFront: [
+        { u: 0.95, v: 0 },
+        { landmark: 'bustPointRight' },
+        { landmark: 'neckTopFront', u: -0.6 },
+      ],
+      princessBack: [
+        { u: -0.95, v: 0 },
+        { landmark: 'bladePointRight' },
+        { landmark: 'neckTopFront', u: -2.5 },
       ],
     };
-    // Runs 3 mm beside the shoulder seam, from the armhole to the neck side.
-    const lines = sliver.lines.map((line) =>
-      line.id === 'sliver'
-        ? {
-            ...line,
-            through: [
-              { armhole: 0.49 },
-              { u: 0.12, v: 640 },
-              { landmark: 'neckSideRight', onLine: 'shoulder' },
-            ],
-          }
-        : line.id === 'princessFront'
-          ? {
-              ...line,
-              through: [
-                { u: 0.95, v: 0 },
-                { landmark: 'bustPointRight' },
-                { landmark: 'neckTopFront', u: -0.6 },
-              ],
-            }
-          : line.id === 'princessBack'
-            ? {
-                ...line,
-                through: [
-                  { u: -0.95, v: 0 },
-                  { landmark: 'bladePointRight' },
-                  { landmark: 'neckTopFront', u: -2.5 },
-                ],
-              }
-            : line,
-    );
+    const lines: SeamLayout['lines'] = [
+      ...upright8.lines.map((line) => ({ ...line, through: through[line.id] ?? line.through })),
+      {
+        id: 'sliver',
+        name: 'sliver',
+        side: 'right',
+        through: [{ armhole: 0.49 }, { u: 0.12, v: 640 }, { landmark: 'neckSideRight', onLine: 'shoulder' }],
+      },
+    ];
     const result = cutIntoPanels(
       torso.surface,
       torso.form,

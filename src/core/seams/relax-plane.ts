@@ -1,4 +1,6 @@
-const ROUNDS = 40;
+const MAX_ROUNDS = 40;
+/** Rounds end when no vertex moves more than this part of its edges' mean length. */
+const STILL = 0.001;
 /** Over-relaxation: steps are taken this much further than each vertex alone would like. */
 const REACH = 1.5;
 
@@ -10,7 +12,10 @@ const REACH = 1.5;
 export function relaxPlane(plane: Float64Array, positions: Float64Array, triangles: Uint32Array): void {
   const { starts, neighbours, lengths } = listEdges(positions, triangles);
   const count = plane.length / 2;
-  for (let round = 0; round < ROUNDS; round++) {
+  const mean = lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
+  let largest = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < MAX_ROUNDS && largest > (STILL * mean) ** 2; round++) {
+    largest = 0;
     for (let k = 0; k < count; k++) {
       // To and fro, so that moves travel both ways.
       const i = round % 2 === 0 ? k : count - 1 - k;
@@ -28,22 +33,27 @@ export function relaxPlane(plane: Float64Array, positions: Float64Array, triangl
         moveX -= dx * excess;
         moveY -= dy * excess;
       }
-      plane[2 * i] = x + (REACH * moveX) / (to - from);
-      plane[2 * i + 1] = y + (REACH * moveY) / (to - from);
+      moveX *= REACH / (to - from);
+      moveY *= REACH / (to - from);
+      plane[2 * i] = x + moveX;
+      plane[2 * i + 1] = y + moveY;
+      largest = Math.max(largest, moveX * moveX + moveY * moveY);
     }
   }
 }
 
 /** Largest |ln(length in the plane / length in space)| over all edges. */
 export function measureStretch(plane: Float64Array, positions: Float64Array, triangles: Uint32Array): number {
-  let worst = 0;
+  let worst = 1;
   for (let e = 0; e < triangles.length; e++) {
     const a = triangles[e];
     const b = triangles[nextHalfedge(e)];
-    const flat = Math.hypot(plane[2 * a] - plane[2 * b], plane[2 * a + 1] - plane[2 * b + 1]);
-    worst = Math.max(worst, Math.abs(Math.log(flat / measureGap(positions, a, b))));
+    const x = plane[2 * a] - plane[2 * b];
+    const y = plane[2 * a + 1] - plane[2 * b + 1];
+    const ratio = Math.sqrt(x * x + y * y) / measureGap(positions, a, b);
+    worst = Math.max(worst, ratio, 1 / ratio);
   }
-  return worst;
+  return Math.log(worst);
 }
 
 /** True when every triangle is counter-clockwise. */
