@@ -1,7 +1,7 @@
 /** What must not depend on how the same panel is written down. */
 import { describe, expect, it } from 'vitest';
 import { type FlatDisk, flattenFree } from '../../src/core/flatten/index.ts';
-import type { Mesh } from '../../src/core/mesh/index.ts';
+import { findBoundaryLoops, type Mesh } from '../../src/core/mesh/index.ts';
 import { makePanels, scaleMesh } from './cases/disk-meshes.ts';
 
 const panels = makePanels(600);
@@ -91,3 +91,33 @@ describe.each(['cylinderJittered', 'gore30', 'saddle', 'torusInner', 'bumpHalf',
     });
   },
 );
+
+describe('place on the sheet', () => {
+  // Mean gradient of height over the flat area A is (1/A) ∮ z n ds (Gauss), n the outward normal.
+  it.each(['cone', 'torusOuter', 'gore45', 'bumpSlit'])(
+    '%s, tilted: up on the body is +y, area on the left',
+    (name) => {
+      const [c, s] = [Math.cos(0.5), Math.sin(0.5)];
+      const upright = scaleMesh(panels[name], 10);
+      const tilted = upright.positions.slice();
+      for (let i = 0; i < tilted.length; i += 3) {
+        const [x, y, z] = upright.positions.subarray(i, i + 3);
+        tilted.set([x, c * y - s * z, s * y + c * z], i);
+      }
+      const mesh = { ...upright, positions: tilted };
+      const flat = flatten(mesh).positions;
+      const loop = findBoundaryLoops(mesh)[0];
+      let [gx, gy, area] = [0, 0, 0];
+      for (let k = 0; k < loop.length; k++) {
+        const [a, b] = [loop[k], loop[(k + 1) % loop.length]];
+        const height = (tilted[3 * a + 2] + tilted[3 * b + 2]) / 2;
+        gx += height * (flat[2 * b + 1] - flat[2 * a + 1]);
+        gy -= height * (flat[2 * b] - flat[2 * a]);
+        area += (flat[2 * a] * flat[2 * b + 1] - flat[2 * b] * flat[2 * a + 1]) / 2;
+      }
+      expect(area).toBeGreaterThan(0);
+      expect(gy).toBeGreaterThan(0.3 * area);
+      expect(Math.abs(gx)).toBeLessThan(1e-6 * gy);
+    },
+  );
+});

@@ -6,12 +6,12 @@ import type { PreparedDisk } from './prepare-disk.ts';
  * (y), then the side (x) of the body decides. `flat`: #V × 2 mm. O(#F).
  */
 export function orientFlat(disk: PreparedDisk, flat: Float64Array): void {
-  const { corners, areas, mesh, totalArea } = disk;
+  const { corners, mesh } = disk;
   // 1. Area centre and mean gradient of the body's coordinates over the flat.
   const middle = [0, 0];
   let flatArea = 0;
   const slope = new Float64Array(6);
-  for (let f = 0; f < areas.length; f++) {
+  for (let f = 0; f < disk.triangleCount; f++) {
     const [a, b, c] = [corners[3 * f], corners[3 * f + 1], corners[3 * f + 2]];
     const ux = flat[2 * b] - flat[2 * a];
     const uy = flat[2 * b + 1] - flat[2 * a + 1];
@@ -25,12 +25,12 @@ export function orientFlat(disk: PreparedDisk, flat: Float64Array): void {
     for (let k = 0; k < 3; k++) {
       const du = mesh.positions[3 * b + k] - mesh.positions[3 * a + k];
       const dv = mesh.positions[3 * c + k] - mesh.positions[3 * a + k];
-      slope[2 * k] += (areas[f] * (du * vy - dv * uy)) / double;
-      slope[2 * k + 1] += (areas[f] * (dv * ux - du * vx)) / double;
+      slope[2 * k] += (area * (du * vy - dv * uy)) / double;
+      slope[2 * k + 1] += (area * (dv * ux - du * vx)) / double;
     }
   }
   // 2. The first body axis with a clear mean direction.
-  const axis = [2, 1, 0].find((k) => Math.hypot(slope[2 * k], slope[2 * k + 1]) > 0.05 * totalArea) ?? 2;
+  const axis = [2, 1, 0].find((k) => Math.hypot(slope[2 * k], slope[2 * k + 1]) > 0.05 * flatArea) ?? 2;
   const length = Math.hypot(slope[2 * axis], slope[2 * axis + 1]);
   const [sin, cos] = length > 0 ? [slope[2 * axis] / length, slope[2 * axis + 1] / length] : [0, 1];
   const [mx, my] = [middle[0] / flatArea, middle[1] / flatArea];
