@@ -30,6 +30,23 @@ const measureColumns: Readonly<Record<string, (row: SurveyRow) => number>> = {
   bustPointSpan: (r) => r.bustpointbreadth,
 };
 
+/** Columns that come close, by another landmark or another path: good for judging estimates, not for asking a fit. */
+const nearColumns: Readonly<Record<string, (row: SurveyRow) => number>> = {
+  neckToBustPoint: (r) => r.necktobustpointlength,
+  shoulderDrop: (r) => r.neckheightlateral - r.acromialheight,
+  armscyeGirth: (r) => r.scyecircumference,
+  sideLength: (r) => r.axillaheight - r.waistheightnatural,
+  acrossBack: (r) => r.interscyeii,
+  highHipGirth: (r) => r.waistcircumference,
+  waistToHighHip: (r) => r.waistheightnatural - r.waistheightomphalion,
+};
+
+/** Everything the survey knows of a person in our terms, mm. */
+export function measuresOfSurveyRow(row: SurveyRow): Record<string, number> {
+  const columns = { ...measureColumns, ...nearColumns };
+  return Object.fromEntries(Object.entries(columns).map(([id, read]) => [id, read(row)]));
+}
+
 /** Only the five measures no project can do without. */
 export const firstMeasureIds = [
   'bustGirth',
