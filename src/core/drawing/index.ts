@@ -1,5 +1,5 @@
 export { makeLayer, makePath, makeRectangle, makeText } from './make-items.ts';
 export { type Bounds, boundsOfDrawing, boundsOfItems, boundsOfPoints } from './measure-bounds.ts';
 export { cornersOfText, measureText, TEXT_ASCENT, TEXT_DESCENT } from './measure-text.ts';
-export { pageFromUpright, translateItem } from './move-items.ts';
+export { type Placement, pageFromUpright, placeItem, placePoints, translateItem } from './move-items.ts';
 export type * from './types.ts';

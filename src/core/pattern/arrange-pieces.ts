@@ -1,13 +1,6 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
-import {
-  type Drawing,
-  type DrawingItem,
-  type DrawingText,
-  makeLayer,
-  makePath,
-  makeText,
-  pageFromUpright,
-} from '../drawing/index.ts';
+import { type Drawing, makeLayer, pageFromUpright } from '../drawing/index.ts';
+import { drawPieces } from './draw-pieces.ts';
 import { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
 import { packOutlines } from './pack-outlines.ts';
 import type { Piece } from './types.ts';
@@ -15,7 +8,6 @@ import type { Piece } from './types.ts';
 /** Usual width of dress-weight cloth, mm. */
 const DEFAULT_SHEET_WIDTH = 1400;
 const DEFAULT_GAP = 10;
-const ARROW = 4;
 
 export interface ArrangeOptions {
   /** Usable width of the cloth or paper, mm, default 1400. */
@@ -47,27 +39,20 @@ export function arrangePieces(pieces: readonly Piece[], options: ArrangeOptions 
   if ('tooWide' in packing)
     return failure([tooWideIssue(pieces[packing.tooWide], packing.width, sheetWidth, gap)]);
 
-  // 2. Draw each piece at its place.
-  const nextId = createIdGiver();
-  const layers = { slits: [], cut: [], sew: [], mark: [], text: [] } as Record<string, DrawingItem[]>;
-  for (const [i, piece] of pieces.entries()) drawPiece(piece, packing.offsets[i], layers, nextId);
-
-  // 3. Test bars last: they name the sheet's final size.
+  // 2. Draw each piece at its place, and the test bars last: they name the sheet's final size.
+  const layers = drawPieces(pieces, packing.offsets);
   const { dx, dy } = packing.offsets[pieces.length];
   const height = Math.ceil(packing.height);
   const test = drawTestBars(dx, dy, sheetWidth, height);
-  layers.mark.push(...test.marks);
-  layers.text.push(...test.texts);
+  const extra: Readonly<Record<string, Drawing['layers'][number]['items']>> = {
+    mark: test.marks,
+    text: test.texts,
+  };
   return success({
     width: sheetWidth,
     height,
     title,
-    layers: [
-      makeLayer('cut', [...layers.slits, ...layers.cut]),
-      makeLayer('sew', layers.sew),
-      makeLayer('mark', layers.mark),
-      makeLayer('text', layers.text),
-    ],
+    layers: layers.map(({ name, items }) => makeLayer(name, [...items, ...(extra[name] ?? [])])),
   });
 }
 
@@ -105,50 +90,5 @@ function tooWideIssue(piece: Piece | undefined, width: number, sheetWidth: numbe
     severity: 'error',
     measured: width,
     limit: sheetWidth - 2 * gap,
-  };
-}
-
-function drawPiece(
-  piece: Piece,
-  offset: { readonly dx: number; readonly dy: number },
-  layers: Record<string, DrawingItem[]>,
-  nextId: (wanted: string) => string,
-): void {
-  const path = (points: Float64Array, id: string, closed = false): DrawingItem =>
-    makePath(pageFromUpright(points, offset.dx, offset.dy), { id: nextId(`${piece.id}/${id}`), closed });
-
-  layers.cut.push(path(piece.cutLine, 'cut', true));
-  for (const notch of piece.notches) layers.slits.push(path(notch.points, `notch/${notch.id}`));
-  for (const line of piece.sewLines) layers.sew.push(path(line.points, `sew/${line.name}`));
-  for (const line of piece.levelLines) layers.mark.push(path(line.points, `level/${line.id}`));
-  if (piece.grainLine.length > 0) {
-    layers.mark.push(path(piece.grainLine, 'grain'));
-    const [x0, y0, x1, y1] = piece.grainLine;
-    layers.mark.push(path(arrowHead(x0, y0, 1), 'grain/arrow-down'));
-    layers.mark.push(path(arrowHead(x1, y1, -1), 'grain/arrow-up'));
-  }
-  for (const text of piece.texts) layers.text.push(drawText(text, offset));
-}
-
-function arrowHead(x: number, y: number, direction: number): Float64Array {
-  return Float64Array.of(x - ARROW / 2, y + direction * ARROW, x, y, x + ARROW / 2, y + direction * ARROW);
-}
-
-function drawText(
-  text: Piece['texts'][number],
-  offset: { readonly dx: number; readonly dy: number },
-): DrawingText {
-  const { anchor, angle, size } = text;
-  return makeText(offset.dx + text.x, offset.dy - text.y, text.text, size, { anchor, angle: -angle });
-}
-
-/** Gives every id once; a second asker gets `…-2`. */
-function createIdGiver(): (wanted: string) => string {
-  const given = new Set<string>();
-  return (wanted) => {
-    let id = wanted;
-    for (let i = 2; given.has(id); i++) id = `${wanted}-${i}`;
-    given.add(id);
-    return id;
   };
 }

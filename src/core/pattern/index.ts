@@ -1,4 +1,6 @@
 export { type ArrangeOptions, arrangePieces } from './arrange-pieces.ts';
 export { draftPiece } from './draft-piece.ts';
+export { drawPieces } from './draw-pieces.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
+export { packOutlines } from './pack-outlines.ts';
 export type * from './types.ts';
