@@ -39,7 +39,7 @@ function BodyNumbers() {
         <dd>{body.volumeL.toFixed(1)} l</dd>
       </div>
       <div>
-        <dt>Skin</dt>
+        <dt>Surface</dt>
         <dd>{(body.area / 1e6).toFixed(3)} m²</dd>
       </div>
       <div>

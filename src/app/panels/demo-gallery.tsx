@@ -86,9 +86,9 @@ function DemoShape({ points }: { readonly points: Float64Array | undefined }) {
     [points],
   );
   return (
-    <svg className="demo-shape" viewBox="-215 -480 700 770" aria-hidden="true">
+    <svg className="demo-shape" viewBox="-240 -500 900 800" aria-hidden="true">
       {outlines.map((d, i) => (
-        <path key={d} d={d} className="outline-cloth" transform={`translate(${i * 350} 0)`} />
+        <path key={d} d={d} className="outline-cloth" transform={`translate(${i * 440} 0)`} />
       ))}
     </svg>
   );

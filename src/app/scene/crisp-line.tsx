@@ -3,6 +3,9 @@ import { Line2 } from 'three/addons/lines/Line2.js';
 import { LineGeometry } from 'three/addons/lines/LineGeometry.js';
 import { LineMaterial } from 'three/addons/lines/LineMaterial.js';
 
+/** Depth steps, some millimetres here, by which a line is drawn before the cloth it lies on. */
+const TOWARDS_VIEWER = -1_500;
+
 interface CrispLineProps {
   /** n × 3 mm. */
   readonly points: Float32Array | Float64Array;
@@ -21,7 +24,10 @@ export function CrispLine({ points, colour, width, opacity = 1, dash, isOnTop = 
   const line = useMemo(() => {
     const geometry = new LineGeometry();
     geometry.setPositions(Array.from(points));
-    const made = new Line2(geometry, new LineMaterial({ transparent: true }));
+    const made = new Line2(
+      geometry,
+      new LineMaterial({ transparent: true, polygonOffset: true, polygonOffsetUnits: TOWARDS_VIEWER }),
+    );
     made.computeLineDistances();
     made.raycast = () => {};
     return made;

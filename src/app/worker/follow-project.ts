@@ -56,7 +56,7 @@ export function followProject(handlers: FollowHandlers): Follower {
   const runFull = async (project: Project) => {
     handlers.onWork({ quality: 'full', fraction: 0, what: '' });
     const made = await full.make(project, FULL_TRIANGLES, (fraction, _stage, what) => {
-      if (wanted === project) handlers.onWork({ quality: 'full', fraction, what });
+      if (wanted === project && fraction < 1) handlers.onWork({ quality: 'full', fraction, what });
     });
     if (wanted !== project || !made) return;
     if (made.ok) handlers.onForm(made.value, project, 'full');

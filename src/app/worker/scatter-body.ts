@@ -1,7 +1,7 @@
 import { type Body, surfaceOfBody } from '../../core/body/index.ts';
 
-const ROUND = 72;
-const ROWS = 120;
+const ROUND = 96;
+const ROWS = 260;
 
 /** A grid of points on the whole surface, n × 3 mm. */
 export function scatterBody(body: Body): Float64Array {

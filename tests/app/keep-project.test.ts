@@ -1,0 +1,105 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import {
+  createActions,
+  createAppStore,
+  keepProject,
+  readKeptProject,
+  readKeptTheme,
+  type Shelf,
+  setAsideUnreadable,
+} from '../../src/app/store/index.ts';
+import { parseProject, serializeProject } from '../../src/core/project/index.ts';
+import { projectForTests } from './fixtures/project-for-tests.ts';
+
+function memoryShelf() {
+  const entries = new Map<string, string>();
+  const shelf: Shelf = {
+    read: (key) => entries.get(key) ?? null,
+    write: (key, text) => void entries.set(key, text),
+  };
+  return { shelf, entries };
+}
+
+function start(shelf: Shelf) {
+  const store = createAppStore();
+  const actions = createActions(store);
+  const onKept = vi.fn();
+  const onTrouble = vi.fn();
+  actions.openProject(projectForTests(), 'Open');
+  const keeper = keepProject(store, shelf, serializeProject, { onKept, onTrouble });
+  return { store, actions, keeper, onKept, onTrouble };
+}
+
+describe('keeping the project between visits', () => {
+  beforeEach(() => void vi.useFakeTimers());
+  afterEach(() => void vi.useRealTimers());
+
+  it('writes within two seconds of a change, and reads back the same project', () => {
+    const { shelf } = memoryShelf();
+    const { store, actions, onKept } = start(shelf);
+    actions.setMeasure('waistGirth', 700, 'waist girth');
+    vi.advanceTimersByTime(2000);
+    expect(onKept).toHaveBeenCalled();
+    const read = parseProject(readKeptProject(shelf));
+    expect(read).toMatchObject({ ok: true, value: store.getState().project });
+  });
+
+  it('writes what is waiting at once when the page closes', () => {
+    const { shelf } = memoryShelf();
+    const { actions, keeper } = start(shelf);
+    actions.renameProject('Closing');
+    keeper.flush();
+    expect(readKeptProject(shelf)).toContain('"Closing"');
+  });
+
+  it('keeps the light, and takes unknown words as the computer’s own', () => {
+    const { shelf, entries } = memoryShelf();
+    const { actions, keeper } = start(shelf);
+    actions.setTheme('dark');
+    keeper.flush();
+    expect(readKeptTheme(shelf)).toBe('dark');
+    for (const key of entries.keys()) entries.set(key, 'purple');
+    expect(readKeptTheme(shelf)).toBe('system');
+  });
+
+  it('tells once when the shelf is full and goes on trying', () => {
+    const { shelf: good } = memoryShelf();
+    let isFull = true;
+    const shelf: Shelf = {
+      read: good.read,
+      write(key, text) {
+        if (isFull) throw new Error('quota exceeded');
+        good.write(key, text);
+      },
+    };
+    const { actions, onTrouble, onKept } = start(shelf);
+    for (const mm of [700, 710, 720]) {
+      actions.setMeasure('waistGirth', mm, 'waist girth');
+      vi.advanceTimersByTime(2000);
+    }
+    expect(onTrouble).toHaveBeenCalledExactlyOnceWith('quota exceeded');
+    isFull = false;
+    actions.setMeasure('waistGirth', 730, 'waist girth');
+    vi.advanceTimersByTime(2000);
+    expect(onKept).toHaveBeenCalledOnce();
+    expect(readKeptProject(shelf)).toContain('730');
+  });
+
+  it('counts a shelf that refuses to be read as empty, and puts unreadable text aside', () => {
+    const refusing: Shelf = {
+      read() {
+        throw new Error('denied');
+      },
+      write() {
+        throw new Error('denied');
+      },
+    };
+    expect(readKeptProject(refusing)).toBeNull();
+    expect(readKeptTheme(refusing)).toBe('system');
+    expect(setAsideUnreadable(refusing, '{')).toBe(false);
+    const { shelf, entries } = memoryShelf();
+    expect(setAsideUnreadable(shelf, '{broken')).toBe(true);
+    expect([...entries.values()]).toEqual(['{broken']);
+    expect(readKeptProject(shelf)).toBeNull();
+  });
+});
