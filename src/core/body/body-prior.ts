@@ -1,5 +1,5 @@
-import { meanValue } from './check-measures.ts';
-import { type Estimate, estimateMeasures, SURVEY_VARIABLES } from './estimate-measures.ts';
+import { type Estimate, estimateMeasures } from './estimate-measures.ts';
+import { knownToSurvey, meanValues } from './known-to-survey.ts';
 import { ARMPIT_V, KNOT } from './rails.ts';
 import { PARAMETER_IDS, type Parameter, type ParameterId, type ShapeNumbers } from './shape-parameters.ts';
 import type { BodyInput } from './types.ts';
@@ -36,8 +36,7 @@ const FULLNESS = 1.035;
 
 /** Means and spreads for the fit; lengths mm. */
 export function makePrior(input: BodyInput, shape: Readonly<Record<string, number>>): BodyPrior {
-  const typed: Record<string, number> = {};
-  for (const [id, value] of Object.entries(input.measures)) typed[id] = meanValue(value);
+  const typed = meanValues(input.measures);
   const known = knownToSurvey(typed);
   const estimates = estimateMeasures(input.figure, known);
   const best = (id: string): number => known[id] ?? estimates[id].mean;
@@ -149,19 +148,4 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
       neckStub: 30,
     },
   };
-}
-
-/** Typed values in the survey's variables: heights become rises above the waist, boxes become ratios. */
-function knownToSurvey(typed: Readonly<Record<string, number>>): Record<string, number> {
-  const known: Record<string, number> = {};
-  for (const id of SURVEY_VARIABLES) if (typed[id] !== undefined) known[id] = typed[id];
-  if (typed.napeHeight !== undefined && typed.waistHeight !== undefined) {
-    known.napeRise = typed.napeHeight - typed.waistHeight;
-  }
-  for (const level of ['bust', 'highHip', 'hip']) {
-    const width = typed[`${level}Width`];
-    const depth = typed[`${level}Depth`];
-    if (width !== undefined && depth !== undefined) known[`${level}Ratio`] = depth / width;
-  }
-  return known;
 }

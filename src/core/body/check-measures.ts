@@ -1,4 +1,6 @@
 import type { Issue } from '../base/index.ts';
+import { findMistakes } from './find-mistakes.ts';
+import { meanValue } from './known-to-survey.ts';
 import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition } from './measures.ts';
 import type { BodyInput, Figure, MeasureValue } from './types.ts';
 
@@ -38,7 +40,8 @@ export function checkMeasures(input: BodyInput): readonly Issue[] {
     issues.push(...checkValue(measure, value, input.figure));
   }
   issues.push(...checkReadings(input));
-  if (!issues.some((i) => i.severity === 'error')) issues.push(...checkRelations(input));
+  if (!issues.some((i) => i.severity === 'error'))
+    issues.push(...checkRelations(input), ...findMistakes(input));
   return issues;
 }
 
@@ -125,11 +128,6 @@ function checkReadings(input: BodyInput): Issue[] {
     }
   }
   return issues;
-}
-
-/** Mean of both sides where two are given. */
-export function meanValue(value: MeasureValue): number {
-  return typeof value === 'number' ? value : 0.5 * (value.left + value.right);
 }
 
 function checkRelations(input: BodyInput): Issue[] {

@@ -51,6 +51,17 @@ export function estimateMeasures(
   return estimates;
 }
 
+/** Squared Mahalanobis distance of what is known from the survey's mean: how unusual the whole list is. */
+export function measureSurprise(figure: Figure, known: Readonly<Record<string, number>>): number {
+  const survey: SurveySummary = statistics[figure];
+  const given = SURVEY_VARIABLES.map((_, i) => i).filter((i) => known[SURVEY_VARIABLES[i]] !== undefined);
+  const offset = solveLower(
+    choleskyOf(survey, given),
+    given.map((i) => known[SURVEY_VARIABLES[i]] - survey.mean[i]),
+  );
+  return offset.reduce((sum, x) => sum + x * x, 0);
+}
+
 function choleskyOf(survey: SurveySummary, given: readonly number[]): number[][] {
   const factor: number[][] = [];
   given.forEach((i, row) => {

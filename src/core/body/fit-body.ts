@@ -6,7 +6,7 @@ import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.t
 import { placeLandmarks, placeLevels } from './place-landmarks.ts';
 import { readShapeChoices } from './shape-choices.ts';
 import { SKEW_IDS } from './shape-parameters.ts';
-import { TAPE_RULES, type TapeContext } from './tapes.ts';
+import { measureSection, TAPE_RULES, type TapeContext } from './tapes.ts';
 import type { Body, BodyInput, TapeReading } from './types.ts';
 
 /**
@@ -35,6 +35,7 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     shape,
     levels: placeLevels(context, input.figure),
     landmarks: placeLandmarks(context),
+    sections: measureSections(context),
     armholes: context.armholes,
     tapes,
     tapePaths,
@@ -42,6 +43,17 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     unknowns: solution.point,
   };
   return success(body, issues);
+}
+
+function measureSections(context: TapeContext): Body['sections'] {
+  return {
+    hip: measureSection(context, 'hip'),
+    highHip: measureSection(context, 'highHip'),
+    waist: measureSection(context, 'waist'),
+    underbust: measureSection(context, 'underbust'),
+    bust: measureSection(context, 'bust'),
+    upperChest: measureSection(context, 'upperChest'),
+  };
 }
 
 function notConverged(iterations: number): Issue {

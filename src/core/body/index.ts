@@ -1,5 +1,6 @@
 export { checkMeasures } from './check-measures.ts';
 export { estimateMeasures } from './estimate-measures.ts';
+export { type Doubt, findMistakes, listDoubts } from './find-mistakes.ts';
 export { fitBody } from './fit-body.ts';
 export {
   FIRST_MEASURES,

@@ -23,6 +23,7 @@ export const KNOT = {
   shoulderPoint: 285,
   midShoulder: 355,
   neckBase: 425,
+  neckMiddle: 441,
   neckTop: 465,
 } as const;
 export type KnotId = keyof typeof KNOT;

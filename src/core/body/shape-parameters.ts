@@ -80,6 +80,7 @@ const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
   shoulderPoint: [0.035, 0.04],
   midShoulder: [0.015, 0.015],
   neckBase: [0, 0],
+  neckMiddle: [0, 0],
   neckTop: [0, 0],
 };
 
@@ -186,25 +187,30 @@ function setShoulders(p: ParameterValues, set: SetRail): void {
   set('dz', 'midShoulder', 0.5 * p.shoulderZ);
 }
 
+/** Neck stub: base on the body, top in one plane (the neck plate, lower in front), and a row between that keeps the side hollow smooth. */
 function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void {
-  set('a', 'neckBase', p.aNeck);
-  set('yF', 'neckBase', p.yNeck + p.dNeck);
-  set('yB', 'neckBase', p.yNeck - p.dNeck);
-  set('zS', 'neckBase', p.zNeckSide);
-  set('zF', 'neckBase', p.zNeckFront);
-  set('zB', 'neckBase', p.zNape);
-  // A row with zS = (zF + zB) / 2 and no squareness lies in a plane: the neck plate, lower in front.
-  const a = 0.94 * p.aNeck;
-  const d = 0.95 * p.aNeck * Math.cos(numbers.neckTilt);
+  const base = {
+    a: p.aNeck,
+    yF: p.yNeck + p.dNeck,
+    yB: p.yNeck - p.dNeck,
+    zS: p.zNeckSide,
+    zF: p.zNeckFront,
+    zB: p.zNape,
+  };
+  // A row with zS = (zF + zB) / 2 and no squareness lies in a plane.
+  const d = 0.93 * p.aNeck * Math.cos(numbers.neckTilt);
   const y = p.yNeck + 0.35 * numbers.neckStub;
   const z = p.zNeckSide + numbers.neckStub;
   const rise = d * Math.tan(numbers.neckTilt);
-  set('a', 'neckTop', a);
-  set('yF', 'neckTop', y + d);
-  set('yB', 'neckTop', y - d);
-  set('zS', 'neckTop', z);
-  set('zF', 'neckTop', z - rise);
-  set('zB', 'neckTop', z + rise);
+  const top = { a: 0.9 * p.aNeck, yF: y + d, yB: y - d, zS: z, zF: z - rise, zB: z + rise };
+  const share = (KNOT.neckMiddle - KNOT.neckBase) / (KNOT.neckTop - KNOT.neckBase);
+  for (const rail of ['a', 'yF', 'yB', 'zS', 'zF', 'zB'] as const) {
+    set(rail, 'neckBase', base[rail]);
+    set(rail, 'neckMiddle', base[rail] + share * (top[rail] - base[rail]));
+    set(rail, 'neckTop', top[rail]);
+  }
+  // Most of the narrowing happens low down, where the shoulder runs into the neck.
+  set('a', 'neckMiddle', base.a + 0.8 * (top.a - base.a));
 }
 
 interface BumpPair {

@@ -168,6 +168,15 @@ export function measureLevelRatio(context: TapeContext, knot: KnotId): number {
   return measureExtent(row, 1) / measureExtent(row, 0);
 }
 
+/** Taut girth, width and depth of a level row. */
+export function measureSection(
+  context: TapeContext,
+  knot: KnotId,
+): { girth: number; width: number; depth: number } {
+  const row = rowOf(context, KNOT[knot]);
+  return { girth: measureBridgedRow(row), width: measureExtent(row, 0), depth: measureExtent(row, 1) };
+}
+
 function sideAngle(side: Side): number {
   return side === 'right' ? 0 : Math.PI;
 }

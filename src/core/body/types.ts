@@ -79,6 +79,10 @@ export interface Body {
   /** From the hip up. */
   readonly levels: readonly BodyLevel[];
   readonly landmarks: Readonly<Record<LandmarkId, ChartPoint>>;
+  /** What the finished level sections measure: taut girth, width and depth, mm. Keyed by level id. */
+  readonly sections: Readonly<
+    Record<LevelId, { readonly girth: number; readonly width: number; readonly depth: number }>
+  >;
   /** Closed loops in the chart, n × 2 (u, v), counter-clockwise in the (u, v) plane; u may be unwrapped past π. */
   readonly armholes: { readonly right: Float64Array; readonly left: Float64Array };
   readonly tapes: readonly TapeReading[];

@@ -1,0 +1,116 @@
+import type { Issue } from '../base/index.ts';
+import { estimateMeasures, measureSurprise, SURVEY_VARIABLES } from './estimate-measures.ts';
+import { knownToSurvey, meanValues } from './known-to-survey.ts';
+import { findMeasure } from './measures.ts';
+import type { BodyInput } from './types.ts';
+
+/** Beyond these many standard deviations from what the other measures foretell: doubtful, implausible, refused. */
+const DOUBTFUL = 2.6;
+const IMPLAUSIBLE = 3.5;
+const REFUSED = 6;
+/** Two measures look exchanged when exchanging them makes the list less unusual by this much (squared distance). */
+const EXCHANGE_GAIN = 20;
+/** Two readings within this, mm, confirm a value. */
+const CONFIRMED_WITHIN = 10;
+
+export interface Doubt {
+  readonly id: string;
+  readonly value: number;
+  readonly expected: number;
+  readonly spread: number;
+  /** (value − expected) / spread. */
+  readonly pull: number;
+}
+
+/**
+ * How far each typed measure lies from what all the others foretell (leave one out, conditional Gaussian of the
+ * public survey), most doubtful first. Leaving one out names the culprit where least squares would smear blame.
+ * The survey holds fit adults: other bodies are doubted more than they deserve, so doubts ask before they refuse.
+ */
+export function listDoubts(input: BodyInput): readonly Doubt[] {
+  const known = knownToSurvey(meanValues(input.measures));
+  const doubts = Object.keys(known).map((id) => {
+    const { [id]: value, ...others } = known;
+    const { mean, spread } = estimateMeasures(input.figure, others)[id];
+    return { id, value, expected: mean, spread, pull: (value - mean) / spread };
+  });
+  return doubts.sort((a, b) => Math.abs(b.pull) - Math.abs(a.pull));
+}
+
+/** Likely typing and measuring mistakes: the culprit, by how much, and what was perhaps meant. */
+export function findMistakes(input: BodyInput): readonly Issue[] {
+  const exchanged = findExchange(input);
+  if (exchanged) return [exchanged];
+  const worst = listDoubts(input).filter((doubt) => findMeasure(doubt.id))[0];
+  // One culprit at a time: its error also throws doubt on the others.
+  if (!worst || Math.abs(worst.pull) < DOUBTFUL) return [];
+  return [tellDoubt(worst, isConfirmed(input, worst.id))];
+}
+
+function tellDoubt(doubt: Doubt, confirmed: boolean): Issue {
+  const { id, value, expected, spread, pull } = doubt;
+  const size = Math.abs(pull);
+  const gap = Math.round(Math.abs(value - expected));
+  const name = findMeasure(id)?.name ?? id;
+  const guess = confirmed ? undefined : guessTypo(doubt);
+  const refused = size > REFUSED && !confirmed;
+  const ask = confirmed
+    ? 'Its second reading agrees, so it stays.'
+    : refused
+      ? 'Correct it, or take a second reading: if both agree, enter both.'
+      : 'Re-measure it.';
+  return {
+    code: size > IMPLAUSIBLE ? 'measure-implausible' : 'measure-doubtful',
+    path: `measures.${id}`,
+    severity: refused ? 'error' : 'warning',
+    message: `${name} is about ${gap} mm too ${pull > 0 ? 'large' : 'small'} for the others: they foretell ${Math.round(expected)} ± ${Math.round(spread)} mm (${size.toFixed(1)} standard deviations).${guess ? ` Did you mean ${guess} mm?` : ''} ${ask}`,
+    measured: value,
+    limit: expected + Math.sign(pull) * DOUBTFUL * spread,
+  };
+}
+
+/** Neighbouring digits exchanged, or one digit off, when that would fit well. */
+function guessTypo({ value, expected, spread }: Doubt): number | undefined {
+  const digits = String(Math.round(value)).split('');
+  const candidates: number[] = [];
+  for (let i = 0; i + 1 < digits.length; i++) {
+    const swapped = [...digits];
+    [swapped[i], swapped[i + 1]] = [swapped[i + 1], swapped[i]];
+    candidates.push(Number(swapped.join('')));
+  }
+  for (const step of [100, -100]) candidates.push(Math.round(value) + step);
+  return candidates
+    .filter((c) => c !== Math.round(value) && Math.abs(c - expected) < 1.2 * spread)
+    .sort((a, b) => Math.abs(a - expected) - Math.abs(b - expected))[0];
+}
+
+function findExchange(input: BodyInput): Issue | undefined {
+  const known = knownToSurvey(meanValues(input.measures));
+  const ids = Object.keys(known).filter((id) => SURVEY_VARIABLES.includes(id) && findMeasure(id));
+  const before = measureSurprise(input.figure, known);
+  let best: { a: string; b: string; after: number } | undefined;
+  for (let i = 0; i < ids.length; i++) {
+    for (let j = i + 1; j < ids.length; j++) {
+      const [a, b] = [ids[i], ids[j]];
+      if (findMeasure(a)?.kind !== findMeasure(b)?.kind) continue;
+      const after = measureSurprise(input.figure, { ...known, [a]: known[b], [b]: known[a] });
+      if (after < (best?.after ?? before - EXCHANGE_GAIN)) best = { a, b, after };
+    }
+  }
+  if (!best || isConfirmed(input, best.a) || isConfirmed(input, best.b)) return undefined;
+  // Exchanging helps many a merely odd list a little; only a list that then looks ordinary was exchanged.
+  if (best.after > 3 * ids.length) return undefined;
+  return {
+    code: 'measures-exchanged',
+    path: `measures.${best.a}`,
+    severity: 'error',
+    message: `${findMeasure(best.a)?.name} (${Math.round(known[best.a])} mm) and ${findMeasure(best.b)?.name} (${Math.round(known[best.b])} mm) look exchanged. Exchange them, or enter a second reading of each.`,
+    measured: known[best.a],
+    limit: known[best.b],
+  };
+}
+
+function isConfirmed(input: BodyInput, id: string): boolean {
+  const readings = input.readings?.[id] ?? [];
+  return readings.length >= 2 && Math.max(...readings) - Math.min(...readings) <= CONFIRMED_WITHIN;
+}
