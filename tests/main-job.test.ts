@@ -18,11 +18,10 @@ const partnerLimit = 0.1;
 const markLimit = 0.2;
 const levelLimit = 0.5;
 const fileLimit = 0.05;
-/**
- * A girth read off mesh points falls short of the smooth one by its chords: Σhθ²/24 over edges h and turns θ, so it
- * falls as one over the number of triangles. Twice what was seen on the demo bodies (0.27 mm at 12 000).
- */
-const chordLimit = (triangles: number) => 6500 / triangles;
+const backLimit = 1;
+/** How closely a smooth girth can be told from mesh points, beside a share of what their chords leave out. */
+const girthLimit = 0.3;
+const chordShare = 0.5;
 
 const demoFolder = path.join(import.meta.dirname, '../shared/demos');
 const demos = readdirSync(demoFolder)
@@ -82,18 +81,19 @@ function everyNumberIsFinite(value: unknown): boolean {
 function expectTapesOnTheMesh(form: Form): void {
   const { shell, body } = form;
   const { positions } = shell.mesh;
-  const limit = chordLimit(form.report.body.triangles);
   let seen = 0;
   for (const tape of body.tapes) {
     const level = shell.levels.find(({ id }) => `${id}Girth` === tape.id);
     if (!level) continue;
     seen++;
     const ring = Array.from(level.vertices, (v) => [positions[3 * v], positions[3 * v + 1]] as const);
-    expect(Math.abs(hullPerimeter(ring) - tape.got), tape.id).toBeLessThan(limit);
+    const { perimeter, shortfall } = hullPerimeter(ring);
+    const limit = girthLimit + chordShare * shortfall;
+    expect(Math.abs(perimeter + shortfall - tape.got), tape.id).toBeLessThan(limit);
   }
   expect(seen).toBeGreaterThanOrEqual(3);
   const back = body.tapes.find(({ id }) => id === 'backWaistLength');
-  expect(Math.abs(stretchedLength(spineOf(form)) - back!.got), 'backWaistLength').toBeLessThan(limit);
+  expect(Math.abs(stretchedLength(spineOf(form)) - back!.got), 'backWaistLength').toBeLessThan(backLimit);
 }
 
 /** Centre back from the waist up to the nape in the plane of symmetry: x backwards, y up. */

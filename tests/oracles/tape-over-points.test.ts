@@ -11,7 +11,7 @@ describe('the tape over points used to judge the program', () => {
       [5, 5],
       [5, 0],
     ] as const;
-    expect(hullPerimeter(square)).toBeCloseTo(40, 12);
+    expect(hullPerimeter(square).perimeter).toBeCloseTo(40, 12);
   });
 
   it('bridges the hollow of a waisted outline', () => {
@@ -20,7 +20,20 @@ describe('the tape over points used to judge the program', () => {
       const t = (i * 2 * Math.PI) / 1000;
       return [Math.cos(t) + (i < 1000 ? 0 : 3), Math.sin(t)] as const;
     });
-    expect(hullPerimeter(circles)).toBeCloseTo(2 * Math.PI + 6, 3);
+    expect(hullPerimeter(circles).perimeter).toBeCloseTo(2 * Math.PI + 6, 3);
+  });
+
+  it('knows how much a coarse outline falls short of the smooth one', () => {
+    // Ellipse 3 × 2: perimeter 4·3·E(5/9) = 15.8654395893 (complete elliptic integral, handbook tables).
+    for (const n of [40, 80]) {
+      const ellipse = Array.from({ length: n }, (_, i) => {
+        const t = (i * 2 * Math.PI) / n;
+        return [3 * Math.cos(t), 2 * Math.sin(t)] as const;
+      });
+      const { perimeter, shortfall } = hullPerimeter(ellipse);
+      expect(15.8654395893 - perimeter).toBeGreaterThan(0.001);
+      expect(Math.abs((15.8654395893 - perimeter) / shortfall - 1)).toBeLessThan(0.02);
+    }
   });
 
   it('follows a bulge and bridges a hollow on the way up', () => {

@@ -3,24 +3,39 @@ type Point = readonly [x: number, y: number];
 /**
  * Length of a tape pulled tight round points in a plane: the perimeter of their convex hull. Gift wrapping
  * (R. A. Jarvis, Information Processing Letters 2, 1973), chosen because it shares nothing with the program.
+ * `shortfall` is how much longer a smooth curve through the hull's corners is: an arc of turn θ over a chord h is
+ * longer than it by hθ²/24 (series of θ/2 / sin θ/2), summed with the turn at each corner shared by its two sides.
  */
-export function hullPerimeter(points: readonly Point[]): number {
+export function hullPerimeter(points: readonly Point[]): {
+  readonly perimeter: number;
+  readonly shortfall: number;
+} {
   const start = points.reduce((best, p) =>
     p[0] < best[0] || (p[0] === best[0] && p[1] < best[1]) ? p : best,
   );
-  let perimeter = 0;
+  const corners: Point[] = [];
   let here = start;
   do {
+    corners.push(here);
     let next = here === points[0] ? points[1] : points[0];
     for (const p of points) {
       const turn = (next[0] - here[0]) * (p[1] - here[1]) - (next[1] - here[1]) * (p[0] - here[0]);
       const isFarther = distance(here, p) > distance(here, next);
       if (p !== here && (turn < 0 || (turn === 0 && isFarther))) next = p;
     }
-    perimeter += distance(here, next);
     here = next;
   } while (here !== start);
-  return perimeter;
+  const sides = corners.map((a, i) => {
+    const b = corners[(i + 1) % corners.length];
+    return { length: distance(a, b), angle: Math.atan2(b[1] - a[1], b[0] - a[0]) };
+  });
+  let shortfall = 0;
+  sides.forEach((side, i) => {
+    const before = sides.at(i - 1)!;
+    const turn = Math.atan2(Math.sin(side.angle - before.angle), Math.cos(side.angle - before.angle));
+    shortfall += (((side.length + before.length) / 2) * turn ** 2) / 24;
+  });
+  return { perimeter: sides.reduce((sum, side) => sum + side.length, 0), shortfall };
 }
 
 /**
