@@ -5,9 +5,9 @@ import { findMeasure } from './measures.ts';
 import type { BodyInput } from './types.ts';
 
 /** Beyond these many standard deviations from what the other measures foretell: doubtful, implausible, refused. */
-const DOUBTFUL = 2.6;
-const IMPLAUSIBLE = 3.5;
-const REFUSED = 6;
+const DOUBTFUL = 3;
+const IMPLAUSIBLE = 4;
+const REFUSED = 10;
 /** Two measures look exchanged when exchanging them makes the list less unusual by this much (squared distance). */
 const EXCHANGE_GAIN = 20;
 /** Two readings within this, mm, confirm a value. */

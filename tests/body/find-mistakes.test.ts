@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { findMistakes, listDoubts } from '../../src/core/body/index.ts';
+import { projectFromSurveyRow, readSurvey } from '../survey/project-from-survey-row.ts';
+import { DEMO_IDS, readDemo } from './read-demo.ts';
+
+// People: public 1988 survey sample (shared/survey/SOURCE.md). The mistakes are put in here.
+const women = readSurvey('survey1988-women').map((row) => projectFromSurveyRow(row, 'bust').body);
+const men = readSurvey('survey1988-men').map((row) => projectFromSurveyRow(row, 'chest').body);
+const people = [...women, ...men];
+
+function alter(body: (typeof people)[number], change: Readonly<Record<string, number>>) {
+  return { ...body, measures: { ...body.measures, ...change } };
+}
+
+describe('findMistakes', () => {
+  it('leaves nearly all true lists alone', () => {
+    const alarms = people.filter((body) => findMistakes(body).length > 0).length;
+    expect(people.length).toBeGreaterThan(60);
+    expect(alarms / people.length).toBeLessThan(0.06);
+  });
+
+  it('sees waist and hip exchanged', () => {
+    const told = people.filter((body) => {
+      const { waistGirth, hipGirth } = body.measures;
+      const wrong = alter(body, { waistGirth: Number(hipGirth), hipGirth: Number(waistGirth) });
+      return findMistakes(wrong).length > 0;
+    });
+    // Where waist and hip are nearly alike nobody could tell.
+    expect(told.length / people.length).toBeGreaterThan(0.85);
+  });
+
+  it('names a shoulder typed 40 mm too long, by about how much', () => {
+    let named = 0;
+    for (const body of people) {
+      const wrong = alter(body, { shoulderLength: Number(body.measures.shoulderLength) + 40 });
+      const [issue] = findMistakes(wrong);
+      if (issue?.path === 'measures.shoulderLength') named++;
+    }
+    expect(named / people.length).toBeGreaterThan(0.75);
+  });
+
+  it('guesses the swapped digits of 765', () => {
+    const [issue] = findMistakes({
+      ...readDemo('average'),
+      measures: { ...readDemo('average').measures, waistGirth: 567 },
+    });
+    expect(issue.path).toBe('measures.waistGirth');
+    expect(issue.message).toMatch(/too small for the others/);
+  });
+
+  it('refuses what is beyond belief, unless a second reading agrees', () => {
+    const body = readDemo('average');
+    const wrong = { ...body, measures: { ...body.measures, shoulderLength: 240 } };
+    expect(findMistakes(wrong)).toMatchObject([{ severity: 'error', path: 'measures.shoulderLength' }]);
+    const twice = { ...wrong, readings: { shoulderLength: [239, 241] } };
+    expect(findMistakes(twice)).toMatchObject([{ severity: 'warning' }]);
+  });
+
+  it('stops none of the demo bodies', () => {
+    for (const id of DEMO_IDS) {
+      const errors = findMistakes(readDemo(id)).filter((i) => i.severity === 'error');
+      expect(errors, id).toEqual([]);
+    }
+  });
+
+  it('lists doubts from the greatest down, the culprit first', () => {
+    const body = readDemo('average');
+    const doubts = listDoubts({ ...body, measures: { ...body.measures, neckBaseGirth: 440 } });
+    expect(doubts[0].id).toBe('neckBaseGirth');
+    for (let i = 1; i < doubts.length; i++) {
+      expect(Math.abs(doubts[i].pull)).toBeLessThanOrEqual(Math.abs(doubts[i - 1].pull));
+    }
+  });
+});
