@@ -69,6 +69,9 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
   const dUnderbust = ratioOf.underbust * a.underbust;
   const zBust = best('bustRise');
   const zUpperChest = (best('sideLength') * (KNOT.upperChest - 20)) / (ARMPIT_V - 20);
+  const zUnderbust = zBust - (isBust ? 48 + 0.1 * cup : 58);
+  /** The trunk leans from the waist up to the neck. */
+  const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
   const prior: Record<ParameterId, readonly [mean: number, spread: number]> = {
     aHip: [a.hip, 40],
     aHighHip: [a.highHip, 40],
@@ -86,15 +89,15 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
     dBust: [isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 1 : ratioOf.bust * aBust - 4, isBust ? 5 : 40],
     dUpperChest: [dUpperChest, 40],
     dNeck: [43 * neck, 5],
-    yHip: [-6 * size, 7],
-    yHighHip: [(isBust ? 2 : 4) * size + shape.belly, 4],
-    yUnderbust: [-6 * size, 5],
-    yBust: [-12 * size, 5],
-    yUpperChest: [-19 * size, 6],
-    yNeck: [-23 * size - 0.2 * shape.upperBack + 0.6 * Math.max(shape.upperBack, 0), 8],
+    yHip: [-6 * size - 0.6 * shape.sway, 7],
+    yHighHip: [(isBust ? 2 : 4) * size + shape.belly + 0.3 * shape.sway, 4],
+    yUnderbust: [-6 * size + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
+    yBust: [-12 * size + leanAt(zBust) - 0.5 * shape.sway, 5],
+    yUpperChest: [-19 * size + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
+    yNeck: [-23 * size + shape.lean + 0.4 * shape.upperBack, 8],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],
-    zUnderbust: [zBust - (isBust ? 48 + 0.1 * cup : 58), 7],
+    zUnderbust: [zUnderbust, 7],
     zBust: [zBust, 20],
     zUpperChest: [zUpperChest, 12],
     zShoulder: [best('neckSideRise') - drop, 12],
@@ -140,9 +143,10 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
     numbers: {
       seat: shape.seat,
       blade: shape.blade,
-      bustReach: 105 + 0.06 * cup,
+      shoulderForm: shape.shoulderForm,
+      bustReach: 105 + 0.06 * cup + shape.bustFullness,
       bustSide: 0.58 + 0.0007 * cup,
-      bustTurn: 0.1 + 0.0006 * cup,
+      bustTurn: 0.1 + 0.0006 * cup + (shape.bustSpread * Math.PI) / 180,
       bustFullness: Math.min(2.2, 1.3 + 0.0035 * cup),
       neckTilt: 0.4,
       neckStub: 30,

@@ -6,7 +6,7 @@ export interface ShapeCategory {
   readonly name: string;
   readonly why: string;
   /** What the number means. */
-  readonly unit: 'ratio' | 'mm';
+  readonly unit: 'ratio' | 'mm' | 'degrees';
   readonly range: readonly [number, number];
   readonly choices: readonly { readonly id: string; readonly name: string; readonly value: number }[];
   readonly usual: string;
@@ -65,6 +65,71 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
       { id: 'full', name: 'Full', value: 25 },
     ],
     usual: 'soft',
+  },
+  {
+    id: 'lean',
+    name: 'Lean',
+    why: 'How far the neck stands before or behind the waist, beyond the usual, seen from the side.',
+    unit: 'mm',
+    range: [-60, 60],
+    choices: [
+      { id: 'back', name: 'Leans back', value: -18 },
+      { id: 'upright', name: 'Upright', value: 0 },
+      { id: 'forward', name: 'Leans forward', value: 18 },
+    ],
+    usual: 'upright',
+  },
+  {
+    id: 'sway',
+    name: 'Small of the back',
+    why: 'How hollow the back is at the waist, seen from the side.',
+    unit: 'mm',
+    range: [-15, 35],
+    choices: [
+      { id: 'flat', name: 'Flat', value: -7 },
+      { id: 'soft', name: 'Soft', value: 0 },
+      { id: 'hollow', name: 'Hollow', value: 12 },
+    ],
+    usual: 'soft',
+  },
+  {
+    id: 'shoulderForm',
+    name: 'Shoulder form',
+    why: 'Whether the line from neck to shoulder point sags, runs straight or stands up.',
+    unit: 'mm',
+    range: [-12, 15],
+    choices: [
+      { id: 'hollow', name: 'Hollow', value: -6 },
+      { id: 'straight', name: 'Straight', value: 0 },
+      { id: 'muscular', name: 'Muscular', value: 7 },
+    ],
+    usual: 'straight',
+  },
+  {
+    id: 'bustFullness',
+    name: 'Bust fullness',
+    why: 'Whether the breasts are fuller above the bust level or below it. Number: mm that the upper slope reaches higher.',
+    unit: 'mm',
+    range: [-45, 60],
+    choices: [
+      { id: 'low', name: 'Fuller below', value: -25 },
+      { id: 'even', name: 'Even', value: 0 },
+      { id: 'high', name: 'Fuller above', value: 28 },
+    ],
+    usual: 'even',
+  },
+  {
+    id: 'bustSpread',
+    name: 'Bust direction',
+    why: 'Whether the breasts point straight forward or apart. Number: degrees beyond the usual.',
+    unit: 'degrees',
+    range: [-10, 20],
+    choices: [
+      { id: 'forward', name: 'Forward', value: -5 },
+      { id: 'usual', name: 'Usual', value: 0 },
+      { id: 'apart', name: 'Apart', value: 8 },
+    ],
+    usual: 'usual',
   },
   {
     id: 'seat',

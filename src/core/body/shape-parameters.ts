@@ -88,6 +88,7 @@ const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
 export interface ShapeNumbers {
   readonly seat: number;
   readonly blade: number;
+  readonly shoulderForm: number;
   readonly bustReach: number;
   readonly bustSide: number;
   readonly bustTurn: number;
@@ -125,7 +126,7 @@ export function buildShape(
     set('kB', knot, SQUARENESS[knot][1] + extra);
   }
   setTrunk(p, set);
-  setShoulders(p, set);
+  setShoulders(p, numbers.shoulderForm, set);
   setNeck(p, numbers, set);
   return {
     isMirrorSymmetric,
@@ -156,7 +157,7 @@ function setTrunk(p: ParameterValues, set: SetRail): void {
 }
 
 /** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
-function setShoulders(p: ParameterValues, set: SetRail): void {
+function setShoulders(p: ParameterValues, shoulderForm: number, set: SetRail): void {
   const span = KNOT.neckBase - KNOT.upperChest;
   const frontChest = p.yUpperChest + p.dUpperChest;
   const backChest = p.yUpperChest - p.dUpperChest;
@@ -178,7 +179,7 @@ function setShoulders(p: ParameterValues, set: SetRail): void {
   set('a', 'midShoulder', 0.5 * (p.xShoulder + p.aNeck) + 2);
   set('zS', 'midArm', alongArm(p.zUpperChest, p.zShoulder));
   set('zS', 'shoulderPoint', p.zShoulder);
-  set('zS', 'midShoulder', 0.5 * (p.zShoulder + p.zNeckSide) - 1);
+  set('zS', 'midShoulder', 0.5 * (p.zShoulder + p.zNeckSide) - 1 + shoulderForm);
   set('da', 'midArm', 0.5 * p.shoulderX);
   set('da', 'shoulderPoint', p.shoulderX);
   set('da', 'midShoulder', 0.5 * p.shoulderX);
