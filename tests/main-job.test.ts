@@ -8,7 +8,13 @@ import { type Form, makeForm } from '../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../src/core/project/index.ts';
 import { LAYOUTS } from '../src/core/seams/index.ts';
 import { hullPerimeter, stretchedLength } from './oracles/tape-over-points.ts';
-import { firstMeasureIds, projectFromSurveyRow, readSurvey } from './survey/project-from-survey-row.ts';
+import {
+  contradictsItself,
+  firstMeasureIds,
+  projectFromSurveyRow,
+  readSurvey,
+  type SurveyFile,
+} from './survey/project-from-survey-row.ts';
 
 // The job: from a person's measures to panels whose sewn form measures the same. Limits in mm.
 const demoTriangles = 12_000;
@@ -176,8 +182,9 @@ function expectFileToMatch(form: Form): void {
 describe('people of the 1988 survey', () => {
   const evenly = <T>(list: readonly T[], count: number) =>
     Array.from({ length: count }, (_, i) => list[Math.floor(((i + 0.5) * list.length) / count)]);
-  const women = evenly(readSurvey('survey1988-women'), 50).map((row) => [row.row, row] as const);
-  const men = evenly(readSurvey('survey1988-men'), 20).map((row) => [row.row, row] as const);
+  const consistent = (file: SurveyFile) => readSurvey(file).filter((row) => !contradictsItself(row));
+  const women = evenly(consistent('survey1988-women'), 50).map((row) => [row.row, row] as const);
+  const men = evenly(consistent('survey1988-men'), 20).map((row) => [row.row, row] as const);
 
   it.each(women)('woman on line %i', (_, row) => {
     const form = make(projectFromSurveyRow(row, 'bust'));
@@ -189,6 +196,17 @@ describe('people of the 1988 survey', () => {
     const form = make(projectFromSurveyRow(row, 'chest'));
     expectSound(form);
     expectTapesOnTheMesh(form);
+  });
+
+  it('names the wrong number in a row that contradicts itself', () => {
+    const rows = readSurvey('survey1988-women').filter(contradictsItself);
+    expect(rows).toHaveLength(1);
+    const form = makeForm(projectFromSurveyRow(rows[0], 'bust'), { targetTriangles: surveyTriangles });
+    // Hip level minus waist level: the measure the wrong waist height went into.
+    const named = form.issues
+      .filter((issue) => issue.code === 'measure-implausible')
+      .map((issue) => issue.path);
+    expect(named).toEqual(['body.measures.waistToHip']);
   });
 
   it.each([...women.slice(0, 5), ...men.slice(0, 5)])(
