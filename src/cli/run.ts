@@ -2,6 +2,7 @@ import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { parseLength } from '../core/base/index.ts';
 import { allowanceLimits } from '../core/project/index.ts';
 import { checkCommand } from './check-command.ts';
+import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { makeCommand } from './make-command.ts';
@@ -72,6 +73,12 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .description('check a project and show every tape: asked for, and found on the body')
     .argument('<file>', 'saved project (*.loftseam.json)')
     .action(async (file) => end(await checkCommand(file, streams)));
+  program
+    .command('compare')
+    .description('show what differs between two bodies, or one body then and now')
+    .argument('<before>', 'saved project (*.loftseam.json)')
+    .argument('<after>', 'saved project (*.loftseam.json)')
+    .action(async (before, after) => end(await compareCommand(before, after, streams)));
   program
     .command('demo')
     .description('write a demo project to start from; without a name, list them')

@@ -1,4 +1,5 @@
 export { checkMeasures } from './check-measures.ts';
+export { type BodyComparison, compareBodies, type SectionChange } from './compare-bodies.ts';
 export { estimateMeasures } from './estimate-measures.ts';
 export { type Doubt, findMistakes, listDoubts } from './find-mistakes.ts';
 export { fitBody } from './fit-body.ts';
