@@ -1,4 +1,3 @@
-export { convexHull } from './convex-hull.ts';
 export { cubicSplineMoments, evaluateCubicSpline, findSplineInterval } from './cubic-spline.ts';
 export { Ldlt, type LdltReport } from './ldlt.ts';
 export { analyseLdlt, type LdltSymbolic } from './ldlt-symbolic.ts';
