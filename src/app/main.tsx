@@ -108,22 +108,19 @@ const canDrawInSpace = (() => {
 /** What was worked on last time, else the first demo. */
 async function openFirst(store: AppStore, actions: Actions, services: Services): Promise<void> {
   const kept = readKeptProject(shelf);
-  if (kept !== null) {
-    const { parseProject } = await loadProjectRoom();
-    const read = parseProject(kept);
-    if (read.ok) actions.openProject(read.value, 'Take up again');
-    else {
-      const isAside = setAsideUnreadable(shelf, kept);
-      actions.tell({
-        tone: 'warning',
-        text: `What was kept in this browser could not be read${isAside ? ' and was put aside' : ''}. A demo body is open instead.`,
-        details: read.issues.map((issue) => issue.message),
-      });
-    }
+  const { parseProject, serializeProject } = await loadProjectRoom();
+  const read = kept === null ? null : parseProject(kept);
+  if (read?.ok) actions.openProject(read.value, 'Take up again');
+  else await services.openDemo(demos[0]);
+  if (kept !== null && read && !read.ok) {
+    const isAside = setAsideUnreadable(shelf, kept);
+    actions.tell({
+      tone: 'warning',
+      text: `What was kept in this browser could not be read${isAside ? ' and was put aside' : ''}. A demo body is open instead.`,
+      details: read.issues.map((issue) => issue.message),
+    });
   }
-  if (!store.getState().project) await services.openDemo(demos[0]);
   store.temporal.getState().clear();
-  const { serializeProject } = await loadProjectRoom();
   const keeper = keepProject(store, shelf, serializeProject, {
     onKept: () => actions.markKept(Date.now()),
     onTrouble: (reason) =>

@@ -58,10 +58,23 @@ describe('undo', () => {
     actions.pointAt({ kind: 'seam', id: 'a' });
     actions.turnTo('back');
     actions.setDraft('waistGirth', { text: 'x', message: 'no' });
+    actions.setDraft('waistGirth', null);
     actions.setTheme('dark');
     actions.setMeasure('waistGirth', 765, 'waist girth');
     actions.setUnits('cm');
     expect(historyOf(store)).toEqual({ undo: null, redo: null });
+  });
+
+  it('drops text that cannot be used before it takes back a step', () => {
+    const { store, actions, measures } = openStore();
+    actions.setMeasure('waistGirth', 700, 'waist girth');
+    actions.setDraft('waistGirth', { text: '7oo', message: 'not a length' });
+    expect(historyOf(store).undo).toBe('what cannot be used');
+    actions.undo();
+    expect(store.getState().drafts).toEqual({});
+    expect(measures()).toMatchObject({ waistGirth: 700 });
+    actions.undo();
+    expect(measures()).toMatchObject({ waistGirth: 765 });
   });
 
   it('brings back the project that an opened one replaced', () => {

@@ -101,7 +101,7 @@ function rowsOfPanels(form: Form): number[] {
   const { panels, seams } = form.shell;
   const indexOf = new Map(panels.map((panel, i) => [panel.id, i]));
   const rows = panels.map((panel): number => (panel.edges.some((edge) => edge.id === 'base') ? 0 : -1));
-  const levelSeams = seams.filter((seam) => seam.alongLevel !== undefined);
+  const levelSeams = seams.filter((seam) => seam.isLevel);
   for (let hasChanged = true; hasChanged; ) {
     hasChanged = false;
     for (const seam of levelSeams) {

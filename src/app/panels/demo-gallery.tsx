@@ -27,12 +27,12 @@ export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
   };
   return (
     <dialog ref={dialog} className="gallery" aria-labelledby="gallery-title" onClose={onClose}>
-      <header>
+      <div className="gallery-head">
         <h2 id="gallery-title">Demo bodies</h2>
         <button type="button" className="icon-only" aria-label="Close" onClick={onClose}>
           <Icon name="close" />
         </button>
-      </header>
+      </div>
       <p className="quiet">
         Invented people of the Lantern Yard Players, a community theatre. Opening one puts your present
         project aside; undo brings it back.

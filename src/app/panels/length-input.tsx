@@ -41,6 +41,17 @@ export function LengthInput(props: LengthInputProps) {
   const shown = value === null ? '' : formatLength(value, unit, { bare: true, fraction: 16 });
   const text = typing ?? draft?.text ?? shown;
 
+  // Undo, or another field, may change what is shown while this one has the focus.
+  const isOwnText =
+    typing === null || typing.trim() === '' || draft?.text === typing || isReadAs(typing, value);
+  useEffect(() => {
+    if (!isOwnText) setTyping(shown);
+  }, [isOwnText, shown]);
+
+  function isReadAs(typed: string, mm: number | null): boolean {
+    const reading = readLength(typed, unit, label, limits);
+    return typed === shown || (reading.ok && reading.value === mm);
+  }
   const settle = (typed: string) => {
     if (typed.trim() === '' && isOptional) {
       actions.setDraft(fieldId, null);

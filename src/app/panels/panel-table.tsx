@@ -1,5 +1,6 @@
 import { STRAIN_LIMIT, strainCss } from '../store/index.ts';
 import { percent, signedPercent } from './say-numbers.ts';
+import { ScrollableTable } from './scrollable-table.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Strain of every piece: the usual size, nearly the worst, and both extremes. */
@@ -9,7 +10,7 @@ export function PanelTable() {
   const actions = useActions();
   if (!panels) return null;
   return (
-    <div className="table-scroll">
+    <ScrollableTable label="Strain by piece">
       <table className="table">
         <thead>
           <tr>
@@ -49,7 +50,7 @@ export function PanelTable() {
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollableTable>
   );
 }
 

@@ -1,5 +1,6 @@
 import { threadColour } from '../store/index.ts';
 import { fineLength } from './say-numbers.ts';
+import { ScrollableTable } from './scrollable-table.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Both sides of every seam, and how far they and their marks differ. Pointing at a row lights the seam everywhere. */
@@ -12,7 +13,7 @@ export function SeamTable() {
   if (!seams) return null;
   const nameOf = new Map(panels?.map((panel) => [panel.id, panel.name]));
   return (
-    <div className="table-scroll">
+    <ScrollableTable label="Seams">
       <table className="table seam-table">
         <thead>
           <tr>
@@ -55,6 +56,6 @@ export function SeamTable() {
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollableTable>
   );
 }

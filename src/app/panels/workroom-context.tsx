@@ -61,5 +61,6 @@ export function useHistory(): ReturnType<typeof historyOf> {
   const { store } = useWorkroom();
   useStore(store.temporal);
   useStore(store, (state) => state.step);
+  useStore(store, (state) => state.drafts);
   return historyOf(store);
 }

@@ -17,6 +17,7 @@ export interface EditActions {
   /** Changes between `beginEdit` and `endEdit` become one undo step. */
   beginEdit(): void;
   endEdit(): void;
+  /** Text that could not be used goes first, then one step at a time. */
   undo(): void;
   redo(): void;
 }
@@ -93,8 +94,9 @@ export function createEditActions(store: AppStore): EditActions {
     endEdit,
     undo() {
       endEdit();
-      store.temporal.getState().undo();
-      store.setState({ drafts: {} });
+      const hasDrafts = Object.keys(store.getState().drafts).length > 0;
+      if (hasDrafts) store.setState({ drafts: {} });
+      else store.temporal.getState().undo();
     },
     redo() {
       endEdit();

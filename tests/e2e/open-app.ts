@@ -1,0 +1,38 @@
+import { expect, type Page } from '@playwright/test';
+
+/** Opens the page in a fresh browser and waits for the full form. Collects what the browser complains about. */
+export async function openApp(page: Page): Promise<string[]> {
+  const complaints = watchComplaints(page);
+  await page.goto('/');
+  await waitForFullForm(page);
+  return complaints;
+}
+
+export function watchComplaints(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    if (protocol !== 'blob:' && protocol !== 'data:' && hostname !== '127.0.0.1') {
+      complaints.push(`asked ${request.url()}`);
+    }
+  });
+  return complaints;
+}
+
+export async function waitForFullForm(page: Page): Promise<void> {
+  await expect(page.getByRole('status')).toHaveText('Up to date', { timeout: 60_000 });
+}
+
+export type StageName = 'Tape' | 'Body' | 'Seams' | 'Panels';
+
+export async function goTo(page: Page, stage: StageName): Promise<void> {
+  await page
+    .getByRole('navigation', { name: 'Stages' })
+    .getByRole('button', { name: new RegExp(`^${stage}`) })
+    .click();
+  await expect(page.getByRole('heading', { level: 2, name: stage })).toBeVisible();
+}

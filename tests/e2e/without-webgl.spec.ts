@@ -1,0 +1,28 @@
+import { expect, test } from '@playwright/test';
+import { goTo, openApp } from './open-app.ts';
+
+test('without WebGL the body is an outline, a message says so, and the panels work', async ({ page }) => {
+  await page.addInitScript(() => {
+    const original = HTMLCanvasElement.prototype.getContext;
+    HTMLCanvasElement.prototype.getContext = function (
+      this: HTMLCanvasElement,
+      kind: string,
+      ...rest: unknown[]
+    ) {
+      return /^webgl/.test(kind) ? null : Reflect.apply(original, this, [kind, ...rest]);
+    } as typeof original;
+  });
+  const complaints = await openApp(page);
+  await expect(page.getByText('This browser cannot draw in three dimensions here')).toBeVisible();
+  await expect(page.getByRole('img', { name: 'The body from the front' })).toBeVisible();
+  await goTo(page, 'Panels');
+  const pieces = page.locator('.flat-piece');
+  expect(await pieces.count()).toBeGreaterThanOrEqual(8);
+  await expect(pieces.first().locator('image')).toBeAttached();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Download pieces' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/panels\.svg$/);
+  expect(complaints).toEqual([]);
+});
