@@ -43,6 +43,7 @@ export function makeTubeShell(twoTiers = false): SeamedShell {
         points: Uint32Array.from({ length: columns + 1 }, (_, i) => at(levelRow, from + i)),
         marks: [],
         alongLevel: 'waist',
+        isLevel: true,
       });
     }
   }
@@ -77,7 +78,7 @@ function upright(
   const marks =
     points.length > 3 ? [{ kind: 'level' as const, levelId: 'waist', index: tube.levelRow - low }] : [];
   const length3d = ((high - low) * tube.height) / tube.rows;
-  return { id, letter, name: id, lineId: id, panels, points, marks, length3d };
+  return { id, letter, name: id, lineId: id, panels, points, marks, length3d, isLevel: false };
 }
 
 interface PanelPlan extends Omit<ShellPanel, 'mesh' | 'chart'> {

@@ -189,8 +189,14 @@ describe('closed forms on the cylinder', () => {
         (1.4 * (Math.PI / n) ** 2) / 6,
       );
     }
+    // From the base to the neck's base, 40 mm below the top.
     const centreFront = shell.seams.find((seam) => seam.id === 'centreFront')!;
-    expect(centreFront.length3d).toBeCloseTo(TOP, 9);
+    expect(centreFront.length3d).toBeCloseTo(TOP - 40, 9);
+    const centreBack = shell.seams.filter((seam) => seam.lineId === 'centreBack');
+    expect(centreBack.map((seam) => seam.length3d)).toEqual([
+      expect.closeTo(TOP - 40, 9),
+      expect.closeTo(40, 9),
+    ]);
   });
 
   it('area is that of the chart less two ovals', () => {
@@ -262,7 +268,8 @@ describe('left and right', () => {
   it('mirrors a symmetric form bit for bit', () => {
     const shell = cut(torso, 'upright12Bust');
     const left = shell.panels.filter((panel) => panel.side === 'left');
-    expect(left).toHaveLength(shell.panels.length / 2);
+    // All but the neck band, which reaches over both halves.
+    expect(left).toHaveLength((shell.panels.length - 1) / 2);
     for (const panel of left) {
       const right = shell.panels.find((candidate) => candidate.id === panel.mirrorOf)!;
       expect(right.side).toBe('right');
@@ -296,14 +303,45 @@ describe('layouts', () => {
       const shell = cut(torso, id);
       return [shell.panels.length, shell.seams.length];
     };
-    // 8: 4 panels a half; centre seams 2, and a half has princess front and back, side, shoulder in two.
-    expect(count('upright8')).toEqual([8, 12]);
-    expect(count('upright12')).toEqual([12, 16]);
+    // 8: 4 panels a half; centre seams 2, and a half has princess front and back, side, shoulder in two. The neck
+    // band adds a panel, its part of the centre back and two parts of the neck base on each half.
+    expect(count('upright8')).toEqual([9, 17]);
+    expect(count('upright12')).toEqual([13, 21]);
     // Two front columns divided; upright front seams in two, the side ends panels once more, two level parts.
-    expect(count('upright8Bust')).toEqual([12, 21]);
-    expect(count('upright12Bust')).toEqual([18, 29]);
+    expect(count('upright8Bust')).toEqual([13, 26]);
+    expect(count('upright12Bust')).toEqual([19, 34]);
     // Every panel in two; uprights in two but the shoulders; four waist parts a half.
-    expect(count('upright8Waist')).toEqual([16, 28]);
+    expect(count('upright8Waist')).toEqual([17, 33]);
+  });
+
+  it('take level seams at any height: round the neck, and across the back from armhole to centre', () => {
+    const upright8 = findLayout('upright8')!;
+    const yoke: SeamLayout['lines'][number] = {
+      id: 'yoke',
+      name: 'yoke',
+      side: 'right',
+      alongHeight: { v: 560 },
+      through: [{ landmark: 'baseCentreBack' }, { armhole: 0.7 }],
+    };
+    const princessBack = upright8.lines.find((line) => line.id === 'princessBack')!;
+    const toYoke = {
+      ...princessBack,
+      through: [...princessBack.through.slice(0, -1), { landmark: 'bladePointRight', onLine: 'yoke' }],
+    };
+    const lines = upright8.lines.map((line) => (line.id === 'princessBack' ? toYoke : line));
+    const shell = cut(cylinder, { ...upright8, lines: [...lines, yoke] }, 6000);
+    checkShell(shell);
+    // Each half of the back: two panels below the yoke, one above.
+    expect(shell.panels).toHaveLength(9 + 2);
+    // Arc of the cylinder: R times the angle from centre back to the oval, less the chords.
+    const oval = 0.3 * Math.sqrt(1 - ((560 - 565) / 35) ** 2);
+    const along = shell.seams.filter((seam) => seam.lineId === 'yoke' && seam.id.includes('Right'));
+    const length = along.reduce((sum, seam) => sum + seam.length3d, 0);
+    expect(along.every((seam) => seam.isLevel && seam.alongLevel === undefined)).toBe(true);
+    expect(length / (CYLINDER_RADIUS * (Math.PI / 2 - oval))).toBeCloseTo(1, 2);
+    const neck = shell.seams.filter((seam) => seam.lineId === 'neckBase');
+    const girth = neck.reduce((sum, seam) => sum + seam.length3d, 0);
+    expect(girth / (2 * Math.PI * CYLINDER_RADIUS)).toBeCloseTo(1, 2);
   });
 
   it('lead princess lines over the bust point and the blade point to the middle of the shoulder', () => {
@@ -343,9 +381,10 @@ describe('layouts', () => {
     const layout = { ...upright8, lines: upright8.lines.filter((line) => line.id !== 'centreFront') };
     const shell = cut(torso, layout);
     checkShell(shell);
-    expect(shell.panels).toHaveLength(7);
+    expect(shell.panels).toHaveLength(8);
     expect(shell.panels.filter((panel) => panel.side === 'centre').map((panel) => panel.id)).toEqual([
       'centreFront',
+      'neckBand',
     ]);
   });
 });
@@ -374,7 +413,9 @@ describe('faults are told by line', () => {
   });
 
   it('a ring round the trunk', () => {
-    const layout = without('princessFront', 'princessBack', 'side', 'centreFront', 'centreBack');
+    const shoulder = upright8.lines.find((line) => line.id === 'shoulder')!;
+    const toTop = { ...shoulder, through: [...shoulder.through, { landmark: 'neckTopSideRight' }] };
+    const layout = { ...upright8, lines: [toTop] };
     expect(codesOf(torso, layout)).toEqual(['panel-not-a-disk']);
   });
 
@@ -424,6 +465,8 @@ describe('faults are told by line', () => {
   it('a piece too small to sew, as a warning', () => {
     // From the armhole to the neck side a little in front of the shoulder seam; the princess lines keep clear of it.
     const through: Record<string, SeamLayout['lines'][number]['through']> = {
+      centreFront: [{ landmark: 'baseCentreFront' }, { landmark: 'neckTopFront' }],
+      shoulder: [{ armhole: 0.5 }, { landmark: 'neckSideRight' }, { landmark: 'neckTopSideRight' }],
       princessFront: [
         { u: 0.95, v: 0 },
         { landmark: 'bustPointRight' },
@@ -436,7 +479,7 @@ describe('faults are told by line', () => {
       ],
     };
     const lines: SeamLayout['lines'] = [
-      ...upright8.lines.map((line) => ({ ...line, through: through[line.id] ?? line.through })),
+      ...without('neckBase').lines.map((line) => ({ ...line, through: through[line.id] ?? line.through })),
       {
         id: 'sliver',
         name: 'sliver',
@@ -453,6 +496,26 @@ describe('faults are told by line', () => {
     expect(result.ok).toBe(true);
     expect(result.issues.map((issue) => issue.code)).toEqual(['panel-small', 'panel-small']);
     expect(result.issues[0].message).toContain('sliver');
+  });
+
+  it('a level seam that runs over the armhole or ends nowhere', () => {
+    const across = (to: SeamLayout['lines'][number]['through'][number]): string[] =>
+      codesOf(torso, {
+        ...upright8,
+        lines: [
+          ...upright8.lines,
+          {
+            id: 'across',
+            name: 'across',
+            side: 'right',
+            alongHeight: { v: 560 },
+            through: [{ landmark: 'baseCentreBack' }, to],
+          },
+        ],
+      });
+    expect(across({ landmark: 'baseCentreFront' })).toEqual(['lines-cross']);
+    expect(across({ u: -0.7 })).toEqual(['line-end-loose']);
+    expect(across({ landmark: 'knee' })).toEqual(['landmark-unknown']);
   });
 
   it('a level that runs into the armhole', () => {

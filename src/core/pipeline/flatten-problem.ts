@@ -13,7 +13,7 @@ export function flattenProblemFromShell(shell: SeamedShell): FlattenProblem {
       id: seam.id,
       a: { disk: a.panel, vertices: a.vertices },
       b: { disk: b.panel, vertices: b.vertices },
-      keepsLength: seam.alongLevel !== undefined,
+      keepsLength: false,
     };
   });
   return {
@@ -26,7 +26,7 @@ export function flattenProblemFromShell(shell: SeamedShell): FlattenProblem {
 
 /** The paths that keep their length, with what a maker calls them; parallel to the problem's `keptPaths`. */
 export function nameKeptPaths(shell: SeamedShell): { readonly name: string; readonly path: KeptPath }[] {
-  return [...levelPaths(shell), ...uprightPaths(shell)];
+  return [...levelPaths(shell), ...seamPaths(shell)];
 }
 
 function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
@@ -36,7 +36,7 @@ function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
   );
 }
 
-/** Level lines inside panels; those that are seams keep their length already, edge by edge. */
+/** Level lines inside panels; those that are seams are among the seams. */
 function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
   const seamLevels = new Map(shell.seams.map((seam) => [seam.id, seam.alongLevel]));
   const levelNames = new Map(shell.levels.map((level) => [level.id, level.name.toLowerCase()]));
@@ -54,12 +54,13 @@ function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
 }
 
 /**
- * Seams of one chart angle (centre front, centre back, side, shoulder) keep their whole length, not that of each edge:
- * a maker reads these lengths off the body with a tape. One side is enough, its partner is joined to it.
+ * Level seams and seams of one chart angle (centre front, centre back, side, shoulder) keep their whole length, not
+ * that of each edge: a maker reads these lengths off the body with a tape. One side is enough, its partner is joined
+ * to it.
  */
-function uprightPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
+function seamPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
   return shell.seams
-    .filter((seam) => seam.alongLevel === undefined && hasOneAngle(shell.chart, seam.points))
+    .filter((seam) => seam.isLevel || hasOneAngle(shell.chart, seam.points))
     .map((seam) => {
       const [a] = seamSides(shell, seam);
       return { name: `seam ${seam.letter}, ${seam.name}`, path: { disk: a.panel, vertices: a.vertices } };

@@ -65,8 +65,8 @@ export function buildNetwork(
     nodes.push([u, v]);
     return nodes.length - 1;
   };
-  const rows = buildRows(layout, form, vRange, issues);
-  const centres = buildCentres(layout, vRange);
+  const rows = [...buildRows(layout, form, vRange, issues), ...buildFreeRows(layout)];
+  const centres = buildCentres(vRange);
   const armhole: NetworkCurve = {
     kind: 'armhole',
     curveId: 'armhole',
@@ -78,6 +78,7 @@ export function buildNetwork(
     const v = row.curve.at(0)[1];
     for (const centre of centres) {
       const u = centre.curve.at(v)[0];
+      if (!isInside(row, u)) continue;
       const node = addNode(u, v);
       row.stops.push({ t: u, node });
       centre.stops.push({ t: v, node });
@@ -99,9 +100,17 @@ export function buildNetwork(
     });
   }
   const levelLines = layout.lines.filter((line) => line.kind === 'level');
-  for (const line of levelLines) checkLevelEnds(line, rows, issues);
+  for (const line of levelLines) {
+    joinLevelEnds(line, rows, armhole, addNode);
+    checkLevelEnds(line, rows, issues);
+  }
+  const centreLines = layout.lines.filter((line) => line.kind === 'centre');
+  for (const line of centreLines) joinCentreEnds(line, centres, vRange, issues);
   const stretches = [...rows, ...centres, ...uprights.values(), armhole].flatMap(cutCurve);
-  return { nodes, stretches: stretches.map((stretch) => markLevelSeam(stretch, levelLines)) };
+  return {
+    nodes,
+    stretches: stretches.map((stretch) => markCentreSeam(markLevelSeam(stretch, levelLines), centreLines)),
+  };
 }
 
 function buildRows(
@@ -140,19 +149,34 @@ function buildRows(
   }));
 }
 
-function buildCentres(layout: ResolvedLayout, vRange: readonly [number, number]): NetworkCurve[] {
+/** Level seams off the level lines: rows that reach no further than the seam. */
+function buildFreeRows(layout: ResolvedLayout): NetworkCurve[] {
+  return layout.lines.flatMap((line): NetworkCurve[] => {
+    if (line.kind !== 'level' || line.levelId !== undefined) return [];
+    const { id, name } = line.line;
+    const curve: ChartCurve = { range: line.u, at: (u) => [u, line.v] };
+    return [{ kind: 'row', curveId: id, name, curve, stops: [], lineId: id }];
+  });
+}
+
+function isInside(row: NetworkCurve, u: number): boolean {
+  return (
+    CHART_RADIUS * (row.curve.range[0] - u) < SAME_POINT &&
+    CHART_RADIUS * (u - row.curve.range[1]) < SAME_POINT
+  );
+}
+
+function buildCentres(vRange: readonly [number, number]): NetworkCurve[] {
   return [
     { id: 'front', u: CENTRE_FRONT },
     { id: 'back', u: CENTRE_BACK },
   ].map(({ id, u }) => {
-    const drawn = layout.lines.find((line) => line.kind === 'centre' && line.u === u);
     return {
       kind: 'centre',
       curveId: id,
       name: `centre ${id}`,
       curve: { range: vRange, at: (v) => [u, v] },
       stops: [],
-      ...(drawn ? { lineId: drawn.line.id } : {}),
     };
   });
 }
@@ -175,7 +199,7 @@ function crossRows(
   for (const row of rows) {
     const v = row.curve.at(0)[1];
     const heights = findHeights(curve, v);
-    if (heights.length > 1) {
+    if (heights.filter((t) => isInside(row, curve.at(t)[0])).length > 1) {
       issues.push({
         code: 'line-meets-level-twice',
         path: `lines.${line.line.id}`,
@@ -187,6 +211,7 @@ function crossRows(
     }
     for (const t of heights) {
       const u = curve.at(t)[0];
+      if (!isInside(row, u)) continue;
       const node = addNode(u, v);
       row.stops.push({ t: u, node });
       crossed.stops.push({ t, node });
@@ -226,12 +251,28 @@ function joinEnds(
   });
 }
 
+/** Ends of a level line at the armhole become nodes of both. */
+function joinLevelEnds(
+  line: ResolvedLine & { kind: 'level' },
+  rows: readonly NetworkCurve[],
+  armhole: NetworkCurve,
+  addNode: (u: number, v: number) => number,
+): void {
+  const row = rows.find((candidate) => candidate.curveId === (line.levelId ?? line.line.id));
+  for (const { point, armhole: t } of line.ends) {
+    if (t === undefined) continue;
+    const node = addNode(point[0], line.v);
+    row?.stops.push({ t: point[0], node });
+    armhole.stops.push({ t, node });
+  }
+}
+
 function checkLevelEnds(
   line: ResolvedLine & { kind: 'level' },
   rows: readonly NetworkCurve[],
   issues: Issue[],
 ): void {
-  const row = rows.find((candidate) => candidate.curveId === line.levelId);
+  const row = rows.find((candidate) => candidate.curveId === (line.levelId ?? line.line.id));
   for (const u of line.u) {
     if (row?.stops.some((stop) => CHART_RADIUS * Math.abs(stop.t - u) < SAME_POINT)) continue;
     issues.push({
@@ -265,11 +306,40 @@ function cutCurve(curve: NetworkCurve): Stretch[] {
 }
 
 function markLevelSeam(stretch: Stretch, lines: readonly (ResolvedLine & { kind: 'level' })[]): Stretch {
-  if (stretch.kind !== 'row') return stretch;
+  if (stretch.kind !== 'row' || stretch.lineId !== undefined) return stretch;
   const middle = (stretch.tFrom + stretch.tTo) / 2;
   const line = lines.find(
     (candidate) =>
       candidate.levelId === stretch.curveId && middle > candidate.u[0] && middle < candidate.u[1],
+  );
+  return line ? { ...stretch, lineId: line.line.id } : stretch;
+}
+
+/** Ends of a centre line must lie on what crosses the centre, or they would end inside a panel. */
+function joinCentreEnds(
+  line: ResolvedLine & { kind: 'centre' },
+  centres: readonly NetworkCurve[],
+  vRange: readonly [number, number],
+  issues: Issue[],
+): void {
+  const stops = centres.find((centre) => centre.curve.at(0)[0] === line.u)?.stops ?? [];
+  for (const v of line.v) {
+    if (v <= vRange[0] || v >= vRange[1] || stops.some((stop) => Math.abs(stop.t - v) < SAME_POINT)) continue;
+    issues.push({
+      code: 'line-end-loose',
+      path: `lines.${line.line.id}`,
+      message: `Line “${line.line.name}” ends inside a panel; let it end on a level line, the base or the neck.`,
+      severity: 'error',
+    });
+  }
+}
+
+function markCentreSeam(stretch: Stretch, lines: readonly (ResolvedLine & { kind: 'centre' })[]): Stretch {
+  if (stretch.kind !== 'centre') return stretch;
+  const [u] = stretch.curve.at(0);
+  const middle = (stretch.tFrom + stretch.tTo) / 2;
+  const line = lines.find(
+    (candidate) => candidate.u === u && middle > candidate.v[0] && middle < candidate.v[1],
   );
   return line ? { ...stretch, lineId: line.line.id } : stretch;
 }

@@ -26,7 +26,12 @@ export function checkCrossings(network: SampledNetwork, layout: SeamLayout): Iss
       severity: 'error',
     });
   };
-  const drawn = stretches.filter((stretch) => stretch.kind === 'line' || stretch.kind === 'armhole');
+  const drawn = stretches.filter(
+    (stretch) =>
+      stretch.kind === 'line' ||
+      stretch.kind === 'armhole' ||
+      (stretch.kind === 'row' && stretch.lineId === stretch.curveId),
+  );
   const boxes = drawn.map((stretch) => boundStretch(stretch, chart));
   for (let i = 0; i < drawn.length; i++) {
     const a = drawn[i];
@@ -36,7 +41,7 @@ export function checkCrossings(network: SampledNetwork, layout: SeamLayout): Iss
     }
     for (let j = 0; j < drawn.length; j++) {
       const b = drawn[j];
-      if (j === i || (b.kind === 'line' && j < i)) continue;
+      if (j === i || (b.kind !== 'armhole' && j < i)) continue;
       const apart =
         boxes[i][0] > boxes[j][1] ||
         boxes[j][0] > boxes[i][1] ||

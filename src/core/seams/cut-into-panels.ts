@@ -67,7 +67,10 @@ export function cutIntoPanels(
   const faults = checkPanels(whole, split, stretches, layout, findHalfedge);
   if (faults.some((issue) => issue.severity === 'error')) return failure(faults);
   const places = placePanels(whole, split);
-  const names = namePanels(places, resolved.lines, form.landmarks.armpitRight?.u ?? 0);
+  const names = namePanels(places, resolved.lines, {
+    sideU: form.landmarks.armpitRight?.u ?? 0,
+    neckV: form.landmarks.neckSideRight?.v ?? surface.vRange[1],
+  });
   const levels = gatherLevels(whole, form, stretches);
   const levelAt = new Map(
     levels.flatMap((level) => Array.from(level.vertices, (v): [number, string] => [v, level.id])),

@@ -48,6 +48,7 @@ export function gatherSeams(
         marks: placeMarks(along, levelIds),
         length3d: along[along.length - 1],
         ...(line.alongLevel === undefined ? {} : { alongLevel: line.alongLevel }),
+        isLevel: line.alongLevel !== undefined || line.alongHeight !== undefined,
       });
     }
   }

@@ -4,7 +4,7 @@ const centreFront: SeamLine = {
   id: 'centreFront',
   name: 'centre front',
   side: 'centre',
-  through: [{ landmark: 'baseCentreFront' }, { landmark: 'neckTopFront' }],
+  through: [{ landmark: 'baseCentreFront' }, { landmark: 'neckFront' }],
 };
 
 const centreBack: SeamLine = {
@@ -25,7 +25,19 @@ const shoulder: SeamLine = {
   id: 'shoulder',
   name: 'shoulder',
   side: 'right',
-  through: [{ armhole: 0.5 }, { landmark: 'neckSideRight' }, { landmark: 'neckTopSideRight' }],
+  through: [{ armhole: 0.5 }, { landmark: 'neckSideRight' }],
+};
+
+/**
+ * Round the base of the neck. A panel that runs on up the neck has to turn a sharp hollow there: without this seam the
+ * cloth beside the shoulder seam was asked to stretch by a fifth, with it by a twelfth.
+ */
+const neckBase: SeamLine = {
+  id: 'neckBase',
+  name: 'neck base',
+  side: 'right',
+  alongHeight: { landmark: 'neckSideRight' },
+  through: [{ landmark: 'baseCentreBack' }, { landmark: 'baseCentreFront' }],
 };
 
 /** Part of the way from a centre to the side, at a level or at the base. */
@@ -103,10 +115,7 @@ const bustLevel: SeamLine = {
   name: 'bust level',
   side: 'right',
   alongLevel: 'bust',
-  through: [
-    { landmark: 'baseCentreFront', onLine: 'centreFront' },
-    { landmark: 'armpitRight', onLine: 'side' },
-  ],
+  through: [{ landmark: 'baseCentreFront' }, { landmark: 'armpitRight', onLine: 'side' }],
 };
 
 /** Along the waist from the centre front to the centre back. */
@@ -115,13 +124,18 @@ const waistLevel: SeamLine = {
   name: 'waist level',
   side: 'right',
   alongLevel: 'waist',
-  through: [
-    { landmark: 'baseCentreFront', onLine: 'centreFront' },
-    { landmark: 'baseCentreBack', onLine: 'centreBack' },
-  ],
+  through: [{ landmark: 'baseCentreFront' }, { landmark: 'baseCentreBack' }],
 };
 
-const lines8: readonly SeamLine[] = [centreFront, princessFront, side, princessBack, centreBack, shoulder];
+const lines8: readonly SeamLine[] = [
+  centreFront,
+  princessFront,
+  side,
+  princessBack,
+  centreBack,
+  shoulder,
+  neckBase,
+];
 const lines12: readonly SeamLine[] = [
   centreFront,
   princessFront,
@@ -131,10 +145,11 @@ const lines12: readonly SeamLine[] = [
   princessBack,
   centreBack,
   shoulder,
+  neckBase,
 ];
 
 const about8 =
-  'Seams at the centre front, the centre back, the sides and the shoulders, and one on each half of front and back that runs from the base over the bust point or the shoulder blade to the middle of the shoulder.';
+  'Seams at the centre front, the centre back, the sides and the shoulders, and one on each half of front and back that runs from the base over the bust point or the shoulder blade to the middle of the shoulder. The neck is a band of its own, closed at the back.';
 const about12 = `${about8} One more on each half of front and back, between these and the side, ends at the armhole.`;
 const aboutBust =
   'A level seam at the fullest part of the bust divides the front panels: much less strain there, and four more panels or so to sew.';

@@ -13,19 +13,27 @@ export interface PanelName {
   readonly name: string;
 }
 
+/** A level line no further below the side of the neck than this, mm of the chart, divides the neck off. */
+const NECK_WIDTH = 30;
 /** Uprights nearer than this to the side are the side line itself, rad. */
 const SIDE_WIDTH = 0.12;
 
 /**
  * Plain names by place: centre, middle or side column of front or back, lower or upper where a column is divided.
- * Ids are the same in camel case and unique.
+ * Pieces above a level line round the base of the neck are neck bands. `marks`: the side line's angle at the armpit
+ * and the height of the side of the neck. Ids are the same in camel case and unique.
  */
 export function namePanels(
   places: readonly PanelPlace[],
   lines: readonly ResolvedLine[],
-  sideU: number,
+  marks: { readonly sideU: number; readonly neckV: number },
 ): PanelName[] {
-  const columns = places.map((place) => nameColumn(place, lines, sideU));
+  const neckLine = lines.find((line) => line.kind === 'level' && Math.abs(line.v - marks.neckV) < NECK_WIDTH);
+  const neckV = neckLine?.kind === 'level' ? neckLine.v : Number.POSITIVE_INFINITY;
+  const bands = places.filter((place) => place.v > neckV);
+  const columns = places.map((place) =>
+    place.v > neckV ? nameBand(place, bands, marks.sideU) : nameColumn(place, lines, marks.sideU),
+  );
   return places.map((place, i) => {
     const twins = places
       .map((_, k) => k)
@@ -38,6 +46,11 @@ export function namePanels(
     ];
     return { id: camelCase(words.join(' ')), name: words.join(' ') };
   });
+}
+
+function nameBand(place: PanelPlace, bands: readonly PanelPlace[], sideU: number): string {
+  const sameSide = bands.filter((band) => band.side === place.side);
+  return sameSide.length === 1 ? 'neck band' : `${place.u >= sideU ? 'front' : 'back'} neck band`;
 }
 
 function nameColumn(place: PanelPlace, lines: readonly ResolvedLine[], sideU: number): string {

@@ -25,11 +25,19 @@ export type ResolvedLine =
   | {
       readonly kind: 'level';
       readonly line: SeamLine;
-      readonly levelId: string;
+      /** Set when it runs along a level line; else it is a row of its own. */
+      readonly levelId?: string;
       readonly v: number;
       readonly u: readonly [number, number];
+      /** What it ends on, in the order of `u`. */
+      readonly ends: readonly [LineEnd, LineEnd];
     }
-  | { readonly kind: 'centre'; readonly line: SeamLine; readonly u: number };
+  | {
+      readonly kind: 'centre';
+      readonly line: SeamLine;
+      readonly u: number;
+      readonly v: readonly [number, number];
+    };
 
 export interface ResolvedLayout {
   readonly lines: readonly ResolvedLine[];
@@ -97,9 +105,16 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
       `runs along a level “${line.alongLevel}” that this body does not have`,
     );
   }
+  const height = line.alongHeight === undefined ? undefined : resolveAnchor(line.alongHeight, line, context);
+  if (line.alongHeight !== undefined && !height) return undefined;
   const ends: LineEnd[] = [];
   for (const anchor of line.through) {
-    const end = resolveAnchor(level ? { ...anchor, level: level.id } : anchor, line, context);
+    const end = resolveAnchor(
+      level ? { ...anchor, level: level.id } : anchor,
+      line,
+      context,
+      height?.point[1],
+    );
     if (!end) return undefined;
     ends.push(end);
   }
@@ -112,9 +127,10 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
       line,
       'passes over a centre line; it is drawn on the right half only',
     );
-  if (level) {
-    const u = ends.map((end) => end.point[0]);
-    return { kind: 'level', line, levelId: level.id, v: level.v, u: [Math.min(...u), Math.max(...u)] };
+  if (level) return resolveLevel(line, level.v, ends, { levelId: level.id });
+  if (height) {
+    const near = form.levels.find((candidate) => Math.abs(candidate.v - height.point[1]) < 1e-6);
+    return resolveLevel(line, near?.v ?? height.point[1], ends, near ? { levelId: near.id } : {});
   }
   for (let i = 1; i < ends.length; i++) {
     if (ends[i].point[1] <= ends[i - 1].point[1]) {
@@ -135,10 +151,23 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
   return { kind: 'upright', line, curve, ends: [ends[0], ends[ends.length - 1]] };
 }
 
+function resolveLevel(
+  line: SeamLine,
+  v: number,
+  ends: readonly LineEnd[],
+  along: { readonly levelId?: string },
+): ResolvedLine {
+  const sorted = ends.toSorted((a, b) => a.point[0] - b.point[0]);
+  const [first, last] = [sorted[0], sorted[sorted.length - 1]];
+  return { kind: 'level', line, v, u: [first.point[0], last.point[0]], ends: [first, last], ...along };
+}
+
 function resolveCentre(line: SeamLine, ends: LineEnd[], issues: Issue[]): ResolvedLine | undefined {
   const isAt = (u: number): boolean => ends.every((end) => Math.abs(end.point[0] - u) < 1e-6);
-  if (isAt(CENTRE_FRONT)) return { kind: 'centre', line, u: CENTRE_FRONT };
-  if (isAt(CENTRE_BACK)) return { kind: 'centre', line, u: CENTRE_BACK };
+  const heights = ends.map((end) => end.point[1]);
+  const v: [number, number] = [Math.min(...heights), Math.max(...heights)];
+  if (isAt(CENTRE_FRONT)) return { kind: 'centre', line, u: CENTRE_FRONT, v };
+  if (isAt(CENTRE_BACK)) return { kind: 'centre', line, u: CENTRE_BACK, v };
   return fault(
     issues,
     'line-off-centre',
@@ -147,11 +176,18 @@ function resolveCentre(line: SeamLine, ends: LineEnd[], issues: Issue[]): Resolv
   );
 }
 
-function resolveAnchor(anchor: SeamAnchor, line: SeamLine, context: Context): LineEnd | undefined {
+/** `height`: v that a level line prescribes to its points. */
+function resolveAnchor(
+  anchor: SeamAnchor,
+  line: SeamLine,
+  context: Context,
+  height?: number,
+): LineEnd | undefined {
   const { form, issues } = context;
   if (anchor.armhole !== undefined) {
-    const t = context.findArmhole(anchor.armhole);
-    return { point: context.armhole.at(t), armhole: t };
+    const t = moveToHeight(context.armhole, context.findArmhole(anchor.armhole), height);
+    if (t !== undefined) return { point: context.armhole.at(t), armhole: t };
+    return fault(issues, 'line-misses-armhole', line, 'runs at a height where the armhole does not reach');
   }
   const landmark = anchor.landmark === undefined ? undefined : form.landmarks[anchor.landmark];
   const target = anchor.toward === undefined ? undefined : form.landmarks[anchor.toward.landmark];
@@ -171,22 +207,22 @@ function resolveAnchor(anchor: SeamAnchor, line: SeamLine, context: Context): Li
     }
   }
   let u = (landmark ? wrapAngle(landmark.u) : 0) + (anchor.u ?? 0);
-  let v = (level?.v ?? landmark?.v ?? 0) + (anchor.v ?? 0);
+  let v = height ?? (level?.v ?? landmark?.v ?? 0) + (anchor.v ?? 0);
   if (anchor.toward && target) {
     u += anchor.toward.fraction * (wrapAngle(target.u) - u);
-    if (!level) v += anchor.toward.fraction * (target.v - v);
+    if (!level && height === undefined) v += anchor.toward.fraction * (target.v - v);
   }
   if (anchor.onLine === undefined) return { point: [u, v] };
   const other = context.placed.get(anchor.onLine);
-  if (!other || other.kind === 'level') {
-    return fault(
-      issues,
-      'line-unknown',
-      line,
-      `ends on a line “${anchor.onLine}” that is not there or is not upright`,
-    );
+  if (!other) {
+    return fault(issues, 'line-unknown', line, `ends on a line “${anchor.onLine}” that is not there`);
   }
   if (other.kind === 'centre') return { point: [other.u, v] };
+  if (other.kind === 'level') {
+    if (u >= other.u[0] - 1e-9 && u <= other.u[1] + 1e-9)
+      return { point: [u, other.v], onLine: anchor.onLine };
+    return fault(issues, 'line-misses-line', line, `ends where “${other.line.name}” does not reach`);
+  }
   const [low, high] = [other.ends[0].point[1], other.ends[1].point[1]];
   if (v < low || v > high) {
     return fault(
@@ -198,6 +234,13 @@ function resolveAnchor(anchor: SeamAnchor, line: SeamLine, context: Context): Li
   }
   const [onU, onV] = other.curve.at(findHeights(other.curve, v)[0] ?? other.curve.range[0]);
   return { point: [onU, Math.abs(onV - v) < 1e-6 ? v : onV], onLine: anchor.onLine };
+}
+
+/** The place on a closed curve at height v that is nearest to t; t itself when no height is asked for. */
+function moveToHeight(loop: ChartCurve, t: number, height: number | undefined): number | undefined {
+  if (height === undefined || Math.abs(loop.at(t)[1] - height) < 1e-9) return t;
+  const away = (other: number): number => Math.abs(other - t - Math.round(other - t));
+  return findHeights(loop, height).toSorted((a, b) => away(a) - away(b))[0];
 }
 
 /** Angle in [−π/2, 3π/2): the right half first, the left half after the centre front. */

@@ -12,7 +12,7 @@ export interface SeamAnchor {
   readonly v?: number;
   /** Then moved this part of the way (0..1) to another landmark; a `level` keeps v, so that only u moves. */
   readonly toward?: { readonly landmark: string; readonly fraction: number };
-  /** Then moved level by level onto this other upright line: a line that ends on another one says so. */
+  /** Then moved level by level onto this other line (onto a level one: up or down): a line that ends on another one says so. */
   readonly onLine?: string;
   /** Position round the armhole loop instead: 0 = armpit, 0.25 front break, 0.5 shoulder point, 0.75 back break. */
   readonly armhole?: number;
@@ -26,6 +26,8 @@ export interface SeamLine {
   readonly through: readonly SeamAnchor[];
   /** Level seams run along a level line (v constant) from one upright seam or centre to another. */
   readonly alongLevel?: string;
+  /** Level seams where no level line is: at the height of this anchor, for example round the base of the neck, or as a yoke. */
+  readonly alongHeight?: SeamAnchor;
   /** Drawn on the right half; the left half gets the mirror image. Centre lines are on neither. */
   readonly side: 'centre' | 'right';
 }
@@ -105,6 +107,8 @@ export interface Seam {
   readonly length3d: number;
   /** Set when the seam runs along a level line: it keeps its 3D length. */
   readonly alongLevel?: string;
+  /** True when the seam runs level (v constant), along a level line or elsewhere. */
+  readonly isLevel: boolean;
 }
 
 export interface ShellLevel {
