@@ -39,6 +39,8 @@ export default defineConfig({
   build: {
     target: ['chrome123', 'firefox128', 'safari17.5'],
     modulePreload: { polyfill: false },
+    // three.js is one large chunk, loaded after the first picture of the page.
+    chunkSizeWarningLimit: 1100,
     rolldownOptions: {
       output: {
         codeSplitting: {

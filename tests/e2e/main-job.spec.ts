@@ -98,7 +98,7 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
     const text = await page.evaluate(() => {
       const element = document.activeElement;
       return element instanceof HTMLButtonElement
-        ? (element.getAttribute('aria-label') ?? element.innerText)
+        ? (element.getAttribute('aria-label') ?? element.textContent ?? '')
         : '';
     });
     if (name.test(text.trim())) return;
@@ -116,7 +116,7 @@ test('a seam pointed at lights up in the table, on the piece and in the list of 
   await expect(row).toHaveAttribute('data-lit', 'true');
   await expect(page.locator('.sew-line[data-lit]')).toHaveCount(2);
   const lit = page.locator('.sew-line[data-lit] text').first();
-  await expect(lit).toHaveText((await row.locator('.seam-tag').innerText()).trim());
+  await expect(lit).toHaveText(((await row.locator('.seam-tag').textContent()) ?? '').trim());
   await page.locator('.sew-line circle').first().hover();
   await expect(page.locator('.seam-table tbody tr[data-lit]')).toHaveCount(1);
   expect(complaints).toEqual([]);
@@ -127,8 +127,8 @@ test('another layout makes other pieces', async ({ page }) => {
   await goTo(page, 'Seams');
   const layouts = page.getByRole('radio');
   expect(await layouts.count()).toBeGreaterThan(1);
-  const before = await page.getByRole('button', { name: /^Panels/ }).innerText();
+  const before = await page.getByRole('button', { name: /^Panels/ }).textContent();
   await layouts.nth(1).check();
-  await expect(page.getByRole('button', { name: /^Panels/ })).not.toHaveText(before);
+  await expect(page.getByRole('button', { name: /^Panels/ })).not.toHaveText(before ?? '');
   await waitForFullForm(page);
 });
