@@ -30,6 +30,9 @@ const corePackages = new Map([
   ['@cantoo/pdf-lib', ['export']],
   ['fontkit', ['export']],
   ['fflate', ['export']],
+  ['@cantoo/pdf-lib', ['export']],
+  ['fontkit', ['export']],
+  ['fflate', ['export']],
   ['dejavu-fonts-ttf', ['export']],
   ['zod', ['project']],
 ]);

@@ -11,6 +11,13 @@ export interface DrawingLayer {
   /** Kebab-case; the well-known ones are `cut`, `sew`, `mark`, `text`, and `fill`. */
   readonly name: string;
   readonly items: readonly DrawingItem[];
+  /** mm on the page: letters outside are not printed, where the format can cut letters at all. Paths are never cut. */
+  readonly window?: {
+    readonly minX: number;
+    readonly minY: number;
+    readonly maxX: number;
+    readonly maxY: number;
+  };
 }
 
 export type DrawingItem = DrawingPath | DrawingText;

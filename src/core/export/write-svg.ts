@@ -7,18 +7,9 @@ import type {
   DrawingStyle,
   DrawingText,
 } from '../drawing/index.ts';
+import { styleOfLayer, textColourOfLayer } from './layer-styles.ts';
 
 const FONTS = "Arial, Helvetica, 'Liberation Sans', sans-serif";
-
-/** Strokes are hairlines to a machine and still seen on a screen that shows the sheet at real size. mm. */
-const LAYER_STYLES: Readonly<Record<string, DrawingStyle>> = {
-  cut: { stroke: '#111111', strokeWidth: 0.3 },
-  sew: { stroke: '#1f5fa8', strokeWidth: 0.25, dash: [4, 2] },
-  mark: { stroke: '#5a6b5d', strokeWidth: 0.25 },
-  fill: { stroke: 'none', fill: '#d8d8d8' },
-};
-const OTHER_STYLE: DrawingStyle = { stroke: '#333333', strokeWidth: 0.25 };
-const TEXT_COLOUR = '#222222';
 
 /**
  * The drawing as SVG 1.1: width and height in mm and a viewBox in mm, so that one user unit is one millimetre
@@ -42,18 +33,18 @@ export function writeSvg(drawing: Drawing): string {
 }
 
 function writeLayer(layer: DrawingLayer, ids: Set<string>): string[] {
-  const style = LAYER_STYLES[layer.name] ?? OTHER_STYLE;
+  const style = styleOfLayer(layer.name);
   const name = escapeXml(layer.name);
   const fonts = ` font-family="${escapeXml(FONTS)}"`;
   return [
     `<g${writeId(layer.name, ids)} data-layer="${name}"${writeStyle({ fill: 'none', ...style })} stroke-linejoin="round"${fonts}>`,
-    ...layer.items.map((item) => writeItem(item, ids)),
+    ...layer.items.map((item) => writeItem(item, ids, textColourOfLayer(layer.name))),
     '</g>',
   ];
 }
 
-function writeItem(item: DrawingItem, ids: Set<string>): string {
-  return item.kind === 'path' ? writePath(item, ids) : writeText(item, ids);
+function writeItem(item: DrawingItem, ids: Set<string>, textColour: string): string {
+  return item.kind === 'path' ? writePath(item, ids) : writeText(item, ids, textColour);
 }
 
 function writePath(path: DrawingPath, ids: Set<string>): string {
@@ -67,13 +58,13 @@ function writePath(path: DrawingPath, ids: Set<string>): string {
   return `<path${writeId(path.id, ids)}${writeStyle(path.style ?? {})} d="${commands.join(' ')}"/>`;
 }
 
-function writeText(text: DrawingText, ids: Set<string>): string {
+function writeText(text: DrawingText, ids: Set<string>, colour: string): string {
   const x = formatNumber(text.x);
   const y = formatNumber(text.y);
   const degrees = ((text.angle ?? 0) * 180) / Math.PI;
   const turn = degrees === 0 ? '' : ` transform="rotate(${formatNumber(degrees)} ${x} ${y})"`;
   const anchor = text.anchor && text.anchor !== 'start' ? ` text-anchor="${text.anchor}"` : '';
-  return `<text${writeId(text.id, ids)} x="${x}" y="${y}" font-size="${formatNumber(text.size)}"${anchor}${turn} fill="${TEXT_COLOUR}" stroke="none">${escapeXml(text.text)}</text>`;
+  return `<text${writeId(text.id, ids)} x="${x}" y="${y}" font-size="${formatNumber(text.size)}"${anchor}${turn} fill="${colour}" stroke="none">${escapeXml(text.text)}</text>`;
 }
 
 function writeId(id: string | undefined, ids: Set<string>): string {

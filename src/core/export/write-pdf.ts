@@ -1,0 +1,176 @@
+import {
+  type PDFContext,
+  PDFDocument,
+  type PDFFont,
+  PDFHexString,
+  PDFName,
+  type PDFPage,
+  type PDFRef,
+} from '@cantoo/pdf-lib';
+import * as fontkit from 'fontkit';
+import { assertInvariant, mmPerInch } from '../base/index.ts';
+import type { Drawing, DrawingLayer, DrawingPath, DrawingStyle, DrawingText } from '../drawing/index.ts';
+import { styleOfLayer, textColourOfLayer, titleOfLayer } from './layer-styles.ts';
+
+const POINTS_PER_MM = 72 / mmPerInch;
+/** A page side of more than 14 400 units is not allowed (ISO 32000-1 annex C). */
+const LONGEST_SIDE = 14_400 / POINTS_PER_MM;
+
+export interface PdfContent {
+  readonly pages: readonly Drawing[];
+  readonly title: string;
+  /** A TrueType font file; the glyphs used are embedded. */
+  readonly font: Uint8Array;
+  /** Name of the program, written into the file. */
+  readonly creator: string;
+}
+
+/**
+ * Drawings as pages of a PDF 1.7 file, each page as large as its drawing. Content is written in millimetres under one
+ * scaling per page; numbers carry three decimals. Every layer name is an optional-content group that readers can switch
+ * (ISO 32000-1 §8.11). No dates and no random ids: same drawings, same bytes. Rejects a page longer than 5.08 m, numbers
+ * that are not finite, and colours other than `#rrggbb`.
+ */
+export async function writePdf({ pages, title, font, creator }: PdfContent): Promise<Uint8Array> {
+  const document = await PDFDocument.create({ updateMetadata: false });
+  document.registerFontkit(fontkit);
+  document.setTitle(title, { showInWindowTitleBar: true });
+  document.setCreator(creator);
+  document.setProducer(creator);
+  const embedded = await document.embedFont(font, { subset: true });
+  const groups = addLayerGroups(document.context, pages);
+  for (const drawing of pages) addPage(document, drawing, embedded, groups);
+  const refs = [...groups.values()].map(({ ref }) => ref);
+  if (refs.length > 0) {
+    const properties = document.context.obj({ OCGs: refs, D: { Order: refs, ON: refs, Name: 'Layers' } });
+    document.catalog.set(PDFName.of('OCProperties'), document.context.register(properties));
+  }
+  // Printing must not scale (ISO 32000-1 table 150); most readers follow it.
+  document.catalog.set(
+    PDFName.of('ViewerPreferences'),
+    document.context.obj({ PrintScaling: 'None', DisplayDocTitle: true }),
+  );
+  return document.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
+}
+
+interface LayerGroup {
+  readonly ref: PDFRef;
+  /** Key in a page's resources. */
+  readonly key: string;
+}
+
+function addLayerGroups(context: PDFContext, pages: readonly Drawing[]): Map<string, LayerGroup> {
+  const groups = new Map<string, LayerGroup>();
+  for (const { layers } of pages) {
+    for (const { name } of layers) {
+      if (groups.has(name)) continue;
+      const group = context.obj({ Type: 'OCG' });
+      group.set(PDFName.of('Name'), PDFHexString.fromText(titleOfLayer(name)));
+      groups.set(name, { ref: context.register(group), key: `L${groups.size}` });
+    }
+  }
+  return groups;
+}
+
+function addPage(
+  document: PDFDocument,
+  drawing: Drawing,
+  font: PDFFont,
+  groups: ReadonlyMap<string, LayerGroup>,
+): void {
+  const { width, height } = drawing;
+  const longest = Math.max(width, height);
+  assertInvariant(
+    longest <= LONGEST_SIDE,
+    'export',
+    `a PDF page is at most ${LONGEST_SIDE} mm long`,
+    longest,
+  );
+  const page: PDFPage = document.addPage([width * POINTS_PER_MM, height * POINTS_PER_MM]);
+  const { context } = document;
+  const properties = context.obj({});
+  for (const { name } of drawing.layers) {
+    const { key, ref } = groups.get(name) as LayerGroup;
+    properties.set(PDFName.of(key), ref);
+  }
+  page.node.normalizedEntries();
+  page.node.Resources()?.set(PDFName.of('Properties'), properties);
+  page.node.setFontDictionary(PDFName.of('F'), font.ref);
+
+  // One unit is one millimetre, y runs down.
+  const scale = POINTS_PER_MM.toFixed(6);
+  const content = [
+    `q ${scale} 0 0 -${scale} 0 ${(height * POINTS_PER_MM).toFixed(4)} cm 1 j`,
+    ...drawing.layers.map((layer) => writeLayer(layer, font, groups.get(layer.name)?.key ?? '')),
+    'Q',
+  ].join('\n');
+  page.node.set(PDFName.of('Contents'), context.register(context.flateStream(content)));
+}
+
+function writeLayer({ name, items, window }: DrawingLayer, font: PDFFont, key: string): string {
+  const style = styleOfLayer(name);
+  const lines = [`/OC /${key} BDC q`, strokeState(style)];
+  for (const item of items) {
+    if (item.kind === 'path') lines.push(writePath(item, style));
+  }
+  if (window) {
+    const { minX, minY, maxX, maxY } = window;
+    lines.push(`${[minX, minY, maxX - minX, maxY - minY].map(format).join(' ')} re W n`);
+  }
+  lines.push(`${writeColour(textColourOfLayer(name))} rg`);
+  for (const item of items) {
+    if (item.kind === 'text') lines.push(writeText(item, font));
+  }
+  return [...lines, 'Q EMC'].filter((line) => line !== '').join('\n');
+}
+
+function strokeState({ stroke, strokeWidth, dash, fill }: DrawingStyle): string {
+  return [
+    stroke && stroke !== 'none' ? `${writeColour(stroke)} RG` : '',
+    strokeWidth === undefined ? '' : `${format(strokeWidth)} w`,
+    dash ? `[${dash.map(format).join(' ')}] 0 d` : '',
+    fill && fill !== 'none' ? `${writeColour(fill)} rg` : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+function writePath({ points, closed, style }: DrawingPath, inherited: DrawingStyle): string {
+  if (points.length < 4) return '';
+  const parts: string[] = [];
+  for (let i = 0; i < points.length; i += 2)
+    parts.push(`${format(points[i])} ${format(points[i + 1])} ${i === 0 ? 'm' : 'l'}`);
+  const { stroke, fill = 'none' } = { ...inherited, ...style };
+  const isStroked = stroke !== undefined && stroke !== 'none';
+  const isFilled = fill !== 'none';
+  if (!isStroked && !isFilled) return '';
+  const paint = isStroked && isFilled ? 'B' : isFilled ? 'f' : 'S';
+  const path = `${parts.join(' ')}${closed ? ' h' : ''} ${paint}`;
+  return style ? `q ${strokeState(style)} ${path} Q` : path;
+}
+
+function writeText({ x, y, text, size, angle = 0, anchor = 'start' }: DrawingText, font: PDFFont): string {
+  const line = text.replace(/\p{Cc}/gu, ' ');
+  if (line.trim() === '') return '';
+  const width = anchor === 'start' ? 0 : font.widthOfTextAtSize(line, size) * (anchor === 'middle' ? 0.5 : 1);
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const matrix = [cos, sin, sin, -cos].map((value) => value.toFixed(5).replace(/^-(0\.0+)$/, '$1'));
+  const at = `${format(x - width * cos)} ${format(y - width * sin)}`;
+  return `BT /F ${format(size)} Tf ${matrix.join(' ')} ${at} Tm ${font.encodeText(line).toString()} Tj ET`;
+}
+
+function writeColour(colour: string): string {
+  const parts = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(colour);
+  assertInvariant(parts !== null, 'export', 'colours in a PDF are #rrggbb', colour);
+  return parts
+    .slice(1)
+    .map((part) => format(Number.parseInt(part, 16) / 255))
+    .join(' ');
+}
+
+/** Three decimals, without trailing zeros or a negative zero. */
+function format(value: number): string {
+  assertInvariant(Number.isFinite(value), 'export', 'every number in a drawing is finite', value);
+  const text = value.toFixed(3).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+}

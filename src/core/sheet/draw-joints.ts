@@ -1,0 +1,186 @@
+import { type DrawingItem, makePath, makeText, measureText } from '../drawing/index.ts';
+import { clipPolyline, type Rectangle } from './clip-polyline.ts';
+import { type FreeMap, isFree, takeRectangle } from './free-map.ts';
+import type { Division, Joint } from './types.ts';
+
+/** From the middle of a joining diamond to its corners, mm: inside the narrowest strip. */
+const REACH = 4.5;
+const LABEL = 4;
+const WORDS = 2.6;
+/** Room kept round a diamond: along the joint, and across it for the labels. */
+const ALONG = 7;
+const ACROSS = 12;
+
+/** Places of the two diamonds of a joint, as distances along the drawing's axis. */
+export interface JointMarks {
+  readonly joint: Joint;
+  readonly at: readonly number[];
+  /** Middle of the words on the strip that is covered. */
+  readonly words: number;
+}
+
+/**
+ * Two diamonds on every joint, near its quarters, moved along until they cross no line of the drawing. Where no place is
+ * free they stay at the quarters: a joint without marks would be worse than a crossed one.
+ */
+export function placeJointMarks(division: Division, maps: readonly FreeMap[]): JointMarks[] {
+  return division.joints.map((joint) => {
+    const { cell } = division.tiles[joint.first];
+    const border = borderOf(cell, joint.isUpright);
+    const at: number[] = [];
+    for (const share of [0.22, 0.78]) {
+      const wanted = border.low + share * (border.high - border.low);
+      const place = [ACROSS, REACH + 0.5]
+        .map((across) => nearestFree(division, joint, maps, border, wanted, across, at))
+        .find((found) => found !== undefined);
+      const chosen = place ?? wanted;
+      at.push(chosen);
+      for (const tile of [joint.first, joint.second])
+        takeRectangle(maps[tile], boxAt(border.position, chosen, ACROSS, joint.isUpright));
+    }
+    return { joint, at, words: placeWords(joint, maps[joint.second], border, at) };
+  });
+}
+
+interface Border {
+  readonly position: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+function borderOf(cell: Rectangle, isUpright: boolean): Border {
+  return isUpright
+    ? { position: cell.maxX, low: cell.minY, high: cell.maxY }
+    : { position: cell.maxY, low: cell.minX, high: cell.maxX };
+}
+
+function boxAt(position: number, along: number, across: number, isUpright: boolean): Rectangle {
+  return isUpright
+    ? { minX: position - across, minY: along - ALONG, maxX: position + across, maxY: along + ALONG }
+    : { minX: along - ALONG, minY: position - across, maxX: along + ALONG, maxY: position + across };
+}
+
+function nearestFree(
+  { tiles }: Division,
+  joint: Joint,
+  maps: readonly FreeMap[],
+  border: Border,
+  wanted: number,
+  across: number,
+  others: readonly number[],
+): number | undefined {
+  const reach = (border.high - border.low) / 2;
+  for (let shift = 0; shift <= reach; shift += 2) {
+    for (const along of shift === 0 ? [wanted] : [wanted - shift, wanted + shift]) {
+      if (along < border.low + ALONG || along > border.high - ALONG) continue;
+      if (others.some((other) => Math.abs(other - along) < 4 * ALONG)) continue;
+      const box = boxAt(border.position, along, across, joint.isUpright);
+      const isClear = [joint.first, joint.second].every((tile) =>
+        isFree(maps[tile], intersect(box, tiles[tile].cell)),
+      );
+      if (isClear) return along;
+    }
+  }
+  return undefined;
+}
+
+/** Where the words on the strip cross the fewest lines: the free place nearest to the middle, else the middle. */
+function placeWords(joint: Joint, map: FreeMap, border: Border, at: readonly number[]): number {
+  const middle = (border.low + border.high) / 2;
+  const half = measureText(wordsOfStrip('MM99'), WORDS) / 2;
+  for (let shift = 0; shift + half < (border.high - border.low) / 2; shift += 3) {
+    for (const along of [middle - shift, middle + shift]) {
+      if (at.some((mark) => Math.abs(mark - along) < half + ALONG)) continue;
+      const [a, b] = [border.position + 0.5, border.position + 1.5 + WORDS];
+      const box = joint.isUpright
+        ? { minX: a, minY: along - half, maxX: b, maxY: along + half }
+        : { minX: along - half, minY: a, maxX: along + half, maxY: b };
+      if (isFree(map, box)) return along;
+    }
+  }
+  return middle;
+}
+
+function wordsOfStrip(partner: string): string {
+  return `glue here · ${partner} lies on this strip, up to the line`;
+}
+
+function intersect(a: Rectangle, b: Rectangle): Rectangle {
+  return {
+    minX: Math.max(a.minX, b.minX),
+    minY: Math.max(a.minY, b.minY),
+    maxX: Math.min(a.maxX, b.maxX),
+    maxY: Math.min(a.maxY, b.maxY),
+  };
+}
+
+/** Joint lines, diamonds, their numbers and what to do there, as one page shows them; drawing coordinates. */
+export function drawJointsOfTile(
+  division: Division,
+  index: number,
+  marks: readonly JointMarks[],
+): DrawingItem[] {
+  const { tiles, grid } = division;
+  const tile = tiles[index];
+  const isButt = grid.overlap === 0;
+  const items: DrawingItem[] = [];
+  for (const { joint, at, words } of marks) {
+    if (joint.first !== index && joint.second !== index) continue;
+    const isFirst = joint.first === index;
+    const partner = tiles[isFirst ? joint.second : joint.first].name;
+    const border = borderOf(tiles[joint.first].cell, joint.isUpright);
+    const point = (across: number, along: number): [number, number] =>
+      joint.isUpright ? [border.position + across, along] : [along, border.position + across];
+    const end = (along: number): [number, number] => point(0, along);
+    const id = `joint/${joint.number}`;
+    items.push(makePath([...end(border.low), ...end(border.high)], { id: `${id}/line` }));
+    const side = isFirst ? -1 : 1;
+    for (const [k, along] of at.entries()) {
+      const diamond = [
+        point(-REACH, along),
+        point(0, along - REACH),
+        point(REACH, along),
+        point(0, along + REACH),
+      ];
+      const parts = clipPolyline(Float64Array.from(diamond.flat()), true, tile.shown);
+      for (const [n, part] of parts.entries())
+        items.push(makePath(part, { id: `${id}/diamond-${k + 1}/${n}` }));
+      const text = `${joint.number}${'ab'[k]}`;
+      const [x, y] = point(side * (REACH + 1), along);
+      if (joint.isUpright)
+        items.push(makeText(x, y + LABEL * 0.36, text, LABEL, { anchor: isFirst ? 'end' : 'start' }));
+      else items.push(makeText(x, y + (isFirst ? 0 : LABEL * 0.75), text, LABEL, { anchor: 'middle' }));
+    }
+    items.push(
+      wordJoint(
+        point,
+        isFirst ? words : (border.low + border.high) / 2,
+        joint.isUpright,
+        isFirst,
+        isButt,
+        partner,
+      ),
+    );
+  }
+  return items;
+}
+
+/** On the waste side of the line: what happens to this edge. */
+function wordJoint(
+  point: (across: number, along: number) => [number, number],
+  along: number,
+  isUpright: boolean,
+  isFirst: boolean,
+  isButt: boolean,
+  partner: string,
+): DrawingItem {
+  const words = isButt
+    ? `cut off along the line · ${partner} comes edge to edge`
+    : isFirst
+      ? wordsOfStrip(partner)
+      : `cut off along the line · lay this edge on ${partner}`;
+  // Read from below, or turned a quarter with the head to the left.
+  const lift = isFirst ? 1.2 + WORDS * 0.76 : -1.2;
+  const [x, y] = point(lift, along);
+  return makeText(x, y, words, WORDS, { anchor: 'middle', ...(isUpright ? { angle: -Math.PI / 2 } : {}) });
+}

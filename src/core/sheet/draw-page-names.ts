@@ -1,0 +1,70 @@
+import { mmPerInch } from '../base/index.ts';
+import { type DrawingItem, makePath, makeText, measureText } from '../drawing/index.ts';
+import { type FreeMap, findFree, takeRectangle } from './free-map.ts';
+import type { Division } from './types.ts';
+
+const BAR = 50;
+const BIG = 14;
+const SMALL = 3;
+
+/** The page's name in a free place, and a 50 mm bar up the page; drawing coordinates. */
+export function drawNameInside({ tiles }: Division, index: number, map: FreeMap): DrawingItem[] {
+  const { name, cell } = tiles[index];
+  const items: DrawingItem[] = [];
+  const width = measureText(name, BIG) + 4;
+  const [x, y] = [(cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY) / 2];
+  const place = findFree(map, width, BIG + 4, x, y);
+  if (place) {
+    takeRectangle(map, { minX: place.x, minY: place.y, maxX: place.x + width, maxY: place.y + BIG + 4 });
+    items.push(makeText(place.x + width / 2, place.y + 2 + 0.8 * BIG, name, BIG, { anchor: 'middle' }));
+  }
+  const bar = findFree(map, 8, BAR + 4, cell.maxX, cell.maxY);
+  if (bar) {
+    const [bx, by] = [bar.x + 6, bar.y + 2];
+    items.push(...drawBar(bx, by, BAR, true, 'scale/50-y'));
+    items.push(makeText(bx - 1.2, by + BAR / 2, '50 mm', SMALL, { anchor: 'middle', angle: -Math.PI / 2 }));
+  }
+  return items;
+}
+
+/** The line at the page's foot: name, what is on it, project; bars of 50 mm and 2 in. Page coordinates. */
+export function drawFoot(
+  { tiles, grid }: Division,
+  index: number,
+  title: string,
+  pageHeight: number,
+): DrawingItem[] {
+  const { name, caption } = tiles[index];
+  const bottom = pageHeight - grid.margin;
+  const inches = 2 * mmPerInch;
+  const right = grid.pageWidth - grid.margin;
+  const room = right - grid.margin - inches - BAR - 14;
+  const words = [name, `page ${index + 1} of ${tiles.length}`, caption, title].filter((part) => part !== '');
+  return [
+    makeText(grid.margin, bottom - 1.5, shorten(words.join(' · '), SMALL, room), SMALL),
+    ...drawBar(right - inches, bottom - 2.5, inches, false, 'scale/2in-x'),
+    makeText(right - inches / 2, bottom - 3.4, '2 in', SMALL, { anchor: 'middle' }),
+    ...drawBar(right - inches - 6 - BAR, bottom - 2.5, BAR, false, 'scale/50-x'),
+    makeText(right - inches - 6 - BAR / 2, bottom - 3.4, '50 mm', SMALL, { anchor: 'middle' }),
+  ];
+}
+
+/** A bar with a tick at each end, under the id. */
+export function drawBar(x: number, y: number, length: number, isUpright: boolean, id: string): DrawingItem[] {
+  const half = 1.5;
+  const [ex, ey] = isUpright ? [x, y + length] : [x + length, y];
+  const [tx, ty] = isUpright ? [half, 0] : [0, half];
+  return [
+    makePath([x, y, ex, ey], { id }),
+    makePath([x - tx, y - ty, x + tx, y + ty], { id: `${id}/tick-1` }),
+    makePath([ex - tx, ey - ty, ex + tx, ey + ty], { id: `${id}/tick-2` }),
+  ];
+}
+
+/** As much of the text as fits, the rest as `…`. */
+export function shorten(text: string, size: number, room: number): string {
+  if (measureText(text, size) <= room) return text;
+  const characters = [...text];
+  while (characters.length > 0 && measureText(`${characters.join('')}…`, size) > room) characters.pop();
+  return `${characters.join('').trimEnd()}…`;
+}

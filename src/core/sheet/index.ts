@@ -1,0 +1,12 @@
+export {
+  BAR_LENGTHS,
+  correctionFromBars,
+  correctPage,
+  type MeasuredBars,
+  type PrintCorrection,
+} from './correct-print.ts';
+export { findPaper, PAPERS, type Paper } from './papers.ts';
+export { planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
+export { type PrintInfo, type PrintJob, type PrintOptions, printPieces } from './print-pieces.ts';
+export { type TileDrawingOptions, tileDrawing } from './tile-drawing.ts';
+export type { Joint, Tile, TiledDrawing } from './types.ts';

@@ -1,0 +1,88 @@
+import { failure, type Result, success } from '../base/index.ts';
+import type { Drawing } from '../drawing/index.ts';
+import { arrangePieces, type Piece } from '../pattern/index.ts';
+import { arrangeForTiles } from './arrange-for-tiles.ts';
+import { correctPage, type PrintCorrection } from './correct-print.ts';
+import { drawCover } from './draw-cover.ts';
+import { drawKey } from './draw-key.ts';
+import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
+import { tileOnGrid } from './tile-drawing.ts';
+import type { TiledDrawing } from './types.ts';
+
+export interface PrintInfo {
+  readonly project: string;
+  readonly body: string;
+  readonly date: string;
+}
+
+export interface PrintOptions extends TileOptions {
+  readonly correction?: PrintCorrection;
+}
+
+export interface PrintJob {
+  /** Cover, key, then the pages of pattern, in the order to print them. */
+  readonly pages: readonly Drawing[];
+  /** The pages of pattern before correction, and how they join. */
+  readonly tiled: TiledDrawing;
+  /** What was cut into pages. */
+  readonly drawing: Drawing;
+}
+
+/** Everything to print the pieces at home or on a roll. Fails when the paper cannot hold its margins or a piece. */
+export function printPieces(
+  pieces: readonly Piece[],
+  info: PrintInfo,
+  options: PrintOptions = {},
+): Result<PrintJob> {
+  const planned = planTiles(options);
+  if (!planned.ok) return planned;
+  const { correction = { x: 1, y: 1 } } = options;
+
+  // 1. Lay out for the paper: as long as needed on a roll, cell by cell on sheets.
+  const laid = planned.value.isRoll
+    ? layOnRoll(pieces, planned.value, info.project)
+    : success({ ...arrangeForTiles(pieces, planned.value, info.project), grid: planned.value });
+  if (!laid.ok) return laid;
+  const { drawing, piecesAt, grid } = laid.value;
+  const nameOf = new Map(pieces.map(({ id, name }) => [id, name]));
+
+  // 2. Cut into pages.
+  const tiled = tileOnGrid(drawing, grid, (column, row) =>
+    (piecesAt.get(`${column},${row}`) ?? []).map((id) => nameOf.get(id)).join(', '),
+  );
+  const pagesOf = new Map(pieces.map(({ id }) => [id, pagesOfPiece(id, tiled)]));
+
+  // 3. Cover and key.
+  const height = grid.isRoll ? 297 : grid.pageHeight;
+  const pages = [
+    drawCover(tiled, info, height, correction),
+    drawKey(tiled, drawing, pieces, pagesOf, info, height),
+    ...tiled.pages,
+  ];
+  return success({ pages: pages.map((page) => correctPage(page, correction)), tiled, drawing });
+}
+
+interface Laid {
+  readonly drawing: Drawing;
+  readonly piecesAt: ReadonlyMap<string, readonly string[]>;
+  readonly grid: TileGrid;
+}
+
+/** One long page where that can be; a longer layout goes on over further pages of the roll. */
+function layOnRoll(pieces: readonly Piece[], grid: TileGrid, title: string): Result<Laid> {
+  const arranged = arrangePieces(pieces, { sheetWidth: grid.cellWidth, gap: 5, title });
+  if (!arranged.ok) return failure(arranged.issues.map((issue) => ({ ...issue, path: 'paper' })));
+  const drawing = arranged.value;
+  const cellHeight = Math.min(grid.cellHeight, drawing.height);
+  const pageHeight = cellHeight + grid.overlap + FOOTER + 2 * grid.margin;
+  return success({ drawing, piecesAt: new Map(), grid: { ...grid, cellHeight, pageHeight } });
+}
+
+/** Names of the pages on which a line of the piece is drawn. */
+function pagesOfPiece(id: string, { tiles, pages }: TiledDrawing): string[] {
+  return tiles
+    .filter((_, i) =>
+      pages[i].layers.some(({ items }) => items.some((item) => item.id?.startsWith(`${id}/`) === true)),
+    )
+    .map(({ name }) => name);
+}

@@ -1,0 +1,45 @@
+import type { Drawing } from '../drawing/index.ts';
+import type { Rectangle } from './clip-polyline.ts';
+import type { TileGrid } from './plan-tiles.ts';
+
+/** One page of a tiled drawing. */
+export interface Tile {
+  /** Column letter and row number: `B3`. */
+  readonly name: string;
+  readonly column: number;
+  readonly row: number;
+  /** The part of the drawing this page answers for, mm in the drawing. */
+  readonly cell: Rectangle;
+  /** The same grown by the strips it shows of its neighbours. */
+  readonly shown: Rectangle;
+  /** Pages that are joined to each other have the same number. */
+  readonly group: number;
+  /** What is on it, in words. */
+  readonly caption: string;
+}
+
+/** A border between two cells that lines of the drawing cross, so that the two pages must be joined. */
+export interface Joint {
+  /** From 1; printed on both pages. */
+  readonly number: number;
+  /** Index of the page on the left or above. */
+  readonly first: number;
+  /** Index of the page on the right or below, which is laid on top. */
+  readonly second: number;
+  /** True when the pages lie side by side. */
+  readonly isUpright: boolean;
+}
+
+/** A drawing divided into cells; pages without anything on them are left out. */
+export interface Division {
+  readonly grid: TileGrid;
+  readonly columns: number;
+  readonly rows: number;
+  readonly tiles: readonly Tile[];
+  readonly joints: readonly Joint[];
+}
+
+export interface TiledDrawing extends Division {
+  /** Parallel to `tiles`, each as large as the paper. */
+  readonly pages: readonly Drawing[];
+}
