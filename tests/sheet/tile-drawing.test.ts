@@ -236,7 +236,7 @@ describe('a print of made-up pieces', () => {
       ...page,
       layers: page.layers.filter(({ name }) => name === 'cut' || name === 'mark'),
     });
-    const content = { title: 't', font: FONT, creator: 't' };
+    const content = { title: 't', font: FONT, fontName: 'DejaVuSans', creator: 't' };
     const [whole] = rasterisePdf(await writePdf({ ...content, pages: [solid(drawing)] }), 254);
     const parts = rasterisePdf(await writePdf({ ...content, pages: tiled.pages.map(solid) }), 254);
     const assembled: GreyImage = {

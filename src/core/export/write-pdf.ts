@@ -16,11 +16,16 @@ const POINTS_PER_MM = 72 / mmPerInch;
 /** A page side of more than 14 400 units is not allowed (ISO 32000-1 annex C). */
 const LONGEST_SIDE = 14_400 / POINTS_PER_MM;
 
+/** Six letters before the name say that only some glyphs are there (ISO 32000-1 §9.6.4). */
+const SUBSET_TAG = 'LOFTSE';
+
 export interface PdfContent {
   readonly pages: readonly Drawing[];
   readonly title: string;
   /** A TrueType font file; the glyphs used are embedded. */
   readonly font: Uint8Array;
+  /** PostScript name of the font. */
+  readonly fontName: string;
   /** Name of the program, written into the file. */
   readonly creator: string;
 }
@@ -31,13 +36,13 @@ export interface PdfContent {
  * (ISO 32000-1 §8.11). No dates and no random ids: same drawings, same bytes. Rejects a page longer than 5.08 m, numbers
  * that are not finite, and colours other than `#rrggbb`.
  */
-export async function writePdf({ pages, title, font, creator }: PdfContent): Promise<Uint8Array> {
+export async function writePdf({ pages, title, font, fontName, creator }: PdfContent): Promise<Uint8Array> {
   const document = await PDFDocument.create({ updateMetadata: false });
   document.registerFontkit(fontkit);
   document.setTitle(title, { showInWindowTitleBar: true });
   document.setCreator(creator);
   document.setProducer(creator);
-  const embedded = await document.embedFont(font, { subset: true });
+  const embedded = await document.embedFont(font, { subset: true, customName: `${SUBSET_TAG}+${fontName}` });
   const groups = addLayerGroups(document.context, pages);
   for (const drawing of pages) addPage(document, drawing, embedded, groups);
   const refs = [...groups.values()].map(({ ref }) => ref);
