@@ -1,7 +1,8 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { type BodyPrior, makePrior } from './body-prior.ts';
 import { checkMeasures } from './check-measures.ts';
-import { conflictIssues, MET_WITHIN, pullIssues, unusedIssues } from './fit-issues.ts';
+import { fitArms } from './fit-arms.ts';
+import { conflictIssues, MET_WITHIN, pullIssues } from './fit-issues.ts';
 import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.ts';
 import { placeLandmarks, placeLevels } from './place-landmarks.ts';
 import { readShapeChoices } from './shape-choices.ts';
@@ -23,11 +24,12 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
   const solution = solveFit(problem, warm);
   const { shape, context } = shapeAt(problem, solution.point);
   const { tapes, tapePaths } = readTapes(problem.targets, context);
+  const fitted = fitArms(input, context);
   const issues = [
     ...found,
     ...conflictIssues(tapes),
     ...pullIssues(problem.unknowns, solution.point),
-    ...unusedIssues(input),
+    ...fitted.issues,
   ];
   if (!solution.converged) issues.push(notConverged(solution.iterations));
   const body: Body = {
@@ -37,8 +39,9 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     landmarks: placeLandmarks(context),
     sections: measureSections(context),
     armholes: context.armholes,
-    tapes,
-    tapePaths,
+    arms: fitted.arms,
+    tapes: [...tapes, ...fitted.tapes],
+    tapePaths: { ...tapePaths, ...fitted.paths },
     issues,
     unknowns: solution.point,
   };

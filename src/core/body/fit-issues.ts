@@ -1,7 +1,7 @@
 import type { Issue } from '../base/index.ts';
 import { findMeasure } from './measures.ts';
 import type { Parameter } from './shape-parameters.ts';
-import type { BodyInput, TapeReading } from './types.ts';
+import type { TapeReading } from './types.ts';
 
 /** A typed tape is met when the body reads within this, mm. */
 export const MET_WITHIN = 0.5;
@@ -44,18 +44,6 @@ export function pullIssues(unknowns: readonly Parameter[], point: Float64Array):
       message: `To meet every tape the shape had to leave the usual by ${pull.toFixed(1)} standard deviations (${id}). Look at the body and re-measure what looks wrong.`,
     },
   ];
-}
-
-/** Measures that are kept but shape nothing. */
-export function unusedIssues(input: BodyInput): Issue[] {
-  return Object.keys(input.measures)
-    .filter((id) => findMeasure(id)?.group === 'arms')
-    .map((id) => ({
-      code: 'measure-not-used',
-      path: `measures.${id}`,
-      severity: 'warning',
-      message: `${nameTape(id)} is kept in the project, but no arm is made from it.`,
-    }));
 }
 
 function nameTape(id: string): string {

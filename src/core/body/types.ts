@@ -1,4 +1,5 @@
 import type { Issue } from '../base/index.ts';
+import type { Arm } from './make-arm.ts';
 
 export type Figure = 'bust' | 'chest';
 export type SidedValue = { readonly left: number; readonly right: number };
@@ -85,6 +86,8 @@ export interface Body {
   >;
   /** Closed loops in the chart, n × 2 (u, v), counter-clockwise in the (u, v) plane; u may be unwrapped past π. */
   readonly armholes: { readonly right: Float64Array; readonly left: Float64Array };
+  /** Right and left, when the arm measures were given. */
+  readonly arms: readonly Arm[];
   readonly tapes: readonly TapeReading[];
   /** Polyline in space (n × 3 mm) of the path each tape takes, keyed like `tapes`; for pictures. */
   readonly tapePaths: Readonly<Record<string, Float64Array>>;

@@ -1,3 +1,4 @@
+import { meshOfArm } from '../body/index.ts';
 import { writeGlb, writeSvg } from '../export/index.ts';
 import { reportOf } from './make-report.ts';
 import type { Form } from './types.ts';
@@ -11,7 +12,9 @@ export interface FormFile {
 
 /** `panels.svg` (one more per further material), `report.json`, `body.glb`. Same form, same bytes. */
 export async function filesOfForm(form: Form): Promise<FormFile[]> {
-  const body = await writeGlb({ meshes: [{ name: 'body', mesh: form.closedMesh }], generator: 'Loftseam' });
+  const arms = form.body.arms.map((arm) => ({ name: `arm-${arm.side}`, mesh: meshOfArm(arm) }));
+  const meshes = [{ name: 'body', mesh: form.closedMesh }, ...arms];
+  const body = await writeGlb({ meshes, generator: 'Loftseam' });
   return [
     ...form.drawings.map(({ material, drawing }) => ({
       name: material === 'shell' ? 'panels.svg' : `panels-${material}.svg`,

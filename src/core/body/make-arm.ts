@@ -1,0 +1,140 @@
+import type { Mesh } from '../mesh/index.ts';
+import {
+  type ArmFrame,
+  type ArmMeasures,
+  type ArmRoot,
+  ELBOW_ROW,
+  makeArmFrames,
+  UPPER_ARM_ROW,
+  WRIST_ROW,
+} from './arm-frames.ts';
+
+/**
+ * A detachable arm: a tube of (rows × columns) points from the armhole's edge to the wrist. Column 0 is the outer line;
+ * columns run to the back, seen on the wearer's right; rows run down. Outside is ∂column × ∂row on the right arm.
+ */
+export interface Arm {
+  readonly side: 'right' | 'left';
+  readonly rows: number;
+  readonly columns: number;
+  /** rows × columns × 3, mm. Row 0 lies in the armhole's plane. */
+  readonly points: Float64Array;
+  readonly upperArmRow: number;
+  readonly elbowRow: number;
+  readonly wristRow: number;
+}
+
+/**
+ * The arm that meets the given armhole. `loop`: n × 3, in the armhole's plane, from the armpit through the front break,
+ * shoulder point and back break (as a right armhole; mirror a left one first). Null when the upper arm is too short.
+ */
+export function makeRightArm(loop: Float64Array, measures: ArmMeasures): Arm | null {
+  const root = rootOf(loop);
+  const frames = makeArmFrames(root, measures);
+  if (!frames) return null;
+  const columns = loop.length / 3;
+  const points = new Float64Array(frames.length * columns * 3);
+  frames.forEach((frame, row) => {
+    for (let column = 0; column < columns; column++) {
+      const p = sectionPoint(frame, column, columns);
+      const share = frame.plateShare;
+      if (share > 0) {
+        // Carry the armhole's own outline down the cap: its difference from the oval fades with the rows.
+        const plate = sectionPoint(frames[0], column, columns);
+        const source = loopIndex(column, columns);
+        for (let k = 0; k < 3; k++) p[k] += share * (loop[3 * source + k] - plate[k]);
+      }
+      points.set(p, 3 * (row * columns + column));
+    }
+  });
+  return {
+    side: 'right',
+    rows: frames.length,
+    columns,
+    points,
+    upperArmRow: UPPER_ARM_ROW,
+    elbowRow: ELBOW_ROW,
+    wristRow: WRIST_ROW,
+  };
+}
+
+/** The same arm in the mirror, x → −x; columns keep running outer line, back, inner line, front. */
+export function mirrorArm(arm: Arm): Arm {
+  const points = Float64Array.from(arm.points);
+  for (let i = 0; i < points.length; i += 3) points[i] = -points[i];
+  return { ...arm, side: arm.side === 'right' ? 'left' : 'right', points };
+}
+
+/** The tube as triangles, counter-clockwise from outside, open at armhole and wrist. */
+export function meshOfArm(arm: Arm): Mesh {
+  const { rows, columns } = arm;
+  const triangles = new Uint32Array(6 * (rows - 1) * columns);
+  let t = 0;
+  for (let row = 0; row + 1 < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const a = row * columns + column;
+      const b = row * columns + ((column + 1) % columns);
+      const [c, d] = [b + columns, a + columns];
+      triangles.set(arm.side === 'right' ? [a, b, c, a, c, d] : [a, c, b, a, d, c], t);
+      t += 6;
+    }
+  }
+  return { positions: arm.points, triangles };
+}
+
+/** Where the arm's tapes lie, n × 3; the girths are closed. */
+export function traceArmTapes(arm: Arm): Readonly<Record<keyof ArmMeasures, Float64Array>> {
+  const { columns, points } = arm;
+  const ring = (row: number): Float64Array => points.slice(3 * row * columns, 3 * (row + 1) * columns);
+  const outerLine = (from: number, to: number): Float64Array => {
+    const line = new Float64Array(3 * (to - from + 1));
+    for (let row = from; row <= to; row++) {
+      line.set(points.subarray(3 * row * columns, 3 * row * columns + 3), 3 * (row - from));
+    }
+    return line;
+  };
+  return {
+    upperArmGirth: ring(arm.upperArmRow),
+    elbowGirth: ring(arm.elbowRow),
+    wristGirth: ring(arm.wristRow),
+    shoulderToElbow: outerLine(0, arm.elbowRow),
+    elbowToWrist: outerLine(arm.elbowRow, arm.wristRow),
+  };
+}
+
+/** Column 0 is the shoulder point, half-way round the loop; columns run to the back, as the loop does from there. */
+function loopIndex(column: number, columns: number): number {
+  return (column + columns / 2) % columns;
+}
+
+function sectionPoint(frame: ArmFrame, column: number, columns: number): [number, number, number] {
+  const angle = (2 * Math.PI * column) / columns;
+  const a = frame.halfOuter * Math.cos(angle);
+  const b = -frame.halfFront * Math.sin(angle);
+  const { centre, outer, front } = frame;
+  return [
+    centre[0] + a * outer[0] + b * front[0],
+    centre[1] + a * outer[1] + b * front[1],
+    centre[2] + a * outer[2] + b * front[2],
+  ];
+}
+
+function rootOf(loop: Float64Array): ArmRoot {
+  const n = loop.length / 3;
+  const at = (i: number): [number, number, number] => [loop[3 * i], loop[3 * i + 1], loop[3 * i + 2]];
+  const [armpit, front, shoulderPoint, back] = [0, n / 4, n / 2, (3 * n) / 4].map(at);
+  const up = shoulderPoint.map((x, k) => x - armpit[k]);
+  const forward = front.map((x, k) => x - back[k]);
+  const n0 = [
+    forward[1] * up[2] - forward[2] * up[1],
+    forward[2] * up[0] - forward[0] * up[2],
+    forward[0] * up[1] - forward[1] * up[0],
+  ];
+  const size = Math.hypot(...n0);
+  return {
+    armpit,
+    shoulderPoint,
+    normal: [n0[0] / size, n0[1] / size, n0[2] / size],
+    halfFront: 0.5 * Math.hypot(...forward),
+  };
+}
