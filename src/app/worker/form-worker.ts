@@ -23,6 +23,7 @@ function make(
   try {
     return pipeline.makeForm(project, {
       targetTriangles,
+      isDraft: targetTriangles < FULL_TRIANGLES,
       isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
       now: () => performance.now(),
       date: new Date().toISOString().slice(0, 10),

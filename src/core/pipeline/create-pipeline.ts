@@ -55,8 +55,14 @@ export function createPipeline(): Pipeline {
     flat: rememberLast<readonly FlatDisk[]>(),
     pieces: rememberLast<CutPieces>(),
   };
-  const shapeBody = (project: Project) =>
-    memory.body(keysOf(project, {}).body, () => within('body', fitBody(project.body)));
+  let lastBody: Body | undefined;
+  const shapeBody = (project: Project, startFrom?: Body) => {
+    const fitted = memory.body(keysOf(project, startFrom ? { isDraft: true } : {}).body, () =>
+      within('body', fitBody(project.body, startFrom)),
+    );
+    if (fitted.ok) lastBody = fitted.value;
+    return fitted;
+  };
 
   const makeForm: MakeForm = (project, options = {}) => {
     const keys = keysOf(project, options);
@@ -70,7 +76,7 @@ export function createPipeline(): Pipeline {
     // 1. Tape and body.
     clock.enter('tape', 'Checking the measures');
     clock.enter('body', 'Shaping the body');
-    const body = shapeBody(project);
+    const body = shapeBody(project, options.isDraft ? lastBody : undefined);
     const layout = layoutOf(project);
     issues.push(...body.issues, ...layout.issues);
     if (!body.ok || !layout.ok) return failure(issues);
@@ -120,7 +126,8 @@ export function createPipeline(): Pipeline {
 export const makeForm: MakeForm = (project, options) => createPipeline().makeForm(project, options);
 
 function keysOf(project: Project, options: MakeOptions): StageKeys {
-  const body = JSON.stringify(project.body);
+  // A draft body may depend on the one before it, so it never stands in for a final one.
+  const body = JSON.stringify([project.body, options.isDraft ?? false]);
   const shell = JSON.stringify([body, project.seams.layout, options.targetTriangles]);
   const flat = JSON.stringify([shell, project.seams.lengthBlend]);
   const pieces = JSON.stringify([flat, project.cloth, project.name, options.date]);

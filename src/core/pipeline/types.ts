@@ -84,6 +84,8 @@ export interface Form {
 export interface MakeOptions {
   /** Aim for the whole shell; default 20 000. */
   readonly targetTriangles?: number;
+  /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
+  readonly isDraft?: boolean;
   /** `fraction` of the whole work, 0 to 1, never falling; `what` in plain words. */
   readonly onProgress?: (fraction: number, stage: StageId, what: string) => void;
   /** Asked between stages and between solves; true ends with the issue `cancelled`. */
