@@ -134,7 +134,7 @@ function minimise(
         });
       },
     },
-    { tolerance },
+    { tolerance, jacobianReuse: 3 },
   );
 }
 

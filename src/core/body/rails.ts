@@ -47,6 +47,7 @@ export const BUMP_STRIDE = 10;
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
   private readonly moments: Float64Array;
+  private readonly reaches: Float64Array;
   private readonly row = new Float64Array(RAIL_COUNT);
   private rowV = Number.NaN;
   /** Per side: x on the armhole's plane = offset + slopeY y + slopeZ z. */
@@ -59,6 +60,7 @@ export class ShapeEvaluator {
       const values = shape.rails.subarray(rail * n, (rail + 1) * n);
       this.moments.set(cubicSplineMoments(shape.knots, values), rail * n);
     }
+    this.reaches = measureReaches(shape.bumps);
     this.planes = [this.findArmholePlane(1), this.findArmholePlane(-1)];
   }
 
@@ -158,15 +160,16 @@ export class ShapeEvaluator {
 
   private addBumps(u: number, v: number, out: Float64Array, offset: number): void {
     const { bumps } = this.shape;
-    const open = openness(u, v);
-    if (open === 0) return;
-    for (let i = 0; i < bumps.length; i += BUMP_STRIDE) {
-      const dz = out[offset + 2] - bumps[i + 1];
+    const z = out[offset + 2];
+    let open = -1;
+    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k += REACH_STRIDE) {
+      const dz = z - bumps[i + 1];
       if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
       let du = u - bumps[i];
-      du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-      const q = reachSquared(du, bumps[i + 2], bumps[i + 3]) + reachSquared(dz, bumps[i + 4], bumps[i + 5]);
+      if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
+      const q = reachSquared(du, this.reaches, k) + reachSquared(dz, this.reaches, k + 3);
       if (q >= 1) continue;
+      if (open < 0) open = openness(u, v);
       // (1 − q)^2.5 (1 + fullness q): round top, C² where it meets the body.
       const rest = 1 - q;
       const height = bumps[i + 6] * open * rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q);
@@ -176,15 +179,28 @@ export class ShapeEvaluator {
   }
 }
 
-/** (t / reach)² with one reach below 0 and another above, joined smoothly (C∞ in t). */
-function reachSquared(t: number, below: number, above: number): number {
-  const low = 1 / (below * below);
-  const high = 1 / (above * above);
-  const blend = 0.35 * Math.min(below, above);
-  const sign = t / Math.sqrt(t * t + blend * blend);
-  return t * t * (0.5 * (low + high) + 0.5 * (high - low) * sign);
+/** Numbers per bump in `reaches`: mean and half difference of 1/reach², and the squared blend width, in u and in z. */
+const REACH_STRIDE = 6;
+
+function measureReaches(bumps: Float64Array): Float64Array {
+  const reaches = new Float64Array((bumps.length / BUMP_STRIDE) * REACH_STRIDE);
+  for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE) {
+    for (const at of [2, 4]) {
+      const [below, above] = [bumps[i + at], bumps[i + at + 1]];
+      const [low, high] = [1 / (below * below), 1 / (above * above)];
+      reaches[k++] = 0.5 * (low + high);
+      reaches[k++] = 0.5 * (high - low);
+      reaches[k++] = (0.35 * Math.min(below, above)) ** 2;
+    }
+  }
+  return reaches;
 }
 
+/** (t / reach)² with one reach below 0 and another above, joined smoothly (C∞ in t). */
+function reachSquared(t: number, reaches: Float64Array, k: number): number {
+  const square = t * t;
+  return square * (reaches[k] + (reaches[k + 1] * t) / Math.sqrt(square + reaches[k + 2]));
+}
 /** 0 in the arm stump, 1 away from it, C² between: bumps of the trunk must not dent the armhole. */
 function openness(u: number, v: number): number {
   const dv = (v - ARMHOLE_MIDDLE) / 62;
