@@ -27,6 +27,8 @@ interface Entry {
 }
 
 const GAP = 26;
+/** Between rows, with room for a name. */
+const ROW_GAP = 60;
 
 /**
  * Lays the pieces out as they sit on the body seen from outside: from centre back round the right side to centre
@@ -46,7 +48,7 @@ export function arrangePieces(form: Form, isTall: boolean): Arrangement {
   for (let row = 0; row < rowCount; row++) {
     const inRow = entries.filter((entry) => entry.row === row).sort((a, b) => a.angle - b.angle);
     if (inRow.length === 0) continue;
-    if (row > 0) lift = Math.min(0, box.top - GAP - Math.max(...inRow.map((entry) => entry.bottom)));
+    if (row > 0) lift = Math.min(0, box.top - ROW_GAP - Math.max(...inRow.map((entry) => entry.bottom)));
     const width = inRow.reduce((sum, entry) => sum + entry.right - entry.left + GAP, -GAP);
     let x = -width / 2;
     for (const entry of inRow) {

@@ -69,12 +69,30 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
       })}
       {isReadable &&
         piece.texts.map((text) => <Lettering key={`${text.text} ${text.x} ${text.y}`} text={text} />)}
-      {!isReadable && (
-        <text className="piece-name" x={nameX} y={nameY + 15 / scale} fontSize={11 / scale}>
-          {piece.name}
-        </text>
-      )}
+      {!isReadable && <PieceName name={piece.name} x={nameX} y={nameY} scale={scale} />}
     </g>
+  );
+}
+
+interface PieceNameProps {
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+}
+
+/** Under the piece, the side of the body on a line of its own. */
+function PieceName({ name, x, y, scale }: PieceNameProps) {
+  const [, what, side] = /^(.*?)(?: (right|left))?$/.exec(name) ?? [];
+  return (
+    <text className="piece-name" y={y + 14 / scale} fontSize={11 / scale}>
+      <tspan x={x}>{what}</tspan>
+      {side && (
+        <tspan x={x} dy="1.2em">
+          {side}
+        </tspan>
+      )}
+    </text>
   );
 }
 

@@ -8,7 +8,9 @@ import { usePanZoom } from './use-pan-zoom.ts';
 import { useStrainImages } from './use-strain-images.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
-const MARGIN = 34;
+/** mm; below there is room for the names. */
+const MARGIN = 24;
+const MARGIN_BELOW = 92;
 const KEY_STEP = 0.06;
 
 /** The pieces laid flat in the order they sit round the body. */
@@ -20,7 +22,7 @@ export function FlatView({ form }: { readonly form: Form }) {
   const isTall = useIsTall(svg);
   const { places, box } = useMemo(() => arrangePieces(form, isTall), [form, isTall]);
   const padded = useMemo(
-    () => [box[0] - MARGIN, box[1] - MARGIN, box[2] + 2 * MARGIN, box[3] + 2 * MARGIN] as const,
+    () => [box[0] - MARGIN, box[1] - MARGIN, box[2] + 2 * MARGIN, box[3] + MARGIN + MARGIN_BELOW] as const,
     [box],
   );
   const { viewBox, scale, zoom, move, showAll, handlers } = usePanZoom(svg, padded);

@@ -3,6 +3,7 @@ import { LAYOUTS, type SeamLayout } from '../../core/seams/index.ts';
 import { threadColour } from '../store/index.ts';
 import { LayoutPicture } from './layout-picture.tsx';
 import { percent } from './say-numbers.ts';
+import { typicalStrain } from './typical-strain.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Choosing how the body is cut into panels. */
@@ -22,6 +23,7 @@ export function SeamsStage() {
           <LayoutCard key={layout.id} layout={layout} />
         ))}
       </fieldset>
+      <ChosenLayout />
       <SeamList />
     </div>
   );
@@ -40,28 +42,35 @@ function LayoutCard({ layout }: { readonly layout: SeamLayout }) {
         onChange={() => actions.setLayout(layout.id, layout.name.toLowerCase())}
       />
       <LayoutPicture layout={layout} />
-      <span className="layout-text">
-        <span className="layout-name">{layout.name}</span>
-        <span className="measure-how">{layout.description}</span>
-        {isChosen && <LayoutStrain layout={layout} />}
-      </span>
+      <span className="layout-name">{layout.name}</span>
     </label>
   );
 }
 
-function LayoutStrain({ layout }: { readonly layout: SeamLayout }) {
-  const panels = useApp((state) =>
-    state.formOf?.seams.layout === layout.id || layout.id === LAYOUTS[0].id
-      ? state.form?.report.panels
-      : undefined,
-  );
-  if (!panels || panels.length === 0) return null;
-  const area = panels.reduce((sum, panel) => sum + panel.area3d, 0);
-  const square = panels.reduce((sum, panel) => sum + panel.strain.rms ** 2 * panel.area3d, 0);
+/** What the chosen layout is, and what it comes to on this body. */
+function ChosenLayout() {
+  const chosen = useApp((state) => state.project?.seams.layout ?? LAYOUTS[0].id);
+  const isBehind = useApp((state) => state.formOf?.seams.layout !== state.project?.seams.layout);
+  const panels = useApp((state) => state.form?.report.panels);
+  const layout = LAYOUTS.find(({ id }) => id === chosen);
+  if (!layout) return null;
   return (
-    <span className="layout-strain">
-      On this body: {panels.length} pieces, strain {percent(Math.sqrt(square / area), 2)}
-    </span>
+    <section aria-labelledby="layout-title">
+      <h3 id="layout-title">{layout.name}</h3>
+      <p className="layout-about">{layout.description}</p>
+      {panels && !isBehind && (
+        <dl className="numbers">
+          <div>
+            <dt>Pieces</dt>
+            <dd>{panels.length}</dd>
+          </div>
+          <div>
+            <dt>Typical strain on this body</dt>
+            <dd>{percent(typicalStrain(panels), 2)}</dd>
+          </div>
+        </dl>
+      )}
+    </section>
   );
 }
 

@@ -1,5 +1,6 @@
 import { type AppState, STAGES, type Stage } from '../store/index.ts';
 import { percent } from './say-numbers.ts';
+import { typicalStrain } from './typical-strain.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 const NAMES: Readonly<Record<Stage, string>> = {
@@ -55,8 +56,6 @@ const STANDINGS: Readonly<Record<Stage, (state: AppState) => string>> = {
   panels: (state) => {
     const panels = state.form?.report.panels ?? [];
     if (panels.length === 0) return '';
-    const area = panels.reduce((sum, panel) => sum + panel.area3d, 0);
-    const square = panels.reduce((sum, panel) => sum + panel.strain.rms ** 2 * panel.area3d, 0);
-    return `${panels.length} pieces, ${percent(Math.sqrt(square / area))}`;
+    return `${panels.length} pieces, ${percent(typicalStrain(panels))}`;
   },
 };

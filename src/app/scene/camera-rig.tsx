@@ -17,6 +17,11 @@ const FITTING_MARGIN = 1.22;
 /** Narrower than this, the body is made smaller to fit in width. */
 const FITTING_ASPECT = 0.86;
 
+/** Zoom that keeps the body inside a narrow picture. */
+export function fittingZoom(size: { readonly width: number; readonly height: number }): number {
+  return Math.min(1, size.width / Math.max(1, size.height) / FITTING_ASPECT);
+}
+
 export interface CameraSubject {
   readonly centre: Vector3;
   /** Half of the height, mm. */
@@ -57,7 +62,7 @@ export function CameraRig({ view, subject }: CameraRigProps) {
   }, [controls, element, camera, invalidate]);
 
   useEffect(() => {
-    camera.zoom = Math.min(1, size.width / size.height / FITTING_ASPECT);
+    camera.zoom = fittingZoom(size);
     camera.updateProjectionMatrix();
     invalidate();
   }, [camera, size, invalidate]);

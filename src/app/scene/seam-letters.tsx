@@ -9,6 +9,8 @@ interface SeamLetterProps {
   readonly isLit: boolean;
 }
 
+import { fittingZoom } from './camera-rig.tsx';
+
 /** Depth steps by which a tag is drawn before the cloth it floats over, so that curves do not cut into it. */
 const TOWARDS_VIEWER = -12_000;
 
@@ -33,9 +35,9 @@ export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
 
 /** Scale that gives a sprite without size attenuation so many CSS pixels. */
 function useSizeOnScreen(pixels: number): number {
-  const height = useThree((state) => state.size.height);
+  const size = useThree((state) => state.size);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
-  return (pixels * 2 * Math.tan((camera.fov * Math.PI) / 360)) / Math.max(1, height);
+  return (pixels * 2 * Math.tan((camera.fov * Math.PI) / 360)) / Math.max(1, size.height) / fittingZoom(size);
 }
 
 function tagTexture(letter: string, colour: string, isLit: boolean): CanvasTexture {
