@@ -71,6 +71,15 @@ describe('checkMeasures', () => {
     expect(check({ elbows: 3 })).toMatchObject([{ code: 'unknown-measure', path: 'measures.elbows' }]);
   });
 
+  it('asks about unlike sides and refuses what no body shows', () => {
+    expect(check({ shoulderDrop: { left: 68, right: 48 } })).toMatchObject([
+      { code: 'sides-differ', path: 'measures.shoulderDrop', measured: 20, severity: 'warning' },
+    ]);
+    expect(check({ shoulderDrop: { left: 95, right: 30 } })).toMatchObject([
+      { code: 'sides-contradict', limit: 60, severity: 'error' },
+    ]);
+  });
+
   it('knows every measure once, with a usual range for both figures', () => {
     expect(new Set(MEASURES.map((m) => m.id)).size).toBe(MEASURES.length);
     for (const { id, range } of MEASURES) {

@@ -2,7 +2,7 @@ import type { Issue } from '../base/index.ts';
 import { findMistakes } from './find-mistakes.ts';
 import { meanValue } from './known-to-survey.ts';
 import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition } from './measures.ts';
-import type { BodyInput, Figure, MeasureValue } from './types.ts';
+import type { BodyInput, Figure, MeasureValue, SidedValue } from './types.ts';
 
 /** Beyond the working range by this factor a measure is refused, not only doubted. */
 const REFUSE_BELOW = 0.7;
@@ -50,9 +50,42 @@ function checkValue(measure: MeasureDefinition, value: MeasureValue, figure: Fig
   if (!measure.sided) {
     return [error('measure-not-sided', measure.id, `${measure.name} takes one value, not left and right.`)];
   }
-  return (['left', 'right'] as const).flatMap((side) =>
+  const issues = (['left', 'right'] as const).flatMap((side) =>
     checkNumber(measure, value[side], `${measure.id}.${side}`, figure),
   );
+  return issues.some((i) => i.severity === 'error') ? issues : [...issues, ...checkSides(measure, value)];
+}
+
+/** Left and right unlike by this much are asked about, and by this much refused, mm (common practice, no source). */
+const SIDES_ASK = 15;
+const SIDES_REFUSE = 60;
+
+function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Issue[] {
+  const gap = Math.abs(left - right);
+  const told = `${measure.name} differs by ${show(gap)} between left (${show(left)}) and right (${show(right)})`;
+  if (gap > SIDES_REFUSE) {
+    return [
+      error(
+        'sides-contradict',
+        measure.id,
+        `${told}; at most ${show(SIDES_REFUSE)} can be made. Re-measure both sides.`,
+        gap,
+        SIDES_REFUSE,
+      ),
+    ];
+  }
+  if (gap > SIDES_ASK) {
+    return [
+      warning(
+        'sides-differ',
+        measure.id,
+        `${told}. Some bodies are so; please confirm, or give one value for both.`,
+        gap,
+        SIDES_ASK,
+      ),
+    ];
+  }
+  return [];
 }
 
 function checkNumber(measure: MeasureDefinition, value: number, path: string, figure: Figure): Issue[] {

@@ -1,6 +1,7 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { type BodyPrior, makePrior } from './body-prior.ts';
 import { checkMeasures } from './check-measures.ts';
+import { findCrossedSections } from './find-crossed-sections.ts';
 import { fitArms } from './fit-arms.ts';
 import { conflictIssues, MET_WITHIN, pullIssues } from './fit-issues.ts';
 import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.ts';
@@ -25,6 +26,9 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
   const { shape, context } = shapeAt(problem, solution.point);
   const { tapes, tapePaths } = readTapes(problem.targets, context);
   const fitted = fitArms(input, context);
+  const levels = placeLevels(context, input.figure);
+  const crossed = findCrossedSections(context, levels);
+  if (crossed.length > 0) return failure([...found, ...crossed]);
   const issues = [
     ...found,
     ...conflictIssues(tapes),
@@ -35,7 +39,7 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
   const body: Body = {
     figure: input.figure,
     shape,
-    levels: placeLevels(context, input.figure),
+    levels,
     landmarks: placeLandmarks(context),
     sections: measureSections(context),
     armholes: context.armholes,
