@@ -8,6 +8,7 @@ import { measureStrain } from './measure-strain.ts';
 import { checkMirror, mirrorFlat } from './mirror-disks.ts';
 import { orientFlat } from './orient-flat.ts';
 import { makeOutlineBending } from './outline-bending.ts';
+import { preferStretch } from './prefer-stretch.ts';
 import { type PreparedDisk, prepareDisk } from './prepare-disk.ts';
 import { chooseSeamTargets } from './seam-targets.ts';
 import { findStiffPlaces, rulesAlone, rulesTogether } from './sewing-rules.ts';
@@ -34,6 +35,7 @@ interface Sewing {
   readonly sewn: SewnEdges;
   readonly kept: readonly KeptLength[];
   readonly tracing: Pick<LayoutOptions, 'trace'>;
+  readonly wrinkleAversion: number;
 }
 
 /**
@@ -56,7 +58,7 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
   const sewn = groupSewnEdges(problem);
   const kept = collectKeptLengths(problem, sewn);
   const tracing = options.trace ? { trace: options.trace } : {};
-  const sewing: Sewing = { problem, sewn, kept, tracing };
+  const sewing: Sewing = { problem, sewn, kept, tracing, wrinkleAversion: options.wrinkleAversion ?? 0 };
 
   // 2. Alone, with kept totals.
   const open: OpenDisk[] = [];
@@ -119,25 +121,31 @@ function prepareAll(problem: FlattenProblem, issues: Issue[]): { index: number; 
   return ready;
 }
 
-function solveAlone({ kept, tracing }: Sewing, { index, disk, flat }: OpenDisk, issues: Issue[]): void {
-  const solution = solveLayout(disk, flat, {
-    rules: makeLengthRules(disk, rulesAlone(index, kept)),
+function solveAlone(sewing: Sewing, { index, disk, flat }: OpenDisk, issues: Issue[]): void {
+  const solution = solveLayout(preferStretch(disk, sewing.wrinkleAversion), flat, {
+    rules: makeLengthRules(disk, rulesAlone(index, sewing.kept)),
     tolerance: toleranceAlone,
     lengthTolerance: 1e-2,
-    ...tracing,
+    ...sewing.tracing,
   });
   if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${index}`, toleranceAlone));
 }
 
 function solveTogether(
-  { problem, sewn, kept, tracing }: Sewing,
+  sewing: Sewing,
   { index, disk, flat }: OpenDisk,
   targets: Float64Array,
   issues: Issue[],
 ): void {
+  const { problem, sewn, kept, tracing, wrinkleAversion } = sewing;
   const rules = makeLengthRules(disk, rulesTogether(index, sewn, targets, kept));
   const bending = makeOutlineBending(disk, flat, findStiffPlaces(problem, disk, index, sewn));
-  const solution = solveLayout(disk, flat, { rules, bending, tolerance: toleranceTogether, ...tracing });
+  const solution = solveLayout(preferStretch(disk, wrinkleAversion), flat, {
+    rules,
+    bending,
+    tolerance: toleranceTogether,
+    ...tracing,
+  });
   if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${index}`, toleranceTogether));
   orientFlat(disk, flat);
   const crossings = findSelfCrossings(flat, disk.boundary).length / 2;

@@ -1,6 +1,10 @@
+export { type AxisLimits, CLOTHS, type Cloth, findCloth } from './cloths.ts';
+export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
+export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
 export { flattenFree } from './flatten-free.ts';
 export { flattenTogether } from './flatten-together.ts';
+export { type ClothAxis, type ClothStrain, measureClothStrain, shareOf } from './measure-cloth-strain.ts';
 export { measureStrain } from './measure-strain.ts';
 export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';

@@ -26,6 +26,8 @@ export interface FlattenProblem {
 export interface FlattenOptions {
   /** 0 = seams take the mean of the two free lengths, 1 = the length on the body. Default 0. */
   readonly seamLengthBlend?: number;
+  /** 0 = shrink and stretch weigh the same; 1 = the cloth rather stretches, so that fewer places wrinkle. Default 0. */
+  readonly wrinkleAversion?: number;
   readonly onProgress?: (fraction: number, what: string) => void;
   /** Polled between solves; true stops with an issue. */
   readonly isCancelled?: () => boolean;

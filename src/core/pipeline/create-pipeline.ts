@@ -1,6 +1,6 @@
 import { failure, InvariantError, type Issue, type Result, success } from '../base/index.ts';
 import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
-import { type FlatDisk, flattenTogether } from '../flatten/index.ts';
+import { CLOTHS, type FlatDisk, findCloth, flattenTogether } from '../flatten/index.ts';
 import { capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
 import { cutIntoPanels, findLayout, LAYOUTS, type SeamedShell, type SeamLayout } from '../seams/index.ts';
@@ -94,6 +94,9 @@ export function createPipeline(): Pipeline {
     const flat = memory.flat(keys.flat, () => {
       const unrolled = flattenTogether(flattenProblemFromShell(shell), {
         ...(project.seams.lengthBlend === undefined ? {} : { seamLengthBlend: project.seams.lengthBlend }),
+        ...(project.seams.wrinkleAversion === undefined
+          ? {}
+          : { wrinkleAversion: project.seams.wrinkleAversion }),
         onProgress: clock.within,
         ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
       });
@@ -111,7 +114,8 @@ export function createPipeline(): Pipeline {
 
     const timingsMs = clock.finish();
     const made = { body: body.value, shell, closedMesh, flat: flat.value };
-    const report = makeReport({ ...made, issues, timingsMs });
+    const cloth = findCloth(project.cloth.kind ?? '') ?? CLOTHS[0];
+    const report = makeReport({ ...made, cloth, issues, timingsMs });
     const form: Form = { project, ...made, ...drafted.value, report };
     return success(form, issues);
   };
@@ -129,7 +133,7 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
   // A draft body may depend on the one before it, so it never stands in for a final one.
   const body = JSON.stringify([project.body, options.isDraft ?? false]);
   const shell = JSON.stringify([body, project.seams.layout, options.targetTriangles]);
-  const flat = JSON.stringify([shell, project.seams.lengthBlend]);
+  const flat = JSON.stringify([shell, project.seams.lengthBlend, project.seams.wrinkleAversion]);
   const pieces = JSON.stringify([flat, project.cloth, project.name, options.date]);
   return { body, shell, flat, pieces };
 }

@@ -1,8 +1,9 @@
 import type { Issue } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
-import type { FlatDisk } from '../flatten/index.ts';
+import type { Cloth, FlatDisk } from '../flatten/index.ts';
 import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
+import { explainCloth } from './explain-cloth.ts';
 import { measureLevels, measureSeams } from './measure-flat.ts';
 import type { Form, Report } from './types.ts';
 
@@ -14,6 +15,7 @@ export function makeReport(made: {
   readonly shell: SeamedShell;
   readonly closedMesh: Mesh;
   readonly flat: readonly FlatDisk[];
+  readonly cloth: Cloth;
   readonly issues: readonly Issue[];
   readonly timingsMs: Readonly<Record<string, number>>;
 }): Report {
@@ -39,6 +41,7 @@ export function makeReport(made: {
         strain: { rms, p95, p99, min, max },
         area3d,
         areaFlat,
+        cloth: explainCloth(shell, body, index, flat[index], made.cloth),
       };
     }),
     seams: measureSeams(shell, flat),

@@ -52,6 +52,37 @@ export interface ReportPanel {
   };
   readonly area3d: number;
   readonly areaFlat: number;
+  readonly cloth: ReportCloth;
+}
+
+/** Strain of one panel in the axes of its cloth, fractions with sign. */
+export interface ReportCloth {
+  /** Direction of the warp in the flat panel, radians from +x; π/2 is upwards. */
+  readonly grainAngle: number;
+  readonly warp: { readonly min: number; readonly max: number };
+  readonly weft: { readonly min: number; readonly max: number };
+  readonly bias: { readonly min: number; readonly max: number };
+  /** Root of the mean square over the area of the share of the cloth's limits that is used. */
+  readonly usage: number;
+  /** The grain that asks least. */
+  readonly bestGrain: { readonly angle: number; readonly usage: number };
+  /** Part of the panel's area where the cloth is asked for more than it takes. */
+  readonly overShare: number;
+  /** The worst of these places. */
+  readonly zones: readonly ReportZone[];
+}
+
+export interface ReportZone {
+  readonly axis: 'warp' | 'weft' | 'bias';
+  readonly strain: number;
+  readonly limit: number;
+  /** mm². */
+  readonly area: number;
+  readonly triangles: number;
+  /** Panel vertex at the worst place. */
+  readonly vertex: number;
+  /** Where, what happens, and what may help, in plain words. */
+  readonly message: string;
 }
 
 export interface ReportSeam {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { BodyInput } from '../body/index.ts';
+import { CLOTHS } from '../flatten/index.ts';
 
 // Without this the library tries to compile text into code, which a page's content security policy reports as a breach.
 z.config({ jitless: true });
@@ -30,9 +31,13 @@ export interface ProjectSeams {
   readonly layout?: string;
   /** 0 = a seam takes the mean of its two free lengths (least strain), 1 = its length on the body. */
   readonly lengthBlend?: number;
+  /** 0 = shrink and stretch weigh the same, 1 = the cloth rather stretches than wrinkles. */
+  readonly wrinkleAversion?: number;
 }
 
 export interface ProjectCloth {
+  /** Id of a cloth with known limits; absent = the first one offered. */
+  readonly kind?: string;
   /** Seam allowance, mm. */
   readonly allowance?: number;
   /** Seam allowance by edge: a seam id or `base`, `neck`, `armholeRight`, `armholeLeft`. mm. */
@@ -58,8 +63,10 @@ const bodySchema = z.strictObject({
 const seamsSchema = z.strictObject({
   layout: z.string().max(100).exactOptional(),
   lengthBlend: z.number().min(0).max(1).exactOptional(),
+  wrinkleAversion: z.number().min(0).max(1).exactOptional(),
 });
 const clothSchema = z.strictObject({
+  kind: z.enum(CLOTHS.map((cloth) => cloth.id)).exactOptional(),
   allowance: allowanceInMm.exactOptional(),
   allowanceByEdge: z.record(z.string(), allowanceInMm).exactOptional(),
 });

@@ -1,0 +1,168 @@
+import {
+  type Cloth,
+  type FlatDisk,
+  findGrain,
+  findOverLimit,
+  measureClothStrain,
+  measureGrain,
+  type OverLimitZone,
+} from '../flatten/index.ts';
+import { measureTriangleAreas } from '../mesh/index.ts';
+import type { SeamedShell, SeamForm, ShellPanel } from '../seams/index.ts';
+import type { ReportCloth, ReportZone } from './types.ts';
+
+/** Zones told per panel; a panel full of small ones is told by its worst. */
+const MOST_ZONES = 4;
+/** A landmark further away than this, mm, says nothing about a place. */
+const LANDMARK_REACH = 130;
+const UPWARDS = Math.PI / 2;
+
+const landmarkNames: Readonly<Record<string, string>> = {
+  bustPoint: 'the bust point',
+  bladePoint: 'the shoulder blade',
+  armpit: 'the armpit',
+  shoulderPoint: 'the shoulder point',
+  neckSide: 'the side of the neck',
+  neckFront: 'the pit of the neck',
+  neckBack: 'the nape',
+};
+
+/**
+ * What a panel asks of its cloth with the warp upwards: strain with sign along both threads and on the bias, the grain
+ * that would ask least, and the places over the cloth's limits in plain words. O(#F).
+ */
+export function explainCloth(
+  shell: SeamedShell,
+  form: SeamForm,
+  index: number,
+  flat: FlatDisk,
+  cloth: Cloth,
+): ReportCloth {
+  const panel = shell.panels[index];
+  const strain = measureClothStrain(flat.strain, UPWARDS, cloth);
+  const areas = measureTriangleAreas(panel.mesh);
+  const best = findGrain(panel.mesh, flat.strain, cloth);
+  const straight = measureGrain(panel.mesh, flat.strain, cloth, UPWARDS);
+  const zones = findOverLimit(panel.mesh, strain);
+  const over = zones.reduce((sum, zone) => sum + zone.area, 0);
+  const whole = areas.reduce((sum, area) => sum + area, 0);
+  return {
+    grainAngle: UPWARDS,
+    warp: rangeOf(strain.warp),
+    weft: rangeOf(strain.weft),
+    bias: rangeOf(strain.bias),
+    usage: straight.usage,
+    bestGrain: best,
+    overShare: over / whole,
+    zones: zones.slice(0, MOST_ZONES).map((zone) => describeZone(shell, form, panel, zone, cloth)),
+  };
+}
+
+function rangeOf(values: Float64Array): { min: number; max: number } {
+  let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const value of values) {
+    min = Math.min(min, value);
+    max = Math.max(max, value);
+  }
+  return { min, max };
+}
+
+function describeZone(
+  shell: SeamedShell,
+  form: SeamForm,
+  panel: ShellPanel,
+  zone: OverLimitZone,
+  cloth: Cloth,
+): ReportZone {
+  const limits = cloth[zone.axis];
+  const limit = zone.worst > 0 ? limits.stretch : limits.shrink;
+  const source = panel.sourceVertex[zone.vertex];
+  const seam = nearestSeam(shell, panel, source);
+  const direction = { warp: 'along the grain', weft: 'across the grain', bias: 'on the bias' }[zone.axis];
+  const what =
+    zone.worst > 0
+      ? `the cloth would have to stretch by up to ${percent(zone.worst)} ${direction} (it takes ${percent(limit)})`
+      : `the cloth would wrinkle: it has to shrink by up to ${percent(-zone.worst)} ${direction} (it takes ${percent(limit)})`;
+  const advice = seam
+    ? seam.distance < 8
+      ? `Add a seam that ends near here, or a little ease on seam ${seam.letter}, ${seam.name}.`
+      : `Add a seam here, or try moving seam ${seam.letter}, ${seam.name}, about ${Math.round(seam.distance / 2)} mm this way.`
+    : 'Add a seam here.';
+  return {
+    axis: zone.axis,
+    strain: zone.worst,
+    limit,
+    area: zone.area,
+    triangles: zone.triangles.length,
+    vertex: zone.vertex,
+    message: `${panel.name}, ${placeInWords(shell, form, source)}, ${Math.max(1, Math.round(zone.area / 100))} cm²: ${what}. ${advice}`,
+  };
+}
+
+function percent(fraction: number): string {
+  return `${(100 * fraction).toFixed(1)} %`;
+}
+
+function distance(positions: Float64Array, a: number, b: number): number {
+  return Math.hypot(
+    positions[3 * a] - positions[3 * b],
+    positions[3 * a + 1] - positions[3 * b + 1],
+    positions[3 * a + 2] - positions[3 * b + 2],
+  );
+}
+
+function nearestSeam(
+  shell: SeamedShell,
+  panel: ShellPanel,
+  vertex: number,
+): { letter: string; name: string; distance: number } | undefined {
+  let found: { letter: string; name: string; distance: number } | undefined;
+  for (const seam of shell.seams) {
+    if (!seam.panels.includes(panel.id)) continue;
+    for (const point of seam.points) {
+      const gap = distance(shell.mesh.positions, point, vertex);
+      if (!found || gap < found.distance) found = { letter: seam.letter, name: seam.name, distance: gap };
+    }
+  }
+  return found;
+}
+
+/** Near a landmark: how far below or above and to which side of it; else the nearest level line. */
+function placeInWords(shell: SeamedShell, form: SeamForm, vertex: number): string {
+  const { positions } = shell.mesh;
+  let best = { gap: LANDMARK_REACH, words: '' };
+  for (const [id, mark] of Object.entries(form.landmarks)) {
+    const name = landmarkNames[id.replace(/(Right|Left)$/, '')];
+    if (name === undefined) continue;
+    const near = nearestVertex(shell.chart, mark.u, mark.v);
+    const gap = distance(positions, near, vertex);
+    if (gap >= best.gap) continue;
+    const rise = positions[3 * vertex + 2] - positions[3 * near + 2];
+    const out = Math.abs(positions[3 * vertex]) - Math.abs(positions[3 * near]);
+    const parts = [
+      ...(Math.abs(rise) < 8 ? [] : [`${Math.round(Math.abs(rise))} mm ${rise > 0 ? 'above' : 'below'}`]),
+      ...(Math.abs(out) < 8
+        ? []
+        : [`${Math.round(Math.abs(out))} mm ${out > 0 ? 'further out than' : 'further in than'}`]),
+    ];
+    best = { gap, words: parts.length === 0 ? `at ${name}` : `${parts.join(' and ')} ${name}` };
+  }
+  if (best.words !== '') return best.words;
+  const z = positions[3 * vertex + 2];
+  const heights = shell.levels.map((level) => ({ level, rise: z - positions[3 * level.vertices[0] + 2] }));
+  const nearest = heights.toSorted((a, b) => Math.abs(a.rise) - Math.abs(b.rise))[0];
+  if (!nearest) return 'on the body';
+  const side = nearest.rise > 0 ? 'above' : 'below';
+  return `${Math.round(Math.abs(nearest.rise))} mm ${side} the ${nearest.level.name.toLowerCase()} line`;
+}
+
+function nearestVertex(chart: Float64Array, u: number, v: number): number {
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < chart.length / 2; i++) {
+    const turn = Math.sin((chart[2 * i] - u) / 2);
+    const square = (280 * turn) ** 2 + (chart[2 * i + 1] - v) ** 2;
+    if (square < least) [best, least] = [i, square];
+  }
+  return best;
+}
