@@ -1,0 +1,122 @@
+import DxfParser, { type IEntity, type IPoint, type IPolylineEntity } from 'dxf-parser';
+import { describe, expect, it } from 'vitest';
+import { InvariantError } from '../../src/core/base/index.ts';
+import { boundsOfPoints, type Drawing, makeLayer, makePath, makeText } from '../../src/core/drawing/index.ts';
+import { type DxfBlock, writeDxf } from '../../src/core/export/index.ts';
+import { drawPieces, type Piece } from '../../src/core/pattern/index.ts';
+import { measurePolygonArea } from '../oracles/polygon-area.ts';
+import { samplePieces } from '../sheet/sample-pieces.ts';
+
+function blockOf(piece: Piece, x = 0): DxfBlock {
+  const { minX, minY, maxX, maxY } = boundsOfPoints([piece.cutLine])!;
+  const drawing: Drawing = {
+    width: maxX - minX,
+    height: maxY - minY,
+    title: piece.name,
+    layers: drawPieces([piece], [{ dx: -minX, dy: maxY }]),
+  };
+  return { name: piece.id, drawing, x, y: 0, notes: ['Quantity: 1'] };
+}
+
+function read(text: string) {
+  const dxf = new DxfParser().parseSync(text);
+  if (!dxf) throw new Error('not read');
+  return dxf;
+}
+
+function polylines(entities: readonly IEntity[], layer: string): readonly IPoint[][] {
+  return entities
+    .filter((entity) => entity.layer === layer && entity.type === 'POLYLINE')
+    .map((entity) => (entity as IPolylineEntity).vertices);
+}
+
+describe('drafted pieces, read by an independent parser', () => {
+  const pieces = samplePieces();
+  const text = writeDxf({ blocks: pieces.map((piece, i) => blockOf(piece, 300 * i)), sheetHeight: 800 });
+  const dxf = read(text);
+
+  it('is in millimetres, by its header and in words', () => {
+    expect(dxf.header.$INSUNITS).toBe(4);
+    expect(dxf.header.$MEASUREMENT).toBe(1);
+    expect(text).toContain('Units: METRIC');
+  });
+
+  it('has one block per piece, each inserted once', () => {
+    expect(Object.keys(dxf.blocks)).toHaveLength(pieces.length);
+    const inserts = dxf.entities.filter(({ type }) => type === 'INSERT');
+    expect(inserts).toHaveLength(pieces.length);
+  });
+
+  it('has one boundary on layer 1 with the area of the cut line, seams on 14, in every block', () => {
+    for (const [i, { entities }] of Object.values(dxf.blocks).entries()) {
+      const outlines = polylines(entities, '1');
+      expect(outlines).toHaveLength(1);
+      const area = measurePolygonArea(outlines[0].map(({ x, y }) => [x, y]));
+      expect(area).toBeCloseTo(measurePolygonArea(pairs(pieces[i].cutLine)), 0);
+      expect(entities.some(({ layer }) => layer === '14')).toBe(true);
+      expect(entities.some(({ layer }) => layer === '15')).toBe(true);
+    }
+  });
+
+  it('stands upright, as the pieces do: y grows upwards, mirror images are not swapped', () => {
+    const [{ entities }] = Object.values(dxf.blocks);
+    const [outline] = polylines(entities, '1');
+    const { minX, minY } = boundsOfPoints([pieces[0].cutLine])!;
+    for (const [k, [x, y]] of pairs(pieces[0].cutLine).entries()) {
+      expect(outline[k].x).toBeCloseTo(x - minX, 3);
+      expect(outline[k].y).toBeCloseTo(y - minY, 3);
+    }
+  });
+
+  it('puts slits on 4, the grain on 7, level lines on 8', () => {
+    const layers = new Set(
+      Object.values(dxf.blocks).flatMap(({ entities }) => entities.map(({ layer }) => layer)),
+    );
+    expect([...layers].map(Number).sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 7, 8, 14, 15]);
+    const [{ entities }] = Object.values(dxf.blocks);
+    expect(entities.filter(({ layer }) => layer === '4')).toHaveLength(pieces[0].notches.length);
+  });
+
+  it('is plain ASCII and the same twice', () => {
+    expect(text).toMatch(/^[\x20-\x7e\r\n]*$/);
+    expect(writeDxf({ blocks: pieces.map((piece, i) => blockOf(piece, 300 * i)), sheetHeight: 800 })).toBe(
+      text,
+    );
+  });
+});
+
+it('writes letters beyond ASCII by number, and tells a cut-out from an outline', () => {
+  const drawing: Drawing = {
+    width: 100,
+    height: 100,
+    title: 'plate',
+    layers: [
+      makeLayer('cut', [
+        makePath([0, 0, 100, 0, 100, 100, 0, 100], { closed: true }),
+        makePath([40, 40, 60, 40, 60, 60, 40, 60], { closed: true }),
+      ]),
+      makeLayer('text', [makeText(10, 20, 'Größe %%c\n½', 5, { angle: -Math.PI / 2, anchor: 'middle' })]),
+    ],
+  };
+  const text = writeDxf({ blocks: [{ name: 'plate é', drawing, x: 0, y: 0, notes: [] }], sheetHeight: 100 });
+  expect(text).toContain('Gr\\U+00F6\\U+00DFe % %c \\U+00BD');
+  const [{ entities }] = Object.values(read(text).blocks);
+  expect(polylines(entities, '1')).toHaveLength(1);
+  expect(polylines(entities, '11')).toHaveLength(1);
+});
+
+it('refuses two blocks of one name, and numbers that are none', () => {
+  const drawing: Drawing = {
+    width: 1,
+    height: 1,
+    title: '',
+    layers: [makeLayer('cut', [makePath([0, 0, Number.NaN, 1])])],
+  };
+  const block = { name: 'a', drawing: { ...drawing, layers: [] }, x: 0, y: 0, notes: [] };
+  expect(() => writeDxf({ blocks: [block, block], sheetHeight: 1 })).toThrow(InvariantError);
+  expect(() => writeDxf({ blocks: [{ ...block, drawing }], sheetHeight: 1 })).toThrow(InvariantError);
+});
+
+function pairs(points: Float64Array): [number, number][] {
+  return Array.from({ length: points.length / 2 }, (_, i) => [points[2 * i], points[2 * i + 1]]);
+}
