@@ -1,3 +1,4 @@
+export { convexHull } from './convex-hull.ts';
 export { cubicSplineMoments, evaluateCubicSpline, findSplineInterval } from './cubic-spline.ts';
 export { Ldlt, type LdltReport } from './ldlt.ts';
 export { analyseLdlt, type LdltSymbolic } from './ldlt-symbolic.ts';

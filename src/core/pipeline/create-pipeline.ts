@@ -3,7 +3,15 @@ import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
 import { CLOTHS, type FlatDisk, findCloth, flattenTogether } from '../flatten/index.ts';
 import { capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
-import { cutIntoPanels, findLayout, LAYOUTS, type SeamedShell, type SeamLayout } from '../seams/index.ts';
+import {
+  bridgeHollows,
+  cutIntoPanels,
+  findLayout,
+  LAYOUTS,
+  type SeamedShell,
+  type SeamLayout,
+  USUAL_BRIDGING,
+} from '../seams/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
 import { makeReport } from './make-report.ts';
@@ -84,7 +92,9 @@ export function createPipeline(): Pipeline {
 
     // 2. Seams.
     clock.enter('seams', 'Drawing the seams');
-    const cut = memory.shell(keys.shell, () => within('seams', cutShell(body.value, layout.value, options)));
+    const cut = memory.shell(keys.shell, () =>
+      within('seams', cutShell(body.value, layout.value, project.seams.bridging ?? USUAL_BRIDGING, options)),
+    );
     if (!collect(cut)) return failure(issues);
     if (clock.isCancelled()) return cancelled(issues);
 
@@ -132,7 +142,7 @@ export const makeForm: MakeForm = (project, options) => createPipeline().makeFor
 function keysOf(project: Project, options: MakeOptions): StageKeys {
   // A draft body may depend on the one before it, so it never stands in for a final one.
   const body = JSON.stringify([project.body, options.isDraft ?? false]);
-  const shell = JSON.stringify([body, project.seams.layout, options.targetTriangles]);
+  const shell = JSON.stringify([body, project.seams.layout, project.seams.bridging, options.targetTriangles]);
   const flat = JSON.stringify([shell, project.seams.lengthBlend, project.seams.wrinkleAversion]);
   const pieces = JSON.stringify([flat, project.cloth, project.name, options.date]);
   return { body, shell, flat, pieces };
@@ -153,8 +163,9 @@ function layoutOf(project: Project): Result<SeamLayout> {
   return failure([{ code: 'unknown-layout', path: 'seams.layout', message, severity: 'error' }]);
 }
 
-function cutShell(body: Body, layout: SeamLayout, options: MakeOptions): Result<CutShell> {
-  const shell = cutIntoPanels(surfaceOfBody(body), body, layout, {
+function cutShell(body: Body, layout: SeamLayout, bridging: number, options: MakeOptions): Result<CutShell> {
+  const surface = bridgeHollows(surfaceOfBody(body), body, bridging);
+  const shell = cutIntoPanels(surface, body, layout, {
     targetTriangles: options.targetTriangles ?? defaultTriangles,
   });
   if (!shell.ok) return shell;

@@ -33,6 +33,8 @@ export interface ProjectSeams {
   readonly lengthBlend?: number;
   /** 0 = shrink and stretch weigh the same, 1 = the cloth rather stretches than wrinkles. */
   readonly wrinkleAversion?: number;
+  /** How far the hollows between the breasts and along the spine are filled towards a taut tape; absent = 0.9. */
+  readonly bridging?: number;
 }
 
 export interface ProjectCloth {
@@ -64,6 +66,7 @@ const seamsSchema = z.strictObject({
   layout: z.string().max(100).exactOptional(),
   lengthBlend: z.number().min(0).max(1).exactOptional(),
   wrinkleAversion: z.number().min(0).max(1).exactOptional(),
+  bridging: z.number().min(0).max(1).exactOptional(),
 });
 const clothSchema = z.strictObject({
   kind: z.enum(CLOTHS.map((cloth) => cloth.id)).exactOptional(),

@@ -1,3 +1,4 @@
+export { bridgeHollows, USUAL_BRIDGING } from './bridge-hollows.ts';
 export { type CutOptions, cutIntoPanels } from './cut-into-panels.ts';
 export { findLayout, LAYOUTS } from './layouts.ts';
 export { pictureShell } from './picture.ts';
