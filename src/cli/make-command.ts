@@ -1,13 +1,14 @@
-import { filesOfForm, makeForm } from '../core/pipeline/index.ts';
+import { exportForm, makeForm } from '../core/pipeline/index.ts';
 import type { Project } from '../core/project/index.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
+import { exportOptionsOf, type FormatOptions } from './export-options.ts';
 import { readProjectFile } from './read-project-file.ts';
 import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 import { writeFiles } from './write-files.ts';
 
-export interface MakeCommandOptions {
+export interface MakeCommandOptions extends FormatOptions {
   readonly out: string;
   readonly triangles?: number;
   readonly allowance?: number;
@@ -26,16 +27,20 @@ export async function makeCommand(
     return exitCodes.errorsInProject;
   }
   const progress = showProgress(stderr);
+  const date = new Date().toISOString().slice(0, 10);
   const form = makeForm(withOptions(project.value, options), {
     ...(options.triangles === undefined ? {} : { targetTriangles: options.triangles }),
     onProgress: progress.onProgress,
     now: () => performance.now(),
-    date: new Date().toISOString().slice(0, 10),
+    date,
   });
   progress.end();
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues)}\n`);
   if (!form.ok) return exitCodes.errorsInProject;
-  const written = await writeFiles(options.out, await filesOfForm(form.value));
+  const files = await exportForm(form.value, await exportOptionsOf(options, date));
+  if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues)}\n`);
+  if (!files.ok) return exitCodes.usage;
+  const written = await writeFiles(options.out, files.value);
   stdout.write(`${describeReport(form.value.report, project.value.displayUnits)}\n\n`);
   stdout.write(`${written.join('\n')}\n`);
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');

@@ -5,7 +5,9 @@ import { checkCommand } from './check-command.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
+import { addFormatOption, addPaperOptions } from './export-options.ts';
 import { makeCommand } from './make-command.ts';
+import { printCorrectCommand } from './print-correct-command.ts';
 
 /** Where a command talks to; `process` has this shape. */
 export interface CommandStreams {
@@ -49,7 +51,7 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     })
     .showHelpAfterError('Add --help to see what is understood.')
     .addHelpText('after', exitCodeHelp);
-  program
+  const make = program
     .command('make')
     .description(
       'make the form: panels to cut (panels.svg), what was measured (report.json), the body (body.glb)',
@@ -68,6 +70,25 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     )
     .option('-l, --layout <id>', 'seam layout instead of the saved one')
     .action(async (file, options) => end(await makeCommand(file, options, streams)));
+  addPaperOptions(addFormatOption(make));
+  const correct = program
+    .command('print-correct')
+    .description('write the pages again for a printer that does not print to size')
+    .argument('[file]', 'saved project (*.loftseam.json); without it, only tell the correction')
+    .requiredOption(
+      '--measured-x <length>',
+      'what the bar across the first page measures on paper',
+      readLength,
+    )
+    .requiredOption('--measured-y <length>', 'what the bar up the first page measures on paper', readLength)
+    .option(
+      '--bar <length>',
+      'what both should measure; as a rule the printed bar they are nearest to',
+      readLength,
+    )
+    .option('-o, --out <folder>', 'where to write; made if missing', 'out')
+    .action(async (file, options) => end(await printCorrectCommand(file, options, streams)));
+  addPaperOptions(correct);
   program
     .command('check')
     .description('check a project and show every tape: asked for, and found on the body')
@@ -104,6 +125,12 @@ function readAllowance(text: string): number {
   throw new InvalidArgumentError(
     `It must be a length from ${min} to ${max} mm; a number alone is millimetres.`,
   );
+}
+
+function readLength(text: string): number {
+  const length = parseLength(text, 'mm');
+  if (length.ok && length.value > 0) return length.value;
+  throw new InvalidArgumentError('It must be a length above 0; a number alone is millimetres.');
 }
 
 function limitsInWords({ min, max }: { readonly min: number; readonly max: number }): string {

@@ -32,7 +32,7 @@ export function draftPieces(
 }
 
 /** The one girth by which two forms in a workroom are told apart. */
-function bodyInWords({ body }: Project): string {
+export function bodyInWords({ body }: Project): string {
   const girth = body.measures.bustGirth;
   const word = body.figure === 'bust' ? 'bust' : 'chest';
   return typeof girth === 'number' ? `${word} ${formatBoth(girth)}` : word;

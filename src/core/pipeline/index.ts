@@ -1,3 +1,4 @@
 export { checkLayout, createPipeline, makeForm, type Pipeline } from './create-pipeline.ts';
+export { EXPORT_FORMATS, type ExportFormat, type ExportOptions, exportForm } from './export-form.ts';
 export { type FormFile, filesOfForm } from './files-of-form.ts';
 export type * from './types.ts';

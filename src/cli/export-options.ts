@@ -1,0 +1,82 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { type Command, InvalidArgumentError } from 'commander';
+import { parseLength } from '../core/base/index.ts';
+import { EXPORT_FORMATS, type ExportOptions } from '../core/pipeline/index.ts';
+import { PAPERS, type PrintOptions } from '../core/sheet/index.ts';
+
+/** Options of every command that writes files of a form. */
+export interface PaperOptions {
+  readonly paper?: readonly string[];
+  readonly margin?: number;
+  readonly butt?: boolean;
+  readonly only?: readonly string[];
+}
+
+export interface FormatOptions extends PaperOptions {
+  readonly formats?: readonly string[];
+}
+
+/** Written when nothing else is asked for. */
+const usualFormats = ['svg', 'json', 'glb'];
+const paperIds = PAPERS.map(({ id }) => id);
+
+/** Options about paper and pieces. */
+export function addPaperOptions(command: Command): Command {
+  return command
+    .option('-p, --paper <ids>', `paper to print on: ${paperIds.join(', ')}; several with commas`, (text) =>
+      readList(text, paperIds, 'paper'),
+    )
+    .option('--margin <length>', 'margin of the paper that stays empty: 10, "1/2 in"', readMargin)
+    .option('--butt', 'cut pages and put them edge to edge instead of laying them over each other')
+    .option('--only <ids...>', 'only these pieces (their ids are in the table of panels)');
+}
+
+/** The option that names the kinds of files. */
+export function addFormatOption(command: Command): Command {
+  return command.option(
+    '-f, --formats <list>',
+    `files to write, with commas: ${EXPORT_FORMATS.join(', ')}; as a rule ${usualFormats.join(',')}, with --paper also pdf`,
+    (text) => readList(text, EXPORT_FORMATS, 'format'),
+  );
+}
+
+/** What to hand to `exportForm`, with the letters for the PDF read from disk. */
+export async function exportOptionsOf(
+  options: FormatOptions,
+  date: string,
+  correction?: PrintOptions['correction'],
+): Promise<ExportOptions> {
+  const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
+  const file = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
+  return {
+    formats,
+    ...(options.paper ? { papers: options.paper } : {}),
+    ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
+    print: {
+      ...(options.margin === undefined ? {} : { margin: options.margin }),
+      ...(options.butt ? { joint: 'butt' as const } : {}),
+      ...(correction ? { correction } : {}),
+    },
+    date,
+    font: { name: 'DejaVuSans', bytes: await readFile(file) },
+  };
+}
+
+function readList(text: string, known: readonly string[], word: string): string[] {
+  const names = text
+    .toLowerCase()
+    .split(',')
+    .map((name) => name.trim());
+  const unknown = names.filter((name) => !known.includes(name));
+  if (unknown.length === 0) return [...new Set(names)];
+  throw new InvalidArgumentError(
+    `There is no ${word} called “${unknown.join('”, “')}”. There are: ${known.join(', ')}.`,
+  );
+}
+
+function readMargin(text: string): number {
+  const length = parseLength(text, 'mm');
+  if (length.ok && length.value >= 0) return length.value;
+  throw new InvalidArgumentError('It must be a length; a number alone is millimetres.');
+}

@@ -1,0 +1,212 @@
+import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { boundsOfPoints, type Drawing } from '../drawing/index.ts';
+import { writeCsv, writeDxf, writeObj, writePdf, writeStl, writeSvg, writeZip } from '../export/index.ts';
+import { arrangePieces, drawPieces, type Piece } from '../pattern/index.ts';
+import { type PrintOptions, printPieces } from '../sheet/index.ts';
+import { bodyInWords } from './draft-pieces.ts';
+import { type FormFile, filesOfForm } from './files-of-form.ts';
+import { reportOf } from './make-report.ts';
+import { seamRows, tapeRows } from './table-rows.ts';
+import type { Form } from './types.ts';
+
+const PLAIN_FORMATS = ['svg', 'pdf', 'dxf', 'glb', 'stl', 'obj', 'csv', 'json'] as const;
+type PlainFormat = (typeof PLAIN_FORMATS)[number];
+/** What a form can be written as; `zip` holds all others asked for, or all there are when it is asked for alone. */
+export const EXPORT_FORMATS = [...PLAIN_FORMATS, 'zip'] as const;
+export type ExportFormat = (typeof EXPORT_FORMATS)[number];
+
+const PROGRAM = 'Loftseam';
+/** Scale of the model for a 3D printer: 700 mm of trunk become 140 mm, which any printer's bed takes. */
+const MODEL_SCALE = 0.2;
+
+export interface ExportOptions {
+  readonly formats: readonly string[];
+  /** Ids of papers for the PDF, default A4. */
+  readonly papers?: readonly string[];
+  readonly print?: Omit<PrintOptions, 'paper'>;
+  /** Ids of the pieces wanted, default all. */
+  readonly only?: readonly string[];
+  readonly date?: string;
+  /** Letters of the PDF; passed in because the core reads no files. */
+  readonly font: { readonly name: string; readonly bytes: Uint8Array };
+}
+
+/**
+ * The files of a form in the formats asked for, in the order of `EXPORT_FORMATS`. Same form and options, same bytes (but
+ * `report.json` tells how long each stage took, except inside the archive). Fails with every unknown format, piece or paper.
+ */
+export async function exportForm(form: Form, options: ExportOptions): Promise<Result<FormFile[]>> {
+  const { formats, only } = options;
+  const issues = [
+    ...findUnknown(formats, EXPORT_FORMATS, 'unknown-format', 'formats', 'format'),
+    ...findUnknown(
+      only ?? [],
+      form.pieces.map(({ id }) => id),
+      'unknown-piece',
+      'only',
+      'piece',
+    ),
+  ];
+  if (issues.length > 0) return failure(issues);
+  const pieces = only ? form.pieces.filter(({ id }) => only.includes(id)) : form.pieces;
+  const isAlone = formats.length === 1 && formats[0] === 'zip';
+  const wanted = PLAIN_FORMATS.filter((format) => isAlone || formats.includes(format));
+
+  const files: FormFile[] = [];
+  const warnings: Issue[] = [];
+  for (const format of wanted) {
+    const made = await writeFormat(format, form, pieces, options);
+    if (!made.ok) issues.push(...made.issues);
+    else {
+      files.push(...made.value);
+      warnings.push(...made.issues);
+    }
+  }
+  if (issues.length > 0) return failure(issues);
+  if (!formats.includes('zip')) return success(files, warnings);
+  const timeless = reportOf({ ...form, report: { ...form.report, timingsMs: {} } });
+  const inside = files.map((file) => (file.name === 'report.json' ? { ...file, content: timeless } : file));
+  const zip = { name: 'form.zip', type: 'application/zip', content: writeZip(inside, PROGRAM) };
+  return success(isAlone ? [zip] : [...files, zip], warnings);
+}
+
+function findUnknown(
+  asked: readonly string[],
+  known: readonly string[],
+  code: string,
+  path: string,
+  word: string,
+): Issue[] {
+  return asked
+    .filter((name) => !known.includes(name))
+    .map((name) => {
+      const message = `There is no ${word} called “${name}”. There are: ${known.join(', ')}.`;
+      return { code, path, message, severity: 'error' };
+    });
+}
+
+type FormatWriter = (
+  form: Form,
+  pieces: readonly Piece[],
+  options: ExportOptions,
+) => Result<FormFile[]> | Promise<Result<FormFile[]>>;
+
+function writeFormat(
+  format: PlainFormat,
+  form: Form,
+  pieces: readonly Piece[],
+  options: ExportOptions,
+): Result<FormFile[]> | Promise<Result<FormFile[]>> {
+  const writers: Record<PlainFormat, FormatWriter> = {
+    svg: writeSvgFiles,
+    pdf: writePdfFiles,
+    dxf: writeDxfFiles,
+    glb: async () => success((await filesOfForm(form)).filter(({ name }) => name.endsWith('.glb'))),
+    stl: () =>
+      success([
+        stlFile('body.stl', writeStl(form.closedMesh)),
+        stlFile('model-1-to-5.stl', writeStl(form.closedMesh, { scale: MODEL_SCALE, standsOnZero: true })),
+      ]),
+    obj: () => success(writeObjFiles(form)),
+    csv: () =>
+      success([
+        { name: 'seams.csv', type: 'text/csv', content: writeCsv(seamRows(form.report)) },
+        { name: 'tapes.csv', type: 'text/csv', content: writeCsv(tapeRows(form.report)) },
+      ]),
+    json: () => success([{ name: 'report.json', type: 'application/json', content: reportOf(form) }]),
+  };
+  return writers[format](form, pieces, options);
+}
+
+function stlFile(name: string, content: Uint8Array): FormFile {
+  return { name, type: 'model/stl', content };
+}
+
+function writeSvgFiles(form: Form, pieces: readonly Piece[], options: ExportOptions): Result<FormFile[]> {
+  const drawings = options.only ? arrangeAnew(form, pieces) : success(form.drawings);
+  if (!drawings.ok) return drawings;
+  return success(
+    drawings.value.map(({ material, drawing }) => ({
+      name: material === 'shell' ? 'panels.svg' : `panels-${material}.svg`,
+      type: 'image/svg+xml',
+      content: writeSvg(drawing),
+    })),
+  );
+}
+
+function arrangeAnew(form: Form, pieces: readonly Piece[]): Result<Form['drawings']> {
+  const drawings: { material: string; drawing: Drawing }[] = [];
+  for (const material of new Set(pieces.map((piece) => piece.material))) {
+    const own = pieces.filter((piece) => piece.material === material);
+    const sheet = arrangePieces(own, { title: `${form.project.name} – ${material}` });
+    if (!sheet.ok) return sheet;
+    drawings.push({ material, drawing: sheet.value });
+  }
+  return success(drawings);
+}
+
+async function writePdfFiles(
+  form: Form,
+  pieces: readonly Piece[],
+  { papers = ['a4'], print = {}, date = '', font }: ExportOptions,
+): Promise<Result<FormFile[]>> {
+  const issues: Issue[] = [];
+  const files: FormFile[] = [];
+  const info = { project: form.project.name, body: bodyInWords(form.project), date };
+  for (const paper of papers) {
+    const job = printPieces(pieces, info, { ...print, paper });
+    issues.push(...job.issues);
+    if (!job.ok) continue;
+    const content = await writePdf({
+      pages: job.value.pages,
+      title: `${form.project.name} – ${paper}`,
+      font: font.bytes,
+      fontName: font.name,
+      creator: PROGRAM,
+    });
+    const suffix = print.correction ? '-corrected' : '';
+    files.push({ name: `print-${paper}${suffix}.pdf`, type: 'application/pdf', content });
+  }
+  return issues.some(({ severity }) => severity === 'error') ? failure(issues) : success(files, issues);
+}
+
+/** All pieces side by side, each a block. */
+function writeDxfFiles(_form: Form, pieces: readonly Piece[]): Result<FormFile[]> {
+  const gap = 20;
+  let x = 0;
+  const blocks = pieces.map((piece) => {
+    const { minX = 0, minY = 0, maxX = 0, maxY = 0 } = boundsOfPoints([piece.cutLine]) ?? {};
+    const [width, height] = [maxX - minX, maxY - minY];
+    const layers = drawPieces([piece], [{ dx: -minX, dy: maxY }]);
+    const block = {
+      name: piece.id,
+      drawing: { width, height, title: piece.name, layers },
+      x,
+      y: 0,
+      notes: [
+        `Piece Name: ${piece.name}`,
+        'Quantity: 1',
+        `Material: ${piece.material}`,
+        `Side: ${piece.side}`,
+      ],
+    };
+    x += width + gap;
+    return block;
+  });
+  const sheetHeight = Math.max(0, ...blocks.map(({ drawing }) => drawing.height));
+  return success([{ name: 'panels.dxf', type: 'image/vnd.dxf', content: writeDxf({ blocks, sheetHeight }) }]);
+}
+
+/** The closed body, and the panels as they lie on it with their places on the flat. */
+function writeObjFiles(form: Form): FormFile[] {
+  const panels = form.shell.panels.map((panel, i) => ({
+    name: panel.id,
+    mesh: panel.mesh,
+    flat: form.flat[i].positions,
+  }));
+  const type = 'model/obj';
+  return [
+    { name: 'body.obj', type, content: writeObj([{ name: 'body', mesh: form.closedMesh }]) },
+    { name: 'panels.obj', type, content: writeObj(panels) },
+  ];
+}
