@@ -12,7 +12,7 @@ export interface DrawingLayer {
   readonly name: string;
   readonly items: readonly DrawingItem[];
   /** mm on the page: letters outside are not printed, where the format can cut letters at all. Paths are never cut. */
-  readonly window?: {
+  readonly lettersWithin?: {
     readonly minX: number;
     readonly minY: number;
     readonly maxX: number;

@@ -112,14 +112,14 @@ function addPage(
   page.node.set(PDFName.of('Contents'), context.register(context.flateStream(content)));
 }
 
-function writeLayer({ name, items, window }: DrawingLayer, font: PDFFont, key: string): string {
+function writeLayer({ name, items, lettersWithin }: DrawingLayer, font: PDFFont, key: string): string {
   const style = styleOfLayer(name);
   const lines = [`/OC /${key} BDC q`, strokeState(style)];
   for (const item of items) {
     if (item.kind === 'path') lines.push(writePath(item, style));
   }
-  if (window) {
-    const { minX, minY, maxX, maxY } = window;
+  if (lettersWithin) {
+    const { minX, minY, maxX, maxY } = lettersWithin;
     lines.push(`${[minX, minY, maxX - minX, maxY - minY].map(format).join(' ')} re W n`);
   }
   lines.push(`${writeColour(textColourOfLayer(name))} rg`);

@@ -59,12 +59,12 @@ export function correctPage(page: Drawing, { x: sx, y: sy }: PrintCorrection): D
           ),
         }
       : { ...item, x: cx + sx * (item.x - cx), y: cy + sy * (item.y - cy) };
-  const layers = page.layers.map(({ name, items, window }): DrawingLayer => {
+  const layers = page.layers.map(({ name, items, lettersWithin }): DrawingLayer => {
     const corrected = { name, items: items.map(correct) };
-    if (!window) return corrected;
-    const [minX, maxX] = [window.minX, window.maxX].map((x) => cx + sx * (x - cx));
-    const [minY, maxY] = [window.minY, window.maxY].map((y) => cy + sy * (y - cy));
-    return { ...corrected, window: { minX, minY, maxX, maxY } };
+    if (!lettersWithin) return corrected;
+    const [minX, maxX] = [lettersWithin.minX, lettersWithin.maxX].map((x) => cx + sx * (x - cx));
+    const [minY, maxY] = [lettersWithin.minY, lettersWithin.maxY].map((y) => cy + sy * (y - cy));
+    return { ...corrected, lettersWithin: { minX, minY, maxX, maxY } };
   });
   return { ...page, layers };
 }

@@ -68,13 +68,13 @@ export function tileOnGrid(
       : grid.pageHeight;
     const move = (items: readonly DrawingItem[]) => items.map((item) => translateItem(item, dx, dy));
     const { minX, minY, maxX, maxY } = tile.shown;
-    const window = { minX: minX + dx, minY: minY + dy, maxX: maxX + dx, maxY: maxY + dy };
+    const lettersWithin = { minX: minX + dx, minY: minY + dy, maxX: maxX + dx, maxY: maxY + dy };
     return {
       width: grid.pageWidth,
       height,
       title: `${tile.name} – ${drawing.title}`,
       layers: [
-        ...own[i].map(({ name, items }) => ({ name, items: move(items), window })),
+        ...own[i].map(({ name, items }) => ({ name, items: move(items), lettersWithin })),
         makeLayer('join', move(joints)),
         makeLayer('page', [...move(inside), ...drawFoot(division, i, drawing.title, height)]),
       ],

@@ -1,0 +1,133 @@
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { unzipSync } from 'fflate';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run } from '../../src/cli/run.ts';
+import { askPoppler } from '../rasterise-pdf.ts';
+
+const straight = path.join(import.meta.dirname, '../../shared/demos/straight.loftseam.json');
+
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(tmpdir(), 'loftseam-'));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+async function loftseam(...args: string[]): Promise<{ code: number; out: string; err: string }> {
+  let out = '';
+  let err = '';
+  const streams = {
+    stdout: { write: (t: string) => (out += t) },
+    stderr: { write: (t: string) => (err += t) },
+  };
+  const code = await run(args, streams);
+  return { code, out, err };
+}
+
+const coarse = ['--triangles', '2000'];
+
+describe('loftseam make with formats', () => {
+  it('writes every format, and an archive that holds them', async () => {
+    const out = path.join(folder, 'all');
+    const formats = 'svg,pdf,dxf,glb,stl,obj,csv,json,zip';
+    const args = ['make', straight, '--out', out, ...coarse, '--paper', 'a4,Letter', '--formats', formats];
+    const { code, err } = await loftseam(...args, '--allowance', '10');
+    expect(code, err).toBe(0);
+    const names = (await readdir(out)).sort();
+    expect(names).toEqual(
+      [
+        ...['body.glb', 'body.obj', 'body.stl', 'form.zip', 'model-1-to-5.stl', 'panels.dxf', 'panels.obj'],
+        ...['panels.svg', 'print-a4.pdf', 'print-letter.pdf', 'report.json', 'seams.csv', 'tapes.csv'],
+      ].sort(),
+    );
+    const inside = unzipSync(await readFile(path.join(out, 'form.zip')));
+    expect(Object.keys(inside).sort()).toEqual(
+      ['manifest.json', ...names.filter((name) => name !== 'form.zip')].sort(),
+    );
+    expect(Buffer.compare(inside['print-a4.pdf'], await readFile(path.join(out, 'print-a4.pdf')))).toBe(0);
+    // ISO 216 and ANSI Y14.1 in points.
+    const sizeOf = async (file: string) => askPoppler('pdfinfo', await readFile(path.join(out, file)));
+    expect(await sizeOf('print-a4.pdf')).toMatch(/Page size:\s+595\.276 x 841\.89 pts \(A4\)/);
+    expect(await sizeOf('print-letter.pdf')).toMatch(/Page size:\s+612 x 792 pts \(letter\)/);
+
+    const again = path.join(folder, 'again');
+    await loftseam(
+      'make',
+      straight,
+      '--out',
+      again,
+      ...coarse,
+      '--paper',
+      'a4,letter',
+      '--formats',
+      formats,
+      '-a',
+      '10',
+    );
+    const zips = await Promise.all([out, again].map((place) => readFile(path.join(place, 'form.zip'))));
+    expect(Buffer.compare(zips[0], zips[1])).toBe(0);
+  }, 60_000);
+
+  it('writes only the pieces asked for', async () => {
+    const out = path.join(folder, 'one');
+    const { code } = await loftseam(
+      'make',
+      straight,
+      '--out',
+      out,
+      ...coarse,
+      '-f',
+      'svg,dxf',
+      '--only',
+      'centreFrontLeft',
+    );
+    expect(code).toBe(0);
+    const svg = await readFile(path.join(out, 'panels.svg'), 'utf8');
+    expect(svg).toContain('id="centreFrontLeft/cut"');
+    expect(svg).not.toContain('id="centreFrontRight/cut"');
+    expect(await readFile(path.join(out, 'panels.dxf'), 'latin1')).toMatch(/CENTRE_FRONT_LEFT/);
+  });
+
+  it.each([
+    [['--formats', 'svg,tiff'], 'There is no format called “tiff”'],
+    [['--paper', 'foolscap'], 'There is no paper called “foolscap”'],
+    [['--margin', 'wide'], 'must be a length'],
+  ])('does not understand %o', async (args, words) => {
+    const { code, err } = await loftseam('make', straight, ...args);
+    expect(code).toBe(2);
+    expect(err).toContain(words);
+  });
+
+  it.each([
+    [['--only', 'sleeve'], 'unknown-piece'],
+    [['--paper', 'a4', '--margin', '90'], 'paper-too-small'],
+  ])('says what is wrong with %o', async (args, code) => {
+    const made = await loftseam('make', straight, '--out', path.join(folder, 'none'), ...coarse, ...args);
+    expect(made.code).toBe(2);
+    expect(made.err).toContain(code);
+  });
+});
+
+describe('loftseam print-correct', () => {
+  it('tells the correction', async () => {
+    const { code, out } = await loftseam('print-correct', '--measured-x', '198.5', '--measured-y', '200.2');
+    expect(code).toBe(0);
+    expect(out).toContain('+0.76 % across the page, -0.10 % up the page');
+  });
+
+  it('writes pages that say what they are corrected for', async () => {
+    const out = path.join(folder, 'corrected');
+    const args = ['--measured-x', '178.9', '--measured-y', '200.2', '--out', out];
+    const { code } = await loftseam('print-correct', straight, ...args);
+    expect(code).toBe(0);
+    const text = askPoppler('pdftotext', await readFile(path.join(out, 'print-a4-corrected.pdf')));
+    expect(text).toContain('Corrected for one printer: 0.61 % across, -0.10 % up the page.');
+  }, 60_000);
+
+  it('refuses what is scaling to fit', async () => {
+    const { code, err } = await loftseam('print-correct', '--measured-x', '188.2', '--measured-y', '170');
+    expect(code).toBe(2);
+    expect(err).toContain('print-far-off');
+  });
+});
