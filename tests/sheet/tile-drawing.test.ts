@@ -200,7 +200,7 @@ describe('a print of made-up pieces', () => {
       for (const item of items) {
         if (item.kind !== 'text') continue;
         const box = boundsOf(cornersOfText(item));
-        // The foot is below the lettersWithin to which letters are cut.
+        // The foot is below the rectangle to which letters are cut.
         if (box.y0 > own[0].lettersWithin!.maxY) continue;
         for (const other of own.flatMap((layer) => layer.items)) {
           const points = other.kind === 'path' ? other.points : cornersOfText(other);
