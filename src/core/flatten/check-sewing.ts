@@ -1,26 +1,33 @@
 import type { Issue } from '../base/index.ts';
 import { bodyLength } from './kept-lengths.ts';
 import { keptTolerance } from './seam-targets.ts';
+import { type SewnEdges, sourceOf } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';
 
 /** mm by which the sides of a join may differ, measured from its start to any vertex. */
 const joinTolerance = 0.01;
 
 /**
- * Measures the finished flat disks against what was asked: sides of joins equal up to every vertex, joins that
+ * Measures the finished flat disks against what was asked, ease taken off: sides of joins equal up to every vertex, joins that
  * keep their length and kept paths as long as on the body. `flat`: positions of every disk, mirror images
  * included. Issues carry mm; none means all is met.
  */
-export function checkSewing(problem: FlattenProblem, flat: readonly Float64Array[]): Issue[] {
+export function checkSewing(
+  problem: FlattenProblem,
+  flat: readonly Float64Array[],
+  sewn: SewnEdges,
+): Issue[] {
   const issues: Issue[] = [];
+  const sewnLength = (disk: number, a: number, b: number): number =>
+    flatLength(flat[disk], a, b) / sewn.factorOf(sourceOf(problem, disk), a, b);
   problem.joins.forEach((join, index) => {
     let gap = 0;
     let along = [0, 0, 0];
     for (let k = 0; k + 1 < join.a.vertices.length; k++) {
       const [a0, a1] = [join.a.vertices[k], join.a.vertices[k + 1]];
       along = [
-        along[0] + flatLength(flat[join.a.disk], a0, a1),
-        along[1] + flatLength(flat[join.b.disk], join.b.vertices[k], join.b.vertices[k + 1]),
+        along[0] + sewnLength(join.a.disk, a0, a1),
+        along[1] + sewnLength(join.b.disk, join.b.vertices[k], join.b.vertices[k + 1]),
         along[2] + bodyLength(problem, join.a.disk, a0, a1),
       ];
       gap = Math.max(gap, Math.abs(along[0] - along[1]));
@@ -53,7 +60,7 @@ export function checkSewing(problem: FlattenProblem, flat: readonly Float64Array
     let change = 0;
     for (let k = 0; k + 1 < path.vertices.length; k++) {
       const [a, b] = [path.vertices[k], path.vertices[k + 1]];
-      change += flatLength(flat[path.disk], a, b) - bodyLength(problem, path.disk, a, b);
+      change += sewnLength(path.disk, a, b) - bodyLength(problem, path.disk, a, b);
     }
     if (!(Math.abs(change) <= keptTolerance)) {
       issues.push(

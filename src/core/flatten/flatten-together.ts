@@ -56,6 +56,15 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
   const prepared = prepareAll(problem, issues);
   if (issues.length > 0) return failure(issues);
   const sewn = groupSewnEdges(problem);
+  for (const id of sewn.conflicts) {
+    issues.push({
+      code: 'flatten-ease-conflict',
+      path: `joins.${problem.joins.findIndex((join) => join.id === id)}`,
+      message: `Seam ${id} cannot take the ease asked for: both its sides are the same edge, mirrored, or tied by another seam.`,
+      severity: 'error',
+    });
+  }
+  if (issues.length > 0) return failure(issues);
   const kept = collectKeptLengths(problem, sewn);
   const tracing = options.trace ? { trace: options.trace } : {};
   const sewing: Sewing = { problem, sewn, kept, tracing, wrinkleAversion: options.wrinkleAversion ?? 0 };
@@ -92,7 +101,7 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
     const flat = layouts.get(sourceOf(problem, d)) as Float64Array;
     return sourceOf(problem, d) === d ? flat : mirrorFlat(flat);
   });
-  issues.push(...checkSewing(problem, all));
+  issues.push(...checkSewing(problem, all, sewn));
   if (issues.length > 0) return failure(issues);
   progress(1, 'Matching the seams');
   return success(

@@ -5,6 +5,7 @@ export { findSelfCrossings } from './find-self-crossings.ts';
 export { flattenFree } from './flatten-free.ts';
 export { flattenTogether } from './flatten-together.ts';
 export { type ClothAxis, type ClothStrain, measureClothStrain, shareOf } from './measure-cloth-strain.ts';
+export { measureFreeStrain } from './measure-free-strain.ts';
 export { measureStrain } from './measure-strain.ts';
 export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';

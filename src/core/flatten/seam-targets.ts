@@ -24,9 +24,9 @@ export function chooseSeamTargets(
   sewn.groups.forEach((group, g) => {
     let flatSum = 0;
     let bodySum = 0;
-    for (const [disk, a, b] of group.members) {
+    for (const [disk, a, b, factor] of group.members) {
       const flat = free.get(disk) as Float64Array;
-      flatSum += Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]);
+      flatSum += Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]) / factor;
       bodySum += bodyLength(problem, disk, a, b);
     }
     const share = group.keepsLength ? 1 : blend;

@@ -28,8 +28,8 @@ export function rulesTogether(
 ): WantedLength[] {
   const rules: WantedLength[] = [];
   sewn.groups.forEach((group, g) => {
-    for (const [owner, a, b] of group.members) {
-      if (owner === disk) rules.push({ edges: [a, b], target: targets[g] });
+    for (const [owner, a, b, factor] of group.members) {
+      if (owner === disk) rules.push({ edges: [a, b], target: targets[g] * factor });
     }
   });
   for (const path of kept) {

@@ -7,6 +7,8 @@ export interface Join {
   readonly b: { readonly disk: number; readonly vertices: Uint32Array };
   /** True: keep the 3D edge lengths (level seams). False: a common length between free and 3D. */
   readonly keepsLength: boolean;
+  /** Sewn-in ease: edges of this side are longer than their partners by the fraction, which the sewing takes in. */
+  readonly ease?: { readonly side: 'a' | 'b'; readonly fraction: number };
 }
 
 /** A path (of mesh edges) whose total flat length equals its 3D length. */

@@ -1,6 +1,6 @@
 import { failure, InvariantError, type Issue, type Result, success } from '../base/index.ts';
 import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
-import { CLOTHS, type FlatDisk, findCloth, flattenTogether } from '../flatten/index.ts';
+import { CLOTHS, type FlatDisk, findCloth, flattenTogether, measureFreeStrain } from '../flatten/index.ts';
 import { capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
 import {
@@ -124,8 +124,18 @@ export function createPipeline(): Pipeline {
 
     const timingsMs = clock.finish();
     const made = { body: body.value, shell, closedMesh, flat: flat.value };
+    const free = options.compareFree
+      ? measureFreeStrain(flattenProblemFromShell(shell), flat.value)
+      : undefined;
+    issues.push(...(free?.issues ?? []));
     const cloth = findCloth(project.cloth.kind ?? '') ?? CLOTHS[0];
-    const report = makeReport({ ...made, cloth, issues, timingsMs });
+    const report = makeReport({
+      ...made,
+      cloth,
+      ...(free?.ok ? { free: free.value } : {}),
+      issues,
+      timingsMs,
+    });
     const form: Form = { project, ...made, ...drafted.value, report };
     return success(form, issues);
   };

@@ -14,6 +14,9 @@ export function flattenProblemFromShell(shell: SeamedShell): FlattenProblem {
       a: { disk: a.panel, vertices: a.vertices },
       b: { disk: b.panel, vertices: b.vertices },
       keepsLength: false,
+      ...(seam.ease === undefined
+        ? {}
+        : { ease: { side: seam.ease.panel === 0 ? 'a' : 'b', fraction: seam.ease.fraction } as const }),
     };
   });
   return {

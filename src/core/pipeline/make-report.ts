@@ -1,6 +1,6 @@
 import type { Issue } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
-import type { Cloth, FlatDisk } from '../flatten/index.ts';
+import type { Cloth, FlatDisk, StrainSummary } from '../flatten/index.ts';
 import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { explainCloth } from './explain-cloth.ts';
@@ -16,6 +16,8 @@ export function makeReport(made: {
   readonly closedMesh: Mesh;
   readonly flat: readonly FlatDisk[];
   readonly cloth: Cloth;
+  /** Strain of the panels with no length held, when asked for. */
+  readonly free?: readonly StrainSummary[];
   readonly issues: readonly Issue[];
   readonly timingsMs: Readonly<Record<string, number>>;
 }): Report {
@@ -38,7 +40,14 @@ export function makeReport(made: {
         name: panel.name,
         triangles: panel.mesh.triangles.length / 3,
         flipped,
-        strain: { rms, p95, p99, min, max },
+        strain: {
+          rms,
+          p95,
+          p99,
+          min,
+          max,
+          ...(made.free === undefined ? {} : { freeRms: made.free[index].rms }),
+        },
         area3d,
         areaFlat,
         cloth: explainCloth(shell, body, index, flat[index], made.cloth),

@@ -30,10 +30,16 @@ export function measureSeams(shell: SeamedShell, flat: readonly FlatDisk[]): Rep
       name: seam.name,
       panels: seam.panels,
       lengthsFlat: [a[a.length - 1], b[b.length - 1]],
+      easeMm: seam.ease === undefined ? 0 : Math.abs(a[a.length - 1] - b[b.length - 1]),
       length3d: seam.length3d,
-      maxMarkGap: largestMarkGap(seam, a, b),
+      maxMarkGap: largestMarkGap(seam, withoutEase(seam, 0, a), withoutEase(seam, 1, b)),
     };
   });
+}
+
+/** Lengths as they lie in the sewn seam. */
+function withoutEase(seam: Seam, panel: 0 | 1, along: Float64Array): Float64Array {
+  return seam.ease?.panel === panel ? along.map((x) => x / (1 + (seam.ease?.fraction ?? 0))) : along;
 }
 
 function largestMarkGap(seam: Seam, a: Float64Array, b: Float64Array): number {

@@ -49,6 +49,8 @@ export interface ReportPanel {
     readonly p99: number;
     readonly min: number;
     readonly max: number;
+    /** rms with no length held, the least there is; only when `compareFree` was asked for. */
+    readonly freeRms?: number;
   };
   readonly area3d: number;
   readonly areaFlat: number;
@@ -92,8 +94,10 @@ export interface ReportSeam {
   readonly panels: readonly [string, string];
   /** Measured on the two flat panels, mm. */
   readonly lengthsFlat: readonly [number, number];
+  /** How much longer one side is cut than the other, to be eased in, mm. */
+  readonly easeMm: number;
   readonly length3d: number;
-  /** Largest disagreement of the partners at a mark, from the seam's start or from the mark before, mm. */
+  /** Largest disagreement of the partners at a mark, ease taken off, from the seam's start or from the mark before, mm. */
   readonly maxMarkGap: number;
 }
 
@@ -123,6 +127,8 @@ export interface MakeOptions {
   readonly isCancelled?: () => boolean;
   /** Milliseconds clock, passed in because core has none. */
   readonly now?: () => number;
+  /** Also unroll every panel with no length held, so that the report tells what seams and girths cost. */
+  readonly compareFree?: boolean;
   /** Printed on pieces; passed in because core has no calendar. */
   readonly date?: string;
 }

@@ -48,11 +48,21 @@ export function gatherSeams(
         marks: placeMarks(along, levelIds),
         length3d: along[along.length - 1],
         ...(line.alongLevel === undefined ? {} : { alongLevel: line.alongLevel }),
+        ...easeOf(line, run.stretches),
         isLevel: line.alongLevel !== undefined || line.alongHeight !== undefined,
       });
     }
   }
   return seams;
+}
+
+/** Left of the points is smaller u and above; the mirror image turns front and back round. */
+function easeOf(line: SeamLine, stretches: readonly ShellStretch[]): Pick<Seam, 'ease'> {
+  if (!line.ease || line.ease.fraction === 0) return {};
+  const { fraction, longer } = line.ease;
+  const isLeft = stretches[0].side === 'left';
+  const onLeftOfPoints = longer === 'above' || (longer === 'front' ? isLeft : longer === 'back' && !isLeft);
+  return { ease: { panel: onLeftOfPoints ? 0 : 1, fraction } };
 }
 
 interface Run {

@@ -118,6 +118,14 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
     if (!end) return undefined;
     ends.push(end);
   }
+  if (line.ease && !isEaseSound(line)) {
+    return fault(
+      issues,
+      'ease-unsound',
+      line,
+      'asks for ease it cannot take: 0 to 5 %, front or back on upright lines off the centre, above or below on level ones',
+    );
+  }
   if (line.side === 'centre') return resolveCentre(line, ends, issues);
   const outside = ends.find((end) => end.point[0] > CENTRE_FRONT + 1e-9 || end.point[0] < CENTRE_BACK - 1e-9);
   if (outside)
@@ -149,6 +157,16 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
     );
   }
   return { kind: 'upright', line, curve, ends: [ends[0], ends[ends.length - 1]] };
+}
+
+/** More than a twentieth is gathered, not eased. */
+const LARGEST_EASE = 0.05;
+
+function isEaseSound({ ease, side, alongLevel, alongHeight }: SeamLine): boolean {
+  if (!ease) return true;
+  const isLevel = alongLevel !== undefined || alongHeight !== undefined;
+  const fits = isLevel === (ease.longer === 'above' || ease.longer === 'below');
+  return fits && side !== 'centre' && ease.fraction >= 0 && ease.fraction <= LARGEST_EASE;
 }
 
 function resolveLevel(

@@ -18,6 +18,13 @@ export interface SeamAnchor {
   readonly armhole?: number;
 }
 
+export interface SeamEase {
+  /** 0.01 = 10 mm on a metre. */
+  readonly fraction: number;
+  /** Which side is longer: the one nearer to the centre front or centre back, or, of a level seam, above or below. */
+  readonly longer: 'front' | 'back' | 'above' | 'below';
+}
+
 export interface SeamLine {
   readonly id: string;
   /** Shown name in plain words, for example "princess front". */
@@ -28,6 +35,8 @@ export interface SeamLine {
   readonly alongLevel?: string;
   /** Level seams where no level line is: at the height of this anchor, for example round the base of the neck, or as a yoke. */
   readonly alongHeight?: SeamAnchor;
+  /** One side is cut longer than the other by this fraction, which is eased in when sewing. */
+  readonly ease?: SeamEase;
   /** Drawn on the right half; the left half gets the mirror image. Centre lines are on neither. */
   readonly side: 'centre' | 'right';
 }
@@ -107,6 +116,8 @@ export interface Seam {
   readonly length3d: number;
   /** Set when the seam runs along a level line: it keeps its 3D length. */
   readonly alongLevel?: string;
+  /** Sewn-in ease: which of `panels` is cut longer, and by which fraction. */
+  readonly ease?: { readonly panel: 0 | 1; readonly fraction: number };
   /** True when the seam runs level (v constant), along a level line or elsewhere. */
   readonly isLevel: boolean;
 }
