@@ -17,7 +17,8 @@ export default defineConfig({
     browserName: 'chromium',
     viewport: { width: 1280, height: 800 },
     launchOptions: { executablePath: await findChromium(), args: chromiumFlags },
-    trace: 'retain-on-failure',
+    // Recording slows every test down: ask for it when looking for a cause.
+    trace: process.env.TRACE ? 'retain-on-failure' : 'off',
   },
   webServer: {
     command: `npx vite build && npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,

@@ -34,6 +34,8 @@ export default defineConfig({
   base: './',
   plugins: [react(), contentSecurityPolicy()],
   worker: { format: 'es' },
+  // The rooms loaded late are named too, so that the first start finds every package and does not reload the page.
+  optimizeDeps: { entries: ['index.html', 'src/app/scene/index.ts', 'src/app/worker/form-worker.ts'] },
   server: { headers },
   preview: { headers },
   build: {

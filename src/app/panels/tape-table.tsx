@@ -1,9 +1,8 @@
 import { formatLength } from '../../core/base/index.ts';
 import { findMeasure } from '../../core/body/index.ts';
+import type { ReportTape } from '../../core/pipeline/index.ts';
 import { signedLength } from './say-numbers.ts';
 import { useActions, useApp } from './workroom-context.tsx';
-
-const STATUS_WORDS = { met: 'met', conflict: 'conflict', estimated: 'estimated' } as const;
 
 /** Every tape: asked for, read off the body, and the difference. Pointing at a row lights the tape. */
 export function TapeTable() {
@@ -38,17 +37,21 @@ export function TapeTable() {
             <th scope="row">{nameOfTape(tape.id)}</th>
             <td className="number">{tape.status === 'estimated' ? '–' : formatLength(tape.target, unit)}</td>
             <td className="number">{formatLength(tape.got, unit)}</td>
-            <td>
-              {tape.status === 'conflict'
-                ? signedLength(tape.got - tape.target, unit)
-                : STATUS_WORDS[tape.status]}
-              {tape.status === 'estimated' && tape.spread ? ` ± ${formatLength(tape.spread, unit)}` : ''}
+            <td className="standing">
+              <Standing tape={tape} />
             </td>
           </tr>
         ))}
       </tbody>
     </table>
   );
+}
+
+function Standing({ tape }: { readonly tape: ReportTape }) {
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  if (tape.status === 'met') return 'met';
+  if (tape.status === 'conflict') return `conflict, ${signedLength(tape.got - tape.target, unit)}`;
+  return tape.spread ? `estimate ± ${formatLength(tape.spread, unit, { bare: true })}` : 'estimate';
 }
 
 function nameOfTape(id: string): string {

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect } from 'react';
+import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { BodyFrame } from './body-frame.tsx';
 import { BodyStage } from './body-stage.tsx';
 import { NoticeBar } from './notice-bar.tsx';
@@ -29,6 +29,12 @@ export function Workroom({ scene }: WorkroomProps) {
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
+  const work = useRef<HTMLElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another stage begins at its top
+  useLayoutEffect(() => {
+    work.current?.scrollTo(0, 0);
+    window.scrollTo(0, 0);
+  }, [stage]);
   const StageView = STAGE_VIEWS[stage];
   return (
     <div className="workroom" data-stage={stage} data-dropping={isDropping || undefined}>
@@ -38,7 +44,7 @@ export function Workroom({ scene }: WorkroomProps) {
       <TopBar />
       <StageThread />
       <NoticeBar />
-      <main id="work" className="work" tabIndex={-1}>
+      <main id="work" ref={work} className="work" tabIndex={-1}>
         {hasProject ? <StageView /> : <p className="quiet">Opening…</p>}
       </main>
       <BodyFrame scene={scene} />
