@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { type Command, InvalidArgumentError } from 'commander';
 import { parseLength } from '../core/base/index.ts';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/pipeline/index.ts';
-import { PAPERS, type PrintOptions } from '../core/sheet/index.ts';
+import { MATS, PAPERS, type PrintOptions } from '../core/sheet/index.ts';
 
 /** Options of every command that writes files of a form. */
 export interface PaperOptions {
@@ -15,6 +15,9 @@ export interface PaperOptions {
 
 export interface FormatOptions extends PaperOptions {
   readonly formats?: readonly string[];
+  readonly mat?: { readonly width: number; readonly height: number };
+  readonly kerf?: number;
+  readonly colours?: Readonly<Record<string, string>>;
 }
 
 /** Written when nothing else is asked for. */
@@ -30,6 +33,18 @@ export function addPaperOptions(command: Command): Command {
     .option('--margin <length>', 'margin of the paper that stays empty: 10, "1/2 in"', readMargin)
     .option('--butt', 'cut pages and put them edge to edge instead of laying them over each other')
     .option('--only <ids...>', 'only these pieces (their ids are in the table of panels)');
+}
+
+/** Options for sheets that go to a cutting machine. */
+export function addCutterOptions(command: Command): Command {
+  return command
+    .option(
+      '--mat <size>',
+      `mat of the cutting machine for --formats cutter: ${MATS.map(({ id }) => id).join(', ')} or 600x400 in mm`,
+      readMat,
+    )
+    .option('--kerf <length>', 'width of the cut, by half of which lines are moved', readMargin)
+    .option('--colours <list>', 'colours by layer, for example cut=#ff0000,sew=none', readColours);
 }
 
 /** The option that names the kinds of files. */
@@ -58,6 +73,11 @@ export async function exportOptionsOf(
       ...(options.butt ? { joint: 'butt' as const } : {}),
       ...(correction ? { correction } : {}),
     },
+    cutter: {
+      ...(options.mat ? { mat: options.mat } : {}),
+      ...(options.kerf === undefined ? {} : { kerf: options.kerf }),
+      ...(options.colours ? { colours: options.colours } : {}),
+    },
     date,
     font: { name: 'DejaVuSans', bytes: await readFile(file) },
   };
@@ -73,6 +93,26 @@ function readList(text: string, known: readonly string[], word: string): string[
   throw new InvalidArgumentError(
     `There is no ${word} called “${unknown.join('”, “')}”. There are: ${known.join(', ')}.`,
   );
+}
+
+function readMat(text: string): { width: number; height: number } {
+  const mat = MATS.find(({ id }) => id === text.toLowerCase());
+  if (mat) return { width: mat.width, height: mat.height ?? mat.width };
+  const size = /^(\d+(?:\.\d+)?)[x×](\d+(?:\.\d+)?)$/i.exec(text);
+  if (size) return { width: Number(size[1]), height: Number(size[2]) };
+  throw new InvalidArgumentError(
+    `It must be width and height in mm such as 600x400, or one of ${MATS.map(({ id }) => id).join(', ')}.`,
+  );
+}
+
+function readColours(text: string): Record<string, string> {
+  const colours: Record<string, string> = {};
+  for (const part of text.split(',')) {
+    const pair = /^\s*([a-z]+)\s*=\s*(#[0-9a-f]{6}|none)\s*$/i.exec(part);
+    if (!pair) throw new InvalidArgumentError('It must be layer=#rrggbb or layer=none, with commas between.');
+    colours[pair[1].toLowerCase()] = pair[2].toLowerCase();
+  }
+  return colours;
 }
 
 function readMargin(text: string): number {

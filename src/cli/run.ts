@@ -5,7 +5,7 @@ import { checkCommand } from './check-command.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
-import { addFormatOption, addPaperOptions } from './export-options.ts';
+import { addCutterOptions, addFormatOption, addPaperOptions } from './export-options.ts';
 import { makeCommand } from './make-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
 
@@ -70,7 +70,7 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     )
     .option('-l, --layout <id>', 'seam layout instead of the saved one')
     .action(async (file, options) => end(await makeCommand(file, options, streams)));
-  addPaperOptions(addFormatOption(make));
+  addCutterOptions(addPaperOptions(addFormatOption(make)));
   const correct = program
     .command('print-correct')
     .description('write the pages again for a printer that does not print to size')

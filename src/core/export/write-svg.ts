@@ -11,13 +11,20 @@ import { styleOfLayer, textColourOfLayer } from './layer-styles.ts';
 
 const FONTS = "Arial, Helvetica, 'Liberation Sans', sans-serif";
 
+export interface SvgOptions {
+  /** CSS colour by layer name, for machines that tell cutting from drawing by colour; `none` leaves a layer out. */
+  readonly colours?: Readonly<Record<string, string>>;
+  /** One stroke width for all, mm, without dashes, for machines that take only hairlines. */
+  readonly hairline?: number;
+}
+
 /**
  * The drawing as SVG 1.1: width and height in mm and a viewBox in mm, so that one user unit is one millimetre
  * everywhere; the only transforms are rotations of texts. One group per layer, its id and `data-layer` the
  * layer's name. Numbers carry three decimals: a point moves by at most 0.0007 mm. Same drawing, same text.
  * Throws on a number that is not finite and on an id used twice.
  */
-export function writeSvg(drawing: Drawing): string {
+export function writeSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const { width, height, title } = drawing;
   const ids = new Set<string>();
   const size = `${formatNumber(width)} × ${formatNumber(height)} mm`;
@@ -26,19 +33,24 @@ export function writeSvg(drawing: Drawing): string {
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${formatNumber(width)}mm" height="${formatNumber(height)}mm" viewBox="0 0 ${formatNumber(width)} ${formatNumber(height)}">`,
     `<title>${escapeXml(title)}</title>`,
     `<desc>Whole drawing ${size} (${(width / mmPerInch).toFixed(2)} × ${(height / mmPerInch).toFixed(2)} in); 1 unit = 1 mm</desc>`,
-    ...drawing.layers.flatMap((layer) => writeLayer(layer, ids)),
+    ...drawing.layers.flatMap((layer) => writeLayer(layer, ids, options)),
     '</svg>',
     '',
   ].join('\n');
 }
 
-function writeLayer(layer: DrawingLayer, ids: Set<string>): string[] {
-  const style = styleOfLayer(layer.name);
+function writeLayer(layer: DrawingLayer, ids: Set<string>, { colours, hairline }: SvgOptions): string[] {
+  const colour = colours?.[layer.name];
+  if (colour === 'none') return [];
+  const style =
+    hairline === undefined ? styleOfLayer(layer.name) : { stroke: '#000000', strokeWidth: hairline };
+  const coloured = colour === undefined ? style : { ...style, stroke: colour };
   const name = escapeXml(layer.name);
   const fonts = ` font-family="${escapeXml(FONTS)}"`;
+  const letters = colour ?? textColourOfLayer(layer.name);
   return [
-    `<g${writeId(layer.name, ids)} data-layer="${name}"${writeStyle({ fill: 'none', ...style })} stroke-linejoin="round"${fonts}>`,
-    ...layer.items.map((item) => writeItem(item, ids, textColourOfLayer(layer.name))),
+    `<g${writeId(layer.name, ids)} data-layer="${name}"${writeStyle({ fill: 'none', ...coloured })} stroke-linejoin="round"${fonts}>`,
+    ...layer.items.map((item) => writeItem(item, ids, letters)),
     '</g>',
   ];
 }

@@ -1,15 +1,24 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { boundsOfPoints, type Drawing } from '../drawing/index.ts';
-import { writeCsv, writeDxf, writeObj, writePdf, writeStl, writeSvg, writeZip } from '../export/index.ts';
+import {
+  CUTTER_COLOURS,
+  writeCsv,
+  writeDxf,
+  writeObj,
+  writePdf,
+  writeStl,
+  writeSvg,
+  writeZip,
+} from '../export/index.ts';
 import { arrangePieces, drawPieces, type Piece } from '../pattern/index.ts';
-import { type PrintOptions, printPieces } from '../sheet/index.ts';
+import { type CutterOptions, layOutForCutter, type PrintOptions, printPieces } from '../sheet/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { reportOf } from './make-report.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
 import type { Form } from './types.ts';
 
-const PLAIN_FORMATS = ['svg', 'pdf', 'dxf', 'glb', 'stl', 'obj', 'csv', 'json'] as const;
+const PLAIN_FORMATS = ['svg', 'pdf', 'cutter', 'dxf', 'glb', 'stl', 'obj', 'csv', 'json'] as const;
 type PlainFormat = (typeof PLAIN_FORMATS)[number];
 /** What a form can be written as; `zip` holds all others asked for, or all there are when it is asked for alone. */
 export const EXPORT_FORMATS = [...PLAIN_FORMATS, 'zip'] as const;
@@ -18,12 +27,16 @@ export type ExportFormat = (typeof EXPORT_FORMATS)[number];
 const PROGRAM = 'Loftseam';
 /** Scale of the model for a 3D printer: 700 mm of trunk become 140 mm, which any printer's bed takes. */
 const MODEL_SCALE = 0.2;
+/** mm; what laser drivers take as a line to cut: 0.001 in (common practice). */
+const HAIRLINE = 0.025;
 
 export interface ExportOptions {
   readonly formats: readonly string[];
   /** Ids of papers for the PDF, default A4. */
   readonly papers?: readonly string[];
   readonly print?: Omit<PrintOptions, 'paper'>;
+  /** Sheets for a cutting machine; `colours` replace or add to the usual ones, by layer. */
+  readonly cutter?: Omit<CutterOptions, 'title'> & { readonly colours?: Readonly<Record<string, string>> };
   /** Ids of the pieces wanted, default all. */
   readonly only?: readonly string[];
   readonly date?: string;
@@ -100,6 +113,7 @@ function writeFormat(
   const writers: Record<PlainFormat, FormatWriter> = {
     svg: writeSvgFiles,
     pdf: writePdfFiles,
+    cutter: writeCutterFiles,
     dxf: writeDxfFiles,
     glb: async () => success((await filesOfForm(form)).filter(({ name }) => name.endsWith('.glb'))),
     stl: () =>
@@ -168,6 +182,29 @@ async function writePdfFiles(
     files.push({ name: `print-${paper}${suffix}.pdf`, type: 'application/pdf', content });
   }
   return issues.some(({ severity }) => severity === 'error') ? failure(issues) : success(files, issues);
+}
+
+/** One file per material, or per mat; hairlines, colours by layer. */
+function writeCutterFiles(
+  form: Form,
+  pieces: readonly Piece[],
+  { cutter = {} }: ExportOptions,
+): Result<FormFile[]> {
+  const { colours, ...layout } = cutter;
+  const files: FormFile[] = [];
+  const warnings: Issue[] = [];
+  for (const material of new Set(pieces.map((piece) => piece.material))) {
+    const own = pieces.filter((piece) => piece.material === material);
+    const sheets = layOutForCutter(own, { ...layout, title: `${form.project.name} – ${material}` });
+    if (!sheets.ok) return sheets;
+    warnings.push(...sheets.issues);
+    for (const { name, drawing } of sheets.value) {
+      const content = writeSvg(drawing, { colours: { ...CUTTER_COLOURS, ...colours }, hairline: HAIRLINE });
+      const parts = ['cutter', material, name].filter((part) => part !== '');
+      files.push({ name: `${parts.join('-')}.svg`, type: 'image/svg+xml', content });
+    }
+  }
+  return success(files, warnings);
 }
 
 /** All pieces side by side, each a block. */

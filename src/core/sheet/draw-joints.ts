@@ -21,17 +21,22 @@ export interface JointMarks {
 
 /**
  * Two diamonds on every joint, near its quarters, moved along until they cross no line of the drawing. Where no place is
- * free they stay at the quarters: a joint without marks would be worse than a crossed one.
+ * free they stay where they may be at all: a joint without marks would be worse than a crossed one. `isAllowed` narrows the
+ * places, for parts that are cut out before they are joined.
  */
-export function placeJointMarks(division: Division, maps: readonly FreeMap[]): JointMarks[] {
+export function placeJointMarks(
+  division: Division,
+  maps: readonly FreeMap[],
+  isAllowed: (x: number, y: number) => boolean = () => true,
+): JointMarks[] {
   return division.joints.map((joint) => {
     const { cell } = division.tiles[joint.first];
     const border = borderOf(cell, joint.isUpright);
     const at: number[] = [];
     for (const share of [0.22, 0.78]) {
       const wanted = border.low + share * (border.high - border.low);
-      const place = [ACROSS, REACH + 0.5]
-        .map((across) => nearestFree(division, joint, maps, border, wanted, across, at))
+      const place = [ACROSS, REACH + 0.5, 0]
+        .map((across) => nearestFree(division, joint, maps, border, wanted, across, at, isAllowed))
         .find((found) => found !== undefined);
       const chosen = place ?? wanted;
       at.push(chosen);
@@ -68,12 +73,18 @@ function nearestFree(
   wanted: number,
   across: number,
   others: readonly number[],
+  isAllowed: (x: number, y: number) => boolean,
 ): number | undefined {
   const reach = (border.high - border.low) / 2;
   for (let shift = 0; shift <= reach; shift += 2) {
     for (const along of shift === 0 ? [wanted] : [wanted - shift, wanted + shift]) {
       if (along < border.low + ALONG || along > border.high - ALONG) continue;
       if (others.some((other) => Math.abs(other - along) < 4 * ALONG)) continue;
+      const ends = joint.isUpright
+        ? [-REACH, REACH].map((shift) => isAllowed(border.position, along + shift))
+        : [-REACH, REACH].map((shift) => isAllowed(along + shift, border.position));
+      if (ends.includes(false)) continue;
+      if (across === 0) return along;
       const box = boxAt(border.position, along, across, joint.isUpright);
       const isClear = [joint.first, joint.second].every((tile) =>
         isFree(maps[tile], intersect(box, tiles[tile].cell)),
@@ -114,11 +125,15 @@ function intersect(a: Rectangle, b: Rectangle): Rectangle {
   };
 }
 
-/** Joint lines, diamonds, their numbers and what to do there, as one page shows them; drawing coordinates. */
+/**
+ * Diamonds on joints with their numbers, as one page shows them, and (unless the parts come cut out) the line to join at and
+ * what to do there; drawing coordinates.
+ */
 export function drawJointsOfTile(
   division: Division,
   index: number,
   marks: readonly JointMarks[],
+  hasLines = true,
 ): DrawingItem[] {
   const { tiles, grid } = division;
   const tile = tiles[index];
@@ -133,7 +148,7 @@ export function drawJointsOfTile(
       joint.isUpright ? [border.position + across, along] : [along, border.position + across];
     const end = (along: number): [number, number] => point(0, along);
     const id = `joint/${joint.number}`;
-    items.push(makePath([...end(border.low), ...end(border.high)], { id: `${id}/line` }));
+    if (hasLines) items.push(makePath([...end(border.low), ...end(border.high)], { id: `${id}/line` }));
     const side = isFirst ? -1 : 1;
     for (const [k, along] of at.entries()) {
       const diamond = [
@@ -151,6 +166,7 @@ export function drawJointsOfTile(
         items.push(makeText(x, y + LABEL * 0.36, text, LABEL, { anchor: isFirst ? 'end' : 'start' }));
       else items.push(makeText(x, y + (isFirst ? 0 : LABEL * 0.75), text, LABEL, { anchor: 'middle' }));
     }
+    if (!hasLines) continue;
     items.push(
       wordJoint(
         point,

@@ -5,7 +5,8 @@ export {
   type MeasuredBars,
   type PrintCorrection,
 } from './correct-print.ts';
-export { findPaper, PAPERS, type Paper } from './papers.ts';
+export { type CutterOptions, type CutterSheet, layOutForCutter } from './lay-out-for-cutter.ts';
+export { findPaper, MATS, PAPERS, type Paper } from './papers.ts';
 export { planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
 export { type PrintInfo, type PrintJob, type PrintOptions, printPieces } from './print-pieces.ts';
 export { type TileDrawingOptions, tileDrawing } from './tile-drawing.ts';

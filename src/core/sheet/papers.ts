@@ -13,6 +13,9 @@ export interface Paper {
 
 export const PAPERS: readonly Paper[] = table.papers;
 
+/** Mats and beds of cutting machines. */
+export const MATS: readonly Paper[] = table.mats;
+
 /** The paper of that id, or undefined. */
 export function findPaper(id: string): Paper | undefined {
   return PAPERS.find((paper) => paper.id === id);

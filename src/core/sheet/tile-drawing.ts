@@ -8,6 +8,8 @@ import {
   makeLayer,
   translateItem,
 } from '../drawing/index.ts';
+import { isInsidePolygon } from '../math/index.ts';
+import { clipPolygon } from './clip-polygon.ts';
 import { clipPolyline, type Rectangle } from './clip-polyline.ts';
 import { divideDrawing } from './divide-drawing.ts';
 import { drawJointsOfTile, placeJointMarks } from './draw-joints.ts';
@@ -34,11 +36,12 @@ export function tileDrawing(drawing: Drawing, options: TileDrawingOptions = {}):
   return success(tileOnGrid(drawing, planned.value, options.captionOf));
 }
 
-/** The same on a grid that is already planned. */
+/** The same on a grid that is already planned; `closesCuts` lets closed lines run along the borders where they are cut. */
 export function tileOnGrid(
   drawing: Drawing,
   grid: TileGrid,
   captionOf?: TileDrawingOptions['captionOf'],
+  closesCuts = false,
 ): TiledDrawing {
   // 1. Which pages there are, and how they are joined.
   const division = divideDrawing(drawing, grid, captionOf);
@@ -46,7 +49,7 @@ export function tileOnGrid(
 
   // 2. Cut the drawing's own layers.
   const own = tiles.map((tile) =>
-    drawing.layers.map((layer) => makeLayer(layer.name, clipItems(layer, tile.shown))),
+    drawing.layers.map((layer) => makeLayer(layer.name, clipItems(layer, tile.shown, closesCuts))),
   );
 
   // 3. Marks and names where nothing else is.
@@ -56,11 +59,16 @@ export function tileOnGrid(
       own[i].flatMap(({ items }) => items),
     ),
   );
-  const marks = placeJointMarks(division, maps);
+  const outlines = drawing.layers.flatMap(({ name, items }) =>
+    name === 'cut' ? items.filter((item) => item.kind === 'path' && item.closed) : [],
+  );
+  const isOnPiece = (x: number, y: number): boolean =>
+    outlines.some((item) => item.kind === 'path' && isInsidePolygon(item.points, x, y));
+  const marks = placeJointMarks(division, maps, closesCuts ? isOnPiece : undefined);
   const crosses = placeCrosses(division, maps);
   const pages = tiles.map((tile, i): Drawing => {
     const inside = [...drawCrossesOfTile(division, i, crosses), ...drawNameInside(division, i, maps[i])];
-    const joints = drawJointsOfTile(division, i, marks);
+    const joints = drawJointsOfTile(division, i, marks, !closesCuts);
     const dx = grid.margin - tile.cell.minX;
     const dy = grid.margin - tile.cell.minY;
     const height = grid.isRoll
@@ -84,7 +92,7 @@ export function tileOnGrid(
 }
 
 /** Paths cut at the rectangle, in parts `id`, `id/part-2` …; texts whose box reaches into it. */
-function clipItems({ items }: DrawingLayer, box: Rectangle): DrawingItem[] {
+function clipItems({ items }: DrawingLayer, box: Rectangle, closesCuts: boolean): DrawingItem[] {
   return items.flatMap((item): DrawingItem[] => {
     const bounds = boundsOfPoints([item.kind === 'path' ? item.points : cornersOfText(item)]);
     if (!bounds || bounds.minX >= box.maxX || bounds.maxX <= box.minX) return [];
@@ -97,10 +105,12 @@ function clipItems({ items }: DrawingLayer, box: Rectangle): DrawingItem[] {
       bounds.maxY <= box.maxY;
     if (isWhole) return [item];
     const { id, style } = item;
-    return clipPolyline(item.points, item.closed, box).map((points, k) => ({
+    const closed = closesCuts && item.closed;
+    const parts = closed ? clipPolygon(item.points, box) : clipPolyline(item.points, item.closed, box);
+    return parts.map((points, k) => ({
       kind: 'path',
       points,
-      closed: false,
+      closed,
       ...(id === undefined ? {} : { id: k === 0 ? id : `${id}/part-${k + 1}` }),
       ...(style === undefined ? {} : { style }),
     }));

@@ -1,0 +1,133 @@
+import { failure, type Issue, type Result, success } from '../base/index.ts';
+import type { Drawing, DrawingItem, DrawingLayer, DrawingPath } from '../drawing/index.ts';
+import { isInsidePolygon, measurePolygonArea } from '../math/index.ts';
+import { arrangePieces, type Piece } from '../pattern/index.ts';
+import { arrangeForTiles } from './arrange-for-tiles.ts';
+import { offsetPolygon } from './clip-polygon.ts';
+import { FOOTER, type TileGrid } from './plan-tiles.ts';
+import { tileOnGrid } from './tile-drawing.ts';
+
+const MARGIN = 6;
+const WIDEST_KERF = 3;
+const SMALLEST_MAT = 150;
+
+export interface CutterOptions {
+  /** Size of the mat or bed, mm; absent = one sheet as large as needed. */
+  readonly mat?: { readonly width: number; readonly height: number };
+  /** Width of the cut, mm: outlines move out and cut-outs in by half of it. Default 0 (a knife). */
+  readonly kerf?: number;
+  readonly title: string;
+}
+
+export interface CutterSheet {
+  /** `A1` …, or '' when there is one sheet. */
+  readonly name: string;
+  readonly drawing: Drawing;
+}
+
+/**
+ * Pieces of one material on sheets for a cutting machine: inner cuts before outer ones, cut lines moved by half a kerf, and
+ * pieces larger than the mat divided, their parts closed along the division and marked with diamonds that meet. Fails when
+ * the kerf or the mat cannot be.
+ */
+export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions): Result<CutterSheet[]> {
+  const { mat, kerf = 0, title } = options;
+  const issues = checkOptions(mat, kerf);
+  if (issues.length > 0) return failure(issues);
+  const finish = (drawing: Drawing): Drawing => orderCuts(widenCuts(drawing, kerf / 2));
+  if (!mat) {
+    const sheet = arrangePieces(pieces, { title });
+    return sheet.ok ? success([{ name: '', drawing: finish(sheet.value) }], sheet.issues) : sheet;
+  }
+  const grid: TileGrid = {
+    paperId: 'mat',
+    paperName: 'mat',
+    pageWidth: mat.width,
+    pageHeight: mat.height,
+    margin: MARGIN,
+    overlap: 0,
+    cellWidth: mat.width - 2 * MARGIN,
+    cellHeight: mat.height - 2 * MARGIN - FOOTER,
+    isRoll: false,
+  };
+  const { drawing } = arrangeForTiles(pieces, grid, title);
+  const tiled = tileOnGrid(drawing, grid, undefined, true);
+  return success(tiled.pages.map((page, i) => ({ name: tiled.tiles[i].name, drawing: finish(page) })));
+}
+
+function checkOptions(mat: CutterOptions['mat'], kerf: number): Issue[] {
+  const issues: Issue[] = [];
+  if (!(kerf >= 0 && kerf <= WIDEST_KERF)) {
+    const message = `A kerf of ${kerf} mm cannot be used: give 0 to ${WIDEST_KERF} mm.`;
+    issues.push({
+      code: 'kerf-out-of-range',
+      path: 'kerf',
+      message,
+      severity: 'error',
+      measured: kerf,
+      limit: WIDEST_KERF,
+    });
+  }
+  const smallest = mat ? Math.min(mat.width, mat.height) : SMALLEST_MAT;
+  if (!(smallest >= SMALLEST_MAT)) {
+    const message = `A mat ${smallest} mm wide is too small for pieces of a form: at least ${SMALLEST_MAT} mm.`;
+    issues.push({
+      code: 'mat-too-small',
+      path: 'mat',
+      message,
+      severity: 'error',
+      measured: smallest,
+      limit: SMALLEST_MAT,
+    });
+  }
+  return issues;
+}
+
+function mapCuts(
+  drawing: Drawing,
+  change: (items: readonly DrawingItem[]) => readonly DrawingItem[],
+): Drawing {
+  const layers = drawing.layers.map(
+    (layer): DrawingLayer => (layer.name === 'cut' ? { ...layer, items: change(layer.items) } : layer),
+  );
+  return { ...drawing, layers };
+}
+
+function isClosed(item: DrawingItem): item is DrawingPath {
+  return item.kind === 'path' && item.closed;
+}
+
+/** How many closed cuts a closed cut lies inside. */
+function depthOf(path: DrawingPath, closed: readonly DrawingPath[]): number {
+  const [x, y] = path.points;
+  return closed.filter((other) => other !== path && isInsidePolygon(other.points, x, y)).length;
+}
+
+function widenCuts(drawing: Drawing, distance: number): Drawing {
+  if (distance === 0) return drawing;
+  return mapCuts(drawing, (items) => {
+    const closed = items.filter(isClosed);
+    return items.map((item) => {
+      if (!isClosed(item)) return item;
+      const isHole = depthOf(item, closed) % 2 === 1;
+      const turns = Math.sign(measurePolygonArea(item.points));
+      const upright = turns < 0 ? reversed(item.points) : item.points;
+      return { ...item, points: offsetPolygon(upright, isHole ? -distance : distance) };
+    });
+  });
+}
+
+function reversed(points: Float64Array): Float64Array {
+  const count = points.length / 2;
+  return Float64Array.from(points, (_, i) => points[2 * (count - 1 - Math.floor(i / 2)) + (i % 2)]);
+}
+
+/** Open cuts first, then closed ones from the innermost outwards: what is cut loose moves. */
+function orderCuts(drawing: Drawing): Drawing {
+  return mapCuts(drawing, (items) => {
+    const closed = items.filter(isClosed);
+    const depths = new Map(closed.map((path) => [path, depthOf(path, closed)]));
+    const open = items.filter((item) => !isClosed(item));
+    return [...open, ...closed.sort((a, b) => (depths.get(b) ?? 0) - (depths.get(a) ?? 0))];
+  });
+}
