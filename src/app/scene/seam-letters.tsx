@@ -18,7 +18,7 @@ const TOWARDS_VIEWER = -12_000;
 export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
   const texture = useMemo(() => tagTexture(letter, colour, isLit), [letter, colour, isLit]);
   useEffect(() => () => texture.dispose(), [texture]);
-  const size = useSizeOnScreen(isLit ? 32 : 24);
+  const size = useSizeOnScreen(isLit ? 1.35 : 1);
   return (
     <sprite position={[at[0], at[1], at[2]]} scale={[size, size, 1]} renderOrder={4} raycast={() => null}>
       <spriteMaterial
@@ -33,10 +33,11 @@ export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
   );
 }
 
-/** Scale that gives a sprite without size attenuation so many CSS pixels. */
-function useSizeOnScreen(pixels: number): number {
+/** Scale that gives a sprite without size attenuation `times` the usual size: 24 CSS pixels, fewer in a small picture. */
+function useSizeOnScreen(times: number): number {
   const size = useThree((state) => state.size);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
+  const pixels = times * Math.min(24, Math.max(15, size.height / 24));
   return (pixels * 2 * Math.tan((camera.fov * Math.PI) / 360)) / Math.max(1, size.height) / fittingZoom(size);
 }
 
