@@ -1,13 +1,4 @@
-import {
-  type PDFContext,
-  PDFDocument,
-  type PDFFont,
-  PDFHexString,
-  PDFName,
-  type PDFPage,
-  type PDFRef,
-} from '@cantoo/pdf-lib';
-import * as fontkit from 'fontkit';
+import type { PDFContext, PDFDocument, PDFFont, PDFPage, PDFRef } from '@cantoo/pdf-lib';
 import { assertInvariant, mmPerInch } from '../base/index.ts';
 import type { Drawing, DrawingLayer, DrawingPath, DrawingStyle, DrawingText } from '../drawing/index.ts';
 import { styleOfLayer, textColourOfLayer, titleOfLayer } from './layer-styles.ts';
@@ -37,14 +28,17 @@ export interface PdfContent {
  * that are not finite, and colours other than `#rrggbb`.
  */
 export async function writePdf({ pages, title, font, fontName, creator }: PdfContent): Promise<Uint8Array> {
-  const document = await PDFDocument.create({ updateMetadata: false });
+  // Both packages are large and wanted seldom: fetched when they are.
+  const [pdf, fontkit] = await Promise.all([import('@cantoo/pdf-lib'), import('fontkit')]);
+  const { PDFName } = pdf;
+  const document = await pdf.PDFDocument.create({ updateMetadata: false });
   document.registerFontkit(fontkit);
   document.setTitle(title, { showInWindowTitleBar: true });
   document.setCreator(creator);
   document.setProducer(creator);
   const embedded = await document.embedFont(font, { subset: true, customName: `${SUBSET_TAG}+${fontName}` });
-  const groups = addLayerGroups(document.context, pages);
-  for (const drawing of pages) addPage(document, drawing, embedded, groups);
+  const groups = addLayerGroups(pdf, document.context, pages);
+  for (const drawing of pages) addPage(pdf, document, drawing, embedded, groups);
   const refs = [...groups.values()].map(({ ref }) => ref);
   if (refs.length > 0) {
     const properties = document.context.obj({ OCGs: refs, D: { Order: refs, ON: refs, Name: 'Layers' } });
@@ -58,13 +52,19 @@ export async function writePdf({ pages, title, font, fontName, creator }: PdfCon
   return document.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
 }
 
+type Pdf = typeof import('@cantoo/pdf-lib');
+
 interface LayerGroup {
   readonly ref: PDFRef;
   /** Key in a page's resources. */
   readonly key: string;
 }
 
-function addLayerGroups(context: PDFContext, pages: readonly Drawing[]): Map<string, LayerGroup> {
+function addLayerGroups(
+  { PDFName, PDFHexString }: Pdf,
+  context: PDFContext,
+  pages: readonly Drawing[],
+): Map<string, LayerGroup> {
   const groups = new Map<string, LayerGroup>();
   for (const { layers } of pages) {
     for (const { name } of layers) {
@@ -78,6 +78,7 @@ function addLayerGroups(context: PDFContext, pages: readonly Drawing[]): Map<str
 }
 
 function addPage(
+  { PDFName }: Pdf,
   document: PDFDocument,
   drawing: Drawing,
   font: PDFFont,
