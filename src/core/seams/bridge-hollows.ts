@@ -9,14 +9,17 @@ export const USUAL_BRIDGING = 0.9;
 const COLUMNS = 240;
 const COLUMN_STEP = (2 * Math.PI) / COLUMNS;
 const ROW_STEP = 5;
-/** mm of the chart over which bridging fades out above the highest level line, where rows are no level sections. */
-const FADE = 60;
+/** mm of the chart over which bridging fades out above the highest level line, where rows are no level sections any more. */
+const FADE = 130;
+/** The same behind, above the waist. */
+const FADE_BEHIND = 60;
 
 /**
  * A surface with its hollows at the centre front (between the breasts) and centre back (along the spine) filled `share`
  * of the way to the taut line across them, as cloth under stuffing does. On every row the convex hull's edges across
  * the two centres are what a tape would follow; points inside are moved towards them, forwards or backwards only. A tape
- * measures the hull, so no reading changes. Fades out above the highest level line.
+ * measures the hull, so no reading changes. Fades out above the highest level line, and behind down to the waist: a seat's
+ * hollow is kept, its taut line would only draw a hard edge over the hips.
  * Cost: one table of about 240 × 110 points at once, then a bicubic look-up per point. Hollows of 0.01 mm count as none.
  */
 export function bridgeHollows(surface: ChartSurface, form: SeamForm, share: number): ChartSurface {
@@ -27,6 +30,7 @@ export function bridgeHollows(surface: ChartSurface, form: SeamForm, share: numb
   const rowStep = (top - low) / (rows - 1);
   const gaps = measureGaps(surface, low, rowStep, rows);
   const fadeFrom = top - FADE;
+  const waist = form.levels.find((level) => level.id === 'waist')?.v ?? Number.NEGATIVE_INFINITY;
   return {
     vRange: surface.vRange,
     isMirrorSymmetric: surface.isMirrorSymmetric,
@@ -38,6 +42,7 @@ export function bridgeHollows(surface: ChartSurface, form: SeamForm, share: numb
         points[j + 1] +=
           share *
           fade((v - fadeFrom) / FADE) *
+          (Math.sin(chart[i]) > 0 ? 1 : fade((waist + FADE_BEHIND - v) / FADE_BEHIND)) *
           readTable(gaps, rows, chart[i], Math.max(0, v - low) / rowStep);
       }
       return points;
