@@ -3,6 +3,7 @@ import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from '
 import { letterPiece } from './letter-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
+import { placeClips } from './place-clips.ts';
 import { placeNotches } from './place-notches.ts';
 import type { LabelInfo, PatternOptions, Piece, PieceInput } from './types.ts';
 
@@ -30,7 +31,8 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
   // 3. Notches and the names along the edges.
   const notches = input.edges.flatMap((edge, i) => placeNotches(edge, allowances[i], cutLine));
   const slits = notches.flatMap((notch) => notch.slits);
-  const lettering = letterPiece({ input, info, allowances, ring, cutLine, notches });
+  const clips = input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches));
+  const lettering = letterPiece({ input, info, allowances, ring, cutLine, notches, clips });
 
   return success(
     {
@@ -39,12 +41,15 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
       side: input.side,
       material: input.material,
       cutLine,
-      sewLines: input.edges.map(({ id, letter, points }) => ({
-        id,
-        name: letter || id,
-        points: points.slice(),
-      })),
+      sewLines: [
+        ...input.edges.map(({ id, letter, points }) => ({ id, name: letter || id, points: points.slice() })),
+        ...(input.stitchLines ?? []).map((line) => ({ ...line, points: line.points.slice() })),
+      ],
+      ...(input.cutouts === undefined
+        ? {}
+        : { cutouts: input.cutouts.map((line) => ({ ...line, points: line.points.slice() })) }),
       notches: slits,
+      ...(clips.length === 0 ? {} : { clips }),
       levelLines: input.levelLines.map((line) => ({ ...line, points: line.points.slice() })),
       grainLine: lettering.grainLine,
       texts: lettering.texts,

@@ -23,7 +23,7 @@ interface PieceItems {
 /**
  * Pieces as the layers `cut` (slits before outlines, so that a machine cuts the small things first), `sew`, `mark`,
  * `text`, each piece at its placement (from its own origin, y turned down). Path ids are `<piece>/cut`,
- * `<piece>/notch/A1`, `<piece>/sew/A`, `<piece>/level/bust`, `<piece>/grain`.
+ * `<piece>/hole/pole`, `<piece>/notch/A1`, `<piece>/sew/A`, `<piece>/level/bust`, `<piece>/grain`.
  */
 export function drawPieces(pieces: readonly Piece[], placements: readonly Placement[]): DrawingLayer[] {
   const nextId = createIdGiver();
@@ -47,8 +47,10 @@ function drawPiece(piece: Piece, items: PieceItems, nextId: (wanted: string) => 
     makePath(pageFromUpright(points, 0, 0), { id: nextId(`${piece.id}/${id}`), closed });
 
   items.cut.push(path(piece.cutLine, 'cut', true));
+  for (const hole of piece.cutouts ?? []) items.slits.push(path(hole.points, `hole/${hole.id}`, true));
   for (const notch of piece.notches) items.slits.push(path(notch.points, `notch/${notch.id}`));
   for (const line of piece.sewLines) items.sew.push(path(line.points, `sew/${line.name}`));
+  for (const clip of piece.clips ?? []) items.mark.push(path(clip.points, `clip/${clip.id}`));
   for (const line of piece.levelLines) items.mark.push(path(line.points, `level/${line.id}`));
   if (piece.grainLine.length > 0) {
     items.mark.push(path(piece.grainLine, 'grain'));

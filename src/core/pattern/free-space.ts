@@ -1,3 +1,4 @@
+import { isInsidePolygon } from '../math/index.ts';
 import { isBoxNearBox, isBoxNearLine, type TurnedBox } from './text-box.ts';
 
 /** What a text must keep away from: lines and boxes already taken. Grows while a piece is lettered. */
@@ -83,6 +84,18 @@ export function takeBox(grid: CellGrid, box: TurnedBox, clearance: number): void
     const up = Math.abs(dy * Math.cos(box.angle) - dx * Math.sin(box.angle)) - box.height / 2;
     if (Math.hypot(Math.max(0, along), Math.max(0, up)) <= half) grid.taken[index] = 1;
   });
+}
+
+/** Takes every cell whose middle is inside the closed outline, or that is nearer than `clearance` to it. */
+export function takeInside(grid: CellGrid, ring: Float64Array, clearance: number): void {
+  for (let row = 0; row < grid.rows; row++) {
+    for (let column = 0; column < grid.columns; column++) {
+      const x = grid.left + (column + 0.5) * grid.cell;
+      const y = grid.bottom + (row + 0.5) * grid.cell;
+      if (isInsidePolygon(ring, x, y)) grid.taken[row * grid.columns + column] = 1;
+    }
+  }
+  takeLine(grid, ring, true, clearance);
 }
 
 function takeNear(grid: CellGrid, ax: number, ay: number, bx: number, by: number, clearance: number): void {

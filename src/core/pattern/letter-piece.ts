@@ -1,13 +1,21 @@
 import type { Issue } from '../base/index.ts';
 import { boundsOfPoints } from '../drawing/index.ts';
 import { measurePolyline } from '../math/index.ts';
-import { type CellGrid, createCellGrid, isBoxFree, type Taken, takeBox, takeLine } from './free-space.ts';
+import {
+  type CellGrid,
+  createCellGrid,
+  isBoxFree,
+  type Taken,
+  takeBox,
+  takeInside,
+  takeLine,
+} from './free-space.ts';
 import { letterEdge, nameLevel, nameNotch } from './letter-edges.ts';
 import { findGrainPlaces, SHORTEST_GRAIN_SHARE } from './place-grain.ts';
 import { type PlacedLabel, placeLabel } from './place-label.ts';
 import type { Notch } from './place-notches.ts';
 import { boxOfPieceText, centreText } from './text-box.ts';
-import type { LabelInfo, PieceInput, PieceText } from './types.ts';
+import type { LabelInfo, PieceInput, PieceLine, PieceText } from './types.ts';
 import { type Wording, wordLabel } from './word-label.ts';
 
 /** Side of a cell of the grid in which the label and the grain line look for room, mm. */
@@ -40,6 +48,7 @@ export interface DraftedLines {
   readonly ring: Float64Array;
   readonly cutLine: Float64Array;
   readonly notches: readonly Notch[];
+  readonly clips: readonly PieceLine[];
 }
 
 /**
@@ -56,14 +65,17 @@ export function letterPiece(drafted: DraftedLines): Lettering {
   return { grainLine: choice.grainLine, texts: [...texts, ...choice.texts], issues };
 }
 
-function takenByLines({ input, ring, cutLine, notches }: DraftedLines): Taken {
+function takenByLines({ input, ring, cutLine, notches, clips }: DraftedLines): Taken {
   return {
     ring,
     lines: [
       { points: ring, closed: true, clearance: SEW_CLEARANCE },
       { points: cutLine, closed: true, clearance: CUT_CLEARANCE },
       ...notches.flatMap(({ slits }) => slits.map(({ points }) => ({ points, closed: false, clearance: 1 }))),
+      ...clips.map(({ points }) => ({ points, closed: false, clearance: CUT_CLEARANCE })),
       ...input.levelLines.map(({ points }) => ({ points, closed: false, clearance: LEVEL_CLEARANCE })),
+      ...(input.stitchLines ?? []).map(({ points }) => ({ points, closed: true, clearance: SEW_CLEARANCE })),
+      ...(input.cutouts ?? []).map(({ points }) => ({ points, closed: true, clearance: CUT_CLEARANCE })),
     ],
     boxes: [],
   };
@@ -126,6 +138,10 @@ function chooseGrain(drafted: DraftedLines, taken: Taken): GrainChoice {
   for (const box of taken.boxes) takeBox(open, box, TEXT_GAP);
   const forGrain = createCellGrid(ring, CELL, GRAIN_FROM_SEW);
   for (const box of taken.boxes) takeBox(forGrain, box, GRAIN_CLEARANCE);
+  for (const { points } of [...(input.cutouts ?? []), ...(input.stitchLines ?? [])]) {
+    takeInside(open, points, SEW_CLEARANCE + 1);
+    takeInside(forGrain, points, SEW_CLEARANCE + 1);
+  }
   const wordings = wordLabel(input, info, allowances);
 
   let best: GrainChoice | null = null;
@@ -161,7 +177,7 @@ function letterAround(
   // 1. The word beside the grain line, names on the level lines.
   if (grainLine.length > 0) {
     takeLine(grid, grainLine, false, GRAIN_CLEARANCE);
-    const word = wordGrain(grainLine, local);
+    const word = wordGrain(grainLine, local, input.grainWord ?? 'grain');
     if (word) put(word);
   }
   const unnamedLevels: string[] = [];
@@ -182,15 +198,15 @@ function letterAround(
   return { grainLine, texts: label ? [...texts, ...label.texts] : texts, unnamedLevels, label };
 }
 
-/** The word "grain" along the line, on whichever side and height is free. */
-function wordGrain(grainLine: Float64Array, taken: Taken): PieceText | null {
+/** A word along the line, on whichever side and height is free. */
+function wordGrain(grainLine: Float64Array, taken: Taken, word: string): PieceText | null {
   const [x, y0, , y1] = grainLine;
   for (const share of [0.5, 0.35, 0.65, 0.2, 0.8]) {
     for (const side of [-1, 1]) {
       const text = centreText(
         x + side * (GRAIN_CLEARANCE + 0.1 + GRAIN_WORD_SIZE / 2),
         y0 + share * (y1 - y0),
-        'grain',
+        word,
         GRAIN_WORD_SIZE,
         Math.PI / 2,
       );

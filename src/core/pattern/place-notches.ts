@@ -7,8 +7,14 @@ import { measureAlong, type Station, stationAlong } from './walk-polyline.ts';
 const SLIT_DEPTH = 3;
 /** A slit deeper than this share of the allowance weakens the seam (common practice). */
 const DEEPEST_SHARE = 1 / 3;
-/** Between the two slits of a double notch, mm. */
+/** Between two slits of a notch, mm. */
 const PAIR_SPACING = 5;
+/** Slits of a notch along the edge: one at the front, two at the back, three at the centre back (common practice). mm. */
+const OFFSETS = {
+  front: [0],
+  back: [-PAIR_SPACING / 2, PAIR_SPACING / 2],
+  'centre-back': [-PAIR_SPACING, 0, PAIR_SPACING],
+} as const;
 /** Half the chord over which the edge's direction is taken, mm. */
 const DIRECTION_REACH = 1;
 
@@ -19,7 +25,7 @@ export interface Notch {
   readonly name: string;
   /** Distance of the mark along its edge, mm. */
   readonly along: number;
-  /** One slit, or two side by side; each from the cut edge inwards (2 × 2). Empty where nothing may be slit. */
+  /** One slit, or up to three side by side; each from the cut edge inwards (2 × 2). Empty where nothing may be slit. */
   readonly slits: readonly PieceLine[];
 }
 
@@ -35,7 +41,7 @@ export function placeNotches(edge: PieceEdge, allowance: number, cutLine: Float6
     assertInvariant(isPoint, 'pattern', `marks of edge ${edge.id} are points 0 to ${last}`, index);
   }
   const depth = Math.min(SLIT_DEPTH, allowance * DEEPEST_SHARE);
-  const offsets = edge.bodyHalf === 'front' ? [0] : [-PAIR_SPACING / 2, PAIR_SPACING / 2];
+  const offsets = OFFSETS[edge.bodyHalf];
   return edge.marks
     .filter((mark) => mark.index > 0 && mark.index < last)
     .map((mark) => {

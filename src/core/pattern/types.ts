@@ -8,8 +8,8 @@ export interface PieceEdge {
   readonly points: Float64Array;
   /** Marks on this edge: distance is an index into `points`; number counts along the seam's own direction, the same on both partners. */
   readonly marks: readonly PieceMark[];
-  /** Which half of the body this piece is on, for single (front) or double (back) notches. */
-  readonly bodyHalf: 'front' | 'back';
+  /** Where on the body this edge is: front edges get single notches, back ones double, the centre back triple. */
+  readonly bodyHalf: 'front' | 'back' | 'centre-back';
 }
 
 export interface PieceMark {
@@ -35,12 +35,20 @@ export interface PieceInput {
   readonly edges: readonly PieceEdge[];
   readonly levelLines: readonly PieceLine[];
   readonly material: string;
+  /** Closed outlines cut out of the piece. */
+  readonly cutouts?: readonly PieceLine[];
+  /** Stitching inside the piece, not along its edges. */
+  readonly stitchLines?: readonly PieceLine[];
+  /** What the grain line shows, if not the grain: the flutes of board, for example. */
+  readonly grainWord?: string;
 }
 
 export interface LabelInfo {
   readonly project: string;
   readonly body: string;
   readonly date: string;
+  /** Tells printouts of different states of the project apart. */
+  readonly revision?: string;
 }
 
 export interface PatternOptions {
@@ -59,7 +67,11 @@ export interface Piece {
   /** Closed cut outline n × 2. */
   readonly cutLine: Float64Array;
   readonly sewLines: readonly PieceLine[];
+  /** Closed outlines to cut out, before the outline itself. */
+  readonly cutouts?: readonly PieceLine[];
   readonly notches: readonly PieceLine[];
+  /** Marks across the allowance where it is clipped after sewing. */
+  readonly clips?: readonly PieceLine[];
   readonly levelLines: readonly PieceLine[];
   /** Two points. */
   readonly grainLine: Float64Array;

@@ -24,7 +24,8 @@ export function wordLabel(
   const side = SIDE_WORDS[input.side];
   const cut = 'cut 1, face up';
   const allowance = wordAllowances(input, allowances);
-  const { project, body, date } = info;
+  const { project, body } = info;
+  const date = [info.date, info.revision ? `rev ${info.revision}` : ''].filter(Boolean).join(' · ');
   const wide = [input.name, `${side} · ${cut}`, input.material, ...allowance, project, `${body} · ${date}`];
   const tall = [input.name, side, cut, input.material, ...allowance, project, body, date];
   const short = [input.name, `${side} · cut 1`, ...allowance.slice(0, 1)];
@@ -65,7 +66,7 @@ function wordAllowances(input: PieceInput, allowances: readonly number[]): strin
   });
   const [common, ...others] = [...edgesBy.keys()].sort((a, b) => seen.get(b)! - seen.get(a)! || a - b);
   return [
-    `Seam allowance ${wordBoth(common)}`,
+    common === 0 ? 'No allowance: cut on the line' : `Seam allowance ${wordBoth(common)}`,
     ...others.map((value) => `${edgesBy.get(value)?.join(', ')}: ${wordBoth(value)}`),
   ];
 }

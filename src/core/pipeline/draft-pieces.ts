@@ -1,6 +1,7 @@
 import { failure, formatBoth, type Issue, type Result, success } from '../base/index.ts';
 import { arrangePieces, draftPiece, type Piece, type PieceInput } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
+import { nameRevision } from './name-revision.ts';
 import type { Form } from './types.ts';
 
 export type CutPieces = Pick<Form, 'pieces' | 'drawings'>;
@@ -13,7 +14,7 @@ export function draftPieces(
 ): Result<CutPieces> {
   const issues: Issue[] = [];
   const pieces: Piece[] = [];
-  const info = { project: project.name, body: bodyInWords(project), date };
+  const info = { project: project.name, body: bodyInWords(project), date, revision: nameRevision(project) };
   for (const input of inputs) {
     const piece = draftPiece(input, info, project.cloth);
     issues.push(...piece.issues);

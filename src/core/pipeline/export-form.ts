@@ -15,6 +15,7 @@ import { type CutterOptions, layOutForCutter, type PrintOptions, printPieces } f
 import { bodyInWords } from './draft-pieces.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { reportOf } from './make-report.ts';
+import { nameRevision } from './name-revision.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
 import type { Form } from './types.ts';
 
@@ -50,18 +51,19 @@ export interface ExportOptions {
  */
 export async function exportForm(form: Form, options: ExportOptions): Promise<Result<FormFile[]>> {
   const { formats, only } = options;
+  const allPieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
   const issues = [
     ...findUnknown(formats, EXPORT_FORMATS, 'unknown-format', 'formats', 'format'),
     ...findUnknown(
       only ?? [],
-      form.pieces.map(({ id }) => id),
+      allPieces.map(({ id }) => id),
       'unknown-piece',
       'only',
       'piece',
     ),
   ];
   if (issues.length > 0) return failure(issues);
-  const pieces = only ? form.pieces.filter(({ id }) => only.includes(id)) : form.pieces;
+  const pieces = only ? allPieces.filter(({ id }) => only.includes(id)) : allPieces;
   const isAlone = formats.length === 1 && formats[0] === 'zip';
   const wanted = PLAIN_FORMATS.filter((format) => isAlone || formats.includes(format));
 
@@ -141,7 +143,7 @@ function writeSvgFiles(form: Form, pieces: readonly Piece[], options: ExportOpti
   if (!drawings.ok) return drawings;
   return success(
     drawings.value.map(({ material, drawing }) => ({
-      name: material === 'shell' ? 'panels.svg' : `panels-${material}.svg`,
+      name: material === 'shell' ? 'panels.svg' : `${material}.svg`,
       type: 'image/svg+xml',
       content: writeSvg(drawing),
     })),
@@ -166,7 +168,8 @@ async function writePdfFiles(
 ): Promise<Result<FormFile[]>> {
   const issues: Issue[] = [];
   const files: FormFile[] = [];
-  const info = { project: form.project.name, body: bodyInWords(form.project), date };
+  const stand = [date, `rev ${nameRevision(form.project)}`].filter((part) => part !== '').join(' · ');
+  const info = { project: form.project.name, body: bodyInWords(form.project), date: stand };
   for (const paper of papers) {
     const job = printPieces(pieces, info, { ...print, paper });
     issues.push(...job.issues);

@@ -2,12 +2,21 @@ import { assertInvariant } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
+import type { InsideShape } from '../supports/index.ts';
+import { traceOnPanels } from './trace-on-panels.ts';
 
 /** A seam whose mean sine of the chart angle is above this counts as front; the side seam itself does. */
 const frontThreshold = -0.05;
+/** Below this the whole seam lies in the middle of the back. */
+const centreBackThreshold = -0.9999;
 
 /** What drafting needs of every panel: boundary stretches with marks, and level lines, on the flat. Parallel to panels. */
-export function pieceInputsFromShell(shell: SeamedShell, flat: readonly FlatDisk[]): PieceInput[] {
+export function pieceInputsFromShell(
+  shell: SeamedShell,
+  flat: readonly FlatDisk[],
+  insideLines: InsideShape['panelLines'] = [],
+): PieceInput[] {
+  const drawn = linesOnPanels(shell, flat, insideLines);
   const seams = new Map(shell.seams.map((seam) => [seam.id, seam]));
   const levelNames = new Map(shell.levels.map((level) => [level.id, level.name]));
   return shell.panels.map((panel, index) => ({
@@ -15,11 +24,14 @@ export function pieceInputsFromShell(shell: SeamedShell, flat: readonly FlatDisk
     name: panel.name,
     side: panel.side,
     edges: panel.edges.map((edge) => pieceEdge(panel, edge, seams, flat[index].positions)),
-    levelLines: panel.levels.map((level) => ({
-      id: level.id,
-      name: levelNames.get(level.id) ?? level.id,
-      points: pointsOf(flat[index].positions, level.vertices),
-    })) satisfies PieceLine[],
+    levelLines: [
+      ...panel.levels.map((level) => ({
+        id: level.id,
+        name: levelNames.get(level.id) ?? level.id,
+        points: pointsOf(flat[index].positions, level.vertices),
+      })),
+      ...drawn[index],
+    ] satisfies PieceLine[],
     material: 'shell',
   }));
 }
@@ -31,7 +43,8 @@ function pieceEdge(
   flat: Float64Array,
 ): PieceEdge {
   const points = pointsOf(flat, edge.vertices);
-  const bodyHalf = meanSineOfAngle(panel, edge.vertices) > frontThreshold ? 'front' : 'back';
+  const sine = meanSineOfAngle(panel, edge.vertices);
+  const bodyHalf = sine > frontThreshold ? 'front' : sine > centreBackThreshold ? 'back' : 'centre-back';
   if (edge.kind === 'opening')
     return { kind: 'opening', id: edge.id, letter: '', points, marks: [], bodyHalf };
   const seam = seams.get(edge.id);
@@ -66,4 +79,22 @@ function pointsOf(flat: Float64Array, vertices: Uint32Array): Float64Array {
     points[2 * i + 1] = flat[2 * vertex + 1];
   });
   return points;
+}
+
+/** Per panel: the lines to which webs and straps are sewn inside it, by letter and name. */
+function linesOnPanels(
+  shell: SeamedShell,
+  flat: readonly FlatDisk[],
+  lines: InsideShape['panelLines'],
+): PieceLine[][] {
+  const perPanel: PieceLine[][] = shell.panels.map(() => []);
+  for (const { id, letter, name, chart } of lines) {
+    const stretches = traceOnPanels(shell, flat, chart) ?? [];
+    for (const panel of new Set(stretches.map((stretch) => stretch.panel))) {
+      const own = stretches.filter((stretch) => stretch.panel === panel);
+      const points = Float64Array.from([...own[0].a, ...own.flatMap(({ b }) => b)]);
+      perPanel[panel].push({ id, name: `${letter} ${name}`, points });
+    }
+  }
+  return perPanel;
 }
