@@ -4,7 +4,7 @@ import { fitOrThrow, readDemo } from './read-demo.ts';
 
 const ARM = { upperArmGirth: 295, elbowGirth: 255, wristGirth: 162, shoulderToElbow: 335, elbowToWrist: 250 };
 const average = readDemo('average');
-const { upperArmGirth: _, ...withoutUpperArm } = ARM;
+const { upperArmGirth: _, ...withoutUpperArm } = { ...average.measures, ...ARM };
 
 describe('arms', () => {
   const body = fitOrThrow({ ...average, measures: { ...average.measures, ...ARM } });
@@ -61,7 +61,7 @@ describe('arms', () => {
   });
 
   it('are told when they cannot be made', () => {
-    const partial = fitBody({ ...average, measures: { ...average.measures, ...withoutUpperArm } });
+    const partial = fitBody({ ...average, measures: withoutUpperArm });
     expect(partial.issues).toContainEqual(
       expect.objectContaining({ code: 'arm-incomplete', severity: 'warning' }),
     );

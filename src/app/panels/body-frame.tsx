@@ -68,11 +68,12 @@ function ViewTools() {
 
 const STAGE_LAYERS: Readonly<Record<Stage, readonly { readonly id: keyof Layers; readonly name: string }[]>> =
   {
-    tape: [],
+    tape: [{ id: 'arms', name: 'Arms' }],
     body: [
       { id: 'levels', name: 'Level lines' },
       { id: 'tapes', name: 'Tape paths' },
       { id: 'seams', name: 'Seam lines' },
+      { id: 'arms', name: 'Arms' },
     ],
     seams: [],
     panels: [{ id: 'strain', name: 'Strain' }],
@@ -81,11 +82,13 @@ const STAGE_LAYERS: Readonly<Record<Stage, readonly { readonly id: keyof Layers;
 function LayerTools({ stage }: { readonly stage: Stage }) {
   const layers = useApp((state) => state.layers);
   const actions = useActions();
-  if (STAGE_LAYERS[stage].length === 0) return null;
+  const hasArms = useApp((state) => (state.form?.body.arms.length ?? 0) > 0);
+  const offered = STAGE_LAYERS[stage].filter(({ id }) => id !== 'arms' || hasArms);
+  if (offered.length === 0) return null;
   return (
     <fieldset className="layer-tools">
       <legend className="visually-hidden">Drawn on the body</legend>
-      {STAGE_LAYERS[stage].map(({ id, name }) => (
+      {offered.map(({ id, name }) => (
         <label key={id}>
           <input
             type="checkbox"

@@ -11,7 +11,7 @@ const GROUPS: readonly { readonly id: MeasureGroup; readonly name: string; reado
     why: 'They set slope and breadth, left and right if they differ.',
   },
   { id: 'widths', name: 'Widths and depths', why: 'A girth cannot tell wide from deep; these can.' },
-  { id: 'arms', name: 'Arms', why: 'Kept for the arms of the form.' },
+  { id: 'arms', name: 'Arms', why: 'All five make a pair of arms that can be taken off.' },
   { id: 'heights', name: 'Heights', why: 'From the floor, for the stand.' },
 ];
 

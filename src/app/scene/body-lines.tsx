@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { findMeasure } from '../../core/body/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import { type AppState, type Highlight, threadColour } from '../store/index.ts';
 import { CrispLine } from './crisp-line.tsx';
@@ -74,17 +75,19 @@ export function LevelLines({ form, normals, highlight }: LinesProps) {
 
 interface TapePathsProps {
   readonly form: Form;
+  /** Without them, a tape round an arm is drawn only when it is pointed at. */
+  readonly showsArms: boolean;
   readonly highlight: AppState['highlight'];
   readonly showsAll: boolean;
 }
 
 /** The way each tape takes; the one pointed at as a broad band that also shows through the body. */
-export function TapePaths({ form, highlight, showsAll }: TapePathsProps) {
+export function TapePaths({ form, highlight, showsArms, showsAll }: TapePathsProps) {
   const lit = highlight?.kind === 'tape' ? highlight.id : null;
   return Object.entries(form.body.tapePaths).map(([id, points]) => {
     if (points.length < 6) return null;
     const isLit = lit !== null && (id === lit || id === `${lit}.left` || id === `${lit}.right`);
-    if (!isLit && !showsAll) return null;
+    if (!isLit && (!showsAll || (!showsArms && isOnArm(id)))) return null;
     if (!isLit) return <CrispLine key={id} points={points} colour={INK} width={1.2} opacity={0.6} />;
     return (
       <group key={id}>
@@ -93,4 +96,8 @@ export function TapePaths({ form, highlight, showsAll }: TapePathsProps) {
       </group>
     );
   });
+}
+
+function isOnArm(tapeId: string): boolean {
+  return findMeasure(tapeId.split('.')[0]!)?.group === 'arms';
 }

@@ -5,6 +5,7 @@ import { useStore } from 'zustand';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import type { Actions, AppStore } from '../store/index.ts';
+import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
@@ -59,6 +60,7 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
   );
   const subject = useSteadySubject(form);
   const floor = useMemo(() => lowestPoint(form), [form]);
+  const showsArms = layers.arms && (stage === 'tape' || stage === 'body');
   const showsSeams = stage === 'seams' || stage === 'panels' || (stage === 'body' && layers.seams);
 
   return (
@@ -76,6 +78,7 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
           <meshStandardMaterial color="#cdbfa8" roughness={1} />
         </mesh>
       )}
+      {showsArms && <ArmSurfaces arms={form.body.arms} />}
       {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {stage === 'body' && layers.levels && (
         <LevelLines form={form} normals={normals} highlight={highlight} />
@@ -83,6 +86,7 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
       <TapePaths
         form={form}
         highlight={highlight}
+        showsArms={showsArms}
         showsAll={stage === 'tape' || (stage === 'body' && layers.tapes)}
       />
       <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
@@ -114,11 +118,12 @@ function boundsOf(form: Form): CameraSubject {
   const low = new Vector3(1, 1, 1).multiplyScalar(Number.POSITIVE_INFINITY);
   const high = low.clone().negate();
   const point = new Vector3();
-  const { positions } = form.shell.mesh;
-  for (let i = 0; i < positions.length; i += 3) {
-    point.fromArray(positions, i);
-    low.min(point);
-    high.max(point);
+  for (const points of [form.shell.mesh.positions, ...form.body.arms.map((arm) => arm.points)]) {
+    for (let i = 0; i < points.length; i += 3) {
+      point.fromArray(points, i);
+      low.min(point);
+      high.max(point);
+    }
   }
   return { centre: low.clone().add(high).multiplyScalar(0.5), radius: (high.z - low.z) / 2 };
 }

@@ -24,7 +24,7 @@ const initialState: AppState = {
   highlight: null,
   drafts: {},
   view: { name: 'threeQuarter', nonce: 0 },
-  layers: { levels: true, tapes: false, seams: true, strain: true },
+  layers: { levels: true, tapes: false, seams: true, strain: true, arms: true },
   theme: 'system',
   notice: null,
   keptAt: null,

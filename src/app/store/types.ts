@@ -42,6 +42,7 @@ export interface Layers {
   readonly tapes: boolean;
   readonly seams: boolean;
   readonly strain: boolean;
+  readonly arms: boolean;
 }
 
 /** Seam lines of every layout on one body, by layout id: polylines n × 3 mm. */
