@@ -10,11 +10,8 @@ const maxFileLines = 400;
 const maxComponentLines = 200;
 const maxCoreFunctionLines = 160;
 
-/** Rooms that hold code today; supports, simulate and sheet are named and ranked, and join when they are built. */
 const builtPlaces = [
-  ...coreRooms
-    .filter((room) => !['supports', 'simulate', 'sheet'].includes(room))
-    .map((room) => `core/${room}`),
+  ...coreRooms.map((room) => `core/${room}`),
   ...['cli', 'app', 'app/store', 'app/worker', 'app/scene', 'app/panels'],
 ];
 

@@ -38,6 +38,7 @@ describe('loftseam make with formats', () => {
     expect(names).toEqual(
       [
         ...['body.glb', 'body.obj', 'body.stl', 'form.zip', 'model-1-to-5.stl', 'panels.dxf', 'panels.obj'],
+        ...['card.svg', 'covers.svg', 'foam.svg', 'webs.svg'],
         ...['panels.svg', 'print-a4.pdf', 'print-letter.pdf', 'report.json', 'seams.csv', 'tapes.csv'],
       ].sort(),
     );

@@ -30,7 +30,14 @@ describe('makeForm', () => {
       now: countingClock(),
     });
     expect(form.ok).toBe(true);
-    expect([...new Set(seen.map((s) => s.stage))]).toEqual(['tape', 'body', 'seams', 'panels', 'cutting']);
+    expect([...new Set(seen.map((s) => s.stage))]).toEqual([
+      'tape',
+      'body',
+      'seams',
+      'panels',
+      'inside',
+      'cutting',
+    ]);
     const fractions = seen.map((s) => s.fraction);
     expect(fractions).toEqual(fractions.toSorted((a, b) => a - b));
     expect(fractions[0]).toBe(0);
@@ -42,12 +49,13 @@ describe('makeForm', () => {
         'body',
         'seams',
         'panels',
+        'inside',
         'cutting',
       ]);
   });
 
   it('stops where it is told to, at every stage', () => {
-    for (const stage of ['body', 'seams', 'panels'] satisfies StageId[]) {
+    for (const stage of ['body', 'seams', 'panels', 'inside'] satisfies StageId[]) {
       let reached: StageId = 'tape';
       const form = makeForm(project, {
         targetTriangles,
@@ -69,7 +77,9 @@ describe('makeForm', () => {
       return filesOfForm(form.value);
     };
     const [first, second] = [await make(), await make()];
-    expect(first.map((file) => file.name)).toEqual(['panels.svg', 'report.json', 'body.glb']);
+    expect(first.map((file) => file.name)).toEqual([
+      ...['panels.svg', 'webs.svg', 'card.svg', 'covers.svg', 'foam.svg', 'report.json', 'body.glb'],
+    ]);
     expect(second).toEqual(first);
   });
 

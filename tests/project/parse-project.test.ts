@@ -56,7 +56,7 @@ describe('parseProject', () => {
     ]);
     expect(issues[0].message).toContain('“measurs”');
     expect(issues[0].message).toContain('figure, measures, readings, shape');
-    expect(issues[2].message).toContain('holds nothing');
+    expect(issues[2].message).toContain('tubeDiameter, boardThickness');
   });
 
   it('names the field, the value and the limit of a number out of range', () => {

@@ -1,7 +1,7 @@
 import { failure, InvariantError, type Issue, type Result, success } from '../base/index.ts';
 import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
 import { CLOTHS, type FlatDisk, findCloth, flattenTogether, measureFreeStrain } from '../flatten/index.ts';
-import { capBoundaryLoops, type Mesh } from '../mesh/index.ts';
+import { type ChartSurface, capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
 import {
   bridgeHollows,
@@ -14,6 +14,7 @@ import {
 } from '../seams/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
+import { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
 import { makeReport } from './make-report.ts';
 import { nameFlattenIssues } from './name-flatten-issues.ts';
 import { pieceInputsFromShell } from './piece-input.ts';
@@ -29,6 +30,7 @@ const stageStart: Readonly<Record<StageId, number>> = {
   body: 0.01,
   seams: 0.25,
   panels: 0.5,
+  inside: 0.78,
   cutting: 0.85,
 };
 
@@ -40,6 +42,7 @@ export interface Pipeline {
 }
 
 interface CutShell {
+  readonly surface: ChartSurface;
   readonly shell: SeamedShell;
   readonly closedMesh: Mesh;
 }
@@ -49,11 +52,12 @@ interface StageKeys {
   readonly body: string;
   readonly shell: string;
   readonly flat: string;
+  readonly inside: string;
   readonly pieces: string;
 }
 
 /**
- * The stages in order: tape and body, seams, panels, cutting. Each remembers its last result, so a wider seam allowance
+ * The stages in order: tape and body, seams, panels, inside, cutting. Each remembers its last result, so a wider seam allowance
  * does not fit the body again. A broken promise between rooms comes back as an issue, so that a person sees one.
  */
 export function createPipeline(): Pipeline {
@@ -61,7 +65,8 @@ export function createPipeline(): Pipeline {
     body: rememberLast<Body>(),
     shell: rememberLast<CutShell>(),
     flat: rememberLast<readonly FlatDisk[]>(),
-    pieces: rememberLast<CutPieces>(),
+    inside: rememberLast<InsideDesign>(),
+    pieces: rememberLast<CutPieces & Pick<Form, 'inside'>>(),
   };
   let lastBody: Body | undefined;
   const shapeBody = (project: Project, startFrom?: Body) => {
@@ -115,10 +120,20 @@ export function createPipeline(): Pipeline {
     if (clock.isCancelled()) return cancelled(issues);
     if (!collect(flat)) return failure(issues);
 
-    // 4. Cutting.
+    // 4. Inside: webs, sleeve and plates. Drafts go without.
+    const { surface } = cut.value;
+    const whole = { surface, body: body.value, shell, flat: flat.value, closedMesh };
+    clock.enter('inside', 'Designing webs and plates');
+    const design = options.isDraft
+      ? undefined
+      : memory.inside(keys.inside, () => within('inside', designOfShell(whole, project)));
+    if (design && !collect(design)) return failure(issues);
+    if (clock.isCancelled()) return cancelled(issues);
+
+    // 5. Cutting.
     clock.enter('cutting', 'Drafting the pieces');
     const drafted = memory.pieces(keys.pieces, () =>
-      within('cloth', draftPieces(pieceInputsFromShell(shell, flat.value), project, options.date ?? '')),
+      draftAll(whole, design?.ok ? design.value : undefined, project, options.date ?? ''),
     );
     if (!collect(drafted)) return failure(issues);
 
@@ -133,6 +148,7 @@ export function createPipeline(): Pipeline {
       ...made,
       cloth,
       ...(free?.ok ? { free: free.value } : {}),
+      ...(drafted.value.inside === undefined ? {} : { inside: drafted.value.inside }),
       issues,
       timingsMs,
     });
@@ -154,8 +170,9 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
   const body = JSON.stringify([project.body, options.isDraft ?? false]);
   const shell = JSON.stringify([body, project.seams.layout, project.seams.bridging, options.targetTriangles]);
   const flat = JSON.stringify([shell, project.seams.lengthBlend, project.seams.wrinkleAversion]);
-  const pieces = JSON.stringify([flat, project.cloth, project.name, options.date]);
-  return { body, shell, flat, pieces };
+  const inside = JSON.stringify([flat, project.inside]);
+  const pieces = JSON.stringify([inside, project.cloth, project.name, options.date]);
+  return { body, shell, flat, inside, pieces };
 }
 
 /** What is wrong with the seam layout a project asks for. */
@@ -181,7 +198,25 @@ function cutShell(body: Body, layout: SeamLayout, bridging: number, options: Mak
   if (!shell.ok) return shell;
   const loops = shell.value.openings.map((opening) => opening.vertices);
   const closedMesh = capBoundaryLoops(shell.value.mesh, loops);
-  return success({ shell: shell.value, closedMesh }, shell.issues);
+  return success({ surface, shell: shell.value, closedMesh }, shell.issues);
+}
+
+/** The shell's pieces, and with a design the inner ones. */
+function draftAll(
+  whole: { readonly shell: SeamedShell; readonly flat: readonly FlatDisk[] },
+  design: InsideDesign | undefined,
+  project: Project,
+  date: string,
+): Result<CutPieces & Pick<Form, 'inside'>> {
+  const lines = design?.shape.panelLines ?? [];
+  const inputs = pieceInputsFromShell(whole.shell, whole.flat, lines);
+  const shell = within('cloth', draftPieces(inputs, project, date));
+  if (!shell.ok || !design) return shell;
+  const inner = within('inside', makeInside(design, shell.value.pieces, project, date));
+  const issues = [...shell.issues, ...inner.issues];
+  if (!inner.ok) return failure(issues);
+  const drawings = [...shell.value.drawings, ...inner.value.drawings];
+  return success({ pieces: shell.value.pieces, drawings, inside: inner.value.inside }, issues);
 }
 
 function within<T>(section: string, result: Result<T>): Result<T> {

@@ -10,14 +10,14 @@ export interface FormFile {
   readonly content: string | Uint8Array;
 }
 
-/** `panels.svg` (one more per further material), `report.json`, `body.glb`. Same form, same bytes. */
+/** `panels.svg`, one more per further material (`webs.svg`, `card.svg`, `covers.svg`, `foam.svg`), `report.json`, `body.glb`. Same form, same bytes. */
 export async function filesOfForm(form: Form): Promise<FormFile[]> {
   const arms = form.body.arms.map((arm) => ({ name: `arm-${arm.side}`, mesh: meshOfArm(arm) }));
   const meshes = [{ name: 'body', mesh: form.closedMesh }, ...arms];
   const body = await writeGlb({ meshes, generator: 'Loftseam' });
   return [
     ...form.drawings.map(({ material, drawing }) => ({
-      name: material === 'shell' ? 'panels.svg' : `panels-${material}.svg`,
+      name: material === 'shell' ? 'panels.svg' : `${material}.svg`,
       type: 'image/svg+xml',
       content: writeSvg(drawing),
     })),

@@ -5,7 +5,8 @@ import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { explainCloth } from './explain-cloth.ts';
 import { measureLevels, measureSeams } from './measure-flat.ts';
-import type { Form, Report } from './types.ts';
+import { reportInside } from './report-inside.ts';
+import type { Form, FormInside, Report } from './types.ts';
 
 const mm3PerLitre = 1e6;
 
@@ -18,6 +19,7 @@ export function makeReport(made: {
   readonly cloth: Cloth;
   /** Strain of the panels with no length held, when asked for. */
   readonly free?: readonly StrainSummary[];
+  readonly inside?: FormInside;
   readonly issues: readonly Issue[];
   readonly timingsMs: Readonly<Record<string, number>>;
 }): Report {
@@ -55,6 +57,7 @@ export function makeReport(made: {
     }),
     seams: measureSeams(shell, flat),
     levels: measureLevels(shell, flat),
+    ...(made.inside === undefined ? {} : { inside: reportInside(made.inside) }),
     timingsMs: made.timingsMs,
   };
 }

@@ -6,8 +6,10 @@ import type { Mesh } from '../mesh/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
+import type { ForetoldLevel } from '../simulate/index.ts';
+import type { FillMass, InsideShape, MaterialLine, StandFindings } from '../supports/index.ts';
 
-export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'cutting';
+export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
 
 export interface Report {
   readonly format: 'loftseam-report';
@@ -26,7 +28,24 @@ export interface Report {
   readonly panels: readonly ReportPanel[];
   readonly seams: readonly ReportSeam[];
   readonly levels: readonly { readonly id: string; readonly length3d: number; readonly lengthFlat: number }[];
+  /** The filled form; absent from drafts. */
+  readonly inside?: ReportInside;
   readonly timingsMs: Readonly<Record<string, number>>;
+}
+
+export interface ReportInside {
+  readonly webPlaces: 'seams' | 'panels';
+  readonly levels: readonly ForetoldLevel[];
+  /** Every brace's seams and length at each level, mm. */
+  readonly braces: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly lengths: Readonly<Record<string, number>>;
+  }[];
+  readonly pole: { readonly y: number; readonly sleeveFlatWidth: number; readonly insideForm: number };
+  readonly stand: StandFindings;
+  readonly materials: readonly MaterialLine[];
+  readonly fill: FillMass;
 }
 
 export interface ReportTape {
@@ -113,7 +132,20 @@ export interface Form {
   readonly pieces: readonly Piece[];
   /** One per material. */
   readonly drawings: readonly { readonly material: string; readonly drawing: Drawing }[];
+  /** Webs, sleeve, plates, stand; absent from drafts. */
+  readonly inside?: FormInside;
   readonly report: Report;
+}
+
+/** What holds the stuffed form in shape and carries it. */
+export interface FormInside {
+  readonly shape: InsideShape;
+  /** What each level will measure once filled. */
+  readonly levels: readonly ForetoldLevel[];
+  readonly pieces: readonly Piece[];
+  readonly stand: StandFindings;
+  readonly materials: readonly MaterialLine[];
+  readonly fill: FillMass;
 }
 
 export interface MakeOptions {

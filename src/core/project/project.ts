@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { BodyInput } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
+import type { InsideOptions } from '../supports/index.ts';
 
 // Without this the library tries to compile text into code, which a page's content security policy reports as a breach.
 z.config({ jitless: true });
@@ -46,8 +47,8 @@ export interface ProjectCloth {
   readonly allowanceByEdge?: Readonly<Record<string, number>>;
 }
 
-/** Reserved for webs, sleeve and plates. */
-export type ProjectInside = Readonly<Record<never, never>>;
+/** Webs, pole sleeve, plates and stand; what is absent has the default named in `InsideOptions`. */
+export type ProjectInside = InsideOptions;
 
 /** Reserved for cloth width, card and paper. */
 export type ProjectCutting = Readonly<Record<never, never>>;
@@ -73,6 +74,25 @@ const clothSchema = z.strictObject({
   allowance: allowanceInMm.exactOptional(),
   allowanceByEdge: z.record(z.string(), allowanceInMm).exactOptional(),
 });
+const insideSchema = z.strictObject({
+  tubeDiameter: z.number().min(5).max(200).exactOptional(),
+  boardThickness: z.number().min(1).max(30).exactOptional(),
+  clothThickness: z.number().min(0.1).max(10).exactOptional(),
+  wantedDeviation: z.number().min(0.5).max(50).exactOptional(),
+  webPlaces: z.enum(['seams', 'panels']).exactOptional(),
+  straps: z.boolean().exactOptional(),
+  pressure: z.number().min(0.1).max(50).exactOptional(),
+  clothStiffness: z.number().min(1).max(1000).exactOptional(),
+  measuredGrowth: z.number().min(0).max(0.2).exactOptional(),
+  garmentMass: z.number().min(0).max(100).exactOptional(),
+  garmentOffset: z.number().min(0).max(1000).exactOptional(),
+  waistHeight: z.number().min(300).max(2000).exactOptional(),
+  legs: z.number().int().min(3).max(8).exactOptional(),
+  legRadius: z.number().min(50).max(1000).exactOptional(),
+  standMass: z.number().min(0.1).max(100).exactOptional(),
+  poleMaterial: z.enum(['steel', 'aluminium', 'beech', 'pvc']).exactOptional(),
+  tubeWall: z.number().min(0.2).max(50).exactOptional(),
+});
 const emptySchema = z.strictObject({});
 
 /** Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost. */
@@ -84,7 +104,7 @@ export const projectSchema = z.strictObject({
   body: bodySchema,
   seams: seamsSchema.default({}),
   cloth: clothSchema.default({}),
-  inside: emptySchema.default({}),
+  inside: insideSchema.default({}),
   cutting: emptySchema.default({}),
 }) satisfies z.ZodType<Project>;
 
@@ -95,6 +115,6 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['body.measures.*', Object.keys(sidedLength.shape)],
   ['seams', Object.keys(seamsSchema.shape)],
   ['cloth', Object.keys(clothSchema.shape)],
-  ['inside', []],
+  ['inside', Object.keys(insideSchema.shape)],
   ['cutting', []],
 ]);

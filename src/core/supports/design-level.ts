@@ -11,10 +11,8 @@ export interface Brace {
 }
 
 export interface LevelDesign {
-  /** Per group, mm. */
-  readonly lengths: Float64Array;
-  /** Per group: how much longer than the straight distance on the body (mostly negative), mm. */
-  readonly extra: Float64Array;
+  /** Per brace: how much longer than the straight distance on the body (mostly negative), mm. */
+  readonly extraOfBrace: Float64Array;
   readonly balance: SectionBalance;
   readonly ring: Float64Array;
   /** Parallel to the ring's points. */
@@ -26,18 +24,19 @@ export interface LevelDesign {
 const SCALE = 4;
 /** A brace is not sought further from the straight distance than about this, mm. */
 const LENGTH_SPREAD = 25;
+/** Braces work when they are about so much shorter than the body is deep there, mm. */
+const START = -2.5;
+/** Where the first start leads no nearer than this, mm, another is tried too. */
+const RETRY_ABOVE = 4;
+const OTHER_START = 4;
 const STEP = 0.02;
 
 /**
  * Lengths of the braces of one row that keep the largest deviation small: least squares of the cubes of the deviations
- * (a sixth-power mean, near the largest). `start`: extra lengths to begin with, for example of the row below.
+ * (a sixth-power mean, near the largest). Starts with every brace a little short.
  * Cost: 10 to 40 balances.
  */
-export function designLevel(
-  level: LevelCase,
-  braces: readonly Brace[],
-  start?: ArrayLike<number>,
-): LevelDesign {
+export function designLevel(level: LevelCase, braces: readonly Brace[]): LevelDesign {
   const groupCount = braces.reduce((most, { group }) => Math.max(most, group + 1), 0);
   const straight = straightLengths(level, braces, groupCount);
   const count = level.target.outline.length / 2;
@@ -52,25 +51,32 @@ export function designLevel(
     for (let i = 0; i < count; i++) out[i] = (deviations[i] / SCALE) ** 3;
     for (let g = 0; g < groupCount; g++) out[count + g] = (0.2 * extra[g]) / LENGTH_SPREAD;
   };
-  const solution = minimiseLeastSquares(
-    {
-      start: Float64Array.from({ length: groupCount }, (_, g) => start?.[g] ?? -2.5),
-      residualCount: count + groupCount,
-      residuals,
-      steps: new Float64Array(groupCount).fill(STEP),
-    },
-    { maxIterations: 12, tolerance: 1e-3 },
-  );
+  const minimiseFrom = (extra: number) => {
+    last = undefined;
+    const start = new Float64Array(groupCount).fill(extra);
+    const steps = new Float64Array(groupCount).fill(STEP);
+    return minimiseLeastSquares(
+      { start, residualCount: count + groupCount, residuals, steps },
+      { maxIterations: 12, tolerance: 1e-3 },
+    );
+  };
+  const worst = () => {
+    let index = 0;
+    for (let i = 1; i < count; i++) if (Math.abs(deviations[i]) > Math.abs(deviations[index])) index = i;
+    return { index, deviation: deviations[index] };
+  };
+  let solution = minimiseFrom(START);
+  if (Math.abs(worst().deviation) > RETRY_ABOVE) {
+    const other = minimiseFrom(OTHER_START);
+    if (other.sumOfSquares < solution.sumOfSquares) solution = other;
+  }
   const { balance, ring } = balanceLevel(level, tiesOf(solution.point), deviations);
-  let index = 0;
-  for (let i = 1; i < count; i++) if (Math.abs(deviations[i]) > Math.abs(deviations[index])) index = i;
   return {
-    lengths: straight.map((length, g) => length + solution.point[g]),
-    extra: solution.point,
+    extraOfBrace: Float64Array.from(braces, ({ group }) => solution.point[group]),
     balance,
     ring,
     deviations,
-    worst: { index, deviation: deviations[index] },
+    worst: worst(),
   };
 }
 

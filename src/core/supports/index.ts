@@ -1,3 +1,24 @@
+export { CAUTIONS, type Caution } from './cautions.ts';
+export { designInside } from './design-inside.ts';
+export { insideInputs } from './inside-pieces.ts';
+export {
+  BOARDS,
+  judgeStand,
+  judgeTipping,
+  LEAST_TIP_ANGLE_DEG,
+  leanOfPole,
+  type StandFindings,
+  type StandMass,
+  TUBES,
+} from './judge-stand.ts';
+export {
+  type FillMass,
+  growthOfGirth,
+  listMaterials,
+  type MaterialLine,
+  massOfFill,
+} from './list-materials.ts';
+export { COVER_ALLOWANCE } from './plate-pieces.ts';
 export { sampleSection } from './sample-section.ts';
 export {
   type SectionBalance,
@@ -6,3 +27,4 @@ export {
   solveSection,
 } from './solve-section.ts';
 export { radiusOfFreeSleeve, type SpanArc, solveSpanArc } from './span-arc.ts';
+export type * from './types.ts';

@@ -18,12 +18,12 @@ export interface SectionTarget {
 }
 
 /** About so many points round a row: the chords fall short of a girth by about 0.04 %. */
-const POINTS = 144;
+const POINTS = 120;
 
 /** The row at chart height v with the cloth held at the given angles (rising, within one turn). */
 export function sliceTarget(surface: ChartSurface, v: number, heldAt: ArrayLike<number>): SectionTarget {
   const held = Float64Array.from(heldAt);
-  const ends = Array.from(held, (u, k) => held[k + 1] ?? held[0] + 2 * Math.PI);
+  const ends = Array.from(held, (_, k) => held[k + 1] ?? held[0] + 2 * Math.PI);
   const pieces = ends.map((end, k) => Math.max(2, Math.round((POINTS * (end - held[k])) / (2 * Math.PI))));
   const chart: number[] = [];
   ends.forEach((end, k) => {

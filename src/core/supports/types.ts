@@ -44,12 +44,22 @@ export interface InsideForm {
     /** n × 3, closed. */
     readonly points: Float64Array;
   }[];
+  /** Chart heights of the neck base and the shoulder point. */
+  readonly neckBaseV: number;
+  readonly shoulderPointV: number;
   /** Litres inside shell and plates, area of the shell in mm². */
   readonly volumeL: number;
   readonly area: number;
   /** Seam letters used so far; inner seams go on from there. */
   readonly letterCount: number;
+  /** Names any number of seams: 0 = A. */
+  readonly letterOf: (index: number) => string;
+  /** Flat lengths (mm) of the stretches of a line over the panels, by its chart points (n × 2); null where it leaves them. */
+  readonly measureOnPanels: (chart: Float64Array) => Float64Array | null;
 }
+
+/** Where front-to-back webs are held: on seams, or on lines drawn inside the panels where they hold better. */
+export type WebPlaces = 'seams' | 'panels';
 
 /** What the maker chooses for the inside; all in mm, kg. Absent = the default beside it. */
 export interface InsideOptions {
@@ -61,8 +71,10 @@ export interface InsideOptions {
   readonly clothThickness?: number;
   /** Largest deviation from the body that is still wanted at waist and hip; default 3. */
   readonly wantedDeviation?: number;
-  /** Pairs of front-to-back webs; default as many as bring the wanted deviation, as far as the seams allow. */
-  readonly webPairs?: number;
+  /** Default: on seams if that brings the wanted deviation, else on lines drawn on the panels. */
+  readonly webPlaces?: WebPlaces;
+  /** Straps from the side seams to the sleeve at hip and bust; default true. */
+  readonly straps?: boolean;
   /** Pressure of the filling, kPa; default 3. */
   readonly pressure?: number;
   /** Stiffness of the fused cloth, N per mm width; default 40. */
@@ -82,4 +94,79 @@ export interface InsideOptions {
   readonly poleMaterial?: 'steel' | 'aluminium' | 'beech' | 'pvc';
   /** Wall of the tube; default 1.5. Solid wood has none. */
   readonly tubeWall?: number;
+}
+
+/** What a row of the finished form measures. mm. */
+export interface SectionSize {
+  readonly width: number;
+  readonly depth: number;
+  /** As a tape takes it. */
+  readonly girth: number;
+}
+
+export interface LevelFinding {
+  readonly id: string;
+  readonly name: string;
+  readonly z: number;
+  readonly body: SectionSize;
+  /** Stuffed with nothing inside. */
+  readonly free: SectionSize & { readonly deviation: number };
+  /** Stuffed with webs, ties and straps. */
+  readonly held: SectionSize & {
+    /** The largest one, positive outside the body. */
+    readonly deviation: number;
+    readonly where: string;
+    readonly x: number;
+    readonly y: number;
+  };
+  /** Braces that hang slack at this level. */
+  readonly slack: readonly string[];
+}
+
+export interface PoleFit {
+  /** Where the pole stands; x is 0. */
+  readonly y: number;
+  readonly radius: number;
+  /** How far from the pole's middle the sleeve's cloth reaches when ties pull at it. */
+  readonly reach: number;
+  readonly sleeveGirth: number;
+  /** Top of the base plate and underside of the neck plate at the pole. */
+  readonly zBottom: number;
+  readonly zTop: number;
+}
+
+/** One rung of a brace: a row, with its two ends on the body and its finished length. */
+export interface BraceRung {
+  readonly v: number;
+  readonly z: number;
+  readonly from: readonly [number, number, number];
+  readonly to: readonly [number, number, number];
+  readonly length: number;
+  readonly levelId?: string;
+}
+
+export interface DesignedBrace {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: 'tie' | 'web' | 'strap';
+  readonly side: 'right' | 'left' | 'centre';
+  readonly from: InsideLine;
+  readonly to: InsideLine | 'sleeve';
+  readonly rungs: readonly BraceRung[];
+}
+
+export interface InsideShape {
+  readonly pole: PoleFit;
+  readonly webPlaces: WebPlaces;
+  readonly levels: readonly LevelFinding[];
+  readonly braces: readonly DesignedBrace[];
+  /** Lines to draw on the panels, where braces are sewn on inside them. */
+  readonly panelLines: readonly {
+    readonly id: string;
+    readonly letter: string;
+    readonly name: string;
+    readonly chart: Float64Array;
+  }[];
+  /** Predicted outlines, closed, n × 3. */
+  readonly rings: readonly Float64Array[];
 }

@@ -1,0 +1,110 @@
+import { failure, type Issue, type Result, success } from '../base/index.ts';
+import type { Body } from '../body/index.ts';
+import type { FlatDisk } from '../flatten/index.ts';
+import type { ChartSurface, Mesh } from '../mesh/index.ts';
+import { arrangePieces, draftPiece, type Piece, type PieceInput } from '../pattern/index.ts';
+import type { Project } from '../project/index.ts';
+import type { SeamedShell } from '../seams/index.ts';
+import { foretellLevels } from '../simulate/index.ts';
+import {
+  COVER_ALLOWANCE,
+  designInside,
+  type InsideForm,
+  type InsideShape,
+  insideInputs,
+  judgeStand,
+  listMaterials,
+  massOfFill,
+} from '../supports/index.ts';
+import { bodyInWords } from './draft-pieces.ts';
+import { insideFormFromShell } from './inside-form.ts';
+import type { Form, FormInside } from './types.ts';
+
+/** Where inner pieces are not to be sewn to anything, cut bare, mm; cloth is hemmed. */
+const HEM = 10;
+
+/** The webs and all else inside, before the pieces are drafted. */
+export interface InsideDesign {
+  readonly form: InsideForm;
+  readonly shape: InsideShape;
+}
+
+/** Designs webs, ties, straps and pole. What is wrong comes as issues beside the design, so that the panels still come. */
+export function designOfShell(
+  made: {
+    readonly surface: ChartSurface;
+    readonly body: Body;
+    readonly shell: SeamedShell;
+    readonly flat: readonly FlatDisk[];
+    readonly closedMesh: Mesh;
+  },
+  project: Project,
+): Result<InsideDesign> {
+  const form = insideFormFromShell(made);
+  const { shape, issues } = designInside(form, project.inside);
+  return success({ form, shape }, issues);
+}
+
+/** Inner pieces drafted and laid out by material, the stand judged, the list of materials. */
+export function makeInside(
+  { form, shape }: InsideDesign,
+  shell: readonly Piece[],
+  project: Project,
+  date: string,
+): Result<{ inside: FormInside; drawings: Form['drawings'] }> {
+  const issues: Issue[] = [];
+  const { inputs, issues: partIssues } = insideInputs(form, shape, project.inside);
+  issues.push(...partIssues);
+  const pieces: Piece[] = [];
+  const info = { project: project.name, body: bodyInWords(project), date };
+  for (const input of inputs) {
+    const piece = draftPiece(input, info, allowancesOf(input, project));
+    // Small parts have room for their name only, which is enough on them.
+    issues.push(...piece.issues.filter(({ code }) => code !== 'label-shortened'));
+    if (piece.ok) pieces.push(piece.value);
+  }
+  if (pieces.length < inputs.length) return failure(issues);
+
+  const drawings: Form['drawings'][number][] = [];
+  for (const material of new Set(pieces.map((piece) => piece.material))) {
+    const own = pieces.filter((piece) => piece.material === material);
+    const sheet = arrangePieces(own, { title: `${project.name} – ${material}` });
+    issues.push(...sheet.issues);
+    if (sheet.ok) drawings.push({ material, drawing: sheet.value });
+  }
+  const materials = listMaterials(form, shape, shell, pieces, project.inside);
+  const stand = judgeStand(weightsOf(form, shape), project.inside);
+  issues.push(...stand.issues);
+  const inside: FormInside = {
+    shape,
+    levels: foretellLevels(shape.levels, project.inside),
+    pieces,
+    stand: stand.findings,
+    materials: materials.lines,
+    fill: materials.fill,
+  };
+  return success({ inside, drawings }, issues);
+}
+
+function allowancesOf(input: PieceInput, project: Project) {
+  const bare = input.material === 'card' || input.material === 'foam' ? 0 : HEM;
+  const open = input.material === 'covers' ? COVER_ALLOWANCE : bare;
+  const edges = input.edges.filter(({ kind }) => kind === 'opening').map(({ id }) => [id, open]);
+  const { allowance } = project.cloth;
+  return { ...(allowance === undefined ? {} : { allowance }), allowanceByEdge: Object.fromEntries(edges) };
+}
+
+/** Shell, webs and plates weigh about so much beside the filling, kg (ours). */
+const CLOTH_AND_BOARD = 1.2;
+
+function weightsOf(form: InsideForm, shape: InsideShape) {
+  const fill = massOfFill(form.volumeL);
+  const bust = form.levels.find(({ id }) => id === 'bust');
+  const { zBottom, zTop } = shape.pole;
+  return {
+    mass: 0.5 * (fill.low + fill.high) + CLOTH_AND_BOARD,
+    middle: zBottom + 0.45 * (zTop - zBottom),
+    base: zBottom,
+    bust: bust?.z ?? zTop / 2,
+  };
+}

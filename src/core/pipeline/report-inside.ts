@@ -1,0 +1,25 @@
+import type { FormInside, ReportInside } from './types.ts';
+
+/** The numbers of the inner parts, without their shapes. */
+export function reportInside(inside: FormInside): ReportInside {
+  const { shape, levels, stand, materials, fill } = inside;
+  return {
+    webPlaces: shape.webPlaces,
+    levels,
+    braces: shape.braces.map(({ id, name, rungs }) => ({
+      id,
+      name,
+      lengths: Object.fromEntries(
+        rungs.flatMap(({ levelId, length }) => (levelId === undefined ? [] : [[levelId, length]])),
+      ),
+    })),
+    pole: {
+      y: shape.pole.y,
+      sleeveFlatWidth: shape.pole.sleeveGirth / 2,
+      insideForm: shape.pole.zTop - shape.pole.zBottom,
+    },
+    stand,
+    materials,
+    fill,
+  };
+}

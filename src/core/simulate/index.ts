@@ -1,0 +1,1 @@
+export { type ForetoldLevel, foretellLevels } from './foretell-levels.ts';

@@ -1,0 +1,216 @@
+import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
+import { lengthOnLine } from './inside-lines.ts';
+import { makeOval } from './make-oval.ts';
+import type { BraceRung, DesignedBrace, InsideForm, InsideLine, InsideSeam } from './types.ts';
+import { type FlatStrip, unrollStrip } from './unroll-strip.ts';
+
+/** Half height of an opening for fill, mm, and of one that a strap passes. */
+const OPENING_HALF = 27;
+const PASSAGE_HALF = 32;
+const WIDEST_HALF = 40;
+/** Cloth kept beside an opening, mm, and from it to its reinforcing stitches. */
+const OPENING_MARGIN = 18;
+const REINFORCED = 5;
+/** From an opening to the hemmed top and bottom, mm. */
+const END_MARGIN = 14;
+
+/**
+ * A web, tie or strap as a flat piece: its upright edges are as long as the flat seams they are sewn to, mark for mark,
+ * its width at every height the designed one. `passages`: levels at which straps pass through it.
+ */
+export function braceInput(
+  brace: DesignedBrace,
+  form: InsideForm,
+  sleeveLetter: string,
+  passages: readonly string[],
+): PieceInput {
+  const { rungs, from, to } = brace;
+  const strip = layBrace(brace);
+  const openings = brace.kind === 'strap' ? [] : placeOpenings(brace, strip, passages);
+  const leftEdges = edgesAlong(strip.left, rungs, from, brace, '');
+  const rightEdges = edgesAlong(strip.right, rungs, to, brace, sleeveLetter);
+  const n = rungs.length;
+  const cross = (k: number, id: string, isReversed: boolean): PieceEdge => {
+    const ends = [at(strip.left, k), at(strip.right, k)];
+    const points = Float64Array.from((isReversed ? ends.reverse() : ends).flat());
+    return { kind: 'opening', id, letter: '', points, marks: [], bodyHalf: 'front' };
+  };
+  return {
+    id: brace.id,
+    name: brace.name,
+    side: brace.side,
+    edges: [
+      cross(0, 'bottom', false),
+      ...rightEdges,
+      cross(n - 1, 'top', true),
+      ...leftEdges.map(reverseEdge).reverse(),
+    ],
+    levelLines: levelLines(rungs, strip, form, openings),
+    material: 'webs',
+    ...(openings.length === 0
+      ? {}
+      : {
+          cutouts: openings.map(({ id, outline }) => ({ id, name: id, points: outline })),
+          stitchLines: openings.map(({ id, reinforced }) => ({
+            id: `reinforce-${id}`,
+            name: `reinforce-${id}`,
+            points: reinforced,
+          })),
+        }),
+  };
+}
+
+function layBrace({ rungs, from, to }: DesignedBrace): FlatStrip {
+  const pairs = rungs.slice(1).map((rung, k) => [rungs[k], rung] as const);
+  return unrollStrip(
+    rungs.map(({ length }) => length),
+    pairs.map(([a, b]) => lengthOnLine(from, a.v, b.v)),
+    pairs.map(([a, b]) => (to === 'sleeve' ? b.z - a.z : lengthOnLine(to, a.v, b.v))),
+    pairs.map(([a, b]) => distance(shortened(a).to, shortened(b).from)),
+  );
+}
+
+/** A rung's ends drawn together, each by half, to its designed length. */
+function shortened({ from, to, length }: BraceRung): { from: number[]; to: number[] } {
+  const t = 0.5 - (0.5 * length) / distance(from, to);
+  const mix = (a: readonly number[], b: readonly number[]): number[] => a.map((x, i) => x + t * (b[i] - x));
+  return { from: mix(from, to), to: mix(to, from) };
+}
+
+function distance(a: readonly number[], b: readonly number[]): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+}
+
+function at(points: Float64Array, k: number): [number, number] {
+  return [points[2 * k], points[2 * k + 1]];
+}
+
+/** One edge per seam it is sewn to, upwards; on the sleeve a single one. */
+function edgesAlong(
+  points: Float64Array,
+  rungs: readonly BraceRung[],
+  line: InsideLine | 'sleeve',
+  brace: DesignedBrace,
+  sleeveLetter: string,
+): PieceEdge[] {
+  const bodyHalf = line === 'sleeve' || line.half === 'front' ? 'front' : 'back';
+  if (line === 'sleeve') {
+    const levels = rungs.flatMap(({ levelId }, index) => {
+      return levelId === undefined || index === 0 || index === rungs.length - 1 ? [] : [{ levelId, index }];
+    });
+    const marks = levels.map((level, k): PieceMark => ({ kind: 'level', number: k + 1, ...level }));
+    return [{ kind: 'seam', id: `sleeve-${brace.id}`, letter: sleeveLetter, points, marks, bodyHalf }];
+  }
+  const edges: PieceEdge[] = [];
+  for (let k = 0; k + 1 < rungs.length; ) {
+    const seam = seamAt(line, 0.5 * (rungs[k].v + rungs[k + 1].v));
+    let end = k + 1;
+    while (end + 1 < rungs.length && seamAt(line, 0.5 * (rungs[end].v + rungs[end + 1].v)) === seam) end++;
+    const own = rungs.slice(k, end + 1);
+    const marks = seam.marks.flatMap((mark): PieceMark[] => {
+      const index = own.findIndex(({ v }) => Math.abs(v - seam.v[mark.index]) < 1e-9);
+      if (index <= 0 || index >= own.length - 1) return [];
+      const { kind, number, levelId } = mark;
+      return [{ kind, number, index, ...(levelId === undefined ? {} : { levelId }) }];
+    });
+    edges.push({
+      kind: 'seam',
+      id: seam.id,
+      letter: seam.letter,
+      points: points.slice(2 * k, 2 * end + 2),
+      marks,
+      bodyHalf,
+    });
+    k = end;
+  }
+  return edges;
+}
+
+function seamAt(line: InsideLine, v: number): InsideSeam {
+  return line.seams.find((seam) => v <= seam.v[seam.v.length - 1]) ?? line.seams[line.seams.length - 1];
+}
+
+function reverseEdge(edge: PieceEdge): PieceEdge {
+  const count = edge.points.length / 2;
+  return {
+    ...edge,
+    points: Float64Array.from(edge.points, (_, i) => edge.points[2 * (count - 1 - (i >> 1)) + (i % 2)]),
+    marks: edge.marks.map((mark) => ({ ...mark, index: count - 1 - mark.index })),
+  };
+}
+
+interface Opening {
+  readonly id: string;
+  readonly outline: Float64Array;
+  readonly reinforced: Float64Array;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Openings where straps pass, and one between any two neighbouring levels far enough apart. */
+function placeOpenings(brace: DesignedBrace, strip: FlatStrip, passages: readonly string[]): Opening[] {
+  const { rungs } = brace;
+  const middle = (k: number): [number, number] => {
+    const [lx, ly] = at(strip.left, k);
+    const [rx, ry] = at(strip.right, k);
+    return [0.5 * (lx + rx), 0.5 * (ly + ry)];
+  };
+  const passing = brace.kind === 'web' ? passages : [];
+  const stops = rungs.flatMap((rung, k) =>
+    rung.levelId !== undefined || k === 0 || k === rungs.length - 1
+      ? [{ y: middle(k)[1], isPassage: rung.levelId !== undefined && passing.includes(rung.levelId) }]
+      : [],
+  );
+  const ends = [stops[0].y, stops[stops.length - 1].y];
+  const wanted: { y: number; half: number }[] = [];
+  stops.forEach(({ y, isPassage }, i) => {
+    if (isPassage)
+      wanted.push({ y, half: Math.min(PASSAGE_HALF, ...ends.map((end) => Math.abs(y - end) - END_MARGIN)) });
+    if (i === 0) return;
+    const before = stops[i - 1];
+    const low = before.y + (before.isPassage ? PASSAGE_HALF + 10 : 0);
+    const room = y - (isPassage ? PASSAGE_HALF + 10 : 0) - low;
+    const count = Math.floor(room / (2 * OPENING_HALF + OPENING_MARGIN));
+    for (let c = 0; c < count; c++) wanted.push({ y: low + (room * (c + 0.5)) / count, half: OPENING_HALF });
+  });
+  return wanted.flatMap(({ y, half }, i) => {
+    const k = rungs.findIndex((_, index) => middle(index)[1] >= y);
+    if (k <= 0) return [];
+    const t = (y - middle(k - 1)[1]) / (middle(k)[1] - middle(k - 1)[1]);
+    const x = middle(k - 1)[0] + t * (middle(k)[0] - middle(k - 1)[0]);
+    const halfWidth = Math.min(WIDEST_HALF, 0.5 * rungs[k].length - OPENING_MARGIN);
+    if (halfWidth < 12 || half < 12) return [];
+    return [
+      {
+        id: `opening-${i + 1}`,
+        outline: makeOval(x, y, halfWidth, half),
+        reinforced: makeOval(x, y, halfWidth + REINFORCED, half + REINFORCED, true),
+        low: y - half - REINFORCED,
+        high: y + half + REINFORCED,
+      },
+    ];
+  });
+}
+
+/** Level lines from edge to edge; where an opening lies in the way, only the two ends of the line. */
+function levelLines(
+  rungs: readonly BraceRung[],
+  strip: FlatStrip,
+  form: InsideForm,
+  openings: readonly Opening[],
+): PieceLine[] {
+  return rungs.flatMap(({ levelId }, k): PieceLine[] => {
+    const level = form.levels.find(({ id }) => id === levelId);
+    if (!level || k === 0 || k === rungs.length - 1) return [];
+    const [lx, ly] = at(strip.left, k);
+    const [rx, ry] = at(strip.right, k);
+    const isCut = openings.some(({ low, high }) => ly > low && ly < high);
+    if (!isCut) return [{ id: level.id, name: level.name, points: Float64Array.of(lx, ly, rx, ry) }];
+    const dx = 15 / Math.hypot(rx - lx, ry - ly);
+    const [sx, sy] = [dx * (rx - lx), dx * (ry - ly)];
+    return [
+      { id: level.id, name: level.name, points: Float64Array.of(lx, ly, lx + sx, ly + sy) },
+      { id: `${level.id}-end`, name: level.name, points: Float64Array.of(rx - sx, ry - sy, rx, ry) },
+    ];
+  });
+}

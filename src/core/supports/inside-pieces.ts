@@ -1,0 +1,37 @@
+import type { Issue } from '../base/index.ts';
+import type { PieceInput } from '../pattern/index.ts';
+import { blockInputs } from './block-pieces.ts';
+import { braceInput } from './brace-piece.ts';
+import { plateInputs } from './plate-pieces.ts';
+import { shareOfBrace, sleeveInput, tabInputs } from './sleeve-pieces.ts';
+import type { DesignedBrace, InsideForm, InsideOptions, InsideShape } from './types.ts';
+
+/** Every inner piece, ready to be drafted. Materials: `webs`, `card`, `covers`, `foam`. */
+export function insideInputs(
+  form: InsideForm,
+  shape: InsideShape,
+  options: InsideOptions,
+): { inputs: readonly PieceInput[]; issues: readonly Issue[] } {
+  const first = form.letterCount + shape.panelLines.length;
+  const closing = form.letterOf(first);
+  const shares = [...new Set(shape.braces.filter(({ to }) => to === 'sleeve').map(shareOfBrace))];
+  const places = shares.filter((share) => share > 0).sort((a, b) => a - b);
+  const letterOfBrace = (brace: DesignedBrace): string => {
+    const place = places.indexOf(shareOfBrace(brace));
+    return place < 0 ? closing : form.letterOf(first + 1 + place);
+  };
+  const passages = shape.braces.flatMap((brace) => {
+    return brace.kind === 'strap' ? brace.rungs.flatMap(({ levelId }) => levelId ?? []) : [];
+  });
+  const plates = plateInputs(form, shape, options.clothThickness ?? 0.6);
+  return {
+    inputs: [
+      ...shape.braces.map((brace) => braceInput(brace, form, letterOfBrace(brace), passages)),
+      sleeveInput(form, shape, letterOfBrace, closing),
+      ...tabInputs(),
+      ...plates.inputs,
+      ...blockInputs(form, options.clothThickness ?? 0.6),
+    ],
+    issues: plates.issues,
+  };
+}

@@ -1,0 +1,145 @@
+import { measurePolygonArea, measurePolyline } from '../math/index.ts';
+import type { Piece } from '../pattern/index.ts';
+import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
+
+/** One line of the list to buy by. */
+export interface MaterialLine {
+  readonly id: string;
+  readonly name: string;
+  readonly quantity: number;
+  readonly unit: 'm²' | 'm' | 'kg' | 'mm' | 'L' | 'pieces';
+  readonly note: string;
+}
+
+export interface FillMass {
+  /** Litres to be filled. */
+  readonly volumeL: number;
+  /** Firm filling, kg. */
+  readonly low: number;
+  readonly high: number;
+  /** kg to buy: the upper figure and a fifth more. */
+  readonly buy: number;
+  readonly bags: number;
+}
+
+/** Firm filling, kg/m³ (common practice, no source). */
+const FIRM = { low: 50, high: 80 } as const;
+const SPARE = 1.2;
+const BAG = 1;
+/** Metres of thread a metre of lockstitch takes, two rows sewn (common practice: 2.5 to 3 m a row). */
+const THREAD_PER_METRE = 2 * 3;
+/** Cut cloth over pieces: what falls off between them (common practice). */
+const CUTTING_LOSS = 1.2;
+
+/** Filling of `volumeL` litres. */
+export function massOfFill(volumeL: number): FillMass {
+  const [low, high] = [(volumeL * FIRM.low) / 1000, (volumeL * FIRM.high) / 1000];
+  const buy = high * SPARE;
+  return { volumeL, low, high, buy, bags: Math.ceil(buy / BAG) };
+}
+
+/** Litres that pole, base plate and neck block take from the filling. */
+function volumeOfParts(shape: InsideShape, pieces: readonly Piece[], boardThickness: number): number {
+  const { radius, zBottom, zTop } = shape.pole;
+  const tube = Math.PI * radius * radius * (zTop - zBottom);
+  const base = pieces.find(({ id }) => id === 'base-plate-1');
+  const plate = base ? Math.abs(measurePolygonArea(base.cutLine)) * boardThickness : 0;
+  const foot = pieces.find(({ id }) => id === 'neck-block-foot');
+  const profile = pieces.find(({ id }) => id === 'neck-block-side');
+  const heights = profile ? profile.cutLine.filter((_, i) => i % 2 === 1) : new Float64Array([0]);
+  const height = Math.max(...heights) - Math.min(...heights);
+  const block = foot ? Math.abs(measurePolygonArea(foot.cutLine)) * height * 0.7 : 0;
+  return (tube + plate + block) / 1e6;
+}
+
+/** Everything to have at hand before cutting. `shell` and `inner` are the finished pieces. */
+export function listMaterials(
+  form: InsideForm,
+  shape: InsideShape,
+  shell: readonly Piece[],
+  inner: readonly Piece[],
+  options: InsideOptions,
+): { lines: MaterialLine[]; fill: FillMass } {
+  const boardThickness = options.boardThickness ?? 8;
+  const areaOf = (pieces: readonly Piece[]): number =>
+    pieces.reduce((sum, piece) => sum + Math.abs(measurePolygonArea(piece.cutLine)), 0) / 1e6;
+  const of = (material: string): Piece[] => inner.filter((piece) => piece.material === material);
+  const seams = [...shell, ...of('webs')].flatMap(({ sewLines }) => sewLines);
+  // Every seam is on two pieces, so half the sew lines' length is sewn.
+  const sewn = seams.reduce((sum, { points }) => sum + measurePolyline(points), 0) / 2 / 1000;
+  const fill = massOfFill(form.volumeL - volumeOfParts(shape, inner, boardThickness));
+  const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
+  const tubeAll = (options.waistHeight ?? 1040) + shape.pole.zTop + boardThickness;
+  const cloth = (id: string, name: string, area: number, note: string): MaterialLine => {
+    return { id, name, quantity: area * CUTTING_LOSS, unit: 'm²', note };
+  };
+  const lines: MaterialLine[] = [
+    cloth('shell', 'shell cloth', areaOf(shell), 'firm woven cotton; wash and press before cutting'),
+    cloth(
+      'interfacing',
+      'woven fusible interfacing',
+      areaOf(shell),
+      'fuse before cutting out: fused cloth shrinks',
+    ),
+    cloth(
+      'webs',
+      'cloth for webs, ties and sleeve',
+      areaOf(of('webs')),
+      'the same firm cloth, grain upright',
+    ),
+    cloth('covers', 'cloth for the covers of the plates', areaOf(of('covers')), ''),
+    cloth(
+      'card',
+      `board, ${boardThickness} mm in two layers`,
+      areaOf(of('card')),
+      'flutes of the two layers crossing',
+    ),
+    {
+      id: 'foam',
+      name: 'firm foam for the neck block',
+      quantity: 1,
+      unit: 'pieces',
+      note: 'cut by the three templates',
+    },
+    {
+      id: 'tube',
+      name: `tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`,
+      quantity: tubeAll,
+      unit: 'mm',
+      note: `from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`,
+    },
+    {
+      id: 'thread',
+      name: 'strong polyester thread',
+      quantity: sewn * THREAD_PER_METRE,
+      unit: 'm',
+      note: 'every seam sewn twice',
+    },
+    {
+      id: 'cord',
+      name: 'waxed cord',
+      quantity: 4,
+      unit: 'm',
+      note: 'to lace plate covers and close the last opening',
+    },
+    {
+      id: 'fill',
+      name: 'polyester fibre',
+      quantity: fill.buy,
+      unit: 'kg',
+      note: `${fill.low.toFixed(1)} to ${fill.high.toFixed(1)} kg firm, and a fifth to spare`,
+    },
+  ];
+  return { lines, fill };
+}
+
+/**
+ * Growth of a girth under the filling: of the maker's own test tube when measured, else by Laplace and Hooke,
+ * pR/(Et) (1 + …) for the mean radius. A fraction.
+ */
+export function growthOfGirth(girth: number, options: InsideOptions): number {
+  if (options.measuredGrowth !== undefined) return options.measuredGrowth;
+  const stretch = (0.001 * (options.pressure ?? 3)) / (options.clothStiffness ?? 40);
+  const radius = girth / (2 * Math.PI);
+  return 1 / (1 - stretch * radius) - 1;
+}

@@ -1,0 +1,189 @@
+import type { Issue } from '../base/index.ts';
+import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
+import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
+import { makeOval } from './make-oval.ts';
+import { insetRing, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
+import type { InsideForm, InsideShape } from './types.ts';
+
+/** Play of the pole in a plate's hole, mm on the diameter (common practice: 0.5 to 1). */
+const POLE_PLAY = 1;
+const STUFFING_RADIUS = 38;
+const LID_OVERLAP = 14;
+/** Board kept beside a hole, mm. */
+const BOARD_MARGIN = 12;
+/** Allowance of a plate's cloth cover, mm: folded over the edge and laced or glued behind. */
+export const COVER_ALLOWANCE = 20;
+
+const NAMES: Readonly<Record<OpeningId, string>> = {
+  base: 'base plate',
+  neck: 'neck plate',
+  armholeRight: 'armhole plate right',
+  armholeLeft: 'armhole plate left',
+};
+/** The four edges as a maker names them, from the right hand of the drawing counter-clockwise. */
+const EDGES: Readonly<Record<OpeningId, readonly [string, string, string, string]>> = {
+  base: ['right', 'front', 'left', 'back'],
+  neck: ['right', 'front', 'left', 'back'],
+  armholeRight: ['front', 'up', 'back', 'down'],
+  armholeLeft: ['back', 'up', 'front', 'down'],
+};
+
+export interface PlateSet {
+  readonly inputs: readonly PieceInput[];
+  readonly issues: readonly Issue[];
+}
+
+/**
+ * Board plates for every opening, each as two layers whose flutes cross, the base with pole and stuffing holes and their
+ * lids, the neck with a pole hole; and a cloth cover for each. A plate is the shell's edge less the shell's cloth (with
+ * its turned-in allowance) and the cover's: 3 layers of cloth.
+ */
+export function plateInputs(form: InsideForm, shape: InsideShape, clothThickness: number): PlateSet {
+  const inset = 3 * clothThickness;
+  const issues: Issue[] = [];
+  const inputs = (Object.keys(NAMES) as OpeningId[]).flatMap((id) => {
+    const outline = outlinePlate(form, id);
+    if (!outline) return [];
+    const ring = insetRing(outline.edge, inset);
+    const holes = id === 'base' || id === 'neck' ? holesOf(id, outline, ring, shape) : [];
+    const tight = holes.filter((hole) => isTight(hole.points, ring));
+    for (const hole of tight) issues.push(tightHole(NAMES[id], hole.name));
+    return [...boardLayers(id, ring, holes), coverInput(id, ring)];
+  });
+  return { inputs: [...inputs, ...lidInputs(inputs)], issues };
+}
+
+function holesOf(id: OpeningId, outline: PlateOutline, ring: Float64Array, shape: InsideShape): PieceLine[] {
+  const { y, radius, zBottom, zTop } = shape.pole;
+  const [px, py] = outline.flatten(0, y, id === 'base' ? zBottom : zTop);
+  const pole = {
+    id: 'pole',
+    name: 'pole',
+    points: makeOval(px, py, radius + POLE_PLAY / 2, radius + POLE_PLAY / 2),
+  };
+  if (id === 'neck') return [pole];
+  const xs = ring.filter((_, i) => i % 2 === 0);
+  const halfWidth = 0.5 * (Math.max(...xs) - Math.min(...xs));
+  const x = 0.5 * (halfWidth + radius);
+  const r = Math.min(STUFFING_RADIUS, 0.5 * (halfWidth - radius) - 2 * BOARD_MARGIN);
+  const stuffing = [x, -x].map((cx, i) => {
+    const side = i === 0 ? 'right' : 'left';
+    return { id: `stuffing-${side}`, name: `stuffing ${side}`, points: makeOval(cx, py, r, r) };
+  });
+  return [pole, ...stuffing];
+}
+
+function isTight(hole: Float64Array, ring: Float64Array): boolean {
+  for (let i = 0; i < hole.length; i += 2) {
+    if (!isInsidePolygon(ring, hole[i], hole[i + 1])) return true;
+    if (measureDistanceToPolyline(ring, true, hole[i], hole[i + 1]) < 6) return true;
+  }
+  return false;
+}
+
+function tightHole(plate: string, hole: string): Issue {
+  const message = `The ${hole} hole comes nearer than 6 mm to the edge of the ${plate}: take a thinner tube, or thin ply instead of card.`;
+  return { code: 'hole-near-edge', path: 'tubeDiameter', message, severity: 'warning', limit: 6 };
+}
+
+function boardLayers(id: OpeningId, ring: Float64Array, holes: readonly PieceLine[]): PieceInput[] {
+  const kebab = NAMES[id].replaceAll(' ', '-');
+  return ([false, true] as const).map((isTurned): PieceInput => {
+    const move = isTurned ? quarterTurn : (points: Float64Array) => points.slice();
+    return {
+      id: `${kebab}-${isTurned ? 2 : 1}`,
+      name: `${NAMES[id]}, layer ${isTurned ? 2 : 1}`,
+      side: sideOf(id),
+      edges: edgesOf(id, ring, []).map((edge) => ({ ...edge, points: move(edge.points) })),
+      levelLines: [],
+      ...(holes.length === 0
+        ? {}
+        : { cutouts: holes.map((hole) => ({ ...hole, points: move(hole.points) })) }),
+      material: 'card',
+      grainWord: 'flutes',
+    };
+  });
+}
+
+function sideOf(id: OpeningId): PieceInput['side'] {
+  return id === 'armholeRight' ? 'right' : id === 'armholeLeft' ? 'left' : 'centre';
+}
+
+/** Clockwise, so that the second layer's flutes, upright on the sheet, cross the first one's. */
+function quarterTurn(points: Float64Array): Float64Array {
+  return points.map((_, i) => (i % 2 === 0 ? points[i + 1] : -points[i - 1]));
+}
+
+/** The ring as four edges, divided at the diagonals of its box; balance marks in the middle of each when wanted. */
+function edgesOf(id: OpeningId, ring: Float64Array, marks: readonly 'middle'[]): PieceEdge[] {
+  const xs = ring.filter((_, i) => i % 2 === 0);
+  const ys = ring.filter((_, i) => i % 2 === 1);
+  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const count = ring.length / 2;
+  const quarterOf = (i: number): number => {
+    const angle = Math.atan2(
+      (2 * ring[2 * i + 1] - y0 - y1) / (y1 - y0),
+      (2 * ring[2 * i] - x0 - x1) / (x1 - x0),
+    );
+    return Math.floor(((angle + Math.PI / 4) / (Math.PI / 2) + 8) % 4);
+  };
+  let first = 0;
+  while (!(quarterOf(first) === 0 && quarterOf((first + count - 1) % count) === 3)) first++;
+  const edges: PieceEdge[] = [];
+  for (let quarter = 0, i = first; quarter < 4; quarter++) {
+    const points = [ring[2 * (i % count)], ring[2 * (i % count) + 1]];
+    let steps = 0;
+    do {
+      i++;
+      steps++;
+      points.push(ring[2 * (i % count)], ring[2 * (i % count) + 1]);
+    } while (quarterOf(i % count) === quarter && i < first + count);
+    const middle =
+      marks.length > 0 && steps > 1 ? [{ kind: 'balance' as const, index: steps >> 1, number: 1 }] : [];
+    edges.push({
+      kind: 'opening',
+      id: EDGES[id][quarter],
+      letter: '',
+      points: Float64Array.from(points),
+      marks: middle,
+      bodyHalf: 'front',
+    });
+  }
+  return edges;
+}
+
+function coverInput(id: OpeningId, ring: Float64Array): PieceInput {
+  return {
+    id: `${NAMES[id].replaceAll(' ', '-')}-cover`,
+    name: `${NAMES[id]} cover`,
+    side: sideOf(id),
+    edges: edgesOf(id, ring, ['middle']),
+    levelLines: [],
+    material: 'covers',
+  };
+}
+
+/** A lid for each stuffing hole of the base: larger all round, glued or laced on from below. */
+function lidInputs(inputs: readonly PieceInput[]): PieceInput[] {
+  const base = inputs.find(({ id }) => id === 'base-plate-1');
+  return (base?.cutouts ?? [])
+    .filter(({ id }) => id.startsWith('stuffing'))
+    .map(({ id, name, points }): PieceInput => {
+      const xs = points.filter((_, i) => i % 2 === 0);
+      const radius = 0.5 * (Math.max(...xs) - Math.min(...xs)) + LID_OVERLAP;
+      const ring = makeOval(0, 0, radius, radius, true);
+      const half = 2 * ((ring.length / 2 - 1) >> 1) + 2;
+      const edge = (part: Float64Array): PieceEdge => {
+        return { kind: 'opening', id: 'lid', letter: '', points: part, marks: [], bodyHalf: 'front' };
+      };
+      return {
+        id: `lid-${id}`,
+        name: `lid ${name}`,
+        side: 'centre',
+        edges: [edge(ring.slice(0, half)), edge(ring.slice(half - 2))],
+        levelLines: [],
+        material: 'card',
+        grainWord: 'flutes',
+      };
+    });
+}

@@ -1,0 +1,113 @@
+import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
+import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
+
+/** Where on the sleeve's girth a brace is sewn, from the closing seam at the back towards the wearer's right. */
+const SHARE = { back: 0, right: 0.25, front: 0.5, left: 0.75 } as const;
+const TAB = { count: 4, width: 40, height: 90 } as const;
+
+export function shareOfBrace(brace: DesignedBrace): number {
+  if (brace.kind === 'strap') return SHARE[brace.side === 'left' ? 'left' : 'right'];
+  return brace.id === 'tie-back' ? SHARE.back : SHARE.front;
+}
+
+/**
+ * The pole sleeve: as wide as the tube's girth and its ease, as long as the tube shows between the plates, with the
+ * places of all ties and straps, level by level, and a mark where the tube is to end. Closed by the seam behind, in which
+ * the back tie is caught. y = 0 is the top of the base plate.
+ */
+export function sleeveInput(
+  form: InsideForm,
+  shape: InsideShape,
+  letterOfBrace: (brace: DesignedBrace) => string,
+  closingLetter: string,
+): PieceInput {
+  const { sleeveGirth: width, zBottom, zTop } = shape.pole;
+  const height = zTop - zBottom;
+  const onSleeve = shape.braces.filter(({ to }) => to === 'sleeve');
+  const back = onSleeve.find((brace) => shareOfBrace(brace) === 0);
+  const stops = (back?.rungs ?? [])
+    .filter(({ levelId }, k, all) => levelId !== undefined && k > 0 && k < all.length - 1)
+    .map(({ z, levelId }) => ({ y: z - zBottom, levelId }));
+  const ends = back ? [back.rungs[0].z - zBottom, back.rungs[back.rungs.length - 1].z - zBottom] : [];
+  const side = (x: number, isUp: boolean): PieceEdge => {
+    const ys = [0, height, ...ends, ...stops.map(({ y }) => y)].sort((a, b) => a - b);
+    const order = isUp ? ys : ys.toReversed();
+    const marks = stops.map(({ y, levelId }, k): PieceMark => {
+      return { kind: 'level', number: k + 1, index: order.indexOf(y), ...(levelId ? { levelId } : {}) };
+    });
+    const points = Float64Array.from(order.flatMap((y) => [x, y]));
+    return { kind: 'seam', id: 'sleeve-closing', letter: closingLetter, points, marks, bodyHalf: 'front' };
+  };
+  const cross = (id: string, ...points: number[]): PieceEdge => {
+    return {
+      kind: 'opening',
+      id,
+      letter: '',
+      points: Float64Array.from(points),
+      marks: [],
+      bodyHalf: 'front',
+    };
+  };
+  const sewnOn = onSleeve.filter((brace) => shareOfBrace(brace) > 0);
+  const places = sewnOn.map((brace): PieceLine => {
+    const x = shareOfBrace(brace) * width;
+    const [low, high] = [brace.rungs[0].z - zBottom, brace.rungs[brace.rungs.length - 1].z - zBottom];
+    const name = `${letterOfBrace(brace)} ${brace.name}`;
+    return { id: brace.id, name, points: Float64Array.of(x, low, x, high) };
+  });
+  const ticks = sewnOn.flatMap((brace): PieceLine[] => {
+    const x = shareOfBrace(brace) * width;
+    return brace.rungs.flatMap(({ z, levelId }, k): PieceLine[] => {
+      const level = form.levels.find(({ id }) => id === levelId);
+      if (!level || k === 0 || k === brace.rungs.length - 1) return [];
+      const y = z - zBottom;
+      return [
+        { id: `${brace.id}-${level.id}`, name: level.name, points: Float64Array.of(x - 4, y, x + 4, y) },
+      ];
+    });
+  });
+  return {
+    id: 'pole-sleeve',
+    name: 'pole sleeve',
+    side: 'centre',
+    edges: [
+      cross('base plate', 0, 0, width, 0),
+      side(width, true),
+      cross('neck plate', width, height, 0, height),
+      side(0, false),
+    ],
+    levelLines: places,
+    stitchLines: ticks,
+    material: 'webs',
+  };
+}
+
+/** Tabs that hold the sleeve's lower end to the base plate. */
+export function tabInputs(): PieceInput[] {
+  return Array.from({ length: TAB.count }, (_, i) => {
+    const edge = (id: string, ...points: number[]): PieceEdge => {
+      return {
+        kind: 'opening',
+        id,
+        letter: '',
+        points: Float64Array.from(points),
+        marks: [],
+        bodyHalf: 'front',
+      };
+    };
+    const { width: w, height: h } = TAB;
+    return {
+      id: `tab-${i + 1}`,
+      name: `sleeve tab ${i + 1}`,
+      side: 'centre',
+      edges: [
+        edge('base plate', 0, 0, w, 0),
+        edge('side', w, 0, w, h),
+        edge('sleeve', w, h, 0, h),
+        edge('side', 0, h, 0, 0),
+      ],
+      levelLines: [],
+      material: 'webs',
+    };
+  });
+}
