@@ -312,6 +312,15 @@ describe('layouts', () => {
     expect(count('upright12Bust')).toEqual([19, 34]);
     // Every panel in two; uprights in two but the shoulders; four waist parts a half.
     expect(count('upright8Waist')).toEqual([17, 33]);
+    // No side seams: two panels less.
+    expect(count('upright6')[0]).toBe(6 + 1);
+    expect(count('upright8Armhole')[0]).toBe(8 + 1);
+    expect(count('upright16')[0]).toBe(16 + 1);
+    // Above the yoke one back panel on each half, below it two.
+    expect(count('upright8Yoke')[0]).toBe(8 + 2 + 1);
+    // Two front columns divided on each half.
+    expect(count('upright8Underbust')[0]).toBe(8 + 4 + 1);
+    expect(count('upright8Hip')[0]).toBe(8 + 8 + 1);
   });
 
   it('take level seams at any height: round the neck, and across the back from armhole to centre', () => {
@@ -344,7 +353,7 @@ describe('layouts', () => {
     expect(girth / (2 * Math.PI * CYLINDER_RADIUS)).toBeCloseTo(1, 2);
   });
 
-  it('lead princess lines over the bust point and the blade point to the middle of the shoulder', () => {
+  it('lead princess lines past the bust point and the blade point to the middle of the shoulder', () => {
     const shell = cut(torso, 'upright8', 5000);
     const passes = (id: string, u: number, v: number): boolean => {
       const seam = shell.seams.find((candidate) => candidate.id === id)!;
@@ -354,9 +363,10 @@ describe('layouts', () => {
         near = Math.min(near, distanceTo(shell.mesh, seam.points[i - 1], seam.points[i], at));
       return near < 0.6;
     };
-    expect(passes('princessFrontRight', 1.08, 450)).toBe(true);
-    expect(passes('princessFrontLeft', Math.PI - 1.08, 450)).toBe(true);
-    expect(passes('princessBackRight', -0.95, 480)).toBe(true);
+    // 0.07 outside the bust point and 0.08 outside the shoulder blade, rad.
+    expect(passes('princessFrontRight', 1.08 - 0.07, 450)).toBe(true);
+    expect(passes('princessFrontLeft', Math.PI - 1.08 + 0.07, 450)).toBe(true);
+    expect(passes('princessBackRight', -0.95 + 0.08, 480)).toBe(true);
     expect(passes('princessFrontRight', 0, 630)).toBe(true);
   });
 
@@ -494,7 +504,12 @@ describe('faults are told by line', () => {
       { targetTriangles: 1500 },
     );
     expect(result.ok).toBe(true);
-    expect(result.issues.map((issue) => issue.code)).toEqual(['panel-small', 'panel-small']);
+    expect(result.issues.map((issue) => issue.code)).toEqual([
+      'panel-small',
+      'panel-small',
+      'panel-spike',
+      'panel-narrow',
+    ]);
     expect(result.issues[0].message).toContain('sliver');
   });
 
@@ -566,7 +581,11 @@ describe('any smooth form and any honest place of the lines', () => {
                       ...anchor,
                       toward: {
                         ...anchor.toward,
-                        fraction: line.id.startsWith('outer') ? it.outer : it.waist,
+                        fraction: line.id.startsWith('outer')
+                          ? it.outer
+                          : line.id.startsWith('inner')
+                            ? it.waist / 2
+                            : it.waist,
                       },
                     }
                   : anchor,
@@ -574,7 +593,8 @@ describe('any smooth form and any honest place of the lines', () => {
             })),
           };
           const result = cutIntoPanels(surface, form, moved, { targetTriangles: it.count });
-          expect(result.issues).toEqual([]);
+          // Narrow pieces and sharp corners may well come of it; faults may not.
+          expect(result.issues.filter((issue) => issue.severity === 'error')).toEqual([]);
           if (!result.ok) return;
           checkShell(result.value);
           expect(cutIntoPanels(surface, form, moved, { targetTriangles: it.count })).toEqual(result);

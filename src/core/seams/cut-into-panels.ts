@@ -8,6 +8,7 @@ import {
 } from '../mesh/index.ts';
 import { buildNetwork } from './build-network.ts';
 import { checkCrossings } from './check-crossings.ts';
+import { checkPieces } from './check-pieces.ts';
 import { gatherPanels } from './gather-panels.ts';
 import { type FindHalfedge, gatherSeams } from './gather-seams.ts';
 import { meshRightHalf } from './mesh-right-half.ts';
@@ -93,7 +94,8 @@ export function cutIntoPanels(
     findHalfedge,
     isMirrorSymmetric,
   });
-  return success({ mesh: whole.mesh, chart: whole.chart, panels, seams, levels, openings }, faults);
+  const warnings = [...faults, ...checkPieces(panels, seams)];
+  return success({ mesh: whole.mesh, chart: whole.chart, panels, seams, levels, openings }, warnings);
 }
 
 /** Side of the equilateral triangle of which `count` fill the area. */

@@ -1,6 +1,9 @@
 export { bridgeHollows, USUAL_BRIDGING } from './bridge-hollows.ts';
 export { type CutOptions, cutIntoPanels } from './cut-into-panels.ts';
+export { joinPanels, type Region, removeLine } from './join-panels.ts';
 export { findLayout, LAYOUTS } from './layouts.ts';
+export { type LineHandle, listHandles, moveHandle } from './move-lines.ts';
 export { pictureShell } from './picture.ts';
 export { MAX_MARK_GAP, MIN_MARK_GAP } from './place-marks.ts';
+export { splitPanel } from './split-panel.ts';
 export type * from './types.ts';

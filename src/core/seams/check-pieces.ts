@@ -1,0 +1,101 @@
+import type { Issue } from '../base/index.ts';
+import { measureArea, measurePath } from '../mesh/index.ts';
+import type { Seam, ShellPanel } from './types.ts';
+
+/** Corners sharper than this fray and cannot be turned, degrees (common practice, no source). */
+export const SHARPEST_CORNER = 30;
+/** Pieces narrower than this are all seam allowance, mm (common practice, no source). */
+export const NARROWEST_PIECE = 25;
+
+/**
+ * Warnings of pieces that cut well but sew badly: corners under 30°, and pieces under 25 mm wide, at a level line or, by
+ * 2 · area / outline, altogether. Angles are those on the body. Mirror images are not told again. O(#F).
+ */
+export function checkPieces(panels: readonly ShellPanel[], seams: readonly Seam[]): Issue[] {
+  const lineOf = new Map(seams.map((seam) => [seam.id, seam.lineId]));
+  return panels.flatMap((panel) =>
+    panel.mirrorOf === undefined ? [...findSpikes(panel, lineOf), ...findNarrow(panel, lineOf)] : [],
+  );
+}
+
+type LineOf = ReadonlyMap<string, string>;
+
+function findSpikes(panel: ShellPanel, lineOf: LineOf): Issue[] {
+  const angles = measureVertexAngles(panel);
+  return panel.edges.flatMap((edge, i) => {
+    const before = panel.edges[(i + panel.edges.length - 1) % panel.edges.length];
+    const degrees = (angles[edge.vertices[0]] * 180) / Math.PI;
+    if (!(degrees < SHARPEST_CORNER) || edge === before) return [];
+    return [
+      warn(
+        'panel-spike',
+        panel,
+        lineOf,
+        `has a corner of only ${Math.round(degrees)}°, between ${nameOf(before.id)} and ${nameOf(edge.id)}; let the lines meet at a wider angle`,
+        degrees,
+        SHARPEST_CORNER,
+      ),
+    ];
+  });
+
+  function nameOf(id: string): string {
+    return `“${lineOf.get(id) ?? id}”`;
+  }
+}
+
+/** Sum of the triangles' angles at every vertex. */
+function measureVertexAngles({ mesh }: ShellPanel): Float64Array {
+  const { positions: p, triangles } = mesh;
+  const angles = new Float64Array(p.length / 3);
+  for (let e = 0; e < triangles.length; e++) {
+    const a = 3 * triangles[e];
+    const b = 3 * triangles[e % 3 === 2 ? e - 2 : e + 1];
+    const c = 3 * triangles[e % 3 === 0 ? e + 2 : e - 1];
+    const [ux, uy, uz] = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
+    const [vx, vy, vz] = [p[c] - p[a], p[c + 1] - p[a + 1], p[c + 2] - p[a + 2]];
+    const cross = Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
+    angles[triangles[e]] += Math.atan2(cross, ux * vx + uy * vy + uz * vz);
+  }
+  return angles;
+}
+
+function findNarrow(panel: ShellPanel, lineOf: LineOf): Issue[] {
+  const { mesh } = panel;
+  const outline = panel.edges.reduce((sum, edge) => sum + measurePath(mesh, edge.vertices), 0);
+  const mean = (2 * measureArea(mesh)) / outline;
+  const widths = panel.levels.map((level) => ({ id: level.id, width: measurePath(mesh, level.vertices) }));
+  const least = widths.toSorted((a, b) => a.width - b.width)[0];
+  const isNarrowAtLevel = least !== undefined && least.width < NARROWEST_PIECE;
+  if (!isNarrowAtLevel && mean >= NARROWEST_PIECE) return [];
+  const width = isNarrowAtLevel ? least.width : mean;
+  const where = isNarrowAtLevel ? `at the ${least.id} line` : 'on average';
+  return [
+    warn(
+      'panel-narrow',
+      panel,
+      lineOf,
+      `is only ${Math.round(width)} mm wide ${where}; move its lines apart or leave one out`,
+      width,
+      NARROWEST_PIECE,
+    ),
+  ];
+}
+
+function warn(
+  code: string,
+  panel: ShellPanel,
+  lineOf: LineOf,
+  what: string,
+  measured: number,
+  limit: number,
+): Issue {
+  const line = panel.edges.map((edge) => lineOf.get(edge.id)).find((id) => id !== undefined);
+  return {
+    code,
+    path: line === undefined ? 'lines' : `lines.${line}`,
+    message: `Panel “${panel.name}” ${what}.`,
+    severity: 'warning',
+    measured,
+    limit,
+  };
+}

@@ -1,0 +1,98 @@
+import { failure, type Result, success } from '../base/index.ts';
+import type { SeamAnchor, SeamLayout, SeamLine, ShellPanel } from './types.ts';
+
+const HEIGHTS = [0.25, 0.5, 0.75];
+
+/**
+ * The layout with one more line that divides a panel (and its mirror image) lengthwise, half way between its borders. It
+ * starts and ends on what borders the panel below and above. `shell` panel: of the right half or the centre. Issues when
+ * the panel has no such middle or would be divided at the armhole; whether the line is sound is told when it is cut.
+ */
+export function splitPanel(
+  layout: SeamLayout,
+  panel: ShellPanel,
+  lineOfSeam: (seamId: string) => string | undefined,
+): Result<{ readonly layout: SeamLayout; readonly line: SeamLine }> {
+  const [low, high] = heightsOf(panel.chart);
+  const through: SeamAnchor[] = [];
+  for (const share of [0.02, ...HEIGHTS, 0.98]) {
+    const v = low + share * (high - low);
+    const u = middleAt(panel, v);
+    if (u !== undefined) through.push({ u, v });
+  }
+  const ends = through.length < 3 ? [] : [through[0], through[through.length - 1]];
+  const first = ends.length > 0 ? landOn(panel, lineOfSeam, ends[0].u ?? 0, false) : undefined;
+  const last = ends.length > 0 ? landOn(panel, lineOfSeam, ends[1].u ?? 0, true) : undefined;
+  if (panel.side === 'left' || !first || !last) {
+    return failure([
+      {
+        code: 'panel-not-split',
+        path: 'lines',
+        message: `Panel “${panel.name}” cannot be divided lengthwise; draw the line by hand.`,
+        severity: 'error',
+      },
+    ]);
+  }
+  const line: SeamLine = {
+    id: freeId(layout, `split${panel.id[0].toUpperCase()}${panel.id.slice(1)}`),
+    name: `middle of ${panel.name.replace(/ (right|left)$/, '')}`,
+    side: 'right',
+    through: [first, ...through.slice(1, -1), last],
+  };
+  return success({ layout: { ...layout, lines: [...layout.lines, line] }, line });
+}
+
+function heightsOf(chart: Float64Array): [number, number] {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let i = 1; i < chart.length; i += 2) {
+    low = Math.min(low, chart[i]);
+    high = Math.max(high, chart[i]);
+  }
+  return [low, high];
+}
+
+/** Middle between the outermost border crossings at a height. */
+function middleAt(panel: ShellPanel, v: number): number | undefined {
+  const crossings: number[] = [];
+  for (const { vertices } of panel.edges) {
+    for (let k = 0; k + 1 < vertices.length; k++) {
+      const [a, b] = [2 * vertices[k], 2 * vertices[k + 1]];
+      const [va, vb] = [panel.chart[a + 1], panel.chart[b + 1]];
+      if (va > v === vb > v) continue;
+      crossings.push(panel.chart[a] + ((v - va) / (vb - va)) * (panel.chart[b] - panel.chart[a]));
+    }
+  }
+  if (crossings.length !== 2) return undefined;
+  return (crossings[0] + crossings[1]) / 2;
+}
+
+/** An anchor where the panel's border at angle u is met from inside, upwards or downwards. */
+function landOn(
+  panel: ShellPanel,
+  lineOfSeam: (seamId: string) => string | undefined,
+  u: number,
+  isUp: boolean,
+): SeamAnchor | undefined {
+  let best: { v: number; edge: ShellPanel['edges'][number] } | undefined;
+  for (const edge of panel.edges) {
+    for (let k = 0; k + 1 < edge.vertices.length; k++) {
+      const [a, b] = [2 * edge.vertices[k], 2 * edge.vertices[k + 1]];
+      const [ua, ub] = [panel.chart[a], panel.chart[b]];
+      if (ua > u === ub > u) continue;
+      const v = panel.chart[a + 1] + ((u - ua) / (ub - ua)) * (panel.chart[b + 1] - panel.chart[a + 1]);
+      if (!best || (isUp ? v > best.v : v < best.v)) best = { v, edge };
+    }
+  }
+  if (!best) return undefined;
+  const { v, edge } = best;
+  // Where on its loop a line meets the armhole is the maker's choice: straight up would be next to nowhere.
+  if (edge.kind === 'opening') return edge.id.startsWith('armhole') ? undefined : { u, v };
+  const onLine = lineOfSeam(edge.id);
+  return onLine === undefined ? undefined : { u, v, onLine };
+}
+
+function freeId(layout: SeamLayout, wanted: string): string {
+  let id = wanted;
+  for (let k = 2; layout.lines.some((line) => line.id === id); k++) id = `${wanted}${k}`;
+  return id;
+}
