@@ -17,13 +17,14 @@ export interface Packing {
  * Places outlines (closed, n × 2, page coordinates) on a sheet of given width without turning them, at least
  * `gap` mm from each other and from the sheet's edges. Each goes as far up as it fits, then as far left, sliding
  * into its neighbours' hollows; several orders are tried (tallest, widest, largest first, then seeded swaps of the
- * best) and the shortest sheet is kept. Returns the first outline wider than the sheet instead, as `tooWide`.
+ * best) and the shortest sheet is kept. `attempts` of such swaps are tried. Returns the first outline wider than the sheet instead, as `tooWide`.
  * Cost O(attempts · #outlines² · rows of the sheet · rows of an outline) at worst. Not the least length there is.
  */
 export function packOutlines(
   outlines: readonly Float64Array[],
   sheetWidth: number,
   gap: number,
+  attempts = ATTEMPTS,
 ): Packing | { readonly tooWide: number; readonly width: number } {
   const shapes = outlines.map((points) => rowsOf(points, gap));
   const room = sheetWidth - 2 * gap;
@@ -44,7 +45,7 @@ export function packOutlines(
 
   // 2. Swap two pieces of the best order and keep what is shorter.
   const random = seededRandom(SEED);
-  for (let attempt = 0; attempt < ATTEMPTS && order.length > 2; attempt++) {
+  for (let attempt = 0; attempt < attempts && order.length > 2; attempt++) {
     const swapped = order.slice();
     const i = Math.floor(random() * order.length);
     const j = Math.floor(random() * order.length);

@@ -8,52 +8,57 @@ import {
 import { drawPieces, type Piece, packOutlines } from '../pattern/index.ts';
 import { PIECE_GAP, placeOnGrid } from './place-on-grid.ts';
 import type { TileGrid } from './plan-tiles.ts';
+import type { CellWords } from './types.ts';
+
+/** Orders tried for every piece more on a page; the packing is asked once per piece and page. */
+const PAGE_ATTEMPTS = 4;
+/** Cells side by side, so that the map of all pages stays readable. */
+const WIDEST = 14;
 
 /** Pieces laid out so that page borders do least harm. */
 export interface TiledArrangement {
   readonly drawing: Drawing;
-  /** Ids of the pieces in a cell, by `column,row`. */
-  readonly piecesAt: ReadonlyMap<string, readonly string[]>;
+  /** Names of the pieces in a cell, and its block: 0 for pages of whole pieces, then one block per large piece. */
+  readonly words: Required<CellWords>;
 }
 
 /**
  * Lays pieces out for a grid of pages: pieces that fit on one page share pages whole; every larger one gets its own block of
- * cells, so that only pages of one piece are joined. Blocks stand side by side. O(pieces · places tried).
+ * cells, so that only pages of one piece are joined. Blocks stand in rows, fourteen cells wide. O(pieces · places tried).
  */
 export function arrangeForTiles(pieces: readonly Piece[], grid: TileGrid, title: string): TiledArrangement {
-  const blocks = [...packWholePieces(pieces, grid), ...blocksOfLargePieces(pieces, grid)];
+  const whole = packWholePieces(pieces, grid);
+  const blocks = [...whole, ...blocksOfLargePieces(pieces, grid)];
   const placements: Placement[] = pieces.map(() => ({ dx: 0, dy: 0 }));
-  const piecesAt = new Map<string, string[]>();
-  const rows = Math.max(1, ...blocks.map((block) => block.rows));
-  let column = 0;
-  let row = 0;
-  let width = 0;
-  for (const block of blocks) {
-    if (row + block.rows > rows || block.columns > 1) {
-      if (row > 0) column += width;
-      row = 0;
-      width = 0;
-    }
+  const cells = new Map<string, { readonly block: number; readonly names: readonly string[] }>();
+  const widest = Math.max(WIDEST, ...blocks.map((block) => block.columns));
+  let [column, row, rows, columns] = [0, 0, 0, 1];
+  for (const [i, block] of blocks.entries()) {
+    // Whole pages and large pieces start rows of their own.
+    if (column + block.columns > widest || (i === whole.length && i > 0)) [column, row] = [0, rows];
     for (const { index, place } of block.members) {
       const { dx, dy, angle = 0 } = place;
       placements[index] = { dx: dx + column * grid.cellWidth, dy: dy + row * grid.cellHeight, angle };
-      for (let c = 0; c < block.columns; c++) {
-        for (let r = 0; r < block.rows; r++) {
-          const key = `${column + c},${row + r}`;
-          piecesAt.set(key, [...(piecesAt.get(key) ?? []), pieces[index].id]);
-        }
-      }
     }
-    row += block.rows;
-    width = Math.max(width, block.columns);
+    const names = block.members.map(({ index }) => pieces[index].name);
+    const number = i < whole.length ? 0 : i - whole.length + (whole.length > 0 ? 1 : 0);
+    for (let c = 0; c < block.columns; c++)
+      for (let r = 0; r < block.rows; r++) cells.set(`${column + c},${row + r}`, { block: number, names });
+    column += block.columns;
+    rows = Math.max(rows, row + block.rows);
+    columns = Math.max(columns, column);
   }
   const drawing: Drawing = {
-    width: (column + width) * grid.cellWidth,
-    height: rows * grid.cellHeight,
+    width: columns * grid.cellWidth,
+    height: Math.max(1, rows) * grid.cellHeight,
     title,
     layers: drawPieces(pieces, placements),
   };
-  return { drawing, piecesAt };
+  const words: Required<CellWords> = {
+    captionOf: (c, r) => cells.get(`${c},${r}`)?.names.join(', ') ?? '',
+    blockOf: (c, r) => cells.get(`${c},${r}`)?.block ?? 0,
+  };
+  return { drawing, words };
 }
 
 interface Block {
@@ -88,6 +93,7 @@ function packWholePieces(pieces: readonly Piece[], grid: TileGrid): Block[] {
         [...page, index].map((i) => outlines[i]),
         grid.cellWidth,
         PIECE_GAP,
+        PAGE_ATTEMPTS,
       );
       if ('tooWide' in trial || trial.height > grid.cellHeight) continue;
       page.push(index);

@@ -6,6 +6,8 @@ export interface Rectangle {
   readonly maxY: number;
 }
 
+const WHOLE = [0, 1] as const;
+
 /**
  * The parts of a polyline (n × 2; a closed one returns to its start) inside a rectangle, borders included. Segments are
  * clipped by parameter (Liang and Barsky, ACM Transactions on Graphics 3, 1984), points inside are kept bit for bit. A
@@ -47,15 +49,24 @@ function clipSegment(
   ay: number,
   bx: number,
   by: number,
-  box: Rectangle,
+  { minX, minY, maxX, maxY }: Rectangle,
 ): readonly [number, number] | null {
+  // Most segments are wholly inside, or wholly beyond one side.
+  if ((ax < minX && bx < minX) || (ax > maxX && bx > maxX)) return null;
+  if ((ay < minY && by < minY) || (ay > maxY && by > maxY)) return null;
+  const isInside =
+    Math.min(ax, bx) >= minX &&
+    Math.max(ax, bx) <= maxX &&
+    Math.min(ay, by) >= minY &&
+    Math.max(ay, by) <= maxY;
+  if (isInside) return WHOLE;
   let t0 = 0;
   let t1 = 1;
   const sides = [
-    [ax - bx, ax - box.minX],
-    [bx - ax, box.maxX - ax],
-    [ay - by, ay - box.minY],
-    [by - ay, box.maxY - ay],
+    [ax - bx, ax - minX],
+    [bx - ax, maxX - ax],
+    [ay - by, ay - minY],
+    [by - ay, maxY - ay],
   ];
   for (const [p, q] of sides) {
     if (p === 0 && q < 0) return null;

@@ -3,19 +3,19 @@ import { isInsidePolygon } from '../math/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 import { clipPolyline } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
-import type { Division, Joint, Tile } from './types.ts';
+import type { CellWords, Division, Joint, Tile } from './types.ts';
 
 /** A drawing may be larger than its cells by this much without needing another one, mm. */
 const SLACK = 1e-6;
 
 /**
  * Divides a drawing into the grid's cells and finds which hold something, which borders are crossed by a line (only
- * those pages are joined) and so which pages belong together. Pages run down the columns. O(points + cells · outlines).
+ * those pages are joined) and so which pages belong together. Pages run down the columns, or block by block. O(points + cells · outlines).
  */
 export function divideDrawing(
   drawing: Drawing,
   grid: TileGrid,
-  captionOf: (column: number, row: number) => string = () => '',
+  { captionOf = () => '', blockOf }: CellWords = {},
 ): Division {
   const columns = Math.max(1, Math.ceil((drawing.width - SLACK) / grid.cellWidth));
   const rows = Math.max(1, Math.ceil((drawing.height - SLACK) / grid.cellHeight));
@@ -43,13 +43,18 @@ export function divideDrawing(
       }
     }
   }
-  const indexOf = new Map([...used].sort((a, b) => a - b).map((key, index) => [key, index]));
+  const placeOf = (key: number): [number, number] => [Math.floor(key / rows), key % rows];
+  const order = (a: number, b: number): number => {
+    const [[ca, ra], [cb, rb]] = [placeOf(a), placeOf(b)];
+    return blockOf ? blockOf(ca, ra) - blockOf(cb, rb) || ra - rb || ca - cb : a - b;
+  };
+  const indexOf = new Map([...used].sort(order).map((key, index) => [key, index]));
 
   // 2. Joints, and the groups they make.
   const joints: Joint[] = [];
   const group = Array.from({ length: indexOf.size }, (_, i) => i);
   for (const [key, first] of indexOf) {
-    const [c, r] = [Math.floor(key / rows), key % rows];
+    const [c, r] = placeOf(key);
     for (const isUpright of [true, false]) {
       const isLast = isUpright ? c + 1 === columns : r + 1 === rows;
       const second = isLast ? undefined : indexOf.get(isUpright ? key + rows : key + 1);
@@ -61,14 +66,21 @@ export function divideDrawing(
   }
 
   // 3. What each page shows: its cell, and a strip beyond each joint that another page is laid on.
+  const counts = new Map<number, number>();
+  const nameCell = (column: number, row: number): string => {
+    if (!blockOf) return `${nameColumn(column)}${row + 1}`;
+    const block = blockOf(column, row);
+    counts.set(block, (counts.get(block) ?? 0) + 1);
+    return `${nameColumn(block)}${counts.get(block)}`;
+  };
   const tiles = [...indexOf].map(([key, index]): Tile => {
-    const [column, row] = [Math.floor(key / rows), key % rows];
+    const [column, row] = placeOf(key);
     const cell = cellOf(column, row);
     const own = joints.filter(({ first }) => first === index);
     const right = own.some(({ isUpright }) => isUpright) ? grid.overlap : 0;
     const below = own.some(({ isUpright }) => !isUpright) ? grid.overlap : 0;
     return {
-      name: `${nameColumn(column)}${row + 1}`,
+      name: nameCell(column, row),
       column,
       row,
       cell,

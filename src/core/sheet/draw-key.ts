@@ -1,6 +1,7 @@
 import {
   type Drawing,
   type DrawingItem,
+  type DrawingLayer,
   makeLayer,
   makePath,
   makeRectangle,
@@ -15,7 +16,10 @@ const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'ce
 const ROW = 5.5;
 const WORDS = 3.6;
 
-/** The second page: a small map of all pages with the outlines on them, and every piece with its pages, to tick off. */
+/**
+ * The pages after the cover: a small map of all pages with the outlines on them, and every piece with its pages, to tick off;
+ * a list longer than the page goes on overleaf.
+ */
 export function drawKey(
   tiled: TiledDrawing,
   drawing: Drawing,
@@ -23,23 +27,70 @@ export function drawKey(
   pagesOf: ReadonlyMap<string, readonly string[]>,
   info: PrintInfo,
   pageHeight: number,
-): Drawing {
+): Drawing[] {
   const { grid, tiles } = tiled;
-  const { margin, pageWidth: width } = grid;
-  const room = width - 2 * margin;
-  const rowsOfTable = pieces.flatMap((piece) =>
+  const { margin, pageWidth } = grid;
+  const room = pageWidth - 2 * margin;
+  const rows = pieces.flatMap((piece) =>
     foldText(
       `${piece.name} · ${SIDE_WORDS[piece.side]} · cut 1 · ${piece.material} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
       WORDS,
       room - 8,
     ).map((text, i) => ({ text, isFirst: i === 0 })),
   );
-  const tableHeight = rowsOfTable.length * ROW + 10;
-  const mapHeight = Math.max(50, pageHeight - 2 * margin - tableHeight - 24);
+  const bottom = pageHeight - margin;
+  const mapTop = margin + 16;
+  const mapHeight = Math.max((bottom - mapTop) * 0.45, bottom - mapTop - 12 - rows.length * ROW);
   const scale = Math.min(room / drawing.width, mapHeight / drawing.height);
-  const [x0, y0] = [margin, margin + 16];
+  const page = (
+    title: string,
+    top: number,
+    extra: readonly DrawingLayer[],
+    words: readonly DrawingItem[],
+  ): Drawing => {
+    const here = rows.splice(0, Math.max(1, Math.floor((bottom - top) / ROW)));
+    return {
+      width: pageWidth,
+      height: pageHeight,
+      title: `${title} – ${info.project}`,
+      layers: [
+        ...extra,
+        makeLayer(
+          'mark',
+          here.flatMap(({ isFirst }, i) =>
+            isFirst ? [makeRectangle(margin + 1, top + i * ROW - 3, 3.4, 3.4)] : [],
+          ),
+        ),
+        makeLayer('text', [
+          ...words,
+          ...here.map(({ text }, i) => makeText(margin + 7, top + i * ROW, text, WORDS)),
+        ]),
+      ],
+    };
+  };
+  const heading = (text: string): DrawingItem => makeText(margin, margin + 6, text, 6);
+  const count = makeText(margin, margin + 12, `${tiles.length} pages: ${info.project}`, WORDS);
+  const first = page(
+    'Key',
+    mapTop + drawing.height * scale + 12,
+    drawMap(tiled, drawing, margin, mapTop, scale),
+    [heading('Key to the pages'), count],
+  );
+  const pages = [first];
+  while (rows.length > 0)
+    pages.push(page('Key, continued', margin + 18, [], [heading('Key to the pages, continued')]));
+  return pages;
+}
 
-  const map: DrawingItem[] = tiles.map(({ cell, name }) =>
+/** Cells as frames with their names, and the closed outlines on them. */
+function drawMap(
+  { grid, tiles }: TiledDrawing,
+  drawing: Drawing,
+  x0: number,
+  y0: number,
+  scale: number,
+): DrawingLayer[] {
+  const frames = tiles.map(({ cell, name }) =>
     makeRectangle(
       x0 + cell.minX * scale,
       y0 + cell.minY * scale,
@@ -48,9 +99,9 @@ export function drawKey(
       { id: `key/${name}` },
     ),
   );
-  const outlines = drawing.layers.flatMap(({ items }) =>
+  const outlines = drawing.layers.flatMap(({ name, items }) =>
     items.flatMap((item) =>
-      item.kind === 'path' && item.closed
+      name === 'cut' && item.kind === 'path' && item.closed
         ? [
             makePath(
               item.points.map((v, i) => (i % 2 === 0 ? x0 : y0) + v * scale),
@@ -70,27 +121,7 @@ export function drawKey(
       { anchor: 'middle' },
     ),
   );
-  const tableY = y0 + drawing.height * scale + 12;
-  const table = rowsOfTable.map(({ text }, i) => makeText(margin + 7, tableY + i * ROW, text, WORDS));
-  const ticks = rowsOfTable.flatMap(({ isFirst }, i) =>
-    isFirst ? [makeRectangle(margin + 1, tableY + i * ROW - 3, 3.4, 3.4)] : [],
-  );
-  return {
-    width,
-    height: pageHeight,
-    title: `Key – ${info.project}`,
-    layers: [
-      makeLayer('join', map),
-      makeLayer('cut', outlines),
-      makeLayer('page', names),
-      makeLayer('mark', ticks),
-      makeLayer('text', [
-        makeText(margin, margin + 6, 'Key to the pages', 6),
-        makeText(margin, margin + 12, `${tiles.length} pages; those left out hold nothing.`, WORDS),
-        ...table,
-      ]),
-    ],
-  };
+  return [makeLayer('join', frames), makeLayer('cut', outlines), makeLayer('page', names)];
 }
 
 function wordPages(names: readonly string[]): string {

@@ -50,8 +50,8 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
     cellHeight: mat.height - 2 * MARGIN - FOOTER,
     isRoll: false,
   };
-  const { drawing } = arrangeForTiles(pieces, grid, title);
-  const tiled = tileOnGrid(drawing, grid, undefined, true);
+  const { drawing, words } = arrangeForTiles(pieces, grid, title);
+  const tiled = tileOnGrid(drawing, grid, words, true);
   return success(tiled.pages.map((page, i) => ({ name: tiled.tiles[i].name, drawing: finish(page) })));
 }
 

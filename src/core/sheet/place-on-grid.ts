@@ -8,7 +8,6 @@ import {
 } from '../drawing/index.ts';
 import { isInsidePolygon } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { clipPolyline } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
 
 /** Kept between a piece and the border of its cells, mm. */
@@ -74,6 +73,7 @@ function starts(slack: number, count: number): number[] {
   return Array.from({ length: count }, (_, i) => PIECE_GAP + (free * i) / (count - 1));
 }
 
+/** Cells that hold a corner of the ring, or whose middle is inside it; for choosing only, so cut corners may be missed. */
 function countPages(
   ring: Float64Array,
   dx: number,
@@ -82,16 +82,17 @@ function countPages(
   rows: number,
   { cellWidth, cellHeight }: TileGrid,
 ): number {
+  const used = new Uint8Array(columns * rows);
+  for (let i = 0; i < ring.length; i += 2) {
+    const column = Math.floor((ring[i] + dx) / cellWidth);
+    const row = Math.floor((ring[i + 1] + dy) / cellHeight);
+    used[row * columns + column] = 1;
+  }
   let pages = 0;
-  for (let c = 0; c < columns; c++) {
-    for (let r = 0; r < rows; r++) {
-      const [minX, minY] = [c * cellWidth - dx, r * cellHeight - dy];
-      const box = { minX, minY, maxX: minX + cellWidth, maxY: minY + cellHeight };
-      const isUsed =
-        clipPolyline(ring, true, box).length > 0 ||
-        isInsidePolygon(ring, minX + cellWidth / 2, minY + cellHeight / 2);
-      if (isUsed) pages++;
-    }
+  for (let cell = 0; cell < used.length; cell++) {
+    const x = ((cell % columns) + 0.5) * cellWidth - dx;
+    const y = (Math.floor(cell / columns) + 0.5) * cellHeight - dy;
+    if (used[cell] === 1 || isInsidePolygon(ring, x, y)) pages++;
   }
   return pages;
 }

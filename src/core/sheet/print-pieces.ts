@@ -7,7 +7,7 @@ import { drawCover } from './draw-cover.ts';
 import { drawKey } from './draw-key.ts';
 import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
 import { tileOnGrid } from './tile-drawing.ts';
-import type { TiledDrawing } from './types.ts';
+import type { CellWords, TiledDrawing } from './types.ts';
 
 export interface PrintInfo {
   readonly project: string;
@@ -43,20 +43,17 @@ export function printPieces(
     ? layOnRoll(pieces, planned.value, info.project)
     : success({ ...arrangeForTiles(pieces, planned.value, info.project), grid: planned.value });
   if (!laid.ok) return laid;
-  const { drawing, piecesAt, grid } = laid.value;
-  const nameOf = new Map(pieces.map(({ id, name }) => [id, name]));
+  const { drawing, words, grid } = laid.value;
 
   // 2. Cut into pages.
-  const tiled = tileOnGrid(drawing, grid, (column, row) =>
-    (piecesAt.get(`${column},${row}`) ?? []).map((id) => nameOf.get(id)).join(', '),
-  );
+  const tiled = tileOnGrid(drawing, grid, words);
   const pagesOf = new Map(pieces.map(({ id }) => [id, pagesOfPiece(id, tiled)]));
 
   // 3. Cover and key.
   const height = grid.isRoll ? 297 : grid.pageHeight;
   const pages = [
     drawCover(tiled, info, height, correction),
-    drawKey(tiled, drawing, pieces, pagesOf, info, height),
+    ...drawKey(tiled, drawing, pieces, pagesOf, info, height),
     ...tiled.pages,
   ];
   return success({ pages: pages.map((page) => correctPage(page, correction)), tiled, drawing });
@@ -64,7 +61,7 @@ export function printPieces(
 
 interface Laid {
   readonly drawing: Drawing;
-  readonly piecesAt: ReadonlyMap<string, readonly string[]>;
+  readonly words: CellWords;
   readonly grid: TileGrid;
 }
 
@@ -75,7 +72,7 @@ function layOnRoll(pieces: readonly Piece[], grid: TileGrid, title: string): Res
   const drawing = arranged.value;
   const cellHeight = Math.min(grid.cellHeight, drawing.height);
   const pageHeight = cellHeight + grid.overlap + FOOTER + 2 * grid.margin;
-  return success({ drawing, piecesAt: new Map(), grid: { ...grid, cellHeight, pageHeight } });
+  return success({ drawing, words: {}, grid: { ...grid, cellHeight, pageHeight } });
 }
 
 /** Names of the pages on which a line of the piece is drawn. */

@@ -17,12 +17,9 @@ import { drawFoot, drawNameInside } from './draw-page-names.ts';
 import { createFreeMap } from './free-map.ts';
 import { drawCrossesOfTile, placeCrosses } from './place-crosses.ts';
 import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
-import type { TiledDrawing } from './types.ts';
+import type { CellWords, TiledDrawing } from './types.ts';
 
-export interface TileDrawingOptions extends TileOptions {
-  /** What is on a page, in words, for its foot. */
-  readonly captionOf?: (column: number, row: number) => string;
-}
+export type TileDrawingOptions = TileOptions & CellWords;
 
 /**
  * Cuts a drawing into pages. Lines are cut at the borders (no clipping left to the printer), words are whole on every
@@ -33,18 +30,18 @@ export interface TileDrawingOptions extends TileOptions {
 export function tileDrawing(drawing: Drawing, options: TileDrawingOptions = {}): Result<TiledDrawing> {
   const planned = planTiles(options);
   if (!planned.ok) return planned;
-  return success(tileOnGrid(drawing, planned.value, options.captionOf));
+  return success(tileOnGrid(drawing, planned.value, options));
 }
 
 /** The same on a grid that is already planned; `closesCuts` lets closed lines run along the borders where they are cut. */
 export function tileOnGrid(
   drawing: Drawing,
   grid: TileGrid,
-  captionOf?: TileDrawingOptions['captionOf'],
+  words: CellWords = {},
   closesCuts = false,
 ): TiledDrawing {
   // 1. Which pages there are, and how they are joined.
-  const division = divideDrawing(drawing, grid, captionOf);
+  const division = divideDrawing(drawing, grid, words);
   const { tiles } = division;
 
   // 2. Cut the drawing's own layers.

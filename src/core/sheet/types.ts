@@ -4,7 +4,7 @@ import type { TileGrid } from './plan-tiles.ts';
 
 /** One page of a tiled drawing. */
 export interface Tile {
-  /** Column letter and row number: `B3`. */
+  /** Letter of its column (or block) and a number: `B3`. */
   readonly name: string;
   readonly column: number;
   readonly row: number;
@@ -16,6 +16,14 @@ export interface Tile {
   readonly group: number;
   /** What is on it, in words. */
   readonly caption: string;
+}
+
+/** What is said about a cell from outside the drawing. */
+export interface CellWords {
+  /** What is on it, in words. */
+  readonly captionOf?: (column: number, row: number) => string;
+  /** Number of the block of cells it belongs to: pages are then named and ordered by block, A1, A2 … B1 … */
+  readonly blockOf?: (column: number, row: number) => number;
 }
 
 /** A border between two cells that lines of the drawing cross, so that the two pages must be joined. */
