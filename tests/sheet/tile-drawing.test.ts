@@ -210,6 +210,19 @@ describe('a print of made-up pieces', () => {
     }
   });
 
+  it('letters pages by piece: a large piece has a letter of its own, whole pieces share A', () => {
+    const { tiled } = job();
+    const lettersOf = new Map<string, Set<string>>();
+    for (const { name, caption } of tiled.tiles)
+      for (const piece of caption.split(', '))
+        lettersOf.set(piece, new Set([...(lettersOf.get(piece) ?? []), name[0]]));
+    expect(lettersOf.size).toBe(new Set(pieces.map(({ name }) => name)).size);
+    expect([...lettersOf.values()].every((letters) => letters.size === 1)).toBe(true);
+    for (const { first, second } of tiled.joints)
+      expect(tiled.tiles[first].name[0]).toBe(tiled.tiles[second].name[0]);
+    expect(new Set(tiled.tiles.map(({ name }) => name)).size).toBe(tiled.tiles.length);
+  });
+
   it('lists every piece with the pages it is on', () => {
     const { pages, tiled } = job();
     const words = pages[1].layers.flatMap(({ items }) =>
