@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir, open, rename, rm } from 'node:fs/promises';
+import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 
@@ -17,7 +17,7 @@ export interface OutputFile {
 export async function writeFiles(folder: string, files: readonly OutputFile[]): Promise<string[]> {
   const pending: { readonly aside: string; readonly final: string }[] = [];
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     for (const file of files) {
       const final = path.join(folder, file.name);
       const aside = path.join(folder, `.${file.name}.${randomBytes(4).toString('hex')}.part`);
@@ -30,6 +30,27 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
     await Promise.all(pending.map(({ aside }) => rm(aside, { force: true }).catch(() => undefined)));
     throw new CommandFailure(exitCodes.cannotReadOrWrite, describeFault(folder, error));
   }
+}
+
+/**
+ * Makes a folder and those above it that are missing, one by one: the built-in recursive way never returns where a
+ * file system answers “no such folder” under a folder that exists.
+ */
+async function makeFolder(folder: string): Promise<void> {
+  if (await isFolder(folder)) return;
+  const above = path.dirname(path.resolve(folder));
+  if (!(await isFolder(above)) && above !== path.resolve(folder)) await makeFolder(above);
+  await mkdir(folder).catch(async (error: NodeJS.ErrnoException) => {
+    // Another program may have made it meanwhile.
+    if (error.code !== 'EEXIST' || !(await isFolder(folder))) throw error;
+  });
+}
+
+async function isFolder(folder: string): Promise<boolean> {
+  return stat(folder).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
 }
 
 async function writeThrough(file: string, content: string | Uint8Array): Promise<void> {

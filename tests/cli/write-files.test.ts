@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -52,6 +53,13 @@ describe('writeFiles', () => {
     expect(failure.exitCode).toBe(exitCodes.cannotReadOrWrite);
     expect(await readFile(path.join(folder, 'a.svg'), 'utf8')).toBe('old');
     expect(await readdir(folder)).toEqual(['a.svg']);
+  });
+
+  it('answers, and does not hang, where the system allows no folder', async () => {
+    // Under /proc a new folder is refused with “no such folder”, which a recursive mkdir retries for ever.
+    const refused = existsSync('/proc/self') ? '/proc/loftseam/out' : '/dev/null/loftseam/out';
+    const failure = await failureOf(writeFiles(refused, [{ name: 'a.svg', content: '' }]));
+    expect(failure.exitCode).toBe(exitCodes.cannotReadOrWrite);
   });
 
   it('says so when a file stands in the place of the folder', async () => {
