@@ -8,7 +8,7 @@ const SUPPORT_DEPTH = 45;
 const FOAM_INSET = 2;
 
 /**
- * Templates of the neck's filler block, cut from foam: its foot, and its profiles from the front and from the side, all
+ * Templates of the neck's filler block, cut from foam: its outline from above, and its profiles from front and side, all
  * inside the cloth. And the shoulder supports of board: upright bridges from the neck block to the armhole plates right
  * under the shoulder seams, so that a garment hangs on neck plate and pole and not on the filling.
  */
@@ -65,7 +65,7 @@ function footOfNeck(form: InsideForm, inset: number): PieceInput {
   const edges = names.map((name, q) =>
     edge(name, part((2 * q - 1) * eighth + count, (2 * q + 1) * eighth + count)),
   );
-  return piece('neck-block-foot', 'neck block, foot', 'centre', edges, 'foam');
+  return piece('neck-block-foot', 'neck block, from above', 'centre', edges, 'foam');
 }
 
 /** The block's outline in the middle plane (side) or through its sides (front); up is up. */

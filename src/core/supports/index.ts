@@ -1,5 +1,6 @@
 export { CAUTIONS, type Caution } from './cautions.ts';
 export { designInside } from './design-inside.ts';
+export { reachOfPulledSleeve } from './fit-pole.ts';
 export { insideInputs } from './inside-pieces.ts';
 export {
   BOARDS,
@@ -28,3 +29,4 @@ export {
 } from './solve-section.ts';
 export { radiusOfFreeSleeve, type SpanArc, solveSpanArc } from './span-arc.ts';
 export type * from './types.ts';
+export { type FlatStrip, unrollStrip } from './unroll-strip.ts';

@@ -1,0 +1,216 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { type Form, makeForm } from '../../src/core/pipeline/index.ts';
+import { type Project, parseProject } from '../../src/core/project/index.ts';
+import { DEMO_IDS } from '../body/read-demo.ts';
+
+// mm. Limits of the job; a place beyond them must be named with what to do about it.
+const limits: Readonly<Record<string, number>> = { waist: 3, hip: 3, bust: 6.5 };
+const partnerLimit = 0.2;
+
+function readDemo(id: string): Project {
+  const file = path.join(import.meta.dirname, `../../shared/demos/${id}.loftseam.json`);
+  const project = parseProject(readFileSync(file, 'utf8'));
+  if (!project.ok) throw new Error(project.issues[0].message);
+  return project.value;
+}
+
+function make(project: Project): Form {
+  const form = makeForm(project, { targetTriangles: 4000, date: '2026-01-31' });
+  if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${i.message}`).join('\n'));
+  return form.value;
+}
+
+type Point = readonly [number, number];
+
+/** Where along a polyline another one meets it: at the nearest pair of a point of the other, taken every 0.05 mm. */
+function meetingPlace(line: Float64Array, other: Float64Array): { along: number; gap: number } {
+  let best = { along: 0, gap: Number.POSITIVE_INFINITY };
+  for (let i = 0; i + 3 < other.length; i += 2) {
+    const steps = Math.max(
+      1,
+      Math.ceil(Math.hypot(other[i + 2] - other[i], other[i + 3] - other[i + 1]) / 0.05),
+    );
+    for (let s = 0; s <= steps; s++) {
+      const t = s / steps;
+      const here: Point = [
+        other[i] + t * (other[i + 2] - other[i]),
+        other[i + 1] + t * (other[i + 3] - other[i + 1]),
+      ];
+      const found = nearestOn(line, here);
+      if (found.gap < best.gap) best = found;
+    }
+  }
+  return best;
+}
+
+function nearestOn(line: Float64Array, [x, y]: Point): { along: number; gap: number } {
+  let best = { along: 0, gap: Number.POSITIVE_INFINITY };
+  let before = 0;
+  for (let i = 0; i + 3 < line.length; i += 2) {
+    const [dx, dy] = [line[i + 2] - line[i], line[i + 3] - line[i + 1]];
+    const length = Math.hypot(dx, dy);
+    const t = Math.min(1, Math.max(0, ((x - line[i]) * dx + (y - line[i + 1]) * dy) / (length * length)));
+    const gap = Math.hypot(line[i] + t * dx - x, line[i + 1] + t * dy - y);
+    if (gap < best.gap) best = { along: before + t * length, gap };
+    before += length;
+  }
+  return best;
+}
+
+/** Length of the named line of a piece between two of its level lines. */
+function lengthBetween(
+  piece: Form['pieces'][number],
+  line: Float64Array,
+  levels: readonly [string, string],
+): number {
+  const [a, b] = levels.map((id) => {
+    const level = piece.levelLines.filter((one) => one.id === id || one.id === `${id}-end`);
+    const places = level.map(({ points }) => meetingPlace(line, points));
+    const best = places.reduce((least, one) => (one.gap < least.gap ? one : least));
+    expect(best.gap).toBeLessThan(0.5);
+    return best.along;
+  });
+  return Math.abs(a - b);
+}
+
+/** Every seam or drawn line of the shell that carries the letter. */
+function linesOfShell(form: Form, letter: string) {
+  return form.pieces.flatMap((piece) => [
+    ...piece.sewLines.filter(({ name }) => name === letter).map(({ points }) => ({ piece, points })),
+    ...piece.levelLines
+      .filter(({ name }) => name.startsWith(`${letter} `))
+      .map(({ points }) => ({ piece, points })),
+  ]);
+}
+
+function expectPartnersAlike(form: Form): void {
+  const inner = form.inside?.pieces ?? [];
+  let compared = 0;
+  for (const piece of inner.filter(({ id }) => id.startsWith('web-') || id.startsWith('tie-'))) {
+    for (const { name, points } of piece.sewLines) {
+      const partners = linesOfShell(form, name);
+      for (const levels of [
+        ['hip', 'waist'],
+        ['waist', 'bust'],
+        ['highHip', 'underbust'],
+      ] as const) {
+        for (const partner of partners) {
+          if (levels.some((id) => !partner.piece.levelLines.some((line) => line.id === id))) continue;
+          const own = lengthBetween(piece, points, levels);
+          const theirs = lengthBetween(partner.piece, partner.points, levels);
+          expect(Math.abs(own - theirs), `${piece.id} on ${name}, ${levels}`).toBeLessThanOrEqual(
+            partnerLimit,
+          );
+          compared++;
+        }
+      }
+    }
+  }
+  // Two ties on two panels each, two webs with two edges: three stretches.
+  expect(compared).toBeGreaterThanOrEqual(24);
+}
+
+describe('inner parts of the demo bodies', () => {
+  it.each(DEMO_IDS)('%s keeps its shape, or the place is named', (id) => {
+    const form = make(readDemo(id));
+    const inside = form.inside!;
+    for (const level of inside.levels) {
+      const deviation = Math.abs(level.held.deviation);
+      expect(Math.abs(level.free.deviation), `${level.id} with nothing inside`).toBeGreaterThan(deviation);
+      expect(Math.abs(level.held.girth / level.body.girth - 1)).toBeLessThan(0.02);
+      if (!(level.id in limits) || deviation <= limits[level.id]) continue;
+      const named = form.report.issues.find(
+        (i) => i.code === 'level-deviates' && i.message.startsWith(level.name),
+      );
+      expect(named, `${level.id} deviates by ${deviation.toFixed(1)} mm and must be named`).toBeDefined();
+      expect(named?.measured).toBeCloseTo(deviation, 6);
+      expect(named?.message).toMatch(/put |sew |fill /);
+    }
+    expect(Math.abs(inside.levels.find((level) => level.id === 'waist')!.held.deviation)).toBeLessThanOrEqual(
+      3,
+    );
+    expectPartnersAlike(form);
+  });
+});
+
+describe('inner parts', () => {
+  const form = make(readDemo('average'));
+  const inside = form.inside!;
+
+  it('have a sleeve of the tube’s girth and as long as the tube shows', () => {
+    const sleeve = inside.pieces.find(({ id }) => id === 'pole-sleeve')!;
+    const closing = sleeve.sewLines.filter(({ id }) => id === 'sleeve-closing');
+    const x = closing.map(({ points }) => points[0]);
+    // Common practice: half the tube's girth and 3 to 5 mm.
+    const ease = Math.abs(x[0] - x[1]) / 2 - (Math.PI * 25) / 2;
+    expect(ease).toBeGreaterThanOrEqual(3);
+    expect(ease).toBeLessThanOrEqual(5);
+    const ys = closing[0].points.filter((_, i) => i % 2 === 1);
+    expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(
+      inside.shape.pole.zTop - inside.shape.pole.zBottom,
+      9,
+    );
+  });
+
+  it('have a base plate one inset inside the shell’s edge: its rim is 2π of it shorter (Steiner)', () => {
+    const plate = inside.pieces.find(({ id }) => id === 'base-plate-1')!;
+    const rim = (points: Float64Array | readonly number[], stride: number) => {
+      let length = 0;
+      for (let i = 0; i < points.length; i += stride) {
+        const j = (i + stride) % points.length;
+        length += Math.hypot(...Array.from({ length: stride }, (_, c) => points[i + c] - points[j + c]));
+      }
+      return length;
+    };
+    const { positions } = form.shell.mesh;
+    const loop = form.shell.openings.find(({ id }) => id === 'base')!.vertices;
+    const edge = Array.from(loop).flatMap((v) => [...positions.slice(3 * v, 3 * v + 3)]);
+    expect(Math.abs(rim(edge, 3) - 2 * Math.PI * 1.8 - rim(plate.cutLine, 2))).toBeLessThan(0.5);
+    expect(plate.cutouts?.map(({ id }) => id)).toEqual(['pole', 'stuffing-right', 'stuffing-left']);
+  });
+
+  it('cut the second layer of a plate like the first, a quarter turned', () => {
+    const [one, two] = [1, 2].map((k) => inside.pieces.find(({ id }) => id === `base-plate-${k}`)!);
+    one.cutouts!.forEach((hole, h) => {
+      for (let i = 0; i < hole.points.length; i += 2) {
+        expect(two.cutouts![h].points[i]).toBeCloseTo(hole.points[i + 1], 9);
+        expect(two.cutouts![h].points[i + 1]).toBeCloseTo(-hole.points[i], 9);
+      }
+    });
+  });
+
+  it('go on seams when asked, and then letter and marks are the seam’s', () => {
+    const onSeams = make({ ...readDemo('average'), inside: { webPlaces: 'seams' } });
+    const web = onSeams.inside!.pieces.find(({ id }) => id === 'web-right')!;
+    const letters = onSeams.shell.seams
+      .filter(({ id }) => /^princess(Front|Back)Right/.test(id))
+      .map((s) => s.letter);
+    expect(web.sewLines.map(({ name }) => name)).toEqual(expect.arrayContaining(letters));
+    expectPartnersAlike(onSeams);
+  });
+
+  it('list what to buy', () => {
+    const quantities = new Map(inside.materials.map(({ id, quantity }) => [id, quantity]));
+    expect(quantities.get('shell')).toBeGreaterThan(0.5);
+    expect(quantities.get('tube')).toBeGreaterThan(1300);
+    expect(inside.fill.volumeL).toBeLessThan(form.report.body.volumeL);
+  });
+});
+
+describe('what cannot be built', () => {
+  it('is named: a tube too thick for the neck', () => {
+    const made = makeForm({ ...readDemo('petite'), inside: { tubeDiameter: 80 } }, { targetTriangles: 2000 });
+    const issue = made.issues.find(({ code }) => code === 'tube-too-thick');
+    expect(issue).toMatchObject({ path: 'inside.tubeDiameter', severity: 'error', measured: 80 });
+    expect(issue!.limit).toBeLessThan(80);
+  });
+
+  it('is named: webs that meet the pole', () => {
+    const made = makeForm({ ...readDemo('petite'), inside: { tubeDiameter: 78 } }, { targetTriangles: 2000 });
+    const issue = made.issues.find(({ code }) => code === 'webs-cross');
+    expect(issue).toMatchObject({ severity: 'error' });
+    expect(issue!.measured).toBeLessThan(issue!.limit!);
+  });
+});
