@@ -10,6 +10,7 @@ import {
   LAYOUTS,
   type SeamedShell,
   type SeamLayout,
+  type SeamLine,
   USUAL_BRIDGING,
 } from '../seams/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
@@ -168,7 +169,13 @@ export const makeForm: MakeForm = (project, options) => createPipeline().makeFor
 function keysOf(project: Project, options: MakeOptions): StageKeys {
   // A draft body may depend on the one before it, so it never stands in for a final one.
   const body = JSON.stringify([project.body, options.isDraft ?? false]);
-  const shell = JSON.stringify([body, project.seams.layout, project.seams.bridging, options.targetTriangles]);
+  const shell = JSON.stringify([
+    body,
+    project.seams.layout,
+    project.seams.lines,
+    project.seams.bridging,
+    options.targetTriangles,
+  ]);
   const flat = JSON.stringify([shell, project.seams.lengthBlend, project.seams.wrinkleAversion]);
   const inside = JSON.stringify([flat, project.inside]);
   const pieces = JSON.stringify([inside, project.cloth, project.name, options.date]);
@@ -183,11 +190,29 @@ export function checkLayout(project: Project): readonly Issue[] {
 /** The layout asked for, or the first one offered. */
 function layoutOf(project: Project): Result<SeamLayout> {
   const id = project.seams.layout;
+  const { lines } = project.seams;
+  if (lines !== undefined) return ownLayout(lines);
   const layout = id === undefined ? LAYOUTS[0] : findLayout(id);
   if (layout !== undefined) return success(layout);
   const known = LAYOUTS.map((l) => l.id).join(', ');
   const message = `There is no seam layout called “${id}”. There are: ${known}.`;
   return failure([{ code: 'unknown-layout', path: 'seams.layout', message, severity: 'error' }]);
+}
+
+/** Lines a maker drew; two of one id could not be told apart in messages. */
+function ownLayout(lines: readonly SeamLine[]): Result<SeamLayout> {
+  const twice = lines.filter((line, i) => lines.findIndex((other) => other.id === line.id) !== i);
+  if (twice.length > 0) {
+    return failure(
+      twice.map((line) => ({
+        code: 'line-id-twice',
+        path: `seams.lines.${line.id}`,
+        message: `There are two seam lines with the id “${line.id}”; give each its own.`,
+        severity: 'error',
+      })),
+    );
+  }
+  return success({ id: 'own', name: 'Own layout', description: '', lines });
 }
 
 function cutShell(body: Body, layout: SeamLayout, bridging: number, options: MakeOptions): Result<CutShell> {

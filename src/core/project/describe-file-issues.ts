@@ -46,8 +46,13 @@ function closestBranch(branches: readonly (readonly RawIssue[])[], value: unknow
 function unknownKey(path: readonly PropertyKey[], key: string): Issue {
   const owner = path.map(String).join('.');
   const field = owner === '' ? key : `${owner}.${key}`;
+  // Entries of lists and records go by `*`: all of them, or only the last.
+  const listed = path.map((part) => (typeof part === 'number' ? '*' : String(part))).join('.');
   const known =
-    knownKeys.get(owner) ?? knownKeys.get([...path.slice(0, -1).map(String), '*'].join('.')) ?? [];
+    knownKeys.get(owner) ??
+    knownKeys.get(listed) ??
+    knownKeys.get([...path.slice(0, -1).map(String), '*'].join('.')) ??
+    [];
   const may = known.length === 0 ? 'holds nothing in this version' : `may hold ${known.join(', ')}`;
   return error(
     'file-unknown-key',

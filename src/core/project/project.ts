@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import type { BodyInput } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
+import type { SeamLine } from '../seams/index.ts';
 import type { InsideOptions } from '../supports/index.ts';
+import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
 
 // Without this the library tries to compile text into code, which a page's content security policy reports as a breach.
 z.config({ jitless: true });
@@ -30,6 +32,8 @@ export interface Project {
 export interface ProjectSeams {
   /** Id of a seam layout; absent = the first one offered. */
   readonly layout?: string;
+  /** A layout of one's own: these lines instead of those of `layout`. */
+  readonly lines?: readonly SeamLine[];
   /** 0 = a seam takes the mean of its two free lengths (least strain), 1 = its length on the body. */
   readonly lengthBlend?: number;
   /** 0 = shrink and stretch weigh the same, 1 = the cloth rather stretches than wrinkles. */
@@ -65,6 +69,7 @@ const bodySchema = z.strictObject({
 });
 const seamsSchema = z.strictObject({
   layout: z.string().max(100).exactOptional(),
+  lines: seamLinesSchema.exactOptional(),
   lengthBlend: z.number().min(0).max(1).exactOptional(),
   wrinkleAversion: z.number().min(0).max(1).exactOptional(),
   bridging: z.number().min(0).max(1).exactOptional(),
@@ -84,6 +89,8 @@ const insideSchema = z.strictObject({
   pressure: z.number().min(0.1).max(50).exactOptional(),
   clothStiffness: z.number().min(1).max(1000).exactOptional(),
   measuredGrowth: z.number().min(0).max(0.2).exactOptional(),
+  magnetDiameter: z.number().min(4).max(60).exactOptional(),
+  pegDiameter: z.number().min(4).max(60).exactOptional(),
   garmentMass: z.number().min(0).max(100).exactOptional(),
   garmentOffset: z.number().min(0).max(1000).exactOptional(),
   waistHeight: z.number().min(300).max(2000).exactOptional(),
@@ -114,6 +121,9 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['body', Object.keys(bodySchema.shape)],
   ['body.measures.*', Object.keys(sidedLength.shape)],
   ['seams', Object.keys(seamsSchema.shape)],
+  ['seams.lines.*', Object.keys(seamLineSchema.shape)],
+  ['seams.lines.*.through.*', Object.keys(anchorSchema.shape)],
+  ['seams.lines.*.alongHeight', Object.keys(anchorSchema.shape)],
   ['cloth', Object.keys(clothSchema.shape)],
   ['inside', Object.keys(insideSchema.shape)],
   ['cutting', []],
