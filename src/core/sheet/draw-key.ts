@@ -1,7 +1,6 @@
 import {
   type Drawing,
   type DrawingItem,
-  type DrawingLayer,
   makeLayer,
   makePath,
   makeRectangle,
@@ -42,27 +41,23 @@ export function drawKey(
   const mapTop = margin + 16;
   const mapHeight = Math.max((bottom - mapTop) * 0.45, bottom - mapTop - 12 - rows.length * ROW);
   const scale = Math.min(room / drawing.width, mapHeight / drawing.height);
-  const page = (
-    title: string,
-    top: number,
-    extra: readonly DrawingLayer[],
-    words: readonly DrawingItem[],
-  ): Drawing => {
+  const page = (title: string, top: number, map: KeyMap, words: readonly DrawingItem[]): Drawing => {
     const here = rows.splice(0, Math.max(1, Math.floor((bottom - top) / ROW)));
     return {
       width: pageWidth,
       height: pageHeight,
       title: `${title} – ${info.project}`,
       layers: [
-        ...extra,
-        makeLayer(
-          'mark',
-          here.flatMap(({ isFirst }, i) =>
+        makeLayer('page', map.frames),
+        makeLayer('mark', [
+          ...map.outlines,
+          ...here.flatMap(({ isFirst }, i) =>
             isFirst ? [makeRectangle(margin + 1, top + i * ROW - 3, 3.4, 3.4)] : [],
           ),
-        ),
+        ]),
         makeLayer('text', [
           ...words,
+          ...map.names,
           ...here.map(({ text }, i) => makeText(margin + 7, top + i * ROW, text, WORDS)),
         ]),
       ],
@@ -78,9 +73,17 @@ export function drawKey(
   );
   const pages = [first];
   while (rows.length > 0)
-    pages.push(page('Key, continued', margin + 18, [], [heading('Key to the pages, continued')]));
+    pages.push(page('Key, continued', margin + 18, NO_MAP, [heading('Key to the pages, continued')]));
   return pages;
 }
+
+interface KeyMap {
+  readonly frames: readonly DrawingItem[];
+  readonly outlines: readonly DrawingItem[];
+  readonly names: readonly DrawingItem[];
+}
+
+const NO_MAP: KeyMap = { frames: [], outlines: [], names: [] };
 
 /** Cells as frames with their names, and the closed outlines on them. */
 function drawMap(
@@ -89,7 +92,7 @@ function drawMap(
   x0: number,
   y0: number,
   scale: number,
-): DrawingLayer[] {
+): KeyMap {
   const frames = tiles.map(({ cell, name }) =>
     makeRectangle(
       x0 + cell.minX * scale,
@@ -121,7 +124,7 @@ function drawMap(
       { anchor: 'middle' },
     ),
   );
-  return [makeLayer('join', frames), makeLayer('cut', outlines), makeLayer('page', names)];
+  return { frames, outlines, names };
 }
 
 function wordPages(names: readonly string[]): string {
