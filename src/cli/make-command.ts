@@ -1,6 +1,7 @@
 import { exportForm, makeForm } from '../core/pipeline/index.ts';
 import type { Project } from '../core/project/index.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
+import { describeInside } from './describe-inside.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type FormatOptions } from './export-options.ts';
 import { readProjectFile } from './read-project-file.ts';
@@ -42,6 +43,8 @@ export async function makeCommand(
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);
   stdout.write(`${describeReport(form.value.report, project.value.displayUnits)}\n\n`);
+  const { inside } = form.value.report;
+  if (inside) stdout.write(`${describeInside(inside, project.value.displayUnits)}\n\n`);
   stdout.write(`${written.join('\n')}\n`);
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;

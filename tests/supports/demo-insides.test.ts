@@ -199,6 +199,47 @@ describe('inner parts', () => {
   });
 });
 
+describe('plates of arms that come off', () => {
+  const arms = {
+    upperArmGirth: 285,
+    elbowGirth: 250,
+    wristGirth: 160,
+    shoulderToElbow: 335,
+    elbowToWrist: 245,
+  };
+  const withArms = (inside: Project['inside']): Project => {
+    const project = readDemo('average');
+    const measures = { ...project.body.measures, ...arms };
+    return { ...project, inside, body: { ...project.body, measures } };
+  };
+
+  it('carry the torso’s holes mirrored, and poles that push a swapped arm off', () => {
+    const { pieces } = make(withArms({})).inside!;
+    for (const side of ['right', 'left']) {
+      const torso = pieces.find(({ id }) => id === `armhole-plate-${side}-1`)!;
+      const arm = pieces.find(({ id }) => id === `arm-plate-${side}`)!;
+      torso.cutouts!.forEach(({ points }, h) => {
+        const mirrored = arm.cutouts![h].points;
+        for (let i = 0; i < points.length; i += 2) {
+          const j = points.length - 2 - i;
+          expect([mirrored[j], mirrored[j + 1]]).toEqual([-points[i], points[i + 1]]);
+        }
+      });
+      const [ofTorso, ofArm] = [torso, arm].map(({ name }) => / ([NS]) out/.exec(name)?.[1]);
+      expect([ofTorso, ofArm].sort()).toEqual(['N', 'S']);
+      const other = pieces.find(({ id }) => id === `armhole-plate-${side === 'right' ? 'left' : 'right'}-1`)!;
+      expect(other.name).toContain(` ${ofArm} out`);
+    }
+  });
+
+  it('name magnets too near the edge', () => {
+    const made = makeForm(withArms({ magnetDiameter: 40 }), { targetTriangles: 2000 });
+    const issue = made.issues.find(({ code }) => code === 'magnet-near-cut');
+    expect(issue).toMatchObject({ path: 'inside.magnetDiameter', severity: 'error', limit: 8 });
+    expect(issue!.measured).toBeLessThan(8);
+  });
+});
+
 describe('what cannot be built', () => {
   it('is named: a tube too thick for the neck', () => {
     const made = makeForm({ ...readDemo('petite'), inside: { tubeDiameter: 80 } }, { targetTriangles: 2000 });

@@ -26,6 +26,7 @@ export function insideFormFromShell(made: {
         return positions[3 * vertices[Math.floor(i / 3)] + (i % 3)];
       }),
     })),
+    armSides: body.arms.map(({ side }) => side),
     neckBaseV: body.landmarks.neckFront.v,
     shoulderPointV: body.landmarks.shoulderPointRight.v,
     volumeL: measureVolume(closedMesh) / 1e6,

@@ -1,12 +1,9 @@
-import { z } from 'zod';
 import type { BodyInput } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
 import type { SeamLine } from '../seams/index.ts';
 import type { InsideOptions } from '../supports/index.ts';
 import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
-
-// Without this the library tries to compile text into code, which a page's content security policy reports as a breach.
-z.config({ jitless: true });
+import { z } from './zod-without-code.ts';
 
 export const projectFormat = 'loftseam-project';
 /** The version this program writes. */

@@ -23,7 +23,7 @@ export function insideInputs(
   const passages = shape.braces.flatMap((brace) => {
     return brace.kind === 'strap' ? brace.rungs.flatMap(({ levelId }) => levelId ?? []) : [];
   });
-  const plates = plateInputs(form, shape, options.clothThickness ?? 0.6);
+  const plates = plateInputs(form, shape, options);
   return {
     inputs: [
       ...shape.braces.map((brace) => braceInput(brace, form, letterOfBrace(brace), passages)),

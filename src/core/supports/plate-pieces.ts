@@ -1,9 +1,10 @@
 import type { Issue } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
+import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
 import { makeOval } from './make-oval.ts';
 import { insetRing, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
-import type { InsideForm, InsideShape } from './types.ts';
+import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** Play of the pole in a plate's hole, mm on the diameter (common practice: 0.5 to 1). */
 const POLE_PLAY = 1;
@@ -38,14 +39,22 @@ export interface PlateSet {
  * lids, the neck with a pole hole; and a cloth cover for each. A plate is the shell's edge less the shell's cloth (with
  * its turned-in allowance) and the cover's: 3 layers of cloth.
  */
-export function plateInputs(form: InsideForm, shape: InsideShape, clothThickness: number): PlateSet {
+export function plateInputs(form: InsideForm, shape: InsideShape, options: InsideOptions): PlateSet {
+  const clothThickness = options.clothThickness ?? 0.6;
   const inset = 3 * clothThickness;
   const issues: Issue[] = [];
   const inputs = (Object.keys(NAMES) as OpeningId[]).flatMap((id) => {
     const outline = outlinePlate(form, id);
     if (!outline) return [];
     const ring = insetRing(outline.edge, inset);
-    const holes = id === 'base' || id === 'neck' ? holesOf(id, outline, ring, shape) : [];
+    const side = id === 'armholeRight' ? 'right' : id === 'armholeLeft' ? 'left' : null;
+    if (side && form.armSides.includes(side)) {
+      const joint = makeArmJoint(ring, side, options);
+      issues.push(...joint.issues);
+      const torso = boardLayers(id, ring, joint.holes, ` – ${poleOfMagnets(side, 'torso')} out`);
+      return [...torso, armPlate(id, side, ring, joint.holes), coverInput(id, ring)];
+    }
+    const holes = side ? [] : holesOf(id, outline, ring, shape);
     const tight = holes.filter((hole) => isTight(hole.points, ring));
     for (const hole of tight) issues.push(tightHole(NAMES[id], hole.name));
     return [...boardLayers(id, ring, holes), coverInput(id, ring)];
@@ -86,13 +95,45 @@ function tightHole(plate: string, hole: string): Issue {
   return { code: 'hole-near-edge', path: 'tubeDiameter', message, severity: 'warning', limit: 6 };
 }
 
-function boardLayers(id: OpeningId, ring: Float64Array, holes: readonly PieceLine[]): PieceInput[] {
+/** The arm's plate, seen on the face that meets the torso's: its mirror image, outline and holes alike. */
+function armPlate(
+  id: OpeningId,
+  side: 'right' | 'left',
+  ring: Float64Array,
+  holes: readonly PieceLine[],
+): PieceInput {
+  const flip = (points: Float64Array): Float64Array => {
+    const count = points.length / 2;
+    return points.map((_, i) => {
+      const from = 2 * (count - 1 - (i >> 1));
+      return i % 2 === 0 ? -points[from] : points[from + 1];
+    });
+  };
+  const other = id === 'armholeRight' ? 'armholeLeft' : 'armholeRight';
+  return {
+    id: `arm-plate-${side}`,
+    name: `arm plate ${side} – ${poleOfMagnets(side, 'arm')} out`,
+    side,
+    edges: edgesOf(other, flip(ring), []),
+    levelLines: [],
+    cutouts: holes.map((hole) => ({ ...hole, points: flip(hole.points) })),
+    material: 'card',
+    grainWord: 'flutes',
+  };
+}
+
+function boardLayers(
+  id: OpeningId,
+  ring: Float64Array,
+  holes: readonly PieceLine[],
+  note = '',
+): PieceInput[] {
   const kebab = NAMES[id].replaceAll(' ', '-');
   return ([false, true] as const).map((isTurned): PieceInput => {
     const move = isTurned ? quarterTurn : (points: Float64Array) => points.slice();
     return {
       id: `${kebab}-${isTurned ? 2 : 1}`,
-      name: `${NAMES[id]}, layer ${isTurned ? 2 : 1}`,
+      name: `${NAMES[id]}, layer ${isTurned ? 2 : 1}${note}`,
       side: sideOf(id),
       edges: edgesOf(id, ring, []).map((edge) => ({ ...edge, points: move(edge.points) })),
       levelLines: [],

@@ -44,6 +44,8 @@ export interface InsideForm {
     /** n × 3, closed. */
     readonly points: Float64Array;
   }[];
+  /** Sides on which an arm is put on and taken off. */
+  readonly armSides: readonly ('right' | 'left')[];
   /** Chart heights of the neck base and the shoulder point. */
   readonly neckBaseV: number;
   readonly shoulderPointV: number;
@@ -81,6 +83,10 @@ export interface InsideOptions {
   readonly clothStiffness?: number;
   /** Growth of the girth found on the maker's own test tube, as a fraction; replaces pressure over stiffness. */
   readonly measuredGrowth?: number;
+  /** Magnets that locate an arm, outside diameter; default 15. */
+  readonly magnetDiameter?: number;
+  /** Peg that carries an arm; default 12. */
+  readonly pegDiameter?: number;
   readonly garmentMass?: number;
   /** How far the garment's weight hangs off the pole; default 60. */
   readonly garmentOffset?: number;

@@ -1,0 +1,44 @@
+import { type DisplayUnit, formatLength } from '../core/base/index.ts';
+import type { ReportInside } from '../core/pipeline/index.ts';
+import { formatTable } from './format-table.ts';
+
+/** What the filled form will measure, its pole and stand, and the list to buy by. */
+export function describeInside(inside: ReportInside, unit: DisplayUnit): string {
+  const length = (mm: number): string => formatLength(mm, unit, { bare: true });
+  const levels = formatTable(
+    [
+      { title: 'filled' },
+      { title: `body w × d ${unit}`, align: 'right' },
+      { title: 'nothing inside', align: 'right' },
+      { title: 'with webs', align: 'right' },
+      { title: 'most off mm', align: 'right' },
+      { title: 'where' },
+      { title: 'tape over cloth', align: 'right' },
+    ],
+    inside.levels.map(({ id, body, free, held, finished }) => [
+      id,
+      `${length(body.width)} × ${length(body.depth)}`,
+      `${length(free.width)} × ${length(free.depth)}`,
+      `${length(held.width)} × ${length(held.depth)}`,
+      (held.deviation > 0 ? '+' : '') + held.deviation.toFixed(1),
+      held.where,
+      length(finished.girth),
+    ]),
+  );
+  const materials = formatTable(
+    [{ title: 'to buy' }, { title: '', align: 'right' }, { title: '' }, { title: 'note' }],
+    inside.materials.map(({ name, quantity, unit: of, note }) => [
+      name,
+      of === 'mm' ? formatLength(quantity, unit) : quantity.toFixed(of === 'pieces' ? 0 : 1),
+      of === 'mm' ? '' : of,
+      note,
+    ]),
+  );
+  const { pole, stand, webPlaces } = inside;
+  const places = webPlaces === 'seams' ? 'sewn into the seams' : 'sewn to lines drawn on the panels';
+  const words = [
+    `Webs ${places}. Pole sleeve ${formatLength(pole.sleeveFlatWidth, unit)} wide laid flat; ${formatLength(pole.insideForm, unit)} of pole between the plates.`,
+    `Stand: tips at ${stand.tipAngleDeg.toFixed(1)}° or a push of ${stand.pushForce.toFixed(0)} N at bust height; the pole leans ${stand.lean.toFixed(1)} mm. Ballast needed: ${stand.ballast.toFixed(1)} kg.`,
+  ];
+  return [levels, '', ...words, '', materials].join('\n');
+}
