@@ -13,7 +13,7 @@ import {
   type Shelf,
   setAsideUnreadable,
 } from './store/index.ts';
-import { type Follower, followProject } from './worker/index.ts';
+import { type Follower, followProject, pictureChoices } from './worker/index.ts';
 
 /** Wires the rooms of the app: store, worker, scene and panels know nothing of each other but the store. */
 
@@ -48,6 +48,7 @@ function start(): void {
     if (now.project && now.project !== before.project) follower.request(now.project);
   });
   keepSketches(store, actions, follower);
+  keepShapePictures(store, actions, follower);
   const services = createServices(store, actions, follower);
   void openFirst(store, actions, services);
   createRoot(document.getElementById('workroom')!).render(
@@ -67,6 +68,24 @@ function keepSketches(store: AppStore, actions: Actions, follower: Follower): vo
     void follower
       .sketchLayouts(project)
       .then((lines) => actions.receiveSketches({ body: project.body, lines }));
+  });
+}
+
+/** Pictures of the choices of shape, while the body is looked at and has settled. */
+function keepShapePictures(store: AppStore, actions: Actions, follower: Follower): void {
+  let running: unknown = null;
+  store.subscribe((now) => {
+    const { stage, project, formOf, formQuality } = now;
+    if (stage !== 'body' || !project || formOf !== project || formQuality !== 'full') return;
+    const { body } = project;
+    if (running === body) return;
+    running = body;
+    const isWanted = () => store.getState().stage === 'body' && store.getState().project?.body === body;
+    void pictureChoices(follower, project, isWanted, (key, outline) =>
+      actions.receiveShapePicture(body, key, outline),
+    ).finally(() => {
+      if (running === body && !isWanted()) running = null;
+    });
   });
 }
 

@@ -5,6 +5,7 @@ import { Icon } from './icon.tsx';
 import { LengthInput } from './length-input.tsx';
 import { limitsOfMeasure } from './limits-of-measure.ts';
 import { MeasureVerdict } from './measure-verdict.tsx';
+import { ReadingInputs } from './reading-inputs.tsx';
 import { useEstimate } from './use-estimate.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
@@ -16,11 +17,14 @@ interface MeasureFieldProps {
 /** One measure: name, where the tape lies, the field, left and right on demand, and how the body answers. */
 export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const value = useApp((state) => state.project?.body.measures[measure.id]);
+  const readings = useApp((state) => state.project?.body.readings?.[measure.id]);
   const isLit = useApp((state) => state.highlight?.kind === 'tape' && state.highlight.id === measure.id);
   const actions = useActions();
   const [wantsSides, setWantsSides] = useState(false);
+  const [wantsAgain, setWantsAgain] = useState(false);
   const howId = useId();
   const isSplit = isSided(value) || (wantsSides && measure.sided);
+  const isAgain = !isSplit && typeof value === 'number' && (wantsAgain || readings !== undefined);
   const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, measure.name.toLowerCase());
   const light = () => actions.pointAt({ kind: 'tape', id: measure.id });
 
@@ -45,6 +49,14 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
       <div className="measure-entry">
         {isSplit ? (
           <SidedInputs measure={measure} value={value} howId={howId} onValue={set} onFocus={light} />
+        ) : isAgain ? (
+          <ReadingInputs
+            measure={measure}
+            readings={readings ?? [value]}
+            howId={howId}
+            onFocus={light}
+            onSingle={() => setWantsAgain(false)}
+          />
         ) : (
           <SingleInput
             measure={measure}
@@ -69,6 +81,16 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
         )}
       </div>
       <MeasureVerdict measure={measure} />
+      {typeof value === 'number' && !isAgain && (
+        <button
+          type="button"
+          className="measure-again"
+          aria-label={`${measure.name}: measure again`}
+          onClick={() => setWantsAgain(true)}
+        >
+          measure again
+        </button>
+      )}
     </li>
   );
 }

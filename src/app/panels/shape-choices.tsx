@@ -1,4 +1,5 @@
 import { SHAPE_CATEGORIES, type ShapeCategory } from '../../core/body/index.ts';
+import { ShapePicture } from './shape-picture.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** One choice per question; a number from a file is kept and shown as it is. */
@@ -15,6 +16,7 @@ export function ShapeChoices() {
 function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
   const value = useApp((state) => state.project?.body.shape?.[category.id]);
   const actions = useActions();
+  const choiceIds = category.choices.map(({ id }) => id);
   const choose = (id: string) => actions.setShape(category.id, id, category.name.toLowerCase());
   return (
     <fieldset className="shape-choice">
@@ -29,7 +31,10 @@ function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
               checked={(value ?? category.usual) === choice.id}
               onChange={() => choose(choice.id)}
             />
-            <span>{choice.name}</span>
+            <span>
+              <ShapePicture categoryId={category.id} choiceId={choice.id} choiceIds={choiceIds} />
+              {choice.name}
+            </span>
           </label>
         ))}
         {typeof value === 'number' && (

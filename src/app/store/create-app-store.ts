@@ -20,6 +20,7 @@ const initialState: AppState = {
   work: null,
   isStopped: false,
   sketches: null,
+  shapePictures: null,
   stage: 'tape',
   highlight: null,
   drafts: {},

@@ -10,6 +10,8 @@ export interface EditActions {
   setFigure(figure: Figure): void;
   /** mm; `null` forgets the measure, so that it is estimated again. */
   setMeasure(id: string, value: MeasureValue | null, label: string): void;
+  /** Two or more readings of one measure, mm; their mean is used. Fewer than two are an ordinary measure. */
+  setReadings(id: string, readings: readonly number[], label: string): void;
   setShape(id: string, value: string | number | null, label: string): void;
   setLayout(id: string, label: string): void;
   setAllowance(mm: number): void;
@@ -61,9 +63,14 @@ export function createEditActions(store: AppStore): EditActions {
     setMeasure: (id, value, label) =>
       change(value === null ? `Clear ${label}` : `Set ${label}`, (project) => {
         const measures = withEntry(project.body.measures, id, value);
-        return measures === project.body.measures
-          ? project
-          : { ...project, body: { ...project.body, measures } };
+        if (measures === project.body.measures) return project;
+        return { ...project, body: withReadings({ ...project.body, measures }, id, []) };
+      }),
+    setReadings: (id, readings, label) =>
+      change(`Set ${label}`, ({ body, ...project }) => {
+        const mean = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
+        const measures = readings.length === 0 ? body.measures : { ...body.measures, [id]: mean };
+        return { ...project, body: withReadings({ ...body, measures }, id, readings) };
       }),
     setShape: (id, value, label) =>
       change(`Set ${label}`, (project) => {
@@ -104,6 +111,13 @@ export function createEditActions(store: AppStore): EditActions {
       store.setState({ drafts: {} });
     },
   };
+}
+
+function withReadings(body: Project['body'], id: string, readings: readonly number[]): Project['body'] {
+  const { readings: before = {}, ...others } = body;
+  const { [id]: _replaced, ...kept } = before;
+  const after = readings.length >= 2 ? { ...kept, [id]: readings } : kept;
+  return Object.keys(after).length > 0 ? { ...others, readings: after } : others;
 }
 
 /** The same object when nothing changes, so that no undo step is made. */

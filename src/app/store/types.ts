@@ -52,6 +52,13 @@ export interface LayoutSketches {
   readonly lines: Readonly<Record<string, readonly Float64Array[]>>;
 }
 
+/** Outlines of the body under each choice of shape: closed, n × 2 mm, y down; by `category.choice`, or `category` as it is now. */
+export interface ShapePictures {
+  /** The project they belong to, by identity of its `body`. */
+  readonly body: Project['body'];
+  readonly outlines: Readonly<Record<string, Float64Array>>;
+}
+
 export interface AppState {
   /** What undo brings back. */
   readonly project: Project | null;
@@ -69,6 +76,7 @@ export interface AppState {
   readonly isStopped: boolean;
 
   readonly sketches: LayoutSketches | null;
+  readonly shapePictures: ShapePictures | null;
 
   readonly stage: Stage;
   readonly highlight: Highlight | null;

@@ -9,6 +9,7 @@ export interface WorkActions {
   receiveForm(form: Form, project: Project, quality: Quality): void;
   receiveFailure(issues: readonly Issue[], project: Project): void;
   receiveSketches(sketches: LayoutSketches): void;
+  receiveShapePicture(body: Project['body'], key: string, outline: Float64Array): void;
   markStopped(): void;
 }
 
@@ -25,6 +26,11 @@ export function createWorkActions(store: AppStore): WorkActions {
       if (store.getState().project === project) store.setState({ failure });
     },
     receiveSketches: (sketches) => store.setState({ sketches }),
+    receiveShapePicture: (body, key, outline) =>
+      store.setState(({ shapePictures }) => {
+        const known = shapePictures?.body === body ? shapePictures.outlines : {};
+        return { shapePictures: { body, outlines: { ...known, [key]: outline } } };
+      }),
     markStopped: () => store.setState({ work: null, isStopped: true }),
   };
 }

@@ -10,6 +10,7 @@ export interface Lane {
   make(project: Project, targetTriangles: number, onProgress: OnProgress): Promise<Result<Form> | null>;
   writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
   sketchLayouts(project: Project): Promise<LayoutLines>;
+  outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
   scatterBody(project: Project): Promise<Float64Array | null>;
   stop(): void;
 }
@@ -80,6 +81,14 @@ export function createLane(name: string): Lane {
         return await connect().sketchLayouts(project);
       } catch {
         return {};
+      }
+    },
+
+    async outlineShape(project, category, choice) {
+      try {
+        return await connect().outlineShape(project, category, choice);
+      } catch {
+        return null;
       }
     },
 

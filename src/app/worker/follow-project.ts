@@ -20,6 +20,7 @@ export interface Follower {
   /** Every file of the project, at full quality. */
   writeFiles: Lane['writeFiles'];
   sketchLayouts: Lane['sketchLayouts'];
+  outlineShape: Lane['outlineShape'];
   scatterBody: Lane['scatterBody'];
 }
 
@@ -80,6 +81,8 @@ export function followProject(handlers: FollowHandlers): Follower {
     },
     writeFiles: full.writeFiles,
     sketchLayouts: quick.sketchLayouts,
+    // On the full lane, so that typing is never kept waiting.
+    outlineShape: full.outlineShape,
     scatterBody: quick.scatterBody,
   };
 }

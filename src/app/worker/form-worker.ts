@@ -2,6 +2,7 @@ import { expose } from 'comlink';
 import { failure, type Result, success } from '../../core/base/index.ts';
 import { createPipeline, type Form, type FormFile, filesOfForm } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import { outlineShape } from './outline-shape.ts';
 import {
   type FormWorker,
   FULL_TRIANGLES,
@@ -46,6 +47,11 @@ const service: FormWorker = {
   sketchLayouts(project): LayoutLines {
     const body = pipeline.fitBody(project);
     return body.ok ? sketchLayouts(body.value) : {};
+  },
+
+  outlineShape(project, category, choice): Float64Array | null {
+    const body = pipeline.fitBody(project);
+    return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
   },
 
   scatterBody(project): Float64Array | null {

@@ -24,6 +24,8 @@ export interface FormWorker {
   writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
   sketchLayouts(project: Project): LayoutLines;
+  /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */
+  outlineShape(project: Project, category: string, choice: string | null): Float64Array | null;
   /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
   scatterBody(project: Project): Float64Array | null;
 }

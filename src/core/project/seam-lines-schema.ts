@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod-without-code.ts';
 
 const id = z.string().min(1).max(60);
 const angle = z.number().min(-10).max(10);

@@ -1,0 +1,50 @@
+import { readFile } from 'node:fs/promises';
+import { expect, type Page, test } from '@playwright/test';
+import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
+const second = (page: Page) => page.getByRole('textbox', { name: 'Waist girth, second reading' });
+const waistRow = (page: Page) => page.getByRole('listitem').filter({ has: waist(page) });
+
+test('a doubted measure stays when its second reading agrees; the mean is used and saved', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await waist(page).fill('87');
+  await expect(waistRow(page)).toContainText('too large for the others');
+  await page.getByRole('button', { name: 'Waist girth: measure again' }).click();
+  await second(page).fill('87.6');
+  await expect(waistRow(page)).toContainText('0.6 cm apart, mean 87.3 cm is used');
+  await expect(waistRow(page)).toContainText('Its second reading agrees, so it stays.');
+  await second(page).blur();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save', exact: true }).click(),
+  ]);
+  const { body } = JSON.parse(await readFile(await download.path(), 'utf8'));
+  expect(body.readings).toEqual({ waistGirth: [870, 876] });
+  expect(body.measures.waistGirth).toBe(873);
+
+  await second(page).fill('90');
+  await expect(waistRow(page)).toContainText('3.0 cm apart: measure once more.');
+  await expect(page.getByRole('textbox', { name: 'Waist girth, third reading' })).toBeVisible();
+  await second(page).fill('');
+  await second(page).blur();
+  await expect(second(page)).toHaveCount(0);
+  await expect(waist(page)).toHaveValue('87.0');
+  expect(complaints).toEqual([]);
+});
+
+test('every choice of shape is a picture of this body', async ({ page }) => {
+  await openApp(page);
+  await goTo(page, 'Body');
+  const row = page.getByRole('group', { name: 'Belly' });
+  await expect(row.locator('.shape-picture .outline-edge')).toHaveCount(4);
+  const shapes = await row
+    .locator('.outline-edge')
+    .evaluateAll((paths) => paths.map((p) => p.getAttribute('d')));
+  expect(new Set(shapes).size).toBe(4);
+  await row.getByRole('radio', { name: 'Full' }).check();
+  await waitForFullForm(page);
+  await expect(row.getByRole('radio', { name: 'Full' })).toBeChecked();
+});
