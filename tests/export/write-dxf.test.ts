@@ -1,3 +1,7 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import DxfParser, { type IEntity, type IPoint, type IPolylineEntity } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { InvariantError } from '../../src/core/base/index.ts';
@@ -6,6 +10,12 @@ import { type DxfBlock, writeDxf } from '../../src/core/export/index.ts';
 import { drawPieces, type Piece } from '../../src/core/pattern/index.ts';
 import { measurePolygonArea } from '../oracles/polygon-area.ts';
 import { samplePieces } from '../sheet/sample-pieces.ts';
+
+const PYTHON = '/usr/bin/python3';
+
+function hasEzdxf(): boolean {
+  return spawnSync(PYTHON, ['-c', 'import ezdxf']).status === 0;
+}
 
 function blockOf(piece: Piece, x = 0): DxfBlock {
   const { minX, minY, maxX, maxY } = boundsOfPoints([piece.cutLine])!;
@@ -75,6 +85,22 @@ describe('drafted pieces, read by an independent parser', () => {
     expect([...layers].map(Number).sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 7, 8, 14, 15]);
     const [{ entities }] = Object.values(dxf.blocks);
     expect(entities.filter(({ layer }) => layer === '4')).toHaveLength(pieces[0].notches.length);
+  });
+
+  // An extra check where Debian's python3-ezdxf is installed; the parser above is always there.
+  it.skipIf(!hasEzdxf())('passes the audit of a second independent reader', () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'dxf-'));
+    try {
+      const file = path.join(folder, 'panels.dxf');
+      writeFileSync(file, text);
+      const script = `import ezdxf,sys
+d=ezdxf.readfile(sys.argv[1])
+print(d.units, len(d.audit().errors), len([b for b in d.blocks if not b.name.startswith('*')]), len(d.modelspace().query('INSERT')))`;
+      const said = execFileSync(PYTHON, ['-c', script, file], { encoding: 'utf8' });
+      expect(said.trim()).toBe(`4 0 ${pieces.length} ${pieces.length}`);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
   });
 
   it('is plain ASCII and the same twice', () => {

@@ -232,6 +232,22 @@ describe('a print of made-up pieces', () => {
     for (const { name } of tiled.tiles) expect(words).toContain(name);
   });
 
+  it('keeps words of any length on the page', () => {
+    const long = 'Größe <b>שלום</b> '.repeat(12);
+    const made = printPieces(pieces, { project: long, body: long, date: long });
+    if (!made.ok) throw new Error(made.issues[0].message);
+    for (const [i, page] of made.value.pages.entries()) {
+      for (const { name, items, lettersWithin } of page.layers) {
+        for (const item of items) {
+          // Words of the pieces may reach over a joint and are cut there.
+          if (item.kind !== 'text' || lettersWithin) continue;
+          const { x0, x1 } = boundsOf(cornersOfText(item));
+          expect(Math.min(x0, page.width - x1), `${i} ${name} ${item.text}`).toBeGreaterThanOrEqual(5);
+        }
+      }
+    }
+  });
+
   it('prints all on one page of a roll, and small pieces whole', () => {
     const roll = job({ paper: 'roll36' });
     expect(roll.tiled.tiles).toHaveLength(1);

@@ -7,6 +7,7 @@ import {
   makeText,
 } from '../drawing/index.ts';
 import type { Piece } from '../pattern/index.ts';
+import { shorten } from './draw-page-names.ts';
 import { foldText } from './fold-text.ts';
 import type { PrintInfo } from './print-pieces.ts';
 import type { TiledDrawing } from './types.ts';
@@ -64,7 +65,12 @@ export function drawKey(
     };
   };
   const heading = (text: string): DrawingItem => makeText(margin, margin + 6, text, 6);
-  const count = makeText(margin, margin + 12, `${tiles.length} pages: ${info.project}`, WORDS);
+  const count = makeText(
+    margin,
+    margin + 12,
+    shorten(`${tiles.length} pages: ${info.project}`, WORDS, room),
+    WORDS,
+  );
   const first = page(
     'Key',
     mapTop + drawing.height * scale + 12,
