@@ -1,41 +1,96 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { checkSewing } from './check-sewing.ts';
-import { findSelfCrossings } from './find-self-crossings.ts';
-import { describeFailure } from './flatten-free.ts';
+import {
+  type AloneJob,
+  createFlattenMemory,
+  type FlattenJob,
+  runFlattenJob,
+  type TogetherJob,
+} from './flatten-jobs.ts';
 import { collectKeptLengths, type KeptLength } from './kept-lengths.ts';
-import { makeLengthRules } from './length-rules.ts';
 import { measureStrain } from './measure-strain.ts';
 import { checkMirror, mirrorFlat } from './mirror-disks.ts';
-import { orientFlat } from './orient-flat.ts';
-import { makeOutlineBending } from './outline-bending.ts';
-import { preferStretch } from './prefer-stretch.ts';
-import { type PreparedDisk, prepareDisk } from './prepare-disk.ts';
+import { traceOutline } from './prepare-disk.ts';
 import { chooseSeamTargets } from './seam-targets.ts';
 import { findStiffPlaces, rulesAlone, rulesTogether } from './sewing-rules.ts';
 import { groupSewnEdges, type SewnEdges, sourceOf } from './sewn-edges.ts';
-import { type LayoutOptions, solveLayout } from './solve-layout.ts';
-import { startLayout } from './start-layout.ts';
 import type { FlatDisk, FlattenOptions, FlattenProblem } from './types.ts';
 
-/** Alone, a panel only has to show which lengths it likes; together, it must settle. */
-const toleranceAlone = 1e-6;
-const toleranceTogether = 1e-10;
 /** Share of the time spent before the seams are matched. */
 const aloneShare = 0.5;
 
-/** A disk that is really solved, its index in the problem, and its layout so far. */
-interface OpenDisk {
-  readonly index: number;
-  readonly disk: PreparedDisk;
-  readonly flat: Float64Array;
-}
-
-interface Sewing {
+/** Everything known of a problem before and between its jobs; plain data and lookups, stays with the one who shares out. */
+export interface FlattenPlan {
   readonly problem: FlattenProblem;
   readonly sewn: SewnEdges;
   readonly kept: readonly KeptLength[];
-  readonly tracing: Pick<LayoutOptions, 'trace'>;
-  readonly wrinkleAversion: number;
+  readonly options: Pick<FlattenOptions, 'seamLengthBlend' | 'wrinkleAversion'>;
+  /** To be run first, in any order, anywhere. Mirror images have none. */
+  readonly jobs: readonly AloneJob[];
+}
+
+/** Splits a problem into jobs that do not depend on each other. Throws when a mirror image is none. O(edges). */
+export function planFlatten(
+  problem: FlattenProblem,
+  options: FlattenPlan['options'] = {},
+): Result<FlattenPlan> {
+  const sewn = groupSewnEdges(problem);
+  if (sewn.conflicts.length > 0) return failure(sewn.conflicts.map((id) => tellEaseConflict(problem, id)));
+  const kept = collectKeptLengths(problem, sewn);
+  const jobs: AloneJob[] = [];
+  for (const [disk, mesh] of problem.disks.entries()) {
+    if (sourceOf(problem, disk) !== disk) {
+      checkMirror(problem, disk);
+      continue;
+    }
+    jobs.push({
+      kind: 'alone',
+      disk,
+      mesh,
+      rules: rulesAlone(disk, kept),
+      wrinkleAversion: options.wrinkleAversion ?? 0,
+    });
+  }
+  return success({ problem, sewn, kept, options, jobs });
+}
+
+/**
+ * The second jobs: one length per sewn edge, shared by its sides, from the layouts of the first (parallel to `plan.jobs`).
+ * Issues: lengths that contradict each other.
+ */
+export function matchSeams(plan: FlattenPlan, alone: readonly Float64Array[]): Result<TogetherJob[]> {
+  const { problem, sewn, kept, options, jobs } = plan;
+  const layouts = new Map(jobs.map((job, k) => [job.disk, alone[k]]));
+  const blend = options.seamLengthBlend ?? 0;
+  const { targets, issues } = chooseSeamTargets(problem, sewn, kept, layouts, blend);
+  if (issues.length > 0) return failure(issues);
+  return success(
+    jobs.map((job, k) => ({
+      ...job,
+      kind: 'together',
+      rules: rulesTogether(job.disk, sewn, targets, kept),
+      alone: alone[k],
+      isStiff: findStiffPlaces(problem, traceOutline(job.mesh), job.disk, sewn),
+    })),
+  );
+}
+
+/**
+ * Mirror images, checks and strain, from the layouts of the second jobs (parallel to `plan.jobs`). Issues: any length
+ * missed in the result, with numbers.
+ */
+export function finishFlatten(plan: FlattenPlan, together: readonly Float64Array[]): Result<FlatDisk[]> {
+  const { problem, sewn, jobs } = plan;
+  const layouts = new Map(jobs.map((job, k) => [job.disk, together[k]]));
+  const all = problem.disks.map((_, d) => {
+    const flat = layouts.get(sourceOf(problem, d)) as Float64Array;
+    return sourceOf(problem, d) === d ? flat : mirrorFlat(flat);
+  });
+  const issues = checkSewing(problem, all, sewn);
+  if (issues.length > 0) return failure(issues);
+  return success(
+    all.map((positions, d) => ({ positions, strain: measureStrain(problem.disks[d], positions) })),
+  );
 }
 
 /**
@@ -45,68 +100,38 @@ interface Sewing {
  * Issues: unfit disks, lengths that contradict each other, no convergence, outlines crossing themselves, and any
  * length missed in the result, all with numbers; paths are `disks.N`, `joins.N`, `keptPaths.N`.
  * Cost: about 25 ms per 1000 triangles that are not mirror images (warm, one core; 300 ms for eight panels of 20 000
- * triangles, half of them mirror images).
+ * triangles, half of them mirror images). With `memory`, disks that did not change since the last call cost next to
+ * nothing. To share the work out among workers use `planFlatten`, `runFlattenJob`, `matchSeams` and `finishFlatten`.
  */
 export function flattenTogether(problem: FlattenProblem, options: FlattenOptions = {}): Result<FlatDisk[]> {
-  const progress = options.onProgress ?? (() => {});
-  const isCancelled = options.isCancelled ?? (() => false);
-  const issues: Issue[] = [];
-
-  // 1. Prepare.
-  const prepared = prepareAll(problem, issues);
-  if (issues.length > 0) return failure(issues);
-  const sewn = groupSewnEdges(problem);
-  for (const id of sewn.conflicts) {
-    issues.push({
-      code: 'flatten-ease-conflict',
-      path: `joins.${problem.joins.findIndex((join) => join.id === id)}`,
-      message: `Seam ${id} cannot take the ease asked for: both its sides are the same edge, mirrored, or tied by another seam.`,
-      severity: 'error',
-    });
-  }
-  if (issues.length > 0) return failure(issues);
-  const kept = collectKeptLengths(problem, sewn);
-  const tracing = options.trace ? { trace: options.trace } : {};
-  const sewing: Sewing = { problem, sewn, kept, tracing, wrinkleAversion: options.wrinkleAversion ?? 0 };
-
-  // 2. Alone, with kept totals.
-  const open: OpenDisk[] = [];
-  for (const { index, disk } of prepared) {
-    if (isCancelled()) return failure([cancelled]);
-    progress((aloneShare * open.length) / prepared.length, 'Unrolling each panel');
-    const one = { index, disk, flat: startLayout(disk) };
-    solveAlone(sewing, one, issues);
-    open.push(one);
-  }
-  if (issues.length > 0) return failure(issues);
-
-  // 3. Shared lengths, then together.
-  const layouts = new Map(open.map(({ index, flat }) => [index, flat]));
-  const { targets, issues: conflicts } = chooseSeamTargets(
-    problem,
-    sewn,
-    kept,
-    layouts,
-    options.seamLengthBlend ?? 0,
-  );
-  if (conflicts.length > 0) return failure(conflicts);
-  for (const [k, one] of open.entries()) {
-    if (isCancelled()) return failure([cancelled]);
-    progress(aloneShare + ((1 - aloneShare) * k) / open.length, 'Matching the seams');
-    solveTogether(sewing, one, targets, issues);
-  }
-
-  // 4. Mirror images and checks.
-  const all = problem.disks.map((_, d) => {
-    const flat = layouts.get(sourceOf(problem, d)) as Float64Array;
-    return sourceOf(problem, d) === d ? flat : mirrorFlat(flat);
-  });
-  issues.push(...checkSewing(problem, all, sewn));
-  if (issues.length > 0) return failure(issues);
-  progress(1, 'Matching the seams');
-  return success(
-    all.map((positions, d) => ({ positions, strain: measureStrain(problem.disks[d], positions) })),
-  );
+  const plan = planFlatten(problem, options);
+  if (!plan.ok) return plan;
+  const memory = options.memory ?? createFlattenMemory();
+  const run = (
+    jobs: readonly FlattenJob[],
+    from: number,
+    to: number,
+    what: string,
+  ): Result<Float64Array[]> => {
+    const layouts: Float64Array[] = [];
+    const issues: Issue[] = [];
+    for (const [k, job] of jobs.entries()) {
+      if (options.isCancelled?.()) return failure([cancelled]);
+      options.onProgress?.(from + ((to - from) * k) / jobs.length, what);
+      const solved = runFlattenJob(job, memory, options.trace);
+      issues.push(...solved.issues);
+      if (solved.ok) layouts.push(solved.value);
+    }
+    return issues.length > 0 ? failure(issues) : success(layouts);
+  };
+  const alone = run(plan.value.jobs, 0, aloneShare, 'Unrolling each panel');
+  if (!alone.ok) return alone;
+  const matched = matchSeams(plan.value, alone.value);
+  if (!matched.ok) return matched;
+  const together = run(matched.value, aloneShare, 1, 'Matching the seams');
+  if (!together.ok) return together;
+  options.onProgress?.(1, 'Matching the seams');
+  return finishFlatten(plan.value, together.value);
 }
 
 const cancelled: Issue = {
@@ -116,55 +141,11 @@ const cancelled: Issue = {
   severity: 'error',
 };
 
-function prepareAll(problem: FlattenProblem, issues: Issue[]): { index: number; disk: PreparedDisk }[] {
-  const ready: { index: number; disk: PreparedDisk }[] = [];
-  for (const [index, mesh] of problem.disks.entries()) {
-    if (sourceOf(problem, index) !== index) {
-      checkMirror(problem, index);
-      continue;
-    }
-    const prepared = prepareDisk(mesh, `disks.${index}`);
-    issues.push(...prepared.issues);
-    if (prepared.ok) ready.push({ index, disk: prepared.value });
-  }
-  return ready;
-}
-
-function solveAlone(sewing: Sewing, { index, disk, flat }: OpenDisk, issues: Issue[]): void {
-  const solution = solveLayout(preferStretch(disk, sewing.wrinkleAversion), flat, {
-    rules: makeLengthRules(disk, rulesAlone(index, sewing.kept)),
-    tolerance: toleranceAlone,
-    lengthTolerance: 1e-2,
-    ...sewing.tracing,
-  });
-  if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${index}`, toleranceAlone));
-}
-
-function solveTogether(
-  sewing: Sewing,
-  { index, disk, flat }: OpenDisk,
-  targets: Float64Array,
-  issues: Issue[],
-): void {
-  const { problem, sewn, kept, tracing, wrinkleAversion } = sewing;
-  const rules = makeLengthRules(disk, rulesTogether(index, sewn, targets, kept));
-  const bending = makeOutlineBending(disk, flat, findStiffPlaces(problem, disk, index, sewn));
-  const solution = solveLayout(preferStretch(disk, wrinkleAversion), flat, {
-    rules,
-    bending,
-    tolerance: toleranceTogether,
-    ...tracing,
-  });
-  if (!solution.isConverged) issues.push(describeFailure(solution, `disks.${index}`, toleranceTogether));
-  orientFlat(disk, flat);
-  const crossings = findSelfCrossings(flat, disk.boundary).length / 2;
-  if (crossings === 0) return;
-  issues.push({
-    code: 'flatten-outline-crosses',
-    path: `disks.${index}`,
-    message: `The flat outline crosses itself in ${crossings} place${crossings > 1 ? 's' : ''}: the panel cannot be cut in one piece.`,
+function tellEaseConflict(problem: FlattenProblem, id: string): Issue {
+  return {
+    code: 'flatten-ease-conflict',
+    path: `joins.${problem.joins.findIndex((join) => join.id === id)}`,
+    message: `Seam ${id} cannot take the ease asked for: both its sides are the same edge, mirrored, or tied by another seam.`,
     severity: 'error',
-    measured: crossings,
-    limit: 0,
-  });
+  };
 }

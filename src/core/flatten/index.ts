@@ -3,7 +3,19 @@ export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
 export { flattenFree } from './flatten-free.ts';
-export { flattenTogether } from './flatten-together.ts';
+export {
+  createFlattenMemory,
+  type FlattenJob,
+  type FlattenMemory,
+  runFlattenJob,
+} from './flatten-jobs.ts';
+export {
+  type FlattenPlan,
+  finishFlatten,
+  flattenTogether,
+  matchSeams,
+  planFlatten,
+} from './flatten-together.ts';
 export { type ClothAxis, type ClothStrain, measureClothStrain, shareOf } from './measure-cloth-strain.ts';
 export { measureFreeStrain } from './measure-free-strain.ts';
 export { measureStrain } from './measure-strain.ts';

@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { assertInvariant, failure, type Issue, type Result, success } from '../base/index.ts';
 import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
 import { type Mesh, validateMesh } from '../mesh/index.ts';
 
@@ -158,6 +158,18 @@ function measureMetric(mesh: Mesh): Metric {
     }
   }
   return { corners, gradients, areas, totalArea };
+}
+
+/** Boundary vertices of a sound disk, in the order `prepareDisk` gives them. O(#F). */
+export function traceOutline(mesh: Mesh): Int32Array {
+  const boundary = traceBoundary(mesh);
+  assertInvariant(
+    typeof boundary !== 'string',
+    'flatten',
+    'a disk that was laid out is sound',
+    `${boundary}`,
+  );
+  return boundary;
 }
 
 /** The one boundary loop, or what is wrong with the mesh in words. */

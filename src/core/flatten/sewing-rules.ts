@@ -1,5 +1,4 @@
 import type { KeptLength } from './kept-lengths.ts';
-import type { PreparedDisk } from './prepare-disk.ts';
 import { type SewnEdges, sourceOf } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';
 
@@ -49,11 +48,11 @@ export function rulesTogether(
 /** Boundary places with sewn edges on both sides that are not the end of a join: 1, else 0. */
 export function findStiffPlaces(
   problem: FlattenProblem,
-  disk: PreparedDisk,
+  boundary: Int32Array,
   d: number,
   sewn: SewnEdges,
 ): Uint8Array {
-  const isEnd = new Uint8Array(disk.vertexCount);
+  const isEnd = new Uint8Array(problem.disks[d].positions.length / 3);
   for (const join of problem.joins) {
     for (const side of [join.a, join.b]) {
       if (sourceOf(problem, side.disk) !== d) continue;
@@ -61,7 +60,6 @@ export function findStiffPlaces(
       isEnd[side.vertices[side.vertices.length - 1]] = 1;
     }
   }
-  const { boundary } = disk;
   const n = boundary.length;
   return Uint8Array.from(boundary, (v, k) => {
     const before = sewn.groupOf(d, boundary[(k + n - 1) % n], v);

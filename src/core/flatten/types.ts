@@ -1,4 +1,5 @@
 import type { Mesh } from '../mesh/index.ts';
+import type { FlattenMemory } from './flatten-jobs.ts';
 
 /** Two boundary paths that will be sewn together, edge for edge. Same number of vertices, same order. */
 export interface Join {
@@ -30,6 +31,8 @@ export interface FlattenOptions {
   readonly seamLengthBlend?: number;
   /** 0 = shrink and stretch weigh the same; 1 = the cloth rather stretches, so that fewer places wrinkle. Default 0. */
   readonly wrinkleAversion?: number;
+  /** Kept by the caller between calls: disks that did not change are not solved again. */
+  readonly memory?: FlattenMemory;
   readonly onProgress?: (fraction: number, what: string) => void;
   /** Polled between solves; true stops with an issue. */
   readonly isCancelled?: () => boolean;

@@ -1,6 +1,13 @@
 import { failure, InvariantError, type Issue, type Result, success } from '../base/index.ts';
 import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
-import { CLOTHS, type FlatDisk, findCloth, flattenTogether, measureFreeStrain } from '../flatten/index.ts';
+import {
+  CLOTHS,
+  createFlattenMemory,
+  type FlatDisk,
+  findCloth,
+  flattenTogether,
+  measureFreeStrain,
+} from '../flatten/index.ts';
 import { type ChartSurface, capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
 import {
@@ -66,6 +73,8 @@ export function createPipeline(): Pipeline {
     body: rememberLast<Body>(),
     shell: rememberLast<CutShell>(),
     flat: rememberLast<readonly FlatDisk[]>(),
+    /** Single panels, so that a moved seam unrolls only those next to it again. */
+    panels: createFlattenMemory(),
     inside: rememberLast<InsideDesign>(),
     pieces: rememberLast<CutPieces & Pick<Form, 'inside'>>(),
   };
@@ -113,6 +122,7 @@ export function createPipeline(): Pipeline {
         ...(project.seams.wrinkleAversion === undefined
           ? {}
           : { wrinkleAversion: project.seams.wrinkleAversion }),
+        memory: memory.panels,
         onProgress: clock.within,
         ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
       });
