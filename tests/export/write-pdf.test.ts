@@ -144,6 +144,27 @@ describe('the file', () => {
     expect(askPoppler('pdfinfo', bytes)).toContain('<title> (odd) \\');
   });
 
+  it('sets right-to-left words from the right, also beside Latin ones (places of words by poppler)', async () => {
+    const bytes = await write([
+      {
+        ...SQUARE,
+        layers: [
+          makeLayer('text', [makeText(10, 20, 'Maren שלום עולם 2026', 6), makeText(10, 40, 'مرحبا', 6)]),
+        ],
+      },
+    ]);
+    const words = askPoppler('pdftotext', bytes, ['-bbox']).matchAll(/xMin="([\d.]+)"[^>]*>([^<]+)</g);
+    const left = new Map([...words].map(([, x, word]) => [word, Number(x)]));
+    // -bbox names letters as they stand, from the left.
+    const standing = (word: string): string => [...word].reverse().join('');
+    const places = ['Maren', standing('עולם'), standing('שלום'), '2026'];
+    const inOrder = places.map((word) => left.get(word) ?? Number.NaN);
+    // Read from the left: Maren, then the Hebrew phrase with its first word at the right end, then the year.
+    expect(inOrder).toEqual([...inOrder].sort((p, q) => p - q));
+    expect(inOrder.every(Number.isFinite)).toBe(true);
+    expect(left.has(standing('مرحبا'))).toBe(true);
+  });
+
   it('refuses a page longer than the format allows, and numbers that are none', async () => {
     await expect(write([{ ...SQUARE, height: 5081 }])).rejects.toThrow(InvariantError);
     const broken = makeLayer('cut', [makePath([0, 0, Number.NaN, 1])]);

@@ -156,13 +156,34 @@ function writePath({ points, closed, style }: DrawingPath, inherited: DrawingSty
 }
 
 function writeText({ x, y, text, size, angle = 0, anchor = 'start' }: DrawingText, font: PDFFont): string {
-  const line = text.replace(/\p{Cc}/gu, ' ');
-  if (line.trim() === '') return '';
-  const width = anchor === 'start' ? 0 : font.widthOfTextAtSize(line, size) * (anchor === 'middle' ? 0.5 : 1);
+  const runs = splitByDirection(text.replace(/\p{Cc}/gu, ' '));
+  if (runs.join('').trim() === '') return '';
+  const width = runs.reduce((sum, run) => sum + font.widthOfTextAtSize(run, size), 0);
+  const back = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const matrix = [cos, sin, sin, -cos].map((value) => value.toFixed(5).replace(/^-(0\.0+)$/, '$1'));
-  const at = `${format(x - width * cos)} ${format(y - width * sin)}`;
-  return `BT /F ${format(size)} Tf ${matrix.join(' ')} ${at} Tm ${font.encodeText(line).toString()} Tj ET`;
+  const at = `${format(x - back * cos)} ${format(y - back * sin)}`;
+  const glyphs = runs.map((run) => font.encodeText(run).asString()).join('');
+  return `BT /F ${format(size)} Tf ${matrix.join(' ')} ${at} Tm <${glyphs}> Tj ET`;
+}
+
+/** Hebrew, Arabic and their neighbours, with the spaces and signs between their words. */
+const RIGHT_TO_LEFT =
+  /[\u0590-\u08FF\uFB1D-\uFDFF\uFE70-\uFEFF]+(?:[\s\p{P}]+[\u0590-\u08FF\uFB1D-\uFDFF\uFE70-\uFEFF]+)*/gu;
+
+/**
+ * The text in stretches of one direction each, in the order they are set from the left: the font library turns a stretch
+ * round as a whole. Right-to-left stretches parted by Latin words or numbers keep their places, a simplification of the
+ * Unicode bidirectional algorithm (UAX 9).
+ */
+function splitByDirection(text: string): string[] {
+  const runs: string[] = [];
+  let from = 0;
+  for (const found of text.matchAll(RIGHT_TO_LEFT)) {
+    runs.push(text.slice(from, found.index), found[0]);
+    from = found.index + found[0].length;
+  }
+  return [...runs, text.slice(from)].filter((run) => run !== '');
 }
 
 function writeColour(colour: string): string {
