@@ -180,6 +180,20 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     },
     openDemo: async (demo) => open(await demo.load(), demo.id, 'Open demo body'),
     openText: (text, fileName) => open(text, fileName, `Open ${fileName}`),
+    async compareWith(text, fileName) {
+      const { parseProject } = await loadProjectRoom();
+      const read = parseProject(text);
+      const body = read.ok ? await follower.shapeBody(read.value) : null;
+      if (read.ok && body) {
+        actions.compareWith({ name: read.value.name || fileName, body });
+        return;
+      }
+      actions.tell({
+        tone: 'warning',
+        text: `${fileName} holds no body to compare with.`,
+        details: read.issues.map((issue) => issue.message),
+      });
+    },
     async saveProject() {
       const { project } = store.getState();
       if (!project) return;

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { goTo, openApp } from './open-app.ts';
 
@@ -16,5 +17,36 @@ test('arms are drawn where the five arm measures are given, and can be taken off
   await page.getByRole('textbox', { name: 'Wrist girth' }).fill('');
   await page.getByRole('textbox', { name: 'Elbow girth' }).focus();
   await expect(arms).toHaveCount(0);
+  expect(complaints).toEqual([]);
+});
+
+test('a level cut at the waist reads the waist girth; another height reads another', async ({ page }) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Body');
+  const view = page.getByRole('region', { name: 'Cut level at any height' });
+  const girth = async () => Number.parseFloat((await view.locator('dd').first().textContent()) ?? '');
+  expect(Math.abs((await girth()) - 76.5)).toBeLessThan(0.25);
+  await view.getByRole('slider', { name: /Height/ }).fill('-205');
+  await expect(view).toContainText('20.5 cm below the waist');
+  expect(Math.abs((await girth()) - 101)).toBeLessThan(0.4);
+  await view.getByRole('button', { name: 'Take the line off the body' }).click();
+  await expect(view).toContainText('at the waist');
+  expect(complaints).toEqual([]);
+});
+
+test('another body is laid over this one with the differences by level', async ({ page }) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Body');
+  const view = page.getByRole('region', { name: 'Compare with another body' });
+  const before = await picture(page).screenshot();
+  await view.getByLabel('Saved project to compare with').setInputFiles('shared/demos/petite.loftseam.json');
+  const other = JSON.parse(await readFile('shared/demos/petite.loftseam.json', 'utf8'));
+  await expect(view).toContainText(`${other.name} is drawn over this body`);
+  const row = view.getByRole('row', { name: /^Waist/ });
+  const shown = ((await row.getByRole('cell').first().textContent()) ?? '').split(' ')[0];
+  expect(Math.abs(Number(shown) - other.body.measures.waistGirth / 10)).toBeLessThan(0.3);
+  await expect.poll(async () => Buffer.compare(await picture(page).screenshot(), before)).not.toBe(0);
+  await view.getByRole('button', { name: 'Stop comparing' }).click();
+  await expect(row).toHaveCount(0);
   expect(complaints).toEqual([]);
 });

@@ -1,5 +1,7 @@
 import { formatLength } from '../../core/base/index.ts';
 import { issuesOf } from '../store/index.ts';
+import { CompareView } from './compare-view.tsx';
+import { SectionView } from './section-view.tsx';
 import { ShapeChoices } from './shape-choices.tsx';
 import { TapeTable } from './tape-table.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -16,6 +18,7 @@ export function BodyStage() {
       </header>
       <BodyNumbers />
       <Doubts />
+      <SectionView />
       <section aria-labelledby="shape-title">
         <h3 id="shape-title">What a tape cannot tell</h3>
         <ShapeChoices />
@@ -25,6 +28,7 @@ export function BodyStage() {
         <TapeTable />
       </section>
       <Levels />
+      <CompareView />
     </div>
   );
 }

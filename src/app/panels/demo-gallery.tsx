@@ -3,13 +3,8 @@ import { formatLength } from '../../core/base/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { Icon } from './icon.tsx';
 import { outlineOf } from './side-drawing.ts';
+import { useDemoCards } from './use-demo-cards.ts';
 import { type Demo, useApp, useServices } from './workroom-context.tsx';
-
-interface DemoCard {
-  readonly demo: Demo;
-  readonly name: string;
-  readonly measures: Project['body']['measures'];
-}
 
 /** Bodies of the Lantern Yard Players, to try things on. */
 export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
@@ -55,23 +50,6 @@ export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
       </ul>
     </dialog>
   );
-}
-
-function useDemoCards(demos: readonly Demo[]): readonly DemoCard[] {
-  const [cards, setCards] = useState<readonly DemoCard[]>([]);
-  useEffect(() => {
-    let isWanted = true;
-    void Promise.all(
-      demos.map(async (demo) => {
-        const project = JSON.parse(await demo.load()) as Project;
-        return { demo, name: project.name, measures: project.body.measures };
-      }),
-    ).then((made) => isWanted && setCards(made));
-    return () => {
-      isWanted = false;
-    };
-  }, [demos]);
-  return cards;
 }
 
 function oneNumber(value: Project['body']['measures'][string] | undefined): number {

@@ -15,6 +15,8 @@ export interface Services {
   pictureDemo(demo: Demo): Promise<Float64Array | null>;
   /** `fileName` is for messages. */
   openText(text: string, fileName: string): Promise<void>;
+  /** Lays the body of another project over this one. */
+  compareWith(text: string, fileName: string): Promise<void>;
   saveProject(): Promise<void>;
   /** Makes the files of the project and saves the one whose name ends so, for example `body.glb`. */
   download(fileName: string): Promise<void>;

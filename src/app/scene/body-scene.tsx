@@ -8,6 +8,7 @@ import type { Actions, AppStore } from '../store/index.ts';
 import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
+import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
 import { GroundShadow, StudioLight } from './studio.tsx';
@@ -48,6 +49,8 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
   const layers = useStore(store, (state) => state.layers);
   const highlight = useStore(store, (state) => state.highlight);
   const view = useStore(store, (state) => state.view);
+  const sectionZ = useStore(store, (state) => state.sectionZ);
+  const ghost = useStore(store, (state) => state.ghost);
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = useMemo(() => panelBuffers(form, normals), [form, normals]);
   const plates = useMemo(() => plateGeometry(form), [form]);
@@ -79,6 +82,8 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
         </mesh>
       )}
       {showsArms && <ArmSurfaces arms={form.body.arms} />}
+      {stage === 'body' && ghost && <GhostBody body={ghost.body} />}
+      {stage === 'body' && sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
       {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {stage === 'body' && layers.levels && (
         <LevelLines form={form} normals={normals} highlight={highlight} />

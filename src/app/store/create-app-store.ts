@@ -26,6 +26,8 @@ const initialState: AppState = {
   drafts: {},
   view: { name: 'threeQuarter', nonce: 0 },
   layers: { levels: true, tapes: false, seams: true, strain: true, arms: true },
+  sectionZ: null,
+  ghost: null,
   theme: 'system',
   notice: null,
   keptAt: null,

@@ -9,6 +9,7 @@ export {
   type Shelf,
   setAsideUnreadable,
 } from './keep-project.ts';
+export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export { historyOf, isFormBehind, issuesOf, issuesOfMeasure, tapesOfMeasure } from './selectors.ts';
 export { threadColour } from './thread-colour.ts';
 export * from './types.ts';

@@ -1,4 +1,5 @@
 import type { Issue } from '../../core/base/index.ts';
+import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 
@@ -34,6 +35,12 @@ export interface Notice {
   readonly text: string;
   /** More lines, for example every problem in a file. */
   readonly details?: readonly string[];
+}
+
+/** Another body, drawn over this one to compare. */
+export interface Ghost {
+  readonly name: string;
+  readonly body: Body;
 }
 
 /** What is drawn on the body. */
@@ -84,6 +91,9 @@ export interface AppState {
   /** Nonce, so that asking for the same view twice turns the camera again. */
   readonly view: { readonly name: ViewName; readonly nonce: number };
   readonly layers: Layers;
+  /** Height of the section looked at, mm; null = none. */
+  readonly sectionZ: number | null;
+  readonly ghost: Ghost | null;
   readonly theme: Theme;
   readonly notice: Notice | null;
   /** When the project was last kept in this browser; null when it could not be. */

@@ -1,11 +1,13 @@
 import type { AppStore } from './create-app-store.ts';
-import type { Draft, Highlight, Layers, Notice, Stage, Theme, ViewName } from './types.ts';
+import type { Draft, Ghost, Highlight, Layers, Notice, Stage, Theme, ViewName } from './types.ts';
 
 export interface ViewActions {
   goTo(stage: Stage): void;
   pointAt(highlight: Highlight | null): void;
   turnTo(view: ViewName): void;
   showLayer(layer: keyof Layers, isShown: boolean): void;
+  cutAt(z: number | null): void;
+  compareWith(ghost: Ghost | null): void;
   setTheme(theme: Theme): void;
   /** `null` when the field's text is usable again. */
   setDraft(fieldId: string, draft: Draft | null): void;
@@ -25,6 +27,8 @@ export function createViewActions(store: AppStore): ViewActions {
     turnTo: (name) => store.setState((state) => ({ view: { name, nonce: state.view.nonce + 1 } })),
     showLayer: (layer, isShown) =>
       store.setState((state) => ({ layers: { ...state.layers, [layer]: isShown } })),
+    cutAt: (sectionZ) => store.setState({ sectionZ }),
+    compareWith: (ghost) => store.setState({ ghost }),
     setTheme: (theme) => store.setState({ theme }),
     setDraft: (fieldId, draft) =>
       store.setState((state) => {

@@ -1,5 +1,6 @@
 import { proxy, type Remote, wrap } from 'comlink';
 import { failure, type Result } from '../../core/base/index.ts';
+import type { Body } from '../../core/body/index.ts';
 import type { Form, FormFile } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { type FormWorker, issueOfDefect, type LayoutLines, type OnProgress } from './protocol.ts';
@@ -11,6 +12,7 @@ export interface Lane {
   writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
   sketchLayouts(project: Project): Promise<LayoutLines>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
+  shapeBody(project: Project): Promise<Body | null>;
   scatterBody(project: Project): Promise<Float64Array | null>;
   stop(): void;
 }
@@ -87,6 +89,14 @@ export function createLane(name: string): Lane {
     async outlineShape(project, category, choice) {
       try {
         return await connect().outlineShape(project, category, choice);
+      } catch {
+        return null;
+      }
+    },
+
+    async shapeBody(project) {
+      try {
+        return await connect().shapeBody(project);
       } catch {
         return null;
       }

@@ -21,6 +21,7 @@ export interface Follower {
   writeFiles: Lane['writeFiles'];
   sketchLayouts: Lane['sketchLayouts'];
   outlineShape: Lane['outlineShape'];
+  shapeBody: Lane['shapeBody'];
   scatterBody: Lane['scatterBody'];
 }
 
@@ -83,6 +84,7 @@ export function followProject(handlers: FollowHandlers): Follower {
     sketchLayouts: quick.sketchLayouts,
     // On the full lane, so that typing is never kept waiting.
     outlineShape: full.outlineShape,
+    shapeBody: full.shapeBody,
     scatterBody: quick.scatterBody,
   };
 }

@@ -1,5 +1,6 @@
 import { expose } from 'comlink';
 import { failure, type Result, success } from '../../core/base/index.ts';
+import { type Body, fitBody } from '../../core/body/index.ts';
 import { createPipeline, type Form, type FormFile, filesOfForm } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { outlineShape } from './outline-shape.ts';
@@ -52,6 +53,12 @@ const service: FormWorker = {
   outlineShape(project, category, choice): Float64Array | null {
     const body = pipeline.fitBody(project);
     return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
+  },
+
+  shapeBody(project): Body | null {
+    // Not by the pipeline, which would forget the body it is working on.
+    const body = fitBody(project.body);
+    return body.ok ? body.value : null;
   },
 
   scatterBody(project): Float64Array | null {

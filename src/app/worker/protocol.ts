@@ -1,4 +1,5 @@
 import type { Issue, Result } from '../../core/base/index.ts';
+import type { Body } from '../../core/body/index.ts';
 import type { Form, FormFile, StageId } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 
@@ -26,6 +27,8 @@ export interface FormWorker {
   sketchLayouts(project: Project): LayoutLines;
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */
   outlineShape(project: Project, category: string, choice: string | null): Float64Array | null;
+  /** The body only, for comparing; null when it has none. */
+  shapeBody(project: Project): Body | null;
   /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
   scatterBody(project: Project): Float64Array | null;
 }

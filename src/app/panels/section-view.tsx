@@ -1,0 +1,97 @@
+import { useMemo } from 'react';
+import { formatLength } from '../../core/base/index.ts';
+import { type Section, sectionOfMesh } from '../store/index.ts';
+import { useActions, useApp } from './workroom-context.tsx';
+
+const MARGIN = 12;
+
+/** The body cut level at any height: girth, width, depth and outline. */
+export function SectionView() {
+  const form = useApp((state) => state.form);
+  const chosen = useApp((state) => state.sectionZ);
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const actions = useActions();
+  const [low, high] = useMemo(() => (form ? heightsOf(form.closedMesh.positions) : [0, 0]), [form]);
+  const waist = form?.body.levels.find(({ id }) => id === 'waist')?.z ?? 0;
+  const z = Math.min(high - 1, Math.max(low + 1, chosen ?? waist));
+  const section = useMemo(() => (form ? sectionOfMesh(form.closedMesh, z) : null), [form, z]);
+  if (!form) return null;
+  const place = sayHeight(z - waist, unit);
+  return (
+    <section className="section-view" aria-labelledby="section-title">
+      <h3 id="section-title">Cut level at any height</h3>
+      <label className="section-slider">
+        <span>Height</span>
+        <input
+          type="range"
+          min={Math.ceil(low + 1)}
+          max={Math.floor(high - 1)}
+          step={1}
+          value={Math.round(z)}
+          aria-valuetext={place}
+          onChange={(event) => actions.cutAt(Number(event.target.value))}
+        />
+        <output>{place}</output>
+      </label>
+      {section && (
+        <div className="section-result">
+          <SectionOutline section={section} />
+          <dl className="numbers">
+            {(['girth', 'width', 'depth'] as const).map((id) => (
+              <div key={id}>
+                <dt>{id === 'girth' ? 'Girth, taut' : id === 'width' ? 'Width' : 'Depth'}</dt>
+                <dd>{formatLength(section[id], unit)}</dd>
+              </div>
+            ))}
+          </dl>
+        </div>
+      )}
+      {chosen !== null && (
+        <button type="button" className="section-off" onClick={() => actions.cutAt(null)}>
+          Take the line off the body
+        </button>
+      )}
+    </section>
+  );
+}
+
+function sayHeight(mm: number, unit: 'cm' | 'in'): string {
+  if (Math.abs(mm) < 0.5) return 'at the waist';
+  return `${formatLength(Math.abs(mm), unit)} ${mm > 0 ? 'above' : 'below'} the waist`;
+}
+
+/** From above, the front down, as the person stands before you. */
+function SectionOutline({ section }: { readonly section: Section }) {
+  const { stretches } = section;
+  const { d, viewBox } = useMemo(() => {
+    let path = '';
+    let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (let i = 0; i < stretches.length; i += 4) {
+      const [x1, y1, x2, y2] = [-stretches[i], stretches[i + 1], -stretches[i + 2], stretches[i + 3]];
+      path += `M${x1.toFixed(1)} ${y1.toFixed(1)}L${x2.toFixed(1)} ${y2.toFixed(1)}`;
+      left = Math.min(left, x1, x2);
+      right = Math.max(right, x1, x2);
+      top = Math.min(top, y1, y2);
+      bottom = Math.max(bottom, y1, y2);
+    }
+    const box = [left - MARGIN, top - MARGIN, right - left + 2 * MARGIN, bottom - top + 2 * MARGIN];
+    return { d: path, viewBox: box.map((number) => number.toFixed(1)).join(' ') };
+  }, [stretches]);
+  return (
+    <figure className="section-outline">
+      <svg viewBox={viewBox} role="img" aria-label="Outline of the section, from above">
+        <path d={d} />
+      </svg>
+      <figcaption>front</figcaption>
+    </figure>
+  );
+}
+
+function heightsOf(positions: Float64Array): readonly [number, number] {
+  let [low, high] = [Infinity, -Infinity];
+  for (let i = 2; i < positions.length; i += 3) {
+    low = Math.min(low, positions[i]);
+    high = Math.max(high, positions[i]);
+  }
+  return [low, high];
+}

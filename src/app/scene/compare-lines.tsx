@@ -1,0 +1,69 @@
+import { useEffect, useMemo } from 'react';
+import { BufferAttribute, BufferGeometry, LineBasicMaterial, LineSegments } from 'three';
+import { type Body, surfaceOfBody } from '../../core/body/index.ts';
+import type { Mesh } from '../../core/mesh/index.ts';
+import { sectionOfMesh } from '../store/index.ts';
+
+const MADDER = '#b5332a';
+const INDIGO = '#2f5482';
+const ROUND = 96;
+const ROWS = 120;
+
+/** The level cut looked at, seen through the body. */
+export function SectionLine({ mesh, z }: { readonly mesh: Mesh; readonly z: number }) {
+  const line = useMemo(() => {
+    const stretches = sectionOfMesh(mesh, z)?.stretches ?? new Float64Array(0);
+    const points = new Float32Array((stretches.length / 2) * 3);
+    for (let i = 0; i < stretches.length / 2; i++) {
+      points.set([stretches[2 * i]!, stretches[2 * i + 1]!, z], 3 * i);
+    }
+    const geometry = new BufferGeometry();
+    geometry.setAttribute('position', new BufferAttribute(points, 3));
+    const made = new LineSegments(geometry, new LineBasicMaterial({ color: MADDER, depthTest: false }));
+    made.renderOrder = 4;
+    made.raycast = () => {};
+    return made;
+  }, [mesh, z]);
+  useEffect(
+    () => () => {
+      line.geometry.dispose();
+      line.material.dispose();
+    },
+    [line],
+  );
+  return <primitive object={line} />;
+}
+
+/** Another body as a blue veil over this one: where it shows, it is the larger. */
+export function GhostBody({ body }: { readonly body: Body }) {
+  const geometry = useMemo(() => geometryOfBody(body), [body]);
+  useEffect(() => () => geometry.dispose(), [geometry]);
+  return (
+    <mesh geometry={geometry} raycast={() => null} renderOrder={1}>
+      <meshStandardMaterial color={INDIGO} transparent opacity={0.38} depthWrite={false} roughness={1} />
+    </mesh>
+  );
+}
+
+function geometryOfBody(body: Body): BufferGeometry {
+  const surface = surfaceOfBody(body);
+  const [low, high] = surface.vRange;
+  const chart = new Float64Array(2 * ROUND * ROWS);
+  for (let i = 0; i < ROUND * ROWS; i++) {
+    chart[2 * i] = (2 * Math.PI * (i % ROUND)) / ROUND;
+    chart[2 * i + 1] = low + ((high - low) * Math.floor(i / ROUND)) / (ROWS - 1);
+  }
+  const index = new Uint32Array(6 * ROUND * (ROWS - 1));
+  for (let row = 0; row + 1 < ROWS; row++) {
+    for (let k = 0; k < ROUND; k++) {
+      const a = row * ROUND + k;
+      const b = row * ROUND + ((k + 1) % ROUND);
+      index.set([a, b, b + ROUND, a, b + ROUND, a + ROUND], 6 * a);
+    }
+  }
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(new Float32Array(surface.evaluate(chart)), 3));
+  geometry.setIndex(new BufferAttribute(index, 1));
+  geometry.computeVertexNormals();
+  return geometry;
+}
