@@ -223,6 +223,25 @@ describe('a print of made-up pieces', () => {
     expect(new Set(tiled.tiles.map(({ name }) => name)).size).toBe(tiled.tiles.length);
   });
 
+  it.each(['overlap', 'butt'])(
+    'prints no words over each other beside joints and at the foot (%s)',
+    (joint) => {
+      const { tiled } = job({ joint });
+      for (const { layers } of tiled.pages) {
+        const texts = layers
+          .filter(({ name }) => name === 'join' || name === 'page')
+          .flatMap(({ items }) => items.filter((item) => item.kind === 'text'));
+        for (const [i, a] of texts.entries()) {
+          for (const b of texts.slice(i + 1)) {
+            const [p, q] = [boundsOf(cornersOfText(a)), boundsOf(cornersOfText(b))];
+            const isApart = p.x1 <= q.x0 || q.x1 <= p.x0 || p.y1 <= q.y0 || q.y1 <= p.y0;
+            expect(isApart, `${a.text} / ${b.text}`).toBe(true);
+          }
+        }
+      }
+    },
+  );
+
   it('lists every piece with the pages it is on', () => {
     const { pages, tiled } = job();
     const words = pages[1].layers.flatMap(({ items }) =>

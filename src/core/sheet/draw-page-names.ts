@@ -38,14 +38,19 @@ export function drawFoot(
   const bottom = pageHeight - grid.margin;
   const inches = 2 * mmPerInch;
   const right = grid.pageWidth - grid.margin;
-  const room = right - grid.margin - inches - BAR - 14;
+  const line = bottom - 1.5;
+  const [barY, label] = [bottom - 2.5, 11];
+  const inchesX = right - inches;
+  const millimetresX = inchesX - label - BAR;
+  const room = millimetresX - label - 4 - grid.margin;
   const words = [name, `page ${index + 1} of ${tiles.length}`, caption, title].filter((part) => part !== '');
+  // Low and flat: above it are the words that say what happens to this edge.
   return [
-    makeText(grid.margin, bottom - 1.5, shorten(words.join(' · '), SMALL, room), SMALL),
-    ...drawBar(right - inches, bottom - 2.5, inches, false, 'scale/2in-x'),
-    makeText(right - inches / 2, bottom - 3.4, '2 in', SMALL, { anchor: 'middle' }),
-    ...drawBar(right - inches - 6 - BAR, bottom - 2.5, BAR, false, 'scale/50-x'),
-    makeText(right - inches - 6 - BAR / 2, bottom - 3.4, '50 mm', SMALL, { anchor: 'middle' }),
+    makeText(grid.margin, line, shorten(words.join(' · '), SMALL, room), SMALL),
+    ...drawBar(inchesX, barY, inches, false, 'scale/2in-x'),
+    makeText(inchesX - 2, line, '2 in', SMALL, { anchor: 'end' }),
+    ...drawBar(millimetresX, barY, BAR, false, 'scale/50-x'),
+    makeText(millimetresX - 2, line, '50 mm', SMALL, { anchor: 'end' }),
   ];
 }
 
