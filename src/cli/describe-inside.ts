@@ -40,5 +40,6 @@ export function describeInside(inside: ReportInside, unit: DisplayUnit): string 
     `Webs ${places}. Pole sleeve ${formatLength(pole.sleeveFlatWidth, unit)} wide laid flat; ${formatLength(pole.insideForm, unit)} of pole between the plates.`,
     `Stand: tips at ${stand.tipAngleDeg.toFixed(1)}° or a push of ${stand.pushForce.toFixed(0)} N at bust height; the pole leans ${stand.lean.toFixed(1)} mm. Ballast needed: ${stand.ballast.toFixed(1)} kg.`,
   ];
-  return [levels, '', ...words, '', materials].join('\n');
+  const cautions = inside.cautions.map(({ title, text }) => `${title}: ${text}`);
+  return [levels, '', ...words, '', materials, '', 'Take care', ...cautions].join('\n');
 }

@@ -116,6 +116,8 @@ describe('inner parts of the demo bodies', () => {
   it.each(DEMO_IDS)('%s keeps its shape, or the place is named', (id) => {
     const form = make(readDemo(id));
     const inside = form.inside!;
+    const kinds = ['tie', 'tie', 'web', 'web', 'strap', 'strap', 'strap', 'strap'];
+    expect(inside.shape.braces.map(({ kind }) => kind)).toEqual(kinds);
     for (const level of inside.levels) {
       const deviation = Math.abs(level.held.deviation);
       expect(Math.abs(level.free.deviation), `${level.id} with nothing inside`).toBeGreaterThan(deviation);
@@ -189,6 +191,13 @@ describe('inner parts', () => {
       .map((s) => s.letter);
     expect(web.sewLines.map(({ name }) => name)).toEqual(expect.arrayContaining(letters));
     expectPartnersAlike(onSeams);
+  });
+
+  it('find their lines on coarse panels too, where a triangle is taller than the rungs are apart', () => {
+    const project = { ...readDemo('petite'), seams: { layout: 'upright8' } };
+    const made = makeForm(project, { targetTriangles: 2500 });
+    expect(made.issues.filter(({ code }) => code === 'line-leaves-panels')).toEqual([]);
+    expect(made.ok && made.value.inside?.shape.braces.length).toBe(8);
   });
 
   it('list what to buy', () => {

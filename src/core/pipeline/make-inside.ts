@@ -59,8 +59,10 @@ export function makeInside(
   const info = { project: project.name, body: bodyInWords(project), date };
   for (const input of inputs) {
     const piece = draftPiece(input, info, allowancesOf(input, project));
-    // Small parts have room for their name only, which is enough on them.
-    issues.push(...piece.issues.filter(({ code }) => code !== 'label-shortened'));
+    // Small parts have room for their name and a short grain line only, which is enough on them.
+    issues.push(
+      ...piece.issues.filter(({ code }) => !['label-shortened', 'grain-line-short'].includes(code)),
+    );
     if (piece.ok) pieces.push(piece.value);
   }
   if (pieces.length < inputs.length) return failure(issues);

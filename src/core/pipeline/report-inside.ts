@@ -1,3 +1,4 @@
+import { CAUTIONS } from '../supports/index.ts';
 import type { FormInside, ReportInside } from './types.ts';
 
 /** The numbers of the inner parts, without their shapes. */
@@ -21,5 +22,6 @@ export function reportInside(inside: FormInside): ReportInside {
     stand,
     materials,
     fill,
+    cautions: CAUTIONS,
   };
 }

@@ -9,7 +9,9 @@ export interface PanelStretch {
 }
 
 /** How far outside a triangle a point still counts as on it (barycentric): a line may run along a panel's edge. */
-const SLACK = 0.35;
+const SLACK = 1;
+/** Triangles further above or below than this are not looked at, mm of chart height. */
+const REACH = 15;
 
 /**
  * A line given by chart points (n × 2), stretch by stretch on the flat panels: each stretch lies on the panel its middle
@@ -54,7 +56,8 @@ function locate(
   let best: { point: [number, number]; depth: number } | null = null;
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [2 * triangles[t], 2 * triangles[t + 1], 2 * triangles[t + 2]];
-    if (Math.abs(chart[a + 1] - v) > 40) continue;
+    const [va, vb, vc] = [chart[a + 1], chart[b + 1], chart[c + 1]];
+    if (v < Math.min(va, vb, vc) - REACH || v > Math.max(va, vb, vc) + REACH) continue;
     // Panels may lie a whole turn away in the chart.
     const turn = 2 * Math.PI * Math.round((chart[a] - u) / (2 * Math.PI));
     const [x, y] = [u + turn - chart[a], v - chart[a + 1]];

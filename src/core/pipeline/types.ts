@@ -7,7 +7,7 @@ import type { Piece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import type { ForetoldLevel } from '../simulate/index.ts';
-import type { FillMass, InsideShape, MaterialLine, StandFindings } from '../supports/index.ts';
+import type { Caution, FillMass, InsideShape, MaterialLine, StandFindings } from '../supports/index.ts';
 
 export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
 
@@ -46,6 +46,8 @@ export interface ReportInside {
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];
   readonly fill: FillMass;
+  /** Where the work can hurt; to be shown and printed. */
+  readonly cautions: readonly Caution[];
 }
 
 export interface ReportTape {

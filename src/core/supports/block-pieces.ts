@@ -65,7 +65,7 @@ function footOfNeck(form: InsideForm, inset: number): PieceInput {
   const edges = names.map((name, q) =>
     edge(name, part((2 * q - 1) * eighth + count, (2 * q + 1) * eighth + count)),
   );
-  return piece('neck-block-foot', 'neck block, from above', 'centre', edges, 'foam');
+  return piece('neck-block-foot', 'neck from above', 'centre', edges, 'foam');
 }
 
 /** The block's outline in the middle plane (side) or through its sides (front); up is up. */
@@ -91,7 +91,7 @@ function profileOfNeck(form: InsideForm, view: 'side' | 'front', inset: number):
     edge('neck plate', [...far[last], ...near[last]]),
     edge(nearName, near.toReversed().flat()),
   ];
-  return piece(`neck-block-${view}`, `neck block, ${view} view`, 'centre', edges, 'foam');
+  return piece(`neck-block-${view}`, `neck ${view}`, 'centre', edges, 'foam');
 }
 
 /** Upright board under the shoulder seam, from the neck base to the shoulder point; seen from the front. */

@@ -45,7 +45,8 @@ export function braceInput(
       cross(n - 1, 'top', true),
       ...leftEdges.map(reverseEdge).reverse(),
     ],
-    levelLines: levelLines(rungs, strip, form, openings),
+    // A strap has its level at the marks of both ends, and needs its middle for the label.
+    levelLines: brace.kind === 'strap' ? [] : levelLines(rungs, strip, form, openings),
     material: 'webs',
     ...(openings.length === 0
       ? {}

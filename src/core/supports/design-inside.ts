@@ -44,17 +44,21 @@ export function designInside(
   const wanted = options.wantedDeviation ?? 3;
   const rows = rungRows(form, options.boardThickness ?? 8);
   const { pole, issues } = fitPole(form, options.tubeDiameter ?? 25, options.boardThickness ?? 8, rows);
-  const attempt = (places: WebPlaces, only?: readonly string[]): InsideShape => {
+  const attempt = (places: WebPlaces, only?: readonly string[]): { shape: InsideShape; issues: Issue[] } => {
     const placed = placeBraces(form, rows, places, options.straps ?? true);
     const heights = designRows(form, rows).filter((v) => {
       return only === undefined || form.levels.some((level) => level.v === v && only.includes(level.id));
     });
-    return shapeOf(form, pole, rows, heights, placed.braces, places, placed.panelLines);
+    const shape = shapeOf(form, pole, rows, heights, placed.braces, places, placed.panelLines);
+    return { shape, issues: placed.issues };
   };
   const isGoodOnSeams = (): boolean =>
-    attempt('seams', JUDGED).levels.every(({ held }) => Math.abs(held.deviation) <= wanted);
-  const shape = attempt(options.webPlaces ?? (isGoodOnSeams() ? 'seams' : 'panels'));
-  return { shape, issues: [...issues, ...checkBraces(shape), ...judgeLevels(shape.levels, wanted)] };
+    attempt('seams', JUDGED).shape.levels.every(({ held }) => Math.abs(held.deviation) <= wanted);
+  const { shape, issues: lineIssues } = attempt(options.webPlaces ?? (isGoodOnSeams() ? 'seams' : 'panels'));
+  return {
+    shape,
+    issues: [...issues, ...lineIssues, ...checkBraces(shape), ...judgeLevels(shape.levels, wanted)],
+  };
 }
 
 /** Heights of the rungs: from just above the base plate to the upper chest, every level line among them. */

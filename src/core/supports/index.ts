@@ -3,10 +3,8 @@ export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
 export { insideInputs } from './inside-pieces.ts';
 export {
-  BOARDS,
   judgeStand,
   judgeTipping,
-  LEAST_TIP_ANGLE_DEG,
   leanOfPole,
   type StandFindings,
   type StandMass,

@@ -4,7 +4,7 @@ import type { InsideOptions } from './types.ts';
 
 const GRAVITY = 9.81;
 /** Tilt at which a loaded form must still come back, degrees: our own criterion, no standard for dress forms is known. */
-export const LEAST_TIP_ANGLE_DEG = 10;
+const LEAST_TIP_ANGLE_DEG = 10;
 /** Lean of the pole that the eye does not mind, mm. Ours. */
 const MOST_LEAN = 15;
 
@@ -134,6 +134,5 @@ export function judgeStand(
 }
 
 export type Tube = (typeof hardware.tubes)[number];
-/** Tubes usually to be had, and boards for plates. */
+/** Tubes usually to be had as poles. */
 export const TUBES: readonly Tube[] = hardware.tubes;
-export const BOARDS: readonly (typeof hardware.boards)[number][] = hardware.boards;

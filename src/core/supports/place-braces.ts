@@ -1,3 +1,4 @@
+import type { Issue } from '../base/index.ts';
 import { doesLineReach, drawPanelLine, findLine, strapAngle, webAngle } from './inside-lines.ts';
 import type { InsideForm, InsideLine, InsideShape, WebPlaces } from './types.ts';
 
@@ -33,7 +34,8 @@ export function placeBraces(
   rows: readonly number[],
   places: WebPlaces,
   hasStraps: boolean,
-): { braces: PlacedBrace[]; panelLines: InsideShape['panelLines'] } {
+): { braces: PlacedBrace[]; panelLines: InsideShape['panelLines']; issues: Issue[] } {
+  const issues: Issue[] = [];
   const panelLines: { id: string; letter: string; name: string; chart: Float64Array }[] = [];
   const drawn = (
     what: Omit<InsideLine, 'seams'>,
@@ -42,7 +44,11 @@ export function placeBraces(
   ): InsideLine | null => {
     const letter = form.letterOf(form.letterCount + panelLines.length);
     const line = drawPanelLine(form, what, heights, angleAt, letter);
-    if (!line) return null;
+    if (!line) {
+      const message = `The ${what.name} on the ${what.side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`;
+      issues.push({ code: 'line-leaves-panels', path: 'webPlaces', message, severity: 'error' });
+      return null;
+    }
     const chart = new Float64Array(2 * heights.length);
     heights.forEach((v, i) => {
       chart.set([line.seams[0].u[i], v], 2 * i);
@@ -131,5 +137,5 @@ export function placeBraces(
       });
     }
   }
-  return { braces, panelLines };
+  return { braces, panelLines, issues };
 }
