@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import type { Figure } from '../core/body/index.ts';
 
 export type SurveyRow = Readonly<Record<string, number>>;
 
@@ -61,21 +62,32 @@ const MEASURES_1988 = [
   'sideLength',
 ] as const;
 
-/** The 2012 survey has no natural waist: everything is read from the navel, which serves as the waist here. */
-const MEASURES_2012: Readonly<Record<string, (r: SurveyRow) => number>> = {
-  bustGirth: (r) => r.chestcircumference,
-  waistGirth: (r) => r.waistcircumference,
-  hipGirth: (r) => r.buttockcircumference,
-  backWaistLength: (r) => r.waistbacklength,
-  neckBaseGirth: (r) => r.neckcircumferencebase,
-  shoulderLength: (r) => r.shoulderlength,
-  waistToHip: (r) => r.waistheightomphalion - r.buttockheight,
-};
+/**
+ * The 2012 survey has no natural waist, only the navel: its girth serves as the high hip's, and the waist is put where
+ * the 1988 survey's medians put it (shared/survey/SOURCE.md): so much of the navel girth, so many mm higher.
+ */
+const WAIST_FROM_NAVEL = {
+  bust: { girth: 0.92, higher: 74, backShorter: 75 },
+  chest: { girth: 0.975, higher: 68, backShorter: 66 },
+} as const;
+
+function measuresOf2012(row: SurveyRow, figure: Figure): Record<string, number> {
+  const { girth, higher, backShorter } = WAIST_FROM_NAVEL[figure];
+  return {
+    bustGirth: row.chestcircumference,
+    waistGirth: girth * row.waistcircumference,
+    highHipGirth: row.waistcircumference,
+    waistToHighHip: higher,
+    hipGirth: row.buttockcircumference,
+    waistToHip: row.waistheightomphalion - row.buttockheight + higher,
+    backWaistLength: row.waistbacklength - backShorter,
+    neckBaseGirth: row.neckcircumferencebase,
+    shoulderLength: row.shoulderlength,
+  };
+}
 
 /** One person's measures, by our ids. */
-export function measuresOfRow(row: SurveyRow): Record<string, number> {
-  if (row.waistcircumferencenatural === undefined) {
-    return Object.fromEntries(Object.entries(MEASURES_2012).map(([id, read]) => [id, read(row)]));
-  }
+export function measuresOfRow(row: SurveyRow, figure: Figure): Record<string, number> {
+  if (row.waistcircumferencenatural === undefined) return measuresOf2012(row, figure);
   return Object.fromEntries(MEASURES_1988.map((id) => [id, VARIABLES_1988[id](row)]));
 }

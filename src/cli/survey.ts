@@ -6,7 +6,7 @@
 import path from 'node:path';
 import { Command } from 'commander';
 import { type Body, type BodyInput, type Figure, findMistakes, fitBody } from '../core/body/index.ts';
-import { measuresOfRow, readSurveyRows, type SurveyRow } from './survey-columns.ts';
+import { measuresOfRow, readSurveyRows } from './survey-columns.ts';
 
 const program = new Command('survey')
   .argument('<file>', 'CSV with the survey’s columns, see shared/survey/SOURCE.md')
@@ -33,7 +33,7 @@ function printFit(): void {
   const codes = new Map<string, number>();
   const start = performance.now();
   for (const row of people) {
-    const result = fitBody({ figure, measures: measuresOfRow(row) });
+    const result = fitBody({ figure, measures: measuresOfRow(row, figure) });
     for (const { code } of result.issues) codes.set(code, (codes.get(code) ?? 0) + 1);
     if (!result.ok) refused++;
     else if (result.value.tapes.some((t) => t.status === 'conflict')) conflict++;
@@ -70,7 +70,7 @@ function printBoxes(): void {
   for (const { level, width, depth } of levels) {
     const errors: [number, number, number, number][] = [];
     for (const row of people) {
-      const measures = boxMeasures(row);
+      const measures = measuresOfRow(row, figure);
       const plain = fitBody({ figure, measures });
       if (!plain.ok) continue;
       const [w, d] = sizeAt(plain.value, level);
@@ -86,13 +86,6 @@ function printBoxes(): void {
       `  ${level.padEnd(8)} ${text[0]}  ${text[1]}  | ${text[2]}  ${text[3]}   (${errors.length} people)\n`,
     );
   }
-}
-
-/** The tapes that fix the levels with calipers; the 2012 survey’s waist is the navel already. */
-function boxMeasures(row: SurveyRow): BodyInput['measures'] {
-  const all = measuresOfRow(row);
-  if (row.waistcircumferencenatural !== undefined) return all;
-  return { ...all, highHipGirth: row.waistcircumference, waistToHighHip: 40 };
 }
 
 /** The ratio that a choice of 0 would aim at: read back by asking for the measured ratio’s estimate. */
@@ -116,9 +109,9 @@ function summary(values: readonly number[]): string {
 
 /** Mistakes put into true lists, one at a time, and how often they are told; and told of lists as they are. */
 function printMistakes(): void {
-  const ids = Object.keys(measuresOfRow(people[0]));
+  const ids = Object.keys(measuresOfRow(people[0], figure));
   let alarms = 0;
-  const clean = people.map(measuresOfRow);
+  const clean = people.map((row) => measuresOfRow(row, figure));
   for (const measures of clean) if (isTold({ figure, measures })) alarms++;
   process.stdout.write(`\nMistakes. told of true lists (false alarms): ${alarms} (${percent(alarms)})\n`);
   process.stdout.write(
