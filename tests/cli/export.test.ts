@@ -90,7 +90,31 @@ describe('loftseam make with formats', () => {
     expect(await readFile(path.join(out, 'panels.dxf'), 'latin1')).toMatch(/CENTRE_FRONT_LEFT/);
   });
 
+  it('writes sheets for a cutting machine, divided over its mat', async () => {
+    const out = path.join(folder, 'cutter');
+    const args = ['-f', 'cutter', '--mat', '305x400', '--kerf', '0.2', '--colours', 'cut=#00ff00,sew=none'];
+    const { code, err } = await loftseam(
+      'make',
+      straight,
+      '--out',
+      out,
+      ...coarse,
+      ...args,
+      '--only',
+      'centreFrontLeft',
+    );
+    expect(code, err).toBe(0);
+    const names = (await readdir(out)).sort();
+    expect(names).toEqual(['cutter-shell-A1.svg', 'cutter-shell-A2.svg']);
+    const svg = await readFile(path.join(out, names[0]), 'utf8');
+    expect(svg).toContain('width="305mm" height="400mm"');
+    expect(svg).toMatch(/id="cut"[^>]*stroke="#00ff00"/);
+    expect(svg).not.toContain('id="sew"');
+  });
+
   it.each([
+    [['--mat', 'huge'], 'width and height in mm'],
+    [['--colours', 'cut=red'], 'layer=#rrggbb'],
     [['--formats', 'svg,tiff'], 'There is no format called “tiff”'],
     [['--paper', 'foolscap'], 'There is no paper called “foolscap”'],
     [['--margin', 'wide'], 'must be a length'],

@@ -1,5 +1,4 @@
 export {
-  BAR_LENGTHS,
   correctionFromBars,
   correctPage,
   type MeasuredBars,
