@@ -16,7 +16,7 @@ export {
   matchSeams,
   planFlatten,
 } from './flatten-together.ts';
-export { type ClothAxis, type ClothStrain, measureClothStrain, shareOf } from './measure-cloth-strain.ts';
+export { type ClothAxis, type ClothStrain, measureClothStrain } from './measure-cloth-strain.ts';
 export { measureFreeStrain } from './measure-free-strain.ts';
 export { measureStrain } from './measure-strain.ts';
 export { pictureStrain } from './picture.ts';

@@ -144,7 +144,7 @@ export const outerBack: SeamLine = {
   name: 'outer back',
   side: 'right',
   through: [
-    between('Back', 0.72),
+    between('Back', 0.65),
     between('Back', 0.6, 'hip'),
     between('Back', 0.68, 'waist'),
     between('Back', 0.68, 'bust'),
