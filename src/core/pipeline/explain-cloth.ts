@@ -27,13 +27,27 @@ const landmarkNames: Readonly<Record<string, string>> = {
   neckBack: 'the nape',
 };
 
+/** A landmark that words can lean on, at the shell vertex nearest to it. */
+export interface NamedPlace {
+  readonly name: string;
+  readonly vertex: number;
+}
+
+/** The landmarks of a shell that have names a maker knows. O(landmarks · #V), once for all panels. */
+export function findNamedPlaces(shell: SeamedShell, form: SeamForm): readonly NamedPlace[] {
+  return Object.entries(form.landmarks).flatMap(([id, { u, v }]) => {
+    const name = landmarkNames[id.replace(/(Right|Left)$/, '')];
+    return name === undefined ? [] : [{ name, vertex: nearestVertex(shell.chart, u, v) }];
+  });
+}
+
 /**
  * What a panel asks of its cloth with the warp upwards: strain with sign along both threads and on the bias, the grain
  * that would ask least, and the places over the cloth's limits in plain words. O(#F).
  */
 export function explainCloth(
   shell: SeamedShell,
-  form: SeamForm,
+  places: readonly NamedPlace[],
   index: number,
   flat: FlatDisk,
   cloth: Cloth,
@@ -54,7 +68,7 @@ export function explainCloth(
     usage: straight.usage,
     bestGrain: best,
     overShare: over / whole,
-    zones: zones.slice(0, MOST_ZONES).map((zone) => describeZone(shell, form, panel, zone, cloth)),
+    zones: zones.slice(0, MOST_ZONES).map((zone) => describeZone(shell, places, panel, zone, cloth)),
   };
 }
 
@@ -69,7 +83,7 @@ function rangeOf(values: Float64Array): { min: number; max: number } {
 
 function describeZone(
   shell: SeamedShell,
-  form: SeamForm,
+  places: readonly NamedPlace[],
   panel: ShellPanel,
   zone: OverLimitZone,
   cloth: Cloth,
@@ -95,7 +109,7 @@ function describeZone(
     area: zone.area,
     triangles: zone.triangles.length,
     vertex: zone.vertex,
-    message: `${panel.name}, ${placeInWords(shell, form, source)}, ${Math.max(1, Math.round(zone.area / 100))} cm²: ${what}. ${advice}`,
+    message: `${panel.name}, ${placeInWords(shell, places, source)}, ${Math.max(1, Math.round(zone.area / 100))} cm²: ${what}. ${advice}`,
   };
 }
 
@@ -128,13 +142,10 @@ function nearestSeam(
 }
 
 /** Near a landmark: how far below or above and to which side of it; else the nearest level line. */
-function placeInWords(shell: SeamedShell, form: SeamForm, vertex: number): string {
+function placeInWords(shell: SeamedShell, places: readonly NamedPlace[], vertex: number): string {
   const { positions } = shell.mesh;
   let best = { gap: LANDMARK_REACH, words: '' };
-  for (const [id, mark] of Object.entries(form.landmarks)) {
-    const name = landmarkNames[id.replace(/(Right|Left)$/, '')];
-    if (name === undefined) continue;
-    const near = nearestVertex(shell.chart, mark.u, mark.v);
+  for (const { name, vertex: near } of places) {
     const gap = distance(positions, near, vertex);
     if (gap >= best.gap) continue;
     const rise = positions[3 * vertex + 2] - positions[3 * near + 2];

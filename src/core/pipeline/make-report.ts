@@ -3,7 +3,7 @@ import type { Body } from '../body/index.ts';
 import type { Cloth, FlatDisk, StrainSummary } from '../flatten/index.ts';
 import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
-import { explainCloth } from './explain-cloth.ts';
+import { explainCloth, findNamedPlaces } from './explain-cloth.ts';
 import { measureLevels, measureSeams } from './measure-flat.ts';
 import { reportInside } from './report-inside.ts';
 import type { Form, FormInside, Report } from './types.ts';
@@ -24,6 +24,7 @@ export function makeReport(made: {
   readonly timingsMs: Readonly<Record<string, number>>;
 }): Report {
   const { body, shell, flat } = made;
+  const places = findNamedPlaces(shell, body);
   return {
     format: 'loftseam-report',
     version: 1,
@@ -52,7 +53,7 @@ export function makeReport(made: {
         },
         area3d,
         areaFlat,
-        cloth: explainCloth(shell, body, index, flat[index], made.cloth),
+        cloth: explainCloth(shell, places, index, flat[index], made.cloth),
       };
     }),
     seams: measureSeams(shell, flat),
