@@ -200,19 +200,23 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       const { serializeProject } = await loadProjectRoom();
       saveFile(`${fileStem(project.name)}.loftseam.json`, 'application/json', serializeProject(project));
     },
-    async download(fileName) {
+    async download({ only, ...options }) {
       const { project } = store.getState();
       if (!project) return;
-      const written = await follower.writeFiles(project);
-      const file = written.ok ? written.value.find(({ name }) => name === fileName) : undefined;
-      if (file) saveFile(`${fileStem(project.name)}-${file.name}`, file.type, file.content);
-      else {
-        actions.tell({
-          tone: 'warning',
-          text: 'The file could not be made.',
-          details: written.issues.map((issue) => issue.message),
-        });
+      const written = await follower.writeFiles(project, options);
+      const files = written.ok ? written.value : [];
+      // Several files come with their archive last.
+      const file = only === undefined ? files[files.length - 1] : files.find(({ name }) => name === only);
+      if (file) {
+        const name = files.length > 1 && only === undefined ? `${options.formats.join('-')}.zip` : file.name;
+        saveFile(`${fileStem(project.name)}-${name}`, file.type, file.content);
+        return;
       }
+      actions.tell({
+        tone: 'warning',
+        text: 'The file could not be made.',
+        details: written.issues.map((issue) => issue.message),
+      });
     },
     stopWork() {
       follower.stop();

@@ -17,7 +17,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
     test(`axe finds nothing in any stage, ${colorScheme}`, async ({ page }) => {
       await openApp(page);
-      for (const stage of ['Tape', 'Body', 'Seams', 'Panels'] as const) {
+      for (const stage of ['Tape', 'Body', 'Seams', 'Panels', 'Inside', 'Cutting'] as const) {
         await goTo(page, stage);
         await expectNoViolations(page, stage);
       }
@@ -37,7 +37,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 test('nothing sticks out of a phone; the light can be changed by hand', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await openApp(page);
-  for (const stage of ['Tape', 'Body', 'Seams', 'Panels'] as const) {
+  for (const stage of ['Tape', 'Body', 'Seams', 'Panels', 'Inside', 'Cutting'] as const) {
     await goTo(page, stage);
     const width = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(width, stage).toBeLessThanOrEqual(390);

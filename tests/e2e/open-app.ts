@@ -27,7 +27,7 @@ export async function waitForFullForm(page: Page): Promise<void> {
   await expect(page.getByRole('status')).toHaveText('Up to date', { timeout: 60_000 });
 }
 
-export type StageName = 'Tape' | 'Body' | 'Seams' | 'Panels';
+export type StageName = 'Tape' | 'Body' | 'Seams' | 'Panels' | 'Inside' | 'Cutting';
 
 export async function goTo(page: Page, stage: StageName): Promise<void> {
   await page

@@ -77,6 +77,8 @@ const STAGE_LAYERS: Readonly<Record<Stage, readonly { readonly id: keyof Layers;
     ],
     seams: [],
     panels: [{ id: 'strain', name: 'Strain' }],
+    inside: [],
+    cutting: [],
   };
 
 function LayerTools({ stage }: { readonly stage: Stage }) {

@@ -2,6 +2,7 @@ import { useMemo, useRef } from 'react';
 import { formatLength } from '../../core/base/index.ts';
 import { compareBodies } from '../../core/body/index.ts';
 import { signedLength } from './say-numbers.ts';
+import { ScrollableTable } from './scrollable-table.tsx';
 import { useDemoCards } from './use-demo-cards.ts';
 import { useActions, useApp, useServices } from './workroom-context.tsx';
 
@@ -77,31 +78,33 @@ function Differences() {
       <p className="quiet">
         {ghost.name} is drawn over this body. Its sizes, and how far they are from these:
       </p>
-      <table className="table">
-        <thead>
-          <tr>
-            <th scope="col">Level</th>
-            {SIZES.map((size) => (
-              <th key={size} scope="col" className="number">
-                {size}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {sections.map(({ level, name, before, after }) => (
-            <tr key={level}>
-              <th scope="row">{name}</th>
+      <ScrollableTable label="Differences">
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col">Level</th>
               {SIZES.map((size) => (
-                <td key={size} className="number">
-                  {formatLength(after[size], unit, { bare: true })}{' '}
-                  <span className="difference">{signedLength(after[size] - before[size], unit)}</span>
-                </td>
+                <th key={size} scope="col" className="number">
+                  {size}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {sections.map(({ level, name, before, after }) => (
+              <tr key={level}>
+                <th scope="row">{name}</th>
+                {SIZES.map((size) => (
+                  <td key={size} className="number">
+                    {formatLength(after[size], unit, { bare: true })}{' '}
+                    <span className="difference">{signedLength(after[size] - before[size], unit)}</span>
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollableTable>
     </>
   );
 }

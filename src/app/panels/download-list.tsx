@@ -1,34 +1,30 @@
 import { useState } from 'react';
 import { useApp, useServices } from './workroom-context.tsx';
 
-/** Everything that can be taken away. Files are made on this computer, at full quality. */
+/** What is wanted most often. Files are made on this computer, at full quality. */
 export function DownloadList() {
-  const drawings = useApp((state) => state.form?.drawings);
+  const hasForm = useApp((state) => state.form !== null);
   const services = useServices();
-  if (!drawings) return null;
-  const only = drawings.length === 1;
+  if (!hasForm) return null;
   return (
     <section aria-labelledby="files-title">
       <h3 id="files-title">Take away</h3>
       <ul className="downloads">
-        {drawings.map(({ material }) => (
-          <Download
-            key={material}
-            name={only ? 'Pieces' : `Pieces, ${material}`}
-            what="SVG at true size, for printing or a cutter"
-            start={() => services.download(only ? 'panels.svg' : `panels-${material}.svg`)}
-            isMain
-          />
-        ))}
+        <Download
+          name="Pieces"
+          what="SVG at true size; for paper, see Cutting"
+          start={() => services.download({ formats: ['svg'], only: 'panels.svg' })}
+          isMain
+        />
         <Download
           name="Body"
           what="GLB, the body in three dimensions"
-          start={() => services.download('body.glb')}
+          start={() => services.download({ formats: ['glb'] })}
         />
         <Download
           name="Report"
           what="JSON, every number on this page"
-          start={() => services.download('report.json')}
+          start={() => services.download({ formats: ['json'] })}
         />
         <Download name="Project" what="to open here again" start={services.saveProject} />
       </ul>
@@ -43,7 +39,7 @@ interface DownloadProps {
   readonly isMain?: boolean;
 }
 
-function Download({ name, what, start, isMain = false }: DownloadProps) {
+export function Download({ name, what, start, isMain = false }: DownloadProps) {
   const [isBusy, setIsBusy] = useState(false);
   const run = async () => {
     setIsBusy(true);

@@ -1,4 +1,4 @@
 import './styles/index.css';
 
 export { Workroom } from './workroom.tsx';
-export { type Demo, type Services, WorkroomProvider } from './workroom-context.tsx';
+export { type Demo, type FileWish, type Services, WorkroomProvider } from './workroom-context.tsx';

@@ -1,8 +1,8 @@
 import { isFormBehind } from '../store/index.ts';
 import { DownloadList } from './download-list.tsx';
 import { FlatView } from './flat-view.tsx';
-import { LengthInput } from './length-input.tsx';
 import { PanelTable } from './panel-table.tsx';
+import { SeamAllowance } from './seam-allowance.tsx';
 import { SeamTable } from './seam-table.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
 
@@ -44,26 +44,13 @@ export function PanelsStage() {
   );
 }
 
-const DEFAULT_ALLOWANCE = 10;
-
 function CuttingChoices() {
-  const allowance = useApp((state) => state.project?.cloth.allowance ?? DEFAULT_ALLOWANCE);
   const blend = useApp((state) => state.project?.seams.lengthBlend ?? 0);
   const actions = useActions();
   return (
     <section className="cutting-choices" aria-labelledby="cutting-title">
       <h3 id="cutting-title">Before cutting</h3>
-      <div className="field-row">
-        <span className="measure-name">Seam allowance</span>
-        <LengthInput
-          fieldId="cloth.allowance"
-          label="Seam allowance"
-          value={allowance}
-          limits={{ min: 0, max: 50 }}
-          isOptional={false}
-          onValue={(mm) => mm !== null && actions.setAllowance(mm)}
-        />
-      </div>
+      <SeamAllowance />
       <label className="blend">
         <span className="measure-name">Seam lengths</span>
         <input

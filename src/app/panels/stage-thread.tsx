@@ -8,6 +8,8 @@ const NAMES: Readonly<Record<Stage, string>> = {
   body: 'Body',
   seams: 'Seams',
   panels: 'Panels',
+  inside: 'Inside',
+  cutting: 'Cutting',
 };
 
 /** The stages along one thread, in the order of the work, free to jump. Each says how it stands. */
@@ -58,4 +60,6 @@ const STANDINGS: Readonly<Record<Stage, (state: AppState) => string>> = {
     if (panels.length === 0) return '';
     return `${panels.length} pieces, ${percent(typicalStrain(panels))}`;
   },
+  inside: (state) => (state.form?.inside ? `${state.form.inside.pieces.length} parts` : ''),
+  cutting: ({ form }) => (form ? `${form.pieces.length + (form.inside?.pieces.length ?? 0)} to cut` : ''),
 };

@@ -7,6 +7,15 @@ export interface Demo {
   readonly load: () => Promise<string>;
 }
 
+/** Files wanted: formats as the pipeline names them. Several files come as one archive. */
+export interface FileWish {
+  readonly formats: readonly string[];
+  readonly papers?: readonly string[];
+  readonly correction?: { readonly x: number; readonly y: number };
+  /** Only the file of this name. */
+  readonly only?: string;
+}
+
 /** What the panels ask of the world outside: files and the worker. */
 export interface Services {
   readonly demos: readonly Demo[];
@@ -18,8 +27,8 @@ export interface Services {
   /** Lays the body of another project over this one. */
   compareWith(text: string, fileName: string): Promise<void>;
   saveProject(): Promise<void>;
-  /** Makes the files of the project and saves the one whose name ends so, for example `body.glb`. */
-  download(fileName: string): Promise<void>;
+  /** Makes the files of the project at full quality and saves them. */
+  download(wish: FileWish): Promise<void>;
   stopWork(): void;
   makeAgain(): void;
 }

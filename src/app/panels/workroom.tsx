@@ -1,6 +1,8 @@
 import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { BodyFrame } from './body-frame.tsx';
 import { BodyStage } from './body-stage.tsx';
+import { CuttingStage } from './cutting-stage.tsx';
+import { InsideStage } from './inside-stage.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PanelsStage } from './panels-stage.tsx';
 import { SeamsStage } from './seams-stage.tsx';
@@ -12,7 +14,14 @@ import { useFileDrop } from './use-file-drop.ts';
 import { useShortcuts } from './use-shortcuts.ts';
 import { useApp } from './workroom-context.tsx';
 
-const STAGE_VIEWS = { tape: TapeStage, body: BodyStage, seams: SeamsStage, panels: PanelsStage };
+const STAGE_VIEWS = {
+  tape: TapeStage,
+  body: BodyStage,
+  seams: SeamsStage,
+  panels: PanelsStage,
+  inside: InsideStage,
+  cutting: CuttingStage,
+};
 
 interface WorkroomProps {
   /** The body in space, or null where it cannot be drawn. */

@@ -9,6 +9,7 @@ import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { GhostBody, SectionLine } from './compare-lines.tsx';
+import { InsideParts } from './inside-parts.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
 import { GroundShadow, StudioLight } from './studio.tsx';
@@ -64,7 +65,8 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
   const subject = useSteadySubject(form);
   const floor = useMemo(() => lowestPoint(form), [form]);
   const showsArms = layers.arms && (stage === 'tape' || stage === 'body');
-  const showsSeams = stage === 'seams' || stage === 'panels' || (stage === 'body' && layers.seams);
+  const showsSeams =
+    stage === 'seams' || stage === 'panels' || stage === 'cutting' || (stage === 'body' && layers.seams);
 
   return (
     <>
@@ -72,11 +74,13 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
       <PanelSurfaces
         form={form}
         buffers={buffers}
+        isVeil={stage === 'inside' && form.inside !== undefined}
         showsStrain={stage === 'panels' && layers.strain}
         highlight={highlight}
         onPoint={stage === 'tape' ? () => {} : actions.pointAt}
       />
-      {plates && (
+      {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
+      {plates && stage !== 'inside' && (
         <mesh geometry={plates} raycast={() => null}>
           <meshStandardMaterial color="#cdbfa8" roughness={1} />
         </mesh>

@@ -15,12 +15,21 @@ interface PanelSurfacesProps {
   readonly form: Form;
   readonly buffers: readonly PanelBuffers[];
   readonly showsStrain: boolean;
+  /** Seen through, to show what is inside. */
+  readonly isVeil: boolean;
   readonly highlight: Highlight | null;
   readonly onPoint: (highlight: Highlight | null) => void;
 }
 
 /** The cloth, panel by panel; pointing at it lights the panel, or the seam when one is near. */
-export function PanelSurfaces({ form, buffers, showsStrain, highlight, onPoint }: PanelSurfacesProps) {
+export function PanelSurfaces({
+  form,
+  buffers,
+  showsStrain,
+  isVeil,
+  highlight,
+  onPoint,
+}: PanelSurfacesProps) {
   const invalidate = useThree((state) => state.invalidate);
   useLayoutEffect(() => {
     for (const { geometry, strainColours } of buffers) {
@@ -44,6 +53,10 @@ export function PanelSurfaces({ form, buffers, showsStrain, highlight, onPoint }
         <mesh key={id} geometry={geometry} onPointerMove={(event) => pointAtPanel(event, id)}>
           <meshPhysicalMaterial
             vertexColors
+            key={isVeil ? 'veil' : 'cloth'}
+            transparent={isVeil}
+            opacity={isVeil ? 0.22 : 1}
+            depthWrite={!isVeil}
             roughness={0.92}
             metalness={0}
             sheen={showsStrain ? 0 : 0.35}

@@ -28,6 +28,7 @@ const initialState: AppState = {
   layers: { levels: true, tapes: false, seams: true, strain: true, arms: true },
   sectionZ: null,
   ghost: null,
+  print: { paper: 'a4', across: null, up: null },
   theme: 'system',
   notice: null,
   keptAt: null,

@@ -16,6 +16,8 @@ export interface EditActions {
   setLayout(id: string, label: string): void;
   setAllowance(mm: number): void;
   setLengthBlend(blend: number): void;
+  /** `null` goes back to the usual. */
+  setInside(id: 'tubeDiameter' | 'boardThickness', mm: number | null, label: string): void;
   /** Changes between `beginEdit` and `endEdit` become one undo step. */
   beginEdit(): void;
   endEdit(): void;
@@ -94,6 +96,12 @@ export function createEditActions(store: AppStore): EditActions {
           ? project
           : { ...project, seams: { ...project.seams, lengthBlend } },
       ),
+    setInside: (id, mm, label) =>
+      change(`Set ${label}`, (project) => {
+        const { [id]: before, ...others } = project.inside;
+        if ((before ?? null) === mm) return project;
+        return { ...project, inside: mm === null ? others : { ...others, [id]: mm } };
+      }),
     beginEdit() {
       endEdit();
       isGrouping = true;

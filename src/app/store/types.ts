@@ -3,8 +3,8 @@ import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 
-export type Stage = 'tape' | 'body' | 'seams' | 'panels';
-export const STAGES: readonly Stage[] = ['tape', 'body', 'seams', 'panels'];
+export type Stage = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
+export const STAGES: readonly Stage[] = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting'];
 
 export type Quality = 'quick' | 'full';
 
@@ -41,6 +41,15 @@ export interface Notice {
 export interface Ghost {
   readonly name: string;
   readonly body: Body;
+}
+
+/** Paper and printer; they belong to the maker's desk, not to the project. */
+export interface PrintChoice {
+  /** Id in the table of papers. */
+  readonly paper: string;
+  /** What the bars of the test page measure on paper, mm; null = not measured. */
+  readonly across: number | null;
+  readonly up: number | null;
 }
 
 /** What is drawn on the body. */
@@ -94,6 +103,7 @@ export interface AppState {
   /** Height of the section looked at, mm; null = none. */
   readonly sectionZ: number | null;
   readonly ghost: Ghost | null;
+  readonly print: PrintChoice;
   readonly theme: Theme;
   readonly notice: Notice | null;
   /** When the project was last kept in this browser; null when it could not be. */

@@ -1,5 +1,15 @@
 import type { AppStore } from './create-app-store.ts';
-import type { Draft, Ghost, Highlight, Layers, Notice, Stage, Theme, ViewName } from './types.ts';
+import type {
+  Draft,
+  Ghost,
+  Highlight,
+  Layers,
+  Notice,
+  PrintChoice,
+  Stage,
+  Theme,
+  ViewName,
+} from './types.ts';
 
 export interface ViewActions {
   goTo(stage: Stage): void;
@@ -8,6 +18,7 @@ export interface ViewActions {
   showLayer(layer: keyof Layers, isShown: boolean): void;
   cutAt(z: number | null): void;
   compareWith(ghost: Ghost | null): void;
+  setPrint(choice: Partial<PrintChoice>): void;
   setTheme(theme: Theme): void;
   /** `null` when the field's text is usable again. */
   setDraft(fieldId: string, draft: Draft | null): void;
@@ -29,6 +40,7 @@ export function createViewActions(store: AppStore): ViewActions {
       store.setState((state) => ({ layers: { ...state.layers, [layer]: isShown } })),
     cutAt: (sectionZ) => store.setState({ sectionZ }),
     compareWith: (ghost) => store.setState({ ghost }),
+    setPrint: (choice) => store.setState(({ print }) => ({ print: { ...print, ...choice } })),
     setTheme: (theme) => store.setState({ theme }),
     setDraft: (fieldId, draft) =>
       store.setState((state) => {

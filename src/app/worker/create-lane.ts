@@ -3,13 +3,19 @@ import { failure, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form, FormFile } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import { type FormWorker, issueOfDefect, type LayoutLines, type OnProgress } from './protocol.ts';
+import {
+  type FileOptions,
+  type FormWorker,
+  issueOfDefect,
+  type LayoutLines,
+  type OnProgress,
+} from './protocol.ts';
 
 /** One worker doing one thing at a time, that can be stopped. */
 export interface Lane {
   /** `null` when it was stopped. */
   make(project: Project, targetTriangles: number, onProgress: OnProgress): Promise<Result<Form> | null>;
-  writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
+  writeFiles(project: Project, options: FileOptions): Promise<Result<readonly FormFile[]>>;
   sketchLayouts(project: Project): Promise<LayoutLines>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
   shapeBody(project: Project): Promise<Body | null>;
@@ -66,11 +72,11 @@ export function createLane(name: string): Lane {
       }
     },
 
-    async writeFiles(project) {
+    async writeFiles(project, options) {
       const calls = connect();
       writing += 1;
       try {
-        return await calls.writeFiles(project);
+        return await calls.writeFiles(project, options);
       } catch (error) {
         return failure([issueOfDefect(error)]);
       } finally {

@@ -1,7 +1,8 @@
 import { expose } from 'comlink';
+import fontUrl from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url';
 import { failure, type Result, success } from '../../core/base/index.ts';
 import { type Body, fitBody } from '../../core/body/index.ts';
-import { createPipeline, type Form, type FormFile, filesOfForm } from '../../core/pipeline/index.ts';
+import { createPipeline, exportForm, type Form, type FormFile } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { outlineShape } from './outline-shape.ts';
 import {
@@ -28,7 +29,7 @@ function make(
       isDraft: targetTriangles < FULL_TRIANGLES,
       isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
       now: () => performance.now(),
-      date: new Date().toISOString().slice(0, 10),
+      date: today(),
       ...(onProgress ? { onProgress } : {}),
     });
   } catch (error) {
@@ -36,13 +37,39 @@ function make(
   }
 }
 
+const NO_BYTES = new Uint8Array(0);
+const today = () => new Date().toISOString().slice(0, 10);
+
+/** Letters of printed pages, from beside the program. */
+async function readFont(): Promise<Uint8Array> {
+  const answer = await fetch(fontUrl);
+  if (!answer.ok) throw new Error(`the letters for printing could not be read (${answer.status})`);
+  return new Uint8Array(await answer.arrayBuffer());
+}
+
 const service: FormWorker = {
   makeForm: ({ project, targetTriangles, stopFlag }, onProgress) =>
     make(project, targetTriangles, stopFlag, onProgress),
 
-  async writeFiles(project): Promise<Result<readonly FormFile[]>> {
+  async writeFiles(project, { formats, papers, correction }): Promise<Result<readonly FormFile[]>> {
     const made = make(project, FULL_TRIANGLES, null);
-    return made.ok ? success(await filesOfForm(made.value)) : made;
+    if (!made.ok) return made;
+    const options = {
+      formats,
+      ...(papers ? { papers } : {}),
+      ...(correction ? { print: { correction } } : {}),
+      date: today(),
+      font: {
+        name: 'DejaVuSans',
+        bytes: formats.includes('pdf') || formats.includes('zip') ? await readFont() : NO_BYTES,
+      },
+    };
+    const files = await exportForm(made.value, options);
+    if (!files.ok || files.value.length < 2) return files;
+    const packed = await exportForm(made.value, { ...options, formats: [...formats, 'zip'] });
+    return packed.ok
+      ? success([...files.value, packed.value[packed.value.length - 1]], packed.issues)
+      : packed;
   },
 
   sketchLayouts(project): LayoutLines {

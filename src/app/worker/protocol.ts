@@ -13,6 +13,13 @@ export interface MakeRequest {
   readonly stopFlag: Int32Array | null;
 }
 
+/** Formats as the pipeline names them. */
+export interface FileOptions {
+  readonly formats: readonly string[];
+  readonly papers?: readonly string[];
+  readonly correction?: { readonly x: number; readonly y: number };
+}
+
 export type OnProgress = (fraction: number, stage: StageId, what: string) => void;
 
 /** Polylines n × 3 mm by layout id. */
@@ -21,8 +28,8 @@ export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
 /** Calls the worker answers, through comlink. */
 export interface FormWorker {
   makeForm(request: MakeRequest, onProgress: OnProgress): Result<Form>;
-  /** All files of a project; the form is made anew at full quality when the worker does not hold it. */
-  writeFiles(project: Project): Promise<Result<readonly FormFile[]>>;
+  /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
+  writeFiles(project: Project, options: FileOptions): Promise<Result<readonly FormFile[]>>;
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
   sketchLayouts(project: Project): LayoutLines;
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */

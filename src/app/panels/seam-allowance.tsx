@@ -1,0 +1,23 @@
+import { LengthInput } from './length-input.tsx';
+import { useActions, useApp } from './workroom-context.tsx';
+
+const DEFAULT_ALLOWANCE = 10;
+
+/** Cloth beyond the seam line. */
+export function SeamAllowance() {
+  const allowance = useApp((state) => state.project?.cloth.allowance ?? DEFAULT_ALLOWANCE);
+  const actions = useActions();
+  return (
+    <div className="field-row">
+      <span className="measure-name">Seam allowance</span>
+      <LengthInput
+        fieldId="cloth.allowance"
+        label="Seam allowance"
+        value={allowance}
+        limits={{ min: 0, max: 50 }}
+        isOptional={false}
+        onValue={(mm) => mm !== null && actions.setAllowance(mm)}
+      />
+    </div>
+  );
+}
