@@ -42,8 +42,11 @@ for (const file of readdirSync(demos)
       rows.push([body, layout.id, made.issues[0]?.message ?? 'not made', ...Array<string>(8).fill('')]);
       continue;
     }
-    const { flat, report } = made.value;
-    const { rms, p95, p99 } = measureFormStrain(flat);
+    const { flat, report, shell } = made.value;
+    const { rms, p95, p99 } = measureFormStrain(
+      shell.panels.map((panel) => panel.mesh),
+      flat,
+    );
     const areas = report.panels.reduce((sum, panel) => sum + panel.area3d, 0);
     const free = Math.sqrt(
       report.panels.reduce((sum, panel) => sum + panel.area3d * (panel.strain.freeRms ?? 0) ** 2, 0) / areas,

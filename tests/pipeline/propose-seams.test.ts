@@ -28,7 +28,10 @@ function strainOf(layout: SeamLayout) {
   if (!cut.ok) throw new Error(cut.issues[0].message);
   const flat = flattenTogether(flattenProblemFromShell(cut.value));
   if (!flat.ok) throw new Error(flat.issues[0].message);
-  return measureFormStrain(flat.value);
+  return measureFormStrain(
+    cut.value.panels.map((panel) => panel.mesh),
+    flat.value,
+  );
 }
 
 describe('proposals', () => {
@@ -74,6 +77,11 @@ describe('proposals', () => {
 describe('strain of a whole form', () => {
   // By hand: three quarters of the area at ±1 %, one quarter at ±2 %.
   it('weighs panels by their area', () => {
+    // Two triangles of half the area each.
+    const square = (area: number) => ({
+      positions: Float64Array.of(0, 0, 0, area, 0, 0, area, 1, 0, 0, 1, 0),
+      triangles: Uint32Array.of(0, 1, 2, 0, 2, 3),
+    });
     const panel = (strain: number, area3d: number) => ({
       positions: new Float64Array(),
       strain: {
@@ -83,7 +91,10 @@ describe('strain of a whole form', () => {
         summary: { rms: 0, p95: 0, p99: 0, min: 0, max: 0, flipped: 0, area3d, areaFlat: area3d },
       },
     });
-    const { rms, p95, p99, steep } = measureFormStrain([panel(0.01, 300), panel(0.02, 100)]);
+    const { rms, p95, p99, steep } = measureFormStrain(
+      [square(300), square(100)],
+      [panel(0.01, 300), panel(0.02, 100)],
+    );
     expect(rms).toBeCloseTo(Math.sqrt(0.75 * 1e-4 + 0.25 * 4e-4), 12);
     expect([p95, p99]).toEqual([0.02, 0.02]);
     expect(steep).toBeCloseTo((0.75 * 1e-8 + 0.25 * 16e-8) ** 0.25, 12);

@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../base/index.ts';
 import { createFlattenMemory, type FlatDisk, type FlattenMemory, flattenTogether } from '../flatten/index.ts';
-import type { ChartSurface } from '../mesh/index.ts';
+import { type ChartSurface, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
 import {
   cutIntoPanels,
   type LineHandle,
@@ -169,7 +169,15 @@ function createJudge(surface: ChartSurface, form: SeamForm, options: ProposeOpti
       mostWarnings ??= cut.issues.length;
       if (cut.issues.length > mostWarnings) return undefined;
       const flat = unroll(cut.value, memory);
-      return flat && { strain: measureFormStrain(flat), shell: cut.value };
+      return (
+        flat && {
+          strain: measureFormStrain(
+            cut.value.panels.map((panel) => panel.mesh),
+            flat,
+          ),
+          shell: cut.value,
+        }
+      );
     },
   };
 }
@@ -179,15 +187,16 @@ function unroll(shell: SeamedShell, memory: FlattenMemory): readonly FlatDisk[] 
   return flat.ok ? flat.value : undefined;
 }
 
-/** Figures of all panels together; a triangle counts by its panel's mean triangle area, which meshes here are even to. */
-export function measureFormStrain(flat: readonly FlatDisk[]): FormStrain {
+/** Figures of all panels together, every triangle by its area on the body. `disks`: parallel to `flat`. */
+export function measureFormStrain(disks: readonly Mesh[], flat: readonly FlatDisk[]): FormStrain {
   const sizes: { size: number; weight: number }[] = [];
   let [weights, squares, fourths] = [0, 0, 0];
-  for (const { strain } of flat) {
-    const weight = strain.summary.area3d / strain.major.length;
+  for (const [d, { strain }] of flat.entries()) {
+    const areas = measureTriangleAreas(disks[d]);
     for (const list of [strain.major, strain.minor]) {
-      for (const value of list) {
+      for (const [f, value] of list.entries()) {
         const size = Math.abs(value);
+        const weight = areas[f];
         sizes.push({ size, weight });
         weights += weight;
         squares += weight * size ** 2;
