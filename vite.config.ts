@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
@@ -24,6 +26,24 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
+/** Puts every built file on the list of the worker that serves the program offline. */
+function offlineWorker(): Plugin {
+  const source = 'src/app/offline-worker.js';
+  return {
+    name: 'offline-worker',
+    apply: 'build',
+    enforce: 'post',
+    generateBundle(_options, bundle) {
+      const files = ['./', 'mark.svg', 'app.webmanifest', ...Object.keys(bundle).sort()];
+      const text = readFileSync(source, 'utf8');
+      const state = createHash('sha256').update(text);
+      for (const item of Object.values(bundle)) state.update(item.type === 'chunk' ? item.code : item.source);
+      const head = `const STATE = '${state.digest('hex').slice(0, 12)}';\nconst FILES = ${JSON.stringify(files)};\n`;
+      this.emitFile({ type: 'asset', fileName: 'offline-worker.js', source: head + text });
+    },
+  };
+}
+
 /** Cross-origin isolation lets a running computation see "cancel" through shared memory. */
 const headers = {
   'Cross-Origin-Opener-Policy': 'same-origin',
@@ -32,7 +52,7 @@ const headers = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentSecurityPolicy()],
+  plugins: [react(), contentSecurityPolicy(), offlineWorker()],
   worker: { format: 'es' },
   // The rooms loaded late are named too, so that the first start finds every package and does not reload the page.
   optimizeDeps: { entries: ['index.html', 'src/app/scene/index.ts', 'src/app/worker/form-worker.ts'] },

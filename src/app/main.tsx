@@ -8,6 +8,7 @@ import {
   createActions,
   createAppStore,
   keepProject,
+  readEarlierStates,
   readKeptProject,
   readKeptTheme,
   type Shelf,
@@ -49,6 +50,8 @@ function start(): void {
   });
   keepSketches(store, actions, follower);
   keepShapePictures(store, actions, follower);
+  keepForOffline(store);
+  watchOtherTabs(actions);
   const services = createServices(store, actions, follower);
   void openFirst(store, actions, services);
   createRoot(document.getElementById('workroom')!).render(
@@ -87,6 +90,31 @@ function keepShapePictures(store: AppStore, actions: Actions, follower: Follower
       if (running === body && !isWanted()) running = null;
     });
   });
+}
+
+/** Once the first form is there, the whole program is put by, so that it opens without a network. */
+function keepForOffline(store: AppStore): void {
+  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  const unsubscribe = store.subscribe(({ formQuality }) => {
+    if (formQuality !== 'full') return;
+    unsubscribe();
+    // Refused in private windows of some browsers: then it works with a network only.
+    navigator.serviceWorker.register('./offline-worker.js').catch(() => {});
+  });
+}
+
+/** Tells when this browser has the program open twice: both would keep their project in the same place. */
+function watchOtherTabs(actions: Actions): void {
+  if (!('BroadcastChannel' in window)) return;
+  const channel = new BroadcastChannel('loftseam.tabs');
+  channel.onmessage = ({ data }) => {
+    if (data === 'opened') channel.postMessage('also open');
+    actions.tell({
+      tone: 'warning',
+      text: 'Loftseam is open in another tab too. Both keep their project in the same place, and the last change stays: go on in one of them, and save to a file what the other holds.',
+    });
+  };
+  channel.postMessage('opened');
 }
 
 interface AppProps {
@@ -194,6 +222,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
         details: read.issues.map((issue) => issue.message),
       });
     },
+    listEarlierStates: () => readEarlierStates(shelf),
     async saveProject() {
       const { project } = store.getState();
       if (!project) return;

@@ -3,6 +3,7 @@ import {
   createActions,
   createAppStore,
   keepProject,
+  readEarlierStates,
   readKeptProject,
   readKeptTheme,
   type Shelf,
@@ -101,5 +102,39 @@ describe('keeping the project between visits', () => {
     expect(setAsideUnreadable(shelf, '{broken')).toBe(true);
     expect([...entries.values()]).toEqual(['{broken']);
     expect(readKeptProject(shelf)).toBeNull();
+  });
+
+  it('keeps the last ten states, one a minute, newest first, each readable', () => {
+    const { shelf } = memoryShelf();
+    const { actions } = start(shelf);
+    vi.advanceTimersByTime(2000);
+    for (let minute = 1; minute <= 12; minute++) {
+      vi.advanceTimersByTime(61_000);
+      actions.setMeasure('waistGirth', 700 + minute, 'waist girth');
+      vi.advanceTimersByTime(2000);
+      actions.setMeasure('waistGirth', 710 + minute, 'waist girth');
+      vi.advanceTimersByTime(2000);
+    }
+    const states = readEarlierStates(shelf);
+    expect(states.map(({ text }) => JSON.parse(text).body.measures.waistGirth)).toEqual([
+      722, 721, 720, 719, 718, 717, 716, 715, 714, 713,
+    ]);
+    expect(parseProject(states[9].text).ok).toBe(true);
+  });
+
+  it('takes a broken history as none, and a full shelf as no trouble while the project is kept', () => {
+    const { shelf, entries } = memoryShelf();
+    const tight: Shelf = {
+      read: shelf.read,
+      write(key, text) {
+        if (key === 'loftseam.earlier') throw new Error('quota exceeded');
+        shelf.write(key, text);
+      },
+    };
+    const { keeper, onTrouble } = start(tight);
+    keeper.flush();
+    expect(onTrouble).not.toHaveBeenCalled();
+    entries.set('loftseam.earlier', '{"at": 1');
+    expect(readEarlierStates(shelf)).toEqual([]);
   });
 });

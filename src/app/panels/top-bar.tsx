@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import type { Theme } from '../store/index.ts';
 import { DemoGallery } from './demo-gallery.tsx';
+import { EarlierStates } from './earlier-states.tsx';
 import { Icon } from './icon.tsx';
 import { openFile } from './open-file.ts';
 import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
@@ -45,6 +46,7 @@ function ProjectName() {
 
 function FileTools() {
   const [isGalleryOpen, setIsGalleryOpen] = useState(false);
+  const [isEarlierOpen, setIsEarlierOpen] = useState(false);
   const input = useRef<HTMLInputElement>(null);
   const services = useServices();
   const actions = useActions();
@@ -71,6 +73,15 @@ function FileTools() {
       <button type="button" onClick={() => void services.saveProject()}>
         <Icon name="save" /> <span>Save</span>
       </button>
+      <button
+        type="button"
+        aria-label="Earlier states"
+        title="Earlier states"
+        onClick={() => setIsEarlierOpen(true)}
+      >
+        <Icon name="earlier" />
+      </button>
+      {isEarlierOpen && <EarlierStates onClose={() => setIsEarlierOpen(false)} />}
       {isGalleryOpen && <DemoGallery onClose={() => setIsGalleryOpen(false)} />}
     </div>
   );

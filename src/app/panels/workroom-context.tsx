@@ -1,6 +1,6 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
-import { type Actions, type AppState, type AppStore, historyOf } from '../store/index.ts';
+import { type Actions, type AppState, type AppStore, type EarlierState, historyOf } from '../store/index.ts';
 
 export interface Demo {
   readonly id: string;
@@ -26,6 +26,8 @@ export interface Services {
   openText(text: string, fileName: string): Promise<void>;
   /** Lays the body of another project over this one. */
   compareWith(text: string, fileName: string): Promise<void>;
+  /** What this browser kept before, newest first. */
+  listEarlierStates(): readonly EarlierState[];
   saveProject(): Promise<void>;
   /** Makes the files of the project at full quality and saves them. */
   download(wish: FileWish): Promise<void>;

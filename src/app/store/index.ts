@@ -2,8 +2,10 @@ export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export {
+  type EarlierState,
   type Keeper,
   keepProject,
+  readEarlierStates,
   readKeptProject,
   readKeptTheme,
   type Shelf,

@@ -9,8 +9,21 @@ export interface Shelf {
 
 const PROJECT_KEY = 'loftseam.project';
 const BROKEN_KEY = 'loftseam.project.unreadable';
+const HISTORY_KEY = 'loftseam.earlier';
+const HISTORY_LENGTH = 10;
+/** Changes within this time make one state of the history. */
+const HISTORY_STEP_MS = 60_000;
 const THEME_KEY = 'loftseam.theme';
 const DELAY_MS = 400;
+
+/** A state of a project as it was some time ago. */
+export interface EarlierState {
+  /** Milliseconds since 1970. */
+  readonly at: number;
+  readonly name: string;
+  /** The project file. */
+  readonly text: string;
+}
 
 export interface Keeper {
   /** Writes at once what is still waiting, for example when the page is being closed. */
@@ -27,6 +40,7 @@ export function keepProject(
   shelf: Shelf,
   serialize: (project: Project) => string,
   handlers: { readonly onKept: () => void; readonly onTrouble: (reason: string) => void },
+  now: () => number = Date.now,
 ): Keeper {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let isFailing = false;
@@ -37,7 +51,11 @@ export function keepProject(
     timer = undefined;
     const { project, theme } = store.getState();
     try {
-      if (project) shelf.write(PROJECT_KEY, serialize(project));
+      if (project) {
+        const text = serialize(project);
+        shelf.write(PROJECT_KEY, text);
+        addEarlierState(shelf, { at: now(), name: project.name, text });
+      }
       shelf.write(THEME_KEY, theme);
       isFailing = false;
       handlers.onKept();
@@ -62,6 +80,40 @@ export function keepProject(
       timer = undefined;
     },
   };
+}
+
+/** What was kept, newest first; at most ten states, of one body or several. */
+export function readEarlierStates(shelf: Shelf): readonly EarlierState[] {
+  try {
+    const read: unknown = JSON.parse(readQuietly(shelf, HISTORY_KEY) ?? '[]');
+    return Array.isArray(read) ? read.filter(isEarlierState) : [];
+  } catch {
+    return [];
+  }
+}
+
+function isEarlierState(value: unknown): value is EarlierState {
+  const state = value as Partial<EarlierState> | null;
+  return typeof state?.at === 'number' && typeof state.name === 'string' && typeof state.text === 'string';
+}
+
+/** The newest state follows the project for a minute, then stays as it is and another begins. */
+function addEarlierState(shelf: Shelf, state: EarlierState): void {
+  const states = readEarlierStates(shelf);
+  const [newest, ...others] = states;
+  if (newest?.text === state.text) return;
+  const goesOn = newest?.name === state.name && state.at - newest.at < HISTORY_STEP_MS;
+  // The time of its beginning stays, so that steady work still makes a state each minute.
+  const next = goesOn ? [{ ...state, at: newest.at }, ...others] : [state, ...states];
+  // The project itself is kept already: where room is short, older states give way.
+  for (const length of [HISTORY_LENGTH, 3, 1]) {
+    try {
+      shelf.write(HISTORY_KEY, JSON.stringify(next.slice(0, length)));
+      return;
+    } catch {
+      // Tried again with fewer.
+    }
+  }
 }
 
 /** The text kept last time, or null. A shelf that refuses to be read counts as empty. */

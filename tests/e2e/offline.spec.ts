@@ -1,0 +1,49 @@
+import { expect, type Page, test } from '@playwright/test';
+import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
+
+test('once opened it opens again with the network cut, and prints', async ({ page, context }) => {
+  await openApp(page);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await context.setOffline(true);
+  await expect(page.evaluate(() => fetch('./not-kept').then(() => 'answered'))).rejects.toThrow();
+  await page.reload();
+  await waitForFullForm(page);
+  await expect(page.locator('.body-picture canvas')).toBeVisible();
+  await waist(page).fill('75');
+  await waitForFullForm(page);
+  await goTo(page, 'Cutting');
+  const [download] = await Promise.all([
+    page.waitForEvent('download', { timeout: 90_000 }),
+    page.getByRole('button', { name: 'Download pattern' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/print-a4\.pdf$/);
+});
+
+test('a second tab is told in both', async ({ page, context }) => {
+  await openApp(page);
+  const second = await context.newPage();
+  await openApp(second);
+  for (const tab of [page, second])
+    await expect(tab.locator('.notice')).toContainText('open in another tab too');
+});
+
+test('an earlier state can be opened again, and that undone', async ({ page }) => {
+  await page.clock.install();
+  await openApp(page);
+  await page.clock.runFor(1_000);
+  await page.clock.fastForward(120_000);
+  await waist(page).fill('71.5');
+  await waist(page).blur();
+  await page.clock.runFor(2_000);
+  await waitForFullForm(page);
+  await page.getByRole('button', { name: 'Earlier states' }).click();
+  const states = page.getByRole('dialog', { name: 'Earlier states' }).getByRole('listitem');
+  await expect(states).toHaveCount(2);
+  await states.nth(1).getByRole('button').click();
+  await expect(waist(page)).toHaveValue('76.5');
+  await page.getByRole('button', { name: /^Undo: Open the state of/ }).click();
+  await expect(waist(page)).toHaveValue('71.5');
+});
