@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { draftPiece, type PieceInput } from '../../src/core/pattern/index.ts';
+import { flattenArms } from '../../src/core/pipeline/flatten-arms.ts';
+import { makeArmPieces, nameArmSeams } from '../../src/core/pipeline/make-arm-pieces.ts';
+import { fitOrThrow, readDemo } from '../body/read-demo.ts';
+
+/** mm: partner seams, marks on them, girths (our promise to the maker). */
+const [seamLimit, markLimit, girthLimit] = [0.1, 0.2, 0.2];
+const letters = ['Q', 'R', 'S', 'T'];
+
+const input = readDemo('average');
+const arms = flattenArms(fitOrThrow(input).arms);
+if (!arms.ok) throw new Error(arms.issues[0].message);
+const { panels, flat } = arms.value;
+const seams = nameArmSeams(panels, (k) => letters[k]);
+const pieces = makeArmPieces(arms.value, seams);
+
+function alongOf(points: Float64Array): number[] {
+  const along = [0];
+  for (let i = 2; i < points.length; i += 2) {
+    along.push(
+      along[along.length - 1] + Math.hypot(points[i] - points[i - 2], points[i + 1] - points[i - 1]),
+    );
+  }
+  return along;
+}
+
+/** Distance from the armhole to every mark by number, and to the seam's end as number 0. */
+function marksFromArmhole(piece: PieceInput, letter: string): Map<number, number> {
+  const place = piece.edges.findIndex((edge) => edge.letter === letter);
+  const edge = piece.edges[place];
+  const along = alongOf(edge.points);
+  const end = along[along.length - 1];
+  const startsAtArmhole = piece.edges[(place + piece.edges.length - 1) % piece.edges.length].id === 'armhole';
+  const marks = edge.marks.map(({ number, index }): [number, number] => {
+    return [number, startsAtArmhole ? along[index] : end - along[index]];
+  });
+  return new Map([[0, end], ...marks]);
+}
+
+describe('pieces of the arms', () => {
+  it('sew together: partners are equally long, and their marks meet', () => {
+    expect(arms.issues).toEqual([]);
+    expect(pieces.map(({ id }) => id)).toEqual([
+      'arm-back-right',
+      'arm-front-right',
+      'arm-back-left',
+      'arm-front-left',
+    ]);
+    for (const { letter, side } of seams) {
+      const [a, b] = pieces.filter((piece) => piece.side === side).map((p) => marksFromArmhole(p, letter));
+      expect(a.size).toBeGreaterThanOrEqual(5);
+      expect([...b.keys()].sort()).toEqual([...a.keys()].sort());
+      for (const [number, distance] of a) {
+        const gap = Math.abs(distance - b.get(number)!);
+        expect(gap, `${letter}${number}`).toBeLessThanOrEqual(number === 0 ? seamLimit : markLimit);
+      }
+      const stops = [0, ...[...a.values()].sort((x, y) => x - y)];
+      expect(Math.max(...stops.slice(1).map((x, i) => x - stops[i]))).toBeLessThan(130);
+    }
+  });
+
+  it('keep the typed girths on the flat', () => {
+    const ids = { upperArm: 'upperArmGirth', elbow: 'elbowGirth', wrist: 'wristGirth' } as const;
+    for (const side of ['right', 'left'] as const) {
+      for (const [line, measure] of Object.entries(ids)) {
+        const lines = pieces
+          .filter((piece) => piece.side === side)
+          .flatMap(({ levelLines }) => levelLines.filter(({ id }) => id === line));
+        expect(lines.length).toBe(2);
+        const sum = lines.reduce((total, { points }) => total + alongOf(points).at(-1)!, 0);
+        expect(Math.abs(sum - (input.measures[measure] as number)), `${line} ${side}`).toBeLessThan(
+          girthLimit,
+        );
+      }
+    }
+  });
+
+  it('do not fold, and left mirrors right', () => {
+    // Measured on the average body: 0.028; a wide bound that a broken solve would not keep.
+    for (const { strain } of flat) {
+      expect(strain.summary.flipped).toBe(0);
+      expect(strain.summary.rms).toBeLessThan(0.04);
+    }
+    for (const half of [0, 1]) {
+      const [right, left] = [flat[half].positions, flat[half + 2].positions];
+      left.forEach((x, i) => {
+        expect(Math.abs(x - (i % 2 === 0 ? -right[i] : right[i]))).toBeLessThan(1e-9);
+      });
+    }
+  });
+
+  it('can be drafted, the right way round', () => {
+    for (const piece of pieces) {
+      const drafted = draftPiece(piece, { project: 'Lantern Yard Players', body: 'bust', date: '' });
+      expect(drafted.issues.map(({ message }) => message)).toEqual([]);
+      expect(drafted.ok).toBe(true);
+    }
+  });
+
+  it('are none without arm measures', () => {
+    const none = flattenArms([]);
+    expect(none.ok && none.value.panels).toEqual([]);
+  });
+});
