@@ -5,6 +5,8 @@ const port = 4717;
 
 export default defineConfig({
   testDir: 'tests/e2e',
+  // A folder of its own: Playwright empties it at the start, and the unit report must outlive that.
+  outputDir: 'test-results/e2e',
   timeout: 120_000,
   expect: { timeout: 30_000 },
   fullyParallel: false,

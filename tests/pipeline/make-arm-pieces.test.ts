@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { draftPiece, type PieceInput } from '../../src/core/pattern/index.ts';
 import { flattenArms } from '../../src/core/pipeline/flatten-arms.ts';
+import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { makeArmPieces, nameArmSeams } from '../../src/core/pipeline/make-arm-pieces.ts';
+import { parseProject } from '../../src/core/project/index.ts';
 import { fitOrThrow, readDemo } from '../body/read-demo.ts';
 
 /** mm: partner seams, marks on them, girths (our promise to the maker). */
@@ -101,5 +104,25 @@ describe('pieces of the arms', () => {
   it('are none without arm measures', () => {
     const none = flattenArms([]);
     expect(none.ok && none.value.panels).toEqual([]);
+  });
+
+  it('come with the whole form, on a sheet of their own, under letters no other seam has', () => {
+    const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
+    if (!project.ok) throw new Error(project.issues[0].message);
+    const made = createPipeline().makeForm(project.value, { targetTriangles: 1500 });
+    if (!made.ok) throw new Error(made.issues[0].message);
+    const { inside, pieces: shell, drawings, report } = made.value;
+    expect(drawings.map(({ material }) => material)).toContain('arms');
+    expect(report.inside?.arms.map(({ id }) => id)).toEqual(panels.map(({ id }) => id));
+    const lettersOf = (isArm: boolean): Set<string> =>
+      new Set(
+        [...shell, ...(inside?.pieces ?? [])]
+          .filter(({ material }) => (material === 'arms') === isArm)
+          .flatMap(({ sewLines }) => sewLines.map(({ name }) => name))
+          .filter((name) => /^[A-Z]+$/.test(name)),
+      );
+    const arm = lettersOf(true);
+    expect(arm.size).toBe(4);
+    for (const letter of lettersOf(false)) expect(arm.has(letter), letter).toBe(false);
   });
 });

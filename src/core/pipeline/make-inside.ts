@@ -17,7 +17,9 @@ import {
   massOfFill,
 } from '../supports/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
+import { type FlatArms, flattenArms } from './flatten-arms.ts';
 import { insideFormFromShell } from './inside-form.ts';
+import { makeArmPieces, nameArmSeams } from './make-arm-pieces.ts';
 import type { Form, FormInside } from './types.ts';
 
 /** Where inner pieces are not to be sewn to anything, cut bare, mm; cloth is hemmed. */
@@ -27,6 +29,8 @@ const HEM = 10;
 export interface InsideDesign {
   readonly form: InsideForm;
   readonly shape: InsideShape;
+  /** Empty without arm measures. */
+  readonly arms: FlatArms;
 }
 
 /** Designs webs, ties, straps and pole. What is wrong comes as issues beside the design, so that the panels still come. */
@@ -42,19 +46,35 @@ export function designOfShell(
 ): Result<InsideDesign> {
   const form = insideFormFromShell(made);
   const { shape, issues } = designInside(form, project.inside);
-  return success({ form, shape }, issues);
+  const arms = flattenArms(made.body.arms);
+  const value = { form, shape, arms: arms.ok ? arms.value : { panels: [], flat: [] } };
+  return success(value, [...issues, ...arms.issues]);
+}
+
+/** The arms' pieces, their seams lettered after all that are taken. */
+function armInputs({ form, arms }: InsideDesign, taken: readonly PieceInput[]): PieceInput[] {
+  const letters = new Set(taken.flatMap(({ edges }) => edges.map(({ letter }) => letter)));
+  let next = form.letterCount;
+  for (let i = next; i <= form.letterCount + letters.size + 26; i++)
+    if (letters.has(form.letterOf(i))) next = i + 1;
+  return makeArmPieces(
+    arms,
+    nameArmSeams(arms.panels, (k) => form.letterOf(next + k)),
+  );
 }
 
 /** Inner pieces drafted and laid out by material, the stand judged, the list of materials. */
 export function makeInside(
-  { form, shape }: InsideDesign,
+  design: InsideDesign,
   shell: readonly Piece[],
   project: Project,
   date: string,
 ): Result<{ inside: FormInside; drawings: Form['drawings'] }> {
   const issues: Issue[] = [];
-  const { inputs, issues: partIssues } = insideInputs(form, shape, project.inside);
-  issues.push(...partIssues);
+  const { form, shape, arms } = design;
+  const parts = insideInputs(form, shape, project.inside);
+  issues.push(...parts.issues);
+  const inputs = [...parts.inputs, ...armInputs(design, parts.inputs)];
   const pieces: Piece[] = [];
   const info = { project: project.name, body: bodyInWords(project), date };
   for (const input of inputs) {
@@ -81,6 +101,7 @@ export function makeInside(
     shape,
     levels: foretellLevels(shape.levels, project.inside),
     pieces,
+    arms: arms.panels.map(({ id, name }, i) => ({ id, name, strain: arms.flat[i].strain.summary })),
     stand: stand.findings,
     materials: materials.lines,
     fill: materials.fill,

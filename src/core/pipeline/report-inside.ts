@@ -3,7 +3,7 @@ import type { FormInside, ReportInside } from './types.ts';
 
 /** The numbers of the inner parts, without their shapes. */
 export function reportInside(inside: FormInside): ReportInside {
-  const { shape, levels, stand, materials, fill } = inside;
+  const { shape, levels, stand, materials, fill, arms } = inside;
   return {
     webPlaces: shape.webPlaces,
     levels,
@@ -22,6 +22,7 @@ export function reportInside(inside: FormInside): ReportInside {
     stand,
     materials,
     fill,
+    arms,
     cautions: CAUTIONS,
   };
 }

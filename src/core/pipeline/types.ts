@@ -1,7 +1,7 @@
 import type { Issue, Result } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
-import type { FlatDisk } from '../flatten/index.ts';
+import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
@@ -46,6 +46,8 @@ export interface ReportInside {
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];
   readonly fill: FillMass;
+  /** Strain of the arms' panels; empty without arms. */
+  readonly arms: FormInside['arms'];
   /** Where the work can hurt; to be shown and printed. */
   readonly cautions: readonly Caution[];
 }
@@ -145,6 +147,8 @@ export interface FormInside {
   /** What each level will measure once filled. */
   readonly levels: readonly ForetoldLevel[];
   readonly pieces: readonly Piece[];
+  /** Panels of the detachable arms, when there are any. */
+  readonly arms: readonly { readonly id: string; readonly name: string; readonly strain: StrainSummary }[];
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];
   readonly fill: FillMass;
