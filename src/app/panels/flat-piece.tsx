@@ -53,11 +53,13 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
       <PieceMarks levelLines={piece.levelLines} notches={piece.notches} grainLine={piece.grainLine} />
       {piece.sewLines.map((line) => {
         const at = seamIndex.get(line.id);
+        // A band closed on itself has both sides of one seam: only the place tells them apart.
+        const key = `${line.id} ${line.points[0]} ${line.points[1]}`;
         return at === undefined ? (
-          <path key={line.id} className="piece-opening" d={pathOf(line.points, false)} />
+          <path key={key} className="piece-opening" d={pathOf(line.points, false)} />
         ) : (
           <SewLine
-            key={line.id}
+            key={key}
             line={line}
             letter={form.shell.seams[at].letter}
             colour={threadColour(at)}
