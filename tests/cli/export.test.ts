@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/run.ts';
 import { askPoppler } from '../rasterise-pdf.ts';
+import { loftseam } from './run-loftseam.ts';
 
 const straight = path.join(import.meta.dirname, '../../shared/demos/straight.loftseam.json');
 
@@ -13,17 +13,6 @@ beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'loftseam-'));
 });
 afterAll(() => rm(folder, { recursive: true }));
-
-async function loftseam(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let out = '';
-  let err = '';
-  const streams = {
-    stdout: { write: (t: string) => (out += t) },
-    stderr: { write: (t: string) => (err += t) },
-  };
-  const code = await run(args, streams);
-  return { code, out, err };
-}
 
 const coarse = ['--triangles', '2000'];
 

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { DOMParser } from '@xmldom/xmldom';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/run.ts';
+import { loftseam } from './run-loftseam.ts';
 
 const demos = path.join(import.meta.dirname, '../../shared/demos');
 const straight = path.join(demos, 'straight.loftseam.json');
@@ -13,17 +13,6 @@ beforeEach(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'loftseam-'));
 });
 afterEach(() => rm(folder, { recursive: true }));
-
-async function loftseam(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let out = '';
-  let err = '';
-  const streams = {
-    stdout: { write: (t: string) => (out += t) },
-    stderr: { write: (t: string) => (err += t) },
-  };
-  const code = await run(args, streams);
-  return { code, out, err };
-}
 
 async function spoiltProject(
   change: (file: { body: { measures: Record<string, unknown> } }) => void,

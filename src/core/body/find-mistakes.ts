@@ -69,19 +69,22 @@ function tellDoubt(doubt: Doubt, confirmed: boolean): Issue {
   };
 }
 
-/** Neighbouring digits exchanged, or one digit off, when that would fit well. */
+/** Neighbouring digits exchanged, else the first digit one off, when that would fit well. */
 function guessTypo({ value, expected, spread }: Doubt): number | undefined {
-  const digits = String(Math.round(value)).split('');
-  const candidates: number[] = [];
-  for (let i = 0; i + 1 < digits.length; i++) {
+  const typed = Math.round(value);
+  const digits = String(typed).split('');
+  const exchanged = digits.slice(1).map((digit, i) => {
     const swapped = [...digits];
-    [swapped[i], swapped[i + 1]] = [swapped[i + 1], swapped[i]];
-    candidates.push(Number(swapped.join('')));
-  }
-  for (const step of [100, -100]) candidates.push(Math.round(value) + step);
-  return candidates
-    .filter((c) => c !== Math.round(value) && Math.abs(c - expected) < 1.2 * spread)
-    .sort((a, b) => Math.abs(a - expected) - Math.abs(b - expected))[0];
+    [swapped[i], swapped[i + 1]] = [digit, digits[i]];
+    return Number(swapped.join(''));
+  });
+  const closeness = (c: number): number => Math.abs(c - expected);
+  const fitting = (candidates: readonly number[]): number[] =>
+    candidates
+      .filter((c) => c !== typed && closeness(c) < 1.2 * spread)
+      .sort((a, b) => closeness(a) - closeness(b));
+  // Exchanged digits are the commoner slip, so a guess from them goes first.
+  return fitting(exchanged)[0] ?? fitting([typed + 100, typed - 100])[0];
 }
 
 function findExchange(input: BodyInput): Issue | undefined {

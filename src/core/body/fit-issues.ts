@@ -1,6 +1,6 @@
 import type { Issue } from '../base/index.ts';
 import { findMeasure } from './measures.ts';
-import type { Parameter } from './shape-parameters.ts';
+import type { Parameter, ParameterId } from './shape-parameters.ts';
 import type { TapeReading } from './types.ts';
 
 /** A typed tape is met when the body reads within this, mm. */
@@ -41,9 +41,38 @@ export function pullIssues(unknowns: readonly Parameter[], point: Float64Array):
       severity: 'warning',
       measured: pull,
       limit: DOUBT_PULL,
-      message: `To meet every tape the shape had to leave the usual by ${pull.toFixed(1)} standard deviations (${id}). Look at the body and re-measure what looks wrong.`,
+      message: `To meet every tape the shape had to leave the usual by ${pull.toFixed(1)} standard deviations in ${partInWords(id)}. Look at the body and re-measure what looks wrong.`,
     },
   ];
+}
+
+/** What an unknown of the fit shapes, in a maker's words: the kind by its first letter or name, the place by the rest. */
+function partInWords(id: ParameterId): string {
+  const whole: Partial<Record<ParameterId, string>> = {
+    armBulge: 'the fullness of the upper arm',
+    armYaw: 'the turn of the armhole',
+    armFront: 'the armhole in front',
+    armBack: 'the armhole behind',
+    roundBack: 'the curve of the upper back',
+    fullFront: 'the fullness over the breastbone',
+    bustHeight: 'how far the bust stands out',
+    bustAngle: 'how far apart the bust points lie',
+    xShoulder: 'the breadth of the shoulders',
+    shoulderX: 'unlike shoulder breadths',
+    shoulderZ: 'unlike shoulder heights',
+    bustHeightSkew: 'an unlike bust',
+    bustAngleSkew: 'an unlike bust',
+    bustLevelSkew: 'unlike bust point heights',
+  };
+  const kinds: Record<string, string> = {
+    a: 'the width',
+    d: 'the depth',
+    y: 'the place front to back',
+    z: 'the height',
+    k: 'the squareness',
+  };
+  const place = id.slice(1).replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return whole[id] ?? `${kinds[id[0]]} at the${place}`;
 }
 
 function nameTape(id: string): string {
