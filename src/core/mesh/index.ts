@@ -3,6 +3,7 @@ export type { ChartSurface } from './chart-surface.ts';
 export { eulerCharacteristic } from './euler-characteristic.ts';
 export { findBoundaryLoops } from './find-boundary-loops.ts';
 export { findNeighbours, findTwins, nextHalfedge, previousHalfedge } from './halfedges.ts';
+export { locateOnMesh, positionOnMesh, type SurfacePoint } from './locate-on-mesh.ts';
 export { measureArea, measureTriangleAreas, measureVertexAreas, measureVolume } from './measure-areas.ts';
 export { measureAngleDefects, measureTotalCurvature } from './measure-curvature.ts';
 export { measureTriangleNormals, measureVertexNormals } from './measure-normals.ts';
@@ -11,4 +12,5 @@ export { measureCornerCotangents, measureSmallestAngles } from './measure-shapes
 export { type MergedMesh, mergeMeshes } from './merge-meshes.ts';
 export type { Mesh } from './mesh.ts';
 export { pictureCurve, pictureLine, pictureMesh, type View } from './picture.ts';
+export { type ShortestPath, traceShortestPath } from './trace-shortest-path.ts';
 export { type MeshExpectations, validateMesh } from './validate-mesh.ts';
