@@ -45,6 +45,7 @@ function tube(a: number, d: number, squareness: number): Pick<Body, 'shape'> {
       isMirrorSymmetric: true,
       vRange: [-270, 465],
       knots,
+      rises: knots,
       rails,
       bumps: new Float64Array(0),
       armhole,

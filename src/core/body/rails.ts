@@ -1,8 +1,10 @@
 import { cubicSplineMoments, findSplineInterval } from '../math/index.ts';
+import { makeChartRise } from './chart-rise.ts';
 import type { BodyShape } from './types.ts';
 
 /**
- * Rails: numbers that run up the body as C² splines of the chart height v.
+ * Rails: numbers that run up the body as C² splines of the rise t, which on the trunk is the height itself. Splines of
+ * the chart height v drew a ledge wherever a body's rows crowd, because v spaces them as on an average body.
  * Legend: a half-width (mean of right and left), da half of right minus left; yF, yB front and back centre lines;
  * kF, kB squareness of the front and back half of a section; zS, zF, zB heights of the side, front and back of a
  * row; dz half of right minus left side height.
@@ -47,6 +49,7 @@ export const BUMP_STRIDE = 10;
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
   private readonly moments: Float64Array;
+  private readonly riseOf: (v: number) => number;
   private readonly reaches: Float64Array;
   private readonly row = new Float64Array(RAIL_COUNT);
   private rowV = Number.NaN;
@@ -58,8 +61,9 @@ export class ShapeEvaluator {
     this.moments = new Float64Array(shape.rails.length);
     for (let rail = 0; rail < RAIL_COUNT; rail++) {
       const values = shape.rails.subarray(rail * n, (rail + 1) * n);
-      this.moments.set(cubicSplineMoments(shape.knots, values), rail * n);
+      this.moments.set(cubicSplineMoments(shape.rises, values), rail * n);
     }
+    this.riseOf = makeChartRise(shape.knots, shape.rises);
     this.reaches = measureReaches(shape.bumps);
     this.planes = [this.findArmholePlane(1), this.findArmholePlane(-1)];
   }
@@ -78,11 +82,12 @@ export class ShapeEvaluator {
   /** All rails at height v; the returned array is overwritten by the next call. */
   railsAt(v: number): Float64Array {
     if (v === this.rowV) return this.row;
-    const { knots, rails } = this.shape;
-    const n = knots.length;
-    const i = findSplineInterval(knots, v);
-    const h = knots[i + 1] - knots[i];
-    const b = (v - knots[i]) / h;
+    const { rises, rails } = this.shape;
+    const n = rises.length;
+    const t = this.riseOf(v);
+    const i = findSplineInterval(rises, t);
+    const h = rises[i + 1] - rises[i];
+    const b = (t - rises[i]) / h;
     const a = 1 - b;
     const ca = ((a * a * a - a) * h * h) / 6;
     const cb = ((b * b * b - b) * h * h) / 6;

@@ -132,10 +132,32 @@ export function buildShape(
     isMirrorSymmetric,
     vRange: [KNOT.base, KNOT.neckTop],
     knots: KNOTS,
+    rises: placeRises(p),
     rails,
     bumps: makeBumps(p, numbers, figure),
     armhole: { yaw: p.armYaw, front: p.armFront, back: p.armBack },
   };
+}
+
+/** A step between rows never shrinks below about this, mm, whatever a search tries. */
+const LEAST_STEP = 2;
+
+/**
+ * On the trunk nearly the heights themselves; above it, where front, side and back part, the chart's own spacing in the
+ * measure of this body. Only where the splines run: rows stay at their heights even if a search crosses them.
+ */
+function placeRises(p: ParameterValues): Float64Array {
+  const { zBase, zHip, zHighHip, zUnderbust, zBust, zUpperChest } = p;
+  const trunk = [zBase, zHip, zHighHip, 0, zUnderbust, zBust, zUpperChest];
+  const above = 0.5 * (p.zNape + p.zNeckSide) - zUpperChest;
+  const rises = new Float64Array(KNOTS.length);
+  rises[0] = zBase;
+  for (let k = 1; k < KNOTS.length; k++) {
+    const share = (KNOTS[k] - KNOTS[k - 1]) / (KNOT.neckBase - KNOT.upperChest);
+    const step = k < trunk.length ? trunk[k] - trunk[k - 1] : share * above;
+    rises[k] = rises[k - 1] + 0.5 * (step + Math.hypot(step, 2 * LEAST_STEP));
+  }
+  return rises;
 }
 
 type SetRail = (rail: keyof typeof RAIL, knot: KnotId, value: number) => void;

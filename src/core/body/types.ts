@@ -99,8 +99,10 @@ export interface Body {
 export interface BodyShape {
   readonly isMirrorSymmetric: boolean;
   readonly vRange: readonly [number, number];
-  /** Spline knots in v shared by all rails. */
+  /** Chart heights of the knots shared by all rails. */
   readonly knots: Float64Array;
+  /** The rise at each knot, mm: where the rails' splines run; strictly rising, the height z on the trunk. */
+  readonly rises: Float64Array;
   /** Rail values at the knots, rail-major. */
   readonly rails: Float64Array;
   /** Bump parameters, a fixed number per bump. */
