@@ -1,12 +1,14 @@
 import { assertInvariant, mmPerInch } from '../base/index.ts';
-import type {
-  Drawing,
-  DrawingItem,
-  DrawingLayer,
-  DrawingPath,
-  DrawingStyle,
-  DrawingText,
+import {
+  type Drawing,
+  type DrawingItem,
+  type DrawingLayer,
+  type DrawingPath,
+  type DrawingStyle,
+  type DrawingText,
+  fitCurves,
 } from '../drawing/index.ts';
+import { CURVE_TOLERANCE } from './curve-tolerance.ts';
 import { styleOfLayer, textColourOfLayer } from './layer-styles.ts';
 
 const FONTS = "Arial, Helvetica, 'Liberation Sans', sans-serif";
@@ -21,7 +23,8 @@ export interface SvgOptions {
 /**
  * The drawing as SVG 1.1: width and height in mm and a viewBox in mm, so that one user unit is one millimetre
  * everywhere; the only transforms are rotations of texts. One group per layer, its id and `data-layer` the
- * layer's name. Numbers carry three decimals: a point moves by at most 0.0007 mm. Same drawing, same text.
+ * layer's name. Curves are fitted within 0.015 mm of their points (`fitCurves`). Numbers carry three decimals: a point moves
+ * by at most 0.0007 mm. Same drawing, same text.
  * Throws on a number that is not finite and on an id used twice.
  */
 export function writeSvg(drawing: Drawing, options: SvgOptions = {}): string {
@@ -60,11 +63,15 @@ function writeItem(item: DrawingItem, ids: Set<string>, textColour: string): str
 }
 
 function writePath(path: DrawingPath, ids: Set<string>): string {
-  const commands: string[] = [];
-  for (let i = 0; i < path.points.length; i += 2) {
-    commands.push(
-      `${i === 0 ? 'M' : 'L'}${formatNumber(path.points[i])} ${formatNumber(path.points[i + 1])}`,
-    );
+  if (path.points.length === 0) return '';
+  const { startX, startY, pieces, isCurve } = fitCurves(path.points, path.closed, CURVE_TOLERANCE);
+  const commands = [`M${formatNumber(startX)} ${formatNumber(startY)}`];
+  // What closes a path need not be drawn when it is straight.
+  const drawn = path.closed && isCurve[isCurve.length - 1] === 0 ? isCurve.length - 1 : isCurve.length;
+  for (let i = 0; i < drawn; i++) {
+    const from = isCurve[i] === 1 ? 6 * i : 6 * i + 4;
+    const numbers = [...pieces.subarray(from, 6 * i + 6)].map(formatNumber).join(' ');
+    commands.push(`${isCurve[i] === 1 ? 'C' : 'L'}${numbers}`);
   }
   if (path.closed) commands.push('Z');
   return `<path${writeId(path.id, ids)}${writeStyle(path.style ?? {})} d="${commands.join(' ')}"/>`;

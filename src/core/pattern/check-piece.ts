@@ -1,7 +1,7 @@
 import type { Issue } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline, measurePolygonArea } from '../math/index.ts';
 import type { OutlineVertex } from './offset-outline.ts';
-import type { PatternOptions, PieceInput } from './types.ts';
+import type { PatternOptions, PieceEdge, PieceInput } from './types.ts';
 
 const DEFAULT_ALLOWANCE = 10;
 /** A stitched seam needs this much cloth beyond it (common practice: toy makers' 1/8 in); openings may be cut bare. */
@@ -15,12 +15,9 @@ export function readAllowances(
   input: PieceInput,
   options: PatternOptions,
 ): { allowances: number[]; issues: Issue[] } {
-  const common = options.allowance ?? DEFAULT_ALLOWANCE;
   const issues = new Map<string, Issue>();
   const allowances = input.edges.map((edge) => {
-    const own = options.allowanceByEdge?.[edge.id];
-    const value = own ?? common;
-    const path = own === undefined ? 'allowance' : `allowanceByEdge.${edge.id}`;
+    const { value, path } = allowanceOf(edge, input.material, options);
     const mayBeBare = edge.kind === 'opening' && value === 0;
     if (mayBeBare || (value >= SMALLEST_SEAM_ALLOWANCE && value <= LARGEST_ALLOWANCE)) return value;
     const limit = value > LARGEST_ALLOWANCE ? LARGEST_ALLOWANCE : SMALLEST_SEAM_ALLOWANCE;
@@ -35,6 +32,21 @@ export function readAllowances(
     return value;
   });
   return { allowances, issues: [...issues.values()] };
+}
+
+/** The most particular wish there is: for the edge, for its kind, for the material, for all. */
+function allowanceOf(
+  edge: PieceEdge,
+  material: string,
+  { allowance, allowanceByEdge, allowanceByKind, allowanceByMaterial }: PatternOptions,
+): { value: number; path: string } {
+  const wishes: [number | undefined, string][] = [
+    [allowanceByEdge?.[edge.id], `allowanceByEdge.${edge.id}`],
+    [allowanceByKind?.[edge.kind], `allowanceByKind.${edge.kind}`],
+    [allowanceByMaterial?.[material], `allowanceByMaterial.${material}`],
+  ];
+  for (const [value, path] of wishes) if (value !== undefined) return { value, path };
+  return { value: allowance ?? DEFAULT_ALLOWANCE, path: 'allowance' };
 }
 
 /** Whether the sew outline (ring n × 2) bounds a piece of cloth at all: right way round, not crossing itself. */

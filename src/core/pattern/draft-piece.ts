@@ -4,7 +4,7 @@ import { letterPiece } from './letter-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
 import { placeClips } from './place-clips.ts';
-import { placeNotches } from './place-notches.ts';
+import { placeNotches, pointOutwards } from './place-notches.ts';
 import type { LabelInfo, PatternOptions, Piece, PieceInput } from './types.ts';
 
 /**
@@ -24,12 +24,15 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
 
   // 2. Cut line.
   const vertices = verticesOfPiece(input.edges, allowances);
-  const { outer: cutLine, holes } = offsetOutline(vertices);
+  const { outer, holes } = offsetOutline(vertices);
   const cutIssues = checkAllowance(input, ring, allowances, holes);
   if (cutIssues.length > 0) return failure(cutIssues);
 
   // 3. Notches and the names along the edges.
-  const notches = input.edges.flatMap((edge, i) => placeNotches(edge, allowances[i], cutLine));
+  const notches = input.edges.flatMap((edge, i) =>
+    placeNotches(edge, allowances[i], outer, options.notchShape),
+  );
+  const cutLine = pointOutwards(outer, notches);
   const slits = notches.flatMap((notch) => notch.slits);
   const clips = input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches));
   const lettering = letterPiece({ input, info, allowances, ring, cutLine, notches, clips });
@@ -54,6 +57,6 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
       grainLine: lettering.grainLine,
       texts: lettering.texts,
     },
-    [...checkSharedCloth(input, vertices, cutLine), ...lettering.issues],
+    [...checkSharedCloth(input, vertices, outer), ...lettering.issues],
   );
 }

@@ -8,6 +8,7 @@ import {
   pageFromUpright,
   placeItem,
 } from '../drawing/index.ts';
+import { measureDistanceToPolyline } from '../math/index.ts';
 import type { Piece } from './types.ts';
 
 const ARROW = 4;
@@ -49,7 +50,9 @@ function drawPiece(piece: Piece, items: PieceItems, nextId: (wanted: string) => 
   items.cut.push(path(piece.cutLine, 'cut', true));
   for (const hole of piece.cutouts ?? []) items.slits.push(path(hole.points, `hole/${hole.id}`, true));
   for (const notch of piece.notches) items.slits.push(path(notch.points, `notch/${notch.id}`));
-  for (const line of piece.sewLines) items.sew.push(path(line.points, `sew/${line.name}`));
+  // Where nothing is added for a seam, a dashed line on the cut line would only puzzle.
+  for (const line of piece.sewLines.filter(({ points }) => !liesOn(points, piece.cutLine)))
+    items.sew.push(path(line.points, `sew/${line.name}`));
   for (const clip of piece.clips ?? []) items.mark.push(path(clip.points, `clip/${clip.id}`));
   for (const line of piece.levelLines) items.mark.push(path(line.points, `level/${line.id}`));
   if (piece.grainLine.length > 0) {
@@ -60,6 +63,13 @@ function drawPiece(piece: Piece, items: PieceItems, nextId: (wanted: string) => 
   }
   for (const { x, y, text, size, anchor, angle } of piece.texts)
     items.text.push(makeText(x, -y, text, size, { anchor, angle: -angle }));
+}
+
+/** True when every point of a line is on the closed outline, to a hundredth of a millimetre. */
+function liesOn(points: Float64Array, outline: Float64Array): boolean {
+  for (let i = 0; i < points.length; i += 2)
+    if (measureDistanceToPolyline(outline, true, points[i], points[i + 1]) > 0.01) return false;
+  return true;
 }
 
 function arrowHead(x: number, y: number, direction: number): Float64Array {

@@ -19,7 +19,7 @@ const LETTER_SPACING = 320;
  */
 export function nameNotch(notch: Notch, allowance: number, taken: Taken): PieceText | null {
   const along = measureAlong(notch.edge.points);
-  const reach = Math.max(0, notch.slits.length - 1) * 2.5;
+  const { reach } = notch;
   for (const isInAllowance of [true, false]) {
     for (const size of MARK_SIZES) {
       if (isInAllowance && size + 2 * MARK_CLEARANCE > allowance) continue;

@@ -1,6 +1,6 @@
 import { assertInvariant } from '../base/index.ts';
 import { nameOfOpening } from './name-opening.ts';
-import type { PieceEdge, PieceLine, PieceMark } from './types.ts';
+import type { NotchShape, PieceEdge, PieceLine, PieceMark } from './types.ts';
 import { measureAlong, type Station, stationAlong } from './walk-polyline.ts';
 
 /** Depth of a slit, mm, where a third of the allowance does not forbid it (common practice for a loaded seam: 2–3 mm). */
@@ -15,6 +15,11 @@ const OFFSETS = {
   back: [-PAIR_SPACING / 2, PAIR_SPACING / 2],
   'centre-back': [-PAIR_SPACING, 0, PAIR_SPACING],
 } as const;
+/** The bar of a T, along the edge, mm. */
+const BAR = 4;
+/** A point outwards: its base along the cut edge and its height, mm (common practice). */
+const POINT_BASE = 6;
+const POINT_HEIGHT = 4;
 /** Half the chord over which the edge's direction is taken, mm. */
 const DIRECTION_REACH = 1;
 
@@ -25,15 +30,24 @@ export interface Notch {
   readonly name: string;
   /** Distance of the mark along its edge, mm. */
   readonly along: number;
-  /** One slit, or up to three side by side; each from the cut edge inwards (2 × 2). Empty where nothing may be slit. */
+  /** One slit, or up to three side by side; each from the cut edge inwards (2 × 2), a T with its bar. Empty where nothing is slit. */
   readonly slits: readonly PieceLine[];
+  /** Half of what the notch takes up along the edge, mm. */
+  readonly reach: number;
+  /** Where points stand out of the cut line, with the outward direction; empty for slits. */
+  readonly points: readonly Station[];
 }
 
 /**
  * Notches of one edge. A mark at an edge's end gets none: the corner itself is the mark, and a slit there
  * would weaken it. Where the allowance is 0 there is nothing to slit and only the name is kept.
  */
-export function placeNotches(edge: PieceEdge, allowance: number, cutLine: Float64Array): Notch[] {
+export function placeNotches(
+  edge: PieceEdge,
+  allowance: number,
+  cutLine: Float64Array,
+  shape: NotchShape = 'slit',
+): Notch[] {
   const along = measureAlong(edge.points);
   const last = along.length - 1;
   for (const { index } of edge.marks) {
@@ -41,20 +55,78 @@ export function placeNotches(edge: PieceEdge, allowance: number, cutLine: Float6
     assertInvariant(isPoint, 'pattern', `marks of edge ${edge.id} are points 0 to ${last}`, index);
   }
   const depth = Math.min(SLIT_DEPTH, allowance * DEEPEST_SHARE);
-  const offsets = OFFSETS[edge.bodyHalf];
+  const width = { slit: 0, t: BAR, outward: POINT_BASE }[shape];
+  // Bars and points must not run into each other.
+  const widen = shape === 'slit' ? 1 : (width + 2) / PAIR_SPACING;
+  const offsets = OFFSETS[edge.bodyHalf].map((offset) => offset * widen);
   return edge.marks
     .filter((mark) => mark.index > 0 && mark.index < last)
     .map((mark) => {
       const name = edge.letter ? `${edge.letter}${mark.number}` : `${nameOfOpening(edge.id)} ${mark.number}`;
       const slits: PieceLine[] = [];
+      const points: Station[] = [];
       for (const [i, offset] of offsets.entries()) {
         const station = stationAlong(edge.points, along, along[mark.index] + offset, DIRECTION_REACH);
-        const points = depth > 0 ? slitAt(station, depth, cutLine) : null;
+        const slit = depth > 0 ? slitAt(station, depth, cutLine) : null;
+        if (!slit) continue;
         const suffix = offsets.length > 1 ? `/${i + 1}` : '';
-        if (points) slits.push({ id: `${name.replaceAll(' ', '-')}${suffix}`, name, points });
+        const id = `${name.replaceAll(' ', '-')}${suffix}`;
+        if (shape === 'outward') points.push({ ...station, x: slit[0], y: slit[1] });
+        else slits.push({ id, name, points: slit });
+        if (shape === 't') slits.push({ id: `${id}/bar`, name, points: barAt(slit, station) });
       }
-      return { edge, mark, name, along: along[mark.index], slits };
+      const reach = Math.max(...offsets) + width / 2;
+      return { edge, mark, name, along: along[mark.index], slits, reach, points };
     });
+}
+
+/** Across the inner end of a slit, along the edge. */
+function barAt(slit: Float64Array, { dx, dy }: Station): Float64Array {
+  const [x, y, h] = [slit[2], slit[3], BAR / 2];
+  return Float64Array.of(x - h * dx, y - h * dy, x + h * dx, y + h * dy);
+}
+
+/**
+ * The cut line (closed, n × 2) with a point standing out at every notch that has one: its base on the line, its tip on the
+ * outward normal. Vertices of the line under a base are left out. O(n · points).
+ */
+export function pointOutwards(cutLine: Float64Array, notches: readonly Notch[]): Float64Array {
+  const stations = notches.flatMap(({ points }) => points);
+  if (stations.length === 0) return cutLine;
+  const count = cutLine.length / 2;
+  const ring = Float64Array.of(...cutLine, cutLine[0], cutLine[1]);
+  const along = measureAlong(ring);
+  const length = along[count];
+  const round = (s: number): number => ((s % length) + length) % length;
+  const at = (s: number): [number, number] => {
+    const { x, y } = stationAlong(ring, along, round(s), DIRECTION_REACH);
+    return [x, y];
+  };
+  const half = POINT_BASE / 2;
+  const places = stations.map((station) => ({ station, s: nearestOnRing(ring, along, station) }));
+  const kept = Array.from({ length: count }, (_, i) => i)
+    .filter((i) => places.every(({ s }) => Math.abs(round(along[i] - s + length / 2) - length / 2) > half))
+    .map((i) => ({ s: along[i], xy: [ring[2 * i], ring[2 * i + 1]] as [number, number] }));
+  const added = places.flatMap(({ station: { x, y, dx, dy }, s }) => [
+    { s: round(s - half), xy: at(s - half) },
+    { s: round(s), xy: [x + POINT_HEIGHT * dy, y - POINT_HEIGHT * dx] as [number, number] },
+    { s: round(s + half), xy: at(s + half) },
+  ]);
+  return Float64Array.from([...kept, ...added].sort((a, b) => a.s - b.s).flatMap(({ xy }) => xy));
+}
+
+/** Length along the ring to the place on it nearest to (x, y). */
+function nearestOnRing(ring: Float64Array, along: Float64Array, { x, y }: Station): number {
+  let [best, found] = [Number.POSITIVE_INFINITY, 0];
+  for (let i = 0; i + 3 < ring.length; i += 2) {
+    const [ex, ey] = [ring[i + 2] - ring[i], ring[i + 3] - ring[i + 1]];
+    const squared = ex * ex + ey * ey;
+    const t =
+      squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ring[i]) * ex + (y - ring[i + 1]) * ey) / squared));
+    const distance = Math.hypot(ring[i] + t * ex - x, ring[i + 1] + t * ey - y);
+    if (distance < best) [best, found] = [distance, along[i / 2] + t * Math.sqrt(squared)];
+  }
+  return found;
 }
 
 /** From where the outward normal of the edge meets the cut line, `depth` mm back towards the edge. */

@@ -2,6 +2,19 @@ import { mmPerInch } from '../base/index.ts';
 import { nameOfOpening } from './name-opening.ts';
 import type { LabelInfo, PieceInput } from './types.ts';
 
+/** What a material's name means on paper. */
+const MATERIAL_WORDS: Readonly<Record<string, string>> = {
+  shell: 'outer cloth',
+  webs: 'cloth for webs',
+  covers: 'cloth for covers',
+  arms: 'outer cloth (arms)',
+};
+
+/** What to cut a piece from, in words. */
+export function materialInWords(material: string): string {
+  return MATERIAL_WORDS[material] ?? material;
+}
+
 const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
 
 /** Longest rows of the folded wordings, in characters. */
@@ -26,8 +39,15 @@ export function wordLabel(
   const allowance = wordAllowances(input, allowances);
   const { project, body } = info;
   const date = [info.date, info.revision ? `rev ${info.revision}` : ''].filter(Boolean).join(' · ');
-  const wide = [input.name, `${side} · ${cut}`, input.material, ...allowance, project, `${body} · ${date}`];
-  const tall = [input.name, side, cut, input.material, ...allowance, project, body, date];
+  const wide = [
+    input.name,
+    `${side} · ${cut}`,
+    materialInWords(input.material),
+    ...allowance,
+    project,
+    `${body} · ${date}`,
+  ];
+  const tall = [input.name, side, cut, materialInWords(input.material), ...allowance, project, body, date];
   const short = [input.name, `${side} · cut 1`, ...allowance.slice(0, 1)];
   return [
     { rows: wide, isShort: false },

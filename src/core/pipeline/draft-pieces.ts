@@ -12,7 +12,7 @@ export function draftPieces(
   project: Project,
   date: string,
 ): Result<CutPieces> {
-  const issues: Issue[] = [];
+  const issues: Issue[] = findUnknownEdges(inputs, project);
   const pieces: Piece[] = [];
   const info = { project: project.name, body: bodyInWords(project), date, revision: nameRevision(project) };
   for (const input of inputs) {
@@ -30,6 +30,19 @@ export function draftPieces(
     if (sheet.ok) drawings.push({ material, drawing: sheet.value });
   }
   return drawings.length < materials.length ? failure(issues) : success({ pieces, drawings }, issues);
+}
+
+/** Edges given an allowance of their own that no piece has, of the shell or inside it. */
+function findUnknownEdges(inputs: readonly PieceInput[], { cloth }: Project): Issue[] {
+  const known = [...new Set(inputs.flatMap(({ edges }) => edges.map(({ id }) => id)))];
+  return Object.keys(cloth.allowanceByEdge ?? {})
+    .filter((id) => !known.includes(id) && !id.startsWith('arm-'))
+    .map((id) => ({
+      code: 'unknown-edge',
+      path: `allowanceByEdge.${id}`,
+      message: `No edge is called “${id}”, so its allowance was not used. There are: ${known.join(', ')}.`,
+      severity: 'warning',
+    }));
 }
 
 /** The one girth by which two forms in a workroom are told apart. */

@@ -110,11 +110,21 @@ export function makeInside(
 }
 
 function allowancesOf(input: PieceInput, project: Project) {
-  const bare = input.material === 'card' || input.material === 'foam' ? 0 : HEM;
-  const open = input.material === 'covers' ? COVER_ALLOWANCE : bare;
+  const { allowance, allowanceByEdge, allowanceByKind, allowanceByMaterial, notchShape } = project.cloth;
+  const isBare = input.material === 'card' || input.material === 'foam';
+  const hem = allowanceByMaterial?.[input.material] ?? allowanceByKind?.opening ?? HEM;
+  const open = isBare ? 0 : input.material === 'covers' ? COVER_ALLOWANCE : hem;
   const edges = input.edges.filter(({ kind }) => kind === 'opening').map(({ id }) => [id, open]);
-  const { allowance } = project.cloth;
-  return { ...(allowance === undefined ? {} : { allowance }), allowanceByEdge: Object.fromEntries(edges) };
+  const seam = allowanceByKind?.seam;
+  // Other names belong to the shell; the same word on an inner part means another edge.
+  const ownOfArms = Object.entries(allowanceByEdge ?? {}).filter(([id]) => id.startsWith('arm-'));
+  return {
+    ...(allowance === undefined ? {} : { allowance }),
+    ...(allowanceByMaterial === undefined ? {} : { allowanceByMaterial }),
+    ...(seam === undefined ? {} : { allowanceByKind: { seam } }),
+    ...(notchShape === undefined ? {} : { notchShape }),
+    allowanceByEdge: { ...Object.fromEntries(edges), ...Object.fromEntries(ownOfArms) },
+  };
 }
 
 /** Shell, webs and plates weigh about so much beside the filling, kg (ours). */

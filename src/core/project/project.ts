@@ -1,6 +1,8 @@
 import type { BodyInput } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
+import { NOTCH_SHAPES, type NotchShape } from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
+import { PAPERS } from '../sheet/index.ts';
 import type { InsideOptions } from '../supports/index.ts';
 import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
 import { z } from './zod-without-code.ts';
@@ -46,13 +48,40 @@ export interface ProjectCloth {
   readonly allowance?: number;
   /** Seam allowance by edge: a seam id or `base`, `neck`, `armholeRight`, `armholeLeft`. mm. */
   readonly allowanceByEdge?: Readonly<Record<string, number>>;
+  /** Seam allowance by kind of edge, where no edge of that id is named. mm. */
+  readonly allowanceByKind?: { readonly seam?: number; readonly opening?: number };
+  /** Seam allowance by material (`shell`, `webs`, `covers`, `arms`), where neither edge nor kind is named. mm. */
+  readonly allowanceByMaterial?: Readonly<Record<string, number>>;
+  /** How marks show at the cut edge; absent = `slit`. */
+  readonly notchShape?: NotchShape;
 }
 
 /** Webs, pole sleeve, plates and stand; what is absent has the default named in `InsideOptions`. */
 export type ProjectInside = InsideOptions;
 
-/** Reserved for cloth width, card and paper. */
-export type ProjectCutting = Readonly<Record<never, never>>;
+/** Paper, printer and cutting machine of the maker; nothing here changes a piece. */
+export interface ProjectCutting {
+  /** Id in the table of papers; absent = A4. */
+  readonly paper?: string;
+  /** Empty margin of the paper, mm. */
+  readonly margin?: number;
+  /** How pages are joined; absent = `overlap`. */
+  readonly joint?: 'overlap' | 'butt';
+  /** What the long bars of the first page measure on this printer, mm. */
+  readonly measuredBars?: { readonly across: number; readonly up: number };
+  /** Mat or bed of the cutting machine, mm. */
+  readonly mat?: { readonly width: number; readonly height: number };
+  /** Width of the cut, mm. */
+  readonly kerf?: number;
+  /** From the axis of a dragged knife to its tip, mm. */
+  readonly bladeOffset?: number;
+  /** How far a dragged knife goes on past the start of a closed cut, mm. */
+  readonly overcut?: number;
+  /** Letters of single strokes on the sheets for machines. */
+  readonly strokeText?: boolean;
+  /** Colours `#rrggbb` or `none` by layer on the sheets for machines. */
+  readonly colours?: Readonly<Record<string, string>>;
+}
 
 const lengthInMm = z.number().min(measureLimits.min).max(measureLimits.max);
 const allowanceInMm = z.number().min(allowanceLimits.min).max(allowanceLimits.max);
@@ -75,6 +104,11 @@ const clothSchema = z.strictObject({
   kind: z.enum(CLOTHS.map((cloth) => cloth.id)).exactOptional(),
   allowance: allowanceInMm.exactOptional(),
   allowanceByEdge: z.record(z.string(), allowanceInMm).exactOptional(),
+  allowanceByKind: z
+    .strictObject({ seam: allowanceInMm.exactOptional(), opening: allowanceInMm.exactOptional() })
+    .exactOptional(),
+  allowanceByMaterial: z.record(z.string(), allowanceInMm).exactOptional(),
+  notchShape: z.enum(NOTCH_SHAPES).exactOptional(),
 });
 const insideSchema = z.strictObject({
   tubeDiameter: z.number().min(5).max(200).exactOptional(),
@@ -97,7 +131,20 @@ const insideSchema = z.strictObject({
   poleMaterial: z.enum(['steel', 'aluminium', 'beech', 'pvc']).exactOptional(),
   tubeWall: z.number().min(0.2).max(50).exactOptional(),
 });
-const emptySchema = z.strictObject({});
+const barInMm = z.number().min(50).max(250);
+const matInMm = z.number().min(150).max(5000);
+const cuttingSchema = z.strictObject({
+  paper: z.enum(PAPERS.map(({ id }) => id)).exactOptional(),
+  margin: z.number().min(0).max(50).exactOptional(),
+  joint: z.enum(['overlap', 'butt']).exactOptional(),
+  measuredBars: z.strictObject({ across: barInMm, up: barInMm }).exactOptional(),
+  mat: z.strictObject({ width: matInMm, height: matInMm }).exactOptional(),
+  kerf: z.number().min(0).max(3).exactOptional(),
+  bladeOffset: z.number().min(0).max(2).exactOptional(),
+  overcut: z.number().min(0).max(5).exactOptional(),
+  strokeText: z.boolean().exactOptional(),
+  colours: z.record(z.string(), z.string().regex(/^(#[0-9a-f]{6}|none)$/i)).exactOptional(),
+});
 
 /** Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost. */
 export const projectSchema = z.strictObject({
@@ -109,7 +156,7 @@ export const projectSchema = z.strictObject({
   seams: seamsSchema.default({}),
   cloth: clothSchema.default({}),
   inside: insideSchema.default({}),
-  cutting: emptySchema.default({}),
+  cutting: cuttingSchema.default({}),
 }) satisfies z.ZodType<Project>;
 
 /** Keys each object of the file may hold, by dotted path; `*` stands for any one key. */
@@ -123,5 +170,8 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['seams.lines.*.alongHeight', Object.keys(anchorSchema.shape)],
   ['cloth', Object.keys(clothSchema.shape)],
   ['inside', Object.keys(insideSchema.shape)],
-  ['cutting', []],
+  ['cloth.allowanceByKind', ['seam', 'opening']],
+  ['cutting', Object.keys(cuttingSchema.shape)],
+  ['cutting.measuredBars', ['across', 'up']],
+  ['cutting.mat', ['width', 'height']],
 ]);

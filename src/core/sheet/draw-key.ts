@@ -6,7 +6,7 @@ import {
   makeRectangle,
   makeText,
 } from '../drawing/index.ts';
-import type { Piece } from '../pattern/index.ts';
+import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
 import { foldText } from './fold-text.ts';
 import type { PrintInfo } from './print-pieces.ts';
@@ -33,7 +33,7 @@ export function drawKey(
   const room = pageWidth - 2 * margin;
   const rows = pieces.flatMap((piece) =>
     foldText(
-      `${piece.name} · ${SIDE_WORDS[piece.side]} · cut 1 · ${piece.material} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
+      `${piece.name} · ${SIDE_WORDS[piece.side]} · cut 1 · ${materialInWords(piece.material)} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
       WORDS,
       room - 8,
     ).map((text, i) => ({ text, isFirst: i === 0 })),

@@ -1,14 +1,23 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
-import type { Drawing, DrawingItem, DrawingLayer, DrawingPath } from '../drawing/index.ts';
+import {
+  type Drawing,
+  type DrawingItem,
+  type DrawingLayer,
+  type DrawingPath,
+  strokeLetters,
+} from '../drawing/index.ts';
 import { isInsidePolygon, measurePolygonArea } from '../math/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
 import { offsetPolygon } from './clip-polygon.ts';
 import { FOOTER, type TileGrid } from './plan-tiles.ts';
 import { tileOnGrid } from './tile-drawing.ts';
+import { trailBlade } from './trail-blade.ts';
 
 const MARGIN = 6;
 const WIDEST_KERF = 3;
+const LARGEST_BLADE = 2;
+const LARGEST_OVERCUT = 5;
 const SMALLEST_MAT = 150;
 
 export interface CutterOptions {
@@ -16,6 +25,12 @@ export interface CutterOptions {
   readonly mat?: { readonly width: number; readonly height: number };
   /** Width of the cut, mm: outlines move out and cut-outs in by half of it. Default 0 (a knife). */
   readonly kerf?: number;
+  /** A dragged knife's tip trails its axis by this much, mm; cut lines become the way of the axis. Default 0. */
+  readonly bladeOffset?: number;
+  /** How far a dragged knife goes on past the start of a closed cut, so that it comes free, mm. Default 0. */
+  readonly overcut?: number;
+  /** Draw letters in single strokes, for a pen; default false. */
+  readonly strokeText?: boolean;
   readonly title: string;
 }
 
@@ -31,13 +46,25 @@ export interface CutterSheet {
  * the kerf or the mat cannot be.
  */
 export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions): Result<CutterSheet[]> {
-  const { mat, kerf = 0, title } = options;
-  const issues = checkOptions(mat, kerf);
+  const { mat, kerf = 0, bladeOffset = 0, overcut = 0, strokeText = false, title } = options;
+  const issues = checkOptions(mat, { kerf, bladeOffset, overcut });
   if (issues.length > 0) return failure(issues);
-  const finish = (drawing: Drawing): Drawing => orderCuts(widenCuts(drawing, kerf / 2));
+  const missing = new Set<string>();
+  const finish = (drawing: Drawing): Drawing => {
+    const ordered = orderCuts(widenCuts(drawing, kerf / 2));
+    const trailed = mapCuts(ordered, (items) => items.map((item) => trailBlade(item, bladeOffset, overcut)));
+    if (!strokeText) return trailed;
+    const stroked = strokeLetters(trailed);
+    for (const character of stroked.missing) missing.add(character);
+    return stroked.drawing;
+  };
+  const finishAll = (sheets: readonly CutterSheet[], warnings: readonly Issue[]) => {
+    const finished = sheets.map(({ name, drawing }) => ({ name, drawing: finish(drawing) }));
+    return success(finished, [...warnings, ...lackingLetters([...missing])]);
+  };
   if (!mat) {
     const sheet = arrangePieces(pieces, { title });
-    return sheet.ok ? success([{ name: '', drawing: finish(sheet.value) }], sheet.issues) : sheet;
+    return sheet.ok ? finishAll([{ name: '', drawing: sheet.value }], sheet.issues) : sheet;
   }
   const grid: TileGrid = {
     paperId: 'mat',
@@ -52,11 +79,32 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
   };
   const { drawing, words } = arrangeForTiles(pieces, grid, title);
   const tiled = tileOnGrid(drawing, grid, words, true);
-  return success(tiled.pages.map((page, i) => ({ name: tiled.tiles[i].name, drawing: finish(page) })));
+  return finishAll(
+    tiled.pages.map((drawing, i) => ({ name: tiled.tiles[i].name, drawing })),
+    [],
+  );
 }
 
-function checkOptions(mat: CutterOptions['mat'], kerf: number): Issue[] {
+function lackingLetters(missing: readonly string[]): Issue[] {
+  if (missing.length === 0) return [];
+  const message = `The letters of single strokes lack ${missing.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Use names in Latin letters, or filled letters.`;
+  return [{ code: 'letters-lacking', path: 'strokeText', message, severity: 'warning' }];
+}
+
+function checkOptions(
+  mat: CutterOptions['mat'],
+  { kerf, bladeOffset, overcut }: { kerf: number; bladeOffset: number; overcut: number },
+): Issue[] {
   const issues: Issue[] = [];
+  const lengths = [
+    { path: 'bladeOffset', name: 'A blade offset', measured: bladeOffset, limit: LARGEST_BLADE },
+    { path: 'overcut', name: 'An overcut', measured: overcut, limit: LARGEST_OVERCUT },
+  ];
+  for (const { path, name, measured, limit } of lengths) {
+    if (measured >= 0 && measured <= limit) continue;
+    const message = `${name} of ${measured} mm cannot be used: give 0 to ${limit} mm.`;
+    issues.push({ code: 'blade-out-of-range', path, message, severity: 'error', measured, limit });
+  }
   if (!(kerf >= 0 && kerf <= WIDEST_KERF)) {
     const message = `A kerf of ${kerf} mm cannot be used: give 0 to ${WIDEST_KERF} mm.`;
     issues.push({

@@ -1,0 +1,217 @@
+/** A vertex that turns by more is a corner and stays one; drawings are sampled far finer on curves. Ours. */
+const CORNER = (12 * Math.PI) / 180;
+/** Points nearer to a chord than this are a straight line, mm: less than the last decimal written. */
+const STRAIGHT = 0.0004;
+/** Distance of the points at which a fit is judged along the polyline, mm. */
+const SPACING = 1.5;
+/** Newton steps that bring the parameters of the points back under the curve. */
+const REPARAMETRISATIONS = 3;
+
+/** Straight and cubic pieces end to end: the first point, then per piece its two control points and its end. */
+export interface FittedPath {
+  readonly startX: number;
+  readonly startY: number;
+  /** n × 6: x1 y1 x2 y2 x y, mm. Of a straight piece only the last two count. */
+  readonly pieces: Float64Array;
+  /** n: 1 where the piece is a cubic Bézier curve, 0 where it is straight. */
+  readonly isCurve: Uint8Array;
+}
+
+/**
+ * A polyline (n × 2 mm) as few cubic Bézier curves and lines that keep within `tolerance` mm of it, corners and ends kept
+ * exactly. Least squares over both inner control points, ends fixed, parameters by chord length and then by Newton steps;
+ * divided at the worst point until it fits (after Schneider, An algorithm for automatically fitting digitized curves,
+ * Graphics Gems, 1990; his fixed end tangents are left out because ours are no better known than the points). Where that
+ * takes more numbers than the points themselves, these are kept. A closed polyline ends where it starts. O(n log n) as a rule.
+ */
+export function fitCurves(points: Float64Array, closed: boolean, tolerance: number): FittedPath {
+  const ring = withoutRepeats(points, closed);
+  const count = ring.length / 2;
+  const pieces: number[] = [];
+  const isCurve: number[] = [];
+  const corners = cornersOf(ring, closed);
+  for (let k = 0; k + 1 < corners.length; k++) {
+    const [from, to] = [corners[k], corners[k + 1]];
+    const fitted = fitStretch(ring, from, to, tolerance);
+    if (fitted === null || fitted.pieces.length > 2 * (to - from)) {
+      for (let i = from + 1; i <= to; i++) {
+        pieces.push(0, 0, 0, 0, ring[2 * i], ring[2 * i + 1]);
+        isCurve.push(0);
+      }
+      continue;
+    }
+    for (const value of fitted.pieces) pieces.push(value);
+    for (const value of fitted.isCurve) isCurve.push(value);
+  }
+  const start = count > 0 ? [ring[0], ring[1]] : [points[0], points[1]];
+  return {
+    startX: start[0],
+    startY: start[1],
+    pieces: Float64Array.from(pieces),
+    isCurve: Uint8Array.from(isCurve),
+  };
+}
+
+/** Without repeated points; a closed line gets its first point again at the end. */
+function withoutRepeats(points: Float64Array, closed: boolean): Float64Array {
+  const kept: number[] = [];
+  const put = (x: number, y: number): void => {
+    const end = kept.length;
+    if (end > 0 && kept[end - 2] === x && kept[end - 1] === y) return;
+    kept.push(x, y);
+  };
+  for (let i = 0; i < points.length; i += 2) put(points[i], points[i + 1]);
+  if (closed && kept.length > 2) put(points[0], points[1]);
+  return Float64Array.from(kept);
+}
+
+/** Indices of the ends and of every corner between them. */
+function cornersOf(ring: Float64Array, closed: boolean): number[] {
+  const last = ring.length / 2 - 1;
+  const corners = [0];
+  for (let i = 1; i < last; i++) {
+    const [ax, ay] = [ring[2 * i] - ring[2 * i - 2], ring[2 * i + 1] - ring[2 * i - 1]];
+    const [bx, by] = [ring[2 * i + 2] - ring[2 * i], ring[2 * i + 3] - ring[2 * i + 1]];
+    if (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) > CORNER) corners.push(i);
+  }
+  if (last > 0) corners.push(last);
+  // A round hole has no corner: fitted in two halves, since a curve from a point to itself is badly posed.
+  if (closed && corners.length === 2 && last > 3) return [0, last >> 1, last];
+  return corners;
+}
+
+interface Stretch {
+  readonly pieces: number[];
+  readonly isCurve: number[];
+}
+
+/** The smooth stretch from vertex `from` to `to`; null when it is no more than its points. */
+function fitStretch(ring: Float64Array, from: number, to: number, tolerance: number): Stretch | null {
+  if (to - from < 2) return null;
+  const samples = sampleStretch(ring, from, to);
+  const pieces: number[] = [];
+  const isCurve: number[] = [];
+  // Ranges still to fit, the next one last.
+  const open: [number, number][] = [[0, samples.length / 2 - 1]];
+  while (open.length > 0) {
+    const [a, b] = open.pop() as [number, number];
+    if (isStraight(samples, a, b)) {
+      pieces.push(0, 0, 0, 0, samples[2 * b], samples[2 * b + 1]);
+      isCurve.push(0);
+      continue;
+    }
+    const { control, worst, error } = fitCubic(samples, a, b, tolerance);
+    if (error <= tolerance) {
+      pieces.push(...control, samples[2 * b], samples[2 * b + 1]);
+      isCurve.push(1);
+      continue;
+    }
+    const middle = Math.min(b - 1, Math.max(a + 1, worst));
+    open.push([middle, b], [a, middle]);
+  }
+  return { pieces, isCurve };
+}
+
+/** The vertices and, between them, points no farther apart than `SPACING`; at least one in every segment. */
+function sampleStretch(ring: Float64Array, from: number, to: number): Float64Array {
+  const samples: number[] = [ring[2 * from], ring[2 * from + 1]];
+  for (let i = from; i < to; i++) {
+    const [ax, ay, bx, by] = [ring[2 * i], ring[2 * i + 1], ring[2 * i + 2], ring[2 * i + 3]];
+    const parts = Math.max(2, Math.ceil(Math.hypot(bx - ax, by - ay) / SPACING));
+    for (let k = 1; k < parts; k++) samples.push(ax + ((bx - ax) * k) / parts, ay + ((by - ay) * k) / parts);
+    samples.push(bx, by);
+  }
+  return Float64Array.from(samples);
+}
+
+function isStraight(p: Float64Array, a: number, b: number): boolean {
+  const [ax, ay] = [p[2 * a], p[2 * a + 1]];
+  const [dx, dy] = [p[2 * b] - ax, p[2 * b + 1] - ay];
+  const length = Math.hypot(dx, dy);
+  if (length === 0) return b - a < 2;
+  for (let i = a + 1; i < b; i++) {
+    const [x, y] = [p[2 * i] - ax, p[2 * i + 1] - ay];
+    if (Math.abs(dx * y - dy * x) > STRAIGHT * length) return false;
+    const along = dx * x + dy * y;
+    if (along < 0 || along > length * length) return false;
+  }
+  return true;
+}
+
+interface CubicFit {
+  readonly control: readonly [number, number, number, number];
+  /** Sample farthest from the curve. */
+  readonly worst: number;
+  readonly error: number;
+}
+
+/**
+ * One cubic from sample a to b. Legend: p samples; t their parameters; b1, b2 the inner Bernstein polynomials
+ * 3t(1−t)², 3t²(1−t); m11 m12 m22 the normal matrix; r what the fixed ends leave to the inner control points.
+ */
+function fitCubic(p: Float64Array, a: number, b: number, tolerance: number): CubicFit {
+  const count = b - a + 1;
+  const t = new Float64Array(count);
+  for (let i = 1; i < count; i++) {
+    const k = 2 * (a + i);
+    t[i] = t[i - 1] + Math.hypot(p[k] - p[k - 2], p[k + 1] - p[k - 1]);
+  }
+  for (let i = 1; i < count; i++) t[i] /= t[count - 1];
+  const [x0, y0, x3, y3] = [p[2 * a], p[2 * a + 1], p[2 * b], p[2 * b + 1]];
+  let fit: CubicFit = { control: [x0, y0, x3, y3], worst: (a + b) >> 1, error: Number.POSITIVE_INFINITY };
+  for (let round = 0; round <= REPARAMETRISATIONS; round++) {
+    // 1. Least squares with these parameters.
+    let [m11, m12, m22, r1x, r1y, r2x, r2y] = [0, 0, 0, 0, 0, 0, 0];
+    for (let i = 1; i < count - 1; i++) {
+      const s = 1 - t[i];
+      const b1 = 3 * t[i] * s * s;
+      const b2 = 3 * t[i] * t[i] * s;
+      const b0 = s * s * s;
+      const b3 = t[i] * t[i] * t[i];
+      const rx = p[2 * (a + i)] - b0 * x0 - b3 * x3;
+      const ry = p[2 * (a + i) + 1] - b0 * y0 - b3 * y3;
+      m11 += b1 * b1;
+      m12 += b1 * b2;
+      m22 += b2 * b2;
+      r1x += b1 * rx;
+      r1y += b1 * ry;
+      r2x += b2 * rx;
+      r2y += b2 * ry;
+    }
+    const det = m11 * m22 - m12 * m12;
+    if (!(det > 1e-14)) return fit;
+    const x1 = (m22 * r1x - m12 * r2x) / det;
+    const y1 = (m22 * r1y - m12 * r2y) / det;
+    const x2 = (m11 * r2x - m12 * r1x) / det;
+    const y2 = (m11 * r2y - m12 * r1y) / det;
+
+    // 2. How far off it is; far off, it is divided rather than mended.
+    let error = 0;
+    let worst = a;
+    for (let i = 1; i < count - 1; i++) {
+      const s = 1 - t[i];
+      const [b0, b1, b2, b3] = [s * s * s, 3 * t[i] * s * s, 3 * t[i] * t[i] * s, t[i] * t[i] * t[i]];
+      const ex = b0 * x0 + b1 * x1 + b2 * x2 + b3 * x3 - p[2 * (a + i)];
+      const ey = b0 * y0 + b1 * y1 + b2 * y2 + b3 * y3 - p[2 * (a + i) + 1];
+      const off = Math.hypot(ex, ey);
+      if (off > error) [error, worst] = [off, a + i];
+    }
+    if (error < fit.error) fit = { control: [x1, y1, x2, y2], worst, error };
+    if (error <= tolerance || error > 40 * tolerance) return fit;
+
+    // 3. Newton: (B(t) − p)·B′(t) = 0.
+    for (let i = 1; i < count - 1; i++) {
+      const [u, s] = [t[i], 1 - t[i]];
+      const ex = s * s * s * x0 + 3 * u * s * s * x1 + 3 * u * u * s * x2 + u * u * u * x3 - p[2 * (a + i)];
+      const ey =
+        s * s * s * y0 + 3 * u * s * s * y1 + 3 * u * u * s * y2 + u * u * u * y3 - p[2 * (a + i) + 1];
+      const dx = 3 * (s * s * (x1 - x0) + 2 * u * s * (x2 - x1) + u * u * (x3 - x2));
+      const dy = 3 * (s * s * (y1 - y0) + 2 * u * s * (y2 - y1) + u * u * (y3 - y2));
+      const ddx = 6 * (s * (x2 - 2 * x1 + x0) + u * (x3 - 2 * x2 + x1));
+      const ddy = 6 * (s * (y2 - 2 * y1 + y0) + u * (y3 - 2 * y2 + y1));
+      const slope = dx * dx + dy * dy + ex * ddx + ey * ddy;
+      if (slope > 0) t[i] = Math.min(1, Math.max(0, u - (ex * dx + ey * dy) / slope));
+    }
+  }
+  return fit;
+}
