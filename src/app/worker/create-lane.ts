@@ -1,7 +1,7 @@
 import { proxy, type Remote, wrap } from 'comlink';
 import { failure, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
-import type { Form, FormFile } from '../../core/pipeline/index.ts';
+import type { Form, FormFile, PreviewOptions, SeamPreview } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import {
   type FileOptions,
@@ -17,6 +17,8 @@ export interface Lane {
   make(project: Project, targetTriangles: number, onProgress: OnProgress): Promise<Result<Form> | null>;
   writeFiles(project: Project, options: FileOptions): Promise<Result<readonly FormFile[]>>;
   sketchLayouts(project: Project): Promise<LayoutLines>;
+  /** `null` when a later call came before this one's turn. */
+  previewSeams(project: Project, options: PreviewOptions): Promise<Result<SeamPreview> | null>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
   shapeBody(project: Project): Promise<Body | null>;
   scatterBody(project: Project): Promise<Float64Array | null>;
@@ -34,6 +36,8 @@ export function createLane(name: string): Lane {
   let running: { flag: Int32Array | null; end: (made: null) => void } | null = null;
 
   let writing = 0;
+  let previewsAsked = 0;
+  let previewUnderWay: Promise<unknown> = Promise.resolve();
 
   const connect = (): Remote<FormWorker> => {
     if (!remote) {
@@ -90,6 +94,19 @@ export function createLane(name: string): Lane {
       } catch {
         return {};
       }
+    },
+
+    // While one preview is being made only the latest of those asked for waits; a drag asks far more often than it gets.
+    async previewSeams(project, options) {
+      previewsAsked += 1;
+      const mine = previewsAsked;
+      await previewUnderWay;
+      if (mine !== previewsAsked) return null;
+      const preview = connect()
+        .previewSeams(project, options)
+        .catch((error): Result<SeamPreview> => failure([issueOfDefect(error)]));
+      previewUnderWay = preview;
+      return await preview;
     },
 
     async outlineShape(project, category, choice) {

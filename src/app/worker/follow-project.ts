@@ -20,6 +20,8 @@ export interface Follower {
   /** Every file of the project, at full quality. */
   writeFiles: Lane['writeFiles'];
   sketchLayouts: Lane['sketchLayouts'];
+  /** For dragging a seam: see `PreviewSeams`. */
+  previewSeams: Lane['previewSeams'];
   outlineShape: Lane['outlineShape'];
   shapeBody: Lane['shapeBody'];
   scatterBody: Lane['scatterBody'];
@@ -82,6 +84,7 @@ export function followProject(handlers: FollowHandlers): Follower {
     },
     writeFiles: full.writeFiles,
     sketchLayouts: quick.sketchLayouts,
+    previewSeams: quick.previewSeams,
     // On the full lane, so that typing is never kept waiting.
     outlineShape: full.outlineShape,
     shapeBody: full.shapeBody,

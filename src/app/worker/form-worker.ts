@@ -77,6 +77,14 @@ const service: FormWorker = {
     return body.ok ? sketchLayouts(body.value) : {};
   },
 
+  previewSeams(project, options) {
+    try {
+      return pipeline.previewSeams(project, options);
+    } catch (error) {
+      return failure([issueOfDefect(error)]);
+    }
+  },
+
   outlineShape(project, category, choice): Float64Array | null {
     const body = pipeline.fitBody(project);
     return body.ok ? outlineShape(project.body, body.value, category, choice) : null;

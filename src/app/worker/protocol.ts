@@ -1,6 +1,6 @@
 import type { Issue, Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
-import type { Form, FormFile, StageId } from '../../core/pipeline/index.ts';
+import type { Form, FormFile, PreviewOptions, SeamPreview, StageId } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 
 export const QUICK_TRIANGLES = 4_000;
@@ -32,6 +32,8 @@ export interface FormWorker {
   writeFiles(project: Project, options: FileOptions): Promise<Result<readonly FormFile[]>>;
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
   sketchLayouts(project: Project): LayoutLines;
+  /** The seams alone, coarse and quick, with one point of a line being dragged. */
+  previewSeams(project: Project, options: PreviewOptions): Result<SeamPreview>;
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */
   outlineShape(project: Project, category: string, choice: string | null): Float64Array | null;
   /** The body only, for comparing; null when it has none. */

@@ -87,6 +87,7 @@ function scalePath(path: SewnPath, targets: Float64Array): number {
   const now = sumOf(path.movable, targets);
   if (path.movable.length === 0 || !(wanted > 0)) return 0;
   const factor = wanted / now;
-  for (const g of path.movable) targets[g] *= factor;
+  // A path that holds an edge and its mirror image names their group twice.
+  for (const g of new Set(path.movable)) targets[g] *= factor;
   return Math.abs(factor - 1);
 }

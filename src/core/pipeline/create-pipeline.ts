@@ -13,20 +13,19 @@ import type { Project } from '../project/index.ts';
 import {
   bridgeHollows,
   cutIntoPanels,
-  findLayout,
-  LAYOUTS,
   type SeamedShell,
   type SeamLayout,
-  type SeamLine,
   USUAL_BRIDGING,
 } from '../seams/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
+import { layoutOf } from './layout-of-project.ts';
 import { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
 import { makeReport } from './make-report.ts';
 import { nameFlattenIssues } from './name-flatten-issues.ts';
 import { pieceInputsFromShell } from './piece-input.ts';
 import { prefixIssues } from './prefix-issues.ts';
+import { createSeamPreview, type PreviewSeams } from './preview-seams.ts';
 import { rememberLast } from './remember-last.ts';
 import type { Form, MakeForm, MakeOptions, StageId } from './types.ts';
 
@@ -47,6 +46,8 @@ export interface Pipeline {
   readonly makeForm: MakeForm;
   /** The first two stages only: check the measures and fit the body. */
   readonly fitBody: (project: Project) => Result<Body>;
+  /** Lines, cut and strain of the seams alone, coarse and quick, while a line is dragged. */
+  readonly previewSeams: PreviewSeams;
 }
 
 interface CutShell {
@@ -167,9 +168,12 @@ export function createPipeline(): Pipeline {
     return success(form, issues);
   };
 
+  const previewSeams = createSeamPreview(shapeBody);
+
   return {
     makeForm: (project, options) => catchingBrokenPromises(() => makeForm(project, options)),
     fitBody: (project) => catchingBrokenPromises(() => shapeBody(project)),
+    previewSeams: (project, options) => catchingBrokenPromises(() => previewSeams(project, options)),
   };
 }
 
@@ -190,39 +194,6 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
   const inside = JSON.stringify([flat, project.inside]);
   const pieces = JSON.stringify([inside, project.cloth, project.name, options.date]);
   return { body, shell, flat, inside, pieces };
-}
-
-/** What is wrong with the seam layout a project asks for. */
-export function checkLayout(project: Project): readonly Issue[] {
-  return layoutOf(project).issues;
-}
-
-/** The layout asked for, or the first one offered. */
-function layoutOf(project: Project): Result<SeamLayout> {
-  const id = project.seams.layout;
-  const { lines } = project.seams;
-  if (lines !== undefined) return ownLayout(lines);
-  const layout = id === undefined ? LAYOUTS[0] : findLayout(id);
-  if (layout !== undefined) return success(layout);
-  const known = LAYOUTS.map((l) => l.id).join(', ');
-  const message = `There is no seam layout called “${id}”. There are: ${known}.`;
-  return failure([{ code: 'unknown-layout', path: 'seams.layout', message, severity: 'error' }]);
-}
-
-/** Lines a maker drew; two of one id could not be told apart in messages. */
-function ownLayout(lines: readonly SeamLine[]): Result<SeamLayout> {
-  const twice = lines.filter((line, i) => lines.findIndex((other) => other.id === line.id) !== i);
-  if (twice.length > 0) {
-    return failure(
-      twice.map((line) => ({
-        code: 'line-id-twice',
-        path: `seams.lines.${line.id}`,
-        message: `There are two seam lines with the id “${line.id}”; give each its own.`,
-        severity: 'error',
-      })),
-    );
-  }
-  return success({ id: 'own', name: 'Own layout', description: '', lines });
 }
 
 function cutShell(body: Body, layout: SeamLayout, bridging: number, options: MakeOptions): Result<CutShell> {

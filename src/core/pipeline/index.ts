@@ -1,6 +1,8 @@
-export { checkLayout, createPipeline, makeForm, type Pipeline } from './create-pipeline.ts';
+export { createPipeline, makeForm, type Pipeline } from './create-pipeline.ts';
 export { EXPORT_FORMATS, type ExportFormat, type ExportOptions, exportForm } from './export-form.ts';
 export { type FormFile, filesOfForm } from './files-of-form.ts';
+export { checkLayout, layoutOf } from './layout-of-project.ts';
+export type { PreviewOptions, SeamPreview } from './preview-seams.ts';
 export {
   type FormStrain,
   measureFormStrain,
@@ -9,4 +11,5 @@ export {
   proposeMoves,
   type SeamProposal,
 } from './propose-seams.ts';
+export { readCutting } from './read-cutting.ts';
 export type * from './types.ts';

@@ -1,9 +1,26 @@
 export { bridgeHollows, USUAL_BRIDGING } from './bridge-hollows.ts';
+export {
+  addControlPoint,
+  type ControlPoint,
+  type EditedLayout,
+  listControlPoints,
+  moveControlPoint,
+  removeControlPoint,
+  type SeamEdit,
+} from './control-points.ts';
 export { type CutOptions, cutIntoPanels } from './cut-into-panels.ts';
 export { joinPanels, type Region, removeLine } from './join-panels.ts';
 export { findLayout, LAYOUTS } from './layouts.ts';
 export { type LineHandle, listHandles, moveHandle } from './move-lines.ts';
 export { pictureShell } from './picture.ts';
 export { MAX_MARK_GAP, MIN_MARK_GAP } from './place-marks.ts';
+export {
+  type ChartPlace,
+  placeOnShell,
+  type SnapKind,
+  type SnapOptions,
+  type SnappedPlace,
+  snapPoint,
+} from './snap-point.ts';
 export { splitPanel } from './split-panel.ts';
 export type * from './types.ts';

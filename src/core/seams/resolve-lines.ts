@@ -20,6 +20,8 @@ export type ResolvedLine =
       readonly kind: 'upright';
       readonly line: SeamLine;
       readonly curve: ChartCurve;
+      /** Where the line's anchors lie, in their order. */
+      readonly points: readonly (readonly [number, number])[];
       readonly ends: readonly [LineEnd, LineEnd];
     }
   | {
@@ -156,7 +158,7 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
       'cannot be laid on the surface between its points; add one',
     );
   }
-  return { kind: 'upright', line, curve, ends: [ends[0], ends[ends.length - 1]] };
+  return { kind: 'upright', line, curve, points, ends: [ends[0], ends[ends.length - 1]] };
 }
 
 /** More than a twentieth is gathered, not eased. */
@@ -270,7 +272,7 @@ function wrapAngle(u: number): number {
 }
 
 /** The loop with its middle within (−π, π]. */
-function toRightHalf(loop: Float64Array): Float64Array {
+export function toRightHalf(loop: Float64Array): Float64Array {
   let sum = 0;
   for (let i = 0; i < loop.length; i += 2) sum += loop[i];
   const turns = Math.round(sum / (loop.length / 2) / (2 * Math.PI));
