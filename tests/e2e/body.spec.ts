@@ -50,3 +50,47 @@ test('another body is laid over this one with the differences by level', async (
   await expect(row).toHaveCount(0);
   expect(complaints).toEqual([]);
 });
+
+test('a thread laid between two named places is longer over the body than straight through', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Body');
+  const tool = page.getByRole('region', { name: 'Lay a thread' });
+  const before = await picture(page).screenshot();
+  await tool.getByLabel('From').selectOption('Bust point, right');
+  await tool.getByLabel('To').selectOption('Bust point, left');
+  const number = async (what: string) =>
+    Number.parseFloat(
+      (await tool.locator('dl > div', { hasText: what }).locator('dd').first().textContent()) ?? '',
+    );
+  await expect(tool.getByText('Over the surface', { exact: true })).toBeVisible();
+  const [over, straight] = [await number('Over the surface'), await number('Straight through')];
+  // The demo's bust points are 19 cm apart (its own measure); over the hollow between them it cannot be less.
+  expect(straight).toBeGreaterThan(10);
+  expect(over).toBeGreaterThanOrEqual(straight);
+  await expect.poll(async () => Buffer.compare(await picture(page).screenshot(), before)).not.toBe(0);
+  await tool.getByRole('button', { name: 'Take it off' }).click();
+  await expect(tool.getByText('Over the surface', { exact: true })).toHaveCount(0);
+  expect(complaints).toEqual([]);
+});
+
+test('a tape pointed at on the body lights its row, and the row its tape', async ({ page }) => {
+  const complaints = await openApp(page);
+  const row = page.locator('li.measure', { hasText: 'Hip girth' }).first();
+  const before = await picture(page).screenshot();
+  await row.hover();
+  await expect(row).toHaveAttribute('data-lit', 'true');
+  await expect.poll(async () => Buffer.compare(await picture(page).screenshot(), before)).not.toBe(0);
+  // Up along the middle of the picture from below: the first tape met is the lowest, the hip's.
+  const box = await picture(page).boundingBox();
+  if (!box) throw new Error('no picture');
+  await page.mouse.move(box.x + 5, box.y + 5);
+  await expect(row).not.toHaveAttribute('data-lit', 'true');
+  for (let y = 0.98; y > 0.6; y -= 0.004) {
+    await page.mouse.move(box.x + box.width * 0.5, box.y + box.height * y);
+    if ((await page.locator('li.measure[data-lit]').count()) > 0) break;
+  }
+  await expect(row).toHaveAttribute('data-lit', 'true');
+  expect(complaints).toEqual([]);
+});

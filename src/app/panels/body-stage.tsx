@@ -1,10 +1,12 @@
 import { formatLength } from '../../core/base/index.ts';
 import { issuesOf } from '../store/index.ts';
 import { CompareView } from './compare-view.tsx';
+import { LitRow } from './lit-row.tsx';
 import { SectionView } from './section-view.tsx';
 import { ShapeChoices } from './shape-choices.tsx';
 import { TapeTable } from './tape-table.tsx';
-import { useActions, useApp } from './workroom-context.tsx';
+import { ThreadTool } from './thread-tool.tsx';
+import { useApp } from './workroom-context.tsx';
 
 /** What the body came to: readings, what is doubtful, and what no tape can tell. */
 export function BodyStage() {
@@ -19,6 +21,7 @@ export function BodyStage() {
       <BodyNumbers />
       <Doubts />
       <SectionView />
+      <ThreadTool />
       <section aria-labelledby="shape-title">
         <h3 id="shape-title">What a tape cannot tell</h3>
         <ShapeChoices />
@@ -75,7 +78,6 @@ function Levels() {
   const levels = useApp((state) => state.form?.shell.levels);
   const highlight = useApp((state) => state.highlight);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const actions = useActions();
   if (!levels) return null;
   return (
     <section aria-labelledby="levels-title">
@@ -91,15 +93,14 @@ function Levels() {
         </thead>
         <tbody>
           {levels.map((level) => (
-            <tr
+            <LitRow
               key={level.id}
-              data-lit={(highlight?.kind === 'level' && highlight.id === level.id) || undefined}
-              onPointerEnter={() => actions.pointAt({ kind: 'level', id: level.id })}
-              onPointerLeave={() => actions.pointAt(null)}
+              points={{ kind: 'level', id: level.id }}
+              isLit={highlight?.kind === 'level' && highlight.id === level.id}
             >
               <th scope="row">{level.name}</th>
               <td className="number">{formatLength(level.length3d, unit)}</td>
-            </tr>
+            </LitRow>
           ))}
         </tbody>
       </table>

@@ -1,7 +1,9 @@
 import { memo } from 'react';
 import type { PieceLine, PieceText } from '../../core/pattern/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
-import { threadColour } from '../store/index.ts';
+import { isMarkOf, threadColour } from '../store/index.ts';
+import { PieceNotches } from './piece-notches.tsx';
+import { pathOf } from './piece-path.ts';
 import type { StrainImage } from './use-strain-images.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
@@ -50,7 +52,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
           preserveAspectRatio="none"
         />
       )}
-      <PieceMarks levelLines={piece.levelLines} notches={piece.notches} grainLine={piece.grainLine} />
+      <PieceMarks levelLines={piece.levelLines} grainLine={piece.grainLine} />
       {piece.sewLines.map((line) => {
         const at = seamIndex.get(line.id);
         // A band closed on itself has both sides of one seam: only the place tells them apart.
@@ -63,12 +65,13 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
             line={line}
             letter={form.shell.seams[at].letter}
             colour={threadColour(at)}
-            isLit={highlight?.kind === 'seam' && highlight.id === line.id}
+            isLit={(highlight?.kind === 'seam' && highlight.id === line.id) || isMarkOf(highlight, line.id)}
             scale={scale}
             onPoint={() => actions.pointAt({ kind: 'seam', id: line.id })}
           />
         );
       })}
+      <PieceNotches notches={piece.notches} seams={form.shell.seams} />
       {isReadable &&
         piece.texts.map((text) => <Lettering key={`${text.text} ${text.x} ${text.y}`} text={text} />)}
       {!isReadable && <PieceName name={piece.name} x={nameX} y={nameY} scale={scale} />}
@@ -125,18 +128,16 @@ function SewLine({ line, letter, colour, isLit, scale, onPoint }: SewLineProps) 
 
 interface PieceMarksProps {
   readonly levelLines: readonly PieceLine[];
-  readonly notches: readonly PieceLine[];
   readonly grainLine: Float64Array;
 }
 
-const PieceMarks = memo(function PieceMarks({ levelLines, notches, grainLine }: PieceMarksProps) {
+const PieceMarks = memo(function PieceMarks({ levelLines, grainLine }: PieceMarksProps) {
   return (
     <g className="piece-marks">
       {levelLines.map((line) => (
         <path key={line.id} className="piece-level" d={pathOf(line.points, false)} />
       ))}
       {grainLine.length > 0 && <path className="piece-grain" d={pathOf(grainLine, false)} />}
-      <path className="piece-notch" d={notches.map((notch) => pathOf(notch.points, false)).join('')} />
     </g>
   );
 });
@@ -158,14 +159,6 @@ function Lettering({ text }: { readonly text: PieceText }) {
 }
 
 /** SVG path of a polyline given y up. */
-function pathOf(points: Float64Array, isClosed: boolean): string {
-  let d = '';
-  for (let i = 0; i < points.length; i += 2) {
-    d += `${i === 0 ? 'M' : 'L'}${points[i].toFixed(2)} ${(-points[i + 1]).toFixed(2)}`;
-  }
-  return isClosed ? `${d}Z` : d;
-}
-
 /** Point at mid-length, moved to the left of the line's direction: inside, since pieces run counter-clockwise. */
 function insideMiddle(points: Float64Array, inset: number): [number, number] {
   const count = points.length / 2;

@@ -1,12 +1,14 @@
 import { useId, useState } from 'react';
 import { formatLength } from '../../core/base/index.ts';
 import type { MeasureDefinition, MeasureValue, SidedValue } from '../../core/body/index.ts';
+import { isTapeLit } from '../store/index.ts';
 import { Icon } from './icon.tsx';
 import { LengthInput } from './length-input.tsx';
 import { limitsOfMeasure } from './limits-of-measure.ts';
 import { MeasureVerdict } from './measure-verdict.tsx';
 import { ReadingInputs } from './reading-inputs.tsx';
 import { useEstimate } from './use-estimate.ts';
+import { useReveal } from './use-reveal.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 interface MeasureFieldProps {
@@ -18,7 +20,7 @@ interface MeasureFieldProps {
 export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const value = useApp((state) => state.project?.body.measures[measure.id]);
   const readings = useApp((state) => state.project?.body.readings?.[measure.id]);
-  const isLit = useApp((state) => state.highlight?.kind === 'tape' && state.highlight.id === measure.id);
+  const isLit = useApp((state) => isTapeLit(state.highlight, measure.id));
   const actions = useActions();
   const [wantsSides, setWantsSides] = useState(false);
   const [wantsAgain, setWantsAgain] = useState(false);
@@ -35,6 +37,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   };
   return (
     <li
+      ref={useReveal(isLit)}
       className="measure"
       data-lit={isLit || undefined}
       onPointerEnter={light}

@@ -1,13 +1,13 @@
 import { STRAIN_LIMIT, strainCss } from '../store/index.ts';
+import { LitRow } from './lit-row.tsx';
 import { percent, signedPercent } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
-import { useActions, useApp } from './workroom-context.tsx';
+import { useApp } from './workroom-context.tsx';
 
 /** Strain of every piece: the usual size, nearly the worst, and both extremes. */
 export function PanelTable() {
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
-  const actions = useActions();
   if (!panels) return null;
   return (
     <ScrollableTable label="Strain by piece">
@@ -34,11 +34,10 @@ export function PanelTable() {
         </thead>
         <tbody>
           {panels.map((panel) => (
-            <tr
+            <LitRow
               key={panel.id}
-              data-lit={(highlight?.kind === 'panel' && highlight.id === panel.id) || undefined}
-              onPointerEnter={() => actions.pointAt({ kind: 'panel', id: panel.id })}
-              onPointerLeave={() => actions.pointAt(null)}
+              points={{ kind: 'panel', id: panel.id }}
+              isLit={highlight?.kind === 'panel' && highlight.id === panel.id}
             >
               <th scope="row">{panel.name}</th>
               <td className="number">{percent(panel.strain.rms)}</td>
@@ -46,7 +45,7 @@ export function PanelTable() {
               <StrainCell strain={panel.strain.min} />
               <StrainCell strain={panel.strain.max} />
               <td className="number">{(panel.areaFlat / 100).toFixed(0)} cm²</td>
-            </tr>
+            </LitRow>
           ))}
         </tbody>
       </table>

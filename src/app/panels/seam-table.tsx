@@ -1,7 +1,8 @@
-import { threadColour } from '../store/index.ts';
+import { isMarkOf, threadColour } from '../store/index.ts';
+import { LitRow } from './lit-row.tsx';
 import { fineLength } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
-import { useActions, useApp } from './workroom-context.tsx';
+import { useApp } from './workroom-context.tsx';
 
 /** Both sides of every seam, and how far they and their marks differ. Pointing at a row lights the seam everywhere. */
 export function SeamTable() {
@@ -9,7 +10,6 @@ export function SeamTable() {
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const actions = useActions();
   if (!seams) return null;
   const nameOf = new Map(panels?.map((panel) => [panel.id, panel.name]));
   return (
@@ -35,11 +35,10 @@ export function SeamTable() {
         </thead>
         <tbody>
           {seams.map((seam, index) => (
-            <tr
+            <LitRow
               key={seam.id}
-              data-lit={(highlight?.kind === 'seam' && highlight.id === seam.id) || undefined}
-              onPointerEnter={() => actions.pointAt({ kind: 'seam', id: seam.id })}
-              onPointerLeave={() => actions.pointAt(null)}
+              points={{ kind: 'seam', id: seam.id }}
+              isLit={(highlight?.kind === 'seam' && highlight.id === seam.id) || isMarkOf(highlight, seam.id)}
             >
               <th scope="row">
                 <span className="seam-tag" style={{ color: threadColour(index) }}>
@@ -52,7 +51,7 @@ export function SeamTable() {
               <td className="number">{fineLength(seam.lengthsFlat[1], unit)}</td>
               <td className="number">{Math.abs(seam.lengthsFlat[0] - seam.lengthsFlat[1]).toFixed(2)} mm</td>
               <td className="number">{seam.maxMarkGap.toFixed(2)} mm</td>
-            </tr>
+            </LitRow>
           ))}
         </tbody>
       </table>

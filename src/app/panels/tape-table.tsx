@@ -1,15 +1,16 @@
 import { formatLength } from '../../core/base/index.ts';
 import { findMeasure } from '../../core/body/index.ts';
 import type { ReportTape } from '../../core/pipeline/index.ts';
+import { isTapeLit } from '../store/index.ts';
+import { LitRow } from './lit-row.tsx';
 import { signedLength } from './say-numbers.ts';
-import { useActions, useApp } from './workroom-context.tsx';
+import { useApp } from './workroom-context.tsx';
 
 /** Every tape: asked for, read off the body, and the difference. Pointing at a row lights the tape. */
 export function TapeTable() {
   const tapes = useApp((state) => state.form?.report.tapes);
   const highlight = useApp((state) => state.highlight);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const actions = useActions();
   if (!tapes) return null;
   return (
     <table className="table tape-table">
@@ -27,12 +28,11 @@ export function TapeTable() {
       </thead>
       <tbody>
         {tapes.map((tape) => (
-          <tr
+          <LitRow
             key={tape.id}
             className={tape.status}
-            data-lit={(highlight?.kind === 'tape' && highlight.id === tape.id) || undefined}
-            onPointerEnter={() => actions.pointAt({ kind: 'tape', id: tape.id })}
-            onPointerLeave={() => actions.pointAt(null)}
+            points={{ kind: 'tape', id: tape.id }}
+            isLit={isTapeLit(highlight, tape.id)}
           >
             <th scope="row">{nameOfTape(tape.id)}</th>
             <td className="number">{tape.status === 'estimated' ? '–' : formatLength(tape.target, unit)}</td>
@@ -40,7 +40,7 @@ export function TapeTable() {
             <td className="standing">
               <Standing tape={tape} />
             </td>
-          </tr>
+          </LitRow>
         ))}
       </tbody>
     </table>

@@ -1,8 +1,10 @@
 import { useMemo } from 'react';
 import { findMeasure } from '../../core/body/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
-import { type AppState, type Highlight, threadColour } from '../store/index.ts';
+import { type AppState, type Highlight, isMarkOf, isTapeLit, markId, threadColour } from '../store/index.ts';
 import { CrispLine } from './crisp-line.tsx';
+import { innerMarks } from './nearest-thing.ts';
+import { Pins } from './pins.tsx';
 import { SeamLetter } from './seam-letters.tsx';
 import { liftedPath } from './shell-buffers.ts';
 
@@ -37,14 +39,41 @@ export function SeamLines({ form, normals, highlight }: LinesProps) {
   return lines.map(({ seam, colour, points, tag }) => {
     const isLit =
       (highlight?.kind === 'seam' && highlight.id === seam.id) ||
+      isMarkOf(highlight, seam.id) ||
       (highlight?.kind === 'panel' && seam.panels.includes(highlight.id));
     return (
       <group key={seam.id}>
         <CrispLine points={points} colour={colour} width={isLit ? 4 : 2} />
         <SeamLetter letter={seam.letter} colour={colour} at={tag} isLit={isLit} />
+        {isLit && highlight?.kind !== 'panel' && (
+          <SeamMarks form={form} seam={seam} colour={colour} highlight={highlight} />
+        )}
       </group>
     );
   });
+}
+
+interface SeamMarksProps {
+  readonly form: Form;
+  readonly seam: Form['shell']['seams'][number];
+  readonly colour: string;
+  readonly highlight: Highlight | null;
+}
+
+/** Where the partners' notches meet; the one pointed at is larger. */
+function SeamMarks({ form, seam, colour, highlight }: SeamMarksProps) {
+  const { positions } = form.shell.mesh;
+  const places = Array.from(innerMarks(seam), (vertex) => {
+    const [x, y, z] = positions.subarray(3 * vertex, 3 * vertex + 3);
+    return [x!, y!, z!] as const;
+  });
+  const isLit = (k: number) => highlight?.kind === 'mark' && highlight.id === markId(seam.id, k + 1);
+  return (
+    <>
+      <Pins places={places.filter((_, k) => !isLit(k))} colour={colour} radius={2.4} />
+      <Pins places={places.filter((_, k) => isLit(k))} colour={colour} radius={5} />
+    </>
+  );
 }
 
 /** Level lines, thin and dashed. */
@@ -83,10 +112,9 @@ interface TapePathsProps {
 
 /** The way each tape takes; the one pointed at as a broad band that also shows through the body. */
 export function TapePaths({ form, highlight, showsArms, showsAll }: TapePathsProps) {
-  const lit = highlight?.kind === 'tape' ? highlight.id : null;
   return Object.entries(form.body.tapePaths).map(([id, points]) => {
     if (points.length < 6) return null;
-    const isLit = lit !== null && (id === lit || id === `${lit}.left` || id === `${lit}.right`);
+    const isLit = isTapeLit(highlight, id);
     if (!isLit && (!showsAll || (!showsArms && isOnArm(id)))) return null;
     if (!isLit) return <CrispLine key={id} points={points} colour={INK} width={1.2} opacity={0.6} />;
     return (

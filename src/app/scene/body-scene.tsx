@@ -10,6 +10,7 @@ import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { InsideParts } from './inside-parts.tsx';
+import { LaidThreadLine } from './laid-thread-line.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
 import { GroundShadow, StudioLight } from './studio.tsx';
@@ -52,6 +53,7 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
   const view = useStore(store, (state) => state.view);
   const sectionZ = useStore(store, (state) => state.sectionZ);
   const ghost = useStore(store, (state) => state.ghost);
+  const thread = useStore(store, (state) => state.thread);
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = useMemo(() => panelBuffers(form, normals), [form, normals]);
   const plates = useMemo(() => plateGeometry(form), [form]);
@@ -68,6 +70,13 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
   const showsSeams =
     stage === 'seams' || stage === 'panels' || stage === 'cutting' || (stage === 'body' && layers.seams);
 
+  const showsTapes = stage === 'tape' || (stage === 'body' && layers.tapes);
+  const pointable = useMemo(
+    () => ({ seams: showsSeams, tapes: showsTapes, levels: stage === 'body' && layers.levels }),
+    [showsSeams, showsTapes, stage, layers.levels],
+  );
+  const picksThread = stage === 'body' && thread.isPicking;
+
   return (
     <>
       <CameraRig view={view} subject={subject} />
@@ -77,7 +86,9 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
         isVeil={stage === 'inside' && form.inside !== undefined}
         showsStrain={stage === 'panels' && layers.strain}
         highlight={highlight}
-        onPoint={stage === 'tape' ? () => {} : actions.pointAt}
+        pointable={pointable}
+        onPoint={actions.pointAt}
+        onPick={picksThread ? (at) => actions.pickThreadEnd({ at, name: '' }) : undefined}
       />
       {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
       {plates && stage !== 'inside' && (
@@ -88,16 +99,12 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
       {showsArms && <ArmSurfaces arms={form.body.arms} />}
       {stage === 'body' && ghost && <GhostBody body={ghost.body} />}
       {stage === 'body' && sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
+      {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
       {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {stage === 'body' && layers.levels && (
         <LevelLines form={form} normals={normals} highlight={highlight} />
       )}
-      <TapePaths
-        form={form}
-        highlight={highlight}
-        showsArms={showsArms}
-        showsAll={stage === 'tape' || (stage === 'body' && layers.tapes)}
-      />
+      <TapePaths form={form} highlight={highlight} showsArms={showsArms} showsAll={showsTapes} />
       <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
     </>
   );

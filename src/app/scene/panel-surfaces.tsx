@@ -3,13 +3,14 @@ import { useLayoutEffect } from 'react';
 import { type BufferAttribute, Color } from 'three';
 import type { Form } from '../../core/pipeline/index.ts';
 import type { Highlight } from '../store/index.ts';
+import { nearestThing, type Pointable } from './nearest-thing.ts';
 import type { PanelBuffers } from './shell-buffers.ts';
 
 const CALICO = new Color('#e9dcc6');
 const LIT = new Color('#a8322a');
 const UNLIT = new Color('#000000');
-/** How near a seam must be to be meant, mm. */
-const SEAM_REACH = 7;
+/** More pointer travel than this between press and release is a turn of the body, not a click; pixels. */
+const CLICK_TRAVEL = 5;
 
 interface PanelSurfacesProps {
   readonly form: Form;
@@ -18,7 +19,10 @@ interface PanelSurfacesProps {
   /** Seen through, to show what is inside. */
   readonly isVeil: boolean;
   readonly highlight: Highlight | null;
+  readonly pointable: Pointable;
   readonly onPoint: (highlight: Highlight | null) => void;
+  /** A click on the cloth; absent while clicks mean nothing. */
+  readonly onPick?: ((at: readonly [number, number, number]) => void) | undefined;
 }
 
 /** The cloth, panel by panel; pointing at it lights the panel, or the seam when one is near. */
@@ -28,7 +32,9 @@ export function PanelSurfaces({
   showsStrain,
   isVeil,
   highlight,
+  pointable,
   onPoint,
+  onPick,
 }: PanelSurfacesProps) {
   const invalidate = useThree((state) => state.invalidate);
   useLayoutEffect(() => {
@@ -44,13 +50,18 @@ export function PanelSurfaces({
   const pointAtPanel = (event: ThreeEvent<PointerEvent>, id: string) => {
     event.stopPropagation();
     if (event.buttons !== 0) return;
-    const seam = nearestSeam(form, id, event.point.toArray());
-    onPoint(seam ? { kind: 'seam', id: seam } : { kind: 'panel', id });
+    onPoint(nearestThing(form, id, event.point.toArray(), pointable));
+  };
+  const pick = (event: ThreeEvent<MouseEvent>) => {
+    if (!onPick || event.delta > CLICK_TRAVEL) return;
+    event.stopPropagation();
+    onPick(event.point.toArray());
   };
   return (
     <group onPointerOut={() => onPoint(null)}>
       {buffers.map(({ id, geometry }) => (
-        <mesh key={id} geometry={geometry} onPointerMove={(event) => pointAtPanel(event, id)}>
+        // biome-ignore lint/a11y/noStaticElementInteractions: not an element; the panels offer the same by keyboard
+        <mesh key={id} geometry={geometry} onPointerMove={(event) => pointAtPanel(event, id)} onClick={pick}>
           <meshPhysicalMaterial
             vertexColors
             key={isVeil ? 'veil' : 'cloth'}
@@ -76,24 +87,4 @@ export function PanelSurfaces({
 
 function isLit(highlight: Highlight | null, panelId: string): boolean {
   return highlight?.kind === 'panel' && highlight.id === panelId;
-}
-
-function nearestSeam(form: Form, panelId: string, point: readonly number[]): string | null {
-  const { positions } = form.shell.mesh;
-  let best = SEAM_REACH ** 2;
-  let found: string | null = null;
-  for (const seam of form.shell.seams) {
-    if (!seam.panels.includes(panelId)) continue;
-    for (const vertex of seam.points) {
-      const dx = positions[vertex * 3]! - point[0]!;
-      const dy = positions[vertex * 3 + 1]! - point[1]!;
-      const dz = positions[vertex * 3 + 2]! - point[2]!;
-      const distance = dx * dx + dy * dy + dz * dz;
-      if (distance < best) {
-        best = distance;
-        found = seam.id;
-      }
-    }
-  }
-  return found;
 }

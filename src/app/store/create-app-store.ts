@@ -28,6 +28,7 @@ const initialState: AppState = {
   layers: { levels: true, tapes: false, seams: true, strain: true, arms: true },
   sectionZ: null,
   ghost: null,
+  thread: { from: null, to: null, isPicking: false },
   print: { paper: 'a4', across: null, up: null },
   theme: 'system',
   notice: null,

@@ -1,6 +1,7 @@
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
+export { isMarkOf, isTapeLit, markId } from './highlights.ts';
 export {
   type EarlierState,
   type Keeper,
@@ -11,6 +12,7 @@ export {
   type Shelf,
   setAsideUnreadable,
 } from './keep-project.ts';
+export { type LaidThread, layThread, namedPlaces } from './lay-thread.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export { historyOf, isFormBehind, issuesOf, issuesOfMeasure, tapesOfMeasure } from './selectors.ts';
 export { threadColour } from './thread-colour.ts';

@@ -6,12 +6,17 @@ import type { Project } from '../../core/project/index.ts';
 export type Stage = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
 export const STAGES: readonly Stage[] = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting'];
 
+export type Seam = Form['shell']['seams'][number];
+
 export type Quality = 'quick' | 'full';
 
 /** The one thing pointed at; every view shows it in its own way. */
 export interface Highlight {
-  readonly kind: 'tape' | 'seam' | 'panel' | 'level';
+  readonly kind: 'tape' | 'seam' | 'panel' | 'level' | 'mark';
+  /** Of a mark: `markId` of its seam and number. */
   readonly id: string;
+  /** Pointed at on the body: lists bring its row into view. */
+  readonly isFromBody?: true;
 }
 
 export type Theme = 'system' | 'light' | 'dark';
@@ -41,6 +46,21 @@ export interface Notice {
 export interface Ghost {
   readonly name: string;
   readonly body: Body;
+}
+
+/** A place on the body, mm. */
+export interface BodyPlace {
+  readonly at: readonly [number, number, number];
+  /** Empty when it was pointed at. */
+  readonly name: string;
+}
+
+/** A thread being laid over the body from one place to another. */
+export interface Thread {
+  readonly from: BodyPlace | null;
+  readonly to: BodyPlace | null;
+  /** The next click on the body sets an end. */
+  readonly isPicking: boolean;
 }
 
 /** Paper and printer; they belong to the maker's desk, not to the project. */
@@ -103,6 +123,7 @@ export interface AppState {
   /** Height of the section looked at, mm; null = none. */
   readonly sectionZ: number | null;
   readonly ghost: Ghost | null;
+  readonly thread: Thread;
   readonly print: PrintChoice;
   readonly theme: Theme;
   readonly notice: Notice | null;

@@ -1,5 +1,6 @@
 import type { AppStore } from './create-app-store.ts';
 import type {
+  BodyPlace,
   Draft,
   Ghost,
   Highlight,
@@ -8,6 +9,7 @@ import type {
   PrintChoice,
   Stage,
   Theme,
+  Thread,
   ViewName,
 } from './types.ts';
 
@@ -18,6 +20,9 @@ export interface ViewActions {
   showLayer(layer: keyof Layers, isShown: boolean): void;
   cutAt(z: number | null): void;
   compareWith(ghost: Ghost | null): void;
+  /** Sets the end not yet set; when both are, begins anew. */
+  pickThreadEnd(place: BodyPlace): void;
+  setThread(change: Partial<Thread>): void;
   setPrint(choice: Partial<PrintChoice>): void;
   setTheme(theme: Theme): void;
   /** `null` when the field's text is usable again. */
@@ -40,6 +45,14 @@ export function createViewActions(store: AppStore): ViewActions {
       store.setState((state) => ({ layers: { ...state.layers, [layer]: isShown } })),
     cutAt: (sectionZ) => store.setState({ sectionZ }),
     compareWith: (ghost) => store.setState({ ghost }),
+    pickThreadEnd: (place) =>
+      store.setState(({ thread }) => ({
+        thread:
+          thread.from === null || thread.to !== null
+            ? { from: place, to: null, isPicking: true }
+            : { ...thread, to: place, isPicking: false },
+      })),
+    setThread: (change) => store.setState(({ thread }) => ({ thread: { ...thread, ...change } })),
     setPrint: (choice) => store.setState(({ print }) => ({ print: { ...print, ...choice } })),
     setTheme: (theme) => store.setState({ theme }),
     setDraft: (fieldId, draft) =>

@@ -1,0 +1,73 @@
+import { surfaceOfBody } from '../../core/body/index.ts';
+import { locateOnMesh, positionOnMesh, traceShortestPath } from '../../core/mesh/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import type { BodyPlace } from './types.ts';
+
+/** A thread between two places: over the surface, and straight through. mm. */
+export interface LaidThread {
+  /** n × 3. */
+  readonly points: Float64Array;
+  readonly over: number;
+  readonly straight: number;
+}
+
+const laid = new WeakMap<Form, Map<string, LaidThread | null>>();
+
+/** The shortest way over the shown form; the same answer for the same form and places, worked out once. */
+export function layThread(form: Form, from: BodyPlace, to: BodyPlace): LaidThread | null {
+  const known = laid.get(form) ?? new Map<string, LaidThread | null>();
+  laid.set(form, known);
+  const key = `${from.at} ${to.at}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const [a, b] = [from, to].map(({ at }) => locateOnMesh(form.closedMesh, at));
+  const path = a && b ? traceShortestPath(form.closedMesh, a, b) : null;
+  const thread =
+    a && b && path
+      ? {
+          points: path.points,
+          over: path.length,
+          straight: distance(positionOnMesh(form.closedMesh, a), positionOnMesh(form.closedMesh, b)),
+        }
+      : null;
+  known.set(key, thread);
+  return thread;
+}
+
+const NAMED_PLACES = [
+  ['neckFront', 'Neck, front'],
+  ['neckBack', 'Neck, back'],
+  ['neckSideRight', 'Neck, right side'],
+  ['neckSideLeft', 'Neck, left side'],
+  ['shoulderPointRight', 'Shoulder point, right'],
+  ['shoulderPointLeft', 'Shoulder point, left'],
+  ['armpitRight', 'Armpit, right'],
+  ['armpitLeft', 'Armpit, left'],
+  ['bustPointRight', 'Bust point, right'],
+  ['bustPointLeft', 'Bust point, left'],
+  ['waistCentreFront', 'Waist, centre front'],
+  ['waistCentreBack', 'Waist, centre back'],
+  ['baseCentreFront', 'Base, centre front'],
+  ['baseCentreBack', 'Base, centre back'],
+] as const;
+
+/** Places with a name, so that a thread can be laid without pointing. */
+export function namedPlaces(form: Form): readonly BodyPlace[] {
+  const surface = surfaceOfBody(form.body);
+  const landmarks = form.body.landmarks as Readonly<Record<string, { u: number; v: number } | undefined>>;
+  const waist = form.body.levels.find(({ id }) => id === 'waist');
+  return NAMED_PLACES.flatMap(([id, name]) => {
+    const chart =
+      landmarks[id] ??
+      (waist && id.startsWith('waist')
+        ? { u: id.endsWith('Front') ? Math.PI / 2 : -Math.PI / 2, v: waist.v }
+        : undefined);
+    if (!chart) return [];
+    const [x, y, z] = surface.evaluate(Float64Array.of(chart.u, chart.v));
+    return [{ name, at: [x, y, z] as const }];
+  });
+}
+
+function distance(a: readonly number[], b: readonly number[]): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+}
