@@ -32,6 +32,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
   return (
     <g
       className="flat-piece"
+      data-piece={index}
       data-lit={isLit || undefined}
       transform={`translate(${dx} ${dy})`}
       onPointerMove={(event) => {

@@ -1,8 +1,9 @@
-import { type KeyboardEvent, type RefObject, useMemo, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, type RefObject, useMemo, useRef, useState } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
 import { arrangePieces } from './arrange-pieces.ts';
 import { FlatPiece } from './flat-piece.tsx';
 import { Icon } from './icon.tsx';
+import { type PieceSpot, StrainCross, StrainReadout } from './strain-probe.tsx';
 import { useElementSize } from './use-element-size.ts';
 import { usePanZoom } from './use-pan-zoom.ts';
 import { useStrainImages } from './use-strain-images.ts';
@@ -27,6 +28,13 @@ export function FlatView({ form }: { readonly form: Form }) {
   );
   const { viewBox, scale, zoom, move, showAll, handlers } = usePanZoom(svg, padded);
 
+  const [spot, setSpot] = useState<PieceSpot | null>(null);
+  const spotPlace = places.find(({ index }) => index === spot?.index);
+  const probe = (event: PointerEvent<SVGSVGElement>) => {
+    handlers.onPointerMove(event);
+    if (event.buttons === 0) setSpot(spotUnder(event));
+  };
+
   const onKeyDown = (event: KeyboardEvent) => {
     const step = KEY_STEP / zoom;
     if (event.key === 'ArrowLeft') move(-step, 0);
@@ -49,8 +57,12 @@ export function FlatView({ form }: { readonly form: Form }) {
           viewBox={viewBox}
           className="flat-svg"
           style={{ touchAction: zoom > 1 ? 'none' : 'pan-y' }}
-          onPointerLeave={() => actions.pointAt(null)}
           {...handlers}
+          onPointerMove={probe}
+          onPointerLeave={() => {
+            actions.pointAt(null);
+            setSpot(null);
+          }}
         >
           <title>The pieces laid flat</title>
           {places.map(({ index, dx, dy }) => (
@@ -64,6 +76,9 @@ export function FlatView({ form }: { readonly form: Form }) {
               image={images[index]}
             />
           ))}
+          {showsStrain && spot && spotPlace && (
+            <StrainCross form={form} spot={spot} dx={spotPlace.dx} dy={spotPlace.dy} scale={scale} />
+          )}
         </svg>
       </div>
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
@@ -80,8 +95,18 @@ export function FlatView({ form }: { readonly form: Form }) {
           <Icon name="fit" />
         </button>
       </fieldset>
+      {showsStrain && <StrainReadout form={form} spot={spot} />}
     </div>
   );
+}
+
+/** Which piece lies under the pointer, and where on it. */
+function spotUnder(event: PointerEvent<SVGSVGElement>): PieceSpot | null {
+  const group = (event.target as Element).closest<SVGGElement>('[data-piece]');
+  const toPiece = group?.getScreenCTM()?.inverse();
+  if (!group || !toPiece) return null;
+  const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(toPiece);
+  return { index: Number(group.dataset.piece), x, y: -y };
 }
 
 const PICTURE_LABEL =

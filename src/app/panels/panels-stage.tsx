@@ -4,6 +4,7 @@ import { FlatView } from './flat-view.tsx';
 import { PanelTable } from './panel-table.tsx';
 import { SeamAllowance } from './seam-allowance.tsx';
 import { SeamTable } from './seam-table.tsx';
+import { SeamWalk } from './seam-walk.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** The pieces unrolled: strain, seams that must match, and the files to cut from. */
@@ -27,6 +28,7 @@ export function PanelsStage() {
               <DownloadList />
               <CuttingChoices />
             </div>
+            <SeamWalk form={form} />
             <section aria-labelledby="seams-title">
               <h3 id="seams-title">Seams</h3>
               <SeamTable />
