@@ -56,24 +56,23 @@ export function checkSewing(
       );
     }
   });
+  const checkPath = (change: number, index: number): void => {
+    if (Math.abs(change) <= keptTolerance) return;
+    const what = 'A level, centre or shoulder line changes length';
+    issues.push(tell('flatten-path-length', `keptPaths.${index}`, what, change, keptTolerance));
+  };
+  const sums = new Map<string, { change: number; index: number }>();
   problem.keptPaths.forEach((path, index) => {
-    let change = 0;
+    const { change: before } = sums.get(path.sum ?? '') ?? { change: 0 };
+    let change = before;
     for (let k = 0; k + 1 < path.vertices.length; k++) {
       const [a, b] = [path.vertices[k], path.vertices[k + 1]];
       change += sewnLength(path.disk, a, b) - bodyLength(problem, path.disk, a, b);
     }
-    if (!(Math.abs(change) <= keptTolerance)) {
-      issues.push(
-        tell(
-          'flatten-path-length',
-          `keptPaths.${index}`,
-          'A level or centre line changes length',
-          change,
-          keptTolerance,
-        ),
-      );
-    }
+    if (path.sum === undefined) checkPath(change, index);
+    else sums.set(path.sum, { change, index });
   });
+  for (const { change, index } of sums.values()) checkPath(change, index);
   return issues;
 }
 

@@ -47,7 +47,16 @@ export interface TogetherJob extends JobBase {
  */
 export interface FlattenMemory {
   readonly disks: Map<string, PreparedDisk>;
-  readonly layouts: Map<string, Float64Array>;
+  readonly layouts: Map<string, JobResult>;
+}
+
+/** What a job comes to; plain data. */
+export interface JobResult {
+  /** #V × 2 mm. */
+  readonly flat: Float64Array;
+  /** Per rule of the job: its multiplier (energy per mm), and mm it gives way per unit of force. */
+  readonly forces: Float64Array;
+  readonly yields: Float64Array;
 }
 
 const MEMORY_SIZE = 64;
@@ -56,12 +65,12 @@ export function createFlattenMemory(): FlattenMemory {
   return { disks: new Map(), layouts: new Map() };
 }
 
-/** Solves one job: #V × 2 mm. Same job, same numbers, with memory or without. */
+/** Solves one job. Same job, same numbers, with memory or without. */
 export function runFlattenJob(
   job: FlattenJob,
   memory: FlattenMemory = createFlattenMemory(),
   trace?: LayoutOptions['trace'],
-): Result<Float64Array> {
+): Result<JobResult> {
   const path = `disks.${job.disk}`;
   const meshKey = hashBytes([job.mesh.positions, job.mesh.triangles]);
   const prepared = remember(memory.disks, meshKey, () => prepareDisk(job.mesh, path));
@@ -78,7 +87,9 @@ export function runFlattenJob(
       ? solveAlone(prepared.value, job, path, trace)
       : solveTogether(prepared.value, job, path, trace),
   );
-  return solved.ok ? success(solved.value.slice()) : solved;
+  if (!solved.ok) return solved;
+  const { flat, forces, yields } = solved.value;
+  return success({ flat: flat.slice(), forces: forces.slice(), yields: yields.slice() });
 }
 
 function solveAlone(
@@ -86,15 +97,18 @@ function solveAlone(
   job: AloneJob,
   path: string,
   trace: LayoutOptions['trace'],
-): Result<Float64Array> {
+): Result<JobResult> {
   const flat = startLayout(disk);
+  const rules = makeLengthRules(disk, job.rules);
   const solution = solveLayout(preferStretch(disk, job.wrinkleAversion), flat, {
-    rules: makeLengthRules(disk, job.rules),
+    rules,
     tolerance: toleranceAlone,
     lengthTolerance: 1e-2,
     ...(trace ? { trace } : {}),
   });
-  return solution.isConverged ? success(flat) : failure([describeFailure(solution, path, toleranceAlone)]);
+  return solution.isConverged
+    ? success({ flat, forces: rules.multipliers, yields: rules.yields })
+    : failure([describeFailure(solution, path, toleranceAlone)]);
 }
 
 function solveTogether(
@@ -102,11 +116,12 @@ function solveTogether(
   job: TogetherJob,
   path: string,
   trace: LayoutOptions['trace'],
-): Result<Float64Array> {
+): Result<JobResult> {
   const flat = job.alone.slice();
   const issues: Issue[] = [];
+  const rules = makeLengthRules(disk, job.rules);
   const solution = solveLayout(preferStretch(disk, job.wrinkleAversion), flat, {
-    rules: makeLengthRules(disk, job.rules),
+    rules,
     bending: makeOutlineBending(disk, flat, job.isStiff),
     tolerance: toleranceTogether,
     ...(trace ? { trace } : {}),
@@ -124,7 +139,8 @@ function solveTogether(
       limit: 0,
     });
   }
-  return issues.length > 0 ? failure(issues) : success(flat);
+  if (issues.length > 0) return failure(issues);
+  return success({ flat, forces: rules.multipliers, yields: rules.yields });
 }
 
 /** Looks a value up or makes it; only successes are kept, the oldest go first. */

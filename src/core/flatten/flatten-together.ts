@@ -4,6 +4,7 @@ import {
   type AloneJob,
   createFlattenMemory,
   type FlattenJob,
+  type JobResult,
   runFlattenJob,
   type TogetherJob,
 } from './flatten-jobs.ts';
@@ -14,6 +15,7 @@ import { traceOutline } from './prepare-disk.ts';
 import { chooseSeamTargets } from './seam-targets.ts';
 import { findStiffPlaces, rulesAlone, rulesTogether } from './sewing-rules.ts';
 import { groupSewnEdges, type SewnEdges, sourceOf } from './sewn-edges.ts';
+import { shareSums } from './share-sums.ts';
 import type { FlatDisk, FlattenOptions, FlattenProblem } from './types.ts';
 
 /** Share of the time spent before the seams are matched. */
@@ -58,9 +60,10 @@ export function planFlatten(
  * The second jobs: one length per sewn edge, shared by its sides, from the layouts of the first (parallel to `plan.jobs`).
  * Issues: lengths that contradict each other.
  */
-export function matchSeams(plan: FlattenPlan, alone: readonly Float64Array[]): Result<TogetherJob[]> {
-  const { problem, sewn, kept, options, jobs } = plan;
-  const layouts = new Map(jobs.map((job, k) => [job.disk, alone[k]]));
+export function matchSeams(plan: FlattenPlan, alone: readonly JobResult[]): Result<TogetherJob[]> {
+  const { problem, sewn, options, jobs } = plan;
+  const kept = shareSums(problem, sewn, plan.kept, new Map(jobs.map((job, k) => [job.disk, alone[k]])));
+  const layouts = new Map(jobs.map((job, k) => [job.disk, alone[k].flat]));
   const blend = options.seamLengthBlend ?? 0;
   const { targets, issues } = chooseSeamTargets(problem, sewn, kept, layouts, blend);
   if (issues.length > 0) return failure(issues);
@@ -69,7 +72,7 @@ export function matchSeams(plan: FlattenPlan, alone: readonly Float64Array[]): R
       ...job,
       kind: 'together',
       rules: rulesTogether(job.disk, sewn, targets, kept),
-      alone: alone[k],
+      alone: alone[k].flat,
       isStiff: findStiffPlaces(problem, traceOutline(job.mesh), job.disk, sewn),
     })),
   );
@@ -79,9 +82,9 @@ export function matchSeams(plan: FlattenPlan, alone: readonly Float64Array[]): R
  * Mirror images, checks and strain, from the layouts of the second jobs (parallel to `plan.jobs`). Issues: any length
  * missed in the result, with numbers.
  */
-export function finishFlatten(plan: FlattenPlan, together: readonly Float64Array[]): Result<FlatDisk[]> {
+export function finishFlatten(plan: FlattenPlan, together: readonly JobResult[]): Result<FlatDisk[]> {
   const { problem, sewn, jobs } = plan;
-  const layouts = new Map(jobs.map((job, k) => [job.disk, together[k]]));
+  const layouts = new Map(jobs.map((job, k) => [job.disk, together[k].flat]));
   const all = problem.disks.map((_, d) => {
     const flat = layouts.get(sourceOf(problem, d)) as Float64Array;
     return sourceOf(problem, d) === d ? flat : mirrorFlat(flat);
@@ -107,13 +110,8 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
   const plan = planFlatten(problem, options);
   if (!plan.ok) return plan;
   const memory = options.memory ?? createFlattenMemory();
-  const run = (
-    jobs: readonly FlattenJob[],
-    from: number,
-    to: number,
-    what: string,
-  ): Result<Float64Array[]> => {
-    const layouts: Float64Array[] = [];
+  const run = (jobs: readonly FlattenJob[], from: number, to: number, what: string): Result<JobResult[]> => {
+    const layouts: JobResult[] = [];
     const issues: Issue[] = [];
     for (const [k, job] of jobs.entries()) {
       if (options.isCancelled?.()) return failure([cancelled]);

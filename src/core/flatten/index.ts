@@ -7,6 +7,7 @@ export {
   createFlattenMemory,
   type FlattenJob,
   type FlattenMemory,
+  type JobResult,
   runFlattenJob,
 } from './flatten-jobs.ts';
 export {

@@ -18,6 +18,8 @@ export interface LengthRules {
   /** Per edge: slots of blocks first-first, second-second, and the coupling. */
   readonly slots: Int32Array;
   readonly penalties: Float64Array;
+  /** #R mm per unit of force by which the length gives way, the other rules let go; 0 for rules of one edge. Written by the solver. */
+  readonly yields: Float64Array;
 }
 
 /** Energy per mm² of length error. Large: multiplier steps then converge in a few solves. */
@@ -32,6 +34,7 @@ export const noRules: LengthRules = {
   multipliers: new Float64Array(0),
   slots: new Int32Array(0),
   penalties: new Float64Array(0),
+  yields: new Float64Array(0),
 };
 
 /** Builds rules from vertex chains: each list of vertex pairs with its total. Throws when a pair is no mesh edge. */
@@ -58,7 +61,8 @@ export function makeLengthRules(
     }
     ruleStart[r + 1] = e;
   });
-  return { edges, ruleStart, targets, multipliers: new Float64Array(rules.length), slots, penalties };
+  const [multipliers, yields] = [new Float64Array(rules.length), new Float64Array(rules.length)];
+  return { edges, ruleStart, targets, multipliers, slots, penalties, yields };
 }
 
 /** Length errors (mm) into `errors`; returns Σ λ c + ρ c² / 2. */

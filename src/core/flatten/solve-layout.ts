@@ -213,6 +213,7 @@ class LayoutSystem {
         matrix[k * count + q] = disk.solver.innerProduct(w[k], w[q]);
         matrix[q * count + k] = matrix[k * count + q];
       }
+      rules.yields[wide[k]] = matrix[k * count + k];
       matrix[k * count + k] += 1 / rules.penalties[wide[k]];
     }
     solveDense(matrix, right);

@@ -16,6 +16,8 @@ export interface Join {
 export interface KeptPath {
   readonly disk: number;
   readonly vertices: Uint32Array;
+  /** Of paths with the same `sum` only the lengths' sum is kept; each takes the share it strains least with. */
+  readonly sum?: string;
 }
 
 export interface FlattenProblem {

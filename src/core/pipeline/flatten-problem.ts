@@ -59,15 +59,26 @@ function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
 /**
  * Level seams and seams of one chart angle (centre front, centre back, side, shoulder) keep their whole length, not
  * that of each edge: a maker reads these lengths off the body with a tape. One side is enough, its partner is joined
- * to it.
+ * to it. A line of several seams, as the neck's base, a shoulder or a level seam, keeps the sum, each half its own on
+ * uprights: that is what a tape reads there.
  */
 function seamPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
   return shell.seams
     .filter((seam) => seam.isLevel || hasOneAngle(shell.chart, seam.points))
     .map((seam) => {
       const [a] = seamSides(shell, seam);
-      return { name: `seam ${seam.letter}, ${seam.name}`, path: { disk: a.panel, vertices: a.vertices } };
+      const sum = seam.isLevel ? seam.lineId : `${seam.lineId}-${halfOf(shell, seam.points)}`;
+      return {
+        name: `seam ${seam.letter}, ${seam.name}`,
+        path: { disk: a.panel, vertices: a.vertices, sum: `seam-${sum}` },
+      };
     });
+}
+
+/** Which half of the body a seam's middle lies on. */
+function halfOf(shell: SeamedShell, points: Uint32Array): string {
+  const x = Math.cos(shell.chart[2 * points[points.length >> 1]]);
+  return Math.abs(x) < 1e-9 ? 'centre' : x > 0 ? 'right' : 'left';
 }
 
 function hasOneAngle(chart: Float64Array, points: Uint32Array): boolean {
