@@ -17,7 +17,12 @@ export interface FormatOptions extends PaperOptions {
   readonly formats?: readonly string[];
   readonly mat?: { readonly width: number; readonly height: number };
   readonly kerf?: number;
+  readonly bladeOffset?: number;
+  readonly overcut?: number;
+  readonly strokeText?: boolean;
   readonly colours?: Readonly<Record<string, string>>;
+  readonly modelScale?: number;
+  readonly wall?: number;
 }
 
 /** Written when nothing else is asked for. */
@@ -44,7 +49,21 @@ export function addCutterOptions(command: Command): Command {
       readMat,
     )
     .option('--kerf <length>', 'width of the cut, by half of which lines are moved', readMargin)
+    .option('--blade-offset <length>', 'from the axis of a dragged knife to its tip', readMargin)
+    .option(
+      '--overcut <length>',
+      'how far a dragged knife goes on past the start of a closed cut',
+      readMargin,
+    )
+    .option('--stroke-text', 'letters of single strokes, for a pen')
     .option('--colours <list>', 'colours by layer, for example cut=#ff0000,sew=none', readColours);
+}
+
+/** Options for the model of a 3D printer. */
+export function addModelOptions(command: Command): Command {
+  return command
+    .option('--model-scale <n>', 'scale of the model for --formats stl: 5 is 1 : 5', readScale)
+    .option('--wall <length>', 'walls of the hollow model', readMargin);
 }
 
 /** The option that names the kinds of files. */
@@ -56,27 +75,38 @@ export function addFormatOption(command: Command): Command {
   );
 }
 
-/** What to hand to `exportForm`, with the letters for the PDF read from disk. */
+/** What to hand to `exportForm`: what the project says, over it the options, and the letters for the PDF read from disk. */
 export async function exportOptionsOf(
   options: FormatOptions,
   date: string,
+  saved: Pick<ExportOptions, 'papers' | 'print' | 'cutter'>,
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
   const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
   const file = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
   return {
     formats,
+    ...saved,
     ...(options.paper ? { papers: options.paper } : {}),
     ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
     print: {
+      ...saved.print,
       ...(options.margin === undefined ? {} : { margin: options.margin }),
       ...(options.butt ? { joint: 'butt' as const } : {}),
       ...(correction ? { correction } : {}),
     },
     cutter: {
+      ...saved.cutter,
       ...(options.mat ? { mat: options.mat } : {}),
       ...(options.kerf === undefined ? {} : { kerf: options.kerf }),
-      ...(options.colours ? { colours: options.colours } : {}),
+      ...(options.bladeOffset === undefined ? {} : { bladeOffset: options.bladeOffset }),
+      ...(options.overcut === undefined ? {} : { overcut: options.overcut }),
+      ...(options.strokeText ? { strokeText: true } : {}),
+      ...(options.colours ? { colours: { ...saved.cutter?.colours, ...options.colours } } : {}),
+    },
+    model: {
+      ...(options.modelScale === undefined ? {} : { scale: options.modelScale }),
+      ...(options.wall === undefined ? {} : { wall: options.wall }),
     },
     date,
     font: { name: 'DejaVuSans', bytes: await readFile(file) },
@@ -93,6 +123,12 @@ function readList(text: string, known: readonly string[], word: string): string[
   throw new InvalidArgumentError(
     `There is no ${word} called “${unknown.join('”, “')}”. There are: ${known.join(', ')}.`,
   );
+}
+
+function readScale(text: string): number {
+  const scale = Number(text.replace(/^1\s*:\s*/, ''));
+  if (Number.isFinite(scale) && scale > 0) return scale;
+  throw new InvalidArgumentError('It must be a number: 5 is 1 : 5.');
 }
 
 function readMat(text: string): { width: number; height: number } {

@@ -1,5 +1,6 @@
-import { exportForm, makeForm } from '../core/pipeline/index.ts';
-import type { Project } from '../core/project/index.ts';
+import type { NotchShape } from '../core/pattern/index.ts';
+import { exportForm, makeForm, readCutting } from '../core/pipeline/index.ts';
+import type { Project, ProjectCloth } from '../core/project/index.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 import { exitCodes } from './exit-codes.ts';
@@ -14,6 +15,8 @@ export interface MakeCommandOptions extends FormatOptions {
   readonly triangles?: number;
   readonly allowance?: number;
   readonly layout?: string;
+  readonly allowanceFor?: Readonly<Record<string, number>>;
+  readonly notches?: NotchShape;
 }
 
 /** Makes the form of a saved project and writes its files. */
@@ -38,7 +41,12 @@ export async function makeCommand(
   progress.end();
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues)}\n`);
   if (!form.ok) return exitCodes.errorsInProject;
-  const files = await exportForm(form.value, await exportOptionsOf(options, date));
+  const saved = readCutting(project.value.cutting);
+  if (!saved.ok) {
+    stderr.write(`${describeIssues(saved.issues)}\n`);
+    return exitCodes.errorsInProject;
+  }
+  const files = await exportForm(form.value, await exportOptionsOf(options, date, saved.value));
   if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues)}\n`);
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);
@@ -54,7 +62,29 @@ function withOptions(project: Project, options: MakeCommandOptions): Project {
   return {
     ...project,
     seams: options.layout === undefined ? project.seams : { ...project.seams, layout: options.layout },
-    cloth:
-      options.allowance === undefined ? project.cloth : { ...project.cloth, allowance: options.allowance },
+    cloth: {
+      ...project.cloth,
+      ...(options.allowance === undefined ? {} : { allowance: options.allowance }),
+      ...(options.notches === undefined ? {} : { notchShape: options.notches }),
+      ...allowancesOf(project.cloth, options.allowanceFor ?? {}),
+    },
+  };
+}
+
+const KINDS = ['seam', 'opening'];
+const MATERIALS = ['shell', 'webs', 'covers', 'arms'];
+
+/** Allowances given by name: of a kind of edge, of a material, else of one edge. */
+function allowancesOf(cloth: ProjectCloth, given: Readonly<Record<string, number>>): ProjectCloth {
+  const pick = (isMeant: (name: string) => boolean) =>
+    Object.fromEntries(Object.entries(given).filter(([name]) => isMeant(name)));
+  if (Object.keys(given).length === 0) return {};
+  return {
+    allowanceByKind: { ...cloth.allowanceByKind, ...pick((name) => KINDS.includes(name)) },
+    allowanceByMaterial: { ...cloth.allowanceByMaterial, ...pick((name) => MATERIALS.includes(name)) },
+    allowanceByEdge: {
+      ...cloth.allowanceByEdge,
+      ...pick((name) => !KINDS.includes(name) && !MATERIALS.includes(name)),
+    },
   };
 }

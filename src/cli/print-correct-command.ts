@@ -1,4 +1,4 @@
-import { exportForm, makeForm } from '../core/pipeline/index.ts';
+import { exportForm, makeForm, readCutting } from '../core/pipeline/index.ts';
 import { correctionFromBars } from '../core/sheet/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
@@ -37,6 +37,10 @@ export async function printCorrectCommand(
     stderr.write(`${describeIssues(project.issues)}\n`);
     return exitCodes.errorsInProject;
   }
+  // The bars measured now stand for those saved before.
+  const { measuredBars: _before, ...cutting } = project.value.cutting;
+  const saved = readCutting(cutting);
+  if (!saved.ok) return exitCodes.errorsInProject;
   const progress = showProgress(stderr);
   const date = new Date().toISOString().slice(0, 10);
   const form = makeForm(project.value, { onProgress: progress.onProgress, date });
@@ -47,7 +51,7 @@ export async function printCorrectCommand(
   }
   const files = await exportForm(
     form.value,
-    await exportOptionsOf({ ...options, formats: ['pdf'] }, date, value),
+    await exportOptionsOf({ ...options, formats: ['pdf'] }, date, saved.value, value),
   );
   if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues)}\n`);
   if (!files.ok) return exitCodes.usage;

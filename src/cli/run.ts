@@ -1,11 +1,12 @@
-import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { parseLength } from '../core/base/index.ts';
+import { NOTCH_SHAPES } from '../core/pattern/index.ts';
 import { allowanceLimits } from '../core/project/index.ts';
 import { checkCommand } from './check-command.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
-import { addCutterOptions, addFormatOption, addPaperOptions } from './export-options.ts';
+import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } from './export-options.ts';
 import { makeCommand } from './make-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
 
@@ -68,9 +69,19 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
       'seam allowance instead of the saved one: 10, "1 cm", "3/8 in"',
       readAllowance,
     )
+    .option(
+      '--allowance-for <list>',
+      'other allowances: opening=15,webs=8,base=20 (kind of edge, material, or seam id)',
+      readAllowances,
+    )
+    .addOption(
+      new Option('--notches <shape>', 'how marks show at the cut edge, instead of the saved way').choices(
+        NOTCH_SHAPES,
+      ),
+    )
     .option('-l, --layout <id>', 'seam layout instead of the saved one')
     .action(async (file, options) => end(await makeCommand(file, options, streams)));
-  addCutterOptions(addPaperOptions(addFormatOption(make)));
+  addModelOptions(addCutterOptions(addPaperOptions(addFormatOption(make))));
   const correct = program
     .command('print-correct')
     .description('write the pages again for a printer that does not print to size')
@@ -125,6 +136,16 @@ function readAllowance(text: string): number {
   throw new InvalidArgumentError(
     `It must be a length from ${min} to ${max} mm; a number alone is millimetres.`,
   );
+}
+
+function readAllowances(text: string): Record<string, number> {
+  const allowances: Record<string, number> = {};
+  for (const part of text.split(',')) {
+    const pair = /^\s*([^=]+?)\s*=\s*(.+)$/.exec(part);
+    if (!pair) throw new InvalidArgumentError('It must be name=length, with commas between.');
+    allowances[pair[1]] = readAllowance(pair[2]);
+  }
+  return allowances;
 }
 
 function readLength(text: string): number {

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { unzipSync } from 'fflate';
@@ -27,6 +27,7 @@ describe('loftseam make with formats', () => {
     expect(names).toEqual(
       [
         ...['body.glb', 'body.obj', 'body.stl', 'form.zip', 'model-1-to-5.stl', 'panels.dxf', 'panels.obj'],
+        ...['model-1-to-5-hollow.stl', 'panels.glb', 'panels.stl'],
         ...['card.svg', 'covers.svg', 'foam.svg', 'webs.svg'],
         ...['panels.svg', 'print-a4.pdf', 'print-letter.pdf', 'report.json', 'seams.csv', 'tapes.csv'],
       ].sort(),
@@ -58,6 +59,69 @@ describe('loftseam make with formats', () => {
     const zips = await Promise.all([out, again].map((place) => readFile(path.join(place, 'form.zip'))));
     expect(Buffer.compare(zips[0], zips[1])).toBe(0);
   }, 60_000);
+
+  it('takes notches, allowances, knives and models as asked, from the file and over it', async () => {
+    const project = JSON.parse(await readFile(straight, 'utf8'));
+    project.cutting = { mat: { width: 600, height: 400 }, kerf: 0.2, paper: 'letter', strokeText: true };
+    project.cloth = { ...project.cloth, allowanceByKind: { opening: 14 } };
+    const file = path.join(folder, 'own.loftseam.json');
+    await writeFile(file, JSON.stringify(project));
+    const out = path.join(folder, 'own');
+    const wishes = [
+      '--formats',
+      'cutter,labels,svg,stl',
+      '--notches',
+      't',
+      '--allowance-for',
+      'webs=8,shell=12',
+    ];
+    const { code, err } = await loftseam(
+      'make',
+      file,
+      '--out',
+      out,
+      ...coarse,
+      ...wishes,
+      '--model-scale',
+      '8',
+      '--blade-offset',
+      '0.5',
+    );
+    expect(code, err).toBe(0);
+    const names = await readdir(out);
+    for (const name of ['labels-letter.pdf', 'model-1-to-8-hollow.stl', 'cutter-shell-A1.svg'])
+      expect(names).toContain(name);
+    const panels = await readFile(path.join(out, 'panels.svg'), 'utf8');
+    expect(panels).toContain('/bar"');
+    expect(panels).toContain('Seam allowance 12 mm');
+    expect(panels).toMatch(/base[^<]*: 14 mm/);
+    expect(await readFile(path.join(out, 'webs.svg'), 'utf8')).toContain('Seam allowance 8 mm');
+    // Single strokes: no text, and the mat's own size.
+    const sheet = await readFile(path.join(out, 'cutter-shell-A1.svg'), 'utf8');
+    expect(sheet).not.toContain('<text');
+    expect(sheet).toContain('width="600mm" height="400mm"');
+  }, 60_000);
+
+  it('refuses what cannot be, naming field and limit, and writes nothing', async () => {
+    const cases: [string[], RegExp][] = [
+      [['--formats', 'svg,docx'], /no format called “docx”/],
+      [['--paper', 'a4', '--margin', '90'], /margin.*90 mm.*at least 60 mm/i],
+      [['--formats', 'cutter', '--kerf', '9'], /kerf of 9 mm.*0 to 3 mm/i],
+      [['--formats', 'cutter', '--blade-offset', '5'], /blade offset of 5 mm.*0 to 2 mm/i],
+      [['--formats', 'stl', '--wall', '12'], /Walls of 12 mm.*0\.4 to 4\.0 mm/],
+      [['--allowance-for', 'seam=1'], /allowance of 1 mm.*3 to 60 mm/i],
+      [['--notches', 'star'], /Allowed choices are slit, t, outward/],
+      [['--allowance', '45'], /allowances folded in would cover it/],
+      [['--only', 'nobody'], /no piece called “nobody”/],
+    ];
+    for (const [wishes, message] of cases) {
+      const out = path.join(folder, `refused-${wishes.join('')}`.replaceAll('/', ''));
+      const { code, err } = await loftseam('make', straight, '--out', out, ...coarse, ...wishes);
+      expect(code, wishes.join(' ')).not.toBe(0);
+      expect(err.replaceAll(/\s+/g, ' '), wishes.join(' ')).toMatch(message);
+      await expect(readdir(out), wishes.join(' ')).rejects.toThrow();
+    }
+  }, 120_000);
 
   it('writes only the pieces asked for', async () => {
     const out = path.join(folder, 'one');

@@ -1,19 +1,25 @@
+import { useState } from 'react';
 import { CAUTIONS } from '../../core/supports/index.ts';
 import { isFormBehind } from '../store/index.ts';
+import { AllowanceChoices } from './allowance-choices.tsx';
 import { CautionList } from './caution-list.tsx';
 import { Download } from './download-list.tsx';
-import { PrintChoices, usePrintCorrection } from './print-choices.tsx';
-import { SeamAllowance } from './seam-allowance.tsx';
+import { MachineChoices } from './machine-choices.tsx';
+import { PrintChoices } from './print-choices.tsx';
 import { useApp, useServices } from './workroom-context.tsx';
 
 const MATERIALS: Readonly<Record<string, string>> = {
   shell: 'outer cloth',
 };
 
+/** Ids of pieces that are not wanted this time. */
+type LeftOut = ReadonlySet<string>;
+
 /** Onto paper, cloth and card: the printed pattern, files for machines, and how to cut unhurt. */
 export function CuttingStage() {
   const form = useApp((state) => state.form);
   const isBehind = useApp(isFormBehind);
+  const [leftOut, setLeftOut] = useState<LeftOut>(new Set());
   return (
     <div className="stage cutting-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
@@ -22,9 +28,9 @@ export function CuttingStage() {
       </header>
       {form ? (
         <>
-          <PrintFiles />
-          <MachineFiles />
-          <PieceList />
+          <PrintFiles leftOut={leftOut} />
+          <MachineFiles leftOut={leftOut} />
+          <PieceList leftOut={leftOut} onChange={setLeftOut} />
         </>
       ) : (
         <p className="quiet">Drafting the pieces…</p>
@@ -34,27 +40,41 @@ export function CuttingStage() {
   );
 }
 
-function PrintFiles() {
-  const paper = useApp((state) => state.print.paper);
-  const correction = usePrintCorrection();
+function usePieces() {
+  const form = useApp((state) => state.form);
+  return [...(form?.pieces ?? []), ...(form?.inside?.pieces ?? [])];
+}
+
+/** Makes files of the pieces wanted. */
+function useDownload(leftOut: LeftOut) {
   const services = useServices();
+  const pieces = usePieces();
+  const wanted = pieces.map(({ id }) => id).filter((id) => !leftOut.has(id));
+  return (format: string) =>
+    services.download({
+      formats: [format],
+      ...(wanted.length < pieces.length ? { pieces: wanted } : {}),
+    });
+}
+
+function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
+  const download = useDownload(leftOut);
   return (
     <section className="print-files" aria-labelledby="print-title">
       <h3 id="print-title">On paper</h3>
-      <SeamAllowance />
+      <AllowanceChoices />
       <PrintChoices />
       <ul className="downloads">
         <Download
           name="Pattern"
           what="PDF: cover with test bars, key, numbered pages"
-          start={() =>
-            services.download({
-              formats: ['pdf'],
-              papers: [paper],
-              ...(correction?.ok ? { correction: correction.value } : {}),
-            })
-          }
+          start={() => download('pdf')}
           isMain
+        />
+        <Download
+          name="Labels"
+          what="PDF: a label to sew in for every piece"
+          start={() => download('labels')}
         />
       </ul>
     </section>
@@ -69,49 +89,82 @@ const FILES = [
     what: 'SVG hairlines for a cutting machine, a colour for each layer',
   },
   { format: 'dxf', name: 'Outlines', what: 'DXF, with the layers used for clothing' },
-  { format: 'stl', name: 'Solid', what: 'STL, the body in full size and a model 1 : 5' },
+  { format: 'stl', name: 'Solid', what: 'STL: the body, a model 1 : 5 solid and hollow, flat panels' },
   { format: 'obj', name: 'Surfaces', what: 'OBJ, body and panels with their flat shapes' },
   { format: 'csv', name: 'Tables', what: 'CSV, tapes and seams' },
-  { format: 'zip', name: 'Everything', what: 'one archive of all files, with the A4 pattern' },
+  { format: 'zip', name: 'Everything', what: 'one archive of all files, with the pattern on your paper' },
 ] as const;
 
-function MachineFiles() {
-  const services = useServices();
+function MachineFiles({ leftOut }: { readonly leftOut: LeftOut }) {
+  const download = useDownload(leftOut);
   return (
     <section aria-labelledby="machines-title">
       <h3 id="machines-title">For machines and other programs</h3>
+      <MachineChoices />
       <ul className="downloads">
         {FILES.map(({ format, name, what }) => (
-          <Download
-            key={format}
-            name={name}
-            what={what}
-            start={() => services.download({ formats: [format] })}
-          />
+          <Download key={format} name={name} what={what} start={() => download(format)} />
         ))}
       </ul>
     </section>
   );
 }
 
-/** What to cut, by material. */
-function PieceList() {
-  const form = useApp((state) => state.form);
-  const pieces = [...(form?.pieces ?? []), ...(form?.inside?.pieces ?? [])];
+interface PieceListProps {
+  readonly leftOut: LeftOut;
+  readonly onChange: (leftOut: LeftOut) => void;
+}
+
+/** What to cut, by material; what is not ticked is left out of the files. */
+function PieceList({ leftOut, onChange }: PieceListProps) {
+  const pieces = usePieces();
   const materials = [...new Set(pieces.map(({ material }) => material))];
+  const want = (ids: readonly string[], isWanted: boolean) => {
+    const next = new Set(leftOut);
+    for (const id of ids) {
+      if (isWanted) next.delete(id);
+      else next.add(id);
+    }
+    onChange(next);
+  };
+  const missing = pieces.filter(({ id }) => leftOut.has(id)).length;
   return (
     <section aria-labelledby="cut-list-title">
       <h3 id="cut-list-title">To cut</h3>
+      <p className="quiet" role="status">
+        {missing === 0
+          ? 'All pieces go into the files.'
+          : `${missing} of ${pieces.length} pieces are left out.`}
+      </p>
       {materials.map((material) => {
         const own = pieces.filter((piece) => piece.material === material);
+        const ids = own.map(({ id }) => id);
+        const name = MATERIALS[material] ?? material;
         return (
           <details key={material} className="cut-list">
             <summary>
-              {MATERIALS[material] ?? material} <span className="quiet">{own.length}</span>
+              {name} <span className="quiet">{own.length}</span>
             </summary>
+            <label className="check-row">
+              <input
+                type="checkbox"
+                checked={ids.every((id) => !leftOut.has(id))}
+                onChange={(event) => want(ids, event.target.checked)}
+              />
+              all of {name}
+            </label>
             <ul>
-              {own.map(({ id, name }) => (
-                <li key={id}>{name}</li>
+              {own.map((piece) => (
+                <li key={piece.id}>
+                  <label className="check-row">
+                    <input
+                      type="checkbox"
+                      checked={!leftOut.has(piece.id)}
+                      onChange={(event) => want([piece.id], event.target.checked)}
+                    />
+                    {piece.name}
+                  </label>
+                </li>
               ))}
             </ul>
           </details>

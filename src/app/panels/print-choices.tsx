@@ -1,20 +1,23 @@
+import { useState } from 'react';
+import type { Project } from '../../core/project/index.ts';
 import { correctionFromBars, PAPERS } from '../../core/sheet/index.ts';
 import { LengthInput } from './length-input.tsx';
+import { LengthRow } from './length-row.tsx';
 import { signedPercent } from './say-numbers.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** mm; wide enough for every printed bar, so that a wrong scale is told and not refused. */
 const BAR_LIMITS = { min: 50, max: 250 };
+const NOTHING: Project['cutting'] = {};
 
-/** How this printer must be corrected; null until both bars are measured. */
-export function usePrintCorrection() {
-  const { across, up } = useApp((state) => state.print);
-  return across === null || up === null ? null : correctionFromBars({ x: across, y: up });
+/** What the project says about paper and machines. */
+export function useCutting(): Project['cutting'] {
+  return useApp((state) => state.project?.cutting ?? NOTHING);
 }
 
-/** Paper, and the two bars that tell whether the printer keeps to the scale. */
+/** Paper, how its pages join, and the two bars that tell whether the printer keeps to the scale. */
 export function PrintChoices() {
-  const { paper, across, up } = useApp((state) => state.print);
+  const { paper = 'a4', margin, joint = 'overlap' } = useCutting();
   const actions = useActions();
   return (
     <>
@@ -25,7 +28,7 @@ export function PrintChoices() {
         <select
           id="paper"
           value={paper}
-          onChange={(event) => actions.setPrint({ paper: event.target.value })}
+          onChange={(event) => actions.setCutting({ paper: event.target.value }, 'paper')}
         >
           {PAPERS.map(({ id, name }) => (
             <option key={id} value={id}>
@@ -34,34 +37,80 @@ export function PrintChoices() {
           ))}
         </select>
       </div>
-      <details className="printer" open={across !== null || up !== null}>
-        <summary>My printer does not print true</summary>
-        <p className="measure-how">
-          Print the first page, measure the long bar across and the long bar up, and print again with what you
-          measured typed here.
-        </p>
-        {(['across', 'up'] as const).map((way) => (
-          <div className="field-row" key={way}>
-            <span className="measure-name">Bar {way}</span>
-            <LengthInput
-              fieldId={`print.${way}`}
-              label={`Bar ${way} measures`}
-              value={way === 'across' ? across : up}
-              limits={BAR_LIMITS}
-              isOptional
-              onValue={(mm) => actions.setPrint({ [way]: mm })}
-            />
-          </div>
-        ))}
-        <CorrectionVerdict />
+      <details className="printer">
+        <summary>Margins and joints</summary>
+        <LengthRow
+          name="Page margin"
+          fieldId="cutting.margin"
+          value={margin}
+          usual={10}
+          limits={{ min: 0, max: 50 }}
+          onValue={(mm) => actions.setCutting({ margin: mm }, 'page margin')}
+        />
+        <div className="field-row">
+          <label className="measure-name" htmlFor="joint">
+            Pages meet
+          </label>
+          <select
+            id="joint"
+            value={joint}
+            onChange={(event) =>
+              actions.setCutting({ joint: event.target.value === 'butt' ? 'butt' : 'overlap' }, 'joints')
+            }
+          >
+            <option value="overlap">one laid over the other</option>
+            <option value="butt">edge to edge</option>
+          </select>
+        </div>
       </details>
+      <PrinterBars />
     </>
   );
 }
 
+/** Both bars are wanted before anything is corrected; a single one waits here. */
+function PrinterBars() {
+  const { measuredBars } = useCutting();
+  const actions = useActions();
+  const [half, setHalf] = useState<{ across: number | null; up: number | null }>({ across: null, up: null });
+  const across = measuredBars?.across ?? half.across;
+  const up = measuredBars?.up ?? half.up;
+  const measure = (way: 'across' | 'up', mm: number | null) => {
+    const next = { across, up, [way]: mm };
+    setHalf(next);
+    const isWhole = next.across !== null && next.up !== null;
+    const bars = isWhole ? { across: next.across as number, up: next.up as number } : undefined;
+    actions.setCutting({ measuredBars: bars }, 'printer correction');
+  };
+  return (
+    <details className="printer" open={across !== null || up !== null}>
+      <summary>My printer does not print true</summary>
+      <p className="measure-how">
+        Print the first page, measure the long bar across and the long bar up, and print again with what you
+        measured typed here.
+      </p>
+      {(['across', 'up'] as const).map((way) => (
+        <div className="field-row" key={way}>
+          <span className="measure-name">Bar {way}</span>
+          <LengthInput
+            fieldId={`cutting.measuredBars.${way}`}
+            label={`Bar ${way} measures`}
+            value={way === 'across' ? across : up}
+            limits={BAR_LIMITS}
+            isOptional
+            onValue={(mm) => measure(way, mm)}
+          />
+        </div>
+      ))}
+      <CorrectionVerdict />
+    </details>
+  );
+}
+
 function CorrectionVerdict() {
-  const correction = usePrintCorrection();
-  if (!correction) return null;
+  const { measuredBars } = useCutting();
+  if (!measuredBars) return null;
+  const correction = correctionFromBars({ x: measuredBars.across, y: measuredBars.up });
   return correction.ok ? (
     <p className="quiet" role="status">
       Pages will be stretched {signedPercent(correction.value.x - 1, 2)} across and{' '}

@@ -10,8 +10,8 @@ export interface Demo {
 /** Files wanted: formats as the pipeline names them. Several files come as one archive. */
 export interface FileWish {
   readonly formats: readonly string[];
-  readonly papers?: readonly string[];
-  readonly correction?: { readonly x: number; readonly y: number };
+  /** Ids of the pieces wanted; absent = all. */
+  readonly pieces?: readonly string[];
   /** Only the file of this name. */
   readonly only?: string;
 }

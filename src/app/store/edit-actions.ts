@@ -15,6 +15,10 @@ export interface EditActions {
   setShape(id: string, value: string | number | null, label: string): void;
   setLayout(id: string, label: string): void;
   setAllowance(mm: number): void;
+  /** `undefined` goes back to the usual. */
+  setCloth(change: Changes<Project['cloth']>, label: string): void;
+  /** Paper, printer, cutting machine; `undefined` goes back to the usual. */
+  setCutting(change: Changes<Project['cutting']>, label: string): void;
   setLengthBlend(blend: number): void;
   /** `null` goes back to the usual. */
   setInside(id: 'tubeDiameter' | 'boardThickness', mm: number | null, label: string): void;
@@ -24,6 +28,16 @@ export interface EditActions {
   /** Text that could not be used goes first, then one step at a time. */
   undo(): void;
   redo(): void;
+}
+
+/** New values by key; `undefined` takes a key away. */
+export type Changes<T> = { readonly [K in keyof T]?: T[K] | undefined };
+
+/** The section with what changed; itself when nothing did. */
+function withChanges<T extends object>(section: T, change: Changes<T>): T {
+  const entries = Object.entries({ ...section, ...change }).filter(([, value]) => value !== undefined);
+  const next = Object.fromEntries(entries) as T;
+  return JSON.stringify(next) === JSON.stringify(section) ? section : next;
 }
 
 /** Edits of the project, each a named undo step. */
@@ -82,7 +96,9 @@ export function createEditActions(store: AppStore): EditActions {
       }),
     setLayout: (layout, label) =>
       change(`Use ${label}`, (project) =>
-        project.seams.layout === layout ? project : { ...project, seams: { ...project.seams, layout } },
+        project.seams.layout === layout && project.seams.lines === undefined
+          ? project
+          : { ...project, seams: withoutLines({ ...project.seams, layout }) },
       ),
     setAllowance: (allowance) =>
       change('Set seam allowance', (project) =>
@@ -90,6 +106,16 @@ export function createEditActions(store: AppStore): EditActions {
           ? project
           : { ...project, cloth: { ...project.cloth, allowance } },
       ),
+    setCloth: (wishes, label) =>
+      change(`Set ${label}`, (project) => {
+        const cloth = withChanges(project.cloth, wishes);
+        return cloth === project.cloth ? project : { ...project, cloth };
+      }),
+    setCutting: (wishes, label) =>
+      change(`Set ${label}`, (project) => {
+        const cutting = withChanges(project.cutting, wishes);
+        return cutting === project.cutting ? project : { ...project, cutting };
+      }),
     setLengthBlend: (lengthBlend) =>
       change('Set seam lengths', (project) =>
         project.seams.lengthBlend === lengthBlend
@@ -119,6 +145,11 @@ export function createEditActions(store: AppStore): EditActions {
       store.setState({ drafts: {} });
     },
   };
+}
+
+/** Back to the lines of the named layout. */
+function withoutLines({ lines: _own, ...seams }: Project['seams']): Project['seams'] {
+  return seams;
 }
 
 function withReadings(body: Project['body'], id: string, readings: readonly number[]): Project['body'] {

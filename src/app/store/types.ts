@@ -1,7 +1,8 @@
 import type { Issue } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form, SeamPreview } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import type { SeamEdit } from '../../core/seams/index.ts';
 
 export type Stage = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
 export const STAGES: readonly Stage[] = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting'];
@@ -63,13 +64,29 @@ export interface Thread {
   readonly isPicking: boolean;
 }
 
-/** Paper and printer; they belong to the maker's desk, not to the project. */
-export interface PrintChoice {
-  /** Id in the table of papers. */
-  readonly paper: string;
-  /** What the bars of the test page measure on paper, mm; null = not measured. */
-  readonly across: number | null;
-  readonly up: number | null;
+/** A point of a seam line that can be pulled. */
+export interface GripName {
+  readonly lineId: string;
+  readonly anchor: number;
+}
+
+/** Where a point is wanted; the last of a pull is kept. */
+export interface SeamPull extends SeamEdit {
+  readonly isLast?: boolean;
+}
+
+/** Seam lines being pulled by hand. */
+export interface SeamWork {
+  /** The project `preview` began from; a pull starts only while this is the present one. */
+  readonly base: Project | null;
+  readonly preview: SeamPreview | null;
+  /** Strain before the first pull since the lines were last made anew. */
+  readonly before: SeamPreview['strain'] | null;
+  readonly chosen: GripName | null;
+  /** null = nothing is being pulled. */
+  readonly pull: SeamPull | null;
+  /** Why the point cannot go where it was last wanted. */
+  readonly refusal: string;
 }
 
 /** What is drawn on the body. */
@@ -124,7 +141,7 @@ export interface AppState {
   readonly sectionZ: number | null;
   readonly ghost: Ghost | null;
   readonly thread: Thread;
-  readonly print: PrintChoice;
+  readonly seamWork: SeamWork;
   readonly theme: Theme;
   readonly notice: Notice | null;
   /** When the project was last kept in this browser; null when it could not be. */

@@ -6,7 +6,6 @@ import type {
   Highlight,
   Layers,
   Notice,
-  PrintChoice,
   Stage,
   Theme,
   Thread,
@@ -23,7 +22,6 @@ export interface ViewActions {
   /** Sets the end not yet set; when both are, begins anew. */
   pickThreadEnd(place: BodyPlace): void;
   setThread(change: Partial<Thread>): void;
-  setPrint(choice: Partial<PrintChoice>): void;
   setTheme(theme: Theme): void;
   /** `null` when the field's text is usable again. */
   setDraft(fieldId: string, draft: Draft | null): void;
@@ -53,7 +51,6 @@ export function createViewActions(store: AppStore): ViewActions {
             : { ...thread, to: place, isPicking: false },
       })),
     setThread: (change) => store.setState(({ thread }) => ({ thread: { ...thread, ...change } })),
-    setPrint: (choice) => store.setState(({ print }) => ({ print: { ...print, ...choice } })),
     setTheme: (theme) => store.setState({ theme }),
     setDraft: (fieldId, draft) =>
       store.setState((state) => {

@@ -2,7 +2,13 @@ import { expose } from 'comlink';
 import fontUrl from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url';
 import { failure, type Result, success } from '../../core/base/index.ts';
 import { type Body, fitBody } from '../../core/body/index.ts';
-import { createPipeline, exportForm, type Form, type FormFile } from '../../core/pipeline/index.ts';
+import {
+  createPipeline,
+  exportForm,
+  type Form,
+  type FormFile,
+  readCutting,
+} from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { outlineShape } from './outline-shape.ts';
 import {
@@ -51,17 +57,21 @@ const service: FormWorker = {
   makeForm: ({ project, targetTriangles, stopFlag }, onProgress) =>
     make(project, targetTriangles, stopFlag, onProgress),
 
-  async writeFiles(project, { formats, papers, correction }): Promise<Result<readonly FormFile[]>> {
+  async writeFiles(project, { formats, pieces }): Promise<Result<readonly FormFile[]>> {
     const made = make(project, FULL_TRIANGLES, null);
     if (!made.ok) return made;
+    const saved = readCutting(project.cutting);
+    if (!saved.ok) return saved;
     const options = {
+      ...saved.value,
       formats,
-      ...(papers ? { papers } : {}),
-      ...(correction ? { print: { correction } } : {}),
+      ...(pieces ? { only: pieces } : {}),
       date: today(),
       font: {
         name: 'DejaVuSans',
-        bytes: formats.includes('pdf') || formats.includes('zip') ? await readFont() : NO_BYTES,
+        bytes: ['pdf', 'labels', 'zip'].some((format) => formats.includes(format))
+          ? await readFont()
+          : NO_BYTES,
       },
     };
     const files = await exportForm(made.value, options);

@@ -1,5 +1,6 @@
 import type { Issue, Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
+import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
 import type { Form, FormFile, PreviewOptions, SeamPreview, StageId } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 
@@ -16,8 +17,8 @@ export interface MakeRequest {
 /** Formats as the pipeline names them. */
 export interface FileOptions {
   readonly formats: readonly string[];
-  readonly papers?: readonly string[];
-  readonly correction?: { readonly x: number; readonly y: number };
+  /** Ids of the pieces wanted; absent = all. */
+  readonly pieces?: readonly string[];
 }
 
 export type OnProgress = (fraction: number, stage: StageId, what: string) => void;
@@ -25,9 +26,15 @@ export type OnProgress = (fraction: number, stage: StageId, what: string) => voi
 /** Polylines n × 3 mm by layout id. */
 export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
 
+/** Calls the second worker answers: single panels, for the worker that started it. */
+export interface PanelWorker {
+  isReady(): boolean;
+  runJobs(jobs: readonly FlattenJob[]): readonly Result<JobResult>[];
+}
+
 /** Calls the worker answers, through comlink. */
 export interface FormWorker {
-  makeForm(request: MakeRequest, onProgress: OnProgress): Result<Form>;
+  makeForm(request: MakeRequest, onProgress: OnProgress): Promise<Result<Form>>;
   /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
   writeFiles(project: Project, options: FileOptions): Promise<Result<readonly FormFile[]>>;
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */

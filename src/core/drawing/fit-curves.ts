@@ -2,8 +2,10 @@
 const CORNER = (12 * Math.PI) / 180;
 /** Points nearer to a chord than this are a straight line, mm: less than the last decimal written. */
 const STRAIGHT = 0.0004;
+/** A curve takes the numbers of three lines, so it must stand for at least as many. */
+const FEWEST = 3;
 /** Distance of the points at which a fit is judged along the polyline, mm. */
-const SPACING = 1.5;
+const SPACING = 2.5;
 /** Newton steps that bring the parameters of the points back under the curve. */
 const REPARAMETRISATIONS = 3;
 
@@ -20,9 +22,9 @@ export interface FittedPath {
 /**
  * A polyline (n × 2 mm) as few cubic Bézier curves and lines that keep within `tolerance` mm of it, corners and ends kept
  * exactly. Least squares over both inner control points, ends fixed, parameters by chord length and then by Newton steps;
- * divided at the worst point until it fits (after Schneider, An algorithm for automatically fitting digitized curves,
+ * divided at the vertex nearest to the worst point until it fits (after Schneider, An algorithm for automatically fitting digitized curves,
  * Graphics Gems, 1990; his fixed end tangents are left out because ours are no better known than the points). Where that
- * takes more numbers than the points themselves, these are kept. A closed polyline ends where it starts. O(n log n) as a rule.
+ * takes more numbers than the vertices themselves, these are kept. A closed polyline ends where it starts. O(n log n) as a rule.
  */
 export function fitCurves(points: Float64Array, closed: boolean, tolerance: number): FittedPath {
   const ring = withoutRepeats(points, closed);
@@ -32,16 +34,7 @@ export function fitCurves(points: Float64Array, closed: boolean, tolerance: numb
   const corners = cornersOf(ring, closed);
   for (let k = 0; k + 1 < corners.length; k++) {
     const [from, to] = [corners[k], corners[k + 1]];
-    const fitted = fitStretch(ring, from, to, tolerance);
-    if (fitted === null || fitted.pieces.length > 2 * (to - from)) {
-      for (let i = from + 1; i <= to; i++) {
-        pieces.push(0, 0, 0, 0, ring[2 * i], ring[2 * i + 1]);
-        isCurve.push(0);
-      }
-      continue;
-    }
-    for (const value of fitted.pieces) pieces.push(value);
-    for (const value of fitted.isCurve) isCurve.push(value);
+    fitStretch(ring, from, to, tolerance, pieces, isCurve);
   }
   const start = count > 0 ? [ring[0], ring[1]] : [points[0], points[1]];
   return {
@@ -80,48 +73,61 @@ function cornersOf(ring: Float64Array, closed: boolean): number[] {
   return corners;
 }
 
-interface Stretch {
-  readonly pieces: number[];
-  readonly isCurve: number[];
-}
-
-/** The smooth stretch from vertex `from` to `to`; null when it is no more than its points. */
-function fitStretch(ring: Float64Array, from: number, to: number, tolerance: number): Stretch | null {
-  if (to - from < 2) return null;
-  const samples = sampleStretch(ring, from, to);
-  const pieces: number[] = [];
-  const isCurve: number[] = [];
-  // Ranges still to fit, the next one last.
-  const open: [number, number][] = [[0, samples.length / 2 - 1]];
+/** The smooth stretch from vertex `from` to `to`, appended to the pieces. Every piece ends in a vertex. */
+function fitStretch(
+  ring: Float64Array,
+  from: number,
+  to: number,
+  tolerance: number,
+  pieces: number[],
+  isCurve: number[],
+): void {
+  const { samples, at } = sampleStretch(ring, from, to);
+  const putLine = (vertex: number): void => {
+    pieces.push(0, 0, 0, 0, ring[2 * (from + vertex)], ring[2 * (from + vertex) + 1]);
+    isCurve.push(0);
+  };
+  // Ranges of vertices still to fit, the next one last.
+  const open: [number, number][] = [[0, to - from]];
   while (open.length > 0) {
     const [a, b] = open.pop() as [number, number];
-    if (isStraight(samples, a, b)) {
-      pieces.push(0, 0, 0, 0, samples[2 * b], samples[2 * b + 1]);
-      isCurve.push(0);
+    if (b - a === 1 || isStraight(samples, at[a], at[b])) {
+      putLine(b);
       continue;
     }
-    const { control, worst, error } = fitCubic(samples, a, b, tolerance);
-    if (error <= tolerance) {
-      pieces.push(...control, samples[2 * b], samples[2 * b + 1]);
+    const { control, worst, error } = fitCubic(samples, at[a], at[b], tolerance);
+    if (error <= tolerance && b - a >= FEWEST) {
+      pieces.push(...control, samples[2 * at[b]], samples[2 * at[b] + 1]);
       isCurve.push(1);
       continue;
     }
-    const middle = Math.min(b - 1, Math.max(a + 1, worst));
+    if (b - a <= FEWEST) {
+      for (let vertex = a + 1; vertex <= b; vertex++) putLine(vertex);
+      continue;
+    }
+    let middle = a + 1;
+    for (let vertex = a + 1; vertex < b; vertex++)
+      if (Math.abs(at[vertex] - worst) < Math.abs(at[middle] - worst)) middle = vertex;
     open.push([middle, b], [a, middle]);
   }
-  return { pieces, isCurve };
 }
 
-/** The vertices and, between them, points no farther apart than `SPACING`; at least one in every segment. */
-function sampleStretch(ring: Float64Array, from: number, to: number): Float64Array {
+/** The vertices and, between them, points no farther apart than `SPACING`, at least one in every segment; `at`: vertex → sample. */
+function sampleStretch(
+  ring: Float64Array,
+  from: number,
+  to: number,
+): { readonly samples: Float64Array; readonly at: readonly number[] } {
+  const at = [0];
   const samples: number[] = [ring[2 * from], ring[2 * from + 1]];
   for (let i = from; i < to; i++) {
     const [ax, ay, bx, by] = [ring[2 * i], ring[2 * i + 1], ring[2 * i + 2], ring[2 * i + 3]];
     const parts = Math.max(2, Math.ceil(Math.hypot(bx - ax, by - ay) / SPACING));
     for (let k = 1; k < parts; k++) samples.push(ax + ((bx - ax) * k) / parts, ay + ((by - ay) * k) / parts);
     samples.push(bx, by);
+    at.push(samples.length / 2 - 1);
   }
-  return Float64Array.from(samples);
+  return { samples: Float64Array.from(samples), at };
 }
 
 function isStraight(p: Float64Array, a: number, b: number): boolean {

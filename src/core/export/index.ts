@@ -1,4 +1,6 @@
 export { CUTTER_COLOURS } from './cutter-colours.ts';
+export { hollowMesh } from './hollow-mesh.ts';
+export { thickenFlat } from './thicken-flat.ts';
 export { type CsvCell, writeCsv } from './write-csv.ts';
 export { type DxfBlock, type DxfContent, writeDxf } from './write-dxf.ts';
 export { type GlbContent, type GlbMesh, writeGlb } from './write-glb.ts';

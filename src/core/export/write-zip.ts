@@ -16,7 +16,7 @@ const FIXED_TIME = '1980-01-01T12:00:00';
  * clock: same files, same bytes. Throws on names with folders and on names used twice.
  */
 export function writeZip(entries: readonly ZipEntry[], program: string): Uint8Array {
-  const files: Record<string, Uint8Array> = {};
+  const files: Record<string, Uint8Array | [Uint8Array, { level: 0 | 3 }]> = {};
   const list = entries.map(({ name, type, content }) => {
     assertInvariant(
       /^[^/\\]+$/.test(name) && name !== '..',
@@ -31,7 +31,8 @@ export function writeZip(entries: readonly ZipEntry[], program: string): Uint8Ar
       name,
     );
     const bytes = typeof content === 'string' ? strToU8(content) : content;
-    files[name] = bytes;
+    // What is packed already only costs time; large meshes gain little from more effort.
+    files[name] = [bytes, { level: name.endsWith('.pdf') ? 0 : 3 }];
     return { name, type, bytes: bytes.length, crc32: crc32(bytes).toString(16).padStart(8, '0') };
   });
   const manifest = { format: 'loftseam-files', version: 1, program, files: list };

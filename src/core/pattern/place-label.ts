@@ -3,10 +3,14 @@ import { type CellGrid, findFreeRectangle, sumCells } from './free-space.ts';
 import type { PieceText } from './types.ts';
 import type { Wording } from './word-label.ts';
 
-const SIZES = [8, 7, 6, 5, 4.5, 4, 3.5, 3, 2.5];
+const SIZES = [6, 5, 4.5, 4, 3.5, 3, 2.5];
+/** Longer labels seldom lie on one printed page, mm: taken only where nothing else fits. */
+const LONGEST = 120;
 /** The first row, the piece's name, is this much larger. */
 const TITLE_SCALE = 1.4;
 const LINE_HEIGHT = 1.3;
+/** From this font size down a label may be as long as it needs, mm. */
+const SMALLEST_SHORTENED = 4;
 
 export interface PlacedLabel {
   readonly texts: readonly PieceText[];
@@ -44,6 +48,7 @@ export function placeLabel(
       if (!isBetterLabel(rank, toBeat)) break;
       for (const { rows } of wordings.filter((wording) => wording.isShort === isShort)) {
         const { width, height } = measureBlock(rows, size);
+        if (Math.max(width, height) > LONGEST && size > SMALLEST_SHORTENED) continue;
         for (const isTurned of [false, true]) {
           const [across, up] = isTurned ? [height, width] : [width, height];
           const place = findFreeRectangle(grid, sums, across, up, x, y);

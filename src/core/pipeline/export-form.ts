@@ -2,16 +2,27 @@ import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { boundsOfPoints, type Drawing } from '../drawing/index.ts';
 import {
   CUTTER_COLOURS,
+  hollowMesh,
+  thickenFlat,
   writeCsv,
   writeDxf,
+  writeGlb,
   writeObj,
   writePdf,
   writeStl,
   writeSvg,
   writeZip,
 } from '../export/index.ts';
+import { capBoundaryLoops, type Mesh, mergeMeshes } from '../mesh/index.ts';
 import { arrangePieces, drawPieces, type Piece } from '../pattern/index.ts';
-import { type CutterOptions, layOutForCutter, type PrintOptions, printPieces } from '../sheet/index.ts';
+import {
+  type CutterOptions,
+  drawLabels,
+  layOutForCutter,
+  type PrintOptions,
+  planTiles,
+  printPieces,
+} from '../sheet/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { reportOf } from './make-report.ts';
@@ -19,15 +30,21 @@ import { nameRevision } from './name-revision.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
 import type { Form } from './types.ts';
 
-const PLAIN_FORMATS = ['svg', 'pdf', 'cutter', 'dxf', 'glb', 'stl', 'obj', 'csv', 'json'] as const;
+const PLAIN_FORMATS = ['svg', 'pdf', 'labels', 'cutter', 'dxf', 'glb', 'stl', 'obj', 'csv', 'json'] as const;
 type PlainFormat = (typeof PLAIN_FORMATS)[number];
 /** What a form can be written as; `zip` holds all others asked for, or all there are when it is asked for alone. */
 export const EXPORT_FORMATS = [...PLAIN_FORMATS, 'zip'] as const;
 export type ExportFormat = (typeof EXPORT_FORMATS)[number];
 
 const PROGRAM = 'Loftseam';
-/** Scale of the model for a 3D printer: 700 mm of trunk become 140 mm, which any printer's bed takes. */
-const MODEL_SCALE = 0.2;
+/** Scale of the model for a 3D printer, one to this: 700 mm of trunk become 140 mm, which any printer's bed takes. */
+const MODEL_SCALE = 5;
+/** Wall of the hollow model, mm: four lines of a usual nozzle of 0.4 (common practice). */
+const MODEL_WALL = 1.6;
+/** The wall in full size must stay well under the neck's radius, or the inner surface folds. mm. */
+const THICKEST_WALL = 20;
+/** Thickness of a flat panel as a solid, mm. */
+const PANEL_THICKNESS = 1;
 /** mm; what laser drivers take as a line to cut: 0.001 in (common practice). */
 const HAIRLINE = 0.025;
 
@@ -38,6 +55,8 @@ export interface ExportOptions {
   readonly print?: Omit<PrintOptions, 'paper'>;
   /** Sheets for a cutting machine; `colours` replace or add to the usual ones, by layer. */
   readonly cutter?: Omit<CutterOptions, 'title'> & { readonly colours?: Readonly<Record<string, string>> };
+  /** The model for a 3D printer: one to `scale` (2 to 20, default 5), its hollow one with walls of `wall` mm (default 1.6). */
+  readonly model?: { readonly scale?: number; readonly wall?: number };
   /** Ids of the pieces wanted, default all. */
   readonly only?: readonly string[];
   readonly date?: string;
@@ -115,14 +134,11 @@ function writeFormat(
   const writers: Record<PlainFormat, FormatWriter> = {
     svg: writeSvgFiles,
     pdf: writePdfFiles,
+    labels: writeLabelFiles,
     cutter: writeCutterFiles,
     dxf: writeDxfFiles,
-    glb: async () => success((await filesOfForm(form)).filter(({ name }) => name.endsWith('.glb'))),
-    stl: () =>
-      success([
-        stlFile('body.stl', writeStl(form.closedMesh)),
-        stlFile('model-1-to-5.stl', writeStl(form.closedMesh, { scale: MODEL_SCALE, standsOnZero: true })),
-      ]),
+    glb: writeGlbFiles,
+    stl: writeStlFiles,
     obj: () => success(writeObjFiles(form)),
     csv: () =>
       success([
@@ -132,6 +148,75 @@ function writeFormat(
     json: () => success([{ name: 'report.json', type: 'application/json', content: reportOf(form) }]),
   };
   return writers[format](form, pieces, options);
+}
+
+/** The body with its arms, and every flat panel as a thin plate. */
+async function writeGlbFiles(form: Form): Promise<Result<FormFile[]>> {
+  const body = (await filesOfForm(form)).filter(({ name }) => name.endsWith('.glb'));
+  const meshes = flatPanels(form).map(({ name, mesh }) => ({ name, mesh }));
+  const content = await writeGlb({ meshes, generator: PROGRAM });
+  return success([...body, { name: 'panels.glb', type: 'model/gltf-binary', content }]);
+}
+
+/** The body in full size, a solid and a hollow model of it, and the flat panels as plates. */
+function writeStlFiles(form: Form, _pieces: readonly Piece[], { model }: ExportOptions): Result<FormFile[]> {
+  const { scale = MODEL_SCALE, wall = MODEL_WALL } = model ?? {};
+  const issues = checkModel(scale, wall);
+  if (issues.length > 0) return failure(issues);
+  const { shell, closedMesh } = form;
+  // Open at the base alone, which is level: no material is shut in, and it stands flat.
+  const others = shell.openings.filter(({ id }) => id !== 'base').map(({ vertices }) => vertices);
+  const hollow = hollowMesh(capBoundaryLoops(shell.mesh, others), wall * scale);
+  const options = { scale: 1 / scale, standsOnZero: true };
+  return success([
+    stlFile('body.stl', writeStl(closedMesh)),
+    stlFile(`model-1-to-${scale}.stl`, writeStl(closedMesh, options)),
+    stlFile(`model-1-to-${scale}-hollow.stl`, writeStl(hollow, options)),
+    stlFile('panels.stl', writeStl(mergeMeshes(flatPanels(form).map(({ mesh }) => mesh)))),
+  ]);
+}
+
+function checkModel(scale: number, wall: number): Issue[] {
+  const issues: Issue[] = [];
+  if (!(scale >= 2 && scale <= 20)) {
+    const message = `A model of 1 : ${scale} cannot be made: give 2 to 20.`;
+    const limit = scale > 20 ? 20 : 2;
+    issues.push({
+      code: 'model-scale',
+      path: 'model.scale',
+      message,
+      severity: 'error',
+      measured: scale,
+      limit,
+    });
+  }
+  const thickest = THICKEST_WALL / scale;
+  if (!(wall >= 0.4 && wall <= thickest)) {
+    const message = `Walls of ${wall} mm cannot be used in a model of 1 : ${scale}: give 0.4 to ${thickest.toFixed(1)} mm.`;
+    const limit = wall < 0.4 ? 0.4 : thickest;
+    issues.push({
+      code: 'model-wall',
+      path: 'model.wall',
+      message,
+      severity: 'error',
+      measured: wall,
+      limit,
+    });
+  }
+  return issues;
+}
+
+/** The flat panels, seam to seam without allowance, side by side as plates. */
+function flatPanels(form: Form): { readonly name: string; readonly mesh: Mesh }[] {
+  const gap = 20;
+  let x = 0;
+  return form.shell.panels.map(({ id, mesh: { triangles } }, i) => {
+    const { positions } = form.flat[i];
+    const { minX = 0, minY = 0, maxX = 0 } = boundsOfPoints([positions]) ?? {};
+    const mesh = thickenFlat(positions, triangles, PANEL_THICKNESS, x - minX, -minY);
+    x += maxX - minX + gap;
+    return { name: id, mesh };
+  });
 }
 
 function stlFile(name: string, content: Uint8Array): FormFile {
@@ -168,8 +253,7 @@ async function writePdfFiles(
 ): Promise<Result<FormFile[]>> {
   const issues: Issue[] = [];
   const files: FormFile[] = [];
-  const stand = [date, `rev ${nameRevision(form.project)}`].filter((part) => part !== '').join(' · ');
-  const info = { project: form.project.name, body: bodyInWords(form.project), date: stand };
+  const info = printInfo(form, date);
   for (const paper of papers) {
     const job = printPieces(pieces, info, { ...print, paper });
     issues.push(...job.issues);
@@ -185,6 +269,33 @@ async function writePdfFiles(
     files.push({ name: `print-${paper}${suffix}.pdf`, type: 'application/pdf', content });
   }
   return issues.some(({ severity }) => severity === 'error') ? failure(issues) : success(files, issues);
+}
+
+/** Labels to sew in, a file per paper. */
+async function writeLabelFiles(
+  form: Form,
+  pieces: readonly Piece[],
+  { papers = ['a4'], print = {}, date = '', font }: ExportOptions,
+): Promise<Result<FormFile[]>> {
+  const files: FormFile[] = [];
+  for (const paper of papers) {
+    const grid = planTiles({ ...print, paper });
+    if (!grid.ok) return grid;
+    const content = await writePdf({
+      pages: drawLabels(pieces, printInfo(form, date), grid.value),
+      title: `${form.project.name} – labels`,
+      font: font.bytes,
+      fontName: font.name,
+      creator: PROGRAM,
+    });
+    files.push({ name: `labels-${paper}.pdf`, type: 'application/pdf', content });
+  }
+  return success(files);
+}
+
+function printInfo(form: Form, date: string) {
+  const stand = [date, `rev ${nameRevision(form.project)}`].filter((part) => part !== '').join(' · ');
+  return { project: form.project.name, body: bodyInWords(form.project), date: stand };
 }
 
 /** One file per material, or per mat; hairlines, colours by layer. */

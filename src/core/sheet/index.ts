@@ -4,6 +4,7 @@ export {
   type MeasuredBars,
   type PrintCorrection,
 } from './correct-print.ts';
+export { drawLabels } from './draw-labels.ts';
 export { type CutterOptions, type CutterSheet, layOutForCutter } from './lay-out-for-cutter.ts';
 export { findPaper, MATS, PAPERS, type Paper } from './papers.ts';
 export { planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';

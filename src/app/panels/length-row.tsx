@@ -1,0 +1,35 @@
+import { formatLength } from '../../core/base/index.ts';
+import { LengthInput } from './length-input.tsx';
+import type { Limits } from './read-length.ts';
+import { useApp } from './workroom-context.tsx';
+
+interface LengthRowProps {
+  readonly name: string;
+  readonly fieldId: string;
+  /** mm; undefined = the usual. */
+  readonly value: number | undefined;
+  /** Shown while nothing is typed, mm. */
+  readonly usual: number;
+  readonly limits: Limits;
+  /** `undefined` when the field was emptied. */
+  readonly onValue: (mm: number | undefined) => void;
+}
+
+/** A named length that may be left at its usual value. */
+export function LengthRow({ name, fieldId, value, usual, limits, onValue }: LengthRowProps) {
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  return (
+    <div className="field-row">
+      <span className="measure-name">{name}</span>
+      <LengthInput
+        fieldId={fieldId}
+        label={name}
+        value={value ?? null}
+        placeholder={formatLength(usual, unit, { bare: true, fraction: 16 })}
+        limits={limits}
+        isOptional
+        onValue={(mm) => onValue(mm ?? undefined)}
+      />
+    </div>
+  );
+}
