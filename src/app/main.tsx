@@ -50,6 +50,8 @@ function start(): void {
   });
   keepSketches(store, actions, follower);
   keepShapePictures(store, actions, follower);
+  keepGrips(store, actions, follower);
+  followPulls(store, actions, follower);
   keepForOffline(store);
   watchOtherTabs(actions);
   const services = createServices(store, actions, follower);
@@ -88,6 +90,33 @@ function keepShapePictures(store: AppStore, actions: Actions, follower: Follower
       actions.receiveShapePicture(body, key, outline),
     ).finally(() => {
       if (running === body && !isWanted()) running = null;
+    });
+  });
+}
+
+/** Points to pull are found once the seams are looked at and the form has settled. */
+function keepGrips(store: AppStore, actions: Actions, follower: Follower): void {
+  let asked: unknown = null;
+  store.subscribe(({ stage, project, formOf, formQuality, seamWork }) => {
+    if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
+    if (seamWork.base === project || asked === project) return;
+    asked = project;
+    void follower.previewSeams(project, {}).then((made) => {
+      if (made?.ok && store.getState().project === project) actions.receiveGrips(made.value, project);
+    });
+  });
+}
+
+/** Answers every pull of a seam; one that a newer pull overtook is left without answer. */
+function followPulls(store: AppStore, actions: Actions, follower: Follower): void {
+  store.subscribe((now, before) => {
+    const { pull, base } = now.seamWork;
+    if (!pull || !base || pull === before.seamWork.pull) return;
+    const { isLast: _last, ...edit } = pull;
+    void follower.previewSeams(base, { edit }).then((made) => {
+      if (!made) return;
+      if (made.ok) actions.receivePull(made.value, pull);
+      else actions.refusePull(made.issues.map(({ message }) => message).join(' '), pull);
     });
   });
 }

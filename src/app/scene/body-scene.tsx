@@ -1,10 +1,10 @@
-import { Canvas } from '@react-three/fiber';
+import { Canvas, type ThreeEvent } from '@react-three/fiber';
 import { useEffect, useMemo, useRef } from 'react';
 import { Vector3 } from 'three';
 import { useStore } from 'zustand';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
-import type { Actions, AppStore } from '../store/index.ts';
+import type { Actions, AppStore, GripName } from '../store/index.ts';
 import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
@@ -12,8 +12,13 @@ import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
+import { placeOnPanel } from './place-on-panel.ts';
+import { SeamGrips } from './seam-grips.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
 import { GroundShadow, StudioLight } from './studio.tsx';
+
+/** A pulled point jumps to landmarks, levels and lines this near, mm; not while Alt is held. */
+const SNAP = 8;
 
 interface BodySceneProps {
   readonly store: AppStore;
@@ -46,7 +51,10 @@ interface FormInSpaceProps {
   readonly actions: Actions;
 }
 
-function FormInSpace({ form, store, actions }: FormInSpaceProps) {
+function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
+  const seamWork = useStore(store, (state) => state.seamWork);
+  const project = useStore(store, (state) => state.project);
+  const formOf = useStore(store, (state) => state.formOf);
   const stage = useStore(store, (state) => state.stage);
   const layers = useStore(store, (state) => state.layers);
   const highlight = useStore(store, (state) => state.highlight);
@@ -54,9 +62,16 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
   const sectionZ = useStore(store, (state) => state.sectionZ);
   const ghost = useStore(store, (state) => state.ghost);
   const thread = useStore(store, (state) => state.thread);
+  const isPulling = stage === 'seams' && seamWork.pull !== null;
+  const awaitsForm = stage === 'seams' && seamWork.base === project && formOf !== project;
+  const preview = isPulling || awaitsForm ? seamWork.preview : null;
+  const form = useMemo(
+    () => (preview ? { ...settled, shell: preview.shell, flat: preview.flat } : settled),
+    [settled, preview],
+  );
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = useMemo(() => panelBuffers(form, normals), [form, normals]);
-  const plates = useMemo(() => plateGeometry(form), [form]);
+  const plates = useMemo(() => plateGeometry(settled), [settled]);
   useEffect(
     () => () => {
       for (const { geometry } of buffers) geometry.dispose();
@@ -64,8 +79,8 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
     },
     [buffers, plates],
   );
-  const subject = useSteadySubject(form);
-  const floor = useMemo(() => lowestPoint(form), [form]);
+  const subject = useSteadySubject(settled);
+  const floor = useMemo(() => lowestPoint(settled), [settled]);
   const showsArms = layers.arms && (stage === 'tape' || stage === 'body');
   const showsSeams =
     stage === 'seams' || stage === 'panels' || stage === 'cutting' || (stage === 'body' && layers.seams);
@@ -75,19 +90,33 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
     () => ({ seams: showsSeams, tapes: showsTapes, levels: stage === 'body' && layers.levels }),
     [showsSeams, showsTapes, stage, layers.levels],
   );
+  const grab = (grip: GripName) => {
+    const point = seamWork.preview?.points.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor);
+    if (!point || seamWork.base !== project) return;
+    actions.chooseGrip(grip);
+    actions.pullGrip({ ...grip, to: { u: point.u, v: point.v }, snapWithin: 0 });
+  };
+  const drag = (panelId: string, event: ThreeEvent<PointerEvent>) => {
+    const to = placeOnPanel(form, panelId, event);
+    const { pull } = store.getState().seamWork;
+    if (to && pull && !pull.isLast) {
+      actions.pullGrip({ lineId: pull.lineId, anchor: pull.anchor, to, snapWithin: event.altKey ? 0 : SNAP });
+    }
+  };
   const picksThread = stage === 'body' && thread.isPicking;
 
   return (
     <>
-      <CameraRig view={view} subject={subject} />
+      <CameraRig view={view} subject={subject} isHeld={isPulling} />
       <PanelSurfaces
         form={form}
         buffers={buffers}
         isVeil={stage === 'inside' && form.inside !== undefined}
-        showsStrain={stage === 'panels' && layers.strain}
+        showsStrain={(stage === 'panels' && layers.strain) || isPulling}
         highlight={highlight}
         pointable={pointable}
         onPoint={actions.pointAt}
+        onDrag={isPulling ? drag : undefined}
         onPick={picksThread ? (at) => actions.pickThreadEnd({ at, name: '' }) : undefined}
       />
       {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
@@ -99,6 +128,15 @@ function FormInSpace({ form, store, actions }: FormInSpaceProps) {
       {showsArms && <ArmSurfaces arms={form.body.arms} />}
       {stage === 'body' && ghost && <GhostBody body={ghost.body} />}
       {stage === 'body' && sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
+      {stage === 'seams' && (
+        <SeamGrips
+          seamWork={seamWork}
+          isSymmetric={form.body.shape.isMirrorSymmetric}
+          actions={actions}
+          isPulling={isPulling}
+          onGrab={grab}
+        />
+      )}
       {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
       {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {stage === 'body' && layers.levels && (

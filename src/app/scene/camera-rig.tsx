@@ -31,10 +31,12 @@ export interface CameraSubject {
 interface CameraRigProps {
   readonly view: AppState['view'];
   readonly subject: CameraSubject;
+  /** The pointer pulls something on the body and must not turn it. */
+  readonly isHeld?: boolean;
 }
 
 /** Orbit, pan and zoom by pointer, and turning to a named view. Draws only when something moved. */
-export function CameraRig({ view, subject }: CameraRigProps) {
+export function CameraRig({ view, subject, isHeld = false }: CameraRigProps) {
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const element = useThree((state) => state.gl.domElement);
   const size = useThree((state) => state.size);
@@ -60,6 +62,10 @@ export function CameraRig({ view, subject }: CameraRigProps) {
       controls.dispose();
     };
   }, [controls, element, camera, invalidate]);
+
+  useEffect(() => {
+    controls.enabled = !isHeld;
+  }, [controls, isHeld]);
 
   useEffect(() => {
     camera.zoom = fittingZoom(size);

@@ -21,6 +21,8 @@ interface PanelSurfacesProps {
   readonly highlight: Highlight | null;
   readonly pointable: Pointable;
   readonly onPoint: (highlight: Highlight | null) => void;
+  /** Follows a pull: triangle corners of the panel and the point on it; absent while nothing is pulled. */
+  readonly onDrag?: ((panelId: string, event: ThreeEvent<PointerEvent>) => void) | undefined;
   /** A click on the cloth; absent while clicks mean nothing. */
   readonly onPick?: ((at: readonly [number, number, number]) => void) | undefined;
 }
@@ -34,6 +36,7 @@ export function PanelSurfaces({
   highlight,
   pointable,
   onPoint,
+  onDrag,
   onPick,
 }: PanelSurfacesProps) {
   const invalidate = useThree((state) => state.invalidate);
@@ -49,9 +52,12 @@ export function PanelSurfaces({
 
   const pointAtPanel = (event: ThreeEvent<PointerEvent>, id: string) => {
     event.stopPropagation();
+    if (onDrag) onDrag(id, event);
     if (event.buttons !== 0) return;
     onPoint(nearestThing(form, id, event.point.toArray(), pointable));
   };
+  // What lies behind the cloth is not for grabbing.
+  const hide = (event: ThreeEvent<PointerEvent>) => event.stopPropagation();
   const pick = (event: ThreeEvent<MouseEvent>) => {
     if (!onPick || event.delta > CLICK_TRAVEL) return;
     event.stopPropagation();
@@ -61,7 +67,13 @@ export function PanelSurfaces({
     <group onPointerOut={() => onPoint(null)}>
       {buffers.map(({ id, geometry }) => (
         // biome-ignore lint/a11y/noStaticElementInteractions: not an element; the panels offer the same by keyboard
-        <mesh key={id} geometry={geometry} onPointerMove={(event) => pointAtPanel(event, id)} onClick={pick}>
+        <mesh
+          key={id}
+          geometry={geometry}
+          onPointerMove={(event) => pointAtPanel(event, id)}
+          onPointerDown={hide}
+          onClick={pick}
+        >
           <meshPhysicalMaterial
             vertexColors
             key={isVeil ? 'veil' : 'cloth'}

@@ -7,6 +7,7 @@ import {
   exportForm,
   type Form,
   type FormFile,
+  type MakeOptions,
   readCutting,
 } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -19,25 +20,32 @@ import {
   type OnProgress,
 } from './protocol.ts';
 import { scatterBody } from './scatter-body.ts';
+import { startSecondWorker } from './second-worker.ts';
 import { sketchLayouts } from './sketch-layouts.ts';
 
 const pipeline = createPipeline();
 
-function make(
+/** Only the lane of full forms has one: quick forms are too small to be worth sharing. */
+const elsewhere = self.name === 'full' ? startSecondWorker() : undefined;
+
+async function make(
   project: Project,
   targetTriangles: number,
   stopFlag: Int32Array | null,
   onProgress?: OnProgress,
-): Result<Form> {
+): Promise<Result<Form>> {
   try {
-    return pipeline.makeForm(project, {
+    const options: MakeOptions = {
       targetTriangles,
       isDraft: targetTriangles < FULL_TRIANGLES,
       isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
       now: () => performance.now(),
       date: today(),
       ...(onProgress ? { onProgress } : {}),
-    });
+    };
+    return elsewhere
+      ? await pipeline.makeFormShared(project, options, elsewhere)
+      : pipeline.makeForm(project, options);
   } catch (error) {
     return failure([issueOfDefect(error)]);
   }
@@ -58,7 +66,7 @@ const service: FormWorker = {
     make(project, targetTriangles, stopFlag, onProgress),
 
   async writeFiles(project, { formats, pieces }): Promise<Result<readonly FormFile[]>> {
-    const made = make(project, FULL_TRIANGLES, null);
+    const made = await make(project, FULL_TRIANGLES, null);
     if (!made.ok) return made;
     const saved = readCutting(project.cutting);
     if (!saved.ok) return saved;

@@ -1,0 +1,67 @@
+import { useThree } from '@react-three/fiber';
+import { useEffect } from 'react';
+import type { Actions, GripName, SeamWork } from '../store/index.ts';
+
+interface SeamGripsProps {
+  readonly seamWork: SeamWork;
+  /** The left half mirrors the right one exactly. */
+  readonly isSymmetric: boolean;
+  readonly actions: Actions;
+  readonly isPulling: boolean;
+  readonly onGrab: (grip: GripName) => void;
+}
+
+const PAPER = '#fffaf0';
+const MADDER = '#a8322a';
+const RADIUS = 5.5;
+
+/** A bead at every point of the lines that can be pulled, on both halves. */
+export function SeamGrips({ seamWork, isSymmetric, actions, isPulling, onGrab }: SeamGripsProps) {
+  const element = useThree((state) => state.gl.domElement);
+  useEffect(() => {
+    if (!isPulling) return;
+    window.addEventListener('pointerup', actions.letGripGo);
+    window.addEventListener('pointercancel', actions.letGripGo);
+    return () => {
+      window.removeEventListener('pointerup', actions.letGripGo);
+      window.removeEventListener('pointercancel', actions.letGripGo);
+    };
+  }, [isPulling, actions]);
+  useEffect(() => {
+    element.style.cursor = isPulling ? 'grabbing' : '';
+  }, [element, isPulling]);
+  const { preview, chosen } = seamWork;
+  if (!preview) return null;
+  return preview.points.map(({ lineId, anchor, position: [x, y, z] }) => {
+    const isChosen = chosen?.lineId === lineId && chosen.anchor === anchor;
+    const signs = isSymmetric && Math.abs(x) > 1 ? [1, -1] : [1];
+    return signs.map((sign) => (
+      <group key={`${lineId} ${anchor} ${sign}`} position={[sign * x, y, z]}>
+        {/* Larger than what is seen, for fingers. */}
+        <mesh
+          visible={false}
+          onPointerDown={(event) => {
+            event.stopPropagation();
+            onGrab({ lineId, anchor });
+          }}
+          onPointerOver={() => {
+            if (!isPulling) element.style.cursor = 'grab';
+          }}
+          onPointerOut={() => {
+            if (!isPulling) element.style.cursor = '';
+          }}
+        >
+          <sphereGeometry args={[RADIUS * 2.2, 12, 8]} />
+        </mesh>
+        <mesh raycast={() => null}>
+          <sphereGeometry args={[isChosen ? RADIUS * 1.5 : RADIUS, 20, 14]} />
+          <meshStandardMaterial color={isChosen ? MADDER : PAPER} roughness={0.5} />
+        </mesh>
+        <mesh raycast={() => null} scale={1.22}>
+          <sphereGeometry args={[isChosen ? RADIUS * 1.5 : RADIUS, 20, 14]} />
+          <meshBasicMaterial color="#4a443b" side={1} />
+        </mesh>
+      </group>
+    ));
+  });
+}

@@ -1,0 +1,64 @@
+import type { SeamPreview } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import type { SeamLine } from '../../core/seams/index.ts';
+import type { AppStore } from './create-app-store.ts';
+import type { GripName, SeamPull } from './types.ts';
+
+export interface SeamActions {
+  /** The points of a project's lines, before anything is pulled. */
+  receiveGrips(preview: SeamPreview, base: Project): void;
+  chooseGrip(grip: GripName | null): void;
+  /** Asks for the chosen point elsewhere; answers come by `receivePull`, and the last one becomes an undo step. */
+  pullGrip(pull: SeamPull): void;
+  /** The pull under way ends where it is. */
+  letGripGo(): void;
+  receivePull(preview: SeamPreview, pull: SeamPull): void;
+  refusePull(message: string, pull: SeamPull): void;
+  setSeamLines(lines: readonly SeamLine[], step: string): void;
+}
+
+/** Lines pulled by hand. A preview is shown while pulling; the project changes once, when the point is let go. */
+export function createSeamActions(store: AppStore): SeamActions {
+  const change = (part: Partial<ReturnType<AppStore['getState']>['seamWork']>) =>
+    store.setState(({ seamWork }) => ({ seamWork: { ...seamWork, ...part } }));
+  const setSeamLines = (lines: readonly SeamLine[], step: string): Project | null => {
+    const { project } = store.getState();
+    if (!project) return null;
+    const next = { ...project, seams: { ...project.seams, lines } };
+    store.setState({ project: next, step });
+    return next;
+  };
+  return {
+    receiveGrips: (preview, base) =>
+      store.setState(({ seamWork }) => ({
+        seamWork: { ...seamWork, base, preview, before: preview.strain, pull: null, refusal: '' },
+      })),
+    chooseGrip: (chosen) => change({ chosen }),
+    pullGrip: (pull) => change({ pull }),
+    letGripGo() {
+      const { pull } = store.getState().seamWork;
+      if (pull && !pull.isLast) change({ pull: { ...pull, isLast: true } });
+    },
+    receivePull(preview, pull) {
+      const { seamWork } = store.getState();
+      change({ preview, refusal: '' });
+      if (!pull.isLast || seamWork.pull !== pull) return;
+      const line = preview.lines.find(({ id }) => id === pull.lineId);
+      const base = setSeamLines(preview.lines, `Move ${line?.name ?? 'seam'}`);
+      change({ pull: null, base });
+    },
+    refusePull(refusal, pull) {
+      const { seamWork } = store.getState();
+      if (!pull.isLast || seamWork.pull !== pull) {
+        change({ refusal });
+        return;
+      }
+      // The last place that could be sewn stays, if there was one.
+      const hasMoved = seamWork.preview?.snapped !== undefined && seamWork.preview.lines !== undefined;
+      const base =
+        hasMoved && seamWork.preview ? setSeamLines(seamWork.preview.lines, 'Move seam') : seamWork.base;
+      change({ refusal, pull: null, base });
+    },
+    setSeamLines: (lines, step) => void setSeamLines(lines, step),
+  };
+}

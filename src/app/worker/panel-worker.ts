@@ -1,0 +1,22 @@
+import { expose } from 'comlink';
+import { failure } from '../../core/base/index.ts';
+import { createFlattenMemory, runFlattenJob } from '../../core/flatten/index.ts';
+import { issueOfDefect, type PanelWorker } from './protocol.ts';
+
+const memory = createFlattenMemory();
+
+/** Unrolls single panels for the worker that started it. */
+const service: PanelWorker = {
+  isReady: () => true,
+  runJobs: (jobs) =>
+    jobs.map((job) => {
+      try {
+        return runFlattenJob(job, memory);
+      } catch (error) {
+        // The one who asked solves it again and tells.
+        return failure([issueOfDefect(error)]);
+      }
+    }),
+};
+
+expose(service);

@@ -1,0 +1,88 @@
+import { expect, type Page, test } from '@playwright/test';
+import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+const pulling = (page: Page) => page.getByRole('region', { name: 'Pull the lines' });
+const strain = async (page: Page) =>
+  Number.parseFloat((await pulling(page).locator('dd').first().textContent()) ?? '');
+const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
+
+test('a point moved by keyboard changes the seams, can be undone, and the layout can be had back', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Seams');
+  const point = pulling(page).getByRole('button', { name: 'princess front, point 3' });
+  await expect(point).toBeVisible();
+  const length = page.locator('.seam-list li', { hasText: 'princess front' }).first();
+  const [before, strainBefore] = [await length.textContent(), await strain(page)];
+  await point.focus();
+  await page.keyboard.press('Shift+ArrowLeft');
+  await expect(undo(page)).toHaveAccessibleName('Undo: Move princess front');
+  await waitForFullForm(page);
+  await expect(length).not.toHaveText(before ?? '');
+  await expect(pulling(page)).toContainText('Before');
+  expect(await strain(page)).not.toBe(strainBefore);
+  await undo(page).click();
+  await waitForFullForm(page);
+  await expect(length).toHaveText(before ?? '');
+
+  // Points are found anew for the lines undo brought back.
+  await expect(page.locator('.pull-list[data-behind]')).toHaveCount(0);
+  await point.focus();
+  await page.keyboard.press('Shift+ArrowRight');
+  await waitForFullForm(page);
+  await expect(length).not.toHaveText(before ?? '');
+  await pulling(page).getByRole('button', { name: 'Back to eight upright panels' }).click();
+  await waitForFullForm(page);
+  await expect(length).toHaveText(before ?? '');
+  expect(complaints).toEqual([]);
+});
+
+test('a bead dragged on the body is one undo step, and the body does not turn with it', async ({ page }) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Seams');
+  await page.getByRole('button', { name: 'Front', exact: true }).click();
+  await expect(pulling(page)).toBeVisible();
+  const canvas = page.locator('.body-picture canvas');
+  const box = await canvas.boundingBox();
+  if (!box) throw new Error('no picture');
+  // Beads announce themselves by the cursor. Those of the right princess seam lie left of the middle.
+  const bead = await findBead(page, box);
+  await page.mouse.move(bead.x, bead.y);
+  await page.mouse.down();
+  for (let i = 1; i <= 6; i++) await page.mouse.move(bead.x + 3 * i, bead.y, { steps: 2 });
+  await expect(undo(page)).toBeDisabled();
+  await page.mouse.up();
+  await expect(undo(page)).toHaveAccessibleName(/^Undo: Move /);
+  await waitForFullForm(page);
+  await undo(page).click();
+  await expect(undo(page)).toBeDisabled();
+  expect(complaints).toEqual([]);
+});
+
+test('a point can be added to a line, and left out again', async ({ page }) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Seams');
+  await pulling(page).getByRole('button', { name: 'princess front, point 3' }).click();
+  await pulling(page).getByRole('button', { name: 'Add a point' }).click();
+  await expect(pulling(page).getByRole('button', { name: 'princess front, point 7' })).toBeVisible();
+  await expect(undo(page)).toHaveAccessibleName('Undo: Add a point to princess front');
+  await pulling(page).getByRole('button', { name: 'princess front, point 4' }).click();
+  await pulling(page).getByRole('button', { name: 'Leave this point out' }).click();
+  await expect(pulling(page).getByRole('button', { name: 'princess front, point 7' })).toHaveCount(0);
+  expect(complaints).toEqual([]);
+});
+
+async function findBead(page: Page, box: { x: number; y: number; width: number; height: number }) {
+  for (let y = 0.7; y > 0.3; y -= 0.012) {
+    for (let x = 0.3; x < 0.47; x += 0.008) {
+      const at = { x: box.x + box.width * x, y: box.y + box.height * y };
+      await page.mouse.move(at.x, at.y);
+      const cursor = await page
+        .locator('.body-picture canvas')
+        .evaluate((el) => (el as HTMLElement).style.cursor);
+      if (cursor === 'grab') return at;
+    }
+  }
+  throw new Error('no bead found');
+}
