@@ -102,7 +102,9 @@ function keepGrips(store: AppStore, actions: Actions, follower: Follower): void 
     if (seamWork.base === project || asked === project) return;
     asked = project;
     void follower.previewSeams(project, {}).then((made) => {
-      if (made?.ok && store.getState().project === project) actions.receiveGrips(made.value, project);
+      if (!made?.ok) return;
+      asked = null;
+      if (store.getState().project === project) actions.receiveGrips(made.value, project);
     });
   });
 }

@@ -5,6 +5,7 @@ import { isTapeLit } from '../store/index.ts';
 import { Icon } from './icon.tsx';
 import { LengthInput } from './length-input.tsx';
 import { limitsOfMeasure } from './limits-of-measure.ts';
+import { MeasureGuide } from './measure-guide.tsx';
 import { MeasureVerdict } from './measure-verdict.tsx';
 import { ReadingInputs } from './reading-inputs.tsx';
 import { useEstimate } from './use-estimate.ts';
@@ -83,6 +84,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
           </button>
         )}
       </div>
+      <MeasureGuide measure={measure} />
       <MeasureVerdict measure={measure} />
       {typeof value === 'number' && !isAgain && (
         <button

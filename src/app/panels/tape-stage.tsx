@@ -26,6 +26,9 @@ export function TapeStage() {
         <h2>Tape</h2>
         <p>Five measures make a body. Every further one replaces an estimate, shown in grey.</p>
         <FigureChoice />
+        <button type="button" className="plain" onClick={() => window.print()}>
+          Print an empty list
+        </button>
       </header>
       <section aria-labelledby="first-five">
         <h3 id="first-five">The first five</h3>

@@ -5,6 +5,7 @@ import { CuttingStage } from './cutting-stage.tsx';
 import { InsideStage } from './inside-stage.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PanelsStage } from './panels-stage.tsx';
+import { PrintList } from './print-list.tsx';
 import { SeamsStage } from './seams-stage.tsx';
 import { StageThread } from './stage-thread.tsx';
 import { StatusLine } from './status-line.tsx';
@@ -58,6 +59,7 @@ export function Workroom({ scene }: WorkroomProps) {
       </main>
       <BodyFrame scene={scene} />
       <StatusLine />
+      <PrintList />
       {isDropping && <div className="drop-cover">Let go to open the project file</div>}
     </div>
   );

@@ -1,0 +1,59 @@
+import { useMemo, useState } from 'react';
+import type { MeasureDefinition } from '../../core/body/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import { adviceFor } from './measure-advice.ts';
+import { pathSeen, viewFromSide } from './side-drawing.ts';
+import { useApp } from './workroom-context.tsx';
+
+/** On demand: where the tape lies on this very body, why it is asked, and what goes wrong most often. */
+export function MeasureGuide({ measure }: { readonly measure: MeasureDefinition }) {
+  const [isOpen, setIsOpen] = useState(false);
+  const form = useApp((state) => state.form);
+  const advice = adviceFor(measure.id);
+  if (!advice) return null;
+  return (
+    <details className="measure-guide" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+      <summary aria-label={`${measure.name}: why, and how it goes wrong`}>why, and how it goes wrong</summary>
+      {isOpen && (
+        <div className="guide-body">
+          {form && <TapeDrawing form={form} measureId={measure.id} />}
+          <dl>
+            <dt>Why</dt>
+            <dd>{advice.why}</dd>
+            <dt>Take care</dt>
+            <dd>{advice.mistake}</dd>
+          </dl>
+        </div>
+      )}
+    </details>
+  );
+}
+
+interface TapeDrawingProps {
+  readonly form: Form;
+  readonly measureId: string;
+}
+
+/** Front and back of the present body with the tape where it lies. */
+function TapeDrawing({ form, measureId }: TapeDrawingProps) {
+  const drawing = useMemo(() => {
+    const paths = Object.entries(form.body.tapePaths)
+      .filter(([id]) => id === measureId || id.startsWith(`${measureId}.`))
+      .map(([, points]) => points);
+    return (['front', 'back'] as const).map((side) => {
+      const view = viewFromSide(form.shell.mesh.positions, side);
+      return { side, view, d: paths.map((points) => pathSeen(points, view)).join('') };
+    });
+  }, [form, measureId]);
+  if (drawing.every(({ d }) => d === '')) return null;
+  return (
+    <span className="tape-drawing">
+      {drawing.map(({ side, view, d }) => (
+        <svg key={side} viewBox={view.viewBox} role="img" aria-label={`Where the tape lies, ${side}`}>
+          <path d={view.outline} className="outline-cloth" />
+          <path d={d} className="drawn-tape" />
+        </svg>
+      ))}
+    </span>
+  );
+}
