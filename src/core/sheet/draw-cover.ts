@@ -121,7 +121,7 @@ function instructions(
           '4. Before cutting, measure from cross to cross over the joints: the distance is printed beside the crosses. It may be off by 1 mm.',
         ]
       : []),
-    'Cut along the solid outline; the dashed line is the seam. Short cuts at the edge are notches, and equal names meet: one at the front, two at the back, three at the centre back.',
+    'Cut along the solid outline; the dashed line is the seam. Short cuts (or points) at the edge are notches, and equal names meet: one at the front, two at the back, three at the centre back.',
     'Short lines that end before the seam show where to clip the allowance after sewing: no closer to the stitches than they reach.',
     'Blades: cut away from your hands and close a rotary cutter whenever you put it down.',
   ];

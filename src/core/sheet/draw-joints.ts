@@ -15,8 +15,8 @@ const ACROSS = 12;
 export interface JointMarks {
   readonly joint: Joint;
   readonly at: readonly number[];
-  /** Middle of the words on the strip that is covered. */
-  readonly words: number;
+  /** Middle of the words on the strip that is covered, and whether only the short ones found room. */
+  readonly words: { readonly along: number; readonly isShort: boolean };
 }
 
 /**
@@ -96,9 +96,23 @@ function nearestFree(
 }
 
 /** Where the words on the strip cross the fewest lines: the free place nearest to the middle, else the middle. */
-function placeWords(joint: Joint, map: FreeMap, border: Border, at: readonly number[]): number {
+function placeWords(joint: Joint, map: FreeMap, border: Border, at: readonly number[]): JointMarks['words'] {
+  for (const isShort of [false, true]) {
+    const along = freeForWords(joint, map, border, at, wordsOfStrip('MM99', isShort));
+    if (along !== undefined) return { along, isShort };
+  }
+  return { along: (border.low + border.high) / 2, isShort: true };
+}
+
+function freeForWords(
+  joint: Joint,
+  map: FreeMap,
+  border: Border,
+  at: readonly number[],
+  words: string,
+): number | undefined {
   const middle = (border.low + border.high) / 2;
-  const half = measureText(wordsOfStrip('MM99'), WORDS) / 2;
+  const half = measureText(words, WORDS) / 2;
   for (let shift = 0; shift + half < (border.high - border.low) / 2; shift += 3) {
     for (const along of [middle - shift, middle + shift]) {
       if (at.some((mark) => Math.abs(mark - along) < half + ALONG)) continue;
@@ -109,10 +123,11 @@ function placeWords(joint: Joint, map: FreeMap, border: Border, at: readonly num
       if (isFree(map, box)) return along;
     }
   }
-  return middle;
+  return undefined;
 }
 
-function wordsOfStrip(partner: string): string {
+function wordsOfStrip(partner: string, isShort = false): string {
+  if (isShort) return `${partner} lies on this strip`;
   return `glue here · ${partner} lies on this strip, up to the line`;
 }
 
@@ -170,11 +185,12 @@ export function drawJointsOfTile(
     items.push(
       wordJoint(
         point,
-        isFirst ? words : (border.low + border.high) / 2,
+        isFirst ? words.along : (border.low + border.high) / 2,
         joint.isUpright,
         isFirst,
         isButt,
         partner,
+        words.isShort,
       ),
     );
   }
@@ -189,11 +205,12 @@ function wordJoint(
   isFirst: boolean,
   isButt: boolean,
   partner: string,
+  isShort: boolean,
 ): DrawingItem {
   const words = isButt
     ? `cut off along the line · ${partner} comes edge to edge`
     : isFirst
-      ? wordsOfStrip(partner)
+      ? wordsOfStrip(partner, isShort)
       : `cut off along the line · lay this edge on ${partner}`;
   // Read from below, or turned a quarter with the head to the left.
   const lift = isFirst ? 1.2 + WORDS * 0.76 : -1.2;
