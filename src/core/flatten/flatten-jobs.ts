@@ -72,24 +72,39 @@ export function runFlattenJob(
   trace?: LayoutOptions['trace'],
 ): Result<JobResult> {
   const path = `disks.${job.disk}`;
+  const { meshKey, key } = keysOf(job);
+  const solved = remember(memory.layouts, key, () => {
+    const prepared = remember(memory.disks, meshKey, () => prepareDisk(job.mesh, path));
+    if (!prepared.ok) return prepared;
+    return job.kind === 'alone'
+      ? solveAlone(prepared.value, job, path, trace)
+      : solveTogether(prepared.value, job, path, trace);
+  });
+  if (!solved.ok) return solved;
+  const { flat, forces, yields } = solved.value;
+  return success({ flat: flat.slice(), forces: forces.slice(), yields: yields.slice() });
+}
+
+/** What a memory holds of a job, or undefined. */
+export function recallJob(job: FlattenJob, memory: FlattenMemory): JobResult | undefined {
+  return memory.layouts.get(keysOf(job).key);
+}
+
+/** Puts a job's result, solved elsewhere, into a memory. */
+export function keepJob(job: FlattenJob, result: JobResult, memory: FlattenMemory): void {
+  remember(memory.layouts, keysOf(job).key, () => success(result));
+}
+
+/** Everything a job depends on, in short. */
+function keysOf(job: FlattenJob): { meshKey: string; key: string } {
   const meshKey = hashBytes([job.mesh.positions, job.mesh.triangles]);
-  const prepared = remember(memory.disks, meshKey, () => prepareDisk(job.mesh, path));
-  if (!prepared.ok) return prepared;
   const parts: ArrayBufferView[] = job.rules.flatMap(({ edges, target }) => [
     Int32Array.from(edges),
     Float64Array.of(target),
   ]);
   parts.push(Float64Array.of(job.wrinkleAversion));
   if (job.kind === 'together') parts.push(job.alone, job.isStiff);
-  const key = `${job.kind}:${meshKey}:${hashBytes(parts)}`;
-  const solved = remember(memory.layouts, key, () =>
-    job.kind === 'alone'
-      ? solveAlone(prepared.value, job, path, trace)
-      : solveTogether(prepared.value, job, path, trace),
-  );
-  if (!solved.ok) return solved;
-  const { flat, forces, yields } = solved.value;
-  return success({ flat: flat.slice(), forces: forces.slice(), yields: yields.slice() });
+  return { meshKey, key: `${job.kind}:${meshKey}:${hashBytes(parts)}` };
 }
 
 function solveAlone(

@@ -2,6 +2,7 @@ export { type AxisLimits, CLOTHS, type Cloth, findCloth } from './cloths.ts';
 export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
+export { flattenAhead, type RunJobsElsewhere } from './flatten-ahead.ts';
 export { flattenFree } from './flatten-free.ts';
 export {
   createFlattenMemory,

@@ -4,9 +4,13 @@ import {
   CLOTHS,
   createFlattenMemory,
   type FlatDisk,
+  type FlattenOptions,
+  type FlattenProblem,
   findCloth,
+  flattenAhead,
   flattenTogether,
   measureFreeStrain,
+  type RunJobsElsewhere,
 } from '../flatten/index.ts';
 import { type ChartSurface, capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
@@ -44,10 +48,25 @@ const stageStart: Readonly<Record<StageId, number>> = {
 export interface Pipeline {
   /** Makes the whole form; stages whose inputs did not change since the last call are not run again. */
   readonly makeForm: MakeForm;
+  /**
+   * The same form, bytes and all, with part of the panels unrolled elsewhere at the same time, as by a second worker. The
+   * promise is never refused: what fails elsewhere is done here.
+   */
+  readonly makeFormShared: (
+    project: Project,
+    options: MakeOptions,
+    elsewhere: RunJobsElsewhere,
+  ) => Promise<Result<Form>>;
   /** The first two stages only: check the measures and fit the body. */
   readonly fitBody: (project: Project) => Result<Body>;
   /** Lines, cut and strain of the seams alone, coarse and quick, while a line is dragged. */
   readonly previewSeams: PreviewSeams;
+}
+
+/** Panels about to be unrolled: whoever drives the steps may do so ahead. */
+interface PanelsAhead {
+  readonly problem: FlattenProblem;
+  readonly options: FlattenOptions;
 }
 
 interface CutShell {
@@ -88,7 +107,7 @@ export function createPipeline(): Pipeline {
     return fitted;
   };
 
-  const makeForm: MakeForm = (project, options = {}) => {
+  function* makeInSteps(project: Project, options: MakeOptions): Generator<PanelsAhead, Result<Form>, void> {
     const keys = keysOf(project, options);
     const clock = startClock(options);
     const issues: Issue[] = [];
@@ -117,16 +136,20 @@ export function createPipeline(): Pipeline {
     // 3. Panels.
     clock.enter('panels', 'Unrolling the panels');
     const { shell, closedMesh } = cut.value;
+    const problem = flattenProblemFromShell(shell);
+    const flattenOptions: FlattenOptions = {
+      ...(project.seams.lengthBlend === undefined ? {} : { seamLengthBlend: project.seams.lengthBlend }),
+      ...(project.seams.wrinkleAversion === undefined
+        ? {}
+        : { wrinkleAversion: project.seams.wrinkleAversion }),
+      memory: memory.panels,
+      onProgress: clock.within,
+      ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
+    };
+    yield { problem, options: flattenOptions };
+    if (clock.isCancelled()) return cancelled(issues);
     const flat = memory.flat(keys.flat, () => {
-      const unrolled = flattenTogether(flattenProblemFromShell(shell), {
-        ...(project.seams.lengthBlend === undefined ? {} : { seamLengthBlend: project.seams.lengthBlend }),
-        ...(project.seams.wrinkleAversion === undefined
-          ? {}
-          : { wrinkleAversion: project.seams.wrinkleAversion }),
-        memory: memory.panels,
-        onProgress: clock.within,
-        ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
-      });
+      const unrolled = flattenTogether(problem, flattenOptions);
       return within('seams', { ...unrolled, issues: nameFlattenIssues(unrolled.issues, shell) });
     });
     if (clock.isCancelled()) return cancelled(issues);
@@ -166,6 +189,29 @@ export function createPipeline(): Pipeline {
     });
     const form: Form = { project, ...made, ...drafted.value, report };
     return success(form, issues);
+  }
+
+  const makeForm = (project: Project, options: MakeOptions = {}): Result<Form> => {
+    const steps = makeInSteps(project, options);
+    for (;;) {
+      const step = steps.next();
+      if (step.done) return step.value;
+    }
+  };
+  const makeFormShared: Pipeline['makeFormShared'] = async (project, options, elsewhere) => {
+    const steps = makeInSteps(project, options);
+    for (;;) {
+      // Between the steps nothing else can break a promise: what fails elsewhere is solved again here.
+      let ahead: PanelsAhead | undefined;
+      const made = catchingBrokenPromises<Form>(() => {
+        const step = steps.next();
+        if (step.done) return step.value;
+        ahead = step.value;
+        return failure([]);
+      });
+      if (!ahead) return made;
+      await flattenAhead(ahead.problem, ahead.options, elsewhere);
+    }
   };
 
   const previewSeams = createSeamPreview(shapeBody);
@@ -173,6 +219,7 @@ export function createPipeline(): Pipeline {
   return {
     makeForm: (project, options) => catchingBrokenPromises(() => makeForm(project, options)),
     fitBody: (project) => catchingBrokenPromises(() => shapeBody(project)),
+    makeFormShared,
     previewSeams: (project, options) => catchingBrokenPromises(() => previewSeams(project, options)),
   };
 }

@@ -94,23 +94,23 @@ export const princessBackAlone: SeamLine = {
 export const princessFront: SeamLine = {
   ...princessFrontAlone,
   through: [
-    between('Front', 0.45),
-    between('Front', 0.38, 'hip'),
-    between('Front', 0.35, 'waist'),
-    { landmark: 'bustPointRight', level: 'underbust', u: 0.02 },
-    { landmark: 'bustPointRight', u: -0.05 },
-    onShoulder(0.47),
+    between('Front', 0.41),
+    between('Front', 0.39, 'hip'),
+    between('Front', 0.32, 'waist'),
+    { landmark: 'bustPointRight', level: 'underbust', u: 0.01 },
+    { landmark: 'bustPointRight', u: -0.11 },
+    onShoulder(0.61),
   ],
 };
 
 export const princessBack: SeamLine = {
   ...princessBackAlone,
   through: [
-    between('Back', 0.42),
+    between('Back', 0.41),
     between('Back', 0.4, 'hip'),
-    between('Back', 0.4, 'waist'),
-    { landmark: 'bladePointRight', u: 0.04 },
-    onShoulder(0.47),
+    between('Back', 0.39, 'waist'),
+    { landmark: 'bladePointRight', u: 0.02 },
+    onShoulder(0.61),
   ],
 };
 
@@ -119,22 +119,10 @@ export const outerFront: SeamLine = {
   name: 'outer front',
   side: 'right',
   through: [
-    between('Front', 0.74),
-    between('Front', 0.68, 'hip'),
-    between('Front', 0.66, 'waist'),
-    between('Front', 0.57, 'bust'),
-    { armhole: 0.15 },
-  ],
-};
-
-/** With a bust seam across it the outer line may spread wider at the waist. */
-export const outerFrontBust: SeamLine = {
-  ...outerFront,
-  through: [
-    between('Front', 0.74),
-    between('Front', 0.68, 'hip'),
-    between('Front', 0.71, 'waist'),
-    between('Front', 0.56, 'bust'),
+    between('Front', 0.71),
+    between('Front', 0.69, 'hip'),
+    between('Front', 0.74, 'waist'),
+    between('Front', 0.53, 'bust'),
     { armhole: 0.15 },
   ],
 };
@@ -144,11 +132,57 @@ export const outerBack: SeamLine = {
   name: 'outer back',
   side: 'right',
   through: [
-    between('Back', 0.65),
+    between('Back', 0.6),
     between('Back', 0.6, 'hip'),
-    between('Back', 0.68, 'waist'),
-    between('Back', 0.68, 'bust'),
-    { armhole: 0.86 },
+    between('Back', 0.66, 'waist'),
+    between('Back', 0.7, 'bust'),
+    { armhole: 0.865 },
+  ],
+};
+
+/** With a bust seam across them the lines over the bust may run straighter, and further out on the shoulder. */
+export const princessFrontBust: SeamLine = {
+  ...princessFront,
+  through: [
+    between('Front', 0.45),
+    between('Front', 0.41, 'hip'),
+    between('Front', 0.28, 'waist'),
+    { landmark: 'bustPointRight', level: 'underbust' },
+    { landmark: 'bustPointRight', u: -0.07 },
+    onShoulder(0.4),
+  ],
+};
+
+export const princessBackBust: SeamLine = {
+  ...princessBack,
+  through: [
+    between('Back', 0.36),
+    between('Back', 0.38, 'hip'),
+    between('Back', 0.32, 'waist'),
+    { landmark: 'bladePointRight', u: 0.17 },
+    onShoulder(0.4),
+  ],
+};
+
+export const outerFrontBust: SeamLine = {
+  ...outerFront,
+  through: [
+    between('Front', 0.73),
+    between('Front', 0.7, 'hip'),
+    between('Front', 0.68, 'waist'),
+    between('Front', 0.61, 'bust'),
+    { armhole: 0.17 },
+  ],
+};
+
+export const outerBackBust: SeamLine = {
+  ...outerBack,
+  through: [
+    between('Back', 0.6),
+    between('Back', 0.6, 'hip'),
+    between('Back', 0.66, 'waist'),
+    between('Back', 0.71, 'bust'),
+    { armhole: 0.845 },
   ],
 };
 

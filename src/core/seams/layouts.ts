@@ -6,14 +6,17 @@ import {
   innerFront,
   neckBase,
   outerBack,
+  outerBackBust,
   outerFront,
   outerFrontBust,
   princessBack,
   princessBackAlone,
+  princessBackBust,
   princessBackToArmhole,
   princessBackToYoke,
   princessFront,
   princessFrontAlone,
+  princessFrontBust,
   princessFrontToArmhole,
   shoulder,
   side,
@@ -43,7 +46,17 @@ const lines12: readonly SeamLine[] = [
   shoulder,
   neckBase,
 ];
-const lines12Bust = lines12.map((line) => (line === outerFront ? outerFrontBust : line));
+const lines12Bust: readonly SeamLine[] = [
+  centreFront,
+  princessFrontBust,
+  outerFrontBust,
+  side,
+  outerBackBust,
+  princessBackBust,
+  centreBack,
+  shoulder,
+  neckBase,
+];
 const bustLevel = alongLevel('bust', 'bust', 'side');
 const waistLevel = alongLevel('waist', 'waist', 'centre back');
 const underbustLevel = alongLevel('underbust', 'underbust', 'side');
