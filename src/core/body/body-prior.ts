@@ -1,6 +1,6 @@
 import { type Estimate, estimateMeasures } from './estimate-measures.ts';
 import { knownToSurvey, meanValues } from './known-to-survey.ts';
-import { ARMPIT_V, KNOT } from './rails.ts';
+import { ARMPIT_V, KNOT, type KnotId, type RAIL } from './rails.ts';
 import { PARAMETER_IDS, type Parameter, type ParameterId, type ShapeNumbers } from './shape-parameters.ts';
 import type { BodyInput } from './types.ts';
 
@@ -19,6 +19,13 @@ export interface BodyPrior {
   readonly spacings: readonly {
     readonly upper: ParameterId;
     readonly lower: ParameterId;
+    readonly mean: number;
+    readonly spread: number;
+  }[];
+  /** Rails that should not bulge at a knot: how far from the straight between the neighbouring knots, mm. */
+  readonly straights: readonly {
+    readonly rail: keyof typeof RAIL;
+    readonly knot: KnotId;
     readonly mean: number;
     readonly spread: number;
   }[];
@@ -70,6 +77,8 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
   const zBust = best('bustRise');
   const zUpperChest = (best('sideLength') * (KNOT.upperChest - 20)) / (ARMPIT_V - 20);
   const zUnderbust = zBust - (isBust ? 48 + 0.1 * cup : 58);
+  // Where breasts are large the trunk beside and behind them is fuller too.
+  const softer = 0.02 * Math.max(0, cup - 130);
   /** The trunk leans from the waist up to the neck. */
   const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
   const prior: Record<ParameterId, readonly [mean: number, spread: number]> = {
@@ -86,13 +95,13 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
     dHighHip: [ratioOf.highHip * a.highHip, 40],
     dWaist: [ratioOf.waist * a.waist, 40],
     dUnderbust: [dUnderbust, 40],
-    dBust: [isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 1 : ratioOf.bust * aBust - 4, isBust ? 5 : 40],
+    dBust: [isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 1 : ratioOf.bust * aBust - 4, isBust ? 12 : 40],
     dUpperChest: [dUpperChest, 40],
     dNeck: [43 * neck, 5],
     yHip: [-6 * size - 0.6 * shape.sway, 7],
     yHighHip: [(isBust ? 2 : 4) * size + shape.belly + 0.3 * shape.sway, 4],
     yUnderbust: [-6 * size + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
-    yBust: [-12 * size + leanAt(zBust) - 0.5 * shape.sway, 5],
+    yBust: [-12 * size + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
     yUpperChest: [-19 * size + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
     yNeck: [-23 * size + shape.lean + 0.4 * shape.upperBack, 8],
     zHip: [-best('waistToHip'), 12],
@@ -134,20 +143,30 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
       { level: 'waist', mean: ratioOf.waist, spread: spread('highHipRatio') },
       { level: 'highHip', mean: ratioOf.highHip, spread: spread('highHipRatio') },
       { level: 'hip', mean: ratioOf.hip, spread: spread('hipRatio') },
-      { level: 'upperChest', mean: ratioOf.upperChest, spread: 0.04 },
+      { level: 'upperChest', mean: ratioOf.upperChest, spread: 0.08 },
     ],
     spacings: [
       { upper: 'zUpperChest', lower: 'zBust', mean: 46, spread: 9 },
       { upper: 'zBust', lower: 'zUnderbust', mean: isBust ? 48 + 0.1 * cup : 58, spread: 7 },
     ],
+    // On a bust figure the breasts are what is fuller at the bust level, not a ring round the trunk.
+    straights: isBust
+      ? [
+          { rail: 'yB', knot: 'bust', mean: 0, spread: 3 + softer },
+          { rail: 'yF', knot: 'bust', mean: 0, spread: 4 + softer },
+          { rail: 'a', knot: 'bust', mean: 0.085 * cup, spread: 3 + softer },
+        ]
+      : [],
     numbers: {
       seat: shape.seat,
       blade: shape.blade,
       shoulderForm: shape.shoulderForm,
-      bustReach: 105 + 0.06 * cup + shape.bustFullness,
-      bustSide: 0.58 + 0.0007 * cup,
+      bustReach: 88 + 0.08 * cup + shape.bustFullness,
+      bustSide: 0.58 + 0.001 * cup,
       bustTurn: 0.1 + 0.0006 * cup + (shape.bustSpread * Math.PI) / 180,
-      bustFullness: Math.min(2.2, 1.3 + 0.0035 * cup),
+      bustFullness: Math.min(2, 1.4 + 0.002 * cup),
+      bustRoundness: Math.min(2.5, 0.011 * cup),
+      collarBone: shape.collarBone,
       neckTilt: 0.4,
       neckStub: 30,
     },

@@ -1,7 +1,7 @@
 import { type LeastSquaresSolution, minimiseLeastSquares } from '../math/index.ts';
 import { makeArmholes } from './armhole.ts';
 import type { BodyPrior } from './body-prior.ts';
-import { KNOT, KNOTS, RAIL_COUNT, ShapeEvaluator } from './rails.ts';
+import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL_COUNT, ShapeEvaluator } from './rails.ts';
 import {
   buildShape,
   PARAMETER_IDS,
@@ -160,6 +160,14 @@ function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
       spread,
     });
   }
+  for (const { rail, knot, mean, spread } of problem.prior.straights) {
+    readings.push({
+      reach: neighbouringKnots(knot),
+      read: (context) => context.evaluator.bendAt(rail, knotIndex(knot)),
+      wanted: mean,
+      spread,
+    });
+  }
   for (const quarter of [1, 3]) {
     readings.push({
       reach: {
@@ -179,6 +187,18 @@ function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
     });
   }
   return readings;
+}
+
+function neighbouringKnots(knot: KnotId): TapeReach {
+  const k = knotIndex(knot);
+  return {
+    from: KNOT_IDS[k - 1],
+    to: KNOT_IDS[k + 1],
+    isRow: true,
+    bumps: false,
+    bustPoint: false,
+    armhole: false,
+  };
 }
 
 /**

@@ -41,10 +41,11 @@ const PLANE_FADES_AT = 3;
 
 /**
  * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
- * height, direction x, y, fullness (0 = pointed, 2.2 = nearly flat on top). Bumps live in (u, z), not (u, v): above the
- * chest v runs faster than z in front, and a bump in v ended there in a crease.
+ * height, direction x, y, fullness (0 = pointed, 2.2 = nearly flat on top), roundness sideways and below (0 = slopes,
+ * 3 = nearly an ellipse). Bumps live in (u, z), not (u, v): above the chest v runs faster than z in front, and a
+ * bump in v ended there in a crease.
  */
-export const BUMP_STRIDE = 10;
+export const BUMP_STRIDE = 11;
 
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
@@ -96,6 +97,14 @@ export class ShapeEvaluator {
     }
     this.rowV = v;
     return this.row;
+  }
+
+  /** How far a rail lies above the straight between its neighbours at knot k, mm. */
+  bendAt(rail: keyof typeof RAIL, k: number): number {
+    const { rises, rails } = this.shape;
+    const values = rails.subarray(RAIL[rail] * rises.length);
+    const share = (rises[k] - rises[k - 1]) / (rises[k + 1] - rises[k - 1]);
+    return values[k] - (values[k - 1] + share * (values[k + 1] - values[k - 1]));
   }
 
   /**
@@ -172,12 +181,15 @@ export class ShapeEvaluator {
       if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
       let du = u - bumps[i];
       if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-      const q = reachSquared(du, this.reaches, k) + reachSquared(dz, this.reaches, k + 3);
+      const along = reachSquared(dz, this.reaches, k + 3);
+      const across = reachSquared(du, this.reaches, k);
+      const q = across + along;
       if (q >= 1) continue;
       if (open < 0) open = openness(u, v);
-      // (1 − q)^2.5 (1 + fullness q): round top, C² where it meets the body.
+      // (1 − q)^2.5 (1 + fullness q + roundness (q_across² + q_down²)): C² where it meets the body and at mid height.
       const rest = 1 - q;
-      const height = bumps[i + 6] * open * rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q);
+      const round = bumps[i + 10] * (across * across + (dz < 0 ? along * along : 0));
+      const height = bumps[i + 6] * open * rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q + round);
       out[offset] += height * bumps[i + 7];
       out[offset + 1] += height * bumps[i + 8];
     }

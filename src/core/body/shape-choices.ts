@@ -132,6 +132,19 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
     usual: 'usual',
   },
   {
+    id: 'collarBone',
+    name: 'Collar bones',
+    why: 'How far the collar bones stand out below the neck.',
+    unit: 'mm',
+    range: [0, 10],
+    choices: [
+      { id: 'soft', name: 'Covered', value: 1 },
+      { id: 'plain', name: 'Slight', value: 2.5 },
+      { id: 'clear', name: 'Prominent', value: 6 },
+    ],
+    usual: 'plain',
+  },
+  {
     id: 'seat',
     name: 'Seat',
     why: 'How far the buttocks stand out behind, seen from the side.',

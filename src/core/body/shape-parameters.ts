@@ -93,6 +93,8 @@ export interface ShapeNumbers {
   readonly bustSide: number;
   readonly bustTurn: number;
   readonly bustFullness: number;
+  readonly bustRoundness: number;
+  readonly collarBone: number;
   readonly neckTilt: number;
   readonly neckStub: number;
 }
@@ -249,6 +251,8 @@ interface BumpPair {
   /** Radians by which the bumps turn away from each other. */
   readonly turn: number;
   readonly fullness: number;
+  /** Sideways and below; 0 where left out. */
+  readonly roundness?: number;
 }
 
 function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): Float64Array {
@@ -263,6 +267,7 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     height: p.bustHeight,
     turn: isBust ? numbers.bustTurn : 0.1,
     fullness: isBust ? numbers.bustFullness : 1.5,
+    roundness: isBust ? numbers.bustRoundness : 0,
   };
   const blade = {
     u: -0.92,
@@ -286,22 +291,47 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     turn: 0.1,
     fullness: 1.5,
   };
+  // A low ridge at the height of the pit of the neck, steeper above than below; it dies out before the arm.
+  const collarBone = {
+    u: 0.98,
+    z: p.zNeckFront + 4,
+    side: 0.6,
+    centre: 0.5,
+    down: 42,
+    up: 26,
+    height: numbers.collarBone,
+    turn: 0.2,
+    fullness: 1.5,
+  };
   return Float64Array.from([
     ...placePair(breast, [p.bustHeightSkew, p.bustAngleSkew, p.bustLevelSkew]),
     ...placePair(blade),
     ...placePair(seat),
+    ...placePair(collarBone),
   ]);
 }
 
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
 function placePair(pair: BumpPair, skew: readonly [number, number, number] = [0, 0, 0]): number[] {
-  const { u, z, side, centre, down, up, height, turn, fullness } = pair;
+  const { u, z, side, centre, down, up, height, turn, fullness, roundness = 0 } = pair;
   const x = Math.sin(turn);
   const y = Math.cos(turn) * Math.sign(Math.sin(u));
   // On the right front, smaller u lies towards the side; at the back the side is at larger u.
   const [below, above] = u > 0 ? [side, centre] : [centre, side];
   return [
-    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, fullness],
-    ...[Math.PI - u + skew[1], z - skew[2], above, below, down, up, height - skew[0], -x, y, fullness],
+    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, fullness, roundness],
+    ...[
+      Math.PI - u + skew[1],
+      z - skew[2],
+      above,
+      below,
+      down,
+      up,
+      height - skew[0],
+      -x,
+      y,
+      fullness,
+      roundness,
+    ],
   ];
 }
