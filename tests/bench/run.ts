@@ -28,7 +28,7 @@ if (!existsSync(historyFile)) writeFileSync(historyFile, `${header}\n`);
 let slower = 0;
 for (const bench of await loadCases()) {
   if (!bench.name.includes(wanted)) continue;
-  for (const line of time(bench)) if (record(line)) slower++;
+  for (const line of await time(bench)) if (record(line)) slower++;
 }
 process.exitCode = slower > 0 ? 1 : 0;
 
@@ -62,16 +62,16 @@ async function loadCases(): Promise<BenchCase[]> {
 }
 
 /** One line for the case, and one for each of its parts. Resident memory is the highest seen after a run. */
-function time(bench: BenchCase): Line[] {
+async function time(bench: BenchCase): Promise<Line[]> {
   const prepared = bench.prepare?.() as never;
-  bench.run(prepared);
+  await bench.run(prepared);
   const times: number[] = [];
   const parts = new Map<string, number[]>();
   let checksum = 0;
   let residentMb = 0;
   for (let i = 0; i < (bench.runs ?? defaultRuns); i++) {
     const start = performance.now();
-    const result = bench.run(prepared);
+    const result = await bench.run(prepared);
     times.push(performance.now() - start);
     residentMb = Math.max(residentMb, process.memoryUsage().rss / 2 ** 20);
     checksum = typeof result === 'number' ? result : result.checksum;

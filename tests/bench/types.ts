@@ -5,7 +5,7 @@ export interface BenchCase {
   /** Made once, outside the clock. */
   readonly prepare?: () => unknown;
   /** Returns a checksum: a number that depends on all of the result. */
-  readonly run: (prepared: never) => number | BenchParts;
+  readonly run: (prepared: never) => number | BenchParts | Promise<number>;
   /** Timed runs; default 5. */
   readonly runs?: number;
 }

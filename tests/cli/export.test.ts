@@ -1,6 +1,7 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { DOMParser } from '@xmldom/xmldom';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askPoppler } from '../rasterise-pdf.ts';
@@ -100,6 +101,38 @@ describe('loftseam make with formats', () => {
     const sheet = await readFile(path.join(out, 'cutter-shell-A1.svg'), 'utf8');
     expect(sheet).not.toContain('<text');
     expect(sheet).toContain('width="600mm" height="400mm"');
+  }, 60_000);
+
+  it('carries odd names through every format: markup, right to left, 200 letters', async () => {
+    const project = JSON.parse(await readFile(straight, 'utf8'));
+    project.name = `</text><script>&"'שלום ${'long '.repeat(34)}`.slice(0, 200);
+    const file = path.join(folder, 'odd.loftseam.json');
+    await writeFile(file, JSON.stringify(project));
+    const out = path.join(folder, 'odd');
+    const { code, err } = await loftseam(
+      'make',
+      file,
+      '--out',
+      out,
+      ...coarse,
+      '--formats',
+      'svg,pdf,labels,cutter,dxf',
+      '--stroke-text',
+    );
+    expect(code, err).toBe(0);
+    expect(err).toMatch(/letters of single strokes lack “ש”/);
+    const names = (await readdir(out)).filter((name) => name.endsWith('.svg'));
+    for (const name of names) {
+      const parser = new DOMParser({
+        onError: (level, message) => {
+          throw new Error(`${name}: ${level} ${message}`);
+        },
+      });
+      const root = parser.parseFromString(await readFile(path.join(out, name), 'utf8'), 'image/svg+xml');
+      expect(root.getElementsByTagName('script').length).toBe(0);
+    }
+    expect(names.length).toBeGreaterThan(8);
+    expect(askPoppler('pdftotext', await readFile(path.join(out, 'print-a4.pdf')))).toContain('<script>');
   }, 60_000);
 
   it('refuses what cannot be, naming field and limit, and writes nothing', async () => {

@@ -39,7 +39,16 @@ describe('loftseam make', () => {
     expect(err).toContain('panels: Unrolling the panels');
     expect(code).toBe(0);
     expect(await readdir(path.join(folder, 'out'))).toEqual([
-      ...['body.glb', 'card.svg', 'covers.svg', 'foam.svg', 'panels.glb', 'panels.svg', 'report.json', 'webs.svg'],
+      ...[
+        'body.glb',
+        'card.svg',
+        'covers.svg',
+        'foam.svg',
+        'panels.glb',
+        'panels.svg',
+        'report.json',
+        'webs.svg',
+      ],
     ]);
     const report = JSON.parse(await readFile(path.join(folder, 'out/report.json'), 'utf8'));
     expect(report).toMatchObject({ format: 'loftseam-report', version: 1 });

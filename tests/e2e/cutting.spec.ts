@@ -33,6 +33,40 @@ test('a pattern on the paper chosen, corrected for the printer', async ({ page }
   expect(complaints).toEqual([]);
 });
 
+test('cutting machine, notches, one edge and left-out pieces are kept in the project and undone by name', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Cutting');
+  await page.getByRole('combobox', { name: 'Notches' }).selectOption('outward');
+  await expect(page.getByRole('button', { name: 'Undo: Set shape of notches' })).toBeEnabled();
+  await page.getByText('Other allowances').click();
+  await page.getByRole('combobox', { name: 'One edge' }).selectOption('base');
+  await page.getByRole('textbox', { name: 'Base opening' }).fill('2.0');
+  await page.getByText('My cutting machine').click();
+  await page.getByRole('combobox', { name: 'Mat or bed' }).selectOption('mat24x36');
+  await page.getByRole('textbox', { name: 'Blade offset' }).fill('0.05');
+  await page.getByRole('checkbox', { name: 'Letters of single strokes' }).check();
+  await page.getByRole('checkbox', { name: 'Sew lines' }).uncheck();
+  for (const material of ['webs', 'card', 'covers', 'foam', 'arms']) {
+    await page.locator('.cut-list summary', { hasText: material }).click();
+    await page.getByRole('checkbox', { name: `all of ${material}` }).uncheck();
+  }
+  const sheets = await downloaded(page, 'Download cutter sheets');
+  const files = unzipSync(await readFile(sheets.path));
+  const names = Object.keys(files).filter((name) => name.endsWith('.svg'));
+  expect(names.length).toBeGreaterThan(1);
+  for (const name of names) {
+    expect(name).toMatch(/^cutter-shell-/);
+    const svg = strFromU8(files[name]);
+    // 24 × 36 in.
+    expect(svg).toContain('width="609.6mm" height="914.4mm"');
+    expect(svg).not.toContain('<text');
+    expect(svg).not.toContain('data-layer="sew"');
+  }
+  expect(complaints).toEqual([]);
+});
+
 test('several files come as one archive', async ({ page }) => {
   const complaints = await openApp(page);
   await goTo(page, 'Cutting');

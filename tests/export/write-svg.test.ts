@@ -36,6 +36,19 @@ function lengthOfPath(path: Element): number {
   return SVGPathCommander.getTotalLength(path.getAttribute('d')!);
 }
 
+/** From a point to a polyline (x, y, x, y …). */
+function distanceToLine(line: readonly number[], x: number, y: number): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (let i = 0; i + 3 < line.length; i += 2) {
+    const [ex, ey] = [line[i + 2] - line[i], line[i + 3] - line[i + 1]];
+    const squared = ex * ex + ey * ey;
+    const t =
+      squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - line[i]) * ex + (y - line[i + 1]) * ey) / squared));
+    best = Math.min(best, Math.hypot(line[i] + t * ex - x, line[i + 1] + t * ey - y));
+  }
+  return best;
+}
+
 const INPUTS = samplePanels();
 
 function sheet(): Drawing {
@@ -77,6 +90,23 @@ describe('a sheet read back', () => {
       }
     }
     expect(count).toBeGreaterThan(25);
+  });
+
+  it('draws no cut line farther than 0.02 mm from the polyline it stands for (sampled by a path library)', () => {
+    let count = 0;
+    for (const layer of drawing.layers)
+      for (const item of layer.items) {
+        if (item.kind !== 'path' || !item.id?.includes('/cut')) continue;
+        const d = ids.get(item.id)!.getAttribute('d')!;
+        const length = SVGPathCommander.getTotalLength(d);
+        const dense = Array.from({ length: 1500 }, (_, i) =>
+          SVGPathCommander.getPointAtLength(d, (length * i) / 1500),
+        );
+        const ring = [...item.points, item.points[0], item.points[1]];
+        for (const { x, y } of dense) expect(distanceToLine(ring, x, y), item.id).toBeLessThan(0.02);
+        count++;
+      }
+    expect(count).toBe(INPUTS.length);
   });
 
   it('keeps the bars to the micrometre', () => {

@@ -7,7 +7,9 @@ const FEWEST = 3;
 /** Distance of the points at which a fit is judged along the polyline, mm. */
 const SPACING = 2.5;
 /** Newton steps that bring the parameters of the points back under the curve. */
-const REPARAMETRISATIONS = 3;
+const REPARAMETRISATIONS = 2;
+/** So many tolerances off, a fit is divided rather than mended by Newton steps. */
+const HOPELESS = 8;
 
 /** Straight and cubic pieces end to end: the first point, then per piece its two control points and its end. */
 export interface FittedPath {
@@ -160,7 +162,7 @@ function fitCubic(p: Float64Array, a: number, b: number, tolerance: number): Cub
   const t = new Float64Array(count);
   for (let i = 1; i < count; i++) {
     const k = 2 * (a + i);
-    t[i] = t[i - 1] + Math.hypot(p[k] - p[k - 2], p[k + 1] - p[k - 1]);
+    t[i] = t[i - 1] + Math.sqrt((p[k] - p[k - 2]) ** 2 + (p[k + 1] - p[k - 1]) ** 2);
   }
   for (let i = 1; i < count; i++) t[i] /= t[count - 1];
   const [x0, y0, x3, y3] = [p[2 * a], p[2 * a + 1], p[2 * b], p[2 * b + 1]];
@@ -196,18 +198,25 @@ function fitCubic(p: Float64Array, a: number, b: number, tolerance: number): Cub
     let worst = a;
     for (let i = 1; i < count - 1; i++) {
       const s = 1 - t[i];
-      const [b0, b1, b2, b3] = [s * s * s, 3 * t[i] * s * s, 3 * t[i] * t[i] * s, t[i] * t[i] * t[i]];
+      const b0 = s * s * s;
+      const b1 = 3 * t[i] * s * s;
+      const b2 = 3 * t[i] * t[i] * s;
+      const b3 = t[i] * t[i] * t[i];
       const ex = b0 * x0 + b1 * x1 + b2 * x2 + b3 * x3 - p[2 * (a + i)];
       const ey = b0 * y0 + b1 * y1 + b2 * y2 + b3 * y3 - p[2 * (a + i) + 1];
-      const off = Math.hypot(ex, ey);
-      if (off > error) [error, worst] = [off, a + i];
+      const off = Math.sqrt(ex * ex + ey * ey);
+      if (off > error) {
+        error = off;
+        worst = a + i;
+      }
     }
     if (error < fit.error) fit = { control: [x1, y1, x2, y2], worst, error };
-    if (error <= tolerance || error > 40 * tolerance) return fit;
+    if (error <= tolerance || error > HOPELESS * tolerance) return fit;
 
     // 3. Newton: (B(t) − p)·B′(t) = 0.
     for (let i = 1; i < count - 1; i++) {
-      const [u, s] = [t[i], 1 - t[i]];
+      const u = t[i];
+      const s = 1 - u;
       const ex = s * s * s * x0 + 3 * u * s * s * x1 + 3 * u * u * s * x2 + u * u * u * x3 - p[2 * (a + i)];
       const ey =
         s * s * s * y0 + 3 * u * s * s * y1 + 3 * u * u * s * y2 + u * u * u * y3 - p[2 * (a + i) + 1];

@@ -16,7 +16,7 @@ const FIXED_TIME = '1980-01-01T12:00:00';
  * clock: same files, same bytes. Throws on names with folders and on names used twice.
  */
 export function writeZip(entries: readonly ZipEntry[], program: string): Uint8Array {
-  const files: Record<string, Uint8Array | [Uint8Array, { level: 0 | 3 }]> = {};
+  const files: Record<string, Uint8Array | [Uint8Array, { level: 0 | 1 | 6 }]> = {};
   const list = entries.map(({ name, type, content }) => {
     assertInvariant(
       /^[^/\\]+$/.test(name) && name !== '..',
@@ -31,13 +31,18 @@ export function writeZip(entries: readonly ZipEntry[], program: string): Uint8Ar
       name,
     );
     const bytes = typeof content === 'string' ? strToU8(content) : content;
-    // What is packed already only costs time; large meshes gain little from more effort.
-    files[name] = [bytes, { level: name.endsWith('.pdf') ? 0 : 3 }];
+    files[name] = [bytes, { level: effortFor(name) }];
     return { name, type, bytes: bytes.length, crc32: crc32(bytes).toString(16).padStart(8, '0') };
   });
   const manifest = { format: 'loftseam-files', version: 1, program, files: list };
   const text = strToU8(`${JSON.stringify(manifest, null, 2)}\n`);
   return zipSync({ 'manifest.json': text, ...files }, { level: 6, mtime: FIXED_TIME });
+}
+
+/** What is packed already only costs time; large meshes gain little from more effort. */
+function effortFor(name: string): 0 | 1 | 6 {
+  if (name.endsWith('.pdf')) return 0;
+  return /\.(stl|glb|obj)$/.test(name) ? 1 : 6;
 }
 
 /** CRC-32 of ISO 3309, polynomial 0xEDB88320 reversed, as ZIP uses it; a byte at a time by table. */

@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { createPipeline, exportForm, type Form } from '../../src/core/pipeline/index.ts';
+import { parseProject } from '../../src/core/project/index.ts';
+import type { BenchCase } from './types.ts';
+
+const targetTriangles = 20_000;
+const FONT = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
+
+/** Twelve upright panels with webs, plates and covers. */
+function makeTwelve(): Form {
+  const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
+  const project = parseProject(readFileSync(file, 'utf8'));
+  if (!project.ok) throw new Error(project.issues[0].message);
+  const form = createPipeline().makeForm(
+    { ...project.value, seams: { layout: 'upright12' } },
+    { targetTriangles },
+  );
+  if (!form.ok) throw new Error(form.issues[0].message);
+  return form.value;
+}
+
+async function write(form: Form, formats: readonly string[]): Promise<number> {
+  const font = { name: 'DejaVuSans', bytes: readFileSync(FONT) };
+  const files = await exportForm(form, { formats, font });
+  if (!files.ok) throw new Error(files.issues[0].message);
+  return files.value.reduce((sum, { content }) => sum + content.length, 0);
+}
+
+const cases: BenchCase[] = [
+  { name: 'export/upright12-all-formats', prepare: makeTwelve, run: (form: Form) => write(form, ['zip']) },
+  { name: 'export/upright12-pdf', prepare: makeTwelve, run: (form: Form) => write(form, ['pdf']) },
+  { name: 'export/upright12-svg', prepare: makeTwelve, run: (form: Form) => write(form, ['svg']) },
+];
+
+export default cases;
