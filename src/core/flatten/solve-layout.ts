@@ -33,13 +33,20 @@ export interface LayoutOptions {
   readonly trace?: (line: Readonly<Record<string, number>>) => void;
 }
 
+/** A step that promises less than this share of the one before: the Hessian hardly changes any more. */
+const FAST = 0.02;
+
+/** Energy per mm² that a step promises: above it the end is far, and a positive Hessian unlikely where it was not. */
+const FAR = 1e-3;
+
 /**
  * Minimises symmetric Dirichlet energy plus outline bending under length rules, moving `flat` (#V × 2, no
  * flipped triangle) in place; multipliers in `rules` are updated as well.
  * Newton on the primal–dual augmented Lagrangian: each step solves (H + ρ AᵀA) d = −∇ and takes
  * λ ← λ + ρ (c + A d). The exact Hessian is tried first; where it is not positive, its negative parts are
  * lifted. Steps stop short of the first flip (× 0.9), then Armijo's rule.
- * Cost per step: one sparse factor (about 8 ms for 2500 triangles). Rigid motion is held by the disk's pins.
+ * Where a step promises less than a fiftieth of the one before, the next one takes the same factor (Shamanskii's way),
+ * which saves about one factor in four. Cost per step: one sparse factor (about 8 ms for 2500 triangles). Rigid motion is held by the disk's pins.
  * Sources: Nocedal and Wright, Numerical Optimization (2006), ch. 17; Gill and Robinson, "A primal-dual
  * augmented Lagrangian", Comput. Optim. Appl. 51 (2012); Smith and Schaefer 2015 for the step limit.
  */
@@ -58,11 +65,15 @@ export function solveLayout(
   let previousDecrement = 0;
   let iterations = 0;
   let isConverged = false;
+  let isFallingFast = false;
   for (; iterations < maxIterations && !isConverged; iterations++) {
     const energy = system.linearise(flat);
-    if (!system.findStep(flat)) break;
+    // 1. The step, by the last factor once more where steps fall off so fast that it will do.
+    const keepsFactor: boolean = isFallingFast;
+    isFallingFast = false;
+    if (!system.findStep(flat, keepsFactor)) break;
     decrement = system.decrement / disk.totalArea;
-    // 1. Longest step that lowers the merit function.
+    // 2. Longest step that lowers the merit function.
     let t = limitStep(disk, flat, system.step);
     let accepted = false;
     for (let halvings = 0; halvings < 30; halvings++, t *= 0.5) {
@@ -82,13 +93,17 @@ export function solveLayout(
       factors: system.factors,
       error: system.largestError(),
     });
+    if (!accepted && keepsFactor) continue;
     if (!accepted) break;
     system.updateMultipliers(flat, t);
     flat.set(system.trial);
-    // 2. Done when the step was full and the next one, fallen off like this one or faster, promises next to nothing.
+    // 3. Done when the step was full and the next one, fallen off like this one or faster, promises next to nothing; a
+    // kept factor falls off more slowly, so there its own promise must be the smaller.
     measureRules(rules, flat, system.errors);
     const ratio = Math.min(1, decrement / previousDecrement);
-    isConverged = t === 1 && decrement * ratio <= tolerance && system.largestError() <= lengthTolerance;
+    const left = keepsFactor ? decrement / FAST : decrement * ratio;
+    isConverged = t === 1 && left <= tolerance && system.largestError() <= lengthTolerance;
+    isFallingFast = t === 1 && ratio < FAST;
     previousDecrement = decrement;
   }
   measureRules(rules, flat, system.errors);
@@ -117,6 +132,9 @@ class LayoutSystem {
   private readonly wide: Int32Array;
   private readonly wideLower: Float64Array[];
   private isProjected = false;
+  /** The last exact Hessian was not positive. */
+  private wasLifted = false;
+  private readonly farAway: number;
 
   constructor(
     private readonly disk: PreparedDisk,
@@ -124,6 +142,7 @@ class LayoutSystem {
     private readonly bending: OutlineBending,
   ) {
     const n = 2 * disk.vertexCount;
+    this.farAway = FAR * disk.totalArea;
     this.step = new Float64Array(n);
     this.trial = new Float64Array(n);
     this.gradient = new Float64Array(n);
@@ -157,8 +176,10 @@ class LayoutSystem {
     for (let i = 0; i < trial.length; i++) trial[i] = flat[i] + t * step[i];
   }
 
-  linearise(flat: Float64Array): number {
-    const { disk, gradient, isProjected } = this;
+  /** While far from the end, a Hessian that had to be lifted once is not tried unlifted again. */
+  linearise(flat: Float64Array, isProjected = this.wasLifted && this.decrement > this.farAway): number {
+    const { disk, gradient } = this;
+    this.isProjected = isProjected;
     gradient.fill(0);
     disk.values.fill(0);
     const energy =
@@ -169,15 +190,26 @@ class LayoutSystem {
     return energy;
   }
 
-  /** Factors and solves for the step; false when even the lifted Hessian cannot be factored. */
-  findStep(flat: Float64Array): boolean {
+  /** Factors, or keeps the last factor, and solves for the step; false when even the lifted Hessian cannot be factored. */
+  findStep(flat: Float64Array, keepsFactor: boolean): boolean {
     const { disk, gradient, step } = this;
+    if (!keepsFactor && !this.factorHessian(flat)) return false;
+    for (let i = 0; i < step.length; i++) step[i] = -gradient[i];
+    disk.solver.solveLower(step, this.lower);
+    this.correctForWideRules(flat);
+    disk.solver.solveUpper(this.lower, step);
+    this.decrement = -dot(gradient, step);
+    return this.decrement >= 0;
+  }
+
+  private factorHessian(flat: Float64Array): boolean {
+    const { disk } = this;
     this.factors++;
     let report = disk.solver.factor(disk.values, { stopAtNegative: true });
+    if (!this.isProjected) this.wasLifted = false;
     if (!report.isUsable && !this.isProjected) {
-      this.isProjected = true;
-      this.linearise(flat);
-      this.isProjected = false;
+      this.wasLifted = true;
+      this.linearise(flat, true);
       this.factors++;
       report = disk.solver.factor(disk.values, { stopAtNegative: true });
     }
@@ -185,13 +217,7 @@ class LayoutSystem {
       this.factors++;
       report = disk.solver.factor(disk.values, { stopAtNegative: true, shift });
     }
-    if (!report.isUsable) return false;
-    for (let i = 0; i < step.length; i++) step[i] = -gradient[i];
-    disk.solver.solveLower(step, this.lower);
-    this.correctForWideRules(flat);
-    disk.solver.solveUpper(this.lower, step);
-    this.decrement = -dot(gradient, step);
-    return this.decrement >= 0;
+    return report.isUsable;
   }
 
   /**
