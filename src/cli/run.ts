@@ -110,7 +110,8 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .description('show what differs between two bodies, or one body then and now')
     .argument('<before>', 'saved project (*.loftseam.json)')
     .argument('<after>', 'saved project (*.loftseam.json)')
-    .action(async (before, after) => end(await compareCommand(before, after, streams)));
+    .option('--map <file>', 'also draw the distances, as a picture: FILE.svg')
+    .action(async (before, after, options) => end(await compareCommand(before, after, options, streams)));
   program
     .command('demo')
     .description('write a demo project to start from; without a name, list them')
