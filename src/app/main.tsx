@@ -2,13 +2,20 @@ import { lazy, StrictMode, Suspense, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
+import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
 import {
   type Actions,
   type AppStore,
+  type Cabinet,
   createActions,
   createAppStore,
+  type KeptBody,
+  keepBodies,
   keepProject,
+  newBodyId,
+  openCabinet,
   readEarlierStates,
+  readKeptBodyId,
   readKeptProject,
   readKeptTheme,
   type Shelf,
@@ -188,8 +195,10 @@ async function openFirst(store: AppStore, actions: Actions, services: Services):
   const kept = readKeptProject(shelf);
   const { parseProject, serializeProject } = await loadProjectRoom();
   const read = kept === null ? null : parseProject(kept);
-  if (read?.ok) actions.openProject(read.value, 'Take up again');
-  else await services.openDemo(demos[0]);
+  if (read?.ok) {
+    const id = readKeptBodyId(shelf);
+    actions.openProject(read.value, 'Take up again', id ? { id } : {});
+  } else await services.openDemo(demos[0]);
   if (kept !== null && read && !read.ok) {
     const isAside = setAsideUnreadable(shelf, kept);
     actions.tell({
@@ -208,14 +217,48 @@ async function openFirst(store: AppStore, actions: Actions, services: Services):
       }),
   });
   window.addEventListener('pagehide', keeper.flush);
+  const keptBodies = await cabinet.catch(() => null);
+  if (!keptBodies) return;
+  keepBodies(store, keptBodies, serializeProject, (reason) =>
+    actions.tell({
+      tone: 'warning',
+      text: `This browser refuses to keep the body among the others (${reason}). Save it to a file; what is open is not lost.`,
+    }),
+  );
 }
 
+/** Tried once; a refusal is told where the bodies are listed. */
+const cabinet: Promise<Cabinet> = openCabinet(globalThis.indexedDB);
+cabinet.catch(() => {});
+
+const bodies = {
+  list: async () => (await cabinet).list(),
+  put: async (body: KeptBody) => (await cabinet).put(body),
+  async duplicate(body: KeptBody) {
+    await bodies.renamed({ ...body, id: newBodyId(), at: Date.now() }, `${body.name}, copy`);
+  },
+  rename: (body: KeptBody, name: string) => bodies.renamed(body, name),
+  remove: async (id: string) => (await cabinet).remove(id),
+  /** The name stands in the file too. */
+  async renamed(body: KeptBody, name: string) {
+    const { parseProject, serializeProject } = await loadProjectRoom();
+    const read = parseProject(body.text);
+    if (!read.ok) throw new Error(read.issues[0]?.message ?? 'it cannot be read');
+    await (await cabinet).put({ ...body, name, text: serializeProject({ ...read.value, name }) });
+  },
+};
+
 function createServices(store: AppStore, actions: Actions, follower: Follower): Services {
-  const open = async (text: string, fileName: string, step: string) => {
+  const open = async (
+    text: string,
+    fileName: string,
+    step: string,
+    kept: { id?: string; isDemo?: boolean } = {},
+  ) => {
     const { parseProject } = await loadProjectRoom();
     const read = parseProject(text);
     if (read.ok) {
-      actions.openProject(read.value, step);
+      actions.openProject(read.value, step, kept);
       actions.tell(null);
       return;
     }
@@ -224,6 +267,20 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       text: `${fileName} could not be opened. Your present project is unchanged.`,
       details: read.issues.map((issue) => (issue.path ? `${issue.path}: ${issue.message}` : issue.message)),
     });
+  };
+  /** The file a body was last saved to by choice; saving again writes it anew. */
+  let chosenFile: { readonly handle: WritableFile; readonly bodyId: string } | null = null;
+  const saveToChosen = async (handle: WritableFile, text: string) => {
+    const trouble = await saveTo(handle, text);
+    if (trouble !== null) chosenFile = null;
+    actions.tell(
+      trouble === null
+        ? { tone: 'plain', text: `Saved to ${handle.name}.` }
+        : {
+            tone: 'warning',
+            text: `${handle.name} could not be written (${trouble}). Save again to choose another place; nothing is lost.`,
+          },
+    );
   };
   const demoPoints = new Map<string, Float64Array>();
   return {
@@ -237,8 +294,9 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       if (points) demoPoints.set(demo.id, points);
       return points;
     },
-    openDemo: async (demo) => open(await demo.load(), demo.id, 'Open demo body'),
-    openText: (text, fileName) => open(text, fileName, `Open ${fileName}`),
+    openDemo: async (demo) => open(await demo.load(), demo.id, 'Open demo body', { isDemo: true }),
+    openText: (text, fileName, id) => open(text, fileName, `Open ${fileName}`, id ? { id } : {}),
+    bodies,
     async compareWith(text, fileName) {
       const { parseProject } = await loadProjectRoom();
       const read = parseProject(text);
@@ -255,11 +313,29 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     },
     listEarlierStates: () => readEarlierStates(shelf),
     async saveProject() {
-      const { project } = store.getState();
+      const { project, bodyId } = store.getState();
       if (!project) return;
       const { serializeProject } = await loadProjectRoom();
+      if (chosenFile?.bodyId === bodyId) {
+        await saveToChosen(chosenFile.handle, serializeProject(project));
+        return;
+      }
       saveFile(`${fileStem(project.name)}.loftseam.json`, 'application/json', serializeProject(project));
     },
+    ...(window.showSaveFilePicker === undefined
+      ? {}
+      : {
+          async saveProjectAs() {
+            const { project, bodyId } = store.getState();
+            // The browser only asks on the heel of a click: nothing may be awaited before.
+            const suggestedName = `${fileStem(project?.name ?? '')}.loftseam.json`;
+            const handle = await window.showSaveFilePicker?.({ suggestedName }).catch(() => null);
+            if (!handle || !project) return;
+            chosenFile = { handle, bodyId };
+            const { serializeProject } = await loadProjectRoom();
+            await saveToChosen(handle, serializeProject(project));
+          },
+        }),
     async download({ only, ...options }) {
       const { project } = store.getState();
       if (!project) return;
@@ -287,26 +363,6 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       if (project) follower.request(project);
     },
   };
-}
-
-function saveFile(name: string, type: string, content: string | Uint8Array): void {
-  const part = typeof content === 'string' ? content : new Uint8Array(content);
-  const url = URL.createObjectURL(new Blob([part], { type }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 10_000);
-}
-
-/** A name every file system takes. */
-function fileStem(name: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .toLowerCase();
-  return plain.slice(0, 60) || 'body';
 }
 
 start();

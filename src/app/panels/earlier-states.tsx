@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
+import { BodyList } from './body-list.tsx';
 import { Icon } from './icon.tsx';
 import { useServices } from './workroom-context.tsx';
 
-/** The last states this browser kept, to go back to after a mistake or a crash. */
+/** The maker's bodies, and the last states this browser kept, to go back to after a mistake or a crash. */
 export function EarlierStates({ onClose }: { readonly onClose: () => void }) {
   const services = useServices();
   const [states] = useState(services.listEarlierStates);
@@ -14,11 +15,13 @@ export function EarlierStates({ onClose }: { readonly onClose: () => void }) {
   return (
     <dialog ref={dialog} className="gallery earlier" aria-labelledby="earlier-title" onClose={onClose}>
       <div className="gallery-head">
-        <h2 id="earlier-title">Earlier states</h2>
+        <h2 id="earlier-title">Bodies and earlier states</h2>
         <button type="button" className="icon-only" aria-label="Close" onClick={onClose}>
           <Icon name="close" />
         </button>
       </div>
+      <BodyList onClose={onClose} />
+      <h3>Earlier states</h3>
       <p className="quiet">
         The last ten states kept in this browser, one a minute while you work. Opening one can be undone.
       </p>

@@ -75,8 +75,8 @@ function FileTools() {
       </button>
       <button
         type="button"
-        aria-label="Earlier states"
-        title="Earlier states"
+        aria-label="Bodies and earlier states"
+        title="Bodies and earlier states"
         onClick={() => setIsEarlierOpen(true)}
       >
         <Icon name="earlier" />

@@ -12,7 +12,8 @@ export function useShortcuts(): void {
       const key = event.key.toLowerCase();
       if (isCommand && key === 'z') event.shiftKey ? actions.redo() : actions.undo();
       else if (isCommand && key === 'y') actions.redo();
-      else if (isCommand && key === 's') void services.saveProject();
+      else if (isCommand && key === 's')
+        void ((event.shiftKey && services.saveProjectAs) || services.saveProject)();
       else if (event.altKey && !isCommand && /^Digit[1-6]$/.test(event.code)) {
         actions.goTo(STAGES[Number(event.code.slice(-1)) - 1]);
       } else return;

@@ -1,6 +1,13 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
-import { type Actions, type AppState, type AppStore, type EarlierState, historyOf } from '../store/index.ts';
+import {
+  type Actions,
+  type AppState,
+  type AppStore,
+  type EarlierState,
+  historyOf,
+  type KeptBody,
+} from '../store/index.ts';
 
 export interface Demo {
   readonly id: string;
@@ -16,6 +23,15 @@ export interface FileWish {
   readonly only?: string;
 }
 
+/** The bodies kept in this browser; every call may be refused, with a reason. */
+export interface BodyCabinet {
+  list(): Promise<readonly KeptBody[]>;
+  put(body: KeptBody): Promise<void>;
+  duplicate(body: KeptBody): Promise<void>;
+  rename(body: KeptBody, name: string): Promise<void>;
+  remove(id: string): Promise<void>;
+}
+
 /** What the panels ask of the world outside: files and the worker. */
 export interface Services {
   readonly demos: readonly Demo[];
@@ -23,12 +39,16 @@ export interface Services {
   /** Points all over the demo's body, n × 3 mm. */
   pictureDemo(demo: Demo): Promise<Float64Array | null>;
   /** `fileName` is for messages. */
-  openText(text: string, fileName: string): Promise<void>;
+  /** `bodyId`: the maker's body that is opened; absent for a new one. */
+  openText(text: string, fileName: string, bodyId?: string): Promise<void>;
+  readonly bodies: BodyCabinet;
   /** Lays the body of another project over this one. */
   compareWith(text: string, fileName: string): Promise<void>;
   /** What this browser kept before, newest first. */
   listEarlierStates(): readonly EarlierState[];
   saveProject(): Promise<void>;
+  /** Saves to a file and place the person chooses; absent where the browser cannot ask. */
+  readonly saveProjectAs?: () => Promise<void>;
   /** Makes the files of the project at full quality and saves them. */
   download(wish: FileWish): Promise<void>;
   stopWork(): void;

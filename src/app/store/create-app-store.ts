@@ -4,7 +4,7 @@ import { createStore } from 'zustand/vanilla';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
-export type Undoable = Pick<AppState, 'project' | 'step'>;
+export type Undoable = Pick<AppState, 'project' | 'step' | 'bodyId'>;
 
 export type AppStore = StoreApi<AppState> & { readonly temporal: StoreApi<TemporalState<Undoable>> };
 
@@ -12,6 +12,8 @@ const UNDO_LIMIT = 300;
 
 const initialState: AppState = {
   project: null,
+  bodyId: '',
+  asOpened: null,
   step: '',
   form: null,
   formOf: null,
@@ -39,7 +41,7 @@ const initialState: AppState = {
 export function createAppStore(start: Partial<AppState> = {}): AppStore {
   return createStore<AppState>()(
     temporal((): AppState => ({ ...initialState, ...start }), {
-      partialize: ({ project, step }): Undoable => ({ project, step }),
+      partialize: ({ project, step, bodyId }): Undoable => ({ project, step, bodyId }),
       equality: (a, b) => a.project === b.project,
       limit: UNDO_LIMIT,
     }),

@@ -1,10 +1,15 @@
 import type { Figure, MeasureValue } from '../../core/body/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
+import { newBodyId } from './keep-bodies.ts';
 
 export interface EditActions {
   /** Replaces what is being edited; undo brings the former project back. */
-  openProject(project: Project, step: string): void;
+  openProject(
+    project: Project,
+    step: string,
+    kept?: { readonly id?: string; readonly isDemo?: boolean },
+  ): void;
   renameProject(name: string): void;
   setUnits(units: Project['displayUnits']): void;
   setFigure(figure: Figure): void;
@@ -65,9 +70,10 @@ export function createEditActions(store: AppStore): EditActions {
     change(step, (project) => ({ ...project, body: { ...project.body, ...body } }));
 
   return {
-    openProject(project, step) {
+    openProject(project, step, { id = newBodyId(), isDemo = false } = {}) {
       endEdit();
-      store.setState({ project, step, drafts: {}, highlight: null, failure: null });
+      const asOpened = isDemo ? project : null;
+      store.setState({ project, step, bodyId: id, asOpened, drafts: {}, highlight: null, failure: null });
     },
     renameProject: (name) =>
       change('Rename', (project) => (project.name === name ? project : { ...project, name })),

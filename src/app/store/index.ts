@@ -1,12 +1,15 @@
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
+export { type Cabinet, type KeptBody, openCabinet } from './cabinet.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
+export { keepBodies, newBodyId } from './keep-bodies.ts';
 export {
   type EarlierState,
   type Keeper,
   keepProject,
   readEarlierStates,
+  readKeptBodyId,
   readKeptProject,
   readKeptTheme,
   type Shelf,

@@ -8,6 +8,7 @@ export interface Shelf {
 }
 
 const PROJECT_KEY = 'loftseam.project';
+const BODY_KEY = 'loftseam.project.body';
 const BROKEN_KEY = 'loftseam.project.unreadable';
 const HISTORY_KEY = 'loftseam.earlier';
 const HISTORY_LENGTH = 10;
@@ -49,11 +50,12 @@ export function keepProject(
     if (timer === undefined) return;
     clearTimeout(timer);
     timer = undefined;
-    const { project, theme } = store.getState();
+    const { project, theme, bodyId } = store.getState();
     try {
       if (project) {
         const text = serialize(project);
         shelf.write(PROJECT_KEY, text);
+        shelf.write(BODY_KEY, bodyId);
         addEarlierState(shelf, { at: now(), name: project.name, text });
       }
       shelf.write(THEME_KEY, theme);
@@ -119,6 +121,11 @@ function addEarlierState(shelf: Shelf, state: EarlierState): void {
 /** The text kept last time, or null. A shelf that refuses to be read counts as empty. */
 export function readKeptProject(shelf: Shelf): string | null {
   return readQuietly(shelf, PROJECT_KEY);
+}
+
+/** Under which id the kept project stands among the maker's bodies; empty when it is not known. */
+export function readKeptBodyId(shelf: Shelf): string {
+  return readQuietly(shelf, BODY_KEY) ?? '';
 }
 
 export function readKeptTheme(shelf: Shelf): 'system' | 'light' | 'dark' {

@@ -115,6 +115,10 @@ export interface ShapePictures {
 export interface AppState {
   /** What undo brings back. */
   readonly project: Project | null;
+  /** Under which the project is kept among the maker's bodies. */
+  readonly bodyId: string;
+  /** The project as it was opened, while it need not be kept: a demo only looked at. */
+  readonly asOpened: Project | null;
   /** Name of the step that led to `project`. */
   readonly step: string;
 

@@ -1,0 +1,82 @@
+/** A body kept in this browser. */
+export interface KeptBody {
+  readonly id: string;
+  readonly name: string;
+  /** When it was last changed, milliseconds since 1970. */
+  readonly at: number;
+  /** The project file. */
+  readonly text: string;
+}
+
+/** Where several bodies are kept between visits. Every call may be refused: storage full, or not allowed here. */
+export interface Cabinet {
+  /** Newest first; what is not a body is left out. */
+  list(): Promise<readonly KeptBody[]>;
+  put(body: KeptBody): Promise<void>;
+  remove(id: string): Promise<void>;
+}
+
+const DATABASE = 'loftseam';
+const VERSION = 1;
+const BODIES = 'bodies';
+/** A browser that neither opens nor refuses its database is not waited for longer. */
+const PATIENCE_MS = 4_000;
+
+/**
+ * The browser's own database (IndexedDB) with promises. Rejects when it is missing, refused (private windows of some
+ * browsers), broken, or of a later version of this program.
+ */
+export async function openCabinet(factory: IDBFactory | undefined): Promise<Cabinet> {
+  if (!factory) throw new Error('this browser has no database');
+  const database = await openDatabase(factory);
+  const run = <T>(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest<T>) =>
+    new Promise<T>((resolve, reject) => {
+      const transaction = database.transaction(BODIES, mode);
+      const request = ask(transaction.objectStore(BODIES));
+      // Only a finished transaction is on disk.
+      transaction.oncomplete = () => resolve(request.result);
+      transaction.onabort = () => reject(transaction.error ?? new Error('the database gave up'));
+      transaction.onerror = () =>
+        reject(transaction.error ?? request.error ?? new Error('the database failed'));
+    });
+  return {
+    async list() {
+      const all: unknown[] = await run('readonly', (store) => store.getAll());
+      return all.filter(isKeptBody).sort((a, b) => b.at - a.at);
+    },
+    put: async (body) => void (await run('readwrite', (store) => store.put(body))),
+    remove: async (id) => void (await run('readwrite', (store) => store.delete(id))),
+  };
+}
+
+function openDatabase(factory: IDBFactory): Promise<IDBDatabase> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new Error('the database does not answer')), PATIENCE_MS);
+    const request = factory.open(DATABASE, VERSION);
+    request.onupgradeneeded = () => {
+      if (!request.result.objectStoreNames.contains(BODIES)) {
+        request.result.createObjectStore(BODIES, { keyPath: 'id' });
+      }
+    };
+    request.onsuccess = () => {
+      clearTimeout(timer);
+      // Another tab with a later version of the program may need to rebuild it.
+      request.result.onversionchange = () => request.result.close();
+      resolve(request.result);
+    };
+    request.onerror = () => {
+      clearTimeout(timer);
+      reject(request.error ?? new Error('the database could not be opened'));
+    };
+  });
+}
+
+function isKeptBody(value: unknown): value is KeptBody {
+  const body = value as Partial<KeptBody> | null;
+  return (
+    typeof body?.id === 'string' &&
+    typeof body.name === 'string' &&
+    typeof body.at === 'number' &&
+    typeof body.text === 'string'
+  );
+}
