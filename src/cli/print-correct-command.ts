@@ -56,5 +56,8 @@ export async function printCorrectCommand(
   if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues)}\n`);
   if (!files.ok) return exitCodes.usage;
   stdout.write(`${(await writeFiles(options.out, files.value)).join('\n')}\n`);
+  stdout.write(
+    `To keep it, put "measuredBars": { "across": ${x}, "up": ${y} } under "cutting" in the project file.\n`,
+  );
   return exitCodes.fine;
 }

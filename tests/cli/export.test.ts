@@ -15,6 +15,31 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
+/** A binary STL read back: volume by the divergence theorem; every edge run through once each way. */
+function readStl(bytes: Buffer): { readonly volume: number; readonly isWatertight: boolean } {
+  const edges = new Map<string, number>();
+  let volume = 0;
+  for (let facet = 0; facet < bytes.readUInt32LE(80); facet++) {
+    const real = (k: number) => bytes.readFloatLE(84 + 50 * facet + 12 + 4 * k);
+    const [a, b, c] = [0, 3, 6].map((k) => [real(k), real(k + 1), real(k + 2)]);
+    volume +=
+      (a[0] * (b[1] * c[2] - b[2] * c[1]) +
+        a[1] * (b[2] * c[0] - b[0] * c[2]) +
+        a[2] * (b[0] * c[1] - b[1] * c[0])) /
+      6;
+    for (const [from, to] of [
+      [a, b],
+      [b, c],
+      [c, a],
+    ]) {
+      const [here, back] = [`${from} ${to}`, `${to} ${from}`];
+      edges.set(here, (edges.get(here) ?? 0) + 1);
+      edges.set(back, (edges.get(back) ?? 0) - 1);
+    }
+  }
+  return { volume, isWatertight: [...edges.values()].every((count) => count === 0) };
+}
+
 const coarse = ['--triangles', '2000'];
 
 describe('loftseam make with formats', () => {
@@ -70,7 +95,7 @@ describe('loftseam make with formats', () => {
     const out = path.join(folder, 'own');
     const wishes = [
       '--formats',
-      'cutter,labels,svg,stl',
+      'cutter,labels,svg,stl,json',
       '--notches',
       't',
       '--allowance-for',
@@ -97,6 +122,18 @@ describe('loftseam make with formats', () => {
     expect(panels).toContain('Seam allowance 12 mm');
     expect(panels).toMatch(/base[^<]*: 14 mm/);
     expect(await readFile(path.join(out, 'webs.svg'), 'utf8')).toContain('Seam allowance 8 mm');
+    const [solid, hollow] = await Promise.all(
+      ['model-1-to-8.stl', 'model-1-to-8-hollow.stl'].map(async (name) =>
+        readStl(await readFile(path.join(out, name))),
+      ),
+    );
+    expect(solid.isWatertight && hollow.isWatertight).toBe(true);
+    const { body } = JSON.parse(await readFile(path.join(out, 'report.json'), 'utf8'));
+    expect(Math.abs(solid.volume / ((body.volumeL * 1e6) / 8 ** 3) - 1)).toBeLessThan(1e-4);
+    // A shell 1.6 mm thick: more than the cloth's area alone (neck and armholes are closed too), less by the inner bend.
+    const thin = hollow.volume / ((body.area / 8 ** 2) * 1.6);
+    expect(thin).toBeGreaterThan(0.85);
+    expect(thin).toBeLessThan(1.15);
     // Single strokes: no text, and the mat's own size.
     const sheet = await readFile(path.join(out, 'cutter-shell-A1.svg'), 'utf8');
     expect(sheet).not.toContain('<text');

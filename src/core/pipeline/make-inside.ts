@@ -81,7 +81,11 @@ export function makeInside(
     const piece = draftPiece(input, info, allowancesOf(input, project));
     // Small parts have room for their name and a short grain line only, which is enough on them.
     issues.push(
-      ...piece.issues.filter(({ code }) => !['label-shortened', 'grain-line-short'].includes(code)),
+      ...piece.issues
+        .filter(({ code }) => !['label-shortened', 'grain-line-short'].includes(code))
+        .map((issue) =>
+          issue.code === 'allowance-out-of-range' ? { ...issue, path: `cloth.${issue.path}` } : issue,
+        ),
     );
     if (piece.ok) pieces.push(piece.value);
   }
