@@ -27,10 +27,12 @@ export function boxOfPieceText(text: PieceText): TurnedBox {
   };
 }
 
+/** Text may lean back beyond upright by this much: along one upright edge all of it then reads the same way. */
+const LEAN = Math.PI / 9;
+
 /** One line of text whose box is centred on (x, y). The angle is turned by half a turn where it would read upside down. */
 export function centreText(x: number, y: number, text: string, size: number, angle: number): PieceText {
-  const upright = Math.cos(angle) < -1e-9 || (Math.abs(Math.cos(angle)) <= 1e-9 && Math.sin(angle) < 0);
-  const readable = upright ? angle + Math.PI : angle;
+  const readable = Math.cos(angle - LEAN) < 0 ? angle + Math.PI : angle;
   const down = ((TEXT_ASCENT - TEXT_DESCENT) / 2) * size;
   return {
     x: x + down * Math.sin(readable),
