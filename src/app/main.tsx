@@ -167,7 +167,7 @@ function App({ store, actions, services }: AppProps) {
   const isDark = theme === 'dark' || (theme === 'system' && isDarkComputer);
   const scene = canDrawInSpace ? (
     <Suspense fallback={null}>
-      <BodyScene store={store} actions={actions} isDark={isDark} />
+      <BodyScene store={store} actions={actions} isDark={isDark} onPicture={services.savePicture} />
     </Suspense>
   ) : null;
   return (
@@ -353,6 +353,28 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
         text: 'The file could not be made.',
         details: written.issues.map((issue) => issue.message),
       });
+    },
+    savePicture(picture) {
+      const stem = fileStem(store.getState().project?.name ?? '');
+      void picture.arrayBuffer().then((bytes) => saveFile(`${stem}.png`, 'image/png', new Uint8Array(bytes)));
+    },
+    saveProblemReport() {
+      const { project, stage, step, form, failure, formQuality } = store.getState();
+      const report = {
+        format: 'loftseam-problem',
+        browser: navigator.userAgent,
+        screen: [window.innerWidth, window.innerHeight, window.devicePixelRatio],
+        canDrawInSpace,
+        stage,
+        step,
+        formQuality,
+        failure,
+        issues: form?.report.issues ?? [],
+        timingsMs: form?.report.timingsMs ?? {},
+        // The name may be a person's: it is not needed to find a fault.
+        project: project && { ...project, name: '' },
+      };
+      saveFile('loftseam-problem.json', 'application/json', JSON.stringify(report, null, 2));
     },
     stopWork() {
       follower.stop();

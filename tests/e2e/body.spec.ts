@@ -94,3 +94,25 @@ test('a tape pointed at on the body lights its row, and the row its tape', async
   await expect(row).toHaveAttribute('data-lit', 'true');
   expect(complaints).toEqual([]);
 });
+
+test('the picture of the body is saved as PNG, and a problem report without the name', async ({ page }) => {
+  const complaints = await openApp(page);
+  const picturePromise = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save this picture' }).click();
+  const png = await readFile(await (await picturePromise).path());
+  // PNG signature and size: W3C PNG specification, 5.2 and 11.2.2.
+  expect([...png.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  expect(png.readUInt32BE(16)).toBeGreaterThan(300);
+  // An empty picture of this size packs to a few kilobytes.
+  expect(png.length).toBeGreaterThan(20_000);
+  const reportPromise = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a problem report' }).click();
+  const text = await readFile(await (await reportPromise).path(), 'utf8');
+  expect(JSON.parse(text)).toMatchObject({
+    format: 'loftseam-problem',
+    stage: 'tape',
+    project: { name: '' },
+  });
+  expect(text).not.toContain('Maren');
+  expect(complaints).toEqual([]);
+});

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Layers, Stage, ViewName } from '../store/index.ts';
 import { BodyOutline } from './body-outline.tsx';
+import { Icon } from './icon.tsx';
 import { SceneBoundary } from './scene-boundary.tsx';
 import { StrainLegend } from './strain-legend.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -62,6 +63,15 @@ function ViewTools() {
           {name}
         </button>
       ))}
+      <button
+        type="button"
+        className="icon-only"
+        aria-label="Save this picture"
+        title="Save this picture"
+        onClick={actions.takePicture}
+      >
+        <Icon name="picture" />
+      </button>
     </fieldset>
   );
 }

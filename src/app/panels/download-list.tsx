@@ -19,7 +19,7 @@ export function DownloadList() {
         <Download
           name="Body"
           what="GLB, the body in three dimensions"
-          start={() => services.download({ formats: ['glb'] })}
+          start={() => services.download({ formats: ['glb'], only: 'body.glb' })}
         />
         <Download
           name="Report"

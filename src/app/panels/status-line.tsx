@@ -29,6 +29,9 @@ export function StatusLine() {
           Stop
         </button>
       )}
+      <button type="button" className="problem" onClick={services.saveProblemReport}>
+        Save a problem report
+      </button>
       <p className="status-promise">
         {keptAt === null ? 'Not kept in this browser yet.' : 'Kept in this browser.'} Nothing leaves this
         computer.

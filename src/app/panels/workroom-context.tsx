@@ -51,6 +51,10 @@ export interface Services {
   readonly saveProjectAs?: () => Promise<void>;
   /** Makes the files of the project at full quality and saves them. */
   download(wish: FileWish): Promise<void>;
+  /** PNG of the body as it is seen. */
+  savePicture(picture: Blob): void;
+  /** What someone who mends this program needs to know, saved as a file; nothing is sent. */
+  saveProblemReport(): void;
   stopWork(): void;
   makeAgain(): void;
 }

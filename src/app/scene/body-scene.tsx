@@ -12,6 +12,7 @@ import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
+import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
 import { SeamGrips } from './seam-grips.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
@@ -24,11 +25,13 @@ interface BodySceneProps {
   readonly store: AppStore;
   readonly actions: Actions;
   readonly isDark: boolean;
+  readonly onPicture: (picture: Blob) => void;
 }
 
 /** The body in space. Draws on demand only. */
-export function BodyScene({ store, actions, isDark }: BodySceneProps) {
+export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps) {
   const form = useStore(store, (state) => state.form);
+  const pictureNonce = useStore(store, (state) => state.pictureNonce);
   if (!form) return null;
   return (
     <Canvas
@@ -39,6 +42,7 @@ export function BodyScene({ store, actions, isDark }: BodySceneProps) {
       gl={{ antialias: true, alpha: true, powerPreference: 'high-performance' }}
       onPointerMissed={() => actions.pointAt(null)}
     >
+      <PictureTaker nonce={pictureNonce} onPicture={onPicture} />
       <StudioLight isDark={isDark} />
       <FormInSpace form={form} store={store} actions={actions} />
     </Canvas>

@@ -26,6 +26,7 @@ const initialState: AppState = {
   stage: 'tape',
   highlight: null,
   drafts: {},
+  pictureNonce: 0,
   view: { name: 'threeQuarter', nonce: 0 },
   layers: { levels: true, tapes: false, seams: true, strain: true, arms: true },
   sectionZ: null,

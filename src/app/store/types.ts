@@ -141,6 +141,8 @@ export interface AppState {
   /** Nonce, so that asking for the same view twice turns the camera again. */
   readonly view: { readonly name: ViewName; readonly nonce: number };
   readonly layers: Layers;
+  /** How often a picture of the body was asked for; each change takes one. */
+  readonly pictureNonce: number;
   /** Height of the section looked at, mm; null = none. */
   readonly sectionZ: number | null;
   readonly ghost: Ghost | null;

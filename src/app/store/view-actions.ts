@@ -17,6 +17,8 @@ export interface ViewActions {
   pointAt(highlight: Highlight | null): void;
   turnTo(view: ViewName): void;
   showLayer(layer: keyof Layers, isShown: boolean): void;
+  /** A picture of the body as it is seen now. */
+  takePicture(): void;
   cutAt(z: number | null): void;
   compareWith(ghost: Ghost | null): void;
   /** Sets the end not yet set; when both are, begins anew. */
@@ -41,6 +43,7 @@ export function createViewActions(store: AppStore): ViewActions {
     turnTo: (name) => store.setState((state) => ({ view: { name, nonce: state.view.nonce + 1 } })),
     showLayer: (layer, isShown) =>
       store.setState((state) => ({ layers: { ...state.layers, [layer]: isShown } })),
+    takePicture: () => store.setState(({ pictureNonce }) => ({ pictureNonce: pictureNonce + 1 })),
     cutAt: (sectionZ) => store.setState({ sectionZ }),
     compareWith: (ghost) => store.setState({ ghost }),
     pickThreadEnd: (place) =>
