@@ -17,6 +17,8 @@ export interface LeastSquaresOptions {
   readonly tolerance?: number;
   /** How many steps a Jacobian may serve beyond its first while it foretells the fall well; default 0. */
   readonly jacobianReuse?: number;
+  /** Of the first step; default 1e-4. Less suits a start near the end of a stiff problem. */
+  readonly damping?: number;
 }
 
 export interface LeastSquaresSolution {
@@ -57,7 +59,7 @@ export function minimiseLeastSquares(
   const step = new Float64Array(n);
   problem.residuals(point, residuals);
   let sum = sumOfSquares(residuals);
-  let damping = 1e-4;
+  let damping = options.damping ?? 1e-4;
   let growth = 2;
   let converged = false;
   let iterations = 0;
