@@ -15,6 +15,10 @@ export const PIECE_GAP = 3;
 /** A mark this near to a joint is hard to cut and to read, mm. */
 const NEAR_JOINT = 4;
 const QUARTER = Math.PI / 2;
+/** A label cut in two is hardest to read; a notch weighs 3. */
+const LABEL_WEIGHT = 40;
+/** Per radian: a slanted piece is a little harder to read. */
+const TURN_WEIGHT = 30;
 /** Turns tried, gentlest first: every 3° to 45°, then on its side. Grain is drawn on the piece, so paper may lie as it likes. */
 const TURNS = [0, ...Array.from({ length: 15 }, (_, i) => [(i + 1) * 3, -(i + 1) * 3]).flat(), 90].map(
   (degrees) => (degrees / 90) * QUARTER,
@@ -30,7 +34,7 @@ export interface BlockPlace {
 }
 
 /**
- * The turn and place of a piece on a block of cells that needs the fewest pages, and among those the gentlest turn and the
+ * The turn and place of a piece on a block of cells that needs the fewest pages, and among those the gentle turn and the
  * place where fewest notches, words and level lines lie on joints. Cost about 100 places × points of the piece.
  */
 export function placeOnGrid(piece: Piece, grid: TileGrid): BlockPlace {
@@ -56,9 +60,8 @@ export function placeOnGrid(piece: Piece, grid: TileGrid): BlockPlace {
         const [dx, dy] = [left - bounds.minX, top - bounds.minY];
         const pages = columns * rows === 1 ? 1 : countPages(ring, dx, dy, columns, rows, grid);
         if (best && pages > best.pages) continue;
-        const penalty = weighJoints(delicate, dx, dy, columns, rows, grid);
-        const isBetter =
-          !best || pages < best.pages || (angle === best.placement.angle && penalty < best.penalty);
+        const penalty = weighJoints(delicate, dx, dy, columns, rows, grid) + TURN_WEIGHT * Math.abs(angle);
+        const isBetter = !best || pages < best.pages || penalty < best.penalty;
         if (isBetter) best = { columns, rows, pages, penalty, placement: { dx, dy, angle } };
       }
     }
@@ -116,11 +119,22 @@ function delicatePlaces(piece: Piece, angle: number): Delicate[] {
         weight: share,
       }));
     }),
+    ...labelOf(piece).map((points) => ({ box: boxOf(points), weight: LABEL_WEIGHT })),
     ...piece.texts.map(({ x, y, text, size, anchor, angle: own }) => ({
       box: boxOf(cornersOfText(makeText(x, -y, text, size, { anchor, angle: -own }))),
       weight: 4,
     })),
   ];
+}
+
+/** Corners of all rows of the label together, which is the only lettering that starts at its place; none without a label. */
+function labelOf({ texts }: Piece): Float64Array[] {
+  const rows = texts.filter(({ anchor }) => anchor === 'start');
+  if (rows.length === 0) return [];
+  const corners = rows.flatMap(({ x, y, text, size, angle }) => [
+    ...cornersOfText(makeText(x, -y, text, size, { angle: -angle })),
+  ]);
+  return [Float64Array.from(corners)];
 }
 
 function weighJoints(
