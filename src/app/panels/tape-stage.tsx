@@ -26,7 +26,7 @@ export function TapeStage() {
         <h2>Tape</h2>
         <p>Five measures make a body. Every further one replaces an estimate, shown in grey.</p>
         <FigureChoice />
-        <button type="button" className="plain" onClick={() => window.print()}>
+        <button type="button" className="plain print-empty" onClick={() => window.print()}>
           Print an empty list
         </button>
       </header>
