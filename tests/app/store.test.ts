@@ -133,3 +133,21 @@ describe('pointing', () => {
     expect(changes).toBe(2);
   });
 });
+
+describe('paper and machine', () => {
+  it('are kept in the project, taken away with undefined, and cost no step when nothing changes', () => {
+    const { store, actions } = openStore();
+    actions.setCutting({ paper: 'letter', kerf: 0.2 }, 'paper');
+    actions.setCutting({ kerf: undefined }, 'width of the cut');
+    expect(store.getState().project?.cutting).toEqual({ paper: 'letter' });
+    expect(historyOf(store).undo).toBe('Set width of the cut');
+    actions.setCutting({ paper: 'letter' }, 'paper again');
+    expect(historyOf(store).undo).toBe('Set width of the cut');
+    actions.setCloth({ notchShape: 't' }, 'shape of notches');
+    expect(store.getState().project?.cloth.notchShape).toBe('t');
+    actions.undo();
+    actions.undo();
+    actions.undo();
+    expect(store.getState().project?.cutting).toEqual(projectForTests().cutting);
+  });
+});
