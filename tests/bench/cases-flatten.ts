@@ -72,7 +72,10 @@ const cases: readonly BenchCase[] = [
   freeCase('cap40', 5000),
   freeCase('saddle', 5000),
   freeCase('bump', 5000),
+  // Scaling: the goal is n^1.3 from 5000 to 500 000.
+  freeCase('gore45', 5000),
   freeCase('gore45', 50000),
+  { ...freeCase('gore45', 500_000), runs: 1 },
   pairCase('sphere'),
   pairCase('bump'),
 ];

@@ -144,45 +144,46 @@ export const outerBack: SeamLine = {
 export const princessFrontBust: SeamLine = {
   ...princessFront,
   through: [
-    between('Front', 0.45),
-    between('Front', 0.41, 'hip'),
-    between('Front', 0.28, 'waist'),
-    { landmark: 'bustPointRight', level: 'underbust' },
+    between('Front', 0.4),
+    between('Front', 0.4, 'hip'),
+    between('Front', 0.31, 'waist'),
+    { landmark: 'bustPointRight', level: 'underbust', u: -0.04 },
     { landmark: 'bustPointRight', u: -0.07 },
-    onShoulder(0.4),
+    onShoulder(0.46),
   ],
 };
 
 export const princessBackBust: SeamLine = {
   ...princessBack,
   through: [
-    between('Back', 0.36),
-    between('Back', 0.38, 'hip'),
+    between('Back', 0.35),
+    between('Back', 0.35, 'hip'),
     between('Back', 0.32, 'waist'),
-    { landmark: 'bladePointRight', u: 0.17 },
-    onShoulder(0.4),
+    { landmark: 'bladePointRight', u: 0.21 },
+    { landmark: 'armBreakBackRight', u: -0.2 },
+    onShoulder(0.46),
   ],
 };
 
 export const outerFrontBust: SeamLine = {
   ...outerFront,
   through: [
-    between('Front', 0.73),
+    between('Front', 0.72),
     between('Front', 0.7, 'hip'),
     between('Front', 0.68, 'waist'),
     between('Front', 0.61, 'bust'),
-    { armhole: 0.17 },
+    { armhole: 0.205 },
   ],
 };
 
 export const outerBackBust: SeamLine = {
   ...outerBack,
   through: [
-    between('Back', 0.6),
-    between('Back', 0.6, 'hip'),
-    between('Back', 0.66, 'waist'),
+    between('Back', 0.57),
+    between('Back', 0.58, 'hip'),
+    between('Back', 0.63, 'waist'),
     between('Back', 0.71, 'bust'),
-    { armhole: 0.845 },
+    { armhole: 0.86 },
   ],
 };
 
