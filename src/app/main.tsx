@@ -109,8 +109,9 @@ function keepGrips(store: AppStore, actions: Actions, follower: Follower): void 
     if (seamWork.base === project || asked === project) return;
     asked = project;
     void follower.previewSeams(project, {}).then((made) => {
-      if (!made?.ok) return;
+      if (made && !made.ok) return;
       asked = null;
+      if (!made) return;
       if (store.getState().project === project) actions.receiveGrips(made.value, project);
     });
   });

@@ -36,9 +36,14 @@ function StrainSay({ strain, angle }: { readonly strain: number; readonly angle:
           transform={`rotate(${turn.toFixed(0)})`}
         />
       </svg>
-      {signedPercent(strain)} {strain < 0 ? 'must shrink' : 'must stretch'}
+      {signedPercent(strain)} {sayStrain(strain)}
     </span>
   );
+}
+
+function sayStrain(strain: number): string {
+  if (Math.abs(strain) < 0.0005) return 'lies as it is';
+  return strain < 0 ? 'must shrink' : 'must stretch';
 }
 
 interface StrainCrossProps {

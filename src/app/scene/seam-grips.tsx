@@ -13,7 +13,7 @@ interface SeamGripsProps {
 
 const PAPER = '#fffaf0';
 const MADDER = '#a8322a';
-const RADIUS = 5.5;
+const RADIUS = 6.5;
 
 /** A bead at every point of the lines that can be pulled, on both halves. */
 export function SeamGrips({ seamWork, isSymmetric, actions, isPulling, onGrab }: SeamGripsProps) {
@@ -51,7 +51,7 @@ export function SeamGrips({ seamWork, isSymmetric, actions, isPulling, onGrab }:
             if (!isPulling) element.style.cursor = '';
           }}
         >
-          <sphereGeometry args={[RADIUS * 2.2, 12, 8]} />
+          <sphereGeometry args={[RADIUS * 1.9, 12, 8]} />
         </mesh>
         <mesh raycast={() => null}>
           <sphereGeometry args={[isChosen ? RADIUS * 1.5 : RADIUS, 20, 14]} />
