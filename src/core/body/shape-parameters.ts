@@ -261,7 +261,7 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     u: p.bustAngle,
     z: p.zBust,
     side: isBust ? numbers.bustSide : 0.75,
-    centre: 0.62,
+    centre: reachToCentre(p.bustAngle),
     down: isBust ? 1.1 * (p.zBust - p.zUnderbust) : 75,
     up: isBust ? numbers.bustReach : 90,
     height: p.bustHeight,
@@ -309,6 +309,13 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     ...placePair(seat),
     ...placePair(collarBone),
   ]);
+}
+
+/** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */
+function reachToCentre(bustAngle: number): number {
+  const room = 1.25 * Math.max(0.5 * Math.PI - bustAngle, 0.1);
+  // A smooth minimum of 0.62 and the room there is.
+  return (0.62 ** -6 + room ** -6) ** (-1 / 6);
 }
 
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
