@@ -9,6 +9,7 @@ export { measureAngleDefects, measureTotalCurvature } from './measure-curvature.
 export { measureTriangleNormals, measureVertexNormals } from './measure-normals.ts';
 export { measureAlongPath, measurePath } from './measure-paths.ts';
 export { measureCornerCotangents, measureSmallestAngles } from './measure-shapes.ts';
+export { measureVolumeWithin, type Slab } from './measure-volume-within.ts';
 export { type MergedMesh, mergeMeshes } from './merge-meshes.ts';
 export type { Mesh } from './mesh.ts';
 export { pictureCurve, pictureLine, pictureMesh, type View } from './picture.ts';

@@ -3,6 +3,7 @@ import { type Drawing, type DrawingItem, makeLayer, makeRectangle, makeText } fr
 import { BAR_LENGTHS, type PrintCorrection } from './correct-print.ts';
 import { drawBar, shorten } from './draw-page-names.ts';
 import { foldText } from './fold-text.ts';
+import type { TileGrid } from './plan-tiles.ts';
 import type { PrintInfo } from './print-pieces.ts';
 import type { TiledDrawing } from './types.ts';
 
@@ -10,6 +11,15 @@ const SQUARE = 100;
 const FOUR_INCHES = 4 * mmPerInch;
 const WORDS = 3.6;
 const LINE = 5;
+
+/** Lengths of the long bars on the first page, across and up it, mm. */
+export function barsOfCover(
+  { margin, pageWidth }: Pick<TileGrid, 'margin' | 'pageWidth'>,
+  pageHeight: number,
+): { readonly across: number; readonly up: number } {
+  const longest = (space: number): number => BAR_LENGTHS.find((bar) => bar <= space) ?? 50;
+  return { across: longest(pageWidth - 2 * margin - 8), up: longest(pageHeight - 2 * margin - 52) };
+}
 
 /**
  * The first page: whose pattern this is, bars across and up the page and a square to measure before anything else is
@@ -24,9 +34,7 @@ export function drawCover(
   const { margin, pageWidth: width } = grid;
   const right = width - margin;
   const room = right - margin;
-  const longest = (space: number): number => BAR_LENGTHS.find((bar) => bar <= space) ?? 50;
-  const across = longest(room - 8);
-  const up = longest(pageHeight - 2 * margin - 52);
+  const { across, up } = barsOfCover(grid, pageHeight);
 
   // 1. Whose it is.
   const texts: DrawingItem[] = [];

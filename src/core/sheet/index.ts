@@ -4,6 +4,7 @@ export {
   type MeasuredBars,
   type PrintCorrection,
 } from './correct-print.ts';
+export { barsOfCover } from './draw-cover.ts';
 export { drawLabels } from './draw-labels.ts';
 export { type CutterOptions, type CutterSheet, layOutForCutter } from './lay-out-for-cutter.ts';
 export { findPaper, MATS, PAPERS, type Paper } from './papers.ts';

@@ -1,0 +1,274 @@
+import { measurePolyline } from '../math/index.ts';
+import { barsOfCover, findPaper, planTiles } from '../sheet/index.ts';
+import { readCutting } from './read-cutting.ts';
+import type { Form } from './types.ts';
+import { cautionsOf, edgeOfOpening, innerPieces, lengthCheck, panelsOf, step } from './work-parts.ts';
+import type { WorkCheck, WorkStep } from './work-step.ts';
+
+const PLATES = [
+  { opening: 'base', plate: 'base-plate-1', name: 'base plate' },
+  { opening: 'neck', plate: 'neck-plate-1', name: 'neck plate' },
+  { opening: 'armholeRight', plate: 'armhole-plate-right-1', name: 'armhole plate right' },
+  { opening: 'armholeLeft', plate: 'armhole-plate-left-1', name: 'armhole plate left' },
+] as const;
+
+/** From the decision what the form is for to the boards that close it. */
+export function prepareSteps(form: Form): WorkStep[] {
+  return [
+    decideUse(form),
+    measureTwice(form),
+    printFirstPage(form),
+    tryShell(form),
+    prepareCloth(),
+    cutCloth(form),
+    markPieces(form),
+    ...(form.inside ? [cutBoards(form), ...tryMagnets(form)] : []),
+  ];
+}
+
+function decideUse(form: Form): WorkStep {
+  const { inside } = form;
+  const checks: WorkCheck[] = inside
+    ? [
+        lengthCheck('tube', 'Outside of the tube, by caliper', 2 * inside.shape.pole.radius, 0.5),
+        {
+          id: 'tip',
+          name: 'Tilt at which the loaded form tips; 10° at least',
+          unit: 'degrees',
+          value: inside.stand.tipAngleDeg,
+          below: null,
+          above: null,
+        },
+      ]
+    : [];
+  return step(
+    'use',
+    'prepare',
+    'Decide what the form is for, and have the tube in your hand',
+    [
+      'Heaviest garment, pinning into it, arms or none, a cover over it: settle these first, since they change the pieces.',
+      'Measure the tube with a caliper before anything is cut: tubes are seldom as thick as they are called.',
+    ],
+    { checks, cautions: cautionsOf('tipping') },
+  );
+}
+
+function measureTwice(form: Form): WorkStep {
+  const count = (status: string): number => form.report.tapes.filter((tape) => tape.status === status).length;
+  const tally = (id: string, name: string, value: number): WorkCheck => {
+    return { id, name, unit: 'pieces', value, below: null, above: null };
+  };
+  return step(
+    'measure',
+    'prepare',
+    'Measure twice, and look at the body',
+    [
+      'Measure over the foundation garment that will be worn, standing at ease, with neck, shoulder and bust points marked.',
+      'Type what you read, measure again on another go, and mend what the checker names. Compare widths, depths and the side view with the person.',
+    ],
+    {
+      needs: ['use'],
+      checks: [
+        tally('conflicts', 'Tapes that do not fit together; 0 is wanted', count('conflict')),
+        tally('estimates', 'Measures estimated, not taken', count('estimated')),
+      ],
+    },
+  );
+}
+
+function printFirstPage(form: Form): WorkStep {
+  const cutting = readCutting(form.project.cutting);
+  const papers = cutting.ok ? cutting.value.papers : undefined;
+  const paper = papers?.[0] ?? 'a4';
+  const grid = planTiles({ ...(cutting.ok ? cutting.value.print : {}), paper });
+  const bars = grid.ok ? barsOfCover(grid.value, grid.value.isRoll ? 297 : grid.value.pageHeight) : undefined;
+  const name = findPaper(paper)?.name ?? paper;
+  return step(
+    'print',
+    'prepare',
+    'Print the first page and measure its bars',
+    [
+      `Print the cover alone on ${name}, at actual size, never “fit to page”, and measure both long bars. If they are off, type what they measure under Cutting and print the corrected file.`,
+      'Only then print the rest, join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine.',
+    ],
+    {
+      needs: ['measure'],
+      checks: bars
+        ? [
+            lengthCheck('bar-across', 'Long bar across the page', bars.across, 0.5),
+            lengthCheck('bar-up', 'Long bar up the page', bars.up, 0.5),
+            lengthCheck('square', 'Sides of the square', 100, 0.5),
+          ]
+        : [],
+      cautions: cautionsOf('blades'),
+    },
+  );
+}
+
+function tryShell(form: Form): WorkStep {
+  return step(
+    'trial',
+    'prepare',
+    'Try a cheap shell on the person',
+    [
+      'Sew the panels once in old sheeting, without inner parts and with one side left open, and put it on the person over the same garment.',
+      'It must close without pulling, its level lines must run level, and nothing may gape. This is the cheapest place to find a wrong measure.',
+    ],
+    {
+      needs: ['print'],
+      isOptional: true,
+      pieces: panelsOf(
+        form,
+        form.shell.panels.map(({ id }) => id),
+      ),
+      checks: form.report.levels.map(({ id, lengthFlat }) =>
+        lengthCheck(`girth-${id}`, `${nameOfLevel(form, id)}, all round`, lengthFlat, 5),
+      ),
+    },
+  );
+}
+
+function prepareCloth(): WorkStep {
+  return step(
+    'cloth',
+    'cut',
+    'Wash, press and fuse the cloth before cutting',
+    [
+      'Wash and press the cloth, and pull its threads square.',
+      'Fuse the interfacing to blocks larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
+      'Draw a square on a block before fusing and measure it after: if it is off both ways, cut nothing from cloth that still shrinks.',
+    ],
+    {
+      needs: ['print'],
+      checks: [lengthCheck('square', 'Drawn square, after fusing, both ways', 200, 1)],
+      cautions: cautionsOf('iron'),
+    },
+  );
+}
+
+function cutCloth(form: Form): WorkStep {
+  const cloth = innerPieces(form, (_, material) => ['webs', 'covers', 'arms'].includes(material));
+  const pieces = [...form.pieces.map(({ id, name }) => ({ id, name })), ...cloth];
+  const ofSide = (side: string): number => form.pieces.filter((piece) => piece.side === side).length;
+  return step(
+    'cut',
+    'cut',
+    'Cut the cloth',
+    [
+      'All panels the same way up along the grain, face up as printed: right and left are drawn apart and are not the same.',
+      'Cut on the solid line. Notches no deeper than a third of the allowance.',
+    ],
+    {
+      needs: ['cloth'],
+      pieces,
+      checks: [
+        {
+          id: 'all',
+          name: 'Pieces of cloth in all',
+          unit: 'pieces',
+          value: pieces.length,
+          below: 0,
+          above: 0,
+        },
+        {
+          id: 'right',
+          name: 'Shell panels marked right',
+          unit: 'pieces',
+          value: ofSide('right'),
+          below: 0,
+          above: 0,
+        },
+        {
+          id: 'left',
+          name: 'Shell panels marked left',
+          unit: 'pieces',
+          value: ofSide('left'),
+          below: 0,
+          above: 0,
+        },
+      ],
+      cautions: cautionsOf('blades'),
+    },
+  );
+}
+
+function markPieces(form: Form): WorkStep {
+  const curved = form.shell.panels.filter(({ edges }) =>
+    edges.some(({ kind, id }) => kind === 'opening' && id !== 'base'),
+  );
+  return step(
+    'mark',
+    'cut',
+    'Mark the pieces and hold the hollow edges',
+    [
+      'On the wrong side, with thread or a pen that washes out: level lines, seam letters, mark numbers, right or left, and the lines to which webs are sewn.',
+      'Run a row of stitches just inside the seam line along neck, armholes and other hollow edges before they are clipped, so that they do not stretch.',
+      'Lay right and left panels on each other face to face: they must agree wherever the body is the same on both sides.',
+    ],
+    {
+      needs: ['cut'],
+      pieces: panelsOf(
+        form,
+        curved.map(({ id }) => id),
+      ),
+    },
+  );
+}
+
+function cutBoards(form: Form): WorkStep {
+  const pieces = form.inside?.pieces ?? [];
+  const checks = PLATES.flatMap(({ opening, plate, name }) => {
+    const board = pieces.find(({ id }) => id === plate);
+    if (!board) return [];
+    const round = measurePolyline(board.cutLine, true);
+    return [
+      lengthCheck(`plate-${opening}`, `Round the ${name}, along its edge`, round, 1, 3),
+      lengthCheck(
+        `edge-${opening}`,
+        `Seam line round the ${name}’s opening`,
+        edgeOfOpening(form, opening),
+        2,
+      ),
+    ];
+  });
+  return step(
+    'boards',
+    'build',
+    'Cut and glue the boards, and fit them dry',
+    [
+      'Cut every board in its two layers, flutes crossing, glue them and let them dry flat under a weight.',
+      'Push the tube through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
+      'Cover each plate now, with the cloth folded over its edge; the armhole and neck plates are set in later from outside.',
+    ],
+    {
+      needs: ['print', 'use'],
+      pieces: innerPieces(form, (_, material) => ['card', 'foam', 'covers'].includes(material)),
+      checks,
+      cautions: cautionsOf('blades', 'glue', 'dust'),
+    },
+  );
+}
+
+function tryMagnets(form: Form): WorkStep[] {
+  if (form.body.arms.length === 0) return [];
+  return [
+    step(
+      'magnets',
+      'build',
+      'Try the magnets, then fix them',
+      [
+        'Stack the magnets of a pair and mark the faces that look outwards. Right and left are turned round on purpose, so that a swapped arm is pushed away.',
+        'Hold both arms on dry before any glue. Fix the magnets in stitched pockets under the cover, and count them.',
+      ],
+      {
+        needs: ['boards'],
+        pieces: innerPieces(form, (id) => /^(armhole|arm)-plate-/.test(id)),
+        cautions: cautionsOf('magnets', 'glue'),
+      },
+    ),
+  ];
+}
+
+function nameOfLevel(form: Form, id: string): string {
+  return form.shell.levels.find((level) => level.id === id)?.name ?? id;
+}

@@ -1,0 +1,178 @@
+import type { Seam, SeamedShell } from '../seams/index.ts';
+import { createGluing } from './glue-panels.ts';
+
+/** Which part of the work a seam belongs to. */
+export type SeamRole = 'frontLevel' | 'front' | 'backLevel' | 'back' | 'shoulder' | 'neck' | 'side';
+
+/** A seam in its place in the order of sewing. */
+export interface OrderedSeam {
+  readonly seam: Seam;
+  readonly role: SeamRole;
+  /** `right`, `left`, or `centre` for the middle of front and back. */
+  readonly side: 'right' | 'left' | 'centre';
+  /** Every part sewn so far is one flat piece without a ring, this seam included. */
+  readonly isFlat: boolean;
+  /** Sewing this seam closes a ring: neck, armhole or the shell itself. */
+  readonly closesRing: boolean;
+}
+
+const ROLES: readonly SeamRole[] = ['frontLevel', 'front', 'backLevel', 'back', 'shoulder', 'neck', 'side'];
+/** Parts of the work: front and back lying flat, then what rounds them, then what closes the shell. */
+const GROUP: Readonly<Record<SeamRole, number>> = {
+  frontLevel: 0,
+  front: 0,
+  backLevel: 0,
+  back: 0,
+  shoulder: 1,
+  neck: 2,
+  side: 3,
+};
+/** Seams nearer to the middle than this (cosine of the chart angle) lie in it. */
+const CENTRE = 1e-3;
+
+/**
+ * An order in which every seam of the shell can be sewn: front and back become one flat piece each (level seams before the
+ * upright ones that cross them, from the centre outwards, from the base up), then shoulders, neck, and last the sides, the
+ * left one closing the shell. A seam that ends on another goes before it, so that no seam is sewn into a finished corner.
+ * `neckV`, chart height of the neck's base: panels above it are bands. Works for any layout; sides are those lines that
+ * join front to back under the arm. O(S²) in the number of seams.
+ */
+export function orderSeams(shell: SeamedShell, neckV: number): OrderedSeam[] {
+  const places = shell.seams.map((seam) => placeOfSeam(shell, seam, neckV));
+  const before = shell.seams.map((_, i) => seamsBefore(shell, places, i));
+  const gluing = createGluing(shell);
+  const left = new Set(shell.seams.map((_, i) => i));
+  const done: OrderedSeam[] = [];
+  while (left.size > 0) {
+    const free = [...left].filter((i) => before[i].every((j) => !left.has(j)));
+    // Lines that end on each other in a ring have no such order: then the rank alone decides.
+    const open = free.length > 0 ? free : [...left];
+    // What was begun is finished first, as far as it can be.
+    const begun = open.filter((i) => places[i].role === done[done.length - 1]?.role);
+    const next = (begun.length > 0 ? begun : open).reduce((a, b) =>
+      isBefore(places[b].rank, places[a].rank) ? b : a,
+    );
+    left.delete(next);
+    const { role, side } = places[next];
+    done.push({ seam: shell.seams[next], role, side, ...gluing.glue(shell.seams[next]) });
+  }
+  return done;
+}
+
+interface SeamPlace {
+  readonly role: SeamRole;
+  readonly side: OrderedSeam['side'];
+  readonly rank: readonly number[];
+  /** Shell vertices at its two ends that lie inside the shell, not on an opening. */
+  readonly ends: readonly number[];
+}
+
+function placeOfSeam(shell: SeamedShell, seam: Seam, neckV: number): SeamPlace {
+  const mean = meanOf(shell.chart, seam.points);
+  const role = roleOfSeam(shell, seam, mean.sin, neckV);
+  const side = sideOf(mean.cos);
+  const isLast = role === 'neck' && seam.panels.every((id) => isBand(shell, id, neckV));
+  const sideRank = { centre: 0, right: 1, left: 2 }[side];
+  // Front and back from the middle outwards, the parts of one line from the base up; round the neck from behind.
+  const own = Math.round(awayFromMiddle(shell, seam));
+  const lowest = Math.round(lowestOf(shell, seam.points));
+  const line = shell.seams.filter(({ lineId, points }) => {
+    return lineId === seam.lineId && sideOf(meanOf(shell.chart, points).cos) === side;
+  });
+  const nearest = Math.min(...line.map((part) => Math.round(awayFromMiddle(shell, part))));
+  const rankOf: Record<SeamRole, number[]> = {
+    frontLevel: [lowest, sideRank, own],
+    front: [nearest, sideRank, lowest],
+    backLevel: [lowest, sideRank, own],
+    back: [nearest, sideRank, lowest],
+    shoulder: [sideRank, own],
+    neck: [isLast ? 1 : 0, roundFromBack(mean)],
+    side: [sideRank, lowest],
+  };
+  const onOpening = new Set(shell.openings.flatMap(({ vertices }) => [...vertices]));
+  const ends = [seam.points[0], seam.points[seam.points.length - 1]].filter((v) => !onOpening.has(v));
+  return { role, side, rank: [ROLES.indexOf(role), ...rankOf[role]], ends };
+}
+
+function sideOf(cosine: number): OrderedSeam['side'] {
+  return Math.abs(cosine) < CENTRE ? 'centre' : cosine > 0 ? 'right' : 'left';
+}
+
+/** Mean distance from the plane of symmetry, mm. */
+function awayFromMiddle(shell: SeamedShell, { points }: Seam): number {
+  return points.reduce((sum, p) => sum + Math.abs(shell.mesh.positions[3 * p]), 0) / points.length;
+}
+
+function roleOfSeam(shell: SeamedShell, seam: Seam, meanSine: number, neckV: number): SeamRole {
+  if (seam.panels.some((id) => isBand(shell, id, neckV))) return 'neck';
+  const [isFrontA, isFrontB] = seam.panels.map((id) => isFrontPanel(shell, id));
+  if (seam.isLevel) return meanSine >= 0 ? 'frontLevel' : 'backLevel';
+  if (isFrontA === isFrontB && seam.panels[0] !== seam.panels[1]) return isFrontA ? 'front' : 'back';
+  return lowestOf(shell, seam.points) < armpitOf(shell) - 1 ? 'side' : 'shoulder';
+}
+
+/** Seams that must be sewn before seam i: those that end on its line, and level ones that cross an upright one. */
+function seamsBefore(shell: SeamedShell, places: readonly SeamPlace[], i: number): number[] {
+  const own = shell.seams[i];
+  return shell.seams.flatMap((other, j) => {
+    // Sides close the shell and the band goes on when front and back are whole, whatever they end on or cross.
+    if (other.lineId === own.lineId || GROUP[places[j].role] > GROUP[places[i].role]) return [];
+    const shared = places[i].ends.filter((v) => places[j].ends.includes(v));
+    const isHeld = shared.some((v) => {
+      const goesThrough = countAt(shell, places, own.lineId, v) > 1;
+      const otherEnds = countAt(shell, places, other.lineId, v) === 1;
+      if (goesThrough && otherEnds) return true;
+      return goesThrough && !otherEnds && other.isLevel && !own.isLevel;
+    });
+    return isHeld ? [j] : [];
+  });
+}
+
+function countAt(shell: SeamedShell, places: readonly SeamPlace[], lineId: string, vertex: number): number {
+  return shell.seams.filter((seam, k) => seam.lineId === lineId && places[k].ends.includes(vertex)).length;
+}
+
+function isBefore(a: readonly number[], b: readonly number[]): boolean {
+  for (let k = 0; k < Math.min(a.length, b.length); k++) if (a[k] !== b[k]) return a[k] < b[k];
+  return false;
+}
+
+function isBand(shell: SeamedShell, panelId: string, neckV: number): boolean {
+  const panel = shell.panels.find(({ id }) => id === panelId);
+  if (!panel?.edges.some(({ kind, id }) => kind === 'opening' && id === 'neck')) return false;
+  let lowest = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < panel.chart.length; i += 2) lowest = Math.min(lowest, panel.chart[i]);
+  return lowest > neckV - 15;
+}
+
+function isFrontPanel(shell: SeamedShell, panelId: string): boolean {
+  const panel = shell.panels.find(({ id }) => id === panelId);
+  if (!panel) return false;
+  let sum = 0;
+  for (let i = 0; i < panel.chart.length; i += 2) sum += Math.sin(panel.chart[i]);
+  return sum >= 0;
+}
+
+function armpitOf(shell: SeamedShell): number {
+  const holes = shell.openings.filter(({ id }) => id === 'armholeRight' || id === 'armholeLeft');
+  return Math.min(...holes.map(({ vertices }) => lowestOf(shell, vertices)));
+}
+
+function lowestOf(shell: SeamedShell, vertices: Uint32Array): number {
+  return vertices.reduce((least, v) => Math.min(least, shell.chart[2 * v + 1]), Number.POSITIVE_INFINITY);
+}
+
+function meanOf(chart: Float64Array, points: Uint32Array): { sin: number; cos: number } {
+  let [sin, cos] = [0, 0];
+  for (const p of points) {
+    sin += Math.sin(chart[2 * p]) / points.length;
+    cos += Math.cos(chart[2 * p]) / points.length;
+  }
+  return { sin, cos };
+}
+
+/** 0 at the centre back, rising over the wearer's right and the front to 1. */
+function roundFromBack({ sin, cos }: { sin: number; cos: number }): number {
+  const angle = (Math.atan2(sin, cos) + Math.PI / 2 + 2 * Math.PI) % (2 * Math.PI);
+  return angle / (2 * Math.PI);
+}

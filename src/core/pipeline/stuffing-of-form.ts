@@ -1,0 +1,19 @@
+import { divideFill, type FillZone, type LevelTarget } from '../simulate/index.ts';
+import type { Form } from './types.ts';
+
+/** What the filled form is to measure at every level, from the hip up. Empty for drafts, which have no inside. */
+export function levelTargets(form: Form): LevelTarget[] {
+  return (form.inside?.levels ?? []).flatMap(({ id, name, finished }) => {
+    const level = form.body.levels.find((candidate) => candidate.id === id);
+    const flat = form.report.levels.find((candidate) => candidate.id === id);
+    if (!level || !flat) return [];
+    const { girth, width, depth } = form.body.sections[level.id];
+    return [{ id, name, z: level.z, girth, width, depth, emptyGirth: flat.lengthFlat, foretold: finished }];
+  });
+}
+
+/** What to fill in which order, from the top down; empty for drafts. */
+export function fillZones(form: Form): FillZone[] {
+  const { inside } = form;
+  return inside ? divideFill(form.closedMesh, inside.levels, inside.shape.pole, inside.fill) : [];
+}
