@@ -116,7 +116,7 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
     zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
     roundBack: [12 * size + shape.upperBack, 5],
     fullFront: [5 * size, 4],
-    bustHeight: [isBust ? 0.29 * cup : 7, isBust ? 25 : 3],
+    bustHeight: [isBust ? 0.29 * cup : 7, isBust ? 25 : 6],
     bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * aBust))), 0.2],
     kHip: [0, 0.012],
     kHighHip: [0, 0.012],
@@ -156,7 +156,10 @@ export function makePrior(input: BodyInput, shape: Readonly<Record<string, numbe
           { rail: 'yF', knot: 'bust', mean: 0, spread: 4 + softer },
           { rail: 'a', knot: 'bust', mean: 0.085 * cup, spread: 3 + softer },
         ]
-      : [],
+      : [
+          { rail: 'yB', knot: 'bust', mean: 0, spread: 3 },
+          { rail: 'a', knot: 'bust', mean: 0, spread: 4 },
+        ],
     numbers: {
       seat: shape.seat,
       blade: shape.blade,
