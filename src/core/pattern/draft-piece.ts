@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '../base/index.ts';
 import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from './check-piece.ts';
+import { foldCorners } from './fold-corners.ts';
 import { letterPiece } from './letter-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
@@ -24,9 +25,10 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
 
   // 2. Cut line.
   const vertices = verticesOfPiece(input.edges, allowances);
-  const { outer, holes } = offsetOutline(vertices);
+  const { outer: mitred, holes } = offsetOutline(vertices);
   const cutIssues = checkAllowance(input, ring, allowances, holes);
   if (cutIssues.length > 0) return failure(cutIssues);
+  const outer = foldCorners(mitred, input.edges, allowances);
 
   // 3. Notches and the names along the edges.
   const notches = input.edges.flatMap((edge, i) =>

@@ -13,6 +13,8 @@ export interface PieceEdge {
   readonly marks: readonly PieceMark[];
   /** Where on the body this edge is: front edges get single notches, back ones double, the centre back triple. */
   readonly bodyHalf: 'front' | 'back' | 'centre-back';
+  /** Place in the order of sewing, where there is one: where two seams meet, the later one crosses the pressed-open earlier one. */
+  readonly sewn?: number;
 }
 
 export interface PieceMark {

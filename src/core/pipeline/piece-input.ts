@@ -10,20 +10,25 @@ const frontThreshold = -0.05;
 /** Below this the whole seam lies in the middle of the back. */
 const centreBackThreshold = -0.9999;
 
-/** What drafting needs of every panel: boundary stretches with marks, and level lines, on the flat. Parallel to panels. */
+/**
+ * What drafting needs of every panel: boundary stretches with marks, and level lines, on the flat. Parallel to panels.
+ * `order`: ids of the seams as they are sewn.
+ */
 export function pieceInputsFromShell(
   shell: SeamedShell,
   flat: readonly FlatDisk[],
   insideLines: InsideShape['panelLines'] = [],
+  order: readonly string[] = [],
 ): PieceInput[] {
   const drawn = linesOnPanels(shell, flat, insideLines);
   const seams = new Map(shell.seams.map((seam) => [seam.id, seam]));
+  const sewn = new Map(order.map((id, place) => [id, place]));
   const levelNames = new Map(shell.levels.map((level) => [level.id, level.name]));
   return shell.panels.map((panel, index) => ({
     id: panel.id,
     name: panel.name,
     side: panel.side,
-    edges: panel.edges.map((edge) => pieceEdge(panel, edge, seams, flat[index].positions)),
+    edges: panel.edges.map((edge) => pieceEdge(panel, edge, seams, sewn, flat[index].positions)),
     levelLines: [
       ...panel.levels.map((level) => ({
         id: level.id,
@@ -40,6 +45,7 @@ function pieceEdge(
   panel: ShellPanel,
   edge: PanelEdge,
   seams: ReadonlyMap<string, Seam>,
+  sewn: ReadonlyMap<string, number>,
   flat: Float64Array,
 ): PieceEdge {
   const points = pointsOf(flat, edge.vertices);
@@ -49,7 +55,16 @@ function pieceEdge(
     return { kind: 'opening', id: edge.id, letter: '', points, marks: [], bodyHalf };
   const seam = seams.get(edge.id);
   assertInvariant(seam !== undefined, 'pipeline', 'every sewn edge belongs to a seam', edge.id);
-  return { kind: 'seam', id: edge.id, letter: seam.letter, points, marks: marksOnEdge(seam, edge), bodyHalf };
+  const place = sewn.get(edge.id);
+  return {
+    kind: 'seam',
+    id: edge.id,
+    letter: seam.letter,
+    points,
+    marks: marksOnEdge(seam, edge),
+    bodyHalf,
+    ...(place === undefined ? {} : { sewn: place }),
+  };
 }
 
 /** Marks between the seam's ends, numbered from 1 along the seam, so that partners carry the same numbers. */
