@@ -116,8 +116,13 @@ describe('inner parts of the demo bodies', () => {
   it.each(DEMO_IDS)('%s keeps its shape, or the place is named', (id) => {
     const form = make(readDemo(id));
     const inside = form.inside!;
-    const kinds = ['tie', 'tie', 'web', 'web', 'strap', 'strap', 'strap', 'strap'];
-    expect(inside.shape.braces.map(({ kind }) => kind)).toEqual(kinds);
+    const kinds = inside.shape.braces.map(({ kind }) => kind);
+    const usual = ['tie', 'tie', 'web', 'web', 'strap', 'strap', 'strap', 'strap'];
+    expect(kinds.slice(0, usual.length)).toEqual(usual);
+    // What is added beyond the usual are pairs of straps, at levels that were too far off without.
+    expect(kinds.slice(usual.length).every((kind) => kind === 'strap')).toBe(true);
+    expect(kinds.length % 2).toBe(0);
+    expect(kinds.length).toBeLessThanOrEqual(12);
     for (const level of inside.levels) {
       const deviation = Math.abs(level.held.deviation);
       expect(Math.abs(level.free.deviation), `${level.id} with nothing inside`).toBeGreaterThan(deviation);
@@ -134,6 +139,49 @@ describe('inner parts of the demo bodies', () => {
       3,
     );
     expectPartnersAlike(form);
+  });
+});
+
+describe('straps added where a level is too far off', () => {
+  it('bring the bust of a large-busted form within its limit; without straps it is named with a remedy', () => {
+    const project = readDemo('large-bust');
+    const bustOf = (form: Form) => form.inside!.levels.find(({ id }) => id === 'bust')!.held.deviation;
+    const form = make(project);
+    expect(Math.abs(bustOf(form))).toBeLessThanOrEqual(limits.bust);
+    expect(form.inside!.shape.braces.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(['strap-bust-right', 'strap-bust-back-right', 'strap-bust-back-left']),
+    );
+    const without = make({ ...project, inside: { straps: false } });
+    expect(Math.abs(bustOf(without))).toBeGreaterThan(limits.bust);
+    const named = without.report.issues.filter(({ code }) => code === 'level-deviates');
+    expect(named.some(({ message }) => message.startsWith('Bust'))).toBe(true);
+  });
+
+  it('pass through an opening in every web they cross, and reach the sleeve at a place marked for them', () => {
+    const inside = make(readDemo('large-bust')).inside!;
+    const sleeve = inside.pieces.find(({ id }) => id === 'pole-sleeve')!;
+    const straps = inside.shape.braces.filter(({ kind }) => kind === 'strap');
+    for (const side of ['right', 'left'] as const) {
+      const web = inside.shape.braces.find(({ id }) => id === `web-${side}`)!;
+      const piece = inside.pieces.find(({ id }) => id === web.id)!;
+      const [bottom] = [web.rungs[0].z];
+      const base = Math.min(
+        ...piece.sewLines.flatMap(({ points }) => [...points.filter((_, i) => i % 2 === 1)]),
+      );
+      const holes = piece.cutouts!.map(({ points }) => {
+        const ys = points.filter((_, i) => i % 2 === 1);
+        return [Math.min(...ys) - base, Math.max(...ys) - base];
+      });
+      for (const strap of straps.filter((one) => one.side === side)) {
+        const heights = strap.rungs.map(({ z }) => z - bottom);
+        const middle = 0.5 * (heights[0] + heights[heights.length - 1]);
+        // Along the web's slanting front, its own height grows a little faster than the body's.
+        const hole = holes.find(([low, high]) => Math.abs(0.5 * (low + high) - middle) < 25);
+        expect(hole, `${strap.id} through ${web.id}`).toBeDefined();
+        expect(hole![1] - hole![0]).toBeGreaterThanOrEqual(heights[heights.length - 1] - heights[0]);
+      }
+    }
+    for (const { id } of straps) expect(sleeve.levelLines.some((line) => line.id === id)).toBe(true);
   });
 });
 

@@ -1,6 +1,7 @@
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
 import { lengthOnLine } from './inside-lines.ts';
 import { makeOval } from './make-oval.ts';
+import { shiftOfStrap } from './place-braces.ts';
 import type { BraceRung, DesignedBrace, InsideForm, InsideLine, InsideSeam } from './types.ts';
 import { type FlatStrip, unrollStrip } from './unroll-strip.ts';
 
@@ -159,18 +160,19 @@ function placeOpenings(brace: DesignedBrace, strip: FlatStrip, passages: readonl
   const passing = brace.kind === 'web' ? passages : [];
   const stops = rungs.flatMap((rung, k) =>
     rung.levelId !== undefined || k === 0 || k === rungs.length - 1
-      ? [{ y: middle(k)[1], isPassage: rung.levelId !== undefined && passing.includes(rung.levelId) }]
+      ? [{ y: middle(k)[1], levelId: passing.find((id) => id === rung.levelId) }]
       : [],
   );
   const ends = [stops[0].y, stops[stops.length - 1].y];
   const wanted: { y: number; half: number }[] = [];
-  stops.forEach(({ y, isPassage }, i) => {
-    if (isPassage)
+  stops.forEach(({ y: levelY, levelId }, i) => {
+    const y = levelY + (levelId ? shiftOfStrap(levelId) : 0);
+    if (levelId)
       wanted.push({ y, half: Math.min(PASSAGE_HALF, ...ends.map((end) => Math.abs(y - end) - END_MARGIN)) });
     if (i === 0) return;
     const before = stops[i - 1];
-    const low = before.y + (before.isPassage ? PASSAGE_HALF + 10 : 0);
-    const room = y - (isPassage ? PASSAGE_HALF + 10 : 0) - low;
+    const low = before.y + (before.levelId ? PASSAGE_HALF + 10 : 0);
+    const room = y - (levelId ? PASSAGE_HALF + 10 : 0) - low;
     const count = Math.floor(room / (2 * OPENING_HALF + OPENING_MARGIN));
     for (let c = 0; c < count; c++) wanted.push({ y: low + (room * (c + 0.5)) / count, half: OPENING_HALF });
   });

@@ -1,5 +1,6 @@
 import { assertInvariant } from '../base/index.ts';
 import { cubicSplineMoments, evaluateCubicSpline } from '../math/index.ts';
+import type { BracePlan } from './plan-braces.ts';
 import type { InsideForm, InsideLine, InsideSeam } from './types.ts';
 
 /**
@@ -88,33 +89,36 @@ export function drawPanelLine(
   return { ...what, seams: [seam] };
 }
 
-/** Chart angle of a web's place at height v, by its share of the half girth there. */
+/** Chart angle of a web's place at height v, by its share of the half girth there; `shares` replaces the usual ones. */
 export function webAngle(
   form: InsideForm,
   half: 'front' | 'back',
   side: 'right' | 'left',
   v: number,
+  shares: BracePlan['webShares'],
 ): number {
-  const share = shareAt(form, half, v);
+  const share = shareAt(form, half, v, { ...SHARES, ...shares });
   const centre = half === 'front' ? Math.PI / 2 : side === 'right' ? -Math.PI / 2 : 1.5 * Math.PI;
   const towards = (half === 'front') === (side === 'right') ? -1 : 1;
   return angleAtDistance(form, v, centre, towards, share);
 }
 
-/** Share of the half girth, from centre front, at which a strap holds the side. */
-const STRAP_SHARES: Readonly<Record<string, number>> = { hip: 0.5, bust: 0.5 };
-
-/** Chart angle of a side strap's place at height v. */
-export function strapAngle(form: InsideForm, levelId: string, side: 'right' | 'left', v: number): number {
-  return angleAtDistance(form, v, Math.PI / 2, side === 'right' ? -1 : 1, STRAP_SHARES[levelId] ?? 0.5);
+/** Chart angle of a strap's place at height v, by its share of the half girth from centre front. */
+export function strapAngle(form: InsideForm, share: number, side: 'right' | 'left', v: number): number {
+  return angleAtDistance(form, v, Math.PI / 2, side === 'right' ? -1 : 1, share);
 }
 
-function shareAt(form: InsideForm, half: 'front' | 'back', v: number): number {
-  const known = form.levels.filter(({ id }) => SHARES[id] !== undefined);
+function shareAt(
+  form: InsideForm,
+  half: 'front' | 'back',
+  v: number,
+  shares: BracePlan['webShares'],
+): number {
+  const known = form.levels.filter(({ id }) => shares[id] !== undefined);
   const vs = known.map((level) => level.v);
-  const shares = known.map(({ id }) => SHARES[id][half === 'front' ? 0 : 1]);
+  const own = known.map(({ id }) => shares[id][half === 'front' ? 0 : 1]);
   const inside = Math.min(vs[vs.length - 1], Math.max(vs[0], v));
-  return evaluateCubicSpline(vs, shares, cubicSplineMoments(vs, shares), inside);
+  return evaluateCubicSpline(vs, own, cubicSplineMoments(vs, own), inside);
 }
 
 const STEPS = 90;

@@ -3,7 +3,7 @@ import type { PieceInput } from '../pattern/index.ts';
 import { blockInputs } from './block-pieces.ts';
 import { braceInput } from './brace-piece.ts';
 import { plateInputs } from './plate-pieces.ts';
-import { shareOfBrace, sleeveInput, tabInputs } from './sleeve-pieces.ts';
+import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
 import type { DesignedBrace, InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** Every inner piece, ready to be drafted. Materials: `webs`, `card`, `covers`, `foam`. */
@@ -14,10 +14,12 @@ export function insideInputs(
 ): { inputs: readonly PieceInput[]; issues: readonly Issue[] } {
   const first = form.letterCount + shape.panelLines.length;
   const closing = form.letterOf(first);
-  const shares = [...new Set(shape.braces.filter(({ to }) => to === 'sleeve').map(shareOfBrace))];
+  const shares = [
+    ...new Set(shape.braces.filter(({ to }) => to === 'sleeve').map(({ sleeveShare }) => sleeveShare ?? 0)),
+  ];
   const places = shares.filter((share) => share > 0).sort((a, b) => a - b);
   const letterOfBrace = (brace: DesignedBrace): string => {
-    const place = places.indexOf(shareOfBrace(brace));
+    const place = places.indexOf(brace.sleeveShare ?? 0);
     return place < 0 ? closing : form.letterOf(first + 1 + place);
   };
   const passages = shape.braces.flatMap((brace) => {

@@ -1,5 +1,6 @@
 import type { Issue } from '../base/index.ts';
 import { doesLineReach, drawPanelLine, findLine, strapAngle, webAngle } from './inside-lines.ts';
+import type { BracePlan } from './plan-braces.ts';
 import type { InsideForm, InsideLine, InsideShape, WebPlaces } from './types.ts';
 
 /** A brace and the lines it runs between, before its lengths are known. */
@@ -12,6 +13,8 @@ export interface PlacedBrace {
   readonly to: InsideLine | 'sleeve';
   /** Direction from the pole in which it pulls at the sleeve. */
   readonly pull: readonly [number, number];
+  /** Where on the sleeve's girth it is sewn, from the closing seam behind towards the wearer's right. */
+  readonly sleeveShare?: number;
   /** Braces of one group are equally long. */
   readonly group: string;
   /** Only at this level. */
@@ -19,21 +22,29 @@ export interface PlacedBrace {
 }
 
 const SIDES = ['right', 'left'] as const;
-const STRAP_LEVELS = ['hip', 'bust'];
-/** Half the height of a strap, mm. */
-const STRAP_HALF = 22;
+/** Half the height of a strap, mm, and how far under its level its middle lies where armholes begin right over it. */
+const STRAP_HALF = 20;
+const UNDER_ARMHOLE = 14;
 
-/** Rungs of a strap about its level. */
-export function strapRows(v: number): number[] {
-  return [-1, -0.5, 0, 0.5, 1].map((t) => v + t * STRAP_HALF);
+/** How far over its level the middle of a strap lies, mm of chart height. */
+export function shiftOfStrap(levelId: string): number {
+  return levelId === 'upperChest' ? -UNDER_ARMHOLE : 0;
 }
 
-/** Centre ties, one pair of webs and side straps, each on a seam where there is one, else on a line on the panels. */
+/** Rungs of a strap about its level, the level among them. */
+export function strapRows(level: InsideForm['levels'][number]): number[] {
+  const middle = level.v + shiftOfStrap(level.id);
+  const rows = [-1, -0.5, 0, 0.5, 1].map((t) => middle + t * STRAP_HALF);
+  const apart = rows.filter((v) => Math.abs(v - level.v) > 4);
+  return [...apart, level.v].sort((a, b) => a - b);
+}
+
+/** Centre ties, one pair of webs and the plan's straps, each on a seam where there is one, else on a line on the panels. */
 export function placeBraces(
   form: InsideForm,
   rows: readonly number[],
   places: WebPlaces,
-  hasStraps: boolean,
+  plan: BracePlan,
 ): { braces: PlacedBrace[]; panelLines: InsideShape['panelLines']; issues: Issue[] } {
   const issues: Issue[] = [];
   const panelLines: { id: string; letter: string; name: string; chart: Float64Array }[] = [];
@@ -68,10 +79,10 @@ export function placeBraces(
 
   const braces: PlacedBrace[] = [];
   const centres = [
-    { half: 'front', id: 'centreFront', u: Math.PI / 2, pull: [0, 1] },
-    { half: 'back', id: 'centreBack', u: -Math.PI / 2, pull: [0, -1] },
+    { half: 'front', id: 'centreFront', u: Math.PI / 2, pull: [0, 1], sleeveShare: 0.5 },
+    { half: 'back', id: 'centreBack', u: -Math.PI / 2, pull: [0, -1], sleeveShare: 0 },
   ] as const;
-  for (const { half, id, u, pull } of centres) {
+  for (const { half, id, u, pull, sleeveShare } of centres) {
     const what = { name: `centre ${half}`, side: 'centre', half } as const;
     const from = lineAt(id, what, () => u, true);
     if (from)
@@ -83,6 +94,7 @@ export function placeBraces(
         from,
         to: 'sleeve',
         pull,
+        sleeveShare,
         group: half,
       });
   }
@@ -92,7 +104,7 @@ export function placeBraces(
       lineAt(
         places === 'seams' ? `princess${half === 'front' ? 'Front' : 'Back'}` : `web-${half}`,
         { name: `web line ${half}`, side, half },
-        (v) => webAngle(form, half, side, v),
+        (v) => webAngle(form, half, side, v, plan.webShares),
         places === 'seams',
       ),
     );
@@ -109,33 +121,52 @@ export function placeBraces(
         group: isMirrored ? 'web' : `web ${side}`,
       });
   }
-  for (const levelId of hasStraps ? STRAP_LEVELS : []) {
-    const level = form.levels.find(({ id }) => id === levelId);
-    if (!level) continue;
-    for (const side of SIDES) {
-      const heights = strapRows(level.v);
-      const seam = findLine(form, 'side', side);
-      const from =
-        places === 'seams' && doesLineReach(seam, heights)
-          ? seam
-          : drawn(
-              { id: `strap-${levelId}`, name: 'strap line', side, half: 'side' },
-              (v) => strapAngle(form, levelId, side, v),
-              heights,
-            );
-      if (!from) continue;
-      braces.push({
-        id: `strap-${levelId}-${side}`,
-        name: `${level.name.toLowerCase()} strap ${side}`,
-        kind: 'strap',
-        side,
-        from,
-        to: 'sleeve',
-        pull: [side === 'right' ? 1 : -1, 0],
-        group: isMirrored ? `strap ${levelId}` : `strap ${levelId} ${side}`,
-        levelId,
-      });
+  for (const level of form.levels) {
+    const { id: levelId, name } = level;
+    const shares = plan.straps[levelId] ?? [];
+    for (const share of shares) {
+      const word = wordOfStrap(share, shares.length);
+      for (const side of SIDES) {
+        const heights = strapRows(level);
+        const seam = findLine(form, 'side', side);
+        const from =
+          places === 'seams' && share === 0.5 && doesLineReach(seam, heights)
+            ? seam
+            : drawn(
+                { id: `strap-${levelId}${word && `-${word}`}`, name: 'strap line', side, half: 'side' },
+                (height) => strapAngle(form, share, side, height),
+                heights,
+              );
+        if (!from) continue;
+        braces.push({
+          id: `strap-${levelId}${word && `-${word}`}-${side}`,
+          name: `${name.toLowerCase()} ${word && `${word} `}strap ${side}`,
+          kind: 'strap',
+          side,
+          from,
+          to: 'sleeve',
+          ...onSleeve(share, side),
+          group: isMirrored ? `strap ${levelId} ${share}` : `strap ${levelId} ${share} ${side}`,
+          levelId,
+        });
+      }
     }
   }
   return { braces, panelLines, issues };
+}
+
+/** Tells the straps of one level apart. */
+function wordOfStrap(share: number, count: number): '' | 'front' | 'back' {
+  if (count === 1) return '';
+  if (share > 0.55) return 'back';
+  return share < 0.47 ? 'front' : '';
+}
+
+/** The nearest eighth of the sleeve's girth: closer places could not be told apart on it. */
+function onSleeve(share: number, side: 'right' | 'left') {
+  const right = Math.round(8 * (0.5 * (1 - share))) / 8;
+  const angle = Math.PI * (2 * right - 0.5);
+  const sign = side === 'right' ? 1 : -1;
+  const pull = [sign * Math.cos(angle), Math.sin(angle)] as const;
+  return { pull, sleeveShare: side === 'right' ? right : 1 - right };
 }

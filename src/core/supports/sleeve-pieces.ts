@@ -1,14 +1,7 @@
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
 import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
 
-/** Where on the sleeve's girth a brace is sewn, from the closing seam at the back towards the wearer's right. */
-const SHARE = { back: 0, right: 0.25, front: 0.5, left: 0.75 } as const;
 const TAB = { count: 4, width: 40, height: 90 } as const;
-
-export function shareOfBrace(brace: DesignedBrace): number {
-  if (brace.kind === 'strap') return SHARE[brace.side === 'left' ? 'left' : 'right'];
-  return brace.id === 'tie-back' ? SHARE.back : SHARE.front;
-}
 
 /**
  * The pole sleeve: as wide as the tube's girth and its ease, as long as the tube shows between the plates, with the
@@ -24,7 +17,7 @@ export function sleeveInput(
   const { sleeveGirth: width, zBottom, zTop } = shape.pole;
   const height = zTop - zBottom;
   const onSleeve = shape.braces.filter(({ to }) => to === 'sleeve');
-  const back = onSleeve.find((brace) => shareOfBrace(brace) === 0);
+  const back = onSleeve.find((brace) => (brace.sleeveShare ?? 0) === 0);
   const stops = (back?.rungs ?? [])
     .filter(({ levelId }, k, all) => levelId !== undefined && k > 0 && k < all.length - 1)
     .map(({ z, levelId }) => ({ y: z - zBottom, levelId }));
@@ -48,15 +41,15 @@ export function sleeveInput(
       bodyHalf: 'front',
     };
   };
-  const sewnOn = onSleeve.filter((brace) => shareOfBrace(brace) > 0);
+  const sewnOn = onSleeve.filter((brace) => (brace.sleeveShare ?? 0) > 0);
   const places = sewnOn.map((brace): PieceLine => {
-    const x = shareOfBrace(brace) * width;
+    const x = (brace.sleeveShare ?? 0) * width;
     const [low, high] = [brace.rungs[0].z - zBottom, brace.rungs[brace.rungs.length - 1].z - zBottom];
     const name = `${letterOfBrace(brace)} ${brace.name}`;
     return { id: brace.id, name, points: Float64Array.of(x, low, x, high) };
   });
   const ticks = sewnOn.flatMap((brace): PieceLine[] => {
-    const x = shareOfBrace(brace) * width;
+    const x = (brace.sleeveShare ?? 0) * width;
     return brace.rungs.flatMap(({ z, levelId }, k): PieceLine[] => {
       const level = form.levels.find(({ id }) => id === levelId);
       if (!level || k === 0 || k === brace.rungs.length - 1) return [];

@@ -158,6 +158,8 @@ export interface DesignedBrace {
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;
   readonly to: InsideLine | 'sleeve';
+  /** Where on the sleeve's girth it is sewn, from the closing seam behind towards the wearer's right. */
+  readonly sleeveShare?: number;
   readonly rungs: readonly BraceRung[];
 }
 
