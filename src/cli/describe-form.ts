@@ -53,13 +53,17 @@ export function describeReport(report: Report, unit: DisplayUnit): string {
       { title: 'p99', align: 'right' },
       { title: 'shrink', align: 'right' },
       { title: 'stretch', align: 'right' },
+      { title: 'grain °', align: 'right' },
+      { title: 'best °', align: 'right' },
     ],
-    report.panels.map(({ id, areaFlat, strain }) => [
+    report.panels.map(({ id, areaFlat, strain, cloth }) => [
       id,
       (areaFlat / 100).toFixed(0),
       ...[strain.rms, strain.p95, strain.p99].map((x) => (100 * x).toFixed(2)),
       signed(100 * strain.min, 2),
       signed(100 * strain.max, 2),
+      turnInDegrees(cloth.grainAngle),
+      turnInDegrees(cloth.bestGrain.angle),
     ]),
   );
   const levels = formatTable(
@@ -77,6 +81,11 @@ export function describeReport(report: Report, unit: DisplayUnit): string {
     ]),
   );
   return [panels, '', levels, '', describeSeams(report), describeTimes(report)].join('\n');
+}
+
+/** From upright, counter-clockwise. */
+function turnInDegrees(angle: number): string {
+  return signed((180 * angle) / Math.PI - 90, 0);
 }
 
 function describeSeams(report: Report): string {

@@ -17,6 +17,8 @@ export interface MakeCommandOptions extends FormatOptions {
   readonly layout?: string;
   readonly allowanceFor?: Readonly<Record<string, number>>;
   readonly notches?: NotchShape;
+  /** Radians by panel id. */
+  readonly grain?: Readonly<Record<string, number>>;
 }
 
 /** Makes the form of a saved project and writes its files. */
@@ -66,6 +68,7 @@ function withOptions(project: Project, options: MakeCommandOptions): Project {
       ...project.cloth,
       ...(options.allowance === undefined ? {} : { allowance: options.allowance }),
       ...(options.notches === undefined ? {} : { notchShape: options.notches }),
+      ...(options.grain === undefined ? {} : { grain: { ...project.cloth.grain, ...options.grain } }),
       ...allowancesOf(project.cloth, options.allowanceFor ?? {}),
     },
   };

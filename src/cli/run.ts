@@ -1,7 +1,7 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { parseLength } from '../core/base/index.ts';
 import { NOTCH_SHAPES } from '../core/pattern/index.ts';
-import { allowanceLimits } from '../core/project/index.ts';
+import { allowanceLimits, grainLimits } from '../core/project/index.ts';
 import { checkCommand } from './check-command.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
@@ -80,6 +80,11 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
       ),
     )
     .option('-l, --layout <id>', 'seam layout instead of the saved one')
+    .option(
+      '--grain <list>',
+      'grain of single panels: sideFrontRight=15,… degrees from upright, counter-clockwise',
+      readGrains,
+    )
     .action(async (file, options) => end(await makeCommand(file, options, streams)));
   addModelOptions(addCutterOptions(addPaperOptions(addFormatOption(make))));
   const correct = program
@@ -147,6 +152,18 @@ function readAllowances(text: string): Record<string, number> {
     allowances[pair[1]] = readAllowance(pair[2]);
   }
   return allowances;
+}
+
+function readGrains(text: string): Record<string, number> {
+  return Object.fromEntries(
+    text.split(',').map((part) => {
+      const pair = /^\s*(\w+)\s*=\s*([+-]?\d+(?:\.\d+)?)\s*$/.exec(part);
+      const radians = (Number(pair?.[2]) * Math.PI) / 180;
+      if (!pair || Math.abs(radians) > grainLimits.max)
+        throw new InvalidArgumentError('It must be panel=degrees, -90 to 90, with commas between.');
+      return [pair[1], radians] as const;
+    }),
+  );
 }
 
 function readLength(text: string): number {

@@ -81,6 +81,14 @@ describe('loftseam make', () => {
     expect((await loftseam()).code).toBe(2);
   });
 
+  it('turns the grain of a panel by degrees, and tells it', async () => {
+    const make = (grain: string) => loftseam('make', straight, '-o', folder, '-t', '2000', '--grain', grain);
+    const { code, out } = await make('centreFrontRight=15');
+    expect(code).toBe(0);
+    expect(out).toMatch(/^centreFrontRight .* \+15 +[+-]?\d+$/m);
+    expect(await make('centreFrontRight=95')).toMatchObject({ code: 2 });
+  });
+
   it('names the layouts there are', async () => {
     const { code, err } = await loftseam('make', straight, '--out', folder, '--layout', 'nothing');
     expect(code).toBe(1);

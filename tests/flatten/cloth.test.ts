@@ -8,6 +8,7 @@ import {
   measureClothStrain,
   measureGrain,
   measureStrain,
+  turnFlat,
 } from '../../src/core/flatten/index.ts';
 import { makeGrid } from './cases/disk-meshes.ts';
 
@@ -128,4 +129,19 @@ describe('rather stretch than wrinkle', () => {
     // The rest of the plane still leans to stretch.
     expect(held.value[0].strain.summary.areaFlat).toBeLessThan(9950);
   });
+});
+
+it('turns a piece so that one grain becomes another: strain along it stays', () => {
+  // By hand: across must stretch 5 %, upwards shrink 2 %; a quarter turn swaps the threads, an eighth the diagonals.
+  const positions = flatFrom((x, z) => [x / 1.05, z / 0.98]);
+  const flat = { positions, strain: measureStrain(body, positions) };
+  const turned = turnFlat(flat, 0.3);
+  const measuredAnew = measureStrain(body, turned.positions);
+  const quarter = measureClothStrain(turnFlat(flat, UP).strain, UP, CLOTHS[0]);
+  for (let f = 0; f < quarter.warp.length; f++) {
+    // A principal direction and its opposite are the same.
+    expect(Math.sin(turned.strain.direction[f] - measuredAnew.direction[f])).toBeCloseTo(0, 10);
+    expect(quarter.warp[f]).toBeCloseTo(0.05, 12);
+    expect(quarter.weft[f]).toBeCloseTo(-0.02, 12);
+  }
 });

@@ -23,4 +23,5 @@ export { measureFreeStrain } from './measure-free-strain.ts';
 export { measureStrain } from './measure-strain.ts';
 export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
+export { turnFlat } from './turn-flat.ts';
 export type * from './types.ts';

@@ -23,10 +23,12 @@ import {
 } from '../seams/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
+import { layAlongGrain } from './lay-along-grain.ts';
 import { layoutOf } from './layout-of-project.ts';
 import { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
 import { makeReport } from './make-report.ts';
 import { nameFlattenIssues } from './name-flatten-issues.ts';
+import { orderSeams } from './order-seams.ts';
 import { pieceInputsFromShell } from './piece-input.ts';
 import { prefixIssues } from './prefix-issues.ts';
 import { createSeamPreview, type PreviewSeams } from './preview-seams.ts';
@@ -80,6 +82,7 @@ interface StageKeys {
   readonly body: string;
   readonly shell: string;
   readonly flat: string;
+  readonly laid: string;
   readonly inside: string;
   readonly pieces: string;
 }
@@ -93,6 +96,7 @@ export function createPipeline(): Pipeline {
     body: rememberLast<Body>(),
     shell: rememberLast<CutShell>(),
     flat: rememberLast<readonly FlatDisk[]>(),
+    laid: rememberLast<readonly FlatDisk[]>(),
     /** Single panels, so that a moved seam unrolls only those next to it again. */
     panels: createFlattenMemory(),
     inside: rememberLast<InsideDesign>(),
@@ -165,15 +169,22 @@ export function createPipeline(): Pipeline {
     if (design && !collect(design)) return failure(issues);
     if (clock.isCancelled()) return cancelled(issues);
 
-    // 5. Cutting.
+    // 5. Cutting, every panel laid along its grain.
     clock.enter('cutting', 'Drafting the pieces');
+    const laid = memory.laid(keys.laid, () => layAlongGrain(shell, flat.value, project.cloth.grain));
+    if (!collect(laid)) return failure(issues);
     const drafted = memory.pieces(keys.pieces, () =>
-      draftAll(whole, design?.ok ? design.value : undefined, project, options.date ?? ''),
+      draftAll(
+        { shell, flat: laid.value, neckV: body.value.landmarks.neckFront.v },
+        design?.ok ? design.value : undefined,
+        project,
+        options.date ?? '',
+      ),
     );
     if (!collect(drafted)) return failure(issues);
 
     const timingsMs = clock.finish();
-    const made = { body: body.value, shell, closedMesh, flat: flat.value };
+    const made = { body: body.value, shell, closedMesh, flat: laid.value };
     const free = options.compareFree
       ? measureFreeStrain(flattenProblemFromShell(shell), flat.value)
       : undefined;
@@ -182,6 +193,7 @@ export function createPipeline(): Pipeline {
     const report = makeReport({
       ...made,
       cloth,
+      ...(project.cloth.grain === undefined ? {} : { grain: project.cloth.grain }),
       ...(free?.ok ? { free: free.value } : {}),
       ...(drafted.value.inside === undefined ? {} : { inside: drafted.value.inside }),
       issues,
@@ -238,9 +250,10 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
     options.targetTriangles,
   ]);
   const flat = JSON.stringify([shell, project.seams.lengthBlend, project.seams.wrinkleAversion]);
+  const laid = JSON.stringify([flat, project.cloth.grain]);
   const inside = JSON.stringify([flat, project.inside]);
   const pieces = JSON.stringify([inside, project.cloth, project.name, options.date]);
-  return { body, shell, flat, inside, pieces };
+  return { body, shell, flat, laid, inside, pieces };
 }
 
 function cutShell(body: Body, layout: SeamLayout, bridging: number, options: MakeOptions): Result<CutShell> {
@@ -256,13 +269,14 @@ function cutShell(body: Body, layout: SeamLayout, bridging: number, options: Mak
 
 /** The shell's pieces, and with a design the inner ones. */
 function draftAll(
-  whole: { readonly shell: SeamedShell; readonly flat: readonly FlatDisk[] },
+  whole: { readonly shell: SeamedShell; readonly flat: readonly FlatDisk[]; readonly neckV: number },
   design: InsideDesign | undefined,
   project: Project,
   date: string,
 ): Result<CutPieces & Pick<Form, 'inside'>> {
   const lines = design?.shape.panelLines ?? [];
-  const inputs = pieceInputsFromShell(whole.shell, whole.flat, lines);
+  const order = orderSeams(whole.shell, whole.neckV).map(({ seam }) => seam.id);
+  const inputs = pieceInputsFromShell(whole.shell, whole.flat, lines, order);
   const shell = within('cloth', draftPieces(inputs, project, date));
   if (!shell.ok || !design) return shell;
   const inner = within('inside', makeInside(design, shell.value.pieces, project, date));

@@ -42,8 +42,9 @@ export function findNamedPlaces(shell: SeamedShell, form: SeamForm): readonly Na
 }
 
 /**
- * What a panel asks of its cloth with the warp upwards: strain with sign along both threads and on the bias, the grain
- * that would ask least, and the places over the cloth's limits in plain words. O(#F).
+ * What a panel laid with the warp upwards asks of its cloth: strain with sign along both threads and on the bias, the grain
+ * that would ask least, and the places over the cloth's limits in plain words. `turn`: of the grain from upright on the
+ * body, by which the flat panel was turned back; angles are told of the panel upright. O(#F).
  */
 export function explainCloth(
   shell: SeamedShell,
@@ -51,6 +52,7 @@ export function explainCloth(
   index: number,
   flat: FlatDisk,
   cloth: Cloth,
+  turn: number,
 ): ReportCloth {
   const panel = shell.panels[index];
   const strain = measureClothStrain(flat.strain, UPWARDS, cloth);
@@ -61,15 +63,19 @@ export function explainCloth(
   const over = zones.reduce((sum, zone) => sum + zone.area, 0);
   const whole = areas.reduce((sum, area) => sum + area, 0);
   return {
-    grainAngle: UPWARDS,
+    grainAngle: UPWARDS + turn,
     warp: rangeOf(strain.warp),
     weft: rangeOf(strain.weft),
     bias: rangeOf(strain.bias),
     usage: straight.usage,
-    bestGrain: best,
+    bestGrain: { angle: withinHalfTurn(best.angle + turn), usage: best.usage },
     overShare: over / whole,
     zones: zones.slice(0, MOST_ZONES).map((zone) => describeZone(shell, places, panel, zone, cloth)),
   };
+}
+
+function withinHalfTurn(angle: number): number {
+  return angle - Math.PI * Math.floor(angle / Math.PI);
 }
 
 function rangeOf(values: Float64Array): { min: number; max: number } {

@@ -17,6 +17,8 @@ export function makeReport(made: {
   readonly closedMesh: Mesh;
   readonly flat: readonly FlatDisk[];
   readonly cloth: Cloth;
+  /** Of `Project.cloth`. */
+  readonly grain?: Readonly<Record<string, number>>;
   /** Strain of the panels with no length held, when asked for. */
   readonly free?: readonly StrainSummary[];
   readonly inside?: FormInside;
@@ -53,7 +55,7 @@ export function makeReport(made: {
         },
         area3d,
         areaFlat,
-        cloth: explainCloth(shell, places, index, flat[index], made.cloth),
+        cloth: explainCloth(shell, places, index, flat[index], made.cloth, made.grain?.[panel.id] ?? 0),
       };
     }),
     seams: measureSeams(shell, flat),

@@ -82,14 +82,14 @@ export interface ReportPanel {
 
 /** Strain of one panel in the axes of its cloth, fractions with sign. */
 export interface ReportCloth {
-  /** Direction of the warp in the flat panel, radians from +x; π/2 is upwards. */
+  /** Direction of the warp in the panel laid upright as on the body, radians from +x; π/2 is upwards. */
   readonly grainAngle: number;
   readonly warp: { readonly min: number; readonly max: number };
   readonly weft: { readonly min: number; readonly max: number };
   readonly bias: { readonly min: number; readonly max: number };
   /** Root of the mean square over the area of the share of the cloth's limits that is used. */
   readonly usage: number;
-  /** The grain that asks least. */
+  /** The grain that asks least; angle as `grainAngle`, from 0 to π. */
   readonly bestGrain: { readonly angle: number; readonly usage: number };
   /** Part of the panel's area where the cloth is asked for more than it takes. */
   readonly overShare: number;
@@ -131,7 +131,7 @@ export interface Form {
   readonly shell: SeamedShell;
   /** Shell closed with its plates, outside orientation. */
   readonly closedMesh: Mesh;
-  /** Parallel to `shell.panels`. */
+  /** Parallel to `shell.panels`; each lies with its warp along +y, which is up on the body unless a grain is given. */
   readonly flat: readonly FlatDisk[];
   readonly pieces: readonly Piece[];
   /** One per material. */

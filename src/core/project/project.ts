@@ -22,6 +22,8 @@ export interface Project {
   readonly name: string;
   readonly displayUnits: 'cm' | 'in';
   readonly body: BodyInput;
+/** Radians; half way round a grain is the same grain. */
+export const grainLimits = { min: -Math.PI / 2, max: Math.PI / 2 } as const;
   readonly seams: ProjectSeams;
   readonly cloth: ProjectCloth;
   readonly inside: ProjectInside;
@@ -64,6 +66,11 @@ export interface ProjectCutting {
   /** Id in the table of papers; absent = A4. */
   readonly paper?: string;
   /** Empty margin of the paper, mm. */
+  /**
+   * Turn of the grain by panel id, radians from upright, counter-clockwise seen from outside, a quarter turn at most.
+   * Panels not named have it upright.
+   */
+  readonly grain?: Readonly<Record<string, number>>;
   readonly margin?: number;
   /** How pages are joined; absent = `overlap`. */
   readonly joint?: 'overlap' | 'butt';
@@ -120,6 +127,7 @@ const insideSchema = z.strictObject({
   pressure: z.number().min(0.1).max(50).exactOptional(),
   clothStiffness: z.number().min(1).max(1000).exactOptional(),
   measuredGrowth: z.number().min(0).max(0.2).exactOptional(),
+  grain: z.record(z.string(), z.number().min(grainLimits.min).max(grainLimits.max)).exactOptional(),
   magnetDiameter: z.number().min(4).max(60).exactOptional(),
   pegDiameter: z.number().min(4).max(60).exactOptional(),
   garmentMass: z.number().min(0).max(100).exactOptional(),
