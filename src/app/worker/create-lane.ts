@@ -1,8 +1,9 @@
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy } from 'comlink';
 import { failure, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form, FormFile, PreviewOptions, SeamPreview } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import { CallDropped, linkWorker } from './link-worker.ts';
 import {
   type FileOptions,
   type FormWorker,
@@ -29,58 +30,35 @@ export interface Lane {
  * Where the page may share memory, stopping raises a flag the computation polls and the worker stays warm.
  * Elsewhere the worker is ended and a fresh one takes its place.
  */
-export function createLane(name: string): Lane {
-  const canShare = globalThis.crossOriginIsolated === true;
-  let worker: Worker | null = null;
-  let remote: Remote<FormWorker> | null = null;
-  let running: { flag: Int32Array | null; end: (made: null) => void } | null = null;
+export function createLane(start: () => Worker, canShare = globalThis.crossOriginIsolated === true): Lane {
+  const link = linkWorker<FormWorker>(start);
+  let running: { readonly flag: Int32Array | null; readonly dropped: AbortController } | null = null;
 
   let writing = 0;
   let previewsAsked = 0;
   let previewUnderWay: Promise<unknown> = Promise.resolve();
 
-  const connect = (): Remote<FormWorker> => {
-    if (!remote) {
-      worker = new Worker(new URL('./form-worker.ts', import.meta.url), { type: 'module', name });
-      remote = wrap<FormWorker>(worker);
-    }
-    return remote;
-  };
-  const dispose = () => {
-    worker?.terminate();
-    worker = null;
-    remote = null;
-  };
-
   return {
     async make(project, targetTriangles, onProgress) {
       const stopFlag = canShare ? new Int32Array(new SharedArrayBuffer(4)) : null;
-      const stopped = new Promise<null>((resolve) => {
-        running = { flag: stopFlag, end: resolve };
-      });
-      const mine = running;
-      const failed = new Promise<Result<Form>>((resolve) => {
-        connect();
-        worker!.onerror = (event) => {
-          dispose();
-          resolve(failure([issueOfDefect(event.message || 'the worker could not start')]));
-        };
-      });
+      const mine = { flag: stopFlag, dropped: new AbortController() };
+      running = mine;
       try {
-        const made = connect().makeForm({ project, targetTriangles, stopFlag }, proxy(onProgress));
-        return await Promise.race([made, stopped, failed]);
+        return await link.ask(
+          (remote) => remote.makeForm({ project, targetTriangles, stopFlag }, proxy(onProgress)),
+          mine.dropped.signal,
+        );
       } catch (error) {
-        return failure([issueOfDefect(error)]);
+        return error instanceof CallDropped ? null : failure([issueOfDefect(error)]);
       } finally {
         if (running === mine) running = null;
       }
     },
 
     async writeFiles(project, options) {
-      const calls = connect();
       writing += 1;
       try {
-        return await calls.writeFiles(project, options);
+        return await link.ask((remote) => remote.writeFiles(project, options));
       } catch (error) {
         return failure([issueOfDefect(error)]);
       } finally {
@@ -88,13 +66,7 @@ export function createLane(name: string): Lane {
       }
     },
 
-    async sketchLayouts(project) {
-      try {
-        return await connect().sketchLayouts(project);
-      } catch {
-        return {};
-      }
-    },
+    sketchLayouts: (project) => link.ask((remote) => remote.sketchLayouts(project)).catch(() => ({})),
 
     // While one preview is being made only the latest of those asked for waits; a drag asks far more often than it gets.
     async previewSeams(project, options) {
@@ -102,44 +74,25 @@ export function createLane(name: string): Lane {
       const mine = previewsAsked;
       await previewUnderWay;
       if (mine !== previewsAsked) return null;
-      const preview = connect()
-        .previewSeams(project, options)
+      const preview = link
+        .ask((remote) => remote.previewSeams(project, options))
         .catch((error): Result<SeamPreview> => failure([issueOfDefect(error)]));
       previewUnderWay = preview;
       return await preview;
     },
 
-    async outlineShape(project, category, choice) {
-      try {
-        return await connect().outlineShape(project, category, choice);
-      } catch {
-        return null;
-      }
-    },
-
-    async shapeBody(project) {
-      try {
-        return await connect().shapeBody(project);
-      } catch {
-        return null;
-      }
-    },
-
-    async scatterBody(project) {
-      try {
-        return await connect().scatterBody(project);
-      } catch {
-        return null;
-      }
-    },
+    outlineShape: (project, category, choice) =>
+      link.ask((remote) => remote.outlineShape(project, category, choice)).catch(() => null),
+    shapeBody: (project) => link.ask((remote) => remote.shapeBody(project)).catch(() => null),
+    scatterBody: (project) => link.ask((remote) => remote.scatterBody(project)).catch(() => null),
 
     stop() {
       if (!running) return;
-      const { flag, end } = running;
+      const { flag, dropped } = running;
       running = null;
+      dropped.abort();
       if (flag) Atomics.store(flag, 0, 1);
-      else if (writing === 0) dispose();
-      end(null);
+      else if (writing === 0) link.end('stopped');
     },
   };
 }

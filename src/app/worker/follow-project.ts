@@ -33,9 +33,10 @@ const PAUSE_MS = 350;
  * Two workers: one answers quickly while the person types, the other makes the full form once they pause. The full
  * one is interrupted by every newer request, the quick one finishes and then takes the latest.
  */
-export function followProject(handlers: FollowHandlers): Follower {
-  const quick = createLane('quick');
-  const full = createLane('full');
+export function followProject(
+  handlers: FollowHandlers,
+  { quick, full }: { readonly quick: Lane; readonly full: Lane } = startLanes(),
+): Follower {
   let wanted: Project | null = null;
   let askedAt = 0;
   let isQuickBusy = false;
@@ -49,11 +50,8 @@ export function followProject(handlers: FollowHandlers): Follower {
     if (wanted === null) return;
     if (made?.ok) handlers.onForm(made.value, project, 'quick');
     if (wanted !== project) return void runQuick(wanted);
-    if (made && !made.ok) {
-      handlers.onFailure(made.issues, project);
-      handlers.onWork(null);
-      return;
-    }
+    // The full form is tried all the same: a rough one starts from the body before, and may fail where it does not.
+    if (made && !made.ok) handlers.onFailure(made.issues, project);
     fullTimer = setTimeout(() => void runFull(project), Math.max(0, askedAt + PAUSE_MS - performance.now()));
   };
 
@@ -90,4 +88,10 @@ export function followProject(handlers: FollowHandlers): Follower {
     shapeBody: full.shapeBody,
     scatterBody: quick.scatterBody,
   };
+}
+
+function startLanes() {
+  const start = (name: 'quick' | 'full') => () =>
+    new Worker(new URL('./form-worker.ts', import.meta.url), { type: 'module', name });
+  return { quick: createLane(start('quick')), full: createLane(start('full')) };
 }

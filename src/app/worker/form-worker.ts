@@ -26,7 +26,12 @@ import { sketchLayouts } from './sketch-layouts.ts';
 const pipeline = createPipeline();
 
 /** Only the lane of full forms has one: quick forms are too small to be worth sharing. */
-const elsewhere = self.name === 'full' ? startSecondWorker() : undefined;
+const runElsewhere =
+  self.name === 'full' && typeof Worker !== 'undefined' && navigator.hardwareConcurrency > 1
+    ? startSecondWorker(
+        () => new Worker(new URL('./panel-worker.ts', import.meta.url), { type: 'module', name: 'panels' }),
+      )
+    : undefined;
 
 async function make(
   project: Project,
@@ -43,8 +48,8 @@ async function make(
       date: today(),
       ...(onProgress ? { onProgress } : {}),
     };
-    return elsewhere
-      ? await pipeline.makeFormShared(project, options, elsewhere)
+    return runElsewhere
+      ? await pipeline.makeFormShared(project, options, (jobs) => runElsewhere(jobs, stopFlag))
       : pipeline.makeForm(project, options);
   } catch (error) {
     return failure([issueOfDefect(error)]);

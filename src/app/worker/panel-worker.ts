@@ -8,8 +8,9 @@ const memory = createFlattenMemory();
 /** Unrolls single panels for the worker that started it. */
 const service: PanelWorker = {
   isReady: () => true,
-  runJobs: (jobs) =>
+  runJobs: (jobs, stopFlag) =>
     jobs.map((job) => {
+      if (stopFlag && Atomics.load(stopFlag, 0) !== 0) return failure([]);
       try {
         return runFlattenJob(job, memory);
       } catch (error) {

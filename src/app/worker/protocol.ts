@@ -29,7 +29,8 @@ export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
 /** Calls the second worker answers: single panels, for the worker that started it. */
 export interface PanelWorker {
   isReady(): boolean;
-  runJobs(jobs: readonly FlattenJob[]): readonly Result<JobResult>[];
+  /** Jobs not begun when the flag is raised come back as failures without issues. */
+  runJobs(jobs: readonly FlattenJob[], stopFlag: Int32Array | null): readonly Result<JobResult>[];
 }
 
 /** Calls the worker answers, through comlink. */

@@ -1,36 +1,52 @@
-import { wrap } from 'comlink';
-import type { RunJobsElsewhere } from '../../core/flatten/index.ts';
+import type { FlattenJob, RunJobsElsewhere } from '../../core/flatten/index.ts';
+import { linkWorker } from './link-worker.ts';
 import type { PanelWorker } from './protocol.ts';
+
+/** As `RunJobsElsewhere`; a stop flag that is raised leaves the jobs not yet begun unsolved. */
+type RunJobs = (jobs: readonly FlattenJob[], stopFlag: Int32Array | null) => ReturnType<RunJobsElsewhere>;
+
+/** Its share takes about as long as ours. Past this, after ours is done, it is taken for dead. */
+const PATIENCE_MS = 10_000;
+const PATIENCE_SHARES = 3;
 
 /**
  * Starts a second worker for unrolling panels on another core. Until it has answered once, and for good when it cannot
- * start or breaks, work is refused at once and stays with the caller.
+ * start, breaks or keeps silent, work is refused and stays with the caller.
  */
-export function startSecondWorker(): RunJobsElsewhere {
+export function startSecondWorker(start: () => Worker): RunJobs {
   let isReady = false;
-  const refuse: RunJobsElsewhere = () => Promise.reject(new Error('there is no second worker'));
-  if (typeof Worker === 'undefined' || navigator.hardwareConcurrency < 2) return refuse;
-  try {
-    const worker = new Worker(new URL('./panel-worker.ts', import.meta.url), {
-      type: 'module',
-      name: 'panels',
-    });
-    const remote = wrap<PanelWorker>(worker);
-    const broken = new Promise<never>((_, reject) => {
-      worker.onerror = () => {
-        isReady = false;
-        reject(new Error('the second worker broke'));
-      };
-    });
-    broken.catch(() => {});
-    remote.isReady().then(
+  const link = linkWorker<PanelWorker>(start);
+  const giveUp = (reason: string) => {
+    isReady = false;
+    link.end(reason);
+  };
+  link
+    .ask((remote) => remote.isReady())
+    .then(
       () => {
         isReady = true;
       },
       () => {},
     );
-    return (jobs) => (isReady ? Promise.race([remote.runJobs(jobs), broken]) : refuse(jobs));
-  } catch {
-    return refuse;
-  }
+  return async (jobs, stopFlag) => {
+    if (!isReady) throw new Error('there is no second worker');
+    const asked = performance.now();
+    let timer: ReturnType<typeof setTimeout>;
+    // The caller works on its own share first: time to wait begins when it comes to this.
+    timer = setTimeout(() => {
+      const share = performance.now() - asked;
+      timer = setTimeout(
+        () => giveUp('the second worker kept silent'),
+        Math.max(PATIENCE_MS, PATIENCE_SHARES * share),
+      );
+    });
+    try {
+      return await link.ask((remote) => remote.runJobs(jobs, stopFlag));
+    } catch (error) {
+      isReady = false;
+      throw error;
+    } finally {
+      clearTimeout(timer);
+    }
+  };
 }
