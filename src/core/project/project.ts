@@ -5,6 +5,14 @@ import type { SeamLine } from '../seams/index.ts';
 import { PAPERS } from '../sheet/index.ts';
 import type { InsideOptions } from '../supports/index.ts';
 import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
+import {
+  checkingEntrySchema,
+  checkingReadingSchema,
+  checkingSchema,
+  makingSchema,
+  type ProjectChecking,
+  type ProjectMaking,
+} from './workshop.ts';
 import { z } from './zod-without-code.ts';
 
 export const projectFormat = 'loftseam-project';
@@ -28,6 +36,10 @@ export const grainLimits = { min: -Math.PI / 2, max: Math.PI / 2 } as const;
   readonly cloth: ProjectCloth;
   readonly inside: ProjectInside;
   readonly cutting: ProjectCutting;
+  /** What is done of the order of work; nothing here changes a piece. */
+  readonly making?: ProjectMaking;
+  /** What was measured on shell and form. */
+  readonly checking?: ProjectChecking;
 }
 
 export interface ProjectSeams {
@@ -165,6 +177,8 @@ export const projectSchema = z.strictObject({
   cloth: clothSchema.default({}),
   inside: insideSchema.default({}),
   cutting: cuttingSchema.default({}),
+  making: makingSchema.exactOptional(),
+  checking: checkingSchema.exactOptional(),
 }) satisfies z.ZodType<Project>;
 
 /** Keys each object of the file may hold, by dotted path; `*` stands for any one key. */
@@ -182,4 +196,8 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['cutting', Object.keys(cuttingSchema.shape)],
   ['cutting.measuredBars', ['across', 'up']],
   ['cutting.mat', ['width', 'height']],
+  ['making', Object.keys(makingSchema.shape)],
+  ['checking', Object.keys(checkingSchema.shape)],
+  ['checking.entries.*', Object.keys(checkingEntrySchema.shape)],
+  ['checking.entries.*.levels.*', Object.keys(checkingReadingSchema.shape)],
 ]);

@@ -11,6 +11,8 @@ const keyOrder = [
   'cloth',
   'inside',
   'cutting',
+  'making',
+  'checking',
   'figure',
   'measures',
   'readings',
