@@ -26,7 +26,8 @@ interface Entry {
   readonly rise: number;
 }
 
-const GAP = 26;
+/** Between neighbours, with room for names side by side. */
+const GAP = 60;
 /** Between rows, with room for a name. */
 const ROW_GAP = 60;
 
