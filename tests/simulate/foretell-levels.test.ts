@@ -22,9 +22,13 @@ describe('foretellLevels', () => {
     expect(found.finished.girth).toBeCloseTo(765 * (1 + growth) + Math.PI * 0.6, 3);
   });
 
-  it('takes the maker’s own test tube instead, when measured', () => {
-    const [found] = foretellLevels([level], { measuredGrowth: 0.02, clothThickness: 0.5 });
-    expect(found.growth).toBe(0.02);
-    expect(found.finished.width).toBeCloseTo(280 * 1.02 + 0.5, 9);
+  it('takes the maker’s own test tube instead, takes it off the panels, and lets it grow back', () => {
+    const [found] = foretellLevels([level], { measuredGrowth: 0.02, clothThickness: 0.5, coverThickness: 4 });
+    // Laplace: 0.02 on a tube of 100 mm radius is k = 0.02/1.02/100 per mm. G' = 765 − 2π·4.25 = 738.2965;
+    // cut H = G'/(1 + kG'/2π) = 738.2965/1.0230392 = 721.670; growth of it G'/H − 1 = 0.0230392.
+    expect(found.growth).toBeCloseTo(0.0230392, 5);
+    expect(found.takenOff).toBeCloseTo(765 - 721.67, 2);
+    expect(found.finished.girth).toBeCloseTo(765, 9);
+    expect(found.finished.width).toBeCloseTo((280 * 738.2965) / 765 + 8.5, 3);
   });
 });

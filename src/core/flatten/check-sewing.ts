@@ -67,8 +67,10 @@ export function checkSewing(
     let change = before;
     for (let k = 0; k + 1 < path.vertices.length; k++) {
       const [a, b] = [path.vertices[k], path.vertices[k + 1]];
-      change += sewnLength(path.disk, a, b) - bodyLength(problem, path.disk, a, b);
+      change += sewnLength(path.disk, a, b);
+      if (path.length === undefined) change -= bodyLength(problem, path.disk, a, b);
     }
+    change -= path.length ?? 0;
     if (path.sum === undefined) checkPath(change, index);
     else sums.set(path.sum, { change, index });
   });

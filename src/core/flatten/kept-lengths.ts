@@ -29,7 +29,7 @@ export function collectKeptLengths(problem: FlattenProblem, sewn: SewnEdges): Ke
     const disk = sourceOf(problem, path.disk);
     const edges: number[] = [];
     for (let k = 0; k + 1 < path.vertices.length; k++) edges.push(path.vertices[k], path.vertices[k + 1]);
-    const length3d = measureEdges(problem, disk, edges);
+    const length3d = path.length ?? measureEdges(problem, disk, edges);
     add(disk, edges, length3d, pathIndex);
     for (const [partner, partnerEdges] of partnerPaths(disk, edges, sewn)) {
       add(partner, partnerEdges, length3d, pathIndex);

@@ -16,6 +16,8 @@ export interface Join {
 export interface KeptPath {
   readonly disk: number;
   readonly vertices: Uint32Array;
+  /** mm to keep instead of the path's own 3D length. */
+  readonly length?: number;
   /** Of paths with the same `sum` only the lengths' sum is kept; each takes the share it strains least with. */
   readonly sum?: string;
 }

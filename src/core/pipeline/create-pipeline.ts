@@ -21,18 +21,21 @@ import {
   type SeamLayout,
   USUAL_BRIDGING,
 } from '../seams/index.ts';
+import { cutGirth, doesTakeOff } from '../supports/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
 import { layAlongGrain } from './lay-along-grain.ts';
 import { layoutOf } from './layout-of-project.ts';
 import { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
 import { makeReport } from './make-report.ts';
+import { makeWorkshop } from './make-workshop.ts';
 import { nameFlattenIssues } from './name-flatten-issues.ts';
 import { orderSeams } from './order-seams.ts';
 import { pieceInputsFromShell } from './piece-input.ts';
 import { prefixIssues } from './prefix-issues.ts';
 import { createSeamPreview, type PreviewSeams } from './preview-seams.ts';
-import { rememberLast } from './remember-last.ts';
+import { type RememberLast, rememberLast } from './remember-last.ts';
+import { shrinkGirths } from './shrink-girths.ts';
 import type { Form, MakeForm, MakeOptions, StageId } from './types.ts';
 
 const defaultTriangles = 20_000;
@@ -100,6 +103,7 @@ export function createPipeline(): Pipeline {
     /** Single panels, so that a moved seam unrolls only those next to it again. */
     panels: createFlattenMemory(),
     inside: rememberLast<InsideDesign>(),
+    shellPieces: rememberLast<CutPieces>(),
     pieces: rememberLast<CutPieces & Pick<Form, 'inside'>>(),
   };
   let lastBody: Body | undefined;
@@ -140,7 +144,7 @@ export function createPipeline(): Pipeline {
     // 3. Panels.
     clock.enter('panels', 'Unrolling the panels');
     const { shell, closedMesh } = cut.value;
-    const problem = flattenProblemFromShell(shell);
+    const problem = problemOf(shell, project);
     const flattenOptions: FlattenOptions = {
       ...(project.seams.lengthBlend === undefined ? {} : { seamLengthBlend: project.seams.lengthBlend }),
       ...(project.seams.wrinkleAversion === undefined
@@ -179,15 +183,15 @@ export function createPipeline(): Pipeline {
         design?.ok ? design.value : undefined,
         project,
         options.date ?? '',
+        keys.laid,
+        memory.shellPieces,
       ),
     );
     if (!collect(drafted)) return failure(issues);
 
     const timingsMs = clock.finish();
     const made = { body: body.value, shell, closedMesh, flat: laid.value };
-    const free = options.compareFree
-      ? measureFreeStrain(flattenProblemFromShell(shell), flat.value)
-      : undefined;
+    const free = options.compareFree ? measureFreeStrain(problem, flat.value) : undefined;
     issues.push(...(free?.issues ?? []));
     const cloth = findCloth(project.cloth.kind ?? '') ?? CLOTHS[0];
     const report = makeReport({
@@ -200,7 +204,7 @@ export function createPipeline(): Pipeline {
       timingsMs,
     });
     const form: Form = { project, ...made, ...drafted.value, report };
-    return success(form, issues);
+    return success(options.isDraft ? form : { ...form, workshop: makeWorkshop(form) }, issues);
   }
 
   const makeForm = (project: Project, options: MakeOptions = {}): Result<Form> => {
@@ -249,7 +253,13 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
     project.seams.bridging,
     options.targetTriangles,
   ]);
-  const flat = JSON.stringify([shell, project.seams.lengthBlend, project.seams.wrinkleAversion]);
+  const { measuredGrowth, coverThickness, clothThickness } = project.inside;
+  const flat = JSON.stringify([
+    shell,
+    project.seams.lengthBlend,
+    project.seams.wrinkleAversion,
+    doesTakeOff(project.inside) ? [measuredGrowth, coverThickness, clothThickness] : [],
+  ]);
   const laid = JSON.stringify([flat, project.cloth.grain]);
   const inside = JSON.stringify([flat, project.inside]);
   const pieces = JSON.stringify([inside, project.cloth, project.name, options.date]);
@@ -267,17 +277,28 @@ function cutShell(body: Body, layout: SeamLayout, bridging: number, options: Mak
   return success({ surface, shell: shell.value, closedMesh }, shell.issues);
 }
 
-/** The shell's pieces, and with a design the inner ones. */
+/** What is to be unrolled: smaller in girth than the body by growth and layers, if these were typed in. */
+function problemOf(shell: SeamedShell, { inside }: Project): FlattenProblem {
+  const problem = flattenProblemFromShell(shell);
+  return doesTakeOff(inside) ? shrinkGirths(problem, shell, (girth) => cutGirth(girth, inside)) : problem;
+}
+
+/** The shell's pieces, and with a design the inner ones; those of the shell again only if they changed. */
 function draftAll(
   whole: { readonly shell: SeamedShell; readonly flat: readonly FlatDisk[]; readonly neckV: number },
   design: InsideDesign | undefined,
   project: Project,
   date: string,
+  laidKey: string,
+  remember: RememberLast<CutPieces>,
 ): Result<CutPieces & Pick<Form, 'inside'>> {
   const lines = design?.shape.panelLines ?? [];
   const order = orderSeams(whole.shell, whole.neckV).map(({ seam }) => seam.id);
-  const inputs = pieceInputsFromShell(whole.shell, whole.flat, lines, order);
-  const shell = within('cloth', draftPieces(inputs, project, date));
+  const drawn = lines.map(({ chart, ...line }) => ({ ...line, chart: Array.from(chart) }));
+  const shell = remember(JSON.stringify([laidKey, project.cloth, project.name, date, drawn]), () => {
+    const inputs = pieceInputsFromShell(whole.shell, whole.flat, lines, order);
+    return within('cloth', draftPieces(inputs, project, date));
+  });
   if (!shell.ok || !design) return shell;
   const inner = within('inside', makeInside(design, shell.value.pieces, project, date));
   const issues = [...shell.issues, ...inner.issues];

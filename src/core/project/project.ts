@@ -22,6 +22,8 @@ export const projectVersion = 1;
 /** Limits of the file itself, mm. What is plausible on a body is the body's own judgement. */
 export const measureLimits = { min: 0, max: 4000 } as const;
 export const allowanceLimits = { min: 0, max: 50 } as const;
+/** Radians; half way round a grain is the same grain. */
+export const grainLimits = { min: -Math.PI / 2, max: Math.PI / 2 } as const;
 
 /** The saved project: everything the maker typed, always millimetres, nothing computed. */
 export interface Project {
@@ -30,8 +32,6 @@ export interface Project {
   readonly name: string;
   readonly displayUnits: 'cm' | 'in';
   readonly body: BodyInput;
-/** Radians; half way round a grain is the same grain. */
-export const grainLimits = { min: -Math.PI / 2, max: Math.PI / 2 } as const;
   readonly seams: ProjectSeams;
   readonly cloth: ProjectCloth;
   readonly inside: ProjectInside;
@@ -66,6 +66,11 @@ export interface ProjectCloth {
   readonly allowanceByKind?: { readonly seam?: number; readonly opening?: number };
   /** Seam allowance by material (`shell`, `webs`, `covers`, `arms`), where neither edge nor kind is named. mm. */
   readonly allowanceByMaterial?: Readonly<Record<string, number>>;
+  /**
+   * Turn of the grain by panel id, radians from upright, counter-clockwise seen from outside, a quarter turn at most.
+   * Panels not named have it upright.
+   */
+  readonly grain?: Readonly<Record<string, number>>;
   /** How marks show at the cut edge; absent = `slit`. */
   readonly notchShape?: NotchShape;
 }
@@ -78,11 +83,6 @@ export interface ProjectCutting {
   /** Id in the table of papers; absent = A4. */
   readonly paper?: string;
   /** Empty margin of the paper, mm. */
-  /**
-   * Turn of the grain by panel id, radians from upright, counter-clockwise seen from outside, a quarter turn at most.
-   * Panels not named have it upright.
-   */
-  readonly grain?: Readonly<Record<string, number>>;
   readonly margin?: number;
   /** How pages are joined; absent = `overlap`. */
   readonly joint?: 'overlap' | 'butt';
@@ -127,6 +127,7 @@ const clothSchema = z.strictObject({
     .strictObject({ seam: allowanceInMm.exactOptional(), opening: allowanceInMm.exactOptional() })
     .exactOptional(),
   allowanceByMaterial: z.record(z.string(), allowanceInMm).exactOptional(),
+  grain: z.record(z.string(), z.number().min(grainLimits.min).max(grainLimits.max)).exactOptional(),
   notchShape: z.enum(NOTCH_SHAPES).exactOptional(),
 });
 const insideSchema = z.strictObject({
@@ -139,7 +140,7 @@ const insideSchema = z.strictObject({
   pressure: z.number().min(0.1).max(50).exactOptional(),
   clothStiffness: z.number().min(1).max(1000).exactOptional(),
   measuredGrowth: z.number().min(0).max(0.2).exactOptional(),
-  grain: z.record(z.string(), z.number().min(grainLimits.min).max(grainLimits.max)).exactOptional(),
+  coverThickness: z.number().min(0).max(40).exactOptional(),
   magnetDiameter: z.number().min(4).max(60).exactOptional(),
   pegDiameter: z.number().min(4).max(60).exactOptional(),
   garmentMass: z.number().min(0).max(100).exactOptional(),

@@ -1,4 +1,5 @@
 export { CAUTIONS, type Caution } from './cautions.ts';
+export { cutGirth, doesTakeOff, growthOfGirth, outsideOfCloth } from './cloth-growth.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
 export { insideInputs } from './inside-pieces.ts';
@@ -12,7 +13,6 @@ export {
 } from './judge-stand.ts';
 export {
   type FillMass,
-  growthOfGirth,
   listMaterials,
   type MaterialLine,
   massOfFill,

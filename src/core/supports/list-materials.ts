@@ -132,14 +132,3 @@ export function listMaterials(
   ];
   return { lines, fill };
 }
-
-/**
- * Growth of a girth under the filling: of the maker's own test tube when measured, else by Laplace and Hooke,
- * pR/(Et) (1 + …) for the mean radius. A fraction.
- */
-export function growthOfGirth(girth: number, options: InsideOptions): number {
-  if (options.measuredGrowth !== undefined) return options.measuredGrowth;
-  const stretch = (0.001 * (options.pressure ?? 3)) / (options.clothStiffness ?? 40);
-  const radius = girth / (2 * Math.PI);
-  return 1 / (1 - stretch * radius) - 1;
-}

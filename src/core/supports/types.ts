@@ -81,8 +81,13 @@ export interface InsideOptions {
   readonly pressure?: number;
   /** Stiffness of the fused cloth, N per mm width; default 40. */
   readonly clothStiffness?: number;
-  /** Growth of the girth found on the maker's own test tube, as a fraction; replaces pressure over stiffness. */
+  /**
+   * Growth of the girth found on the maker's own test tube of 200 mm, as a fraction; replaces pressure over stiffness, and
+   * is taken off the panels.
+   */
   readonly measuredGrowth?: number;
+  /** All that will lie over the shell, as wadding and a cover; taken off the panels. Default 0. */
+  readonly coverThickness?: number;
   /** Magnets that locate an arm, outside diameter; default 15. */
   readonly magnetDiameter?: number;
   /** Peg that carries an arm; default 12. */

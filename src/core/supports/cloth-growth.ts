@@ -1,0 +1,41 @@
+import type { InsideOptions } from './types.ts';
+
+/** Diameter of the maker's test tube before it is filled, mm. */
+export const TEST_TUBE_DIAMETER = 200;
+
+/** By how much a hoop of cloth grows per mm of its radius, p/(Et), 1/mm; measured on the test tube if it was. */
+function growthPerRadius({ measuredGrowth, pressure = 3, clothStiffness = 40 }: InsideOptions): number {
+  if (measuredGrowth === undefined) return (0.001 * pressure) / clothStiffness;
+  return measuredGrowth / (1 + measuredGrowth) / (TEST_TUBE_DIAMETER / 2);
+}
+
+/**
+ * Growth of a girth (mm, before it is filled) under the filling, a fraction: R/(1 − R p/Et) − 1 for the mean radius R, by
+ * Laplace's law T = pR and Hooke's for the hoop. p/Et comes from the maker's own test tube when measured: a wider form
+ * of the same cloth grows more than the tube.
+ */
+export function growthOfGirth(girth: number, options: InsideOptions): number {
+  return 1 / (1 - (growthPerRadius(options) * girth) / (2 * Math.PI)) - 1;
+}
+
+/** From the middle of the shell's cloth to the outside of all that lies over it, mm. */
+export function outsideOfCloth({ clothThickness = 0.6, coverThickness = 0 }: InsideOptions): number {
+  return clothThickness / 2 + coverThickness;
+}
+
+/** True when the panels are cut smaller for growth and layers: once either was typed in. */
+export function doesTakeOff({ measuredGrowth, coverThickness }: InsideOptions): boolean {
+  return measuredGrowth !== undefined || (coverThickness ?? 0) > 0;
+}
+
+/**
+ * Girth to which the panels are cut so that a tape finds `girth` (mm) round the filled and covered form: 2π times the
+ * layers less, and shrunk by what the filling will stretch it. Inverse of growing by `growthOfGirth`: grown G = H/(1 − kH)
+ * gives H = G/(1 + kG), k = p/(2πEt). `girth` itself unless growth or a cover was typed in.
+ */
+export function cutGirth(girth: number, options: InsideOptions): number {
+  if (!doesTakeOff(options)) return girth;
+  const bare = girth - 2 * Math.PI * outsideOfCloth(options);
+  const growth = options.measuredGrowth === undefined ? 0 : growthPerRadius(options) / (2 * Math.PI);
+  return bare / (1 + growth * bare);
+}
