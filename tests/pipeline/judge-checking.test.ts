@@ -1,9 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type Form, judgeChecking, levelTargets, makeForm } from '../../src/core/pipeline/index.ts';
-import { parseProject } from '../../src/core/project/index.ts';
+import { type Form, makeForm } from '../../src/core/pipeline/index.ts';
+import { type CheckingEntry, parseProject } from '../../src/core/project/index.ts';
+import { judgeStuffing, type LevelTarget } from '../../src/core/simulate/index.ts';
 
 let form: Form;
+
+const levelTargets = (made: Form): readonly LevelTarget[] => made.workshop?.stuffing.targets ?? [];
+
+function judgeChecking(made: Form, { levels, state }: Pick<CheckingEntry, 'levels' | 'state'>) {
+  if (!made.workshop) throw new Error('no workshop');
+  return judgeStuffing(levels, state, made.workshop.stuffing);
+}
+
 beforeAll(() => {
   const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
   if (!project.ok) throw new Error('demo does not open');

@@ -51,6 +51,7 @@ const context: StuffingContext = {
   },
   allowance: 10,
   clothThickness: 0.6,
+  sections: {},
 };
 const good = {
   hip: { girth: 1003, width: 352, depth: 244 },
@@ -128,21 +129,30 @@ describe('judging a filled form', () => {
     );
   });
 
-  test('right girth, wrong shape: asks the ties for the depth that is missing', () => {
-    const asked: number[] = [];
-    const found = judgeStuffing({ waist: { girth: 752, width: 262, depth: 208 } }, 'filled', {
-      ...context,
-      findChange: (_, depthChange) => {
-        asked.push(depthChange);
-        const change = { change: -14, width: 12, depth: -13 };
-        return { change, ties: [{ name: 'right web', change: -14 }] };
+  test('right girth, wrong shape: the ties, each its share', () => {
+    // A sleeve of 740 with one web of 196, split in two ties in line: see `find-tie-change.test.ts` for the arcs by hand.
+    const section = {
+      problem: {
+        spans: Float64Array.of(370, 370),
+        start: Float64Array.of(0, -98, 0, 98),
+        ties: [{ from: 0, to: 1, length: 196 }],
       },
-    });
-    expect(asked).toEqual([-13]);
-    expect(found).toMatchObject([{ kind: 'shape', widthOff: -13, depthOff: 13 }]);
-    const words = wordCorrection(found[0], (id) => id, 'cm');
+      shares: [1],
+      names: ['right web'],
+    };
+    const reading = { waist: { girth: 752, width: 262, depth: 208 } };
+    const [found] = judgeStuffing(reading, 'filled', { ...context, sections: { waist: section } });
+    expect(found).toMatchObject({ kind: 'shape', widthOff: -13, depthOff: 13 });
+    if (found.kind !== 'shape' || !found.change) throw new Error('no change of ties');
+    expect(found.change.depth).toBeCloseTo(-13, 0);
+    expect(found.ties).toEqual([{ name: 'right web', change: found.change.change }]);
+    const words = wordCorrection(found, (id) => id, 'cm');
     expect(words.text).toContain('Shorten');
-    expect(words.text).toContain('right web by 14 mm');
+    expect(words.text).toContain('right web by');
+    // Without ties there is nothing to change.
+    expect(judgeStuffing(reading, 'filled', context)).toMatchObject([
+      { kind: 'shape', change: null, ties: [] },
+    ]);
   });
 });
 

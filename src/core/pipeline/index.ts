@@ -1,9 +1,7 @@
 export { createPipeline, makeForm, type Pipeline } from './create-pipeline.ts';
 export { EXPORT_FORMATS, type ExportFormat, type ExportOptions, exportForm } from './export-form.ts';
 export { type FormFile, filesOfForm } from './files-of-form.ts';
-export { judgeChecking } from './judge-checking.ts';
 export { checkLayout } from './layout-of-project.ts';
-export { orderOfWork } from './order-of-work.ts';
 export { type DistanceMap, mapDistance } from './picture-comparison.ts';
 export type { PreviewOptions, SeamPreview } from './preview-seams.ts';
 export {
@@ -15,6 +13,5 @@ export {
   type SeamProposal,
 } from './propose-seams.ts';
 export { readCutting } from './read-cutting.ts';
-export { fillZones, levelTargets } from './stuffing-of-form.ts';
 export type * from './types.ts';
 export type * from './work-step.ts';

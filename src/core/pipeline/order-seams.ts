@@ -1,4 +1,4 @@
-import type { Seam, SeamedShell } from '../seams/index.ts';
+import type { Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
 import { createGluing } from './glue-panels.ts';
 
 /** Which part of the work a seam belongs to. */
@@ -29,6 +29,8 @@ const GROUP: Readonly<Record<SeamRole, number>> = {
 };
 /** Seams nearer to the middle than this (cosine of the chart angle) lie in it. */
 const CENTRE = 1e-3;
+/** The neck's base dips in front by less than this from its landmark, mm of the chart. */
+const BAND_SLACK = 15;
 
 /**
  * An order in which every seam of the shell can be sewn: front and back become one flat piece each (level seams before the
@@ -38,7 +40,8 @@ const CENTRE = 1e-3;
  * join front to back under the arm. O(S²) in the number of seams.
  */
 export function orderSeams(shell: SeamedShell, neckV: number): OrderedSeam[] {
-  const places = shell.seams.map((seam) => placeOfSeam(shell, seam, neckV));
+  const panels = new Map(shell.panels.map((panel) => [panel.id, describePanel(panel, neckV)]));
+  const places = shell.seams.map((seam) => placeOfSeam(shell, seam, panels));
   const before = shell.seams.map((_, i) => seamsBefore(shell, places, i));
   const gluing = createGluing(shell);
   const left = new Set(shell.seams.map((_, i) => i));
@@ -67,11 +70,11 @@ interface SeamPlace {
   readonly ends: readonly number[];
 }
 
-function placeOfSeam(shell: SeamedShell, seam: Seam, neckV: number): SeamPlace {
+function placeOfSeam(shell: SeamedShell, seam: Seam, panels: PanelFacts): SeamPlace {
   const mean = meanOf(shell.chart, seam.points);
-  const role = roleOfSeam(shell, seam, mean.sin, neckV);
+  const role = roleOfSeam(shell, seam, mean.sin, panels);
   const side = sideOf(mean.cos);
-  const isLast = role === 'neck' && seam.panels.every((id) => isBand(shell, id, neckV));
+  const isLast = role === 'neck' && seam.panels.every((id) => panels.get(id)?.isBand);
   const sideRank = { centre: 0, right: 1, left: 2 }[side];
   // Front and back from the middle outwards, the parts of one line from the base up; round the neck from behind.
   const own = Math.round(awayFromMiddle(shell, seam));
@@ -103,9 +106,9 @@ function awayFromMiddle(shell: SeamedShell, { points }: Seam): number {
   return points.reduce((sum, p) => sum + Math.abs(shell.mesh.positions[3 * p]), 0) / points.length;
 }
 
-function roleOfSeam(shell: SeamedShell, seam: Seam, meanSine: number, neckV: number): SeamRole {
-  if (seam.panels.some((id) => isBand(shell, id, neckV))) return 'neck';
-  const [isFrontA, isFrontB] = seam.panels.map((id) => isFrontPanel(shell, id));
+function roleOfSeam(shell: SeamedShell, seam: Seam, meanSine: number, panels: PanelFacts): SeamRole {
+  if (seam.panels.some((id) => panels.get(id)?.isBand)) return 'neck';
+  const [isFrontA, isFrontB] = seam.panels.map((id) => panels.get(id)?.isFront ?? false);
   if (seam.isLevel) return meanSine >= 0 ? 'frontLevel' : 'backLevel';
   if (isFrontA === isFrontB && seam.panels[0] !== seam.panels[1]) return isFrontA ? 'front' : 'back';
   return lowestOf(shell, seam.points) < armpitOf(shell) - 1 ? 'side' : 'shoulder';
@@ -137,20 +140,18 @@ function isBefore(a: readonly number[], b: readonly number[]): boolean {
   return false;
 }
 
-function isBand(shell: SeamedShell, panelId: string, neckV: number): boolean {
-  const panel = shell.panels.find(({ id }) => id === panelId);
-  if (!panel?.edges.some(({ kind, id }) => kind === 'opening' && id === 'neck')) return false;
-  let lowest = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < panel.chart.length; i += 2) lowest = Math.min(lowest, panel.chart[i]);
-  return lowest > neckV - 15;
-}
+type PanelFacts = ReadonlyMap<string, { readonly isFront: boolean; readonly isBand: boolean }>;
 
-function isFrontPanel(shell: SeamedShell, panelId: string): boolean {
-  const panel = shell.panels.find(({ id }) => id === panelId);
-  if (!panel) return false;
+/** Whether a panel lies in front, and whether it is a band above the neck's base. */
+function describePanel(panel: ShellPanel, neckV: number): { isFront: boolean; isBand: boolean } {
+  let lowest = Number.POSITIVE_INFINITY;
   let sum = 0;
-  for (let i = 0; i < panel.chart.length; i += 2) sum += Math.sin(panel.chart[i]);
-  return sum >= 0;
+  for (let i = 0; i < panel.chart.length; i += 2) {
+    sum += Math.sin(panel.chart[i]);
+    lowest = Math.min(lowest, panel.chart[i + 1]);
+  }
+  const isAtNeck = panel.edges.some(({ kind, id }) => kind === 'opening' && id === 'neck');
+  return { isFront: sum >= 0, isBand: isAtNeck && lowest > neckV - BAND_SLACK };
 }
 
 function armpitOf(shell: SeamedShell): number {

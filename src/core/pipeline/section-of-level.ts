@@ -1,11 +1,6 @@
-import type { HeldSection } from '../simulate/index.ts';
+import type { NamedSection } from '../simulate/index.ts';
 import type { DesignedBrace } from '../supports/index.ts';
 import type { Form } from './types.ts';
-
-/** The ties of one level with their names, and the row they hold, ready for `findTieChange`. */
-export interface LevelSection extends HeldSection {
-  readonly names: readonly string[];
-}
 
 /** Held places nearer than this are one, mm. */
 const SAME_PLACE = 1;
@@ -15,7 +10,7 @@ const SAME_PLACE = 1;
  * and every brace as a tie. Ties that pull at the sleeve share a change by halves, webs take the whole of it, side straps
  * none. Null for levels without braces, and for drafts. O(loop × braces).
  */
-export function sectionOfLevel(form: Form, levelId: string): LevelSection | null {
+export function sectionOfLevel(form: Form, levelId: string): NamedSection | null {
   const level = form.shell.levels.find(({ id }) => id === levelId);
   const braces = form.inside?.shape.braces ?? [];
   const rungs = braces.flatMap((brace) =>

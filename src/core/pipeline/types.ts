@@ -8,6 +8,7 @@ import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import type { ForetoldLevel } from '../simulate/index.ts';
 import type { Caution, FillMass, InsideShape, MaterialLine, StandFindings } from '../supports/index.ts';
+import type { Workshop } from './make-workshop.ts';
 
 export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
 
@@ -138,6 +139,8 @@ export interface Form {
   readonly drawings: readonly { readonly material: string; readonly drawing: Drawing }[];
   /** Webs, sleeve, plates, stand; absent from drafts. */
   readonly inside?: FormInside;
+  /** How to make it and what to check; absent from drafts. */
+  readonly workshop?: Workshop;
   readonly report: Report;
 }
 

@@ -1,6 +1,6 @@
 export { findTieChange, type HeldSection, type TieChange } from './find-tie-change.ts';
 export { type ForetoldLevel, foretellLevels } from './foretell-levels.ts';
-export { type Correction, judgeStuffing, type StuffingContext } from './judge-stuffing.ts';
+export { type Correction, judgeStuffing, type NamedSection, type StuffingContext } from './judge-stuffing.ts';
 export * from './stuffing-targets.ts';
 export { divideFill, type FillZone } from './stuffing-zones.ts';
 export { type CorrectionWords, formatMass, wordCorrection } from './word-correction.ts';

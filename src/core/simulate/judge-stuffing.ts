@@ -1,4 +1,4 @@
-import type { TieChange } from './find-tie-change.ts';
+import { findTieChange, type HeldSection, type TieChange } from './find-tie-change.ts';
 import {
   compareReading,
   type LevelReading,
@@ -54,6 +54,12 @@ export type Correction =
       readonly isFilled: boolean;
     };
 
+/** A held row with the names of its ties. */
+export interface NamedSection extends HeldSection {
+  readonly names: readonly string[];
+}
+
+/** All that judging needs of a form; plain data. */
 export interface StuffingContext {
   readonly targets: readonly LevelTarget[];
   readonly zones: readonly FillZone[];
@@ -61,11 +67,8 @@ export interface StuffingContext {
   readonly lettersAcross: Readonly<Record<string, readonly string[]>>;
   readonly allowance: number;
   readonly clothThickness: number;
-  /** Changes the ties of a level so that it gets deeper by so much; see `findTieChange`. */
-  readonly findChange?: (
-    levelId: string,
-    depthChange: number,
-  ) => { readonly change: TieChange | null; readonly ties: readonly { name: string; change: number }[] };
+  /** How each level is held inside, for `findTieChange`; levels without ties have none. */
+  readonly sections: Readonly<Record<string, NamedSection>>;
 }
 
 /** Woven cloth does not grow by more under a firm filling (common practice: 1 to 3 % plain, half of it fused). */
@@ -82,7 +85,8 @@ const LEAST_ALLOWANCE = 5;
 /**
  * Corrections for one round of measuring. Readings that contradict each other are named first and left out. Then: all girths
  * over by one share are the cloth (`growth`) or, on the empty shell, the scale; a single girth is filling, or a seam where no
- * filling could do it; a right girth with wrong width and depth is roundness, for the ties. Nothing wrong gives [].
+ * filling could do it; a right girth with wrong width and depth is roundness, for the ties. Nothing wrong gives []. Cost: a
+ * dozen balances of a row for every level whose shape is off, some milliseconds each.
  */
 export function judgeStuffing(
   readings: Readonly<Record<string, LevelReading>>,
@@ -196,6 +200,10 @@ function judgeShape({ target, reading }: Read, share: number, context: StuffingC
   if (Math.abs(widthOff) <= limit && Math.abs(depthOff) <= limit) return [];
   // Without a depth, what the width lacks went into it: round for round.
   const wanted = depth === undefined ? widthOff : -depthOff;
-  const found = context.findChange?.(target.id, wanted) ?? { change: null, ties: [] };
-  return [{ kind: 'shape', levelId: target.id, widthOff, depthOff, ...found }];
+  const section = context.sections[target.id];
+  const change = section ? findTieChange(section, wanted) : null;
+  const ties = (change ? section.shares : []).flatMap((share, k) =>
+    change && share > 0 ? [{ name: section.names[k], change: share * change.change }] : [],
+  );
+  return [{ kind: 'shape', levelId: target.id, widthOff, depthOff, change, ties }];
 }

@@ -1,30 +1,35 @@
-import type { CheckingEntry } from '../project/index.ts';
-import { type Correction, findTieChange, judgeStuffing } from '../simulate/index.ts';
+import type { StuffingContext } from '../simulate/index.ts';
+import { orderOfWork } from './order-of-work.ts';
 import { sectionOfLevel } from './section-of-level.ts';
 import { fillZones, levelTargets } from './stuffing-of-form.ts';
 import type { Form } from './types.ts';
+import type { WorkStep } from './work-step.ts';
 
-/**
- * What one entry of the checking log says about the form, and what to do. Empty when all is well, and for drafts. Cost: a
- * dozen balances of a row for every level whose shape is off, some milliseconds each.
- */
-export function judgeChecking(form: Form, entry: Pick<CheckingEntry, 'state' | 'levels'>): Correction[] {
-  return judgeStuffing(entry.levels, entry.state, {
-    targets: levelTargets(form),
-    zones: fillZones(form),
-    lettersAcross: lettersAcross(form),
-    allowance: form.project.cloth.allowance ?? 10,
-    clothThickness: form.project.inside.clothThickness ?? 0.6,
-    findChange: (levelId, depthChange) => {
-      const section = sectionOfLevel(form, levelId);
-      const change = section && findTieChange(section, depthChange);
-      if (!section || !change) return { change: null, ties: [] };
-      const ties = section.shares.flatMap((share, k) =>
-        share > 0 ? [{ name: section.names[k], change: share * change.change }] : [],
-      );
-      return { change, ties };
-    },
+/** What is needed beside the pieces to make and judge a form; plain data, survives postMessage. */
+export interface Workshop {
+  /** In the order of the work. */
+  readonly steps: readonly WorkStep[];
+  /** For `judgeStuffing`. */
+  readonly stuffing: StuffingContext;
+}
+
+/** Order of work, and what the filled form is judged by. The form must have its inside. */
+export function makeWorkshop(form: Form): Workshop {
+  const sections = form.shell.levels.flatMap(({ id }) => {
+    const section = sectionOfLevel(form, id);
+    return section ? [[id, section] as const] : [];
   });
+  return {
+    steps: orderOfWork(form),
+    stuffing: {
+      targets: levelTargets(form),
+      zones: fillZones(form),
+      lettersAcross: lettersAcross(form),
+      allowance: form.project.cloth.allowance ?? 10,
+      clothThickness: form.project.inside.clothThickness ?? 0.6,
+      sections: Object.fromEntries(sections),
+    },
+  };
 }
 
 /** Letters of the seams that cross each level: those with a point on its loop that do not run along it. */
