@@ -8,6 +8,7 @@ import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } from './export-options.ts';
 import { makeCommand } from './make-command.ts';
+import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
 
 /** Where a command talks to; `process` has this shape. */
@@ -110,6 +111,16 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .description('check a project and show every tape: asked for, and found on the body')
     .argument('<file>', 'saved project (*.loftseam.json)')
     .action(async (file) => end(await checkCommand(file, streams)));
+  program
+    .command('plan')
+    .description('show the order of work: steps, pieces, seams by letter, what to check')
+    .argument('<file>', 'saved project (*.loftseam.json)')
+    .action(async (file) => end(await planCommand(file, streams)));
+  program
+    .command('stuffing')
+    .description('show what the filled form is to measure, and judge what its log says was measured')
+    .argument('<file>', 'saved project (*.loftseam.json)')
+    .action(async (file) => end(await stuffingCommand(file, streams)));
   program
     .command('compare')
     .description('show what differs between two bodies, or one body then and now')

@@ -14,4 +14,5 @@ export {
 } from './propose-seams.ts';
 export { readCutting } from './read-cutting.ts';
 export type * from './types.ts';
+export { wordOrderOfWork } from './word-order-of-work.ts';
 export type * from './work-step.ts';
