@@ -11,7 +11,7 @@ import { writeSvg } from '../core/export/index.ts';
 import { pictureStrain } from '../core/flatten/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import type { Form } from '../core/pipeline/index.ts';
-import { pictureShell } from '../core/seams/index.ts';
+import { pictureBend, pictureShell } from '../core/seams/index.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
 
 const gap = 30;
@@ -54,7 +54,13 @@ export function stagesPage(form: Form): string {
         views.map((view) => pictureShell(shell, view)),
         [...views],
       )}
-<p>${shell.panels.length} panels, ${shell.seams.length} seams.</p>`,
+<p>${shell.panels.length} panels, ${shell.seams.length} seams.</p>
+${picture(
+  'How the seams bend',
+  views.map((view) => pictureBend(shell, view)),
+  [...views],
+)}
+<p>Every tooth is as long as the seam turns sharply there on the cloth: 25 mm for a radius of 100 mm.</p>`,
     ),
     section(
       4,
