@@ -274,7 +274,7 @@ describe('plates of arms that come off', () => {
     const { pieces } = make(withArms({})).inside!;
     for (const side of ['right', 'left']) {
       const torso = pieces.find(({ id }) => id === `armhole-plate-${side}-1`)!;
-      const arm = pieces.find(({ id }) => id === `arm-plate-${side}`)!;
+      const arm = pieces.find(({ id }) => id === `arm-plate-${side}-1`)!;
       torso.cutouts!.forEach(({ points }, h) => {
         const mirrored = arm.cutouts![h].points;
         for (let i = 0; i < points.length; i += 2) {

@@ -1,6 +1,6 @@
 import type { Body } from '../body/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
-import { type ChartSurface, type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
+import { type ChartSurface, capBoundaryLoops, type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { Seam, SeamedShell } from '../seams/index.ts';
 import type { InsideForm, InsideLine, InsideSeam } from '../supports/index.ts';
 import { traceOnPanels } from './trace-on-panels.ts';
@@ -26,7 +26,11 @@ export function insideFormFromShell(made: {
         return positions[3 * vertices[Math.floor(i / 3)] + (i % 3)];
       }),
     })),
-    armSides: body.arms.map(({ side }) => side),
+    arms: body.arms.map(({ side, rows, columns, points }) => ({
+      side,
+      wrist: points.slice(3 * (rows - 1) * columns),
+      volumeL: volumeOfTube(points, rows, columns),
+    })),
     neckBaseV: body.landmarks.neckFront.v,
     shoulderPointV: body.landmarks.shoulderPointRight.v,
     volumeL: measureVolume(closedMesh) / 1e6,
@@ -38,6 +42,22 @@ export function insideFormFromShell(made: {
       return stretches && Float64Array.from(stretches, ({ a, b }) => Math.hypot(b[0] - a[0], b[1] - a[1]));
     },
   };
+}
+
+/** Litres in a tube of rows of points about the middles of its ends, whichever way its rows turn. */
+function volumeOfTube(points: Float64Array, rows: number, columns: number): number {
+  const triangles: number[] = [];
+  for (let row = 0; row + 1 < rows; row++) {
+    for (let k = 0; k < columns; k++) {
+      const [a, b] = [row * columns + k, row * columns + ((k + 1) % columns)];
+      triangles.push(a, b, b + columns, a, b + columns, a + columns);
+    }
+  }
+  const ends = [0, (rows - 1) * columns].map((first) =>
+    Uint32Array.from({ length: columns }, (_, k) => first + k),
+  );
+  const tube: Mesh = { positions: points, triangles: Uint32Array.from(triangles) };
+  return Math.abs(measureVolume(capBoundaryLoops(tube, ends))) / 1e6;
 }
 
 /** 0 → A, 25 → Z, 26 → AA. */

@@ -7,7 +7,7 @@ import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { foretellLevels } from '../simulate/index.ts';
 import {
-  COVER_ALLOWANCE,
+  allowanceOfCover,
   designInside,
   type InsideForm,
   type InsideShape,
@@ -117,7 +117,7 @@ function allowancesOf(input: PieceInput, project: Project) {
   const { allowance, allowanceByEdge, allowanceByKind, allowanceByMaterial, notchShape } = project.cloth;
   const isBare = input.material === 'card' || input.material === 'foam';
   const hem = allowanceByMaterial?.[input.material] ?? allowanceByKind?.opening ?? HEM;
-  const open = isBare ? 0 : input.material === 'covers' ? COVER_ALLOWANCE : hem;
+  const open = isBare ? 0 : input.material === 'covers' ? allowanceOfCover(input) : hem;
   const edges = input.edges.filter(({ kind }) => kind === 'opening').map(({ id }) => [id, open]);
   const seam = allowanceByKind?.seam;
   // Other names belong to the shell; the same word on an inner part means another edge.

@@ -1,3 +1,4 @@
+export { allowanceOfCover } from './board-pieces.ts';
 export { CAUTIONS, type Caution } from './cautions.ts';
 export { cutGirth, doesTakeOff, growthOfGirth, outsideOfCloth } from './cloth-growth.ts';
 export { designInside } from './design-inside.ts';
@@ -17,7 +18,6 @@ export {
   type MaterialLine,
   massOfFill,
 } from './list-materials.ts';
-export { COVER_ALLOWANCE } from './plate-pieces.ts';
 export { sampleSection } from './sample-section.ts';
 export {
   type SectionBalance,
@@ -26,5 +26,6 @@ export {
   solveSection,
 } from './solve-section.ts';
 export { radiusOfFreeSleeve, type SpanArc, solveSpanArc } from './span-arc.ts';
+export { TEST_TUBE_GIRTH } from './test-tube.ts';
 export type * from './types.ts';
 export { type FlatStrip, unrollStrip } from './unroll-strip.ts';

@@ -4,9 +4,10 @@ import { blockInputs } from './block-pieces.ts';
 import { braceInput } from './brace-piece.ts';
 import { plateInputs } from './plate-pieces.ts';
 import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
+import { testTubeInputs } from './test-tube.ts';
 import type { DesignedBrace, InsideForm, InsideOptions, InsideShape } from './types.ts';
 
-/** Every inner piece, ready to be drafted. Materials: `webs`, `card`, `covers`, `foam`. */
+/** Every inner piece, ready to be drafted. Materials: `webs`, `card`, `covers`, `foam`, `test-tube`. */
 export function insideInputs(
   form: InsideForm,
   shape: InsideShape,
@@ -33,6 +34,7 @@ export function insideInputs(
       ...tabInputs(),
       ...plates.inputs,
       ...blockInputs(form, options.clothThickness ?? 0.6),
+      ...testTubeInputs([form.letterOf(first + 1 + places.length), form.letterOf(first + 2 + places.length)]),
     ],
     issues: plates.issues,
   };

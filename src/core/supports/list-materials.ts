@@ -52,6 +52,45 @@ function volumeOfParts(shape: InsideShape, pieces: readonly Piece[], boardThickn
   return (tube + plate + block) / 1e6;
 }
 
+/** Magnets in each plate that meets another, and plates of one side: on torso, arm and pin cushion. */
+const MAGNETS_A_PLATE = 2;
+const PLATES_A_SIDE = 3;
+
+function armLines(form: InsideForm, litres: number, area: number): MaterialLine[] {
+  const sides = form.arms.length;
+  const { low, high, buy } = massOfFill(litres);
+  return [
+    {
+      id: 'arms',
+      name: 'cloth and interfacing for the arms',
+      quantity: area,
+      unit: 'm²',
+      note: 'as the shell',
+    },
+    {
+      id: 'arm-fill',
+      name: 'polyester fibre for the arms',
+      quantity: buy,
+      unit: 'kg',
+      note: `${low.toFixed(1)} to ${high.toFixed(1)} kg, softer above the elbow; beside that of the torso`,
+    },
+    {
+      id: 'magnets',
+      name: 'disc magnets that locate arms and pin cushions',
+      quantity: MAGNETS_A_PLATE * PLATES_A_SIDE * sides,
+      unit: 'pieces',
+      note: 'sewn in and counted; keep from children and 15 cm from implants',
+    },
+    {
+      id: 'pegs',
+      name: 'wooden pegs that carry the arms',
+      quantity: sides,
+      unit: 'pieces',
+      note: 'glued into the arm’s plate',
+    },
+  ];
+}
+
 /** Everything to have at hand before cutting. `shell` and `inner` are the finished pieces. */
 export function listMaterials(
   form: InsideForm,
@@ -64,10 +103,11 @@ export function listMaterials(
   const areaOf = (pieces: readonly Piece[]): number =>
     pieces.reduce((sum, piece) => sum + Math.abs(measurePolygonArea(piece.cutLine)), 0) / 1e6;
   const of = (material: string): Piece[] => inner.filter((piece) => piece.material === material);
-  const seams = [...shell, ...of('webs')].flatMap(({ sewLines }) => sewLines);
+  const seams = [...shell, ...of('webs'), ...of('arms')].flatMap(({ sewLines }) => sewLines);
   // Every seam is on two pieces, so half the sew lines' length is sewn.
   const sewn = seams.reduce((sum, { points }) => sum + measurePolyline(points), 0) / 2 / 1000;
   const fill = massOfFill(form.volumeL - volumeOfParts(shape, inner, boardThickness));
+  const armLitres = form.arms.reduce((sum, { volumeL }) => sum + volumeL, 0);
   const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
   const tubeAll = (options.waistHeight ?? 1040) + shape.pole.zTop + boardThickness;
   const cloth = (id: string, name: string, area: number, note: string): MaterialLine => {
@@ -130,5 +170,6 @@ export function listMaterials(
       note: `${fill.low.toFixed(1)} to ${fill.high.toFixed(1)} kg firm, and a fifth to spare`,
     },
   ];
+  if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));
   return { lines, fill };
 }

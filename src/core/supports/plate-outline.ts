@@ -20,6 +20,20 @@ export interface PlateOutline {
 export function outlinePlate(form: InsideForm, id: OpeningId): PlateOutline | null {
   const points = form.openings.find((opening) => opening.id === id)?.points;
   if (!points || points.length < 9) return null;
+  if (id === 'base' || id === 'neck') return { id, ...layRing(points, [0, 0, 1], [0, 1, 0], false) };
+  return { id, ...layRing(points, [id === 'armholeRight' ? 1 : -1, 0, 0], [0, 0, 1], true) };
+}
+
+/**
+ * Lays a closed ring (n × 3) into its mean plane, seen against its normal on the side of `facing`, with `up` upwards.
+ * From its own middle, or with x as it is.
+ */
+export function layRing(
+  points: Float64Array,
+  facing: readonly number[],
+  up: readonly number[],
+  isFromMiddle: boolean,
+): Omit<PlateOutline, 'id'> {
   const count = points.length / 3;
   const middle = [0, 0, 0];
   const area = [0, 0, 0];
@@ -32,18 +46,14 @@ export function outlinePlate(form: InsideForm, id: OpeningId): PlateOutline | nu
     }
   }
   const size = Math.hypot(area[0], area[1], area[2]);
-  const isArmhole = id === 'armholeRight' || id === 'armholeLeft';
-  // Seen against the normal: up for base and neck, outwards for armholes.
-  const facing = isArmhole ? (id === 'armholeRight' ? area[0] : -area[0]) : area[2];
-  const n = area.map((value) => (value / size) * (facing < 0 ? -1 : 1));
-  const up = isArmhole ? [0, 0, 1] : [0, 1, 0];
+  const towards = area[0] * facing[0] + area[1] * facing[1] + area[2] * facing[2];
+  const n = area.map((value) => (value / size) * (towards < 0 ? -1 : 1));
   const lean = up[0] * n[0] + up[1] * n[1] + up[2] * n[2];
   const raw = up.map((value, c) => value - lean * n[c]);
   const length = Math.hypot(raw[0], raw[1], raw[2]);
   const v = raw.map((value) => value / length);
   const u = [v[1] * n[2] - v[2] * n[1], v[2] * n[0] - v[0] * n[2], v[0] * n[1] - v[1] * n[0]];
-  // Base and neck keep x as it is; armholes start from their own middle.
-  const origin = isArmhole ? middle : [0, middle[1], middle[2]];
+  const origin = isFromMiddle ? middle : [0, middle[1], middle[2]];
   const along = (axis: readonly number[], x: number, y: number, z: number): number =>
     axis[0] * (x - origin[0]) + axis[1] * (y - origin[1]) + axis[2] * (z - origin[2]);
   const flatten = (x: number, y: number, z: number): [number, number] => [
@@ -58,7 +68,7 @@ export function outlinePlate(form: InsideForm, id: OpeningId): PlateOutline | nu
     unevenness = Math.max(unevenness, Math.abs(along(n, x, y, z)));
   }
   const ring = Float64Array.from(edge);
-  return { id, edge: measurePolygonArea(ring) > 0 ? ring : reverseRing(ring), unevenness, flatten };
+  return { edge: measurePolygonArea(ring) > 0 ? ring : reverseRing(ring), unevenness, flatten };
 }
 
 function reverseRing(ring: Float64Array): Float64Array {

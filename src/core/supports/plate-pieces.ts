@@ -2,6 +2,8 @@ import type { Issue } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
+import { armPlates, wristPlates } from './arm-plates.ts';
+import { boardCover, boardLayers } from './board-pieces.ts';
 import { makeOval } from './make-oval.ts';
 import { insetRing, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
@@ -12,8 +14,6 @@ const STUFFING_RADIUS = 38;
 const LID_OVERLAP = 14;
 /** Board kept beside a hole, mm. */
 const BOARD_MARGIN = 12;
-/** Allowance of a plate's cloth cover, mm: folded over the edge and laced or glued behind. */
-export const COVER_ALLOWANCE = 20;
 
 const NAMES: Readonly<Record<OpeningId, string>> = {
   base: 'base plate',
@@ -48,18 +48,26 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
     if (!outline) return [];
     const ring = insetRing(outline.edge, inset);
     const side = id === 'armholeRight' ? 'right' : id === 'armholeLeft' ? 'left' : null;
-    if (side && form.armSides.includes(side)) {
+    const board = {
+      id: NAMES[id].replaceAll(' ', '-'),
+      name: NAMES[id],
+      side: side ?? 'centre',
+      edgeNames: EDGES[id],
+      ring,
+    } as const;
+    if (side && form.arms.some((arm) => arm.side === side)) {
       const joint = makeArmJoint(ring, side, options);
       issues.push(...joint.issues);
-      const torso = boardLayers(id, ring, joint.holes, ` – ${poleOfMagnets(side, 'torso')} out`);
-      return [...torso, armPlate(id, side, ring, joint.holes), coverInput(id, ring)];
+      const note = ` – ${poleOfMagnets(side, 'torso')} out`;
+      const own = armPlates(side, ring, joint.holes);
+      return [...boardLayers(board, joint.holes, note), boardCover(board), ...own];
     }
     const holes = side ? [] : holesOf(id, outline, ring, shape);
     const tight = holes.filter((hole) => isTight(hole.points, ring));
     for (const hole of tight) issues.push(tightHole(NAMES[id], hole.name));
-    return [...boardLayers(id, ring, holes), coverInput(id, ring)];
+    return [...boardLayers(board, holes), boardCover(board)];
   });
-  return { inputs: [...inputs, ...lidInputs(inputs)], issues };
+  return { inputs: [...inputs, ...lidInputs(inputs), ...wristPlates(form.arms, inset)], issues };
 }
 
 function holesOf(id: OpeningId, outline: PlateOutline, ring: Float64Array, shape: InsideShape): PieceLine[] {
@@ -93,115 +101,6 @@ function isTight(hole: Float64Array, ring: Float64Array): boolean {
 function tightHole(plate: string, hole: string): Issue {
   const message = `The ${hole} hole comes nearer than 6 mm to the edge of the ${plate}: take a thinner tube, or thin ply instead of card.`;
   return { code: 'hole-near-edge', path: 'tubeDiameter', message, severity: 'warning', limit: 6 };
-}
-
-/** The arm's plate, seen on the face that meets the torso's: its mirror image, outline and holes alike. */
-function armPlate(
-  id: OpeningId,
-  side: 'right' | 'left',
-  ring: Float64Array,
-  holes: readonly PieceLine[],
-): PieceInput {
-  const flip = (points: Float64Array): Float64Array => {
-    const count = points.length / 2;
-    return points.map((_, i) => {
-      const from = 2 * (count - 1 - (i >> 1));
-      return i % 2 === 0 ? -points[from] : points[from + 1];
-    });
-  };
-  const other = id === 'armholeRight' ? 'armholeLeft' : 'armholeRight';
-  return {
-    id: `arm-plate-${side}`,
-    name: `arm plate ${side} – ${poleOfMagnets(side, 'arm')} out`,
-    side,
-    edges: edgesOf(other, flip(ring), []),
-    levelLines: [],
-    cutouts: holes.map((hole) => ({ ...hole, points: flip(hole.points) })),
-    material: 'card',
-    grainWord: 'flutes',
-  };
-}
-
-function boardLayers(
-  id: OpeningId,
-  ring: Float64Array,
-  holes: readonly PieceLine[],
-  note = '',
-): PieceInput[] {
-  const kebab = NAMES[id].replaceAll(' ', '-');
-  return ([false, true] as const).map((isTurned): PieceInput => {
-    const move = isTurned ? quarterTurn : (points: Float64Array) => points.slice();
-    return {
-      id: `${kebab}-${isTurned ? 2 : 1}`,
-      name: `${NAMES[id]}, layer ${isTurned ? 2 : 1}${note}`,
-      side: sideOf(id),
-      edges: edgesOf(id, ring, []).map((edge) => ({ ...edge, points: move(edge.points) })),
-      levelLines: [],
-      ...(holes.length === 0
-        ? {}
-        : { cutouts: holes.map((hole) => ({ ...hole, points: move(hole.points) })) }),
-      material: 'card',
-      grainWord: 'flutes',
-    };
-  });
-}
-
-function sideOf(id: OpeningId): PieceInput['side'] {
-  return id === 'armholeRight' ? 'right' : id === 'armholeLeft' ? 'left' : 'centre';
-}
-
-/** Clockwise, so that the second layer's flutes, upright on the sheet, cross the first one's. */
-function quarterTurn(points: Float64Array): Float64Array {
-  return points.map((_, i) => (i % 2 === 0 ? points[i + 1] : -points[i - 1]));
-}
-
-/** The ring as four edges, divided at the diagonals of its box; balance marks in the middle of each when wanted. */
-function edgesOf(id: OpeningId, ring: Float64Array, marks: readonly 'middle'[]): PieceEdge[] {
-  const xs = ring.filter((_, i) => i % 2 === 0);
-  const ys = ring.filter((_, i) => i % 2 === 1);
-  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const count = ring.length / 2;
-  const quarterOf = (i: number): number => {
-    const angle = Math.atan2(
-      (2 * ring[2 * i + 1] - y0 - y1) / (y1 - y0),
-      (2 * ring[2 * i] - x0 - x1) / (x1 - x0),
-    );
-    return Math.floor(((angle + Math.PI / 4) / (Math.PI / 2) + 8) % 4);
-  };
-  let first = 0;
-  while (!(quarterOf(first) === 0 && quarterOf((first + count - 1) % count) === 3)) first++;
-  const edges: PieceEdge[] = [];
-  for (let quarter = 0, i = first; quarter < 4; quarter++) {
-    const points = [ring[2 * (i % count)], ring[2 * (i % count) + 1]];
-    let steps = 0;
-    do {
-      i++;
-      steps++;
-      points.push(ring[2 * (i % count)], ring[2 * (i % count) + 1]);
-    } while (quarterOf(i % count) === quarter && i < first + count);
-    const middle =
-      marks.length > 0 && steps > 1 ? [{ kind: 'balance' as const, index: steps >> 1, number: 1 }] : [];
-    edges.push({
-      kind: 'opening',
-      id: EDGES[id][quarter],
-      letter: '',
-      points: Float64Array.from(points),
-      marks: middle,
-      bodyHalf: 'front',
-    });
-  }
-  return edges;
-}
-
-function coverInput(id: OpeningId, ring: Float64Array): PieceInput {
-  return {
-    id: `${NAMES[id].replaceAll(' ', '-')}-cover`,
-    name: `${NAMES[id]} cover`,
-    side: sideOf(id),
-    edges: edgesOf(id, ring, ['middle']),
-    levelLines: [],
-    material: 'covers',
-  };
 }
 
 /** A lid for each stuffing hole of the base: larger all round, glued or laced on from below. */

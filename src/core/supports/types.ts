@@ -44,8 +44,12 @@ export interface InsideForm {
     /** n × 3, closed. */
     readonly points: Float64Array;
   }[];
-  /** Sides on which an arm is put on and taken off. */
-  readonly armSides: readonly ('right' | 'left')[];
+  /** Arms that are put on and taken off: the wrist's edge (n × 3, closed) and litres to fill. */
+  readonly arms: readonly {
+    readonly side: 'right' | 'left';
+    readonly wrist: Float64Array;
+    readonly volumeL: number;
+  }[];
   /** Chart heights of the neck base and the shoulder point. */
   readonly neckBaseV: number;
   readonly shoulderPointV: number;

@@ -1,0 +1,83 @@
+import type { PieceInput, PieceLine } from '../pattern/index.ts';
+import { poleOfMagnets } from './arm-joint.ts';
+import { type BoardRing, boardCover, boardLayers } from './board-pieces.ts';
+import { insetRing, layRing } from './plate-outline.ts';
+import type { InsideForm } from './types.ts';
+
+/** Height of the padding on a pin-cushion cap, mm (ours). */
+const CAP_HEIGHT = 25;
+
+type Side = 'right' | 'left';
+
+/**
+ * What meets the torso's armhole plate of one side: the arm's plate and, for when the arm is off, a pin cushion's. Both are
+ * its mirror image, outline and holes alike, so that peg and magnets agree face to face by construction. Each with its
+ * cover; the cushion's is larger by the way over its padding and is drawn up.
+ */
+export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceLine[]): PieceInput[] {
+  const flipped = flipRing(ring);
+  const edgeNames =
+    side === 'right'
+      ? (['back', 'up', 'front', 'down'] as const)
+      : (['front', 'up', 'back', 'down'] as const);
+  const own = holes.map((hole) => ({ ...hole, points: flipRing(hole.points) }));
+  const note = ` – ${poleOfMagnets(side, 'arm')} out`;
+  const arm: BoardRing = {
+    id: `arm-plate-${side}`,
+    name: `arm plate ${side}`,
+    side,
+    edgeNames,
+    ring: flipped,
+  };
+  const cap: BoardRing = { ...arm, id: `cushion-plate-${side}`, name: `cushion plate ${side}` };
+  const cushion: BoardRing = {
+    ...arm,
+    id: `cushion-${side}`,
+    name: `pin cushion ${side}, gather`,
+    ring: insetRing(flipped, -wayOverPadding(flipped)),
+  };
+  return [
+    ...boardLayers(arm, own, note),
+    boardCover(arm),
+    ...boardLayers(cap, own, note),
+    boardCover(cushion),
+  ];
+}
+
+/** By how much half the way over a dome (an arc of a circle) is longer than half its width. */
+function wayOverPadding(ring: Float64Array): number {
+  const xs = ring.filter((_, i) => i % 2 === 0);
+  const half = 0.5 * (Math.max(...xs) - Math.min(...xs));
+  const radius = (half * half + CAP_HEIGHT * CAP_HEIGHT) / (2 * CAP_HEIGHT);
+  const angle = 2 * Math.atan2(CAP_HEIGHT, half);
+  return radius * angle - half;
+}
+
+/** Plates that close the wrists, seen from the hand, front up, each with its cover. */
+export function wristPlates(arms: InsideForm['arms'], inset: number): PieceInput[] {
+  return arms.flatMap(({ side, wrist }) => {
+    const { edge } = layRing(wrist, [0, 0, -1], [0, 1, 0], true);
+    // From the hand, the wearer's left is on the right.
+    const edgeNames =
+      side === 'right'
+        ? (['inner', 'front', 'outer', 'back'] as const)
+        : (['outer', 'front', 'inner', 'back'] as const);
+    const board: BoardRing = {
+      id: `wrist-plate-${side}`,
+      name: `wrist ${side}`,
+      isSmall: true,
+      side,
+      edgeNames,
+      ring: insetRing(edge, inset),
+    };
+    return [...boardLayers(board, []), boardCover(board)];
+  });
+}
+
+function flipRing(points: Float64Array): Float64Array {
+  const count = points.length / 2;
+  return points.map((_, i) => {
+    const from = 2 * (count - 1 - (i >> 1));
+    return i % 2 === 0 ? -points[from] : points[from + 1];
+  });
+}

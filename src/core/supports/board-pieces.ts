@@ -1,0 +1,100 @@
+import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
+
+/** A board's edge round, seen on the face that is drawn. */
+export interface BoardRing {
+  readonly id: string;
+  readonly name: string;
+  readonly side: PieceInput['side'];
+  /** The four edges as a maker names them, from the right hand of the drawing counter-clockwise. */
+  readonly edgeNames: readonly [string, string, string, string];
+  /** Has no room for many words. */
+  readonly isSmall?: boolean;
+  /** n × 2, closed, counter-clockwise. */
+  readonly ring: Float64Array;
+}
+
+/** Two layers whose flutes cross: the second is drawn a quarter turned. `note` follows the name. */
+export function boardLayers(board: BoardRing, holes: readonly PieceLine[], note = ''): PieceInput[] {
+  return ([false, true] as const).map((isTurned): PieceInput => {
+    const move = isTurned ? quarterTurn : (points: Float64Array) => points.slice();
+    return {
+      id: `${board.id}-${isTurned ? 2 : 1}`,
+      name: `${board.name}, ${board.isSmall ? '' : 'layer '}${isTurned ? 2 : 1}${note}`,
+      side: board.side,
+      edges: ringEdges(board, false).map((edge) => ({ ...edge, points: move(edge.points) })),
+      levelLines: [],
+      ...(holes.length === 0
+        ? {}
+        : { cutouts: holes.map((hole) => ({ ...hole, points: move(hole.points) })) }),
+      material: 'card',
+      grainWord: 'flutes',
+    };
+  });
+}
+
+/** Allowance of a cover, mm: folded over the edge and laced or glued behind; on a small plate less, or it would cover it. */
+const COVER_ALLOWANCE = 20;
+const SMALL_SHARE = 0.25;
+
+export function allowanceOfCover(cover: PieceInput): number {
+  const points = cover.edges.flatMap((edge) => Array.from(edge.points));
+  const extent = (axis: 0 | 1): number => {
+    const own = points.filter((_, i) => i % 2 === axis);
+    return Math.max(...own) - Math.min(...own);
+  };
+  return Math.min(COVER_ALLOWANCE, Math.round(SMALL_SHARE * Math.min(extent(0), extent(1))));
+}
+
+/** A cloth cover, with a mark in the middle of each edge. */
+export function boardCover(board: BoardRing): PieceInput {
+  return {
+    id: `${board.id}-cover`,
+    name: `${board.name} cover`,
+    side: board.side,
+    edges: ringEdges(board, true),
+    levelLines: [],
+    material: 'covers',
+  };
+}
+
+/** Clockwise, so that the second layer's flutes, upright on the sheet, cross the first one's. */
+function quarterTurn(points: Float64Array): Float64Array {
+  return points.map((_, i) => (i % 2 === 0 ? points[i + 1] : -points[i - 1]));
+}
+
+/** The ring as four edges, divided at the diagonals of its box. */
+function ringEdges({ edgeNames, ring }: BoardRing, hasMarks: boolean): PieceEdge[] {
+  const xs = ring.filter((_, i) => i % 2 === 0);
+  const ys = ring.filter((_, i) => i % 2 === 1);
+  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const count = ring.length / 2;
+  const quarterOf = (i: number): number => {
+    const angle = Math.atan2(
+      (2 * ring[2 * i + 1] - y0 - y1) / (y1 - y0),
+      (2 * ring[2 * i] - x0 - x1) / (x1 - x0),
+    );
+    return Math.floor(((angle + Math.PI / 4) / (Math.PI / 2) + 8) % 4);
+  };
+  let first = 0;
+  while (!(quarterOf(first) === 0 && quarterOf((first + count - 1) % count) === 3)) first++;
+  const edges: PieceEdge[] = [];
+  for (let quarter = 0, i = first; quarter < 4; quarter++) {
+    const points = [ring[2 * (i % count)], ring[2 * (i % count) + 1]];
+    let steps = 0;
+    do {
+      i++;
+      steps++;
+      points.push(ring[2 * (i % count)], ring[2 * (i % count) + 1]);
+    } while (quarterOf(i % count) === quarter && i < first + count);
+    const middle = hasMarks && steps > 1 ? [{ kind: 'balance' as const, index: steps >> 1, number: 1 }] : [];
+    edges.push({
+      kind: 'opening',
+      id: edgeNames[quarter],
+      letter: '',
+      points: Float64Array.from(points),
+      marks: middle,
+      bodyHalf: 'front',
+    });
+  }
+  return edges;
+}
