@@ -10,6 +10,7 @@ import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } f
 import { makeCommand } from './make-command.ts';
 import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
+import { regionCommand } from './region-command.ts';
 
 /** Where a command talks to; `process` has this shape. */
 export interface CommandStreams {
@@ -128,6 +129,13 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .argument('<after>', 'saved project (*.loftseam.json)')
     .option('--map <file>', 'also draw the distances, as a picture: FILE.svg')
     .action(async (before, after, options) => end(await compareCommand(before, after, options, streams)));
+  program
+    .command('region')
+    .description('unroll a region drawn on the body as one flat piece, with its strain')
+    .argument('<file>', 'saved project (*.loftseam.json)')
+    .argument('<loop>', 'points in order: [[u, v], …], u in radians round the body, v in mm')
+    .option('-o, --out <file>', 'also draw the piece in true size: FILE.svg')
+    .action(async (file, loop, options) => end(await regionCommand(file, loop, options, streams)));
   program
     .command('demo')
     .description('write a demo project to start from; without a name, list them')

@@ -179,3 +179,30 @@ describe('--help', () => {
     expect(out).toContain('Exit codes: 0 fine, 1 errors in the project');
   });
 });
+
+describe('loftseam region', () => {
+  it('writes a region in true size and tells its strain', async () => {
+    const loop = path.join(folder, 'loop.json');
+    const out = path.join(folder, 'region.svg');
+    await writeFile(loop, '[[1.0, -150], [1.6, -150], [1.6, -50], [1.0, -50]]');
+    const { code, out: told } = await loftseam('region', straight, loop, '--out', out);
+    expect(code).toBe(0);
+    expect(told).toMatch(/strain rms 0\.\d\d %/);
+    const svg = new DOMParser().parseFromString(await readFile(out, 'utf8'), 'image/svg+xml');
+    expect(svg.documentElement?.getAttribute('width')).toMatch(/mm$/);
+    expect(svg.getElementById('region/sew')).not.toBeNull();
+  });
+
+  it.each([
+    ['[[1, -150], [2, -50], [2, -150], [1, -50]]', 1, 'crosses itself'],
+    ['[[1, -150], [2, -150], [2, 5000]]', 1, 'leaves the body'],
+    ['[[-0.5, 150], [0.5, 150], [0.5, 380], [-0.5, 380]]', 1, 'armhole'],
+    ['{"points": []}', 1, 'a list of points'],
+  ])('refuses %s', async (text, expected, word) => {
+    const loop = path.join(folder, 'loop.json');
+    await writeFile(loop, text);
+    const { code, err } = await loftseam('region', straight, loop);
+    expect(code).toBe(expected);
+    expect(err).toContain(word);
+  });
+});

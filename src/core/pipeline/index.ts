@@ -13,6 +13,8 @@ export {
   type SeamProposal,
 } from './propose-seams.ts';
 export { readCutting } from './read-cutting.ts';
+export { surfaceOfProject } from './surface-of-project.ts';
 export type * from './types.ts';
+export { type FlatRegion, type RegionOptions, unrollRegion } from './unroll-region.ts';
 export { wordOrderOfWork } from './word-order-of-work.ts';
 export type * from './work-step.ts';

@@ -9,6 +9,7 @@ export {
   type SeamEdit,
 } from './control-points.ts';
 export { type CutOptions, cutIntoPanels } from './cut-into-panels.ts';
+export { type CutRegion, cutRegion } from './cut-region.ts';
 export { joinPanels, type Region, removeLine } from './join-panels.ts';
 export { findLayout, LAYOUTS } from './layouts.ts';
 export { measureBend } from './measure-bend.ts';
