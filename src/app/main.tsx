@@ -9,6 +9,7 @@ import {
   type Cabinet,
   createActions,
   createAppStore,
+  isSameForm,
   type KeptBody,
   keepBodies,
   keepProject,
@@ -53,7 +54,12 @@ function start(): void {
     onFailure: actions.receiveFailure,
   });
   store.subscribe((now, before) => {
-    if (now.project && now.project !== before.project) follower.request(now.project);
+    if (!now.project || now.project === before.project) return;
+    // Ticks and readings leave the form as it is.
+    const isMade = now.form !== null && now.formQuality === 'full' && now.formOf === before.project;
+    if (isMade && before.project && isSameForm(now.project, before.project))
+      actions.receiveForm({ ...now.form, project: now.project }, now.project, 'full');
+    else follower.request(now.project);
   });
   keepSketches(store, actions, follower);
   keepShapePictures(store, actions, follower);
@@ -312,6 +318,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
         details: read.issues.map((issue) => issue.message),
       });
     },
+    pictureDistance: follower.pictureDistance,
     listEarlierStates: () => readEarlierStates(shelf),
     async saveProject() {
       const { project, bodyId } = store.getState();

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { goTo, openApp } from './open-app.ts';
+import { goTo, openApp, STAGE_NAMES } from './open-app.ts';
 
 async function expectNoViolations(page: Page, where: string): Promise<void> {
   const { violations, passes } = await new AxeBuilder({ page }).analyze();
@@ -17,10 +17,14 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
     test(`axe finds nothing in any stage, ${colorScheme}`, async ({ page }) => {
       await openApp(page);
-      for (const stage of ['Tape', 'Body', 'Seams', 'Panels', 'Inside', 'Cutting'] as const) {
+      for (const stage of STAGE_NAMES) {
         await goTo(page, stage);
         await expectNoViolations(page, stage);
       }
+      await page.getByRole('button', { name: 'Measure the filled form' }).click();
+      await page.getByRole('textbox', { name: 'Waist girth', exact: true }).fill('90');
+      await expect(page.getByRole('region', { name: 'What to do' }).getByRole('listitem')).toHaveCount(1);
+      await expectNoViolations(page, 'readings');
       await page.getByRole('button', { name: 'Demo bodies' }).click();
       await expect(page.getByRole('button', { name: /Corvin Hale/ })).toBeVisible();
       await expectNoViolations(page, 'gallery');
@@ -37,7 +41,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 test('nothing sticks out of a phone; the light can be changed by hand', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await openApp(page);
-  for (const stage of ['Tape', 'Body', 'Seams', 'Panels', 'Inside', 'Cutting'] as const) {
+  for (const stage of STAGE_NAMES) {
     await goTo(page, stage);
     const width = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(width, stage).toBeLessThanOrEqual(390);

@@ -27,7 +27,17 @@ export async function waitForFullForm(page: Page): Promise<void> {
   await expect(page.locator('p[role="status"]')).toHaveText('Up to date', { timeout: 60_000 });
 }
 
-export type StageName = 'Tape' | 'Body' | 'Seams' | 'Panels' | 'Inside' | 'Cutting';
+export const STAGE_NAMES = [
+  'Tape',
+  'Body',
+  'Seams',
+  'Panels',
+  'Inside',
+  'Cutting',
+  'Making',
+  'Checking',
+] as const;
+export type StageName = (typeof STAGE_NAMES)[number];
 
 export async function goTo(page: Page, stage: StageName): Promise<void> {
   await page

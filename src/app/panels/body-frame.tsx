@@ -89,6 +89,8 @@ const STAGE_LAYERS: Readonly<Record<Stage, readonly { readonly id: keyof Layers;
     panels: [{ id: 'strain', name: 'Strain' }],
     inside: [],
     cutting: [],
+    making: [],
+    checking: [],
   };
 
 function LayerTools({ stage }: { readonly stage: Stage }) {

@@ -1,24 +1,13 @@
-import { useEffect, useState } from 'react';
-import { flushSync } from 'react-dom';
 import { MEASURES } from '../../core/body/index.ts';
+import { usePrinting } from './use-printing.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** The empty list to take along when measuring; on the page only while it is being printed. */
 export function PrintList() {
-  const [isPrinting, setIsPrinting] = useState(false);
+  const isPrinting = usePrinting();
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const isTape = useApp((state) => state.stage === 'tape');
-  useEffect(() => {
-    const begin = () => flushSync(() => setIsPrinting(true));
-    const end = () => setIsPrinting(false);
-    window.addEventListener('beforeprint', begin);
-    window.addEventListener('afterprint', end);
-    return () => {
-      window.removeEventListener('beforeprint', begin);
-      window.removeEventListener('afterprint', end);
-    };
-  }, []);
   if (!isPrinting || !isTape) return null;
   return (
     <section className="print-list">

@@ -10,6 +10,8 @@ const NAMES: Readonly<Record<Stage, string>> = {
   panels: 'Panels',
   inside: 'Inside',
   cutting: 'Cutting',
+  making: 'Making',
+  checking: 'Checking',
 };
 
 /** The stages along one thread, in the order of the work, free to jump. Each says how it stands. */
@@ -62,4 +64,13 @@ const STANDINGS: Readonly<Record<Stage, (state: AppState) => string>> = {
   },
   inside: (state) => (state.form?.inside ? `${state.form.inside.pieces.length} parts` : ''),
   cutting: ({ form }) => (form ? `${form.pieces.length + (form.inside?.pieces.length ?? 0)} to cut` : ''),
+  making: ({ form, project }) => {
+    const steps = form?.workshop?.steps ?? [];
+    const done = steps.filter(({ id }) => project?.making?.done.includes(id)).length;
+    return steps.length === 0 ? '' : `${done} of ${steps.length} done`;
+  },
+  checking: ({ project }) => {
+    const count = project?.checking?.entries.length ?? 0;
+    return count === 0 ? 'not measured' : `measured ${count === 1 ? 'once' : `${count} times`}`;
+  },
 };

@@ -1,8 +1,10 @@
 import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { BodyFrame } from './body-frame.tsx';
 import { BodyStage } from './body-stage.tsx';
+import { CheckingStage } from './checking-stage.tsx';
 import { CuttingStage } from './cutting-stage.tsx';
 import { InsideStage } from './inside-stage.tsx';
+import { MakingStage } from './making-stage.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PanelsStage } from './panels-stage.tsx';
 import { PrintList } from './print-list.tsx';
@@ -22,6 +24,8 @@ const STAGE_VIEWS = {
   panels: PanelsStage,
   inside: InsideStage,
   cutting: CuttingStage,
+  making: MakingStage,
+  checking: CheckingStage,
 };
 
 interface WorkroomProps {

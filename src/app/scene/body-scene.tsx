@@ -87,12 +87,14 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const floor = useMemo(() => lowestPoint(settled), [settled]);
   const showsArms = layers.arms && (stage === 'tape' || stage === 'body');
   const showsSeams =
-    stage === 'seams' || stage === 'panels' || stage === 'cutting' || (stage === 'body' && layers.seams);
+    ['seams', 'panels', 'cutting', 'making', 'checking'].includes(stage) ||
+    (stage === 'body' && layers.seams);
 
   const showsTapes = stage === 'tape' || (stage === 'body' && layers.tapes);
+  const showsLevels = stage === 'checking' || (stage === 'body' && layers.levels);
   const pointable = useMemo(
-    () => ({ seams: showsSeams, tapes: showsTapes, levels: stage === 'body' && layers.levels }),
-    [showsSeams, showsTapes, stage, layers.levels],
+    () => ({ seams: showsSeams, tapes: showsTapes, levels: showsLevels }),
+    [showsSeams, showsTapes, showsLevels],
   );
   const grab = (grip: GripName) => {
     const point = seamWork.preview?.points.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor);
@@ -143,9 +145,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       )}
       {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
       {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
-      {stage === 'body' && layers.levels && (
-        <LevelLines form={form} normals={normals} highlight={highlight} />
-      )}
+      {showsLevels && <LevelLines form={form} normals={normals} highlight={highlight} />}
       <TapePaths form={form} highlight={highlight} showsArms={showsArms} showsAll={showsTapes} />
       <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
     </>

@@ -1,5 +1,5 @@
 import type { Figure, MeasureValue } from '../../core/body/index.ts';
-import type { Project } from '../../core/project/index.ts';
+import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
 
@@ -24,6 +24,10 @@ export interface EditActions {
   setCloth(change: Changes<Project['cloth']>, label: string): void;
   /** Paper, printer, cutting machine; `undefined` goes back to the usual. */
   setCutting(change: Changes<Project['cutting']>, label: string): void;
+  /** Ticks a step of the order of work, or takes the tick away. */
+  setDone(stepId: string, isDone: boolean, label: string): void;
+  /** The stuffing log with what changed. */
+  setChecking(entries: readonly CheckingEntry[], label: string): void;
   setLengthBlend(blend: number): void;
   /** `null` goes back to the usual. */
   setInside(id: 'tubeDiameter' | 'boardThickness', mm: number | null, label: string): void;
@@ -122,6 +126,13 @@ export function createEditActions(store: AppStore): EditActions {
         const cutting = withChanges(project.cutting, wishes);
         return cutting === project.cutting ? project : { ...project, cutting };
       }),
+    setDone: (stepId, isDone, label) =>
+      change(isDone ? `Done: ${label}` : `Not done: ${label}`, (project) => {
+        const others = (project.making?.done ?? []).filter((id) => id !== stepId);
+        return { ...project, making: { done: isDone ? [...others, stepId] : others } };
+      }),
+    setChecking: (entries, label) =>
+      change(`Set ${label}`, (project) => ({ ...project, checking: { entries } })),
     setLengthBlend: (lengthBlend) =>
       change('Set seam lengths', (project) =>
         project.seams.lengthBlend === lengthBlend

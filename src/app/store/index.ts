@@ -17,6 +17,13 @@ export {
 } from './keep-project.ts';
 export { type LaidThread, layThread, namedPlaces } from './lay-thread.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
-export { historyOf, isFormBehind, issuesOf, issuesOfMeasure, tapesOfMeasure } from './selectors.ts';
+export {
+  historyOf,
+  isFormBehind,
+  isSameForm,
+  issuesOf,
+  issuesOfMeasure,
+  tapesOfMeasure,
+} from './selectors.ts';
 export { threadColour } from './thread-colour.ts';
 export * from './types.ts';

@@ -1,5 +1,6 @@
 import type { Issue } from '../../core/base/index.ts';
 import type { TapeReading } from '../../core/body/index.ts';
+import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { AppState } from './types.ts';
 
@@ -36,4 +37,13 @@ export function historyOf(store: AppStore): { undo: string | null; redo: string 
     undo,
     redo: futureStates.at(-1)?.step ?? null,
   };
+}
+
+/** True when two states of a project give the same form: they differ in what was done and measured at most. */
+export function isSameForm(a: Project, b: Project): boolean {
+  const { making: _a, checking: _b, ...mine } = a;
+  const { making: _c, checking: _d, ...other } = b;
+  return (Object.keys({ ...mine, ...other }) as (keyof typeof mine)[]).every(
+    (key) => mine[key] === other[key],
+  );
 }

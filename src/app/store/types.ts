@@ -4,8 +4,8 @@ import type { Form, SeamPreview } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
 
-export type Stage = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
-export const STAGES: readonly Stage[] = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting'];
+export const STAGES = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting', 'making', 'checking'] as const;
+export type Stage = (typeof STAGES)[number];
 
 export type Seam = Form['shell']['seams'][number];
 

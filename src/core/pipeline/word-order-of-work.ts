@@ -1,6 +1,6 @@
 import { type DisplayUnit, formatLength } from '../base/index.ts';
-import { formatMass } from '../simulate/index.ts';
-import type { WorkCheck, WorkPhase, WorkStep } from './work-step.ts';
+import { wordCheck } from '../simulate/index.ts';
+import type { WorkPhase, WorkStep } from './work-step.ts';
 
 const PHASES: Readonly<Record<WorkPhase, string>> = {
   prepare: 'Before cutting cloth',
@@ -39,21 +39,6 @@ export function wordOrderOfWork(
     for (const { text } of step.cautions) lines.push(...fold(`CAUTION: ${text}`, '      '));
   });
   return `${lines.join('\n')}\n`;
-}
-
-/** Value and limits of a check: `92.5 cm, −0 / +0.5`. */
-export function wordCheck({ unit: kind, value, below, above }: WorkCheck, unit: DisplayUnit): string {
-  const say = (amount: number): string => {
-    if (kind === 'mm') return formatLength(amount, unit, unit === 'in' ? { fraction: 16 } : {});
-    if (kind === 'kg') return formatMass(amount, unit);
-    return kind === 'degrees' ? `${amount.toFixed(1)}°` : `${amount}`;
-  };
-  // A range reads more easily than a middle with limits.
-  if (kind === 'kg' && below && above) return `${say(value - below)} to ${say(value + above)}`;
-  if (!below && !above) return say(value);
-  const limit = (amount: number): string => (kind === 'mm' && unit === 'cm' ? `${amount} mm` : say(amount));
-  if (below === above) return `${say(value)} ± ${limit(above ?? 0)}`;
-  return `${say(value)}, −${limit(below ?? 0)} / +${limit(above ?? 0)}`;
 }
 
 function wordMarks(marks: number): string {

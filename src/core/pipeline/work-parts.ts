@@ -43,11 +43,11 @@ export function panelsOf(form: Form, ids: Iterable<string>): Named[] {
   return form.shell.panels.filter(({ id }) => wanted.has(id)).map(({ id, name }) => ({ id, name }));
 }
 
-export function shellSeam(form: Form, { seam, isFlat, closesRing }: OrderedSeam): WorkSeam {
+export function shellSeam(form: Form, { seam, side, isFlat, closesRing }: OrderedSeam): WorkSeam {
   return {
     id: seam.id,
     letter: seam.letter,
-    name: seam.name,
+    name: side === 'centre' ? seam.name : `${seam.name} ${side}`,
     kind: 'shell',
     lengths: form.report.seams.find(({ id }) => id === seam.id)?.lengthsFlat ?? [],
     marks: seam.marks.filter(({ kind }) => kind !== 'end').length,

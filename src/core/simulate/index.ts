@@ -3,4 +3,5 @@ export { type ForetoldLevel, foretellLevels } from './foretell-levels.ts';
 export { type Correction, judgeStuffing, type NamedSection, type StuffingContext } from './judge-stuffing.ts';
 export * from './stuffing-targets.ts';
 export { divideFill, type FillZone } from './stuffing-zones.ts';
+export { wordCheck } from './word-check.ts';
 export { type CorrectionWords, formatMass, wordCorrection } from './word-correction.ts';

@@ -71,7 +71,7 @@ function wordFill(
   const amount = formatMass(Math.abs(mass), unit);
   const again =
     isAlone && Math.abs(off) > 10
-      ? ' All other levels are right: if it stays so, measure the person here again.'
+      ? ' All other girths measured are right: if it stays so, measure the person here again.'
       : '';
   return off > 0
     ? {

@@ -1,0 +1,50 @@
+import { useMemo } from 'react';
+import type { CheckingEntry } from '../../core/project/index.ts';
+import {
+  type Correction,
+  judgeStuffing,
+  type StuffingContext,
+  wordCorrection,
+} from '../../core/simulate/index.ts';
+import { useApp } from './workroom-context.tsx';
+
+interface CorrectionsProps {
+  readonly entry: CheckingEntry;
+  readonly stuffing: StuffingContext;
+}
+
+/** What the readings say, and what to do: worked out anew with every reading. */
+export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const corrections = useMemo(() => judgeStuffing(entry.levels, entry.state, stuffing), [entry, stuffing]);
+  const count = Object.values(entry.levels).filter((reading) => Object.keys(reading).length > 0).length;
+  const named = new Map([...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, name]));
+  return (
+    <section className="corrections" aria-labelledby="corrections-title">
+      <h3 id="corrections-title">What to do</h3>
+      <div aria-live="polite">
+        {count === 0 ? (
+          <p className="quiet">Enter what you measured, any level first.</p>
+        ) : corrections.length === 0 ? (
+          <p className="all-good">Nothing to mend at what was measured.</p>
+        ) : (
+          <ul>
+            {corrections.map((correction) => {
+              const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? id, unit);
+              return (
+                <li key={keyOf(correction)}>
+                  <strong>{title}</strong>
+                  <p>{text}</p>
+                </li>
+              );
+            })}
+          </ul>
+        )}
+      </div>
+    </section>
+  );
+}
+
+function keyOf(correction: Correction): string {
+  return `${correction.kind} ${'levelId' in correction ? correction.levelId : ''}`;
+}

@@ -1,0 +1,95 @@
+import { expect, test } from '@playwright/test';
+import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test('Making: steps are ticked and kept, pieces and seams light up on the body, all of it prints', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Making');
+  const stage = page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /^Making/ });
+  await expect(stage).toContainText(/0 of \d+ done/);
+  // The first step is open, with what to check in numbers.
+  await expect(page.getByText('Outside of the tube, by caliper')).toBeVisible();
+  await page.getByRole('checkbox', { name: /^Done: Decide what the form is for/ }).check();
+  await expect(stage).toContainText(/1 of \d+ done/);
+  await expect(page.getByText('Outside of the tube, by caliper')).toBeHidden();
+  await expect(page.getByRole('button', { name: /^Undo: Done: decide what/ })).toBeEnabled();
+  // A tick leaves the form as it is: nothing is computed again.
+  await expect(page.locator('p[role="status"]')).toHaveText('Up to date');
+
+  await page.getByText('Sew the front, lying flat').click();
+  const seam = page.getByRole('button', { name: /princess front right/ });
+  await expect(seam).toContainText('8 marks');
+  await seam.focus();
+  await expect(seam).toHaveAttribute('data-lit', 'true');
+
+  // Closing comes last, after every other seam of the shell.
+  const titles = await page.locator('.step-title').allTextContents();
+  const place = (text: string) => titles.findIndex((title) => title.startsWith(text));
+  expect(place('Sew webs and ties to the front')).toBeLessThan(place('Sew the shoulders'));
+  expect(place('Sew the shoulders')).toBeLessThan(place('Close the shell'));
+  expect(place('Close the shell')).toBeLessThan(place('Put the pole in'));
+
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+  await expect(page.getByText('Hold both arms on dry before any glue.')).toBeVisible();
+  await expect(page.getByRole('navigation', { name: 'Stages' })).toBeHidden();
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  await page.emulateMedia({ media: 'screen' });
+
+  await page.waitForTimeout(2200);
+  await page.reload();
+  await waitForFullForm(page);
+  await goTo(page, 'Making');
+  await expect(page.getByRole('checkbox', { name: /^Done: Decide what the form is for/ })).toBeChecked();
+  expect(complaints).toEqual([]);
+});
+
+test('Checking: readings are judged at once, in either unit, and kept as a log', async ({ page }) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Checking');
+  await page.getByRole('button', { name: 'Measure the filled form' }).click();
+  const field = (name: string) => page.getByRole('textbox', { name, exact: true });
+  const todo = page.getByRole('region', { name: 'What to do' });
+
+  // Average demo: waist 76.5 cm. Half a centimetre over is fine, a whole one is not.
+  await field('Waist girth').fill('77');
+  await expect(todo).toContainText('Nothing to mend');
+  await field('Waist girth').fill('77,7');
+  await expect(todo).toContainText('Waist: 12 mm too large all round');
+  await expect(todo).toContainText('Do not tighten the seam');
+  // 30 1/8 in = 765.2 mm.
+  await field('Waist girth').fill('30 1/8 in');
+  await expect(todo).toContainText('Nothing to mend');
+  await field('Waist width').fill('26.8');
+  await field('Waist depth').fill('20.9');
+  await expect(todo).toContainText('with the right girth');
+  await expect(todo).toContainText(/Shorten at this level: .*right web by/);
+
+  // What cannot be true together is named before anything else: 20 cm round nothing that is 27 wide.
+  await field('Hip girth').fill('60');
+  await field('Hip width').fill('35.7');
+  await field('Hip depth').fill('24.8');
+  await expect(todo.getByRole('listitem').first()).toContainText(
+    'Hip: these readings cannot be true together',
+  );
+  await field('Hip girth').fill('');
+  await expect(todo).not.toContainText('cannot be true');
+
+  await page.getByRole('button', { name: 'Measure the empty shell' }).click();
+  // 17 mm wider laid flat is 34 mm round, over the seams that cross there.
+  await field('Hip, laid flat').fill('52.2');
+  await expect(todo).toContainText(/Hip: the shell is \d+ mm too wide all round/);
+  await expect(todo).toContainText(/Sew each of the 8 seams/);
+  const log = page.getByRole('region', { name: 'So far', exact: true });
+  await expect(log.getByRole('row')).toHaveCount(3);
+  await log
+    .getByRole('button', { name: /^Remove/ })
+    .first()
+    .click();
+  await expect(log.getByRole('row')).toHaveCount(2);
+  await expect(field('Waist depth')).toHaveValue('20.9');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(log.getByRole('row')).toHaveCount(3);
+  expect(complaints).toEqual([]);
+});
