@@ -24,9 +24,9 @@ export interface FittedPath {
 /**
  * A polyline (n × 2 mm) as few cubic Bézier curves and lines that keep within `tolerance` mm of it, corners and ends kept
  * exactly. Least squares over both inner control points, ends fixed, parameters by chord length and then by Newton steps;
- * divided at the vertex nearest to the worst point until it fits (after Schneider, An algorithm for automatically fitting digitized curves,
- * Graphics Gems, 1990; his fixed end tangents are left out because ours are no better known than the points). Where that
- * takes more numbers than the vertices themselves, these are kept. A closed polyline ends where it starts. O(n log n) as a rule.
+ * each curve as long as it can be, found by doubling and halving (fit after Schneider, An algorithm for automatically fitting
+ * digitized curves, Graphics Gems, 1990; his fixed end tangents are left out because ours are no better known than the points).
+ * Where that takes more numbers than the vertices themselves, these are kept. A closed polyline ends where it starts. O(n log n) as a rule.
  */
 export function fitCurves(points: Float64Array, closed: boolean, tolerance: number): FittedPath {
   const ring = withoutRepeats(points, closed);
@@ -89,28 +89,36 @@ function fitStretch(
     pieces.push(0, 0, 0, 0, ring[2 * (from + vertex)], ring[2 * (from + vertex) + 1]);
     isCurve.push(0);
   };
-  // Ranges of vertices still to fit, the next one last.
-  const open: [number, number][] = [[0, to - from]];
-  while (open.length > 0) {
-    const [a, b] = open.pop() as [number, number];
-    if (b - a === 1 || isStraight(samples, at[a], at[b])) {
-      putLine(b);
-      continue;
+  const last = to - from;
+  const tryCurve = (a: number, b: number): CubicFit | null => {
+    const fit = fitCubic(samples, at[a], at[b], tolerance);
+    return fit.error <= tolerance ? fit : null;
+  };
+  for (let a = 0; a < last; ) {
+    // 1. A straight run.
+    let b = a + 1;
+    while (b < last && isStraight(samples, at[a], at[b + 1])) b++;
+    const straightTo = b;
+    // 2. The longest curve: steps that double as long as it fits, then halved until the end is found.
+    let best: { readonly end: number; readonly fit: CubicFit } | null = null;
+    let isGrowing = true;
+    for (let step = FEWEST, end = a; step > 0 && end < last; ) {
+      const trial = Math.min(last, end + step);
+      const fit = trial - a >= FEWEST ? tryCurve(a, trial) : null;
+      if (fit) {
+        best = { end: trial, fit };
+        end = trial;
+      } else isGrowing = false;
+      step = isGrowing ? 2 * step : step >> 1;
     }
-    const { control, worst, error } = fitCubic(samples, at[a], at[b], tolerance);
-    if (error <= tolerance && b - a >= FEWEST) {
-      pieces.push(...control, samples[2 * at[b]], samples[2 * at[b] + 1]);
+    if (best && best.end > straightTo + 1) {
+      pieces.push(...best.fit.control, samples[2 * at[best.end]], samples[2 * at[best.end] + 1]);
       isCurve.push(1);
-      continue;
+      a = best.end;
+    } else {
+      putLine(straightTo);
+      a = straightTo;
     }
-    if (b - a <= FEWEST) {
-      for (let vertex = a + 1; vertex <= b; vertex++) putLine(vertex);
-      continue;
-    }
-    let middle = a + 1;
-    for (let vertex = a + 1; vertex < b; vertex++)
-      if (Math.abs(at[vertex] - worst) < Math.abs(at[middle] - worst)) middle = vertex;
-    open.push([middle, b], [a, middle]);
   }
 }
 

@@ -1,5 +1,5 @@
 import { failure, formatBoth, type Issue, type Result, success } from '../base/index.ts';
-import { arrangePieces, draftPiece, type Piece, type PieceInput } from '../pattern/index.ts';
+import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import { nameRevision } from './name-revision.ts';
 import type { Form } from './types.ts';
@@ -16,7 +16,7 @@ export function draftPieces(
   const pieces: Piece[] = [];
   const info = { project: project.name, body: bodyInWords(project), date, revision: nameRevision(project) };
   for (const input of inputs) {
-    const piece = draftPiece(input, info, project.cloth);
+    const piece = draftPiece(smoothPiece(input), info, project.cloth);
     issues.push(...piece.issues);
     if (piece.ok) pieces.push(piece.value);
   }

@@ -2,7 +2,7 @@ import { failure, type Issue, type Result, success } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import type { ChartSurface, Mesh } from '../mesh/index.ts';
-import { arrangePieces, draftPiece, type Piece, type PieceInput } from '../pattern/index.ts';
+import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { foretellLevels } from '../simulate/index.ts';
@@ -24,6 +24,8 @@ import type { Form, FormInside } from './types.ts';
 
 /** Where inner pieces are not to be sewn to anything, cut bare, mm; cloth is hemmed. */
 const HEM = 10;
+/** Materials whose edges come as chords of a smooth seam. */
+const SEWN_TO_SEAMS = ['webs', 'arms'];
 
 /** The webs and all else inside, before the pieces are drafted. */
 export interface InsideDesign {
@@ -78,7 +80,9 @@ export function makeInside(
   const pieces: Piece[] = [];
   const info = { project: project.name, body: bodyInWords(project), date };
   for (const input of inputs) {
-    const piece = draftPiece(input, info, allowancesOf(input, project));
+    // Plates and their covers are drawn as they are: their vertices lie on the true curve.
+    const isSewn = SEWN_TO_SEAMS.includes(input.material);
+    const piece = draftPiece(isSewn ? smoothPiece(input) : input, info, allowancesOf(input, project));
     // Small parts have room for their name and a short grain line only, which is enough on them.
     issues.push(
       ...piece.issues
