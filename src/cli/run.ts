@@ -2,6 +2,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import { parseLength } from '../core/base/index.ts';
 import { NOTCH_SHAPES } from '../core/pattern/index.ts';
 import { allowanceLimits, grainLimits } from '../core/project/index.ts';
+import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
@@ -130,6 +131,15 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .option('--map <file>', 'also draw the distances, as a picture: FILE.svg')
     .action(async (before, after, options) => end(await compareCommand(before, after, options, streams)));
   program
+    .command('advise')
+    .description(
+      'try out which seam to move or add where the cloth is asked for more than it takes; changes nothing',
+    )
+    .argument('<file>', 'saved project (*.loftseam.json)')
+    .option('-z, --zones <n>', 'how many places, the worst first', readCount, 3)
+    .option('-l, --layout <id>', 'seam layout instead of the saved one')
+    .action(async (file, options) => end(await adviseCommand(file, options, streams)));
+  program
     .command('region')
     .description('unroll a region drawn on the body as one flat piece, with its strain')
     .argument('<file>', 'saved project (*.loftseam.json)')
@@ -145,6 +155,12 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .action(async (name, options) => end(await demoCommand(name, options, streams)));
   for (const command of program.commands) command.addHelpText('after', exitCodeHelp);
   return program;
+}
+
+function readCount(text: string): number {
+  const count = Number(text);
+  if (Number.isInteger(count) && count >= 1 && count <= 20) return count;
+  throw new InvalidArgumentError('It must be a whole number, 1 to 20.');
 }
 
 function readTriangles(text: string): number {

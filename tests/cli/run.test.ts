@@ -206,3 +206,13 @@ describe('loftseam region', () => {
     expect(err).toContain(word);
   });
 });
+
+describe('loftseam advise', () => {
+  it('tells what was tried out, with figures before and after', async () => {
+    const { code, out } = await loftseam('advise', straight, '--layout', 'upright8', '--zones', '1');
+    expect(code).toBe(0);
+    expect(out).toMatch(/takes \d/);
+    expect(out).toMatch(/strain there falls from [\d.]+ % to [\d.]+ %|Neither moving/);
+    expect((await loftseam('advise', straight, '--zones', '0')).code).toBe(2);
+  });
+});

@@ -103,11 +103,12 @@ function describeZone(
     zone.worst > 0
       ? `the cloth would have to stretch by up to ${percent(zone.worst)} ${direction} (it takes ${percent(limit)})`
       : `the cloth would wrinkle: it has to shrink by up to ${percent(-zone.worst)} ${direction} (it takes ${percent(limit)})`;
+  // Which seam to move and how far is for `adviseZone` to try out, not to be guessed here.
   const advice = seam
     ? seam.distance < 8
-      ? `Add a seam that ends near here, or a little ease on seam ${seam.letter}, ${seam.name}.`
-      : `Add a seam here, or try moving seam ${seam.letter}, ${seam.name}, about ${Math.round(seam.distance / 2)} mm this way.`
-    : 'Add a seam here.';
+      ? `A seam that ends near here, or a little ease on seam ${seam.letter}, ${seam.name}, may help.`
+      : `A seam nearer to here may help; the nearest, ${seam.letter}, ${seam.name}, is ${Math.round(seam.distance)} mm away.`
+    : 'A seam here may help.';
   return {
     axis: zone.axis,
     strain: zone.worst,

@@ -1,7 +1,8 @@
+export { adviseZone, type ZoneAdvice } from './advise-zone.ts';
 export { createPipeline, makeForm, type Pipeline } from './create-pipeline.ts';
 export { EXPORT_FORMATS, type ExportFormat, type ExportOptions, exportForm } from './export-form.ts';
 export { type FormFile, filesOfForm } from './files-of-form.ts';
-export { checkLayout } from './layout-of-project.ts';
+export { checkLayout, layoutOf } from './layout-of-project.ts';
 export { type DistanceMap, mapDistance } from './picture-comparison.ts';
 export type { PreviewOptions, SeamPreview } from './preview-seams.ts';
 export {

@@ -53,8 +53,16 @@ const SMALLEST_STEP = 3;
 const WORTHWHILE = 5e-4;
 const STRAIN_CAP = 0.08;
 
+/** A layout cut and unrolled on a coarse mesh. */
+export interface JudgedLayout {
+  readonly strain: FormStrain;
+  readonly shell: SeamedShell;
+  readonly flat: readonly FlatDisk[];
+}
+
 interface Judge {
-  readonly judge: (layout: SeamLayout) => { strain: FormStrain; shell: SeamedShell } | undefined;
+  /** Undefined when it cannot be cut or unrolled, or brings more warnings than the first one judged. */
+  readonly judge: (layout: SeamLayout) => JudgedLayout | undefined;
   readonly tried: () => number;
 }
 
@@ -156,7 +164,8 @@ export function proposeLine(
   });
 }
 
-function createJudge(surface: ChartSurface, form: SeamForm, options: ProposeOptions): Judge {
+/** Judges layouts of one body; panels that stay the same are not unrolled again. */
+export function createJudge(surface: ChartSurface, form: SeamForm, options: ProposeOptions): Judge {
   const memory = createFlattenMemory();
   let count = 0;
   let mostWarnings: number | undefined;
@@ -176,6 +185,7 @@ function createJudge(surface: ChartSurface, form: SeamForm, options: ProposeOpti
             flat,
           ),
           shell: cut.value,
+          flat,
         }
       );
     },
@@ -221,7 +231,8 @@ export function measureFormStrain(disks: readonly Mesh[], flat: readonly FlatDis
   };
 }
 
-function listCandidates(form: SeamForm, layout: SeamLayout, shell: SeamedShell): SeamLine[] {
+/** Lines a layout could have besides its own; see `proposeLine`. */
+export function listCandidates(form: SeamForm, layout: SeamLayout, shell: SeamedShell): SeamLine[] {
   const hasSide = layout.lines.some((line) => line.id === 'side');
   const levels = form.levels
     .filter((level) => !layout.lines.some((line) => line.alongLevel === level.id))
