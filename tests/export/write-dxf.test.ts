@@ -7,8 +7,9 @@ import { describe, expect, it } from 'vitest';
 import { InvariantError } from '../../src/core/base/index.ts';
 import { boundsOfPoints, type Drawing, makeLayer, makePath, makeText } from '../../src/core/drawing/index.ts';
 import { type DxfBlock, writeDxf } from '../../src/core/export/index.ts';
-import { drawPieces, type Piece } from '../../src/core/pattern/index.ts';
+import { draftPiece, drawPieces, type Piece } from '../../src/core/pattern/index.ts';
 import { measurePolygonArea } from '../oracles/polygon-area.ts';
+import { LABEL, samplePanels } from '../pattern/synthetic-panels.ts';
 import { samplePieces } from '../sheet/sample-pieces.ts';
 
 const PYTHON = '/usr/bin/python3';
@@ -39,6 +40,24 @@ function polylines(entities: readonly IEntity[], layer: string): readonly IPoint
     .filter((entity) => entity.layer === layer && entity.type === 'POLYLINE')
     .map((entity) => (entity as IPolylineEntity).vertices);
 }
+
+it('names outward notches on layer 4, each a point of 6 by 4 mm on the boundary', () => {
+  const drafted = draftPiece(samplePanels()[1], LABEL, { notchShape: 'outward' });
+  if (!drafted.ok) throw new Error('a sound panel');
+  const dxf = read(writeDxf({ blocks: [blockOf(drafted.value)], sheetHeight: 800 }));
+  const entities = Object.values(dxf.blocks)[0].entities;
+  const [boundary] = polylines(entities, '1');
+  const points = polylines(entities, '4');
+  // One point per mark at the front.
+  const wanted = samplePanels()[1].edges.reduce((sum, { marks }) => sum + marks.length, 0);
+  expect(points).toHaveLength(wanted);
+  for (const [a, tip, b] of points) {
+    expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeCloseTo(6, 3);
+    expect(Math.hypot(tip.x - (a.x + b.x) / 2, tip.y - (a.y + b.y) / 2)).toBeCloseTo(4, 3);
+    const nearest = Math.min(...boundary.map(({ x, y }) => Math.hypot(x - tip.x, y - tip.y)));
+    expect(nearest).toBeLessThan(0.01);
+  }
+});
 
 describe('drafted pieces, read by an independent parser', () => {
   const pieces = samplePieces();

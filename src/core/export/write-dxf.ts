@@ -172,6 +172,8 @@ function layerOfPath(path: DrawingPath, layer: string, outlines: readonly Drawin
     return isInside ? LAYERS.hole.number : LAYERS.cut.number;
   }
   if (layer === 'sew') return LAYERS.sew.number;
+  // A point that stands out of the outline is part of it and a notch as well.
+  if (/\/notch\//.test(path.id ?? '')) return LAYERS.notch.number;
   return /\/grain(\/|$)/.test(path.id ?? '') ? LAYERS.grain.number : LAYERS.mark.number;
 }
 

@@ -5,7 +5,7 @@ import { letterPiece } from './letter-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
 import { placeClips } from './place-clips.ts';
-import { placeNotches, pointOutwards } from './place-notches.ts';
+import { drawNotchPoints, placeNotches, pointOutwards } from './place-notches.ts';
 import type { LabelInfo, PatternOptions, Piece, PieceInput } from './types.ts';
 
 /**
@@ -36,6 +36,7 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
   );
   const cutLine = pointOutwards(outer, notches);
   const slits = notches.flatMap((notch) => notch.slits);
+  const notchPoints = notches.flatMap(drawNotchPoints);
   const clips = input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches));
   const lettering = letterPiece({ input, info, allowances, ring, cutLine, notches, clips });
 
@@ -54,6 +55,7 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
         ? {}
         : { cutouts: input.cutouts.map((line) => ({ ...line, points: line.points.slice() })) }),
       notches: slits,
+      ...(notchPoints.length === 0 ? {} : { notchPoints }),
       ...(clips.length === 0 ? {} : { clips }),
       levelLines: input.levelLines.map((line) => ({ ...line, points: line.points.slice() })),
       grainLine: lettering.grainLine,

@@ -53,6 +53,8 @@ function drawPiece(piece: Piece, items: PieceItems, nextId: (wanted: string) => 
   // Where nothing is added for a seam, a dashed line on the cut line would only puzzle.
   for (const line of piece.sewLines.filter(({ points }) => !liesOn(points, piece.cutLine)))
     items.sew.push(path(line.points, `sew/${line.name}`));
+  // The cut line has them already; drawn over it so that a reader of the drawing finds them by name.
+  for (const point of piece.notchPoints ?? []) items.mark.push(path(point.points, `notch/${point.id}`));
   for (const clip of piece.clips ?? []) items.mark.push(path(clip.points, `clip/${clip.id}`));
   for (const line of piece.levelLines) items.mark.push(path(line.points, `level/${line.id}`));
   if (piece.grainLine.length > 0) {

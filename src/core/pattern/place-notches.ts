@@ -80,6 +80,20 @@ export function placeNotches(
     });
 }
 
+/** The outward points of a notch as lines of their own: base, tip, base. */
+export function drawNotchPoints({ name, points }: Notch): PieceLine[] {
+  const half = POINT_BASE / 2;
+  return points.map(({ x, y, dx, dy }, i) => ({
+    id: `${name.replaceAll(' ', '-')}${points.length > 1 ? `/${i + 1}` : ''}`,
+    name,
+    points: Float64Array.of(
+      ...[x - half * dx, y - half * dy],
+      ...[x + POINT_HEIGHT * dy, y - POINT_HEIGHT * dx],
+      ...[x + half * dx, y + half * dy],
+    ),
+  }));
+}
+
 /** Across the inner end of a slit, along the edge. */
 function barAt(slit: Float64Array, { dx, dy }: Station): Float64Array {
   const [x, y, h] = [slit[2], slit[3], BAR / 2];

@@ -87,6 +87,8 @@ export interface Piece {
   /** Closed outlines to cut out, before the outline itself. */
   readonly cutouts?: readonly PieceLine[];
   readonly notches: readonly PieceLine[];
+  /** Notches that stand out of the cut line, which runs round them: base, tip, base. For readers that want them apart. */
+  readonly notchPoints?: readonly PieceLine[];
   /** Marks across the allowance where it is clipped after sewing. */
   readonly clips?: readonly PieceLine[];
   readonly levelLines: readonly PieceLine[];
