@@ -74,6 +74,7 @@ test('Checking: readings are judged at once, in either unit, and kept as a log',
     'Hip: these readings cannot be true together',
   );
   await field('Hip girth').fill('');
+  await field('Hip girth').press('Tab');
   await expect(todo).not.toContainText('cannot be true');
 
   await page.getByRole('button', { name: 'Measure the empty shell' }).click();

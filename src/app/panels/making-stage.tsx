@@ -7,8 +7,9 @@ import { useApp } from './workroom-context.tsx';
 const PHASES: readonly { readonly id: WorkPhase; readonly name: string }[] = [
   { id: 'prepare', name: 'Before cutting cloth' },
   { id: 'cut', name: 'Cutting and marking' },
-  { id: 'build', name: 'Boards and pole' },
+  { id: 'boards', name: 'Boards' },
   { id: 'sew', name: 'Sewing' },
+  { id: 'pole', name: 'Plates and pole' },
   { id: 'fill', name: 'Filling' },
   { id: 'finish', name: 'Finishing' },
 ];

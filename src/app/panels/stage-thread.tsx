@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { type AppState, STAGES, type Stage } from '../store/index.ts';
 import { percent } from './say-numbers.ts';
 import { typicalStrain } from './typical-strain.ts';
@@ -18,9 +19,16 @@ const NAMES: Readonly<Record<Stage, string>> = {
 export function StageThread() {
   const stage = useApp((state) => state.stage);
   const actions = useActions();
+  const list = useRef<HTMLOListElement>(null);
+  // On a phone the thread is longer than the page is wide.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another stage is to be seen
+  useEffect(() => {
+    const current = list.current?.querySelector('[aria-current]');
+    current?.scrollIntoView({ inline: 'center', block: 'nearest' });
+  }, [stage]);
   return (
     <nav className="stage-thread" aria-label="Stages">
-      <ol>
+      <ol ref={list}>
         {STAGES.map((id) => (
           <li key={id}>
             <button

@@ -30,7 +30,7 @@ export function finishSteps(form: Form): WorkStep[] {
 function setPlates(form: Form, armed: boolean): WorkStep {
   return step(
     'plates',
-    'build',
+    'pole',
     'Set in the neck and armhole plates',
     [
       'From outside, push each covered plate into its opening, up to up and front to front, and sew the turned-in edge of the shell to the cover all round.',
@@ -51,7 +51,7 @@ function putPoleIn(form: Form, targets: readonly LevelTarget[]): WorkStep {
   const bust = targets.find(({ id }) => id === 'bust');
   return step(
     'pole',
-    'build',
+    'pole',
     'Put the pole in',
     [
       'Push the tube through sleeve and neck plate up to its mark, and hold the base plate below as a guide, not yet sewn in. The pole goes in before the filling: afterwards nothing finds the sleeve.',

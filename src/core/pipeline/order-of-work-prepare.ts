@@ -233,7 +233,7 @@ function cutBoards(form: Form): WorkStep {
   });
   return step(
     'boards',
-    'build',
+    'boards',
     'Cut and glue the boards, and fit them dry',
     [
       'Cut every board in its two layers, flutes crossing, glue them and let them dry flat under a weight.',
@@ -254,7 +254,7 @@ function tryMagnets(form: Form): WorkStep[] {
   return [
     step(
       'magnets',
-      'build',
+      'boards',
       'Try the magnets, then fix them',
       [
         'Stack the magnets of a pair and mark the faces that look outwards. Right and left are turned round on purpose, so that a swapped arm is pushed away.',

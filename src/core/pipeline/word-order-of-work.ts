@@ -6,7 +6,8 @@ const PHASES: Readonly<Record<WorkPhase, string>> = {
   prepare: 'Before cutting cloth',
   cut: 'Cutting and marking',
   sew: 'Sewing',
-  build: 'Boards and pole',
+  boards: 'Boards',
+  pole: 'Plates and pole',
   fill: 'Filling',
   finish: 'Finishing',
 };

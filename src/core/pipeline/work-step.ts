@@ -1,6 +1,6 @@
 import type { Caution } from '../supports/index.ts';
 
-export type WorkPhase = 'prepare' | 'cut' | 'sew' | 'build' | 'fill' | 'finish';
+export type WorkPhase = 'prepare' | 'cut' | 'boards' | 'sew' | 'pole' | 'fill' | 'finish';
 
 /** One thing to do, with all that is needed to do it. Lengths mm, masses kg, angles degrees. */
 export interface WorkStep {
