@@ -8,6 +8,7 @@ const MATERIAL_WORDS: Readonly<Record<string, string>> = {
   webs: 'cloth for webs',
   covers: 'cloth for covers',
   arms: 'outer cloth (arms)',
+  'test-tube': 'outer cloth, before the rest',
 };
 
 /** What to cut a piece from, in words. */

@@ -1,33 +1,22 @@
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
 import { lengthOnLine } from './inside-lines.ts';
-import { makeOval } from './make-oval.ts';
-import { shiftOfStrap } from './place-braces.ts';
 import type { BraceRung, DesignedBrace, InsideForm, InsideLine, InsideSeam } from './types.ts';
 import { type FlatStrip, unrollStrip } from './unroll-strip.ts';
-
-/** Half height of an opening for fill, mm, and of one that a strap passes. */
-const OPENING_HALF = 27;
-const PASSAGE_HALF = 32;
-const WIDEST_HALF = 40;
-/** Cloth kept beside an opening, mm, and from it to its reinforcing stitches. */
-const OPENING_MARGIN = 18;
-const REINFORCED = 5;
-/** From an opening to the hemmed top and bottom, mm. */
-const END_MARGIN = 14;
+import { type Passage, placeOpenings, type WebOpening } from './web-openings.ts';
 
 /**
  * A web, tie or strap as a flat piece: its upright edges are as long as the flat seams they are sewn to, mark for mark,
- * its width at every height the designed one. `passages`: levels at which straps pass through it.
+ * its width at every height the designed one. `passages`: where straps pass through it.
  */
 export function braceInput(
   brace: DesignedBrace,
   form: InsideForm,
   sleeveLetter: string,
-  passages: readonly string[],
+  passages: readonly Passage[],
 ): PieceInput {
   const { rungs, from, to } = brace;
   const strip = layBrace(brace);
-  const openings = brace.kind === 'strap' ? [] : placeOpenings(brace, strip, passages);
+  const openings = placeOpenings(brace, strip, passages);
   const leftEdges = edgesAlong(strip.left, rungs, from, brace, '');
   const rightEdges = edgesAlong(strip.right, rungs, to, brace, sleeveLetter);
   const n = rungs.length;
@@ -141,66 +130,12 @@ function reverseEdge(edge: PieceEdge): PieceEdge {
   };
 }
 
-interface Opening {
-  readonly id: string;
-  readonly outline: Float64Array;
-  readonly reinforced: Float64Array;
-  readonly low: number;
-  readonly high: number;
-}
-
-/** Openings where straps pass, and one between any two neighbouring levels far enough apart. */
-function placeOpenings(brace: DesignedBrace, strip: FlatStrip, passages: readonly string[]): Opening[] {
-  const { rungs } = brace;
-  const middle = (k: number): [number, number] => {
-    const [lx, ly] = at(strip.left, k);
-    const [rx, ry] = at(strip.right, k);
-    return [0.5 * (lx + rx), 0.5 * (ly + ry)];
-  };
-  const passing = brace.kind === 'web' ? passages : [];
-  const stops = rungs.flatMap((rung, k) =>
-    rung.levelId !== undefined || k === 0 || k === rungs.length - 1
-      ? [{ y: middle(k)[1], levelId: passing.find((id) => id === rung.levelId) }]
-      : [],
-  );
-  const ends = [stops[0].y, stops[stops.length - 1].y];
-  const wanted: { y: number; half: number }[] = [];
-  stops.forEach(({ y: levelY, levelId }, i) => {
-    const y = levelY + (levelId ? shiftOfStrap(levelId) : 0);
-    if (levelId)
-      wanted.push({ y, half: Math.min(PASSAGE_HALF, ...ends.map((end) => Math.abs(y - end) - END_MARGIN)) });
-    if (i === 0) return;
-    const before = stops[i - 1];
-    const low = before.y + (before.levelId ? PASSAGE_HALF + 10 : 0);
-    const room = y - (levelId ? PASSAGE_HALF + 10 : 0) - low;
-    const count = Math.floor(room / (2 * OPENING_HALF + OPENING_MARGIN));
-    for (let c = 0; c < count; c++) wanted.push({ y: low + (room * (c + 0.5)) / count, half: OPENING_HALF });
-  });
-  return wanted.flatMap(({ y, half }, i) => {
-    const k = rungs.findIndex((_, index) => middle(index)[1] >= y);
-    if (k <= 0) return [];
-    const t = (y - middle(k - 1)[1]) / (middle(k)[1] - middle(k - 1)[1]);
-    const x = middle(k - 1)[0] + t * (middle(k)[0] - middle(k - 1)[0]);
-    const halfWidth = Math.min(WIDEST_HALF, 0.5 * rungs[k].length - OPENING_MARGIN);
-    if (halfWidth < 12 || half < 12) return [];
-    return [
-      {
-        id: `opening-${i + 1}`,
-        outline: makeOval(x, y, halfWidth, half),
-        reinforced: makeOval(x, y, halfWidth + REINFORCED, half + REINFORCED, true),
-        low: y - half - REINFORCED,
-        high: y + half + REINFORCED,
-      },
-    ];
-  });
-}
-
 /** Level lines from edge to edge; where an opening lies in the way, only the two ends of the line. */
 function levelLines(
   rungs: readonly BraceRung[],
   strip: FlatStrip,
   form: InsideForm,
-  openings: readonly Opening[],
+  openings: readonly WebOpening[],
 ): PieceLine[] {
   return rungs.flatMap(({ levelId }, k): PieceLine[] => {
     const level = form.levels.find(({ id }) => id === levelId);

@@ -6,6 +6,7 @@ import { plateInputs } from './plate-pieces.ts';
 import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
 import { testTubeInputs } from './test-tube.ts';
 import type { DesignedBrace, InsideForm, InsideOptions, InsideShape } from './types.ts';
+import { passagesOf } from './web-openings.ts';
 
 /** Every inner piece, ready to be drafted. Materials: `webs`, `card`, `covers`, `foam`, `test-tube`. */
 export function insideInputs(
@@ -23,13 +24,12 @@ export function insideInputs(
     const place = places.indexOf(brace.sleeveShare ?? 0);
     return place < 0 ? closing : form.letterOf(first + 1 + place);
   };
-  const passages = shape.braces.flatMap((brace) => {
-    return brace.kind === 'strap' ? brace.rungs.flatMap(({ levelId }) => levelId ?? []) : [];
-  });
   const plates = plateInputs(form, shape, options);
   return {
     inputs: [
-      ...shape.braces.map((brace) => braceInput(brace, form, letterOfBrace(brace), passages)),
+      ...shape.braces.map((brace) =>
+        braceInput(brace, form, letterOfBrace(brace), passagesOf(brace, shape.braces)),
+      ),
       sleeveInput(form, shape, letterOfBrace, closing),
       ...tabInputs(),
       ...plates.inputs,

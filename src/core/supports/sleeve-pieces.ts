@@ -1,6 +1,8 @@
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
 import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
 
+/** The tube's cut mark stands so far under the neck plate, mm. */
+const TUBE_MARK = 30;
 const TAB = { count: 4, width: 40, height: 90 } as const;
 
 /**
@@ -69,9 +71,19 @@ export function sleeveInput(
       cross('neck plate', width, height, 0, height),
       side(0, false),
     ],
-    levelLines: places,
+    levelLines: [...places, tubeEnd(shape, width)],
     stitchLines: ticks,
     material: 'webs',
+  };
+}
+
+/** Where the tube shows last: it goes on through the neck plate and is cut off level with its top. */
+function tubeEnd({ pole }: InsideShape, width: number): PieceLine {
+  const y = pole.zTop - pole.zBottom - TUBE_MARK;
+  return {
+    id: 'tube-end',
+    name: `cut tube ${TUBE_MARK} mm + plate over this`,
+    points: Float64Array.of(0, y, width, y),
   };
 }
 
