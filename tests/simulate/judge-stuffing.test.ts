@@ -85,23 +85,20 @@ describe('judging a filled form', () => {
     expect(judgeStuffing({ waist: { girth: 756 } }, 'filled', context)).toMatchObject([{ kind: 'fill' }]);
   });
 
-  test('all girths over by one share: the cloth has grown by it', () => {
-    const share = 0.015;
+  test('all girths over by about one share: the cloth has grown', () => {
+    // Laplace and Hooke with p/(Et) = 1e-4/mm: a hoop H grows to H/(1 − 1e-4 H/2π), a tube of radius 100 by 1/(1 − 0.01) − 1.
+    const grow = (H: number) => H / (1 - (1e-4 * H) / (2 * Math.PI));
     const grown = Object.fromEntries(
-      targets.map(({ id, girth, width, depth }) => [
-        id,
-        // Over the cloth: its middle grown, and π t for half its thickness all round.
-        {
-          girth: girth * (1 + share) + Math.PI * 0.6,
-          width: width * (1 + share),
-          depth: depth * (1 + share),
-        },
-      ]),
+      targets.map(({ id, girth, width, depth }) => {
+        const share = grow(girth) / girth;
+        // Over the cloth: π t for half its thickness all round.
+        return [id, { girth: grow(girth) + Math.PI * 0.6, width: width * share, depth: depth * share }];
+      }),
     );
     const found = judgeStuffing(grown, 'filled', context);
     expect(found.length).toBe(1);
     expect(found[0].kind).toBe('growth');
-    expect(found[0].kind === 'growth' && found[0].growth).toBeCloseTo(share, 10);
+    expect(found[0].kind === 'growth' && found[0].growth).toBeCloseTo(1 / 0.99 - 1, 10);
   });
 
   test('more than cloth does by itself is another scale', () => {

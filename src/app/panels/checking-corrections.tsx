@@ -6,7 +6,8 @@ import {
   type StuffingContext,
   wordCorrection,
 } from '../../core/simulate/index.ts';
-import { useApp } from './workroom-context.tsx';
+import { percent } from './say-numbers.ts';
+import { useActions, useApp } from './workroom-context.tsx';
 
 interface CorrectionsProps {
   readonly entry: CheckingEntry;
@@ -35,6 +36,7 @@ export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
                 <li key={keyOf(correction)}>
                   <strong>{title}</strong>
                   <p>{text}</p>
+                  {correction.kind === 'growth' && <UseGrowth growth={correction.growth} />}
                 </li>
               );
             })}
@@ -47,4 +49,21 @@ export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
 
 function keyOf(correction: Correction): string {
   return `${correction.kind} ${'levelId' in correction ? correction.levelId : ''}`;
+}
+
+/** Takes the growth into the project, so that the next panels are cut for it. */
+function UseGrowth({ growth }: { readonly growth: number }) {
+  const actions = useActions();
+  const used = useApp((state) => state.project?.inside.measuredGrowth);
+  const rounded = Math.round(growth * 1e4) / 1e4;
+  if (used === rounded) return <p className="quiet">Taken: new panels are cut for it.</p>;
+  return (
+    <button
+      type="button"
+      className="plain"
+      onClick={() => actions.setInside('measuredGrowth', rounded, 'measured growth')}
+    >
+      Take {percent(rounded, 2)} as measured growth
+    </button>
+  );
 }

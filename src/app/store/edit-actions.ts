@@ -29,8 +29,8 @@ export interface EditActions {
   /** The stuffing log with what changed. */
   setChecking(entries: readonly CheckingEntry[], label: string): void;
   setLengthBlend(blend: number): void;
-  /** `null` goes back to the usual. */
-  setInside(id: 'tubeDiameter' | 'boardThickness', mm: number | null, label: string): void;
+  /** mm, growth as a fraction; `null` goes back to the usual. */
+  setInside(id: 'tubeDiameter' | 'boardThickness' | 'measuredGrowth', mm: number | null, label: string): void;
   /** Changes between `beginEdit` and `endEdit` become one undo step. */
   beginEdit(): void;
   endEdit(): void;

@@ -1,3 +1,4 @@
+import { TEST_TUBE_DIAMETER } from '../supports/index.ts';
 import { findTieChange, type HeldSection, type TieChange } from './find-tie-change.ts';
 import {
   compareReading,
@@ -17,7 +18,7 @@ export type Correction =
       readonly least: number;
       readonly most: number;
     }
-  /** Every girth is over by the same share: the cloth gave. `growth` is what to type, a fraction. */
+  /** Every girth is over by about one share: the cloth gave. `growth`: of a test tube of it, the value to type; a fraction. */
   | { readonly kind: 'growth'; readonly share: number; readonly growth: number }
   /** Every girth is off by the same share, and cloth cannot do it: printed or cut to another scale. */
   | { readonly kind: 'scale'; readonly share: number }
@@ -156,9 +157,9 @@ function judgeFilled(read: readonly Read[], context: StuffingContext): Correctio
   const common = isOver.length >= LEVELS_FOR_SHARE ? commonShare(girths.map(({ share }) => share)) : null;
   const corrections: Correction[] = [];
   if (common !== null && common > 0) {
-    const growth = girths.reduce((sum, entry) => sum + entry.growth, 0) / girths.length;
-    if (growth > MOST_GROWTH) corrections.push({ kind: 'scale', share: common });
-    else corrections.push({ kind: 'growth', share: common, growth });
+    const mean = girths.reduce((sum, entry) => sum + entry.growth, 0) / girths.length;
+    if (mean > MOST_GROWTH) corrections.push({ kind: 'scale', share: common });
+    else corrections.push({ kind: 'growth', share: common, growth: growthOfTube(girths) });
   } else {
     const wrong = girths.filter(({ standing }) => standing !== 'good');
     const isAlone = wrong.length === 1 && girths.length >= LEVELS_FOR_SHARE;
@@ -172,6 +173,18 @@ function judgeFilled(read: readonly Read[], context: StuffingContext): Correctio
     girths.some(({ target, standing }) => target.id === id && standing !== 'good');
   const shaped = read.filter(({ target }) => common !== null || !isWrong(target.id));
   return [...corrections, ...shaped.flatMap((entry) => judgeShape(entry, common ?? 0, context))];
+}
+
+/**
+ * Growth of the test tube of this cloth. A girth H grows to H/(1 − kH), k = p/(2πEt) (Laplace's law, Hooke's for the hoop),
+ * so each level tells k = γ/((1 + γ)H); the mean k gives the tube's.
+ */
+function growthOfTube(girths: readonly { readonly target: LevelTarget; readonly growth: number }[]): number {
+  const sum = girths.reduce((total, { target, growth }) => {
+    return total + growth / ((1 + growth) * target.emptyGirth);
+  }, 0);
+  const drawn = (sum / girths.length) * Math.PI * TEST_TUBE_DIAMETER;
+  return drawn / (1 - drawn);
 }
 
 /** The share all have in common; null when they differ, are too few, or it is too small to be one. */

@@ -31,8 +31,8 @@ export function wordCorrection(
     case 'growth': {
       const { share, growth } = correction;
       return {
-        title: `The cloth has grown by ${percent(growth)}`,
-        text: `Every girth is over by about the same share (${percent(share)}), so it is the cloth, not the filling. Type ${percent(growth)} as measured growth under Inside and have the form made again; on this form, take filling out until the girths are right.`,
+        title: `The cloth has grown: every girth is over by about ${percent(share)}`,
+        text: `One share everywhere is the cloth, not the filling. A test tube of it would grow by ${percent(growth)}: take that as measured growth, and the panels are cut smaller. On this form, take filling out until the girths are right.`,
       };
     }
     case 'scale':

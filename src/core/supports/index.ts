@@ -1,6 +1,12 @@
 export { allowanceOfCover } from './board-pieces.ts';
 export { CAUTIONS, type Caution } from './cautions.ts';
-export { cutGirth, doesTakeOff, growthOfGirth, outsideOfCloth } from './cloth-growth.ts';
+export {
+  cutGirth,
+  doesTakeOff,
+  growthOfGirth,
+  outsideOfCloth,
+  TEST_TUBE_DIAMETER,
+} from './cloth-growth.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
 export { insideInputs } from './inside-pieces.ts';
