@@ -17,8 +17,9 @@ const project = readDemo('average');
 describe('strain of the average body, hollows bridged, 20 000 triangles', () => {
   it.each([
     ['upright12', 0.022, 0.035],
-    // The goal is 1.6 %; 1.63 % was reached with lines that suit a rounded back as well (1.58 % without).
-    ['upright12Bust', 0.0165, 0.03],
+    // The goal is 1.6 %, and not met: 1.73 % with a back line that keeps near the shoulder blade. Lines that gave 1.63 %, and
+    // 1.58 % on this body alone, swept out along the armhole and left a sliver there that nobody would sew.
+    ['upright12Bust', 0.0175, 0.03],
     ['upright16', 0.017, 0.032],
   ])(
     '%s',

@@ -140,39 +140,38 @@ export const outerBack: SeamLine = {
   ],
 };
 
-/** With a bust seam across them the lines over the bust may run straighter, and further out on the shoulder. */
+/** With a bust seam across them the lines over the bust may run straighter. */
 export const princessFrontBust: SeamLine = {
   ...princessFront,
   through: [
-    between('Front', 0.4),
+    between('Front', 0.41),
     between('Front', 0.4, 'hip'),
     between('Front', 0.31, 'waist'),
-    { landmark: 'bustPointRight', level: 'underbust', u: -0.04 },
-    { landmark: 'bustPointRight', u: -0.07 },
-    onShoulder(0.46),
+    { landmark: 'bustPointRight', level: 'underbust', u: -0.035 },
+    { landmark: 'bustPointRight', u: -0.04 },
+    onShoulder(0.58),
   ],
 };
 
 export const princessBackBust: SeamLine = {
   ...princessBack,
   through: [
-    between('Back', 0.35),
-    between('Back', 0.35, 'hip'),
-    between('Back', 0.32, 'waist'),
-    { landmark: 'bladePointRight', u: 0.21 },
-    { landmark: 'armBreakBackRight', u: -0.2 },
-    onShoulder(0.46),
+    between('Back', 0.4),
+    between('Back', 0.39, 'hip'),
+    between('Back', 0.37, 'waist'),
+    { landmark: 'bladePointRight', u: 0.04 },
+    onShoulder(0.58),
   ],
 };
 
 export const outerFrontBust: SeamLine = {
   ...outerFront,
   through: [
-    between('Front', 0.72),
+    between('Front', 0.71),
     between('Front', 0.7, 'hip'),
-    between('Front', 0.68, 'waist'),
-    between('Front', 0.61, 'bust'),
-    { armhole: 0.205 },
+    between('Front', 0.7, 'waist'),
+    between('Front', 0.55, 'bust'),
+    { armhole: 0.18 },
   ],
 };
 
@@ -180,9 +179,9 @@ export const outerBackBust: SeamLine = {
   ...outerBack,
   through: [
     between('Back', 0.57),
-    between('Back', 0.58, 'hip'),
+    between('Back', 0.56, 'hip'),
     between('Back', 0.63, 'waist'),
-    between('Back', 0.71, 'bust'),
+    between('Back', 0.715, 'bust'),
     { armhole: 0.86 },
   ],
 };
