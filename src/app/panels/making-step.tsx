@@ -37,13 +37,13 @@ export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: 
             {step.isOptional && <span className="quiet"> (may be left out)</span>}
           </span>
         </summary>
-        {(isOpen || isShown) && <StepBody step={step} waitsFor={isDone ? [] : waitsFor} />}
+        {(isOpen || isShown) && <StepBody step={step} waitsFor={isDone ? [] : waitsFor} isShown={isShown} />}
       </details>
     </li>
   );
 }
 
-function StepBody({ step, waitsFor }: Pick<MakingStepProps, 'step' | 'waitsFor'>) {
+function StepBody({ step, waitsFor, isShown }: Pick<MakingStepProps, 'step' | 'waitsFor' | 'isShown'>) {
   return (
     <div className="step-body">
       {waitsFor.length > 0 && (
@@ -52,7 +52,7 @@ function StepBody({ step, waitsFor }: Pick<MakingStepProps, 'step' | 'waitsFor'>
       {step.text.map((text) => (
         <p key={text}>{text}</p>
       ))}
-      <Pieces step={step} />
+      <Pieces step={step} showsAll={isShown} />
       <Seams seams={step.seams} />
       <Checks step={step} />
       {step.cautions.map(({ id, title, text }) => (
@@ -81,11 +81,11 @@ function usePointing(points: Highlight | null) {
   };
 }
 
-function Pieces({ step }: { readonly step: WorkStep }) {
+function Pieces({ step, showsAll }: { readonly step: WorkStep; readonly showsAll: boolean }) {
   const [isWhole, setIsWhole] = useState(false);
   const most = 12;
   if (step.pieces.length === 0) return null;
-  const shown = isWhole ? step.pieces : step.pieces.slice(0, most);
+  const shown = isWhole || showsAll ? step.pieces : step.pieces.slice(0, most);
   const rest = step.pieces.length - shown.length;
   return (
     <ul className="step-pieces" aria-label="Pieces">
