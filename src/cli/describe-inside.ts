@@ -35,10 +35,13 @@ export function describeInside(inside: ReportInside, unit: DisplayUnit): string 
     ]),
   );
   const { pole, stand, webPlaces } = inside;
+  const taken = inside.levels.filter(({ takenOff }) => takenOff > 0);
+  const takenOff = taken.map(({ id, takenOff: mm }) => `${id} ${mm.toFixed(1)} mm`).join(', ');
   const places = webPlaces === 'seams' ? 'sewn into the seams' : 'sewn to lines drawn on the panels';
   const words = [
     `Webs ${places}. Pole sleeve ${formatLength(pole.sleeveFlatWidth, unit)} wide laid flat; ${formatLength(pole.insideForm, unit)} of pole between the plates.`,
     `Stand: tips at ${stand.tipAngleDeg.toFixed(1)}° or a push of ${stand.pushForce.toFixed(0)} N at bust height; the pole leans ${stand.lean.toFixed(1)} mm. Ballast needed: ${stand.ballast.toFixed(1)} kg.`,
+    ...(taken.length > 0 ? [`Taken off the panels for growth and layers: ${takenOff}.`] : []),
   ];
   const cautions = inside.cautions.map(({ title, text }) => `${title}: ${text}`);
   return [levels, '', ...words, '', materials, '', 'Take care', ...cautions].join('\n');
