@@ -46,6 +46,17 @@ test('another body is laid over this one with the differences by level', async (
   const shown = ((await row.getByRole('cell').first().textContent()) ?? '').split(' ')[0];
   expect(Math.abs(Number(shown) - other.body.measures.waistGirth / 10)).toBeLessThan(0.3);
   await expect.poll(async () => Buffer.compare(await picture(page).screenshot(), before)).not.toBe(0);
+  // The map of distances is a picture that can be drawn, with figures that agree with the waist: a rounder waist by 11 cm
+  // lies inside by about 11 / 2π cm there, and by more elsewhere.
+  const map = view.getByRole('img', { name: /coloured by how far Pim Vardy/ });
+  await expect.poll(() => map.evaluate((image: HTMLImageElement) => image.naturalWidth)).toBeGreaterThan(100);
+  const figure = async (name: string) =>
+    Number.parseFloat(
+      (await view.locator('dl div').filter({ hasText: name }).locator('dd').textContent()) ?? '',
+    );
+  const meanInside = (76.5 - other.body.measures.waistGirth / 10) / (2 * Math.PI);
+  expect(await figure('At most inside')).toBeGreaterThan(meanInside);
+  expect(await figure('On average')).toBeLessThan(await figure('At most inside'));
   await view.getByRole('button', { name: 'Stop comparing' }).click();
   await expect(row).toHaveCount(0);
   expect(complaints).toEqual([]);

@@ -1,6 +1,7 @@
 import { useMemo, useRef } from 'react';
 import { formatLength } from '../../core/base/index.ts';
 import { compareBodies } from '../../core/body/index.ts';
+import { DistanceMap } from './distance-map.tsx';
 import { signedLength } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
 import { useDemoCards } from './use-demo-cards.ts';
@@ -57,6 +58,7 @@ export function CompareView() {
         )}
       </div>
       {ghost && <Differences />}
+      {ghost && <DistanceMap />}
     </section>
   );
 }

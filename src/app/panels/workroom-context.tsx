@@ -1,5 +1,6 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
+import type { Body } from '../../core/body/index.ts';
 import {
   type Actions,
   type AppState,
@@ -23,6 +24,14 @@ export interface FileWish {
   readonly only?: string;
 }
 
+/** How far another body lies from this one, mm; `picture` is an SVG file. */
+export interface DistancePicture {
+  readonly rms: number;
+  readonly mostOutside: number;
+  readonly mostInside: number;
+  readonly picture: string;
+}
+
 /** The bodies kept in this browser; every call may be refused, with a reason. */
 export interface BodyCabinet {
   list(): Promise<readonly KeptBody[]>;
@@ -44,6 +53,8 @@ export interface Services {
   readonly bodies: BodyCabinet;
   /** Lays the body of another project over this one. */
   compareWith(text: string, fileName: string): Promise<void>;
+  /** How far the second body lies from the first, mm, with an SVG picture; null when it cannot be told. */
+  pictureDistance(before: Body, after: Body): Promise<DistancePicture | null>;
   /** What this browser kept before, newest first. */
   listEarlierStates(): readonly EarlierState[];
   saveProject(): Promise<void>;

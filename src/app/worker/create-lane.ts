@@ -5,6 +5,7 @@ import type { Form, FormFile, PreviewOptions, SeamPreview } from '../../core/pip
 import type { Project } from '../../core/project/index.ts';
 import { CallDropped, linkWorker } from './link-worker.ts';
 import {
+  type DistancePicture,
   type FileOptions,
   type FormWorker,
   issueOfDefect,
@@ -22,6 +23,8 @@ export interface Lane {
   previewSeams(project: Project, options: PreviewOptions): Promise<Result<SeamPreview> | null>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
   shapeBody(project: Project): Promise<Body | null>;
+  /** `null` when it could not be made. */
+  pictureDistance(before: Body, after: Body): Promise<DistancePicture | null>;
   scatterBody(project: Project): Promise<Float64Array | null>;
   stop(): void;
 }
@@ -84,6 +87,8 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
     outlineShape: (project, category, choice) =>
       link.ask((remote) => remote.outlineShape(project, category, choice)).catch(() => null),
     shapeBody: (project) => link.ask((remote) => remote.shapeBody(project)).catch(() => null),
+    pictureDistance: (before, after) =>
+      link.ask((remote) => remote.pictureDistance(before, after)).catch(() => null),
     scatterBody: (project) => link.ask((remote) => remote.scatterBody(project)).catch(() => null),
 
     stop() {

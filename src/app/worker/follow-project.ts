@@ -24,6 +24,7 @@ export interface Follower {
   previewSeams: Lane['previewSeams'];
   outlineShape: Lane['outlineShape'];
   shapeBody: Lane['shapeBody'];
+  pictureDistance: Lane['pictureDistance'];
   scatterBody: Lane['scatterBody'];
 }
 
@@ -86,6 +87,7 @@ export function followProject(
     // On the full lane, so that typing is never kept waiting.
     outlineShape: full.outlineShape,
     shapeBody: full.shapeBody,
+    pictureDistance: full.pictureDistance,
     scatterBody: quick.scatterBody,
   };
 }

@@ -2,12 +2,14 @@ import { expose } from 'comlink';
 import fontUrl from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url';
 import { failure, type Result, success } from '../../core/base/index.ts';
 import { type Body, fitBody } from '../../core/body/index.ts';
+import { writeSvg } from '../../core/export/index.ts';
 import {
   createPipeline,
   exportForm,
   type Form,
   type FormFile,
   type MakeOptions,
+  mapDistance,
   readCutting,
 } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -117,6 +119,11 @@ const service: FormWorker = {
     // Not by the pipeline, which would forget the body it is working on.
     const body = fitBody(project.body);
     return body.ok ? body.value : null;
+  },
+
+  pictureDistance(before, after) {
+    const { drawing, ...figures } = mapDistance(before, after);
+    return { ...figures, picture: writeSvg(drawing) };
   },
 
   scatterBody(project): Float64Array | null {

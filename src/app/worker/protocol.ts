@@ -26,6 +26,14 @@ export type OnProgress = (fraction: number, stage: StageId, what: string) => voi
 /** Polylines n × 3 mm by layout id. */
 export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
 
+/** How far a second body lies from a first one, mm; `picture` is an SVG file of the first from three sides. */
+export interface DistancePicture {
+  readonly rms: number;
+  readonly mostOutside: number;
+  readonly mostInside: number;
+  readonly picture: string;
+}
+
 /** Calls the second worker answers: single panels, for the worker that started it. */
 export interface PanelWorker {
   isReady(): boolean;
@@ -46,6 +54,7 @@ export interface FormWorker {
   outlineShape(project: Project, category: string, choice: string | null): Float64Array | null;
   /** The body only, for comparing; null when it has none. */
   shapeBody(project: Project): Body | null;
+  pictureDistance(before: Body, after: Body): DistancePicture;
   /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
   scatterBody(project: Project): Float64Array | null;
 }
