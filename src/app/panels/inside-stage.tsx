@@ -8,7 +8,7 @@ import { signedLength } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
 
-const CARES = ['tipping', 'lifting', 'magnets', 'dust', 'fire'];
+const CARES = ['blades', 'iron', 'glue', 'dust', 'magnets', 'tipping', 'lifting', 'fire', 'rigging'];
 
 /** What holds the filled form in shape and carries it: webs, pole, plates, stand, and what to buy. */
 export function InsideStage() {
@@ -39,6 +39,7 @@ export function InsideStage() {
 const CHOICES = [
   { id: 'tubeDiameter', label: 'Pole, outside', usual: 25, limits: { min: 5, max: 200 } },
   { id: 'boardThickness', label: 'Plate thickness', usual: 8, limits: { min: 1, max: 30 } },
+  { id: 'coverThickness', label: 'Layers over the shell', usual: 0, limits: { min: 0, max: 40 } },
 ] as const;
 
 function InsideChoices() {

@@ -30,7 +30,11 @@ export interface EditActions {
   setChecking(entries: readonly CheckingEntry[], label: string): void;
   setLengthBlend(blend: number): void;
   /** mm, growth as a fraction; `null` goes back to the usual. */
-  setInside(id: 'tubeDiameter' | 'boardThickness' | 'measuredGrowth', mm: number | null, label: string): void;
+  setInside(
+    id: 'tubeDiameter' | 'boardThickness' | 'coverThickness' | 'measuredGrowth',
+    mm: number | null,
+    label: string,
+  ): void;
   /** Changes between `beginEdit` and `endEdit` become one undo step. */
   beginEdit(): void;
   endEdit(): void;
