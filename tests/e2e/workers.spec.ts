@@ -1,0 +1,30 @@
+import { expect, type Page, test } from '@playwright/test';
+import { openApp, waitForFullForm } from './open-app.ts';
+
+const status = (page: Page) => page.locator('p[role="status"]');
+
+async function openDemo(page: Page, name: RegExp): Promise<void> {
+  await page.getByRole('button', { name: 'Demo bodies' }).click();
+  await page.getByRole('dialog', { name: 'Demo bodies' }).getByRole('button', { name }).click();
+  await expect(page.getByLabel('Name of this project')).toHaveValue(name);
+}
+
+test('demos opened one after the other, stopped and taken up again, come to the full form of the last', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  const names = [/Corvin Hale/, /Pim Vardy/, /Maren Ostley/, /Corvin Hale/, /Pim Vardy/];
+  for (const [k, name] of names.entries()) {
+    await openDemo(page, name);
+    await page.waitForTimeout(300 * k);
+  }
+  await waitForFullForm(page);
+
+  // One not opened before, so that its panels are not known yet.
+  await openDemo(page, /Oriel Bexcombe/);
+  await expect(status(page)).toContainText('Unrolling the panels');
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await page.getByRole('button', { name: 'Work it out again' }).click();
+  await waitForFullForm(page);
+  expect(complaints).toEqual([]);
+});
