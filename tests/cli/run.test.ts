@@ -47,6 +47,7 @@ describe('loftseam make', () => {
         'panels.glb',
         'panels.svg',
         'report.json',
+        'test-tube.svg',
         'webs.svg',
       ],
     ]);

@@ -78,7 +78,16 @@ describe('makeForm', () => {
     };
     const [first, second] = [await make(), await make()];
     expect(first.map((file) => file.name)).toEqual([
-      ...['panels.svg', 'webs.svg', 'card.svg', 'covers.svg', 'foam.svg', 'report.json', 'body.glb'],
+      ...[
+        'panels.svg',
+        'webs.svg',
+        'card.svg',
+        'covers.svg',
+        'foam.svg',
+        'test-tube.svg',
+        'report.json',
+        'body.glb',
+      ],
     ]);
     expect(second).toEqual(first);
   });

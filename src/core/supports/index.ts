@@ -32,6 +32,5 @@ export {
   solveSection,
 } from './solve-section.ts';
 export { radiusOfFreeSleeve, type SpanArc, solveSpanArc } from './span-arc.ts';
-export { TEST_TUBE_GIRTH } from './test-tube.ts';
 export type * from './types.ts';
 export { type FlatStrip, unrollStrip } from './unroll-strip.ts';

@@ -6,7 +6,7 @@ const HEIGHT = 300;
 const MEASURED_AT = [100, 150, 200] as const;
 
 /** Girth of the empty tube, mm: what the measured girth is compared with. */
-export const TEST_TUBE_GIRTH = Math.PI * TEST_TUBE_DIAMETER;
+const TEST_TUBE_GIRTH = Math.PI * TEST_TUBE_DIAMETER;
 
 /**
  * A tube to sew from the shell's own cloth and interfacing before the form is cut, grain upright as in the panels, with two
