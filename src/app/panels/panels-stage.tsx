@@ -1,6 +1,7 @@
 import { isFormBehind } from '../store/index.ts';
 import { DownloadList } from './download-list.tsx';
 import { FlatView } from './flat-view.tsx';
+import { GrainTurn } from './grain-turn.tsx';
 import { PanelTable } from './panel-table.tsx';
 import { SeamAllowance } from './seam-allowance.tsx';
 import { SeamTable } from './seam-table.tsx';
@@ -28,6 +29,7 @@ export function PanelsStage() {
               <DownloadList />
               <CuttingChoices />
             </div>
+            <GrainTurn form={form} />
             <SeamWalk form={form} />
             <section aria-labelledby="seams-title">
               <h3 id="seams-title">Seams</h3>

@@ -22,6 +22,8 @@ export interface EditActions {
   setAllowance(mm: number): void;
   /** `undefined` goes back to the usual. */
   setCloth(change: Changes<Project['cloth']>, label: string): void;
+  /** Turns the grain of panels, radians from upright, to the left as the piece is seen; 0 = upright again. */
+  setGrain(turns: Readonly<Record<string, number>>, label: string): void;
   /** Paper, printer, cutting machine; `undefined` goes back to the usual. */
   setCutting(change: Changes<Project['cutting']>, label: string): void;
   /** Ticks a step of the order of work, or takes the tick away. */
@@ -123,6 +125,13 @@ export function createEditActions(store: AppStore): EditActions {
     setCloth: (wishes, label) =>
       change(`Set ${label}`, (project) => {
         const cloth = withChanges(project.cloth, wishes);
+        return cloth === project.cloth ? project : { ...project, cloth };
+      }),
+    setGrain: (turns, label) =>
+      change(`Turn the grain of ${label}`, (project) => {
+        const entries = Object.entries({ ...project.cloth.grain, ...turns }).filter(([, turn]) => turn !== 0);
+        const grain = entries.length > 0 ? Object.fromEntries(entries) : undefined;
+        const cloth = withChanges<Project['cloth']>(project.cloth, { grain });
         return cloth === project.cloth ? project : { ...project, cloth };
       }),
     setCutting: (wishes, label) =>
