@@ -34,7 +34,7 @@ export function measureDirichlet(disk: PreparedDisk, flat: Float64Array): number
 }
 
 /**
- * Adds gradient (into `gradient`, 2 #V) and Hessian (into `values`, four per slot) of the energy.
+ * Adds gradient (into `gradient`, 2 #V) and Hessian (into `values`, four per slot, unless undefined) of the energy.
  * The Hessian is exact; with `isProjected` each element's only possibly negative eigenvalue (the twist) is
  * lifted to zero, which makes the sum positive semidefinite. Returns the energy.
  * In J-space the second derivative is c1 Id + c2 (J⊗C + C⊗J) + c3 C⊗C + c4 ∂C/∂J with C the cofactor of J; the
@@ -45,7 +45,7 @@ export function addDirichlet(
   disk: PreparedDisk,
   flat: Float64Array,
   gradient: Float64Array,
-  values: Float64Array,
+  values: Float64Array | undefined,
   isProjected: boolean,
 ): number {
   const { corners, gradients, areas, triangleCount, slots } = disk;
@@ -96,6 +96,7 @@ export function addDirichlet(
     gradient[ib + 1] += c1 * pby + c4 * qby;
     gradient[ic] += c1 * pcx + c4 * qcx;
     gradient[ic + 1] += c1 * pcy + c4 * qcy;
+    if (!values) continue;
     // 3. Blocks. r = c2 p + c3/2 q makes c2 (p qᵀ + q pᵀ) + c3 q qᵀ = r qᵀ + q rᵀ.
     const c2 = -4 * area * i3;
     const halfC3 = 3 * area * square * i2 * i2;

@@ -5,7 +5,7 @@ import type { StrainField, StrainSummary } from './types.ts';
 /**
  * What the cloth feels going from the flat piece onto the body, per triangle and in sum.
  * `flat`: #V × 2 mm. Principal stretches are the singular values of the flat → body map; strain = stretch − 1.
- * O(#F log #F) for the percentiles. A flipped or collapsed triangle counts in `flipped` and not in the rest.
+ * O(#F). A flipped or collapsed triangle counts in `flipped` and not in the rest.
  */
 export function measureStrain(mesh: Mesh, flat: Float64Array): StrainField {
   const { positions: p, triangles } = mesh;
@@ -23,7 +23,9 @@ export function measureStrain(mesh: Mesh, flat: Float64Array): StrainField {
   let flipped = 0;
   let areaFlat = 0;
   for (let f = 0; f < count; f++) {
-    const [a, b, c] = [triangles[3 * f], triangles[3 * f + 1], triangles[3 * f + 2]];
+    const a = triangles[3 * f];
+    const b = triangles[3 * f + 1];
+    const c = triangles[3 * f + 2];
     const ux = flat[2 * b] - flat[2 * a];
     const uy = flat[2 * b + 1] - flat[2 * a + 1];
     const vx = flat[2 * c] - flat[2 * a];
@@ -39,7 +41,10 @@ export function measureStrain(mesh: Mesh, flat: Float64Array): StrainField {
     const e = x1 * x1 + y1 * y1 + z1 * z1;
     const m = x1 * x2 + y1 * y2 + z1 * z2;
     const g = x2 * x2 + y2 * y2 + z2 * z2;
-    areas[f] = 0.5 * Math.hypot(y1 * z2 - z1 * y2, z1 * x2 - x1 * z2, x1 * y2 - y1 * x2);
+    const nx = y1 * z2 - z1 * y2;
+    const ny = z1 * x2 - x1 * z2;
+    const nz = x1 * y2 - y1 * x2;
+    areas[f] = 0.5 * Math.sqrt(nx * nx + ny * ny + nz * nz);
     areaFlat += double / 2;
     if (!(double > 0)) {
       flipped++;
@@ -57,7 +62,7 @@ export function measureStrain(mesh: Mesh, flat: Float64Array): StrainField {
     const c01 = e * i00 * i01 + m * (i00 * i11 + i01 * i10) + g * i10 * i11;
     const c11 = e * i01 * i01 + 2 * m * i01 * i11 + g * i11 * i11;
     const mean = 0.5 * (c00 + c11);
-    const deviation = Math.hypot(0.5 * (c00 - c11), c01);
+    const deviation = Math.sqrt(0.25 * (c00 - c11) ** 2 + c01 * c01);
     const determinant = (2 * areas[f]) / double;
     const largest = Math.sqrt(mean + deviation);
     major[f] = largest - 1;
@@ -91,29 +96,54 @@ function summarise(
   return { rms: Math.sqrt(squares / (2 * counted)), p95, p99, min, max, flipped, area3d, areaFlat };
 }
 
-/** Percentiles of |strain| over both principal strains, each weighted by its triangle's area. */
+/** Steps of the histogram by which percentiles are found. */
+const STEPS = 512;
+
+/** Percentiles of |strain| over both principal strains, each weighted by its triangle's area. O(#F). */
 function weightedPercentiles(
   major: Float64Array,
   minor: Float64Array,
   areas: Float64Array,
   wanted: readonly number[],
 ): number[] {
-  const size = new Float64Array(2 * areas.length);
+  // 1. Area by size of strain, in equal steps up to the largest.
+  let largest = 0;
+  for (let f = 0; f < areas.length; f++) {
+    if (Number.isNaN(major[f])) continue;
+    largest = Math.max(largest, Math.abs(major[f]), Math.abs(minor[f]));
+  }
+  const perSize = (STEPS - 1) / (largest || 1);
+  const stepArea = new Float64Array(STEPS);
   let total = 0;
   for (let f = 0; f < areas.length; f++) {
-    size[2 * f] = Math.abs(major[f]);
-    size[2 * f + 1] = Math.abs(minor[f]);
-    if (!Number.isNaN(major[f])) total += 2 * areas[f];
+    if (Number.isNaN(major[f])) continue;
+    stepArea[Math.floor(Math.abs(major[f]) * perSize)] += areas[f];
+    stepArea[Math.floor(Math.abs(minor[f]) * perSize)] += areas[f];
+    total += 2 * areas[f];
   }
-  const order = Uint32Array.from(size.keys()).filter((k) => !Number.isNaN(size[k]));
-  order.sort((i, j) => size[i] - size[j]);
-  const found: number[] = [];
-  let sum = 0;
-  for (let k = 0; k < order.length && found.length < wanted.length; k++) {
-    sum += areas[order[k] >> 1];
-    while (found.length < wanted.length && sum >= wanted[found.length] * total * (1 - 1e-12))
-      found.push(size[order[k]]);
+  // 2. Only the step that holds a percentile is sorted.
+  return wanted.map((share) => {
+    const goal = share * total * (1 - 1e-12);
+    let sum = 0;
+    let step = 0;
+    while (step < STEPS - 1 && sum + stepArea[step] < goal) sum += stepArea[step++];
+    return total > 0 ? findWithin(step, goal - sum) : Number.NaN;
+  });
+
+  function findWithin(step: number, goal: number): number {
+    const inside: { readonly size: number; readonly area: number }[] = [];
+    for (let f = 0; f < areas.length; f++) {
+      for (const strain of [major[f], minor[f]]) {
+        const size = Math.abs(strain);
+        if (Math.floor(size * perSize) === step) inside.push({ size, area: areas[f] });
+      }
+    }
+    inside.sort((a, b) => a.size - b.size);
+    let sum = 0;
+    for (const { size, area } of inside) {
+      sum += area;
+      if (sum >= goal) return size;
+    }
+    return inside[inside.length - 1]?.size ?? Number.NaN;
   }
-  while (found.length < wanted.length) found.push(Number.NaN);
-  return found;
 }

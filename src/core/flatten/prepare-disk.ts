@@ -71,7 +71,9 @@ export function prepareDisk(mesh: Mesh, path = 'mesh'): Result<PreparedDisk> {
   const pattern = patternFromPairs(vertexCount, coupledPairs(metric.corners, boundary));
   const slots = new Int32Array(triangleCount * 6);
   for (let f = 0; f < triangleCount; f++) {
-    const [a, b, c] = [metric.corners[3 * f], metric.corners[3 * f + 1], metric.corners[3 * f + 2]];
+    const a = metric.corners[3 * f];
+    const b = metric.corners[3 * f + 1];
+    const c = metric.corners[3 * f + 2];
     slots[6 * f] = findSlot(pattern, a, a);
     slots[6 * f + 1] = findSlot(pattern, b, b);
     slots[6 * f + 2] = findSlot(pattern, c, c);
@@ -124,8 +126,9 @@ function measureMetric(mesh: Mesh): Metric {
   const areas = new Float64Array(count);
   let totalArea = 0;
   for (let f = 0; f < count; f++) {
-    const ids = [triangles[3 * f], triangles[3 * f + 1], triangles[3 * f + 2]];
-    const [a, b, c] = ids;
+    const a = triangles[3 * f];
+    const b = triangles[3 * f + 1];
+    const c = triangles[3 * f + 2];
     const ux = p[3 * b] - p[3 * a];
     const uy = p[3 * b + 1] - p[3 * a + 1];
     const uz = p[3 * b + 2] - p[3 * a + 2];
@@ -142,22 +145,22 @@ function measureMetric(mesh: Mesh): Metric {
     areas[f] = double / 2;
     totalArea += double / 2;
     // ∇φ = left normal of the opposite edge / 2A.
-    const g = [
-      -height / double,
-      (along - length) / double,
-      height / double,
-      -along / double,
-      0,
-      length / double,
-    ];
-    const rank = [0, 1, 2].sort((i, j) => ids[i] - ids[j]);
-    for (let k = 0; k < 3; k++) {
-      corners[3 * f + k] = ids[rank[k]];
-      gradients[6 * f + 2 * k] = g[2 * rank[k]];
-      gradients[6 * f + 2 * k + 1] = g[2 * rank[k] + 1];
-    }
+    setCorner(f, rankOf(a, b, c), a, -height / double, (along - length) / double);
+    setCorner(f, rankOf(b, a, c), b, height / double, -along / double);
+    setCorner(f, rankOf(c, a, b), c, 0, length / double);
   }
   return { corners, gradients, areas, totalArea };
+
+  function setCorner(f: number, rank: number, vertex: number, x: number, y: number): void {
+    corners[3 * f + rank] = vertex;
+    gradients[6 * f + 2 * rank] = x;
+    gradients[6 * f + 2 * rank + 1] = y;
+  }
+}
+
+/** How many of the others come before v. */
+function rankOf(v: number, other: number, another: number): number {
+  return (other < v ? 1 : 0) + (another < v ? 1 : 0);
 }
 
 /** Boundary vertices of a sound disk, in the order `prepareDisk` gives them. O(#F). */

@@ -36,6 +36,12 @@ export interface LayoutOptions {
 /** A step that promises less than this share of the one before: the Hessian hardly changes any more. */
 const FAST = 0.02;
 
+/** Share of the tolerance that a step by a kept factor has to fall below. */
+const KEPT_CARE = 1e-9;
+
+/** Energy per mm² that a step promises: below it the Hessian will hardly change either (a strain change under 1 %). */
+const NEAR = 3e-4;
+
 /** Energy per mm² that a step promises: above it the end is far, and a positive Hessian unlikely where it was not. */
 const FAR = 1e-3;
 
@@ -67,10 +73,10 @@ export function solveLayout(
   let isConverged = false;
   let isFallingFast = false;
   for (; iterations < maxIterations && !isConverged; iterations++) {
-    const energy = system.linearise(flat);
     // 1. The step, by the last factor once more where steps fall off so fast that it will do.
     const keepsFactor: boolean = isFallingFast;
     isFallingFast = false;
+    const energy = keepsFactor ? system.measureGradient(flat) : system.linearise(flat);
     if (!system.findStep(flat, keepsFactor)) break;
     decrement = system.decrement / disk.totalArea;
     // 2. Longest step that lowers the merit function.
@@ -98,12 +104,12 @@ export function solveLayout(
     system.updateMultipliers(flat, t);
     flat.set(system.trial);
     // 3. Done when the step was full and the next one, fallen off like this one or faster, promises next to nothing; a
-    // kept factor falls off more slowly, so there its own promise must be the smaller.
+    // kept factor falls off more slowly and another step by it is cheap, so there its own promise must be far smaller.
     measureRules(rules, flat, system.errors);
     const ratio = Math.min(1, decrement / previousDecrement);
-    const left = keepsFactor ? decrement / FAST : decrement * ratio;
+    const left = keepsFactor ? decrement / KEPT_CARE : decrement * ratio;
     isConverged = t === 1 && left <= tolerance && system.largestError() <= lengthTolerance;
-    isFallingFast = t === 1 && ratio < FAST;
+    isFallingFast = t === 1 && (ratio < FAST || (decrement < NEAR && !keepsFactor));
     previousDecrement = decrement;
   }
   measureRules(rules, flat, system.errors);
@@ -187,6 +193,18 @@ class LayoutSystem {
       addRules(this.rules, flat, gradient, disk.values, this.errors, isProjected) +
       addBending(this.bending, flat, gradient, disk.values, isProjected);
     applyPins(this.pins, gradient, disk.values);
+    return energy;
+  }
+
+  /** As `linearise`, without the Hessian's largest part: enough when the last factor is kept. */
+  measureGradient(flat: Float64Array): number {
+    const { disk, gradient } = this;
+    gradient.fill(0);
+    const energy =
+      addDirichlet(disk, flat, gradient, undefined, false) +
+      addRules(this.rules, flat, gradient, disk.values, this.errors, false) +
+      addBending(this.bending, flat, gradient, disk.values, false);
+    for (const i of this.pins.unknowns) gradient[i] = 0;
     return energy;
   }
 

@@ -1,16 +1,73 @@
 import { analyseLdlt, findSlot, Ldlt } from '../math/index.ts';
+import { approachIsometry } from './approach-isometry.ts';
 import { measureDirichlet } from './dirichlet-energy.ts';
 import type { PreparedDisk } from './prepare-disk.ts';
 import { applyPins, findPinnedEntries } from './solve-layout.ts';
 
+/** A triangle of a projected panel is not narrowed to less than this share. */
+const LEAST_PROJECTED = 0.2;
+
+/** Excess energy per mm² above which a start from a projection counts as stuck. */
+const STUCK = 0.5;
+
 /**
- * First layout without flips: least squares conformal map, or, where that flips a triangle, Tutte's.
- * #V × 2 mm, `pinA` → `pinB` along +x, scaled to the least symmetric Dirichlet energy.
+ * First layout without flips, close to the least strain: the panel's view from in front made as rigid as it becomes in a
+ * few rounds; where parts of it face away or the rounds get stuck, the least squares conformal map, and where that flips
+ * a triangle, Tutte's, treated alike. #V × 2 mm, `pinA` at the origin, `pinB` on the +x axis.
  */
 export function startLayout(disk: PreparedDisk): Float64Array {
+  const seen = layProjected(disk);
+  if (seen) {
+    approachIsometry(disk, seen);
+    if (measureDirichlet(disk, seen) < (4 + STUCK) * disk.totalArea) return turnToPins(disk, seen);
+  }
   const conformal = layConformal(disk);
-  if (Number.isFinite(measureDirichlet(disk, conformal))) return scaleToLeastEnergy(disk, conformal);
-  return scaleToLeastEnergy(disk, turnToPins(disk, layTutte(disk)));
+  const isSound = Number.isFinite(measureDirichlet(disk, conformal));
+  const flat = scaleToLeastEnergy(disk, isSound ? conformal : turnToPins(disk, layTutte(disk)));
+  approachIsometry(disk, flat);
+  return turnToPins(disk, flat);
+}
+
+/** Parallel projection along the mean normal, `pinA` at the origin; undefined when a triangle is seen too much aslant. */
+function layProjected(disk: PreparedDisk): Float64Array | undefined {
+  const { mesh, pinA, vertexCount, triangleCount } = disk;
+  const p = mesh.positions;
+  const normals = new Float64Array(3 * triangleCount);
+  const mean = [0, 0, 0];
+  for (let f = 0; f < triangleCount; f++) {
+    const a = 3 * mesh.triangles[3 * f];
+    const b = 3 * mesh.triangles[3 * f + 1];
+    const c = 3 * mesh.triangles[3 * f + 2];
+    for (let k = 0; k < 3; k++) {
+      const i = (k + 1) % 3;
+      const j = (k + 2) % 3;
+      const n = (p[b + i] - p[a + i]) * (p[c + j] - p[a + j]) - (p[b + j] - p[a + j]) * (p[c + i] - p[a + i]);
+      normals[3 * f + k] = n;
+      mean[k] += n;
+    }
+  }
+  const [x, y, z] = scaled(mean);
+  for (let f = 0; f < triangleCount; f++) {
+    const [i, j, k] = [normals[3 * f], normals[3 * f + 1], normals[3 * f + 2]];
+    if (!(i * x + j * y + k * z > LEAST_PROJECTED * Math.hypot(i, j, k))) return undefined;
+  }
+  // Two axes square to the mean normal, seen counter-clockwise.
+  const right = scaled(Math.abs(z) < 0.9 ? [-y, x, 0] : [0, -z, y]);
+  const up = [y * right[2] - z * right[1], z * right[0] - x * right[2], x * right[1] - y * right[0]];
+  const flat = new Float64Array(2 * vertexCount);
+  for (let v = 0; v < vertexCount; v++) {
+    for (let k = 0; k < 3; k++) {
+      const d = p[3 * v + k] - p[3 * pinA + k];
+      flat[2 * v] += right[k] * d;
+      flat[2 * v + 1] += up[k] * d;
+    }
+  }
+  return flat;
+}
+
+function scaled(v: readonly number[]): number[] {
+  const length = Math.hypot(v[0], v[1], v[2]);
+  return v.map((c) => c / length);
 }
 
 /**

@@ -42,7 +42,7 @@ export function analyseLdlt(pattern: SparsePattern, blockSize: 1 | 2, order?: In
   const tree = eliminationTree(upper, pattern.size);
   const post = postorder(tree);
   const ordered = post.map((k) => first[k]);
-  const fundamental = findSupernodes(permutedRows(pattern, ordered), pattern.size);
+  const fundamental = findSupernodes(permutedRows(pattern, ordered), pattern.size, WIDEST / blockSize);
   const merged = mergeSmallSupernodes(fundamental, blockSize);
   const finalOrder = merged.oldPosition.map((k) => ordered[k]);
   return layOut(pattern, blockSize, finalOrder, merged);
@@ -139,8 +139,11 @@ interface Supernodes {
   readonly parent: Int32Array;
 }
 
+/** Columns of a supernode, in numbers: its panel's rows stay in the nearest cache while it is factored. */
+const WIDEST = 64;
+
 /** Groups columns with nested row sets, from the postordered lower triangle. */
-function findSupernodes(lower: RowLists, size: number): Supernodes {
+function findSupernodes(lower: RowLists, size: number, widest: number): Supernodes {
   // 1. Row sets of all columns, children merged into parents.
   const columns = transpose(lower, size);
   const structure: Int32Array[] = new Array(size);
@@ -173,14 +176,15 @@ function findSupernodes(lower: RowLists, size: number): Supernodes {
       if (c === j - 1 && below.length === count + 1 && childNext[c] < 0 && childHead[j] === c)
         isContinued = true;
     }
-    structure[j] = scratch.slice(0, count).sort();
+    // A run's next column has the rows of the one before, which are in order already.
+    structure[j] = isContinued ? structure[j - 1].subarray(1) : scratch.slice(0, count).sort();
     if (count > 0) {
       const p = structure[j][0];
       parent[j] = p;
       childNext[j] = childHead[p];
       childHead[p] = j;
     }
-    if (!isContinued) starts.push(j);
+    if (!isContinued || j - starts[starts.length - 1] >= widest) starts.push(j);
   }
   // 2. Runs of columns become supernodes; the last column's rows are theirs.
   starts.push(size);
@@ -233,7 +237,12 @@ function mergeSmallSupernodes(nodes: Supernodes, blockSize: number): MergedSuper
     const area = both * (both / 2 + nodes.rows[p].length);
     const share = extra / area;
     const columns = both * blockSize;
-    if (columns <= 8 || (columns <= 16 && share < 0.5) || (columns <= 48 && share < 0.12) || share < 0.05) {
+    if (
+      columns <= 4 ||
+      (columns <= 12 && share < 0.3) ||
+      (columns <= 32 && share < 0.1) ||
+      (columns <= WIDEST && share < 0.03)
+    ) {
       into[s] = p;
       width[p] = both;
       zeros[p] = extra;

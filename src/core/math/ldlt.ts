@@ -206,12 +206,20 @@ export class Ldlt {
         out[first + i] = sum;
       }
       row = panelStart[s] + width * width;
-      for (let r = rowStart[s]; r < rowStart[s + 1]; r++) {
-        for (let a = 0; a < blockSize; a++, row += width) {
-          let sum = 0;
-          for (let k = 0; k < width; k++) sum += panels[row + k] * out[first + k];
-          out[rows[r] * blockSize + a] -= sum;
+      for (let r = rowStart[s]; r < rowStart[s + 1]; r++, row += blockSize * width) {
+        const to = rows[r] * blockSize;
+        let sum0 = 0;
+        let sum1 = 0;
+        if (blockSize === 1) for (let k = 0; k < width; k++) sum0 += panels[row + k] * out[first + k];
+        else {
+          for (let k = 0; k < width; k++) {
+            const value = out[first + k];
+            sum0 += panels[row + k] * value;
+            sum1 += panels[row + width + k] * value;
+          }
+          out[to + 1] -= sum1;
         }
+        out[to] -= sum0;
       }
     }
     return out;
@@ -227,10 +235,14 @@ export class Ldlt {
       const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
       for (let i = 0; i < width; i++) gathered[i] = lower[first + i] / pivots[first + i];
       let row = panelStart[s] + width * width;
-      for (let r = rowStart[s]; r < rowStart[s + 1]; r++) {
-        for (let a = 0; a < blockSize; a++, row += width) {
-          const value = lower[rows[r] * blockSize + a];
-          for (let k = 0; k < width; k++) gathered[k] -= panels[row + k] * value;
+      for (let r = rowStart[s]; r < rowStart[s + 1]; r++, row += blockSize * width) {
+        const value0 = lower[rows[r] * blockSize];
+        if (blockSize === 1) for (let k = 0; k < width; k++) gathered[k] -= panels[row + k] * value0;
+        else {
+          const value1 = lower[rows[r] * blockSize + 1];
+          for (let k = 0; k < width; k++) {
+            gathered[k] -= panels[row + k] * value0 + panels[row + width + k] * value1;
+          }
         }
       }
       for (let i = width - 1; i >= 0; i--) {
