@@ -319,6 +319,18 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       });
     },
     pictureDistance: follower.pictureDistance,
+    async unrollCut(wish) {
+      const { project } = store.getState();
+      return project ? follower.unrollCut(project, wish) : null;
+    },
+    async trySeams(lines) {
+      const { project } = store.getState();
+      if (!project) return null;
+      return follower.previewSeams({ ...project, seams: { ...project.seams, lines } }, {});
+    },
+    saveSvg(svg, what) {
+      saveFile(`${fileStem(store.getState().project?.name ?? '')}-${what}.svg`, 'image/svg+xml', svg);
+    },
     listEarlierStates: () => readEarlierStates(shelf),
     async saveProject() {
       const { project, bodyId } = store.getState();

@@ -1,10 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { formatLength } from '../core/base/index.ts';
-import { boundsOfItems, makeLayer, makePath, pageFromUpright, translateItem } from '../core/drawing/index.ts';
 import { writeSvg } from '../core/export/index.ts';
-import { pictureStrain } from '../core/flatten/index.ts';
-import { createPipeline, type FlatRegion, surfaceOfProject, unrollRegion } from '../core/pipeline/index.ts';
+import { createPipeline, picturePatch, surfaceOfProject, unrollRegion } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
@@ -39,7 +37,7 @@ export async function regionCommand(
   if (options.out !== undefined) {
     const target = path.parse(path.resolve(options.out));
     const [written] = await writeFiles(target.dir, [
-      { name: target.base, content: drawRegion(region.value) },
+      { name: target.base, content: writeSvg(picturePatch(region.value, 'Region')) },
     ]);
     stdout.write(`${written}\n`);
   }
@@ -69,22 +67,4 @@ function parsePoints(text: string): number[][] | undefined {
   } catch {
     return undefined;
   }
-}
-
-/** The piece in the colours of its strain, and its outline to cut, without allowance. */
-function drawRegion({ flat, mesh, borderCount }: FlatRegion): string {
-  const margin = 10;
-  const outline = makePath(pageFromUpright(flat.positions.slice(0, 2 * borderCount), 0, 0), {
-    closed: true,
-    id: 'region/sew',
-  });
-  const { minX, minY, maxX, maxY } = boundsOfItems([outline]) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
-  const place = (items: ReturnType<typeof pictureStrain>) =>
-    items.map((item) => translateItem(item, margin - minX, margin - minY));
-  return writeSvg({
-    width: maxX - minX + 2 * margin,
-    height: maxY - minY + 2 * margin,
-    title: 'Region',
-    layers: [makeLayer('picture', place(pictureStrain(flat, mesh))), makeLayer('sew', place([outline]))],
-  });
 }

@@ -2,6 +2,7 @@ import { isFormBehind } from '../store/index.ts';
 import { DownloadList } from './download-list.tsx';
 import { FlatView } from './flat-view.tsx';
 import { GrainTurn } from './grain-turn.tsx';
+import { OwnPiece } from './own-piece.tsx';
 import { PanelTable } from './panel-table.tsx';
 import { SeamAllowance } from './seam-allowance.tsx';
 import { SeamTable } from './seam-table.tsx';
@@ -31,6 +32,7 @@ export function PanelsStage() {
             </div>
             <GrainTurn form={form} />
             <SeamWalk form={form} />
+            <OwnPiece form={form} />
             <section aria-labelledby="seams-title">
               <h3 id="seams-title">Seams</h3>
               <SeamTable />

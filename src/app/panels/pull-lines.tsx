@@ -1,4 +1,5 @@
-import type { ControlPoint, SnappedPlace } from '../../core/seams/index.ts';
+import type { ControlPoint } from '../../core/seams/index.ts';
+import { sayCaught } from '../store/index.ts';
 import { LineTools } from './line-tools.tsx';
 import { percent } from './say-numbers.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -34,7 +35,7 @@ export function PullLines() {
       </ul>
       {preview.snapped && preview.snapped.kind !== 'none' && (
         <p className="quiet" role="status">
-          Caught on {sayPlace(preview.snapped)}.
+          Caught on {sayCaught(preview.snapped.kind, preview.snapped.id)}.
         </p>
       )}
       {refusal && (
@@ -45,14 +46,6 @@ export function PullLines() {
       <LineTools />
     </section>
   );
-}
-
-function sayPlace({ kind, id }: SnappedPlace): string {
-  const words = id.replace(/([A-Z])/g, ' $1').toLowerCase();
-  if (kind === 'centre') return `the centre ${id}`;
-  if (kind === 'armhole') return 'the armhole';
-  if (kind === 'level') return `the ${words} level`;
-  return kind === 'line' ? `the line “${words}”` : `the ${words}`;
 }
 
 function StrainChange() {

@@ -2,6 +2,7 @@ import { formatLength } from '../../core/base/index.ts';
 import { LAYOUTS, type SeamLayout } from '../../core/seams/index.ts';
 import { threadColour } from '../store/index.ts';
 import { LayoutPicture } from './layout-picture.tsx';
+import { OwnLines } from './own-lines.tsx';
 import { PullLines } from './pull-lines.tsx';
 import { percent } from './say-numbers.ts';
 import { typicalStrain } from './typical-strain.ts';
@@ -26,6 +27,7 @@ export function SeamsStage() {
       </fieldset>
       <ChosenLayout />
       <PullLines />
+      <OwnLines />
       <SeamList />
     </div>
   );

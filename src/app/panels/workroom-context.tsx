@@ -1,6 +1,9 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
+import type { Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
+import type { Mesh } from '../../core/mesh/index.ts';
+import type { PanelEdge, SeamLine } from '../../core/seams/index.ts';
 import {
   type Actions,
   type AppState,
@@ -32,6 +35,24 @@ export interface DistancePicture {
   readonly picture: string;
 }
 
+/** A piece of the body as it lies flat; mm, mm², strain as fractions. */
+export interface FlatCut {
+  readonly area: number;
+  readonly length3d: number;
+  readonly lengthFlat: number;
+  readonly rms: number;
+  readonly p95: number;
+  readonly min: number;
+  readonly max: number;
+  /** SVG file. */
+  readonly picture: string;
+}
+
+/** A region drawn on the body as a loop of (u, v), or panels joined. */
+export type CutWish =
+  | { readonly loop: Float64Array }
+  | { readonly joined: { readonly mesh: Mesh; readonly edges: readonly PanelEdge[] } };
+
 /** The bodies kept in this browser; every call may be refused, with a reason. */
 export interface BodyCabinet {
   list(): Promise<readonly KeptBody[]>;
@@ -55,6 +76,12 @@ export interface Services {
   compareWith(text: string, fileName: string): Promise<void>;
   /** How far the second body lies from the first, mm, with an SVG picture; null when it cannot be told. */
   pictureDistance(before: Body, after: Body): Promise<DistancePicture | null>;
+  /** A region or joined panels as one flat piece. */
+  unrollCut(wish: CutWish): Promise<Result<FlatCut> | null>;
+  /** Whether these seam lines can be cut and unrolled; null when asked again meanwhile. */
+  trySeams(lines: readonly SeamLine[]): Promise<Result<unknown> | null>;
+  /** Saves a drawing under the project's name and what it is. */
+  saveSvg(svg: string, what: string): void;
   /** What this browser kept before, newest first. */
   listEarlierStates(): readonly EarlierState[];
   saveProject(): Promise<void>;

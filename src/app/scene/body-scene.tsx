@@ -4,11 +4,12 @@ import { Vector3 } from 'three';
 import { useStore } from 'zustand';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
-import type { Actions, AppStore, GripName } from '../store/index.ts';
+import { type Actions, type AppStore, catchPlace, type DrawnKind, type GripName } from '../store/index.ts';
 import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { GhostBody, SectionLine } from './compare-lines.tsx';
+import { DrawnPoints } from './drawn-points.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
@@ -66,6 +67,8 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const sectionZ = useStore(store, (state) => state.sectionZ);
   const ghost = useStore(store, (state) => state.ghost);
   const thread = useStore(store, (state) => state.thread);
+  const pencil = useStore(store, (state) => state.pencil);
+  const drawing: DrawnKind | null = stage === 'panels' ? 'region' : stage === 'seams' ? 'line' : null;
   const isPulling = stage === 'seams' && seamWork.pull !== null;
   const awaitsForm = stage === 'seams' && seamWork.base === project && formOf !== project;
   const preview = isPulling || awaitsForm ? seamWork.preview : null;
@@ -104,16 +107,27 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   };
   const drag = (panelId: string, event: ThreeEvent<PointerEvent>) => {
     const to = placeOnPanel(form, panelId, event);
+    if (to && drawing && pencil.held) {
+      const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP);
+      actions.holdDrawnPoint(pencil.held.index, point);
+      return;
+    }
     const { pull } = store.getState().seamWork;
     if (to && pull && !pull.isLast) {
       actions.pullGrip({ lineId: pull.lineId, anchor: pull.anchor, to, snapWithin: event.altKey ? 0 : SNAP });
     }
   };
   const picksThread = stage === 'body' && thread.isPicking;
+  const pick = (panelId: string, event: ThreeEvent<MouseEvent>) => {
+    const to = placeOnPanel(form, panelId, event);
+    if (picksThread) actions.pickThreadEnd({ at: event.point.toArray(), name: '' });
+    else if (to && drawing)
+      actions.addDrawnPoint(drawing, catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP));
+  };
 
   return (
     <>
-      <CameraRig view={view} subject={subject} isHeld={isPulling} />
+      <CameraRig view={view} subject={subject} isHeld={isPulling || pencil.held !== null} />
       <PanelSurfaces
         form={form}
         buffers={buffers}
@@ -122,8 +136,8 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
         highlight={highlight}
         pointable={pointable}
         onPoint={actions.pointAt}
-        onDrag={isPulling ? drag : undefined}
-        onPick={picksThread ? (at) => actions.pickThreadEnd({ at, name: '' }) : undefined}
+        onDrag={isPulling || pencil.held ? drag : undefined}
+        onPick={picksThread || pencil.isDown ? pick : undefined}
       />
       {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
       {plates && stage !== 'inside' && (
@@ -143,6 +157,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
           onGrab={grab}
         />
       )}
+      {drawing && <DrawnPoints form={settled} kind={drawing} store={store} actions={actions} />}
       {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
       {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {showsLevels && <LevelLines form={form} normals={normals} highlight={highlight} />}

@@ -24,7 +24,7 @@ interface PanelSurfacesProps {
   /** Follows a pull: triangle corners of the panel and the point on it; absent while nothing is pulled. */
   readonly onDrag?: ((panelId: string, event: ThreeEvent<PointerEvent>) => void) | undefined;
   /** A click on the cloth; absent while clicks mean nothing. */
-  readonly onPick?: ((at: readonly [number, number, number]) => void) | undefined;
+  readonly onPick?: ((panelId: string, event: ThreeEvent<MouseEvent>) => void) | undefined;
 }
 
 /** The cloth, panel by panel; pointing at it lights the panel, or the seam when one is near. */
@@ -58,10 +58,10 @@ export function PanelSurfaces({
   };
   // What lies behind the cloth is not for grabbing.
   const hide = (event: ThreeEvent<PointerEvent>) => event.stopPropagation();
-  const pick = (event: ThreeEvent<MouseEvent>) => {
+  const pick = (event: ThreeEvent<MouseEvent>, id: string) => {
     if (!onPick || event.delta > CLICK_TRAVEL) return;
     event.stopPropagation();
-    onPick(event.point.toArray());
+    onPick(id, event);
   };
   return (
     <group onPointerOut={() => onPoint(null)}>
@@ -72,7 +72,7 @@ export function PanelSurfaces({
           geometry={geometry}
           onPointerMove={(event) => pointAtPanel(event, id)}
           onPointerDown={hide}
-          onClick={pick}
+          onClick={(event) => pick(event, id)}
         >
           <meshPhysicalMaterial
             vertexColors

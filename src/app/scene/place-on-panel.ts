@@ -6,7 +6,7 @@ import type { Form } from '../../core/pipeline/index.ts';
 export function placeOnPanel(
   form: Form,
   panelId: string,
-  event: ThreeEvent<PointerEvent>,
+  event: ThreeEvent<PointerEvent> | ThreeEvent<MouseEvent>,
 ): { readonly u: number; readonly v: number } | null {
   const panel = form.shell.panels.find(({ id }) => id === panelId);
   if (!panel || !event.face) return null;

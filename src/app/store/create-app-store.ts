@@ -4,7 +4,7 @@ import { createStore } from 'zustand/vanilla';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
-export type Undoable = Pick<AppState, 'project' | 'step' | 'bodyId'>;
+export type Undoable = Pick<AppState, 'project' | 'step' | 'bodyId' | 'drawn'>;
 
 export type AppStore = StoreApi<AppState> & { readonly temporal: StoreApi<TemporalState<Undoable>> };
 
@@ -33,17 +33,19 @@ const initialState: AppState = {
   ghost: null,
   seamWork: { base: null, preview: null, before: null, chosen: null, pull: null, refusal: '' },
   thread: { from: null, to: null, isPicking: false },
+  drawn: { region: [], line: [] },
+  pencil: { isDown: false, chosen: null, held: null },
   theme: 'system',
   notice: null,
   keptAt: null,
 };
 
-/** State only; `createActions` holds what can be done with it. Every change of `project` is an undo step. */
+/** State only; `createActions` holds what can be done with it. Every change of `project` or `drawn` is an undo step. */
 export function createAppStore(start: Partial<AppState> = {}): AppStore {
   return createStore<AppState>()(
     temporal((): AppState => ({ ...initialState, ...start }), {
-      partialize: ({ project, step, bodyId }): Undoable => ({ project, step, bodyId }),
-      equality: (a, b) => a.project === b.project,
+      partialize: ({ project, step, bodyId, drawn }): Undoable => ({ project, step, bodyId, drawn }),
+      equality: (a, b) => a.project === b.project && a.drawn === b.drawn,
       limit: UNDO_LIMIT,
     }),
   );

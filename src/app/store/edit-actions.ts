@@ -83,7 +83,17 @@ export function createEditActions(store: AppStore): EditActions {
     openProject(project, step, { id = newBodyId(), isDemo = false } = {}) {
       endEdit();
       const asOpened = isDemo ? project : null;
-      store.setState({ project, step, bodyId: id, asOpened, drafts: {}, highlight: null, failure: null });
+      store.setState({
+        project,
+        step,
+        bodyId: id,
+        asOpened,
+        drafts: {},
+        highlight: null,
+        failure: null,
+        drawn: { region: [], line: [] },
+        pencil: { isDown: false, chosen: null, held: null },
+      });
     },
     renameProject: (name) =>
       change('Rename', (project) => (project.name === name ? project : { ...project, name })),

@@ -1,5 +1,6 @@
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
 export { type Cabinet, type KeptBody, openCabinet } from './cabinet.ts';
+export { catchPlace, sayCaught, surfaceDrawnOn } from './catch-place.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
@@ -15,7 +16,8 @@ export {
   type Shelf,
   setAsideUnreadable,
 } from './keep-project.ts';
-export { type LaidThread, layThread, namedPlaces } from './lay-thread.ts';
+export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
+export { lineFromPoints } from './line-from-points.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
   historyOf,

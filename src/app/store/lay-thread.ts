@@ -54,6 +54,14 @@ const NAMED_PLACES = [
 /** Places with a name, so that a thread can be laid without pointing. */
 export function namedPlaces(form: Form): readonly BodyPlace[] {
   const surface = surfaceOfBody(form.body);
+  return namedChartPlaces(form).map(({ name, u, v }) => {
+    const [x, y, z] = surface.evaluate(Float64Array.of(u, v));
+    return { name, at: [x, y, z] as const };
+  });
+}
+
+/** The same in the body's chart. */
+export function namedChartPlaces(form: Form): readonly { name: string; u: number; v: number }[] {
   const landmarks = form.body.landmarks as Readonly<Record<string, { u: number; v: number } | undefined>>;
   const waist = form.body.levels.find(({ id }) => id === 'waist');
   return NAMED_PLACES.flatMap(([id, name]) => {
@@ -62,9 +70,7 @@ export function namedPlaces(form: Form): readonly BodyPlace[] {
       (waist && id.startsWith('waist')
         ? { u: id.endsWith('Front') ? Math.PI / 2 : -Math.PI / 2, v: waist.v }
         : undefined);
-    if (!chart) return [];
-    const [x, y, z] = surface.evaluate(Float64Array.of(chart.u, chart.v));
-    return [{ name, at: [x, y, z] as const }];
+    return chart ? [{ name, u: chart.u, v: chart.v }] : [];
   });
 }
 

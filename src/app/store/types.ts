@@ -89,6 +89,26 @@ export interface SeamWork {
   readonly refusal: string;
 }
 
+/** A point drawn on the body: angle round it and height over its base, mm. */
+export interface DrawnPoint {
+  readonly u: number;
+  readonly v: number;
+  /** What it caught on; empty when it stands free. */
+  readonly caughtOn: string;
+}
+
+export type DrawnKind = 'region' | 'line';
+
+/** What the person draws on the body point by point: a region to unroll, a line to sew along. */
+export type Drawn = Readonly<Record<DrawnKind, readonly DrawnPoint[]>>;
+
+/** The pencil: whether clicks set points, which point is chosen, and one being dragged. */
+export interface Pencil {
+  readonly isDown: boolean;
+  readonly chosen: number | null;
+  readonly held: { readonly index: number; readonly point: DrawnPoint } | null;
+}
+
 /** What is drawn on the body. */
 export interface Layers {
   readonly levels: boolean;
@@ -147,6 +167,9 @@ export interface AppState {
   readonly sectionZ: number | null;
   readonly ghost: Ghost | null;
   readonly thread: Thread;
+  /** Undo brings it back too. */
+  readonly drawn: Drawn;
+  readonly pencil: Pencil;
   readonly seamWork: SeamWork;
   readonly theme: Theme;
   readonly notice: Notice | null;

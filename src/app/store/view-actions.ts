@@ -34,7 +34,8 @@ export interface ViewActions {
 /** What is looked at and how; never an undo step. */
 export function createViewActions(store: AppStore): ViewActions {
   return {
-    goTo: (stage) => store.setState({ stage, highlight: null }),
+    goTo: (stage) =>
+      store.setState({ stage, highlight: null, pencil: { isDown: false, chosen: null, held: null } }),
     pointAt(highlight) {
       const now = store.getState().highlight;
       if (now?.kind === highlight?.kind && now?.id === highlight?.id) return;

@@ -5,8 +5,10 @@ import type { Form, FormFile, PreviewOptions, SeamPreview } from '../../core/pip
 import type { Project } from '../../core/project/index.ts';
 import { CallDropped, linkWorker } from './link-worker.ts';
 import {
+  type CutWish,
   type DistancePicture,
   type FileOptions,
+  type FlatCut,
   type FormWorker,
   issueOfDefect,
   type LayoutLines,
@@ -21,6 +23,7 @@ export interface Lane {
   sketchLayouts(project: Project): Promise<LayoutLines>;
   /** `null` when a later call came before this one's turn. */
   previewSeams(project: Project, options: PreviewOptions): Promise<Result<SeamPreview> | null>;
+  unrollCut(project: Project, wish: CutWish): Promise<Result<FlatCut>>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
   shapeBody(project: Project): Promise<Body | null>;
   /** `null` when it could not be made. */
@@ -83,6 +86,11 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
       previewUnderWay = preview;
       return await preview;
     },
+
+    unrollCut: (project, wish) =>
+      link
+        .ask((remote) => remote.unrollCut(project, wish))
+        .catch((error): Result<FlatCut> => failure([issueOfDefect(error)])),
 
     outlineShape: (project, category, choice) =>
       link.ask((remote) => remote.outlineShape(project, category, choice)).catch(() => null),

@@ -22,6 +22,7 @@ export interface Follower {
   sketchLayouts: Lane['sketchLayouts'];
   /** For dragging a seam: see `PreviewSeams`. */
   previewSeams: Lane['previewSeams'];
+  unrollCut: Lane['unrollCut'];
   outlineShape: Lane['outlineShape'];
   shapeBody: Lane['shapeBody'];
   pictureDistance: Lane['pictureDistance'];
@@ -84,6 +85,7 @@ export function followProject(
     writeFiles: full.writeFiles,
     sketchLayouts: quick.sketchLayouts,
     previewSeams: quick.previewSeams,
+    unrollCut: quick.unrollCut,
     // On the full lane, so that typing is never kept waiting.
     outlineShape: full.outlineShape,
     shapeBody: full.shapeBody,

@@ -24,6 +24,7 @@ import {
 import { scatterBody } from './scatter-body.ts';
 import { startSecondWorker } from './second-worker.ts';
 import { sketchLayouts } from './sketch-layouts.ts';
+import { unrollCut } from './unroll-cut.ts';
 
 const pipeline = createPipeline();
 
@@ -105,6 +106,14 @@ const service: FormWorker = {
   previewSeams(project, options) {
     try {
       return pipeline.previewSeams(project, options);
+    } catch (error) {
+      return failure([issueOfDefect(error)]);
+    }
+  },
+
+  unrollCut(project, wish) {
+    try {
+      return unrollCut(project, pipeline.fitBody(project), wish);
     } catch (error) {
       return failure([issueOfDefect(error)]);
     }

@@ -1,8 +1,10 @@
 import type { Issue, Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
+import type { Mesh } from '../../core/mesh/index.ts';
 import type { Form, FormFile, PreviewOptions, SeamPreview, StageId } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import type { PanelEdge } from '../../core/seams/index.ts';
 
 export const QUICK_TRIANGLES = 4_000;
 export const FULL_TRIANGLES = 20_000;
@@ -34,6 +36,24 @@ export interface DistancePicture {
   readonly picture: string;
 }
 
+/** A piece cut out of the body as it lies flat; lengths in mm, areas in mm², strain as fractions. */
+export interface FlatCut {
+  readonly area: number;
+  readonly length3d: number;
+  readonly lengthFlat: number;
+  readonly rms: number;
+  readonly p95: number;
+  readonly min: number;
+  readonly max: number;
+  /** SVG file in true size, coloured by strain. */
+  readonly picture: string;
+}
+
+/** A region drawn on the body as a loop of (u, v), or panels joined. */
+export type CutWish =
+  | { readonly loop: Float64Array }
+  | { readonly joined: { readonly mesh: Mesh; readonly edges: readonly PanelEdge[] } };
+
 /** Calls the second worker answers: single panels, for the worker that started it. */
 export interface PanelWorker {
   isReady(): boolean;
@@ -50,6 +70,8 @@ export interface FormWorker {
   sketchLayouts(project: Project): LayoutLines;
   /** The seams alone, coarse and quick, with one point of a line being dragged. */
   previewSeams(project: Project, options: PreviewOptions): Result<SeamPreview>;
+  /** One flat piece of the project's body. */
+  unrollCut(project: Project, wish: CutWish): Result<FlatCut>;
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */
   outlineShape(project: Project, category: string, choice: string | null): Float64Array | null;
   /** The body only, for comparing; null when it has none. */

@@ -4,6 +4,7 @@ export { EXPORT_FORMATS, type ExportFormat, type ExportOptions, exportForm } fro
 export { type FormFile, filesOfForm } from './files-of-form.ts';
 export { checkLayout, layoutOf } from './layout-of-project.ts';
 export { type DistanceMap, mapDistance } from './picture-comparison.ts';
+export { picturePatch } from './picture-patch.ts';
 export type { PreviewOptions, SeamPreview } from './preview-seams.ts';
 export {
   type FormStrain,
@@ -16,6 +17,12 @@ export {
 export { readCutting } from './read-cutting.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
 export type * from './types.ts';
-export { type FlatRegion, type RegionOptions, unrollRegion } from './unroll-region.ts';
+export {
+  type FlatPatch,
+  type FlatRegion,
+  type RegionOptions,
+  unrollJoined,
+  unrollRegion,
+} from './unroll-region.ts';
 export { wordOrderOfWork } from './word-order-of-work.ts';
 export type * from './work-step.ts';
