@@ -1,6 +1,7 @@
 import { lazy, StrictMode, Suspense, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
+import { askWorker } from './ask-worker.ts';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
 import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
 import {
@@ -22,7 +23,7 @@ import {
   type Shelf,
   setAsideUnreadable,
 } from './store/index.ts';
-import { type Follower, followProject, pictureChoices } from './worker/index.ts';
+import { type Follower, followProject } from './worker/index.ts';
 
 /** Wires the rooms of the app: store, worker, scene and panels know nothing of each other but the store. */
 
@@ -61,10 +62,7 @@ function start(): void {
       actions.receiveForm({ ...now.form, project: now.project }, now.project, 'full');
     else follower.request(now.project);
   });
-  keepSketches(store, actions, follower);
-  keepShapePictures(store, actions, follower);
-  keepGrips(store, actions, follower);
-  followPulls(store, actions, follower);
+  askWorker(store, actions, follower);
   keepForOffline(store);
   watchOtherTabs(actions);
   const services = createServices(store, actions, follower);
@@ -74,67 +72,6 @@ function start(): void {
       <App store={store} actions={actions} services={services} />
     </StrictMode>,
   );
-}
-
-/** Pictures of the layouts are made once they are looked at and the body has settled. */
-function keepSketches(store: AppStore, actions: Actions, follower: Follower): void {
-  let asked: unknown = null;
-  store.subscribe(({ stage, project, formOf, formQuality, sketches }) => {
-    if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
-    if (sketches?.body === project.body || asked === project.body) return;
-    asked = project.body;
-    void follower
-      .sketchLayouts(project)
-      .then((lines) => actions.receiveSketches({ body: project.body, lines }));
-  });
-}
-
-/** Pictures of the choices of shape, while the body is looked at and has settled. */
-function keepShapePictures(store: AppStore, actions: Actions, follower: Follower): void {
-  let running: unknown = null;
-  store.subscribe((now) => {
-    const { stage, project, formOf, formQuality } = now;
-    if (stage !== 'body' || !project || formOf !== project || formQuality !== 'full') return;
-    const { body } = project;
-    if (running === body) return;
-    running = body;
-    const isWanted = () => store.getState().stage === 'body' && store.getState().project?.body === body;
-    void pictureChoices(follower, project, isWanted, (key, outline) =>
-      actions.receiveShapePicture(body, key, outline),
-    ).finally(() => {
-      if (running === body && !isWanted()) running = null;
-    });
-  });
-}
-
-/** Points to pull are found once the seams are looked at and the form has settled. */
-function keepGrips(store: AppStore, actions: Actions, follower: Follower): void {
-  let asked: unknown = null;
-  store.subscribe(({ stage, project, formOf, formQuality, seamWork }) => {
-    if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
-    if (seamWork.base === project || asked === project) return;
-    asked = project;
-    void follower.previewSeams(project, {}).then((made) => {
-      if (made && !made.ok) return;
-      asked = null;
-      if (!made) return;
-      if (store.getState().project === project) actions.receiveGrips(made.value, project);
-    });
-  });
-}
-
-/** Answers every pull of a seam; one that a newer pull overtook is left without answer. */
-function followPulls(store: AppStore, actions: Actions, follower: Follower): void {
-  store.subscribe((now, before) => {
-    const { pull, base } = now.seamWork;
-    if (!pull || !base || pull === before.seamWork.pull) return;
-    const { isLast: _last, ...edit } = pull;
-    void follower.previewSeams(base, { edit }).then((made) => {
-      if (!made) return;
-      if (made.ok) actions.receivePull(made.value, pull);
-      else actions.refusePull(made.issues.map(({ message }) => message).join(' '), pull);
-    });
-  });
 }
 
 /** Once the first form is there, the whole program is put by, so that it opens without a network. */

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fitBody, surfaceOfBody } from '../../src/core/body/index.ts';
-import { unrollRegion } from '../../src/core/pipeline/index.ts';
+import { unrollJoined, unrollRegion } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import type { SeamForm } from '../../src/core/seams/index.ts';
 
@@ -139,4 +139,40 @@ it('unrolls a region over the breast of the average body, with the strain a dome
   // A dome flattened freely stretches at the middle and shrinks at the rim: Gauss's theorem leaves no other way.
   expect(summary.max).toBeGreaterThan(0.005);
   expect(summary.min).toBeLessThan(-0.005);
+});
+
+describe('panels joined', () => {
+  /** Cylinder of radius 100 over 1.2 radians, 160 mm high, and its border counter-clockwise. */
+  const [columns, rows] = [24, 16];
+  const at = (i: number, j: number): number => j * (columns + 1) + i;
+  const positions = new Float64Array(3 * (columns + 1) * (rows + 1));
+  const triangles: number[] = [];
+  for (let j = 0; j <= rows; j++) {
+    for (let i = 0; i <= columns; i++) {
+      const u = (1.2 * i) / columns;
+      positions.set([100 * Math.cos(u), 100 * Math.sin(u), 10 * j], 3 * at(i, j));
+      if (i === columns || j === rows) continue;
+      triangles.push(at(i, j), at(i + 1, j), at(i + 1, j + 1), at(i, j), at(i + 1, j + 1), at(i, j + 1));
+    }
+  }
+  const side = (i: number, j: number, [di, dj]: readonly [number, number], count: number) =>
+    Uint32Array.from({ length: count + 1 }, (_, k) => at(i + k * di, j + k * dj));
+  const edges = [
+    side(0, 0, [1, 0], columns),
+    side(columns, 0, [0, 1], rows),
+    side(columns, rows, [-1, 0], columns),
+    side(0, rows, [0, -1], rows),
+  ].map((vertices, k) => ({ kind: 'seam' as const, id: `side${k}`, reversed: false, vertices }));
+
+  it('lie flat as one rectangle, as long round as on the cylinder', () => {
+    const made = unrollJoined({ mesh: { positions, triangles: Uint32Array.from(triangles) }, edges });
+    if (!made.ok) throw new Error(made.issues[0].message);
+    // Chords of the arc, from the definition: 2 r sin(half the step).
+    const chord = 2 * 100 * Math.sin(1.2 / columns / 2);
+    const round = 2 * columns * chord + 2 * 160;
+    expect(made.value.length3d).toBeCloseTo(round, 6);
+    expect(made.value.lengthFlat).toBeCloseTo(round, 3);
+    expect(made.value.border.length).toBe(2 * (columns + rows));
+    expect(made.value.flat.strain.summary.areaFlat).toBeCloseTo(columns * chord * 160, 1);
+  });
 });

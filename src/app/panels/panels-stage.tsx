@@ -32,7 +32,6 @@ export function PanelsStage() {
             </div>
             <GrainTurn form={form} />
             <SeamWalk form={form} />
-            <OwnPiece form={form} />
             <section aria-labelledby="seams-title">
               <h3 id="seams-title">Seams</h3>
               <SeamTable />
@@ -41,6 +40,7 @@ export function PanelsStage() {
               <h3 id="pieces-title">Strain by piece</h3>
               <PanelTable />
             </section>
+            <OwnPiece form={form} />
           </div>
         </>
       ) : (

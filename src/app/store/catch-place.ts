@@ -1,0 +1,45 @@
+import { surfaceOfBody } from '../../core/body/index.ts';
+import type { ChartSurface } from '../../core/mesh/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import { bridgeHollows, type SnapKind, snapPoint, USUAL_BRIDGING } from '../../core/seams/index.ts';
+import type { DrawnKind, DrawnPoint } from './types.ts';
+
+const KINDS: Readonly<Record<DrawnKind, readonly SnapKind[]>> = {
+  // A region may touch no armhole.
+  region: ['landmark', 'line', 'centre', 'level'],
+  line: ['landmark', 'armhole', 'line', 'centre', 'level'],
+};
+
+/**
+ * A place pointed at, caught on what is within `within` mm. Lines are drawn on the right half, the left follows; a region
+ * stays on the side it is drawn on, and catches on the left only where the body's sides are alike.
+ */
+export function catchPlace(
+  form: Form,
+  kind: DrawnKind,
+  place: { readonly u: number; readonly v: number },
+  within: number,
+): DrawnPoint {
+  const surface = surfaceOfBody(form.body);
+  const caught = snapPoint(surface, form.body, place, { within, kinds: KINDS[kind], shell: form.shell });
+  if (kind === 'region' && caught.isMirrored) {
+    if (!surface.isMirrorSymmetric) return { ...place, caughtOn: '' };
+    return { u: Math.PI - caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id) };
+  }
+  return { u: caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id) };
+}
+
+/** What a point caught on in words; empty for nothing. */
+export function sayCaught(kind: SnapKind, id: string): string {
+  const words = id.replace(/([A-Z])/g, ' $1').toLowerCase();
+  if (kind === 'none') return '';
+  if (kind === 'centre') return `the centre ${id}`;
+  if (kind === 'armhole') return 'the armhole';
+  if (kind === 'level') return `the ${words} level`;
+  return kind === 'line' ? `the line “${words}”` : `the ${words}`;
+}
+
+/** The surface points are drawn on: the body with its hollows bridged as the project says. */
+export function surfaceDrawnOn({ body, project }: Pick<Form, 'body' | 'project'>): ChartSurface {
+  return bridgeHollows(surfaceOfBody(body), body, project.seams.bridging ?? USUAL_BRIDGING);
+}

@@ -1,0 +1,91 @@
+import { failure, type Result, success } from '../../core/base/index.ts';
+import { surfaceOfBody } from '../../core/body/index.ts';
+import type { ChartSurface } from '../../core/mesh/index.ts';
+import type { Form } from '../../core/pipeline/index.ts';
+import { type SeamAnchor, type SeamLine, type SnapKind, snapPoint } from '../../core/seams/index.ts';
+import type { DrawnPoint } from './types.ts';
+
+/** An end this near to an edge, a seam or the armhole is meant to lie on it, mm. */
+const END_REACH = 25;
+/** Radius of a body for telling upright lines from level ones, mm. */
+const RADIUS = 140;
+/** A line that climbs less than this share of its way round is a level one. */
+const LEVEL_SLOPE = 0.5;
+
+/**
+ * A seam line through points drawn on the right half: upright through all of them, or level at the height of the first
+ * where they go round rather than up. Both ends must lie on the base, the neck, the armhole or a line. Whether it can be
+ * cut is told when it is.
+ */
+export function lineFromPoints(
+  form: Form,
+  points: readonly DrawnPoint[],
+  known: readonly SeamLine[],
+): Result<SeamLine> {
+  if (points.length < 2) return fault('A seam needs two points or more.');
+  let number = 1;
+  while (known.some(({ id }) => id === `own${number}`)) number++;
+  const named = { id: `own${number}`, name: `own line ${number}`, side: 'right' } as const;
+  const around = Math.max(...points.map(({ u }) => u)) - Math.min(...points.map(({ u }) => u));
+  const rise = Math.max(...points.map(({ v }) => v)) - Math.min(...points.map(({ v }) => v));
+  const ends = (ordered: readonly DrawnPoint[], isLevel: boolean) =>
+    [ordered[0]!, ordered[ordered.length - 1]!].map((point) => endAt(form, point, isLevel));
+  if (rise < LEVEL_SLOPE * RADIUS * around) {
+    const [from, to] = ends(points, true);
+    if (!from || !to) return fault(LEVEL_ENDS);
+    const anchor = anchorAt(form, points[0]!, ['level'], 1);
+    return success({
+      ...named,
+      ...(anchor.level === undefined ? { alongHeight: anchor } : { alongLevel: anchor.level }),
+      through: [from, to],
+    });
+  }
+  const rising = points.toSorted((a, b) => a.v - b.v);
+  const [low, high] = ends(rising, false);
+  if (!low || !high) return fault(UPRIGHT_ENDS);
+  const inner = rising.slice(1, -1).map((point) => anchorAt(form, point, ['landmark', 'level'], 1));
+  return success({ ...named, through: [low, ...inner, high] });
+}
+
+const UPRIGHT_ENDS =
+  'Both ends must lie on something: the base, the neck, the armhole or another seam. Drag the end onto it.';
+const LEVEL_ENDS =
+  'Both ends of a level seam must lie on another seam, a centre or the armhole. Drag the end onto it.';
+
+function fault(message: string): Result<never> {
+  return failure([{ code: 'line-not-drawn', path: 'seams.lines', message, severity: 'error' }]);
+}
+
+/** What an end lies on; null when it lies on nothing. */
+function endAt(form: Form, point: DrawnPoint, isLevel: boolean): SeamAnchor | null {
+  const surface = surfaceOfBody(form.body);
+  const edge = isLevel ? null : edgeNear(form, surface, point);
+  if (edge) return edge;
+  const kinds: readonly SnapKind[] = isLevel ? ['armhole', 'line', 'centre'] : ['armhole', 'line'];
+  for (const within of [1, END_REACH]) {
+    const found = snapPoint(surface, form.body, point, { within, kinds, shell: form.shell });
+    if (found.kind === 'centre')
+      return { landmark: found.id === 'front' ? 'baseCentreFront' : 'baseCentreBack' };
+    if (found.kind !== 'none') return found.anchor;
+  }
+  return null;
+}
+
+/** On the base or the neck's edge, tied to the landmark there. */
+function edgeNear(form: Form, surface: ChartSurface, { u, v }: DrawnPoint): SeamAnchor | null {
+  const { landmarks } = form.body;
+  const [low, high] = surface.vRange;
+  const [landmark, edge] =
+    v - low < END_REACH
+      ? (['baseSideRight', low] as const)
+      : high - v < END_REACH
+        ? (['neckTopSideRight', high] as const)
+        : [null, 0];
+  if (landmark === null) return null;
+  const from = landmarks[landmark];
+  return { landmark, u: u - from.u, v: edge - from.v };
+}
+
+function anchorAt(form: Form, point: DrawnPoint, kinds: readonly SnapKind[], within: number): SeamAnchor {
+  return snapPoint(surfaceOfBody(form.body), form.body, point, { within, kinds }).anchor;
+}

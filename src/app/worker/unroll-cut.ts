@@ -1,0 +1,20 @@
+import { type Result, success } from '../../core/base/index.ts';
+import type { Body } from '../../core/body/index.ts';
+import { writeSvg } from '../../core/export/index.ts';
+import { picturePatch, surfaceOfProject, unrollJoined, unrollRegion } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import type { CutWish, FlatCut } from './protocol.ts';
+
+/** A region or some panels as one flat piece, with its picture. */
+export function unrollCut(project: Project, body: Result<Body>, wish: CutWish): Result<FlatCut> {
+  if (!body.ok) return body;
+  const made =
+    'loop' in wish
+      ? unrollRegion(surfaceOfProject(project, body.value), body.value, wish.loop)
+      : unrollJoined(wish.joined);
+  if (!made.ok) return made;
+  const { flat, length3d, lengthFlat } = made.value;
+  const { areaFlat, rms, p95, min, max } = flat.strain.summary;
+  const picture = writeSvg(picturePatch(made.value, project.name));
+  return success({ area: areaFlat, length3d, lengthFlat, rms, p95, min, max, picture });
+}
