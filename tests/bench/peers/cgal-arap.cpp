@@ -23,8 +23,9 @@ int main(int argc, char** argv) {
   const auto border = CGAL::Polygon_mesh_processing::longest_border(mesh).first;
   auto uv = mesh.add_property_map<Mesh::Vertex_index, Kernel::Point_2>("v:uv").first;
   const auto start = std::chrono::steady_clock::now();
+  // The third number weighs rigidity against similarity: 0 would be as similar as possible, 1000 is CGAL’s usual.
   using Arap = SMP::ARAP_parameterizer_3<Mesh>;
-  Arap arap(Arap::Border_parameterizer(), Arap::Solver_traits(), 0, std::atoi(argv[2]), 1e-9);
+  Arap arap(Arap::Border_parameterizer(), Arap::Solver_traits(), 1000, std::atoi(argv[2]), 1e-9);
   const auto error = SMP::parameterize(mesh, arap, border, uv);
   const std::chrono::duration<double, std::milli> ms = std::chrono::steady_clock::now() - start;
   if (error != SMP::OK) return 4;
