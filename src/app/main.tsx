@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import { askWorker } from './ask-worker.ts';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
+import { readPhoto } from './read-photo.ts';
 import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
 import {
   type Actions,
@@ -13,6 +14,7 @@ import {
   isSameForm,
   type KeptBody,
   keepBodies,
+  keepPhotos,
   keepProject,
   newBodyId,
   openCabinet,
@@ -22,6 +24,7 @@ import {
   readKeptTheme,
   type Shelf,
   setAsideUnreadable,
+  silhouetteOfMesh,
 } from './store/index.ts';
 import { type Follower, followProject } from './worker/index.ts';
 
@@ -163,12 +166,22 @@ async function openFirst(store: AppStore, actions: Actions, services: Services):
   window.addEventListener('pagehide', keeper.flush);
   const keptBodies = await cabinet.catch(() => null);
   if (!keptBodies) return;
-  keepBodies(store, keptBodies, serializeProject, (reason) =>
+  const keptWithBodies = keepBodies(store, keptBodies, serializeProject, (reason) =>
     actions.tell({
       tone: 'warning',
       text: `This browser refuses to keep the body among the others (${reason}). Save it to a file; what is open is not lost.`,
     }),
   );
+  keepPhotos(store, actions, keptBodies, (reason) =>
+    actions.tell({
+      tone: 'warning',
+      text: `This browser refuses to keep the photo (${reason}). It stays under the body until the page is closed.`,
+    }),
+  );
+  // A body is kept once it has a photo, even if nothing of it was changed.
+  store.subscribe((now, before) => {
+    if (now.photos !== before.photos && now.bodyId === before.bodyId) void keptWithBodies.flush();
+  });
 }
 
 /** Tried once; a refusal is told where the bodies are listed. */
@@ -264,6 +277,16 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       const { project } = store.getState();
       if (!project) return null;
       return follower.previewSeams({ ...project, seams: { ...project.seams, lines } }, {});
+    },
+    async addPhoto(file, side) {
+      const { form } = store.getState();
+      if (!form) return;
+      const photo = await readPhoto(file, side, silhouetteOfMesh(form.closedMesh, side));
+      if (typeof photo === 'string') actions.tell({ tone: 'warning', text: photo });
+      else {
+        actions.addPhoto(photo);
+        actions.tell(null);
+      }
     },
     saveSvg(svg, what) {
       saveFile(`${fileStem(store.getState().project?.name ?? '')}-${what}.svg`, 'image/svg+xml', svg);

@@ -126,7 +126,7 @@ test('another demo body, dropped file and gallery', async ({ page }) => {
     return data;
   }, text);
   await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
-  await expect(page.getByText('Let go to open the project file')).toBeVisible();
+  await expect(page.getByText('Let go to open the project or photo')).toBeVisible();
   await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
   await expect(page.getByLabel('Name of this project')).toHaveValue(JSON.parse(text).name);
   await waitForFullForm(page);

@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
-import type { Layers, Stage, ViewName } from '../store/index.ts';
+import { type Layers, photoSideOf, type Stage, type ViewName } from '../store/index.ts';
 import { BodyOutline } from './body-outline.tsx';
 import { Icon } from './icon.tsx';
+import { PhotoView } from './photo-view.tsx';
 import { SceneBoundary } from './scene-boundary.tsx';
 import { StrainLegend } from './strain-legend.tsx';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -18,15 +19,31 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
   const stage = useApp((state) => state.stage);
   const hasForm = useApp((state) => state.form !== null);
   const hasFailed = useApp((state) => state.failure !== null);
+  const form = useApp((state) => state.form);
+  // Only straight from the front or the side: from elsewhere a photo tells nothing.
+  const photo = useApp((state) => {
+    const side = photoSideOf(state.view.name);
+    return state.stage === 'body' && state.layers.photo && side ? state.photos[side] : null;
+  });
   return (
     <section className="body-frame" aria-label="The body">
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys turn the body, as the label says */}
-      {/* biome-ignore lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
-      <div className="body-picture" role="group" tabIndex={0} data-body-keys aria-label={PICTURE_LABEL}>
+      {/* biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys turn the body, as the label says */}
+      {/* biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
+      <div
+        className="body-picture"
+        role="group"
+        tabIndex={0}
+        data-body-keys
+        aria-label={PICTURE_LABEL}
+        inert={photo !== null}
+      >
         {scene === null ? <NoPicture /> : <SceneBoundary fallback={<NoPicture />}>{scene}</SceneBoundary>}
         {!hasForm && <p className="waiting">{hasFailed ? 'No body yet' : 'Working out the body…'}</p>}
       </div>
-      {scene !== null && <ViewTools />}
+      {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
+      {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
+      {photo && form && <PhotoView key={photo.side} form={form} photo={photo} />}
+      {(scene !== null || photo) && <ViewTools />}
       <LayerTools stage={stage} />
       {stage === 'panels' && <StrainLegend />}
     </section>
@@ -80,6 +97,7 @@ const STAGE_LAYERS: Readonly<Record<Stage, readonly { readonly id: keyof Layers;
   {
     tape: [{ id: 'arms', name: 'Arms' }],
     body: [
+      { id: 'photo', name: 'Photo' },
       { id: 'levels', name: 'Level lines' },
       { id: 'tapes', name: 'Tape paths' },
       { id: 'seams', name: 'Seam lines' },
@@ -97,7 +115,10 @@ function LayerTools({ stage }: { readonly stage: Stage }) {
   const layers = useApp((state) => state.layers);
   const actions = useActions();
   const hasArms = useApp((state) => (state.form?.body.arms.length ?? 0) > 0);
-  const offered = STAGE_LAYERS[stage].filter(({ id }) => id !== 'arms' || hasArms);
+  const hasPhoto = useApp(({ photos }) => photos.front !== null || photos.side !== null);
+  const offered = STAGE_LAYERS[stage].filter(
+    ({ id }) => (id !== 'arms' || hasArms) && (id !== 'photo' || hasPhoto),
+  );
   if (offered.length === 0) return null;
   return (
     <fieldset className="layer-tools">

@@ -2,6 +2,7 @@ import { formatLength } from '../../core/base/index.ts';
 import { issuesOf } from '../store/index.ts';
 import { CompareView } from './compare-view.tsx';
 import { LitRow } from './lit-row.tsx';
+import { PhotoTools } from './photo-tools.tsx';
 import { SectionView } from './section-view.tsx';
 import { ShapeChoices } from './shape-choices.tsx';
 import { TapeTable } from './tape-table.tsx';
@@ -22,6 +23,7 @@ export function BodyStage() {
       <Doubts />
       <SectionView />
       <ThreadTool />
+      <PhotoTools />
       <section aria-labelledby="shape-title">
         <h3 id="shape-title">What a tape cannot tell</h3>
         <ShapeChoices />

@@ -1,11 +1,13 @@
 import { useEffect, useState } from 'react';
+import { photoSideOf } from '../store/index.ts';
 import { openFile } from './open-file.ts';
-import { useActions, useServices } from './workroom-context.tsx';
+import { useActions, useServices, useWorkroom } from './workroom-context.tsx';
 
-/** Opens a project file dropped anywhere on the page; true while one is held over it. */
+/** Opens a project file, or lays a photo under the body, when it is dropped anywhere on the page; true while one is held over it. */
 export function useFileDrop(): boolean {
   const services = useServices();
   const actions = useActions();
+  const { store } = useWorkroom();
   const [isOver, setIsOver] = useState(false);
   useEffect(() => {
     const hasFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
@@ -22,7 +24,9 @@ export function useFileDrop(): boolean {
       event.preventDefault();
       setIsOver(false);
       const file = event.dataTransfer?.files[0];
-      if (file) void openFile(file, services, actions);
+      if (file?.type.startsWith('image/')) {
+        void services.addPhoto(file, photoSideOf(store.getState().view.name) ?? 'front');
+      } else if (file) void openFile(file, services, actions);
     };
     window.addEventListener('dragover', onOver);
     window.addEventListener('dragleave', onLeave);
@@ -32,6 +36,6 @@ export function useFileDrop(): boolean {
       window.removeEventListener('dragleave', onLeave);
       window.removeEventListener('drop', onDrop);
     };
-  }, [services, actions]);
+  }, [services, actions, store]);
   return isOver;
 }

@@ -11,6 +11,7 @@ import {
   type EarlierState,
   historyOf,
   type KeptBody,
+  type PhotoSide,
 } from '../store/index.ts';
 
 export interface Demo {
@@ -80,6 +81,8 @@ export interface Services {
   unrollCut(wish: CutWish): Promise<Result<FlatCut> | null>;
   /** Whether these seam lines can be cut and unrolled; null when asked again meanwhile. */
   trySeams(lines: readonly SeamLine[]): Promise<Result<unknown> | null>;
+  /** Lays a photo under the body as seen from one side; tells why when it cannot. */
+  addPhoto(file: File, side: PhotoSide): Promise<void>;
   /** Saves a drawing under the project's name and what it is. */
   saveSvg(svg: string, what: string): void;
   /** What this browser kept before, newest first. */
@@ -112,7 +115,7 @@ export function WorkroomProvider({
   return <WorkroomContext value={value}>{children}</WorkroomContext>;
 }
 
-function useWorkroom(): WorkroomContextValue {
+export function useWorkroom(): WorkroomContextValue {
   const value = useContext(WorkroomContext);
   if (!value) throw new Error('panels: must be inside WorkroomProvider');
   return value;

@@ -64,7 +64,7 @@ export function Workroom({ scene }: WorkroomProps) {
       <BodyFrame scene={scene} />
       <StatusLine />
       <PrintList />
-      {isDropping && <div className="drop-cover">Let go to open the project file</div>}
+      {isDropping && <div className="drop-cover">Let go to open the project or photo</div>}
     </div>
   );
 }

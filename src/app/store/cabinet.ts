@@ -1,3 +1,5 @@
+import { type AppState, PHOTO_SIDES, type Photo, type PhotoSide } from './types.ts';
+
 /** A body kept in this browser. */
 export interface KeptBody {
   readonly id: string;
@@ -13,12 +15,18 @@ export interface Cabinet {
   /** Newest first; what is not a body is left out. */
   list(): Promise<readonly KeptBody[]>;
   put(body: KeptBody): Promise<void>;
+  /** Its photos go with it. */
   remove(id: string): Promise<void>;
+  /** By side; what is not a photo is left out. */
+  photosOf(bodyId: string): Promise<AppState['photos']>;
+  /** `null` takes the photo away. */
+  putPhoto(bodyId: string, side: PhotoSide, photo: Photo | null): Promise<void>;
 }
 
 const DATABASE = 'loftseam';
-const VERSION = 1;
+const VERSION = 2;
 const BODIES = 'bodies';
+const PHOTOS = 'photos';
 /** A browser that neither opens nor refuses its database is not waited for longer. */
 const PATIENCE_MS = 4_000;
 
@@ -29,10 +37,10 @@ const PATIENCE_MS = 4_000;
 export async function openCabinet(factory: IDBFactory | undefined): Promise<Cabinet> {
   if (!factory) throw new Error('this browser has no database');
   const database = await openDatabase(factory);
-  const run = <T>(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest<T>) =>
+  const run = <T>(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest<T>, place = BODIES) =>
     new Promise<T>((resolve, reject) => {
-      const transaction = database.transaction(BODIES, mode);
-      const request = ask(transaction.objectStore(BODIES));
+      const transaction = database.transaction(place, mode);
+      const request = ask(transaction.objectStore(place));
       // Only a finished transaction is on disk.
       transaction.oncomplete = () => resolve(request.result);
       transaction.onabort = () => reject(transaction.error ?? new Error('the database gave up'));
@@ -45,7 +53,24 @@ export async function openCabinet(factory: IDBFactory | undefined): Promise<Cabi
       return all.filter(isKeptBody).sort((a, b) => b.at - a.at);
     },
     put: async (body) => void (await run('readwrite', (store) => store.put(body))),
-    remove: async (id) => void (await run('readwrite', (store) => store.delete(id))),
+    async remove(id) {
+      await run('readwrite', (store) => store.delete(id));
+      for (const side of PHOTO_SIDES)
+        await run('readwrite', (store) => store.delete(keyOf(id, side)), PHOTOS);
+    },
+    async photosOf(bodyId) {
+      const [front, side] = await Promise.all(
+        PHOTO_SIDES.map((side) =>
+          run('readonly', (store): IDBRequest<unknown> => store.get(keyOf(bodyId, side)), PHOTOS),
+        ),
+      );
+      return { front: isPhoto(front) ? front : null, side: isPhoto(side) ? side : null };
+    },
+    async putPhoto(bodyId, side, photo) {
+      const key = keyOf(bodyId, side);
+      if (photo) await run('readwrite', (store) => store.put(photo, key), PHOTOS);
+      else await run('readwrite', (store) => store.delete(key), PHOTOS);
+    },
   };
 }
 
@@ -57,6 +82,7 @@ function openDatabase(factory: IDBFactory): Promise<IDBDatabase> {
       if (!request.result.objectStoreNames.contains(BODIES)) {
         request.result.createObjectStore(BODIES, { keyPath: 'id' });
       }
+      if (!request.result.objectStoreNames.contains(PHOTOS)) request.result.createObjectStore(PHOTOS);
     };
     request.onsuccess = () => {
       clearTimeout(timer);
@@ -69,6 +95,14 @@ function openDatabase(factory: IDBFactory): Promise<IDBDatabase> {
       reject(request.error ?? new Error('the database could not be opened'));
     };
   });
+}
+
+const keyOf = (bodyId: string, side: PhotoSide): string => `${bodyId} ${side}`;
+
+function isPhoto(value: unknown): value is Photo {
+  const photo = value as Partial<Photo> | null | undefined;
+  const numbers = [photo?.width, photo?.height, photo?.mmPerPixel, photo?.x, photo?.z, photo?.opacity];
+  return photo?.file instanceof Blob && numbers.every(Number.isFinite) && (photo.mmPerPixel ?? 0) > 0;
 }
 
 function isKeptBody(value: unknown): value is KeptBody {

@@ -5,6 +5,7 @@ export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
+export { keepPhotos } from './keep-photos.ts';
 export {
   type EarlierState,
   type Keeper,
@@ -18,6 +19,14 @@ export {
 } from './keep-project.ts';
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
 export { lineFromPoints } from './line-from-points.ts';
+export {
+  LEAST_MARK_GAP,
+  markAtPlace,
+  photoSideOf,
+  placeNewPhoto,
+  placeOfMark,
+  scaleByMarks,
+} from './place-photo.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
   historyOf,
@@ -27,5 +36,6 @@ export {
   issuesOfMeasure,
   tapesOfMeasure,
 } from './selectors.ts';
+export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { threadColour } from './thread-colour.ts';
 export * from './types.ts';

@@ -109,8 +109,34 @@ export interface Pencil {
   readonly held: { readonly index: number; readonly point: DrawnPoint } | null;
 }
 
+export const PHOTO_SIDES = ['front', 'side'] as const;
+export type PhotoSide = (typeof PHOTO_SIDES)[number];
+
+/** A photo laid under the body as seen straight from one side. Kept in this browser, never in the project. */
+export interface Photo {
+  readonly side: PhotoSide;
+  readonly name: string;
+  readonly file: Blob;
+  /** Pixels. */
+  readonly width: number;
+  readonly height: number;
+  readonly mmPerPixel: number;
+  /** Where its middle lies in the picture, mm: to the right, and up from the body's zero. */
+  readonly x: number;
+  readonly z: number;
+  /** 0..1. */
+  readonly opacity: number;
+  readonly isFlipped: boolean;
+}
+
+/** A place on a photo, pixels from its top left as it is shown. */
+export type PhotoMark = readonly [number, number];
+
 /** What is drawn on the body. */
 export interface Layers {
+  readonly photo: boolean;
+  /** The body's mirror image over it. */
+  readonly mirror: boolean;
   readonly levels: boolean;
   readonly tapes: boolean;
   readonly seams: boolean;
@@ -165,6 +191,9 @@ export interface AppState {
   readonly pictureNonce: number;
   /** Height of the section looked at, mm; null = none. */
   readonly sectionZ: number | null;
+  readonly photos: Readonly<Record<PhotoSide, Photo | null>>;
+  /** Points being set to scale a photo; null = it is moved. */
+  readonly photoMarks: readonly PhotoMark[] | null;
   readonly ghost: Ghost | null;
   readonly thread: Thread;
   /** Undo brings it back too. */

@@ -1,0 +1,60 @@
+import type { Cabinet } from './cabinet.ts';
+import type { Actions } from './create-actions.ts';
+import type { AppStore } from './create-app-store.ts';
+import { type AppState, PHOTO_SIDES } from './types.ts';
+
+const NONE: AppState['photos'] = { front: null, side: null };
+const DELAY_MS = 500;
+
+/**
+ * Keeps the photos of each body beside it in the cabinet, a moment after each change, and brings them back when the body is
+ * opened again. `onTrouble` is called once per run of refusals.
+ */
+export function keepPhotos(
+  store: AppStore,
+  actions: Pick<Actions, 'receivePhotos'>,
+  cabinet: Pick<Cabinet, 'photosOf' | 'putPhoto'>,
+  onTrouble: (reason: string) => void,
+): void {
+  let kept = NONE;
+  let isFailing = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const told = (error: unknown) => {
+    if (!isFailing) onTrouble(error instanceof Error ? error.message : String(error));
+    isFailing = true;
+  };
+  const load = async (bodyId: string) => {
+    const photos = await cabinet.photosOf(bodyId).catch(() => NONE);
+    // What was added meanwhile stays.
+    if (store.getState().bodyId !== bodyId || store.getState().photos !== NONE) return;
+    kept = photos;
+    actions.receivePhotos(bodyId, photos);
+  };
+  const keep = async (bodyId: string, photos: AppState['photos']) => {
+    clearTimeout(timer);
+    timer = undefined;
+    const before = kept;
+    kept = photos;
+    try {
+      for (const side of PHOTO_SIDES) {
+        if (photos[side] !== before[side]) await cabinet.putPhoto(bodyId, side, photos[side]);
+      }
+      isFailing = false;
+    } catch (error) {
+      told(error);
+    }
+  };
+  store.subscribe((now, before) => {
+    if (now.bodyId !== before.bodyId) {
+      if (timer !== undefined) void keep(before.bodyId, before.photos);
+      kept = NONE;
+      store.setState({ photos: NONE, photoMarks: null });
+      void load(now.bodyId);
+    } else if (now.photos !== before.photos && now.photos !== kept) {
+      clearTimeout(timer);
+      timer = setTimeout(() => void keep(now.bodyId, now.photos), DELAY_MS);
+    }
+  });
+  store.setState({ photos: NONE });
+  void load(store.getState().bodyId);
+}
