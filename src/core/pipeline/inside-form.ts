@@ -3,7 +3,7 @@ import type { FlatDisk } from '../flatten/index.ts';
 import { type ChartSurface, capBoundaryLoops, type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { Seam, SeamedShell } from '../seams/index.ts';
 import type { InsideForm, InsideLine, InsideSeam } from '../supports/index.ts';
-import { traceOnPanels } from './trace-on-panels.ts';
+import { tracerOfPanels } from './trace-on-panels.ts';
 
 /** The shell as the inner parts need it: upright lines with their flat lengths, openings, levels. */
 export function insideFormFromShell(made: {
@@ -16,6 +16,7 @@ export function insideFormFromShell(made: {
 }): InsideForm {
   const { surface, body, shell, flat, closedMesh } = made;
   const { positions } = shell.mesh;
+  const traceLine = tracerOfPanels(shell, flat);
   return {
     surface,
     levels: body.levels,
@@ -38,7 +39,7 @@ export function insideFormFromShell(made: {
     letterCount: shell.seams.length,
     letterOf,
     measureOnPanels: (chart) => {
-      const stretches = traceOnPanels(shell, flat, chart);
+      const stretches = traceLine(chart);
       return stretches && Float64Array.from(stretches, ({ a, b }) => Math.hypot(b[0] - a[0], b[1] - a[1]));
     },
   };

@@ -3,7 +3,7 @@ import type { FlatDisk } from '../flatten/index.ts';
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
 import type { InsideShape } from '../supports/index.ts';
-import { traceOnPanels } from './trace-on-panels.ts';
+import { tracerOfPanels } from './trace-on-panels.ts';
 
 /** A seam whose mean sine of the chart angle is above this counts as front; the side seam itself does. */
 const frontThreshold = -0.05;
@@ -103,8 +103,9 @@ function linesOnPanels(
   lines: InsideShape['panelLines'],
 ): PieceLine[][] {
   const perPanel: PieceLine[][] = shell.panels.map(() => []);
+  const traceLine = tracerOfPanels(shell, flat);
   for (const { id, letter, name, chart } of lines) {
-    const stretches = traceOnPanels(shell, flat, chart) ?? [];
+    const stretches = traceLine(chart) ?? [];
     for (const panel of new Set(stretches.map((stretch) => stretch.panel))) {
       const own = stretches.filter((stretch) => stretch.panel === panel);
       const points = Float64Array.from([...own[0].a, ...own.flatMap(({ b }) => b)]);
