@@ -1,6 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { parseLength } from '../core/base/index.ts';
-import { NOTCH_SHAPES } from '../core/pattern/index.ts';
+import { ALLOWANCES_IN_WORDS, NOTCH_SHAPES } from '../core/pattern/index.ts';
 import { allowanceLimits, grainLimits } from '../core/project/index.ts';
 import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
@@ -175,7 +175,7 @@ function readAllowance(text: string): number {
   const length = parseLength(text, 'mm');
   if (length.ok && length.value >= min && length.value <= max) return length.value;
   throw new InvalidArgumentError(
-    `It must be a length from ${min} to ${max} mm; a number alone is millimetres.`,
+    `It must be a length of ${ALLOWANCES_IN_WORDS}; a number alone is millimetres.`,
   );
 }
 

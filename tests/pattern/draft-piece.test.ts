@@ -254,7 +254,7 @@ describe('allowances', () => {
   it.each([
     [{ allowance: 2 }, 'allowance', 2, 3],
     [{ allowance: -10 }, 'allowance', -10, 3],
-    [{ allowance: 61 }, 'allowance', 61, 60],
+    [{ allowance: 61 }, 'allowance', 61, 50],
     [{ allowance: Number.NaN }, 'allowance', Number.NaN, 3],
     [{ allowanceByEdge: { 'side-2': 0 } }, 'allowanceByEdge.side-2', 0, 3],
   ])('%o are refused once, with the limit', (options, path, measured, limit) => {

@@ -48,7 +48,7 @@ export function measureDistanceToPolyline(
   y: number,
 ): number {
   const count = points.length / 2;
-  let best = count === 1 ? Math.hypot(points[0] - x, points[1] - y) : Number.POSITIVE_INFINITY;
+  let best = count === 1 ? (points[0] - x) ** 2 + (points[1] - y) ** 2 : Number.POSITIVE_INFINITY;
   for (let i = closed ? 0 : 1, j = closed ? count - 1 : 0; i < count; j = i++) {
     const ax = points[2 * j];
     const ay = points[2 * j + 1];
@@ -56,7 +56,8 @@ export function measureDistanceToPolyline(
     const dy = points[2 * i + 1] - ay;
     const squared = dx * dx + dy * dy;
     const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared));
-    best = Math.min(best, Math.hypot(ax + t * dx - x, ay + t * dy - y));
+    const [ox, oy] = [ax + t * dx - x, ay + t * dy - y];
+    best = Math.min(best, ox * ox + oy * oy);
   }
-  return best;
+  return Math.sqrt(best);
 }

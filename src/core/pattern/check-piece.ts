@@ -4,9 +4,13 @@ import type { OutlineVertex } from './offset-outline.ts';
 import type { PatternOptions, PieceEdge, PieceInput } from './types.ts';
 
 const DEFAULT_ALLOWANCE = 10;
-/** A stitched seam needs this much cloth beyond it (common practice: toy makers' 1/8 in); openings may be cut bare. */
-const SMALLEST_SEAM_ALLOWANCE = 3;
-const LARGEST_ALLOWANCE = 60;
+/**
+ * mm. A stitched seam needs `smallest` of cloth beyond it (common practice: toy makers' 1/8 in); openings may also be cut bare.
+ * The only place that says so: file and command line ask here.
+ */
+export const ALLOWANCE_LIMITS = { smallest: 3, largest: 50 } as const;
+/** The same in words, to end a sentence with. */
+export const ALLOWANCES_IN_WORDS = `${ALLOWANCE_LIMITS.smallest} to ${ALLOWANCE_LIMITS.largest} mm (an opening may also have 0)`;
 /** mm²: below this no piece of cloth can be handled. Ours. */
 const SMALLEST_AREA = 25;
 /** Spacing of edge points and of tests along edges where millimetres are enough. */
@@ -20,13 +24,14 @@ export function readAllowances(
   const issues = new Map<string, Issue>();
   const allowances = input.edges.map((edge) => {
     const { value, path } = allowanceOf(edge, input.material, options);
+    const { smallest, largest } = ALLOWANCE_LIMITS;
     const mayBeBare = edge.kind === 'opening' && value === 0;
-    if (mayBeBare || (value >= SMALLEST_SEAM_ALLOWANCE && value <= LARGEST_ALLOWANCE)) return value;
-    const limit = value > LARGEST_ALLOWANCE ? LARGEST_ALLOWANCE : SMALLEST_SEAM_ALLOWANCE;
+    if (mayBeBare || (value >= smallest && value <= largest)) return value;
+    const limit = value > largest ? largest : smallest;
     issues.set(path, {
       code: 'allowance-out-of-range',
       path,
-      message: `A seam allowance of ${value} mm cannot be used: give ${SMALLEST_SEAM_ALLOWANCE} to ${LARGEST_ALLOWANCE} mm (an opening may also have 0).`,
+      message: `A seam allowance of ${value} mm cannot be used: give ${ALLOWANCES_IN_WORDS}.`,
       severity: 'error',
       measured: value,
       limit,

@@ -88,13 +88,16 @@ export function takeBox(grid: CellGrid, box: TurnedBox, clearance: number): void
 
 /** Takes every cell whose middle is inside the closed outline, or that is nearer than `clearance` to it. */
 export function takeInside(grid: CellGrid, ring: Float64Array, clearance: number): void {
-  for (let row = 0; row < grid.rows; row++) {
-    for (let column = 0; column < grid.columns; column++) {
-      const x = grid.left + (column + 0.5) * grid.cell;
-      const y = grid.bottom + (row + 0.5) * grid.cell;
-      if (isInsidePolygon(ring, x, y)) grid.taken[row * grid.columns + column] = 1;
-    }
+  let [minX, minY, maxX, maxY] = [ring[0], ring[1], ring[0], ring[1]];
+  for (let i = 0; i < ring.length; i += 2) {
+    minX = Math.min(minX, ring[i]);
+    maxX = Math.max(maxX, ring[i]);
+    minY = Math.min(minY, ring[i + 1]);
+    maxY = Math.max(maxY, ring[i + 1]);
   }
+  forCells(grid, minX, minY, maxX, maxY, (x, y, index) => {
+    if (isInsidePolygon(ring, x, y)) grid.taken[index] = 1;
+  });
   takeLine(grid, ring, true, clearance);
 }
 

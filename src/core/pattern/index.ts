@@ -1,4 +1,5 @@
 export { type ArrangeOptions, arrangePieces } from './arrange-pieces.ts';
+export { ALLOWANCE_LIMITS, ALLOWANCES_IN_WORDS } from './check-piece.ts';
 export { draftPiece } from './draft-piece.ts';
 export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';

@@ -1,6 +1,6 @@
 import type { BodyInput } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
-import { NOTCH_SHAPES, type NotchShape } from '../pattern/index.ts';
+import { ALLOWANCE_LIMITS, NOTCH_SHAPES, type NotchShape } from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
 import { PAPERS } from '../sheet/index.ts';
 import type { InsideOptions } from '../supports/index.ts';
@@ -21,7 +21,8 @@ export const projectVersion = 1;
 
 /** Limits of the file itself, mm. What is plausible on a body is the body's own judgement. */
 export const measureLimits = { min: 0, max: 4000 } as const;
-export const allowanceLimits = { min: 0, max: 50 } as const;
+/** What a single edge may have; that a seam needs more than nothing is for drafting to say. */
+export const allowanceLimits = { min: 0, max: ALLOWANCE_LIMITS.largest } as const;
 /** Radians; half way round a grain is the same grain. */
 export const grainLimits = { min: -Math.PI / 2, max: Math.PI / 2 } as const;
 

@@ -6,6 +6,7 @@ import {
   pageFromUpright,
 } from '../drawing/index.ts';
 import { drawPieces, type Piece, packOutlines } from '../pattern/index.ts';
+import { moveTextsOffJoints } from './move-texts-off-joints.ts';
 import { PIECE_GAP, placeOnGrid } from './place-on-grid.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { CellWords } from './types.ts';
@@ -30,13 +31,15 @@ export function arrangeForTiles(pieces: readonly Piece[], grid: TileGrid, title:
   const whole = packWholePieces(pieces, grid);
   const blocks = [...whole, ...blocksOfLargePieces(pieces, grid)];
   const placements: Placement[] = pieces.map(() => ({ dx: 0, dy: 0 }));
+  const drawn = pieces.slice();
   const cells = new Map<string, { readonly block: number; readonly names: readonly string[] }>();
   const widest = Math.max(WIDEST, ...blocks.map((block) => block.columns));
   let [column, row, rows, columns] = [0, 0, 0, 1];
   for (const [i, block] of blocks.entries()) {
     // Whole pages and large pieces start rows of their own.
     if (column + block.columns > widest || (i === whole.length && i > 0)) [column, row] = [0, rows];
-    for (const { index, place } of block.members) {
+    for (const { index, place, piece = pieces[index] } of block.members) {
+      drawn[index] = piece;
       const { dx, dy, angle = 0 } = place;
       placements[index] = { dx: dx + column * grid.cellWidth, dy: dy + row * grid.cellHeight, angle };
     }
@@ -52,7 +55,7 @@ export function arrangeForTiles(pieces: readonly Piece[], grid: TileGrid, title:
     width: columns * grid.cellWidth,
     height: Math.max(1, rows) * grid.cellHeight,
     title,
-    layers: drawPieces(pieces, placements),
+    layers: drawPieces(drawn, placements),
   };
   const words: Required<CellWords> = {
     captionOf: (c, r) => cells.get(`${c},${r}`)?.names.join(', ') ?? '',
@@ -64,7 +67,7 @@ export function arrangeForTiles(pieces: readonly Piece[], grid: TileGrid, title:
 interface Block {
   readonly columns: number;
   readonly rows: number;
-  readonly members: readonly { readonly index: number; readonly place: Placement }[];
+  readonly members: readonly { readonly index: number; readonly place: Placement; readonly piece?: Piece }[];
 }
 
 function fitsWhole(piece: Piece, { cellWidth, cellHeight }: TileGrid): boolean {
@@ -75,8 +78,10 @@ function fitsWhole(piece: Piece, { cellWidth, cellHeight }: TileGrid): boolean {
 function blocksOfLargePieces(pieces: readonly Piece[], grid: TileGrid): Block[] {
   return pieces.flatMap((piece, index): Block[] => {
     if (fitsWhole(piece, grid)) return [];
-    const { columns, rows, placement } = placeOnGrid(piece, grid);
-    return [{ columns, rows, members: [{ index, place: placement }] }];
+    const place = placeOnGrid(piece, grid);
+    const { columns, rows, placement } = place;
+    const cleared = moveTextsOffJoints(piece, place, grid);
+    return [{ columns, rows, members: [{ index, place: placement, piece: cleared }] }];
   });
 }
 

@@ -38,13 +38,14 @@ export function isFree(map: FreeMap, { minX, minY, maxX, maxY }: Rectangle): boo
   return true;
 }
 
-/** The free place for a rectangle of that size nearest to (x, y), its top left corner; null when there is none. */
+/** The free place for a rectangle of that size whose middle is nearest to (x, y) and allowed, its top left corner; null when there is none. */
 export function findFree(
   map: FreeMap,
   width: number,
   height: number,
   x: number,
   y: number,
+  isAllowed: (middleX: number, middleY: number) => boolean = () => true,
 ): { readonly x: number; readonly y: number } | null {
   let best: { x: number; y: number } | null = null;
   let nearest = Number.POSITIVE_INFINITY;
@@ -54,6 +55,7 @@ export function findFree(
       const distance = Math.hypot(left + width / 2 - x, top + height / 2 - y);
       if (distance >= nearest) continue;
       if (!isFree(map, { minX: left, minY: top, maxX: left + width, maxY: top + height })) continue;
+      if (!isAllowed(left + width / 2, top + height / 2)) continue;
       best = { x: left, y: top };
       nearest = distance;
     }

@@ -153,7 +153,8 @@ function weighJoints(
   return sum;
 }
 
-function isOnJoint(low: number, high: number, size: number, count: number): boolean {
+/** Whether a stretch on one axis comes near a joint of `count` cells of a size, mm. */
+export function isOnJoint(low: number, high: number, size: number, count: number): boolean {
   const joint = Math.ceil((low - NEAR_JOINT) / size);
   return joint >= 1 && joint < count && joint * size <= high + NEAR_JOINT;
 }

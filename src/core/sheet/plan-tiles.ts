@@ -48,7 +48,15 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
     issues.push(error('unknown-paper', 'paper', `There is no paper called “${id}”. There are: ${known}.`));
   }
   if (!(margin >= 0))
-    issues.push(error('margin-out-of-range', 'margin', `A margin of ${margin} mm cannot be used.`));
+    issues.push({
+      ...error(
+        'margin-out-of-range',
+        'margin',
+        `A margin of ${margin} mm cannot be used: give 0 mm or more.`,
+      ),
+      measured: margin,
+      limit: 0,
+    });
   if (joint === 'overlap' && !(overlap >= 5 && overlap <= 40)) {
     const message = `An overlap of ${overlap} mm cannot be used: give 5 to 40 mm, or butt joints.`;
     issues.push({

@@ -10,14 +10,14 @@ import {
 } from '../drawing/index.ts';
 import { isInsidePolygon } from '../math/index.ts';
 import { clipPolygon } from './clip-polygon.ts';
-import { clipPolyline, type Rectangle } from './clip-polyline.ts';
+import { clipPolyline } from './clip-polyline.ts';
 import { divideDrawing } from './divide-drawing.ts';
 import { drawJointsOfTile, placeJointMarks } from './draw-joints.ts';
 import { drawFoot, drawNameInside } from './draw-page-names.ts';
 import { createFreeMap } from './free-map.ts';
 import { drawCrossesOfTile, placeCrosses } from './place-crosses.ts';
 import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
-import type { CellWords, TiledDrawing } from './types.ts';
+import type { CellWords, Tile, TiledDrawing } from './types.ts';
 
 export type TileDrawingOptions = TileOptions & CellWords;
 
@@ -46,7 +46,7 @@ export function tileOnGrid(
 
   // 2. Cut the drawing's own layers.
   const own = tiles.map((tile) =>
-    drawing.layers.map((layer) => makeLayer(layer.name, clipItems(layer, tile.shown, closesCuts))),
+    drawing.layers.map((layer) => makeLayer(layer.name, clipItems(layer, tile, closesCuts))),
   );
 
   // 3. Marks and names where nothing else is.
@@ -88,13 +88,16 @@ export function tileOnGrid(
   return { ...division, pages };
 }
 
-/** Paths cut at the rectangle, in parts `id`, `id/part-2` …; texts whose box reaches into it. */
-function clipItems({ items }: DrawingLayer, box: Rectangle, closesCuts: boolean): DrawingItem[] {
+/**
+ * Paths cut at the page's edges, in parts `id`, `id/part-2` …; texts whose box reaches into its cell: those that reach only into
+ * its strip stand whole on the page that comes to lie there.
+ */
+function clipItems({ items }: DrawingLayer, { cell, shown: box }: Tile, closesCuts: boolean): DrawingItem[] {
   return items.flatMap((item): DrawingItem[] => {
     const bounds = boundsOfPoints([item.kind === 'path' ? item.points : cornersOfText(item)]);
     if (!bounds || bounds.minX >= box.maxX || bounds.maxX <= box.minX) return [];
     if (bounds.minY >= box.maxY || bounds.maxY <= box.minY) return [];
-    if (item.kind === 'text') return [item];
+    if (item.kind === 'text') return bounds.minX < cell.maxX && bounds.minY < cell.maxY ? [item] : [];
     const isWhole =
       bounds.minX >= box.minX &&
       bounds.maxX <= box.maxX &&
