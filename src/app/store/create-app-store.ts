@@ -28,7 +28,7 @@ const initialState: AppState = {
   drafts: {},
   pictureNonce: 0,
   view: { name: 'threeQuarter', nonce: 0 },
-  layers: { levels: true, tapes: false, seams: true, strain: true, arms: true, photo: true, mirror: false },
+  layers: { levels: true, tapes: false, seams: true, strain: true, arms: true, photo: true },
   sectionZ: null,
   photos: { front: null, side: null },
   photoMarks: null,

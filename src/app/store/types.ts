@@ -135,8 +135,6 @@ export type PhotoMark = readonly [number, number];
 /** What is drawn on the body. */
 export interface Layers {
   readonly photo: boolean;
-  /** The body's mirror image over it. */
-  readonly mirror: boolean;
   readonly levels: boolean;
   readonly tapes: boolean;
   readonly seams: boolean;
