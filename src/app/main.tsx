@@ -278,6 +278,11 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       if (!project) return null;
       return follower.previewSeams({ ...project, seams: { ...project.seams, lines } }, {});
     },
+    async adviseSeams(place) {
+      const { project } = store.getState();
+      return project ? follower.adviseSeams(project, place) : null;
+    },
+    stopAdvice: follower.stopAdvice,
     async addPhoto(file, side) {
       const { form } = store.getState();
       if (!form) return;

@@ -1,4 +1,10 @@
-import { adviseZone, createPipeline, type Form, layoutOf, surfaceOfProject } from '../core/pipeline/index.ts';
+import {
+  adviseZone,
+  createPipeline,
+  layoutOf,
+  surfaceOfProject,
+  worstZones,
+} from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
@@ -46,20 +52,4 @@ export async function adviseCommand(
       stdout.write(`  ${advice.issues.map((issue) => issue.message).join(' ')}\n`);
   }
   return exitCodes.fine;
-}
-
-/** Of all panels but mirror images, by strain over limit; without the advice words guessed for reading. */
-function worstZones({ report, shell }: Form, count: number) {
-  return report.panels
-    .flatMap(({ cloth }, i) =>
-      shell.panels[i].mirrorOf === undefined
-        ? cloth.zones.map((zone) => ({ zone, panel: shell.panels[i] }))
-        : [],
-    )
-    .toSorted((a, b) => Math.abs(b.zone.strain) / b.zone.limit - Math.abs(a.zone.strain) / a.zone.limit)
-    .slice(0, count)
-    .map(({ zone, panel }) => ({
-      message: zone.message,
-      place: { u: panel.chart[2 * zone.vertex], v: panel.chart[2 * zone.vertex + 1] },
-    }));
 }

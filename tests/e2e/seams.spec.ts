@@ -86,3 +86,24 @@ async function findBead(page: Page, box: { x: number; y: number; width: number; 
   }
   throw new Error('no bead found');
 }
+
+test('advice names places, tries changes out, and changes nothing until it is taken', async ({ page }) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Seams');
+  const advice = page.getByRole('region', { name: 'Ask for advice' });
+  await advice.getByRole('button', { name: 'Look for better seams' }).click();
+  await expect(advice.getByRole('button', { name: 'Look for better seams' })).toBeVisible({ timeout: 60_000 });
+  await expect(undo(page)).toBeDisabled();
+  const take = advice.getByRole('button', { name: 'Take this advice' });
+  await expect(take.first()).toBeEnabled();
+  await expect(advice).toContainText(/falls from \d+\.\d+ % to \d+\.\d+ %/);
+  await take.first().click();
+  await expect(undo(page)).toBeEnabled();
+  await waitForFullForm(page);
+  await expect(advice).toContainText('look again');
+  await expect(take.first()).toBeDisabled();
+  await undo(page).click();
+  await waitForFullForm(page);
+  await expect(take.first()).toBeEnabled();
+  expect(complaints).toEqual([]);
+});

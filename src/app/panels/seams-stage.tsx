@@ -5,6 +5,7 @@ import { LayoutPicture } from './layout-picture.tsx';
 import { OwnLines } from './own-lines.tsx';
 import { PullLines } from './pull-lines.tsx';
 import { percent } from './say-numbers.ts';
+import { SeamAdviceList } from './seam-advice-list.tsx';
 import { typicalStrain } from './typical-strain.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
@@ -28,6 +29,7 @@ export function SeamsStage() {
       <ChosenLayout />
       <PullLines />
       <OwnLines />
+      <SeamAdviceList />
       <SeamList />
     </div>
   );

@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import type { Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
-import type { PanelEdge, SeamLine } from '../../core/seams/index.ts';
+import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
 import {
   type Actions,
   type AppState,
@@ -54,6 +54,13 @@ export type CutWish =
   | { readonly loop: Float64Array }
   | { readonly joined: { readonly mesh: Mesh; readonly edges: readonly PanelEdge[] } };
 
+/** Seam lines that were tried out and lower the strain at one place. */
+export interface SeamAdvice {
+  readonly lines: readonly SeamLine[];
+  /** In plain words, with the figures before and after. */
+  readonly message: string;
+}
+
 /** The bodies kept in this browser; every call may be refused, with a reason. */
 export interface BodyCabinet {
   list(): Promise<readonly KeptBody[]>;
@@ -81,6 +88,9 @@ export interface Services {
   unrollCut(wish: CutWish): Promise<Result<FlatCut> | null>;
   /** Whether these seam lines can be cut and unrolled; null when asked again meanwhile. */
   trySeams(lines: readonly SeamLine[]): Promise<Result<unknown> | null>;
+  /** What would lower the strain at a place, tried out; takes a second or two. */
+  adviseSeams(place: ChartPlace): Promise<Result<readonly SeamAdvice[]> | null>;
+  stopAdvice(): void;
   /** Lays a photo under the body as seen from one side; tells why when it cannot. */
   addPhoto(file: File, side: PhotoSide): Promise<void>;
   /** Saves a drawing under the project's name and what it is. */

@@ -3,6 +3,7 @@ import { failure, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form, FormFile, PreviewOptions, SeamPreview } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import type { ChartPlace } from '../../core/seams/index.ts';
 import { CallDropped, linkWorker } from './link-worker.ts';
 import {
   type CutWish,
@@ -13,6 +14,7 @@ import {
   issueOfDefect,
   type LayoutLines,
   type OnProgress,
+  type SeamAdvice,
 } from './protocol.ts';
 
 /** One worker doing one thing at a time, that can be stopped. */
@@ -24,6 +26,8 @@ export interface Lane {
   /** `null` when a later call came before this one's turn. */
   previewSeams(project: Project, options: PreviewOptions): Promise<Result<SeamPreview> | null>;
   unrollCut(project: Project, wish: CutWish): Promise<Result<FlatCut>>;
+  /** `stop` ends it too, where the page may share memory. */
+  adviseSeams(project: Project, place: ChartPlace): Promise<Result<readonly SeamAdvice[]>>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
   shapeBody(project: Project): Promise<Body | null>;
   /** `null` when it could not be made. */
@@ -40,6 +44,7 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
   const link = linkWorker<FormWorker>(start);
   let running: { readonly flag: Int32Array | null; readonly dropped: AbortController } | null = null;
 
+  let advising: Int32Array | null = null;
   let writing = 0;
   let previewsAsked = 0;
   let previewUnderWay: Promise<unknown> = Promise.resolve();
@@ -92,6 +97,14 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
         .ask((remote) => remote.unrollCut(project, wish))
         .catch((error): Result<FlatCut> => failure([issueOfDefect(error)])),
 
+    async adviseSeams(project, place) {
+      const stopFlag = canShare ? new Int32Array(new SharedArrayBuffer(4)) : null;
+      advising = stopFlag;
+      return await link
+        .ask((remote) => remote.adviseSeams(project, place, stopFlag))
+        .catch((error): Result<readonly SeamAdvice[]> => failure([issueOfDefect(error)]));
+    },
+
     outlineShape: (project, category, choice) =>
       link.ask((remote) => remote.outlineShape(project, category, choice)).catch(() => null),
     shapeBody: (project) => link.ask((remote) => remote.shapeBody(project)).catch(() => null),
@@ -100,6 +113,7 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
     scatterBody: (project) => link.ask((remote) => remote.scatterBody(project)).catch(() => null),
 
     stop() {
+      if (advising) Atomics.store(advising, 0, 1);
       if (!running) return;
       const { flag, dropped } = running;
       running = null;

@@ -23,6 +23,8 @@ export interface Follower {
   /** For dragging a seam: see `PreviewSeams`. */
   previewSeams: Lane['previewSeams'];
   unrollCut: Lane['unrollCut'];
+  adviseSeams: Lane['adviseSeams'];
+  stopAdvice(): void;
   outlineShape: Lane['outlineShape'];
   shapeBody: Lane['shapeBody'];
   pictureDistance: Lane['pictureDistance'];
@@ -87,6 +89,8 @@ export function followProject(
     previewSeams: quick.previewSeams,
     unrollCut: quick.unrollCut,
     // On the full lane, so that typing is never kept waiting.
+    adviseSeams: full.adviseSeams,
+    stopAdvice: full.stop,
     outlineShape: full.outlineShape,
     shapeBody: full.shapeBody,
     pictureDistance: full.pictureDistance,

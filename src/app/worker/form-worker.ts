@@ -13,6 +13,7 @@ import {
   readCutting,
 } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import { adviseSeams } from './advise-seams.ts';
 import { outlineShape } from './outline-shape.ts';
 import {
   type FormWorker,
@@ -114,6 +115,14 @@ const service: FormWorker = {
   unrollCut(project, wish) {
     try {
       return unrollCut(project, pipeline.fitBody(project), wish);
+    } catch (error) {
+      return failure([issueOfDefect(error)]);
+    }
+  },
+
+  adviseSeams(project, place, stopFlag) {
+    try {
+      return adviseSeams(project, pipeline.fitBody(project), place, stopFlag);
     } catch (error) {
       return failure([issueOfDefect(error)]);
     }

@@ -4,7 +4,7 @@ import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { Form, FormFile, PreviewOptions, SeamPreview, StageId } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { PanelEdge } from '../../core/seams/index.ts';
+import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
 
 export const QUICK_TRIANGLES = 4_000;
 export const FULL_TRIANGLES = 20_000;
@@ -54,6 +54,13 @@ export type CutWish =
   | { readonly loop: Float64Array }
   | { readonly joined: { readonly mesh: Mesh; readonly edges: readonly PanelEdge[] } };
 
+/** A change of the seam lines that was tried out and lowers the strain at one place. */
+export interface SeamAdvice {
+  readonly lines: readonly SeamLine[];
+  /** In plain words, with the figures before and after. */
+  readonly message: string;
+}
+
 /** Calls the second worker answers: single panels, for the worker that started it. */
 export interface PanelWorker {
   isReady(): boolean;
@@ -72,6 +79,12 @@ export interface FormWorker {
   previewSeams(project: Project, options: PreviewOptions): Result<SeamPreview>;
   /** One flat piece of the project's body. */
   unrollCut(project: Project, wish: CutWish): Result<FlatCut>;
+  /** What would lower the strain at a place of the body, tried out on a coarse mesh; nothing is applied. */
+  adviseSeams(
+    project: Project,
+    place: ChartPlace,
+    stopFlag: Int32Array | null,
+  ): Result<readonly SeamAdvice[]>;
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */
   outlineShape(project: Project, category: string, choice: string | null): Float64Array | null;
   /** The body only, for comparing; null when it has none. */

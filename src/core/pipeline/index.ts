@@ -26,3 +26,4 @@ export {
 } from './unroll-region.ts';
 export { wordOrderOfWork } from './word-order-of-work.ts';
 export type * from './work-step.ts';
+export { type WorstZone, worstZones } from './worst-zones.ts';

@@ -1,0 +1,125 @@
+import { useRef, useState } from 'react';
+import { type WorstZone, worstZones } from '../../core/pipeline/index.ts';
+import { type SeamAdvice, useActions, useApp, useServices } from './workroom-context.tsx';
+
+/** Places asked about at a time. */
+const MOST_PLACES = 3;
+
+interface PlaceAdvice {
+  readonly zone: WorstZone;
+  readonly changes: readonly SeamAdvice[];
+  /** Why there is nothing to change. */
+  readonly remark: string;
+}
+
+/** What was found for one set of seam lines; `place` is the one being looked at, from 1. */
+interface Findings {
+  readonly project: unknown;
+  readonly places: readonly PlaceAdvice[];
+  readonly count: number;
+  readonly isLooking: boolean;
+}
+
+/** Where the cloth is asked for too much, which seam to move or add there, and what that comes to. */
+export function SeamAdviceList() {
+  const { findings, look, stop } = useAdvice();
+  const project = useApp((state) => state.project);
+  const isReady = useApp(({ formOf, formQuality, project }) => formOf === project && formQuality === 'full');
+  const isStale = findings !== null && findings.project !== project;
+  return (
+    <section className="seam-advice" aria-labelledby="advice-title">
+      <h3 id="advice-title">Ask for advice</h3>
+      <p className="measure-how">
+        Tries out which seam to move, or which to add, where the cloth is asked for more than it takes.
+        Nothing changes until you take it.
+      </p>
+      {findings?.isLooking ? (
+        <p className="advice-work" role="status">
+          <progress max={findings.count} value={findings.places.length} />
+          Place {Math.min(findings.places.length + 1, findings.count)} of {findings.count}{' '}
+          <button type="button" onClick={stop}>
+            Stop looking
+          </button>
+        </p>
+      ) : (
+        <button type="button" disabled={!isReady} onClick={() => void look()}>
+          Look for better seams
+        </button>
+      )}
+      {findings && !findings.isLooking && findings.count === 0 && (
+        <p role="status">Nowhere is the cloth asked for more than it takes.</p>
+      )}
+      {isStale && findings.count > 0 && (
+        <p className="quiet">The seams or the body have changed since: look again.</p>
+      )}
+      {findings && (
+        <ol className="advice-places" data-behind={isStale || undefined}>
+          {findings.places.map((place) => (
+            <PlaceItem key={`${place.zone.panelId}${place.zone.message}`} place={place} isStale={isStale} />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}
+
+function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly isStale: boolean }) {
+  const actions = useActions();
+  return (
+    <li
+      onPointerEnter={() => actions.pointAt({ kind: 'panel', id: place.zone.panelId })}
+      onPointerLeave={() => actions.pointAt(null)}
+    >
+      <p>{place.zone.message}</p>
+      {place.remark && <p className="quiet">{place.remark}</p>}
+      {place.changes.length > 0 && (
+        <ul>
+          {place.changes.map(({ lines, message }) => (
+            <li key={message}>
+              <p>{message}</p>
+              <button
+                type="button"
+                disabled={isStale}
+                onClick={() => actions.setSeamLines(lines, message.split(':')[0])}
+              >
+                Take this advice
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </li>
+  );
+}
+
+function useAdvice() {
+  const [findings, setFindings] = useState<Findings | null>(null);
+  const form = useApp((state) => state.form);
+  const project = useApp((state) => state.project);
+  const services = useServices();
+  const isStopped = useRef(false);
+  const look = async () => {
+    if (!form) return;
+    isStopped.current = false;
+    const zones = worstZones(form, MOST_PLACES);
+    const places: PlaceAdvice[] = [];
+    const tell = (isLooking: boolean) =>
+      setFindings({ project, places: [...places], count: zones.length, isLooking });
+    for (const zone of zones) {
+      tell(true);
+      const advice = await services.adviseSeams(zone.place);
+      if (!advice || isStopped.current) break;
+      places.push({
+        zone,
+        changes: advice.ok ? advice.value : [],
+        remark: advice.issues.map(({ message }) => message).join(' '),
+      });
+    }
+    tell(false);
+  };
+  const stop = () => {
+    isStopped.current = true;
+    services.stopAdvice();
+  };
+  return { findings, look, stop };
+}
