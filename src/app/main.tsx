@@ -278,6 +278,10 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       if (!project) return null;
       return follower.previewSeams({ ...project, seams: { ...project.seams, lines } }, {});
     },
+    async worstZones(count) {
+      const { project } = store.getState();
+      return project ? follower.worstZones(project, count) : null;
+    },
     async adviseSeams(place) {
       const { project } = store.getState();
       return project ? follower.adviseSeams(project, place) : null;

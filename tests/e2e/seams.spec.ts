@@ -92,7 +92,9 @@ test('advice names places, tries changes out, and changes nothing until it is ta
   await goTo(page, 'Seams');
   const advice = page.getByRole('region', { name: 'Ask for advice' });
   await advice.getByRole('button', { name: 'Look for better seams' }).click();
-  await expect(advice.getByRole('button', { name: 'Look for better seams' })).toBeVisible({ timeout: 60_000 });
+  await expect(advice.getByRole('button', { name: 'Look for better seams' })).toBeVisible({
+    timeout: 60_000,
+  });
   await expect(undo(page)).toBeDisabled();
   const take = advice.getByRole('button', { name: 'Take this advice' });
   await expect(take.first()).toBeEnabled();

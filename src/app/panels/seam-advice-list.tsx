@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import { type WorstZone, worstZones } from '../../core/pipeline/index.ts';
+import type { WorstZone } from '../../core/pipeline/index.ts';
 import { type SeamAdvice, useActions, useApp, useServices } from './workroom-context.tsx';
 
 /** Places asked about at a time. */
@@ -34,13 +34,15 @@ export function SeamAdviceList() {
         Nothing changes until you take it.
       </p>
       {findings?.isLooking ? (
-        <p className="advice-work" role="status">
-          <progress max={findings.count} value={findings.places.length} />
-          Place {Math.min(findings.places.length + 1, findings.count)} of {findings.count}{' '}
+        <div className="advice-work" role="status">
+          <progress max={Math.max(1, findings.count)} value={findings.places.length} />
+          {findings.count === 0
+            ? 'Looking for the places'
+            : `Place ${Math.min(findings.places.length + 1, findings.count)} of ${findings.count}`}
           <button type="button" onClick={stop}>
             Stop looking
           </button>
-        </p>
+        </div>
       ) : (
         <button type="button" disabled={!isReady} onClick={() => void look()}>
           Look for better seams
@@ -94,21 +96,24 @@ function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly i
 
 function useAdvice() {
   const [findings, setFindings] = useState<Findings | null>(null);
-  const form = useApp((state) => state.form);
   const project = useApp((state) => state.project);
   const services = useServices();
   const isStopped = useRef(false);
+  const newest = useRef(project);
+  newest.current = project;
   const look = async () => {
-    if (!form) return;
     isStopped.current = false;
-    const zones = worstZones(form, MOST_PLACES);
     const places: PlaceAdvice[] = [];
+    setFindings({ project, places, count: 0, isLooking: true });
+    const listed = await services.worstZones(MOST_PLACES);
+    const zones = listed?.ok ? listed.value : [];
     const tell = (isLooking: boolean) =>
       setFindings({ project, places: [...places], count: zones.length, isLooking });
     for (const zone of zones) {
       tell(true);
       const advice = await services.adviseSeams(zone.place);
-      if (!advice || isStopped.current) break;
+      // Seams changed meanwhile are other seams.
+      if (!advice || isStopped.current || newest.current !== project) break;
       places.push({
         zone,
         changes: advice.ok ? advice.value : [],

@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import type { Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
+import type { WorstZone } from '../../core/pipeline/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
 import {
   type Actions,
@@ -88,6 +89,8 @@ export interface Services {
   unrollCut(wish: CutWish): Promise<Result<FlatCut> | null>;
   /** Whether these seam lines can be cut and unrolled; null when asked again meanwhile. */
   trySeams(lines: readonly SeamLine[]): Promise<Result<unknown> | null>;
+  /** Places most over the cloth's limits, worst first. */
+  worstZones(count: number): Promise<Result<readonly WorstZone[]> | null>;
   /** What would lower the strain at a place, tried out; takes a second or two. */
   adviseSeams(place: ChartPlace): Promise<Result<readonly SeamAdvice[]> | null>;
   stopAdvice(): void;

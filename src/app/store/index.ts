@@ -20,7 +20,6 @@ export {
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
 export { lineFromPoints } from './line-from-points.ts';
 export {
-  LEAST_MARK_GAP,
   markAtPlace,
   photoSideOf,
   placeNewPhoto,

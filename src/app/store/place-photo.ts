@@ -11,7 +11,7 @@ export interface SideBounds {
 /** A person on a photo is about this much taller than a body from base to neck. */
 const PHOTO_OVER_BODY = 2.2;
 /** Two marks nearer to each other than this scale nothing truly, pixels. */
-export const LEAST_MARK_GAP = 20;
+const LEAST_MARK_GAP = 20;
 
 /** The side a view shows straight on; null for the others. */
 export function photoSideOf(view: ViewName): PhotoSide | null {

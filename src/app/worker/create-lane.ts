@@ -1,7 +1,7 @@
 import { proxy } from 'comlink';
 import { failure, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
-import type { Form, FormFile, PreviewOptions, SeamPreview } from '../../core/pipeline/index.ts';
+import type { Form, FormFile, PreviewOptions, SeamPreview, WorstZone } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
 import { CallDropped, linkWorker } from './link-worker.ts';
@@ -26,6 +26,7 @@ export interface Lane {
   /** `null` when a later call came before this one's turn. */
   previewSeams(project: Project, options: PreviewOptions): Promise<Result<SeamPreview> | null>;
   unrollCut(project: Project, wish: CutWish): Promise<Result<FlatCut>>;
+  worstZones(project: Project, count: number): Promise<Result<readonly WorstZone[]>>;
   /** `stop` ends it too, where the page may share memory. */
   adviseSeams(project: Project, place: ChartPlace): Promise<Result<readonly SeamAdvice[]>>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
@@ -96,6 +97,11 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
       link
         .ask((remote) => remote.unrollCut(project, wish))
         .catch((error): Result<FlatCut> => failure([issueOfDefect(error)])),
+
+    worstZones: (project, count) =>
+      link
+        .ask((remote) => remote.worstZones(project, count))
+        .catch((error): Result<readonly WorstZone[]> => failure([issueOfDefect(error)])),
 
     async adviseSeams(project, place) {
       const stopFlag = canShare ? new Int32Array(new SharedArrayBuffer(4)) : null;

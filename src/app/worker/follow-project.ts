@@ -23,6 +23,7 @@ export interface Follower {
   /** For dragging a seam: see `PreviewSeams`. */
   previewSeams: Lane['previewSeams'];
   unrollCut: Lane['unrollCut'];
+  worstZones: Lane['worstZones'];
   adviseSeams: Lane['adviseSeams'];
   stopAdvice(): void;
   outlineShape: Lane['outlineShape'];
@@ -89,6 +90,7 @@ export function followProject(
     previewSeams: quick.previewSeams,
     unrollCut: quick.unrollCut,
     // On the full lane, so that typing is never kept waiting.
+    worstZones: full.worstZones,
     adviseSeams: full.adviseSeams,
     stopAdvice: full.stop,
     outlineShape: full.outlineShape,

@@ -11,6 +11,7 @@ import {
   type MakeOptions,
   mapDistance,
   readCutting,
+  worstZones,
 } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { adviseSeams } from './advise-seams.ts';
@@ -118,6 +119,11 @@ const service: FormWorker = {
     } catch (error) {
       return failure([issueOfDefect(error)]);
     }
+  },
+
+  async worstZones(project, count) {
+    const made = await make(project, FULL_TRIANGLES, null);
+    return made.ok ? success(worstZones(made.value, count)) : made;
   },
 
   adviseSeams(project, place, stopFlag) {

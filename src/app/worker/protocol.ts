@@ -2,7 +2,14 @@ import type { Issue, Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
-import type { Form, FormFile, PreviewOptions, SeamPreview, StageId } from '../../core/pipeline/index.ts';
+import type {
+  Form,
+  FormFile,
+  PreviewOptions,
+  SeamPreview,
+  StageId,
+  WorstZone,
+} from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
 
@@ -79,6 +86,8 @@ export interface FormWorker {
   previewSeams(project: Project, options: PreviewOptions): Result<SeamPreview>;
   /** One flat piece of the project's body. */
   unrollCut(project: Project, wish: CutWish): Result<FlatCut>;
+  /** Places most over the cloth's limits, worst first, of the form at full quality. */
+  worstZones(project: Project, count: number): Promise<Result<readonly WorstZone[]>>;
   /** What would lower the strain at a place of the body, tried out on a coarse mesh; nothing is applied. */
   adviseSeams(
     project: Project,
