@@ -11,6 +11,7 @@ import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } f
 import { makeCommand } from './make-command.ts';
 import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
+import { proposeCommand } from './propose-command.ts';
 import { regionCommand } from './region-command.ts';
 
 /** Where a command talks to; `process` has this shape. */
@@ -140,6 +141,30 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .option('-l, --layout <id>', 'seam layout instead of the saved one')
     .action(async (file, options) => end(await adviseCommand(file, options, streams)));
   program
+    .command('propose')
+    .description(
+      'propose seam lines for the whole form: moved, then added one by one, with the strain before and after',
+    )
+    .argument('<file>', 'saved project (*.loftseam.json)')
+    .option(
+      '-s, --strain <percent>',
+      'stop when 95 of 100 parts of the cloth are strained less',
+      readPercent,
+      2,
+    )
+    .option('-p, --panels <n>', 'no more panels than this, the neck band among them', readPanels)
+    .option('-l, --layout <id>', 'seam layout instead of the saved one')
+    .option('-o, --out <file>', 'write the project with these lines to another file')
+    .action(async (file, { panels, ...options }) =>
+      end(
+        await proposeCommand(
+          file,
+          { ...options, ...(panels === undefined ? {} : { mostPanels: panels }) },
+          streams,
+        ),
+      ),
+    );
+  program
     .command('region')
     .description('unroll a region drawn on the body as one flat piece, with its strain')
     .argument('<file>', 'saved project (*.loftseam.json)')
@@ -155,6 +180,18 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .action(async (name, options) => end(await demoCommand(name, options, streams)));
   for (const command of program.commands) command.addHelpText('after', exitCodeHelp);
   return program;
+}
+
+function readPercent(text: string): number {
+  const percent = Number(text);
+  if (percent >= 0.2 && percent <= 20) return percent;
+  throw new InvalidArgumentError('It must be a number of per cent, 0.2 to 20.');
+}
+
+function readPanels(text: string): number {
+  const count = Number(text);
+  if (Number.isInteger(count) && count >= 4 && count <= 60) return count;
+  throw new InvalidArgumentError('It must be a whole number, 4 to 60.');
 }
 
 function readCount(text: string): number {

@@ -217,3 +217,21 @@ describe('loftseam advise', () => {
     expect((await loftseam('advise', straight, '--zones', '0')).code).toBe(2);
   });
 });
+
+describe('loftseam propose', () => {
+  it('lists steps with falling strain and writes the lines only to the file asked for', async () => {
+    const target = path.join(folder, 'better.loftseam.json');
+    const args = ['--strain', '1.5', '--panels', '9', '--layout', 'upright8', '--out', target];
+    const { code, out } = await loftseam('propose', straight, ...args);
+    expect(code).toBe(0);
+    const p95 = [...out.matchAll(/^(?:as it is|after step \d) +[\d.]+ +([\d.]+)/gm)].map((row) =>
+      Number(row[1]),
+    );
+    expect(p95.length).toBeGreaterThan(1);
+    expect(p95[1]).toBeLessThan(p95[0]);
+    expect(out).toContain(`p95 1.5 %, is ${p95[p95.length - 1] <= 1.5 ? '' : 'not '}reached`);
+    const written = JSON.parse(await readFile(target, 'utf8'));
+    expect(written.seams.lines.length).toBeGreaterThan(5);
+    expect((await loftseam('propose', straight, '--strain', '-1')).code).toBe(2);
+  }, 60_000);
+});

@@ -68,11 +68,11 @@ describe('lines taken away and added', () => {
   });
 
   it('divides a panel lengthwise into two halves of about the same size, on both sides of the body', () => {
-    for (const id of ['centreBackRight', 'centreFrontRight']) {
+    for (const id of ['centreBackRight', 'centreFrontRight', 'sideFrontRight']) {
       const shell = cut(torso, upright8);
       const lineOf = (seam: string) => shell.seams.find((candidate) => candidate.id === seam)?.lineId;
       const panel = shell.panels.find((candidate) => candidate.id === id)!;
-      const split = splitPanel(upright8, panel, lineOf);
+      const split = splitPanel(upright8, panel, lineOf, torso.form);
       if (!split.ok) throw new Error(split.issues[0].message);
       const after = cut(torso, split.value.layout);
       expect(after.panels).toHaveLength(shell.panels.length + 2);
@@ -83,11 +83,27 @@ describe('lines taken away and added', () => {
     }
   });
 
-  it('refuses to divide a panel at the armhole', () => {
+  it('refuses to divide a panel of the left half: lines are of the right one', () => {
     const panel = cut(torso, upright8).panels.find((candidate) => candidate.id === 'sideBackLeft')!;
-    const split = splitPanel(upright8, panel, () => undefined);
+    const split = splitPanel(upright8, panel, () => undefined, torso.form);
     expect(split.issues).toMatchObject([{ code: 'panel-not-split' }]);
     expect(split.issues[0].message).toContain(panel.name);
+  });
+
+  it('refuses a line that would lie on its own mirror image', () => {
+    const line = {
+      id: 'own',
+      name: 'own line',
+      side: 'right' as const,
+      through: [{ landmark: 'baseCentreFront' }, { landmark: 'baseCentreFront', v: 300 }],
+    };
+    const made = cutIntoPanels(
+      torso.surface,
+      torso.form,
+      { ...upright8, lines: [...upright8.lines, line] },
+      { targetTriangles: 3000 },
+    );
+    expect(made.issues).toMatchObject([{ code: 'line-on-centre', path: 'lines.own' }]);
   });
 
   // On the cylinder a move of the chart is a turn: mm / 140 radians, for every anchor that is no armhole or shoulder.

@@ -74,7 +74,7 @@ interface DivideAndJoinProps {
 function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
   const { panels, seams } = form.shell;
   const nameOf = (id: string) => plainName(panels.find((panel) => panel.id === id)?.name ?? id);
-  const divisible = panels.filter(({ side }) => side !== 'left');
+  const divisible = panels.filter(({ side }) => side === 'right');
   // One entry per line: taking it away joins all along it, on both halves.
   const joints = seams.filter(
     (seam, i) =>
@@ -84,7 +84,7 @@ function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
   const divide = (panelId: string) => {
     const panel = panels.find(({ id }) => id === panelId);
     if (!panel) return;
-    const made = splitPanel(layout, panel, (id) => seams.find((seam) => seam.id === id)?.lineId);
+    const made = splitPanel(layout, panel, (id) => seams.find((seam) => seam.id === id)?.lineId, form.body);
     if (made.ok) void sew(made.value.layout.lines, [], `Divide ${plainName(panel.name)}`);
     else void sew(null, made.issues, '');
   };

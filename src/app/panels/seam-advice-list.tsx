@@ -39,12 +39,12 @@ export function SeamAdviceList() {
           {findings.count === 0
             ? 'Looking for the places'
             : `Place ${Math.min(findings.places.length + 1, findings.count)} of ${findings.count}`}
-          <button type="button" onClick={stop}>
+          <button type="button" className="plain" onClick={stop}>
             Stop looking
           </button>
         </div>
       ) : (
-        <button type="button" disabled={!isReady} onClick={() => void look()}>
+        <button type="button" className="plain" disabled={!isReady} onClick={() => void look()}>
           Look for better seams
         </button>
       )}
@@ -72,7 +72,7 @@ function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly i
       onPointerEnter={() => actions.pointAt({ kind: 'panel', id: place.zone.panelId })}
       onPointerLeave={() => actions.pointAt(null)}
     >
-      <p>{place.zone.message}</p>
+      <p className="advice-place">{place.zone.message}</p>
       {place.remark && <p className="quiet">{place.remark}</p>}
       {place.changes.length > 0 && (
         <ul>
@@ -81,6 +81,7 @@ function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly i
               <p>{message}</p>
               <button
                 type="button"
+                className="plain"
                 disabled={isStale}
                 onClick={() => actions.setSeamLines(lines, message.split(':')[0])}
               >

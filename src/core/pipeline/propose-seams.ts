@@ -254,7 +254,7 @@ export function listCandidates(form: SeamForm, layout: SeamLayout, shell: Seamed
     });
   const lineOf = (seam: string) => shell.seams.find((candidate) => candidate.id === seam)?.lineId;
   const middles = shell.panels.flatMap((panel) => {
-    const split = splitPanel(layout, panel, lineOf);
+    const split = splitPanel(layout, panel, lineOf, form);
     return split.ok && panel.side === 'right' ? [split.value.line] : [];
   });
   return [...levels, ...middles];

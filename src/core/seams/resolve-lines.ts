@@ -149,6 +149,14 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
   }
   const points = ends.map((end) => end.point);
   const isStraight = points.every((point) => Math.abs(point[0] - points[0][0]) < 1e-6);
+  if (points.every(([u]) => Math.min(CENTRE_FRONT - u, u - CENTRE_BACK) < 1e-6)) {
+    return fault(
+      issues,
+      'line-on-centre',
+      line,
+      'runs along a centre, where its mirror image lies: use a centre line',
+    );
+  }
   const curve = isStraight ? fairCurve(points) : surfaceCurve(context.surface, points);
   if (!curve) {
     return fault(

@@ -1,7 +1,6 @@
 import type { ChartSurface } from '../mesh/index.ts';
-import { type ChartCurve, fairLoop } from './fair-curve.ts';
-import { locateOnArmhole } from './locate-on-armhole.ts';
-import { CENTRE_BACK, CENTRE_FRONT, toRightHalf } from './resolve-lines.ts';
+import { nearestOnArmhole } from './nearest-on-armhole.ts';
+import { CENTRE_BACK, CENTRE_FRONT } from './resolve-lines.ts';
 import type { SeamAnchor, SeamedShell, SeamForm } from './types.ts';
 
 /** A place on the body: angle round it and chart height (see `ChartSurface`). */
@@ -92,8 +91,10 @@ export function snapPoint(
     ] as const) {
       add('centre', id, { u, v: place.v }, { landmark, v: place.v - (form.landmarks[landmark]?.v ?? 0) });
     }
-    const onLoop = nearestOnArmhole(form, surface, from, place);
-    add('armhole', '', onLoop.place, { armhole: onLoop.position });
+    if (form.armholes.right.length > 0) {
+      const onLoop = nearestOnArmhole(form, (on) => distance(from, pointAt(surface, on)));
+      add('armhole', '', onLoop.place, { armhole: onLoop.position });
+    }
     for (const line of options.shell ? nearestOnLines(options.shell, from, options.lineId) : []) {
       add('line', line.id, line.place, { ...line.place, onLine: line.id });
     }
@@ -144,39 +145,6 @@ function nearestLandmark(form: SeamForm, place: ChartPlace): ChartPlace & { id: 
     if (size < least) [best, least] = [{ id, ...at }, size];
   }
   return best;
-}
-
-const ARMHOLE_SAMPLES = 48;
-
-/** Nearest place on the right armhole, refined between samples, and its position as anchors count it. */
-function nearestOnArmhole(
-  form: SeamForm,
-  surface: ChartSurface,
-  from: Float64Array,
-  place: ChartPlace,
-): { place: ChartPlace; position: number } {
-  const loop: ChartCurve = fairLoop(toRightHalf(form.armholes.right));
-  const locate = locateOnArmhole(loop, form);
-  const at = (position: number): ChartPlace => {
-    const [u, v] = loop.at(locate(position));
-    return { u, v };
-  };
-  const cost = (position: number): number => distance(from, pointAt(surface, at(position)));
-  // Too far in the chart to matter: spare the search.
-  if (form.armholes.right.length === 0) return { place, position: 0 };
-  let best = 0;
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < ARMHOLE_SAMPLES; i++) {
-    const size = cost(i / ARMHOLE_SAMPLES);
-    if (size < least) [best, least] = [i / ARMHOLE_SAMPLES, size];
-  }
-  for (let step = 0.5 / ARMHOLE_SAMPLES; step > 1e-5; step /= 2) {
-    for (const trial of [best - step, best + step]) {
-      const size = cost(trial);
-      if (size < least) [best, least] = [trial, size];
-    }
-  }
-  return { place: at(best), position: best - Math.floor(best) };
 }
 
 /** Nearest point of every seam line of the right half but one, on the shell's own edges. */

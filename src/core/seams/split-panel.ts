@@ -1,17 +1,24 @@
 import { failure, type Result, success } from '../base/index.ts';
-import type { SeamAnchor, SeamLayout, SeamLine, ShellPanel } from './types.ts';
+import { CHART_RADIUS } from './fair-curve.ts';
+import { nearestOnArmhole } from './nearest-on-armhole.ts';
+import type { ChartPlace } from './snap-point.ts';
+import type { SeamAnchor, SeamForm, SeamLayout, SeamLine, ShellPanel } from './types.ts';
 
 const HEIGHTS = [0.25, 0.5, 0.75];
+/** mm below the armhole at which a line turns to it. */
+const TURN = 40;
 
 /**
  * The layout with one more line that divides a panel (and its mirror image) lengthwise, half way between its borders. It
- * starts and ends on what borders the panel below and above. `shell` panel: of the right half or the centre. Issues when
- * the panel has no such middle or would be divided at the armhole; whether the line is sound is told when it is cut.
+ * starts and ends on what borders the panel below and above; on an armhole, in the middle of the panel's part of it.
+ * `panel`: of the right half of a shell on `form`. Issues when the panel has no such middle; whether the
+ * line is sound is told when it is cut.
  */
 export function splitPanel(
   layout: SeamLayout,
   panel: ShellPanel,
   lineOfSeam: (seamId: string) => string | undefined,
+  form: SeamForm,
 ): Result<{ readonly layout: SeamLayout; readonly line: SeamLine }> {
   const [low, high] = heightsOf(panel.chart);
   const through: SeamAnchor[] = [];
@@ -21,9 +28,9 @@ export function splitPanel(
     if (u !== undefined) through.push({ u, v });
   }
   const ends = through.length < 3 ? [] : [through[0], through[through.length - 1]];
-  const first = ends.length > 0 ? landOn(panel, lineOfSeam, ends[0].u ?? 0, false) : undefined;
-  const last = ends.length > 0 ? landOn(panel, lineOfSeam, ends[1].u ?? 0, true) : undefined;
-  if (panel.side === 'left' || !first || !last) {
+  const first = ends.length > 0 ? landOn(panel, lineOfSeam, form, ends[0].u ?? 0, false) : undefined;
+  const last = ends.length > 0 ? landOn(panel, lineOfSeam, form, ends[1].u ?? 0, true) : undefined;
+  if (panel.side !== 'right' || !first || !last) {
     return failure([
       {
         code: 'panel-not-split',
@@ -37,7 +44,7 @@ export function splitPanel(
     id: freeId(layout, `split${panel.id[0].toUpperCase()}${panel.id.slice(1)}`),
     name: `middle of ${panel.name.replace(/ (right|left)$/, '')}`,
     side: 'right',
-    through: [first, ...through.slice(1, -1), last],
+    through: [first.anchor, ...through.slice(1, -1).filter(({ v = 0 }) => v < last.top), last.anchor],
   };
   return success({ layout: { ...layout, lines: [...layout.lines, line] }, line });
 }
@@ -66,13 +73,20 @@ function middleAt(panel: ShellPanel, v: number): number | undefined {
   return (crossings[0] + crossings[1]) / 2;
 }
 
+interface Landing {
+  readonly anchor: SeamAnchor;
+  /** Points in between keep below it: beside an armhole the middle of a panel may lie in the hole. */
+  readonly top: number;
+}
+
 /** An anchor where the panel's border at angle u is met from inside, upwards or downwards. */
 function landOn(
   panel: ShellPanel,
   lineOfSeam: (seamId: string) => string | undefined,
+  form: SeamForm,
   u: number,
   isUp: boolean,
-): SeamAnchor | undefined {
+): Landing | undefined {
   let best: { v: number; edge: ShellPanel['edges'][number] } | undefined;
   for (const edge of panel.edges) {
     for (let k = 0; k + 1 < edge.vertices.length; k++) {
@@ -85,10 +99,20 @@ function landOn(
   }
   if (!best) return undefined;
   const { v, edge } = best;
-  // Where on its loop a line meets the armhole is the maker's choice: straight up would be next to nowhere.
-  if (edge.kind === 'opening') return edge.id.startsWith('armhole') ? undefined : { u, v };
+  if (edge.kind === 'opening') {
+    if (!edge.id.startsWith('armhole')) return { anchor: { u, v }, top: v };
+    const vertex = 2 * edge.vertices[edge.vertices.length >> 1];
+    const lowest = edge.vertices.reduce((least, i) => Math.min(least, panel.chart[2 * i + 1]), v);
+    const [middleU, middleV] = [panel.chart[vertex], panel.chart[vertex + 1]];
+    // The place lies on the loop, so any measure of distance finds it.
+    const costOf = (on: ChartPlace) => Math.hypot(CHART_RADIUS * (on.u - middleU), on.v - middleV);
+    return {
+      anchor: { armhole: nearestOnArmhole(form, costOf).position },
+      top: Math.min(middleV - TURN, lowest),
+    };
+  }
   const onLine = lineOfSeam(edge.id);
-  return onLine === undefined ? undefined : { u, v, onLine };
+  return onLine === undefined ? undefined : { anchor: { u, v, onLine }, top: v };
 }
 
 function freeId(layout: SeamLayout, wanted: string): string {

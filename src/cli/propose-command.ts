@@ -1,0 +1,121 @@
+import path from 'node:path';
+import { failure, type Result, success } from '../core/base/index.ts';
+import {
+  createPipeline,
+  type FormStrain,
+  layoutOf,
+  proposeLine,
+  proposeMoves,
+  type SeamProposal,
+  surfaceOfProject,
+} from '../core/pipeline/index.ts';
+import { type Project, serializeProject } from '../core/project/index.ts';
+import type { SeamLayout } from '../core/seams/index.ts';
+import { describeIssues } from './describe-form.ts';
+import { exitCodes } from './exit-codes.ts';
+import { formatTable } from './format-table.ts';
+import { readProjectFile } from './read-project-file.ts';
+import type { CommandStreams } from './run.ts';
+import { showProgress } from './show-progress.ts';
+import { writeFiles } from './write-files.ts';
+
+export interface ProposeCommandOptions {
+  /** p95 wanted, per cent. */
+  readonly strain: number;
+  readonly mostPanels?: number;
+  readonly layout?: string;
+  /** Where to write the project with the proposed lines. */
+  readonly out?: string;
+}
+
+/** For the form as a whole: lines moved, then lines added one by one, until the strain wanted or no more panels are allowed. */
+export async function proposeCommand(
+  file: string,
+  options: ProposeCommandOptions,
+  { stdout, stderr }: CommandStreams,
+): Promise<number> {
+  const read = await readProjectFile(file);
+  if (!read.ok) {
+    stderr.write(`${describeIssues(read.issues)}\n`);
+    return exitCodes.errorsInProject;
+  }
+  const project: Project =
+    options.layout === undefined
+      ? read.value
+      : { ...read.value, seams: { ...read.value.seams, layout: options.layout } };
+  const progress = showProgress(stderr);
+  const found = propose(project, options, (fraction, what) => progress.onProgress(fraction, 'seams', what));
+  progress.end();
+  if (!found.ok) {
+    stderr.write(`${describeIssues(found.issues)}\n`);
+    return exitCodes.errorsInProject;
+  }
+  const { before, steps } = found.value;
+  const rows = [
+    rowOf('as it is', before),
+    ...steps.map((step, k) => rowOf(`after step ${k + 1}`, step.after)),
+  ];
+  const columns = ['', 'rms %', 'p95 %', 'p99 %'].map((title, k) =>
+    k === 0 ? { title } : { title, align: 'right' as const },
+  );
+  const told = steps.map(({ changes }, k) => `${k + 1}. ${changes.join('\n   ')}\n`);
+  stdout.write(`${told.join('')}\n${formatTable(columns, rows)}\n`);
+  const last = steps[steps.length - 1];
+  const reached = (last?.after ?? before).p95;
+  stdout.write(
+    100 * reached <= options.strain
+      ? `The strain wanted, p95 ${options.strain} %, is reached on the coarse mesh this was judged on.\n`
+      : `The strain wanted, p95 ${options.strain} %, is not reached: ${(100 * reached).toFixed(2)} % is the least found.\n`,
+  );
+  if (options.out !== undefined && last) {
+    const target = path.parse(path.resolve(options.out));
+    const better: Project = { ...project, seams: { ...project.seams, lines: last.layout.lines } };
+    const [written] = await writeFiles(target.dir, [
+      { name: target.base, content: serializeProject(better) },
+    ]);
+    stdout.write(`${written}\n`);
+  }
+  return exitCodes.fine;
+}
+
+interface Proposals {
+  readonly before: FormStrain;
+  readonly steps: readonly SeamProposal[];
+}
+
+const MOST_STEPS = 6;
+
+function propose(
+  project: Project,
+  { strain, mostPanels }: ProposeCommandOptions,
+  onProgress: NonNullable<Parameters<typeof proposeMoves>[3]>['onProgress'],
+): Result<Proposals> {
+  const body = createPipeline().fitBody(project);
+  const layout = layoutOf(project);
+  if (!body.ok) return body;
+  if (!layout.ok) return layout;
+  const surface = surfaceOfProject(project, body.value);
+  const shared = {
+    strainLimit: strain / 100,
+    ...(mostPanels === undefined ? {} : { mostPanels }),
+    ...(onProgress ? { onProgress } : {}),
+  };
+  const moved = proposeMoves(surface, body.value, layout.value, shared);
+  if (!moved.ok) return failure(moved.issues);
+  const steps: SeamProposal[] = moved.value.changes.length > 0 ? [moved.value] : [];
+  let best: { layout: SeamLayout; strain: FormStrain } = {
+    layout: moved.value.layout,
+    strain: moved.value.after,
+  };
+  while (best.strain.p95 > shared.strainLimit && steps.length < MOST_STEPS) {
+    const added = proposeLine(surface, body.value, best.layout, shared);
+    if (!added.ok) break;
+    steps.push(added.value);
+    best = { layout: added.value.layout, strain: added.value.after };
+  }
+  return success({ before: moved.value.before, steps });
+}
+
+function rowOf(what: string, { rms, p95, p99 }: FormStrain): string[] {
+  return [what, ...[rms, p95, p99].map((x) => (100 * x).toFixed(2))];
+}
