@@ -10,8 +10,6 @@ export interface ArmFrame {
   readonly front: Vector;
   readonly halfOuter: number;
   readonly halfFront: number;
-  /** Share of the armhole's own outline in this section: 1 at the plate, 0 below the cap. */
-  readonly plateShare: number;
 }
 
 export interface ArmMeasures {
@@ -33,12 +31,18 @@ export interface ArmRoot {
 }
 
 /** The cap turns this far from the plate to the hanging arm; less than 90° leaves the arm a little off the body. */
-const CAP_TURN = (84 * Math.PI) / 180;
-/** The armpit's edge of the sections keeps clear of the pivot, mm. */
-const PIVOT_CLEARANCE = 12;
-/** Bend at the elbow, forward. */
-const ELBOW_BEND = (16 * Math.PI) / 180;
-const ELBOW_BEND_REACH = 45;
+const CAP_TURN = (70 * Math.PI) / 180;
+/** The foot's inner end lies so far out and down from the armpit, mm. */
+const ARMPIT_CLEARANCE = 6;
+const FOOT_DROP = 45;
+/** The cap leaves the plate leaning down by this at the outer and at the inner line. */
+const OUTER_LEAN = (25 * Math.PI) / 180;
+const INNER_LEAN = (60 * Math.PI) / 180;
+/** Handles of a cap line over the distance of its ends; about 0.39 follows a quarter circle. */
+const HANDLE_SHARE = 0.38;
+/** Bend at the elbow, forward, spread over this length up and down: a sharp one strains a sleeve without a dart. */
+const ELBOW_BEND = (10 * Math.PI) / 180;
+const ELBOW_BEND_REACH = 90;
 export const CAP_ROWS = 14;
 export const UPPER_ROWS = 16;
 export const FOREARM_ROWS = 18;
@@ -51,14 +55,15 @@ export const WRIST_ROW = ELBOW_ROW + FOREARM_ROWS;
 const ASPECT = { cap: 1.05, upperArm: 1.08, elbow: 1.02, forearm: 1.1, wrist: 1.35 };
 
 /**
- * Sections of a hanging arm, from the plate to the wrist: a fan about the armpit makes the shoulder cap, then the arm
- * runs down, bending forward at the elbow. The outer line from the shoulder point is as long as the tapes say.
+ * Sections of a hanging arm, from the foot of the shoulder cap (see `makeCapLine`) to the wrist, bending forward at the
+ * elbow. The outer line from the shoulder point is as long as the tapes say.
  * Returns null when the upper arm is shorter than the cap needs.
  */
 export function makeArmFrames(root: ArmRoot, measures: ArmMeasures): ArmFrame[] | null {
-  const frames = capFrames(root, measures);
-  const last = frames[frames.length - 1];
-  const capLength = outerLength(frames);
+  const last = footOfCap(root, measures);
+  const frames = [last];
+  const capLine = makeCapLine(root, last, root.shoulderPoint, 0);
+  const capLength = measurePolyline3(capLine);
   const straight = measures.shoulderToElbow - capLength;
   if (straight < 60) return null;
   const axis = normalise(cross(last.front, last.outer));
@@ -80,7 +85,6 @@ export function makeArmFrames(root: ArmRoot, measures: ArmMeasures): ArmFrame[] 
       front,
       halfOuter,
       halfFront,
-      plateShare: 0,
     };
   };
   for (let i = 1; i <= UPPER_ROWS; i++) frames.push(at((straight * i) / UPPER_ROWS));
@@ -88,29 +92,43 @@ export function makeArmFrames(root: ArmRoot, measures: ArmMeasures): ArmFrame[] 
   return frames;
 }
 
-function capFrames(root: ArmRoot, measures: ArmMeasures): ArmFrame[] {
-  const rise = subtract(root.shoulderPoint, root.armpit);
-  const height = Math.hypot(...rise);
-  const up = scale(rise, 1 / height);
+/** The section where the arm hangs, just below the cap. */
+function footOfCap(root: ArmRoot, measures: ArmMeasures): ArmFrame {
+  const up = normalise(subtract(root.shoulderPoint, root.armpit));
   const front = normalise(cross(up, root.normal));
-  const [capOuter, capFront] = halvesOf(1.04 * measures.upperArmGirth, ASPECT.cap);
-  const frames: ArmFrame[] = [];
-  for (let i = 0; i <= CAP_ROWS; i++) {
-    const share = i / CAP_ROWS;
-    const blend = smooth(share);
-    const turn = CAP_TURN * share;
-    const outer = add(scale(up, Math.cos(turn)), scale(root.normal, Math.sin(turn)));
-    const halfOuter = 0.5 * height + (capOuter - 0.5 * height) * blend;
-    frames.push({
-      centre: add(root.armpit, scale(outer, PIVOT_CLEARANCE * share + halfOuter)),
-      outer,
-      front,
-      halfOuter,
-      halfFront: root.halfFront + (capFront - root.halfFront) * blend,
-      plateShare: 1 - blend,
-    });
-  }
-  return frames;
+  const [halfOuter, halfFront] = halvesOf(1.04 * measures.upperArmGirth, ASPECT.cap);
+  const outer = add(scale(up, Math.cos(CAP_TURN)), scale(root.normal, Math.sin(CAP_TURN)));
+  const drop = scale(normalise(cross(front, outer)), FOOT_DROP);
+  const centre = add(root.armpit, add(scale(outer, ARMPIT_CLEARANCE + halfOuter), drop));
+  return { centre, outer, front, halfOuter, halfFront };
+}
+
+/**
+ * One line of the cap, CAP_ROWS + 1 points from `start` on the armhole to the foot's section at `angle`: a cubic that
+ * leaves the plate leaning down, most at the inner line, and arrives along the arm. Were it to leave at right angles, the
+ * whole turn would lie in the cloth as curvature (Gauss–Bonnet); what leans is a plain fold at the armhole's seam.
+ */
+export function makeCapLine(root: ArmRoot, foot: ArmFrame, start: Vector, angle: number): Vector[] {
+  const up = normalise(subtract(root.shoulderPoint, root.armpit));
+  const axis = normalise(cross(foot.front, foot.outer));
+  const inner = 0.5 - 0.5 * Math.cos(angle);
+  const lean = OUTER_LEAN + (INNER_LEAN - OUTER_LEAN) * inner;
+  const leaving = add(scale(root.normal, Math.cos(lean)), scale(up, -Math.sin(lean)));
+  const end = pointOnSection(foot, angle);
+  const handle = HANDLE_SHARE * Math.hypot(...subtract(end, start));
+  const [near, far] = [add(start, scale(leaving, handle)), add(end, scale(axis, -handle))];
+  return Array.from({ length: CAP_ROWS + 1 }, (_, i) => {
+    const t = i / CAP_ROWS;
+    const s = 1 - t;
+    const upper = add(scale(start, s * s * s), scale(near, 3 * s * s * t));
+    return add(upper, add(scale(far, 3 * s * t * t), scale(end, t * t * t)));
+  });
+}
+
+/** `angle` runs from the outer line to the back. */
+export function pointOnSection(frame: ArmFrame, angle: number): Vector {
+  const across = scale(frame.outer, frame.halfOuter * Math.cos(angle));
+  return add(frame.centre, add(across, scale(frame.front, -frame.halfFront * Math.sin(angle))));
 }
 
 /** Half axes by distance below the cap: splines through the girths, so that the tapes read what was typed. */
@@ -158,13 +176,8 @@ function halvesOf(girth: number, aspect: number): readonly [outer: number, front
   return [girth / unit, (aspect * girth) / unit];
 }
 
-function outerLength(frames: readonly ArmFrame[]): number {
-  let sum = 0;
-  for (let i = 1; i < frames.length; i++) {
-    const [a, b] = [frames[i - 1], frames[i]].map((f) => add(f.centre, scale(f.outer, f.halfOuter)));
-    sum += Math.hypot(...subtract(b, a));
-  }
-  return sum;
+function measurePolyline3(line: readonly Vector[]): number {
+  return line.slice(1).reduce((sum, p, i) => sum + Math.hypot(...subtract(p, line[i])), 0);
 }
 
 function smooth(t: number): number {

@@ -1,10 +1,12 @@
 import type { Mesh } from '../mesh/index.ts';
 import {
-  type ArmFrame,
   type ArmMeasures,
   type ArmRoot,
+  CAP_ROWS,
   ELBOW_ROW,
   makeArmFrames,
+  makeCapLine,
+  pointOnSection,
   UPPER_ARM_ROW,
   WRIST_ROW,
 } from './arm-frames.ts';
@@ -33,23 +35,19 @@ export function makeRightArm(loop: Float64Array, measures: ArmMeasures): Arm | n
   const frames = makeArmFrames(root, measures);
   if (!frames) return null;
   const columns = loop.length / 3;
-  const points = new Float64Array(frames.length * columns * 3);
-  frames.forEach((frame, row) => {
-    for (let column = 0; column < columns; column++) {
-      const p = sectionPoint(frame, column, columns);
-      const share = frame.plateShare;
-      if (share > 0) {
-        // Carry the armhole's own outline down the cap: its difference from the oval fades with the rows.
-        const plate = sectionPoint(frames[0], column, columns);
-        const source = loopIndex(column, columns);
-        for (let k = 0; k < 3; k++) p[k] += share * (loop[3 * source + k] - plate[k]);
-      }
-      points.set(p, 3 * (row * columns + column));
-    }
-  });
+  const rows = CAP_ROWS + frames.length;
+  const points = new Float64Array(rows * columns * 3);
+  for (let column = 0; column < columns; column++) {
+    const angle = (2 * Math.PI * column) / columns;
+    const [x, y, z] = loop.subarray(3 * loopIndex(column, columns));
+    const below = frames.slice(1).map((frame) => pointOnSection(frame, angle));
+    [...makeCapLine(root, frames[0], [x, y, z], angle), ...below].forEach((point, row) => {
+      points.set(point, 3 * (row * columns + column));
+    });
+  }
   return {
     side: 'right',
-    rows: frames.length,
+    rows,
     columns,
     points,
     upperArmRow: UPPER_ARM_ROW,
@@ -105,18 +103,6 @@ export function traceArmTapes(arm: Arm): Readonly<Record<keyof ArmMeasures, Floa
 /** Column 0 is the shoulder point, half-way round the loop; columns run to the back, as the loop does from there. */
 function loopIndex(column: number, columns: number): number {
   return (column + columns / 2) % columns;
-}
-
-function sectionPoint(frame: ArmFrame, column: number, columns: number): [number, number, number] {
-  const angle = (2 * Math.PI * column) / columns;
-  const a = frame.halfOuter * Math.cos(angle);
-  const b = -frame.halfFront * Math.sin(angle);
-  const { centre, outer, front } = frame;
-  return [
-    centre[0] + a * outer[0] + b * front[0],
-    centre[1] + a * outer[1] + b * front[1],
-    centre[2] + a * outer[2] + b * front[2],
-  ];
 }
 
 function rootOf(loop: Float64Array): ArmRoot {
