@@ -45,6 +45,18 @@ describe('keeping the project between visits', () => {
     expect(read).toMatchObject({ ok: true, value: store.getState().project });
   });
 
+  it('does not wait for a pause: steady changes are kept while they come', () => {
+    const { shelf } = memoryShelf();
+    const { actions } = start(shelf);
+    for (let waist = 700; waist < 720; waist++) {
+      actions.setMeasure('waistGirth', waist, 'waist girth');
+      vi.advanceTimersByTime(200);
+    }
+    // Four seconds of changes, none followed by more than a fifth of one; at most two may be lost.
+    const read = parseProject(readKeptProject(shelf) ?? '');
+    expect(read.ok && Number(read.value.body.measures.waistGirth)).toBeGreaterThanOrEqual(710);
+  });
+
   it('writes what is waiting at once when the page closes', () => {
     const { shelf } = memoryShelf();
     const { actions, keeper } = start(shelf);

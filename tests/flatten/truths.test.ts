@@ -65,6 +65,15 @@ describe('developable panels unroll exactly', () => {
     expect(positions[2 * columns] - positions[0]).toBeCloseTo(width, 8);
   });
 
+  it('cylinder of 200°, which no view from in front shows whole: the same width', () => {
+    const [columns, rows] = [60, 40];
+    const angle = (200 * Math.PI) / 180;
+    const { positions, strain } = flatten(makeGrid(columns, rows, cylinderChart(150, angle, 350)));
+    const width = columns * 300 * Math.sin(angle / 2 / columns);
+    expect(Math.abs(distance(positions, 0, columns) / width - 1)).toBeLessThan(1e-10);
+    expect(Math.max(Math.abs(strain.summary.min), Math.abs(strain.summary.max))).toBeLessThan(1e-10);
+  });
+
   it('cone: sector of the polygon, chord across the top 2ρ sin(nφ/2), φ = 2 asin(s sin(θ/2n))', () => {
     const n = 50;
     const { positions, strain } = flatten(makeGrid(n, n, coneChart(100, 160, 200)));

@@ -2,6 +2,7 @@ import { useMemo, useRef } from 'react';
 import { formatLength } from '../../core/base/index.ts';
 import { compareBodies } from '../../core/body/index.ts';
 import { DistanceMap } from './distance-map.tsx';
+import { readProjectFile } from './open-file.ts';
 import { signedLength } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
 import { useDemoCards } from './use-demo-cards.ts';
@@ -17,6 +18,10 @@ export function CompareView() {
   const choose = (id: string) => {
     const card = cards.find(({ demo }) => demo.id === id);
     if (card) void card.demo.load().then((text) => services.compareWith(text, card.name));
+  };
+  const compareWithFile = async (file: File) => {
+    const text = await readProjectFile(file, actions);
+    if (text !== null) await services.compareWith(text, file.name);
   };
   return (
     <section className="compare-view" aria-labelledby="compare-title">
@@ -48,7 +53,7 @@ export function CompareView() {
           onChange={(event) => {
             const file = event.target.files?.[0];
             event.target.value = '';
-            if (file) void file.text().then((text) => services.compareWith(text, file.name));
+            if (file) void compareWithFile(file);
           }}
         />
         {ghost && (

@@ -6,13 +6,29 @@ const LARGEST_FILE = 5_000_000;
 
 /** Reads a file the person chose and opens it; tells when it cannot be one of ours. */
 export async function openFile(file: File, services: Services, actions: Actions): Promise<void> {
+  const text = await readProjectFile(file, actions);
+  if (text !== null) await services.openText(text, file.name);
+}
+
+/** The text of a file that may be a project; null, and told, when it is too large or cannot be read. */
+export async function readProjectFile(file: File, actions: Actions): Promise<string | null> {
   if (file.size > LARGEST_FILE) {
     const size = (file.size / 1e6).toFixed(1);
     actions.tell({
       tone: 'warning',
       text: `${file.name} is ${size} MB. A project file is smaller than 5 MB, so this is another kind of file. Nothing was changed.`,
     });
-    return;
+    return null;
   }
-  await services.openText(await file.text(), file.name);
+  try {
+    return await file.text();
+  } catch (error) {
+    // Moved away, or taken from us, since it was chosen.
+    const reason = error instanceof Error ? error.message : String(error);
+    actions.tell({
+      tone: 'warning',
+      text: `${file.name} could not be read (${reason}). Nothing was changed.`,
+    });
+    return null;
+  }
 }

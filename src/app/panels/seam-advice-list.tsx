@@ -18,6 +18,8 @@ interface Findings {
   readonly places: readonly PlaceAdvice[];
   readonly count: number;
   readonly isLooking: boolean;
+  /** Why the places could not be listed. */
+  readonly problem: string;
 }
 
 /** Where the cloth is asked for too much, which seam to move or add there, and what that comes to. */
@@ -48,7 +50,12 @@ export function SeamAdviceList() {
           Look for better seams
         </button>
       )}
-      {findings && !findings.isLooking && findings.count === 0 && (
+      {findings?.problem && (
+        <p className="field-message" role="alert">
+          {findings.problem}
+        </p>
+      )}
+      {findings && !findings.isLooking && !findings.problem && findings.count === 0 && (
         <p role="status">Nowhere is the cloth asked for more than it takes.</p>
       )}
       {isStale && findings.count > 0 && (
@@ -105,11 +112,18 @@ function useAdvice() {
   const look = async () => {
     isStopped.current = false;
     const places: PlaceAdvice[] = [];
-    setFindings({ project, places, count: 0, isLooking: true });
+    setFindings({ project, places, count: 0, isLooking: true, problem: '' });
     const listed = await services.worstZones(MOST_PLACES);
-    const zones = listed?.ok ? listed.value : [];
+    if (!listed?.ok || isStopped.current) {
+      const problem = listed?.issues.map(({ message }) => message).join(' ');
+      setFindings(
+        isStopped.current ? null : { project, places, count: 0, isLooking: false, problem: problem ?? '' },
+      );
+      return;
+    }
+    const zones = listed.value;
     const tell = (isLooking: boolean) =>
-      setFindings({ project, places: [...places], count: zones.length, isLooking });
+      setFindings({ project, places: [...places], count: zones.length, isLooking, problem: '' });
     for (const zone of zones) {
       tell(true);
       const advice = await services.adviseSeams(zone.place);

@@ -35,8 +35,8 @@ export function keepBodies(
     if (state.project === before.project) return;
     // The body left behind is kept before another takes its place.
     if (state.bodyId !== before.bodyId && timer !== undefined) void keep(before);
-    clearTimeout(timer);
-    timer = setTimeout(() => void flush(), DELAY_MS);
+    // Not put off by further changes: steady typing must not go unkept until it pauses.
+    timer ??= setTimeout(() => void flush(), DELAY_MS);
   });
   return { flush };
 }

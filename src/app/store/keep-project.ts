@@ -67,8 +67,8 @@ export function keepProject(
     }
   };
   const schedule = () => {
-    clearTimeout(timer);
-    timer = setTimeout(flush, DELAY_MS);
+    // Not put off by further changes: steady typing must not go unkept until it pauses.
+    timer ??= setTimeout(flush, DELAY_MS);
   };
   const unsubscribe = store.subscribe((now, before) => {
     if (now.project !== before.project || now.theme !== before.theme) schedule();

@@ -27,13 +27,14 @@ export interface Lane {
   previewSeams(project: Project, options: PreviewOptions): Promise<Result<SeamPreview> | null>;
   unrollCut(project: Project, wish: CutWish): Promise<Result<FlatCut>>;
   worstZones(project: Project, count: number): Promise<Result<readonly WorstZone[]>>;
-  /** `stop` ends it too, where the page may share memory. */
+  /** `stopAdvice` and `stop` end it, where the page may share memory. */
   adviseSeams(project: Project, place: ChartPlace): Promise<Result<readonly SeamAdvice[]>>;
   outlineShape(project: Project, category: string, choice: string | null): Promise<Float64Array | null>;
   shapeBody(project: Project): Promise<Body | null>;
   /** `null` when it could not be made. */
   pictureDistance(before: Body, after: Body): Promise<DistancePicture | null>;
   scatterBody(project: Project): Promise<Float64Array | null>;
+  stopAdvice(): void;
   stop(): void;
 }
 
@@ -50,7 +51,13 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
   let previewsAsked = 0;
   let previewUnderWay: Promise<unknown> = Promise.resolve();
 
+  const stopAdvice = () => {
+    if (advising) Atomics.store(advising, 0, 1);
+  };
+
   return {
+    stopAdvice,
+
     async make(project, targetTriangles, onProgress) {
       const stopFlag = canShare ? new Int32Array(new SharedArrayBuffer(4)) : null;
       const mine = { flag: stopFlag, dropped: new AbortController() };
@@ -119,7 +126,7 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
     scatterBody: (project) => link.ask((remote) => remote.scatterBody(project)).catch(() => null),
 
     stop() {
-      if (advising) Atomics.store(advising, 0, 1);
+      stopAdvice();
       if (!running) return;
       const { flag, dropped } = running;
       running = null;

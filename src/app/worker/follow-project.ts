@@ -25,7 +25,7 @@ export interface Follower {
   unrollCut: Lane['unrollCut'];
   worstZones: Lane['worstZones'];
   adviseSeams: Lane['adviseSeams'];
-  stopAdvice(): void;
+  stopAdvice: Lane['stopAdvice'];
   outlineShape: Lane['outlineShape'];
   shapeBody: Lane['shapeBody'];
   pictureDistance: Lane['pictureDistance'];
@@ -92,7 +92,7 @@ export function followProject(
     // On the full lane, so that typing is never kept waiting.
     worstZones: full.worstZones,
     adviseSeams: full.adviseSeams,
-    stopAdvice: full.stop,
+    stopAdvice: full.stopAdvice,
     outlineShape: full.outlineShape,
     shapeBody: full.shapeBody,
     pictureDistance: full.pictureDistance,

@@ -1,6 +1,6 @@
 import { analyseLdlt, Ldlt } from '../math/index.ts';
 import { measureDirichlet } from './dirichlet-energy.ts';
-import type { PreparedDisk } from './prepare-disk.ts';
+import { type PreparedDisk, SLOT_CORNERS } from './prepare-disk.ts';
 
 /** Excess energy per mm² below which a layout is as good as unstrained: there is nothing to gain. */
 const UNSTRAINED = 1e-7;
@@ -13,8 +13,8 @@ const MOST_ROUNDS = 12;
 /**
  * Brings `flat` (#V × 2 mm, no flipped triangle, `pinA` at the origin) nearer to an isometry, in place: alternately the
  * best rotation of every triangle and the best places for these rotations ("as rigid as possible"). To second order in
- * the strain its energy is a quarter of what symmetric Dirichlet adds to 4, so it ends close to that minimum; a round costs two solves with a
- * factor of one unknown per vertex, an eighth of a Newton step. Keeps the last layout without flips.
+ * the strain its energy is a quarter of what symmetric Dirichlet adds to 4, so it ends close to that minimum. A round
+ * costs two solves with a factor of one unknown per vertex. Keeps the last layout without flips.
  * Source: Liu, Zhang, Xu, Gotsman and Gortler, "A local/global approach to mesh parameterization", CGF 27 (2008).
  */
 export function approachIsometry(disk: PreparedDisk, flat: Float64Array): void {
@@ -44,11 +44,10 @@ export function approachIsometry(disk: PreparedDisk, flat: Float64Array): void {
 function factorLaplacian(disk: PreparedDisk): Ldlt | undefined {
   const { gradients, areas, slots, pattern, pinA, solver } = disk;
   const values = new Float64Array(pattern.rowIndex.length);
-  const pairs = [0, 0, 1, 1, 2, 2, 1, 0, 2, 0, 2, 1];
   for (let f = 0; f < areas.length; f++) {
     for (let s = 0; s < 6; s++) {
-      const i = 6 * f + 2 * pairs[2 * s];
-      const j = 6 * f + 2 * pairs[2 * s + 1];
+      const i = 6 * f + 2 * SLOT_CORNERS[2 * s];
+      const j = 6 * f + 2 * SLOT_CORNERS[2 * s + 1];
       values[slots[6 * f + s]] +=
         areas[f] * (gradients[i] * gradients[j] + gradients[i + 1] * gradients[j + 1]);
     }

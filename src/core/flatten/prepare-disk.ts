@@ -20,7 +20,7 @@ export interface PreparedDisk {
   /** Boundary vertices counter-clockwise. */
   readonly boundary: Int32Array;
   readonly pattern: SparsePattern;
-  /** #F × 6 slots of blocks 00, 11, 22, 10, 20, 21 (corner numbers). */
+  /** #F × 6 slots of the blocks of `SLOT_CORNERS`. */
   readonly slots: Int32Array;
   /** Matrix values, 4 per slot; scratch of the solver. */
   readonly values: Float64Array;
@@ -29,6 +29,9 @@ export interface PreparedDisk {
   readonly pinA: number;
   readonly pinB: number;
 }
+
+/** Row and column corner of each of a triangle's six slots. */
+export const SLOT_CORNERS = [0, 0, 1, 1, 2, 2, 1, 0, 2, 0, 2, 1] as const;
 
 /** Triangles with less area than this share of the mean are as good as degenerate. */
 const degenerateShare = 1e-7;

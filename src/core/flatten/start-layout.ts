@@ -1,7 +1,7 @@
 import { analyseLdlt, findSlot, Ldlt } from '../math/index.ts';
 import { approachIsometry } from './approach-isometry.ts';
 import { measureDirichlet } from './dirichlet-energy.ts';
-import type { PreparedDisk } from './prepare-disk.ts';
+import { type PreparedDisk, SLOT_CORNERS } from './prepare-disk.ts';
 import { applyPins, findPinnedEntries } from './solve-layout.ts';
 
 /** A triangle of a projected panel is not narrowed to less than this share. */
@@ -46,13 +46,13 @@ function layProjected(disk: PreparedDisk): Float64Array | undefined {
       mean[k] += n;
     }
   }
-  const [x, y, z] = scaled(mean);
+  const [x, y, z] = normalised(mean);
   for (let f = 0; f < triangleCount; f++) {
     const [i, j, k] = [normals[3 * f], normals[3 * f + 1], normals[3 * f + 2]];
     if (!(i * x + j * y + k * z > LEAST_PROJECTED * Math.hypot(i, j, k))) return undefined;
   }
   // Two axes square to the mean normal, seen counter-clockwise.
-  const right = scaled(Math.abs(z) < 0.9 ? [-y, x, 0] : [0, -z, y]);
+  const right = normalised(Math.abs(z) < 0.9 ? [-y, x, 0] : [0, -z, y]);
   const up = [y * right[2] - z * right[1], z * right[0] - x * right[2], x * right[1] - y * right[0]];
   const flat = new Float64Array(2 * vertexCount);
   for (let v = 0; v < vertexCount; v++) {
@@ -65,7 +65,7 @@ function layProjected(disk: PreparedDisk): Float64Array | undefined {
   return flat;
 }
 
-function scaled(v: readonly number[]): number[] {
+function normalised(v: readonly number[]): number[] {
   const length = Math.hypot(v[0], v[1], v[2]);
   return v.map((c) => c / length);
 }
@@ -78,11 +78,10 @@ function scaled(v: readonly number[]): number[] {
 export function layConformal(disk: PreparedDisk): Float64Array {
   const { gradients, areas, slots, values, mesh, pinA, pinB } = disk;
   values.fill(0);
-  const pairs = [0, 0, 1, 1, 2, 2, 1, 0, 2, 0, 2, 1];
   for (let f = 0; f < areas.length; f++) {
     for (let s = 0; s < 6; s++) {
-      const i = 6 * f + 2 * pairs[2 * s];
-      const j = 6 * f + 2 * pairs[2 * s + 1];
+      const i = 6 * f + 2 * SLOT_CORNERS[2 * s];
+      const j = 6 * f + 2 * SLOT_CORNERS[2 * s + 1];
       const k = 4 * slots[6 * f + s];
       const dot = areas[f] * (gradients[i] * gradients[j] + gradients[i + 1] * gradients[j + 1]);
       const cross = areas[f] * (gradients[i] * gradients[j + 1] - gradients[i + 1] * gradients[j]);

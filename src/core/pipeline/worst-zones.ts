@@ -10,8 +10,8 @@ export interface WorstZone {
 }
 
 /**
- * The places most over the cloth's limits, worst first, at most `count`; mirror images are left out. The report's own
- * words, without advice guessed from the place alone: see `adviseZone`. O(zones).
+ * The places most over the cloth's limits, worst first, at most `count`; mirror images are left out, in the
+ * report's own words. What would help there is for `adviseZone` to try out. O(zones).
  */
 export function worstZones({ report, shell }: Form, count: number): readonly WorstZone[] {
   return report.panels
