@@ -8,10 +8,12 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
   await goTo(page, 'Making');
   const stage = page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /^Making/ });
   await expect(stage).toContainText(/0 of \d+ done/);
-  // The first step is open, with what to check in numbers.
+  // The first step is open, and the next when it is done, with what to check in numbers.
+  await expect(page.getByText('Measure round it at lines 1, 2 and 3')).toBeVisible();
+  await page.getByRole('checkbox', { name: /^Done: Sew, stuff and measure the test tube/ }).check();
   await expect(page.getByText('Outside of the tube, by caliper')).toBeVisible();
   await page.getByRole('checkbox', { name: /^Done: Decide what the form is for/ }).check();
-  await expect(stage).toContainText(/1 of \d+ done/);
+  await expect(stage).toContainText(/2 of \d+ done/);
   await expect(page.getByText('Outside of the tube, by caliper')).toBeHidden();
   await expect(page.getByRole('button', { name: /^Undo: Done: decide what/ })).toBeEnabled();
   // A tick leaves the form as it is: nothing is computed again.

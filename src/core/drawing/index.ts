@@ -1,4 +1,5 @@
 export { type FittedPath, fitCurves } from './fit-curves.ts';
+export { foldText } from './fold-text.ts';
 export { makeLayer, makePath, makeRectangle, makeText } from './make-items.ts';
 export { type Bounds, boundsOfDrawing, boundsOfItems, boundsOfPoints } from './measure-bounds.ts';
 export { cornersOfText, measureText, TEXT_ASCENT, TEXT_DESCENT } from './measure-text.ts';

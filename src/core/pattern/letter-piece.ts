@@ -14,6 +14,7 @@ import { letterEdge, nameLevel, nameNotch } from './letter-edges.ts';
 import { findGrainPlaces, SHORTEST_GRAIN_SHARE } from './place-grain.ts';
 import { type PlacedLabel, placeLabel } from './place-label.ts';
 import type { Notch } from './place-notches.ts';
+import { placeNotes } from './place-notes.ts';
 import { boxOfPieceText, centreText } from './text-box.ts';
 import type { LabelInfo, PieceInput, PieceLine, PieceText } from './types.ts';
 import { type Wording, wordLabel } from './word-label.ts';
@@ -62,7 +63,33 @@ export function letterPiece(drafted: DraftedLines): Lettering {
   const texts = letterAllEdges(drafted, taken, issues);
   const choice = chooseGrain(drafted, taken);
   reportChoice(drafted, choice, issues);
-  return { grainLine: choice.grainLine, texts: [...texts, ...choice.texts], issues };
+  const lettered = [...texts, ...choice.texts];
+  return {
+    grainLine: choice.grainLine,
+    texts: [...lettered, ...writeNotes(drafted, lettered, choice.grainLine, issues)],
+    issues,
+  };
+}
+
+/** What to do with the piece, where nothing else is yet. */
+function writeNotes(
+  { input, ring }: DraftedLines,
+  texts: readonly PieceText[],
+  grainLine: Float64Array,
+  issues: Issue[],
+): readonly PieceText[] {
+  if (!input.notes) return [];
+  const grid = createCellGrid(ring, CELL, SEW_CLEARANCE + 1);
+  for (const { points } of input.levelLines) takeLine(grid, points, false, LEVEL_CLEARANCE + 0.8);
+  for (const { points } of [...(input.cutouts ?? []), ...(input.stitchLines ?? [])])
+    takeInside(grid, points, SEW_CLEARANCE + 1);
+  for (const text of texts) takeBox(grid, boxOfPieceText(text), GRAIN_CLEARANCE);
+  if (grainLine.length > 0) takeLine(grid, grainLine, false, GRAIN_CLEARANCE);
+  const x = grid.left + (grid.columns * grid.cell) / 2;
+  const y = grid.bottom + (grid.rows * grid.cell) / 2;
+  const notes = placeNotes(grid, input.notes, x, y);
+  if (!notes) issues.push(warning(input, 'notes-without-room', 'No room for what to do with'));
+  return notes ?? [];
 }
 
 function takenByLines({ input, ring, cutLine, notches, clips }: DraftedLines): Taken {

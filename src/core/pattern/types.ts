@@ -46,6 +46,8 @@ export interface PieceInput {
   readonly stitchLines?: readonly PieceLine[];
   /** What the grain line shows, if not the grain: the flutes of board, for example. */
   readonly grainWord?: string;
+  /** What to do with the piece, printed on it where there is room: one paragraph each. */
+  readonly notes?: readonly string[];
 }
 
 export interface LabelInfo {
@@ -105,4 +107,6 @@ export interface PieceText {
   readonly anchor: 'start' | 'middle' | 'end';
   /** Radians counter-clockwise. */
   readonly angle: number;
+  /** Rows of `notes` stay together, apart from the label. */
+  readonly isNote?: boolean;
 }

@@ -21,7 +21,7 @@ import {
   type SeamLayout,
   USUAL_BRIDGING,
 } from '../seams/index.ts';
-import { cutGirth, doesTakeOff } from '../supports/index.ts';
+import { cutGirth, doesTakeOff, takenOffBy } from '../supports/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
 import { layAlongGrain } from './lay-along-grain.ts';
@@ -253,12 +253,11 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
     project.seams.bridging,
     options.targetTriangles,
   ]);
-  const { measuredGrowth, coverThickness, clothThickness } = project.inside;
   const flat = JSON.stringify([
     shell,
     project.seams.lengthBlend,
     project.seams.wrinkleAversion,
-    doesTakeOff(project.inside) ? [measuredGrowth, coverThickness, clothThickness] : [],
+    takenOffBy(project.inside),
   ]);
   const laid = JSON.stringify([flat, project.cloth.grain]);
   const inside = JSON.stringify([flat, project.inside]);

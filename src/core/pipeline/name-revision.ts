@@ -1,5 +1,5 @@
 import type { Project } from '../project/index.ts';
-import { doesTakeOff } from '../supports/index.ts';
+import { takenOffBy } from '../supports/index.ts';
 
 /** Letters and digits that are not mistaken for each other when read aloud (Crockford's base 32). */
 const DIGITS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
@@ -10,9 +10,7 @@ const DIGITS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
  */
 export function nameRevision({ body, seams, cloth, inside }: Project): string {
   // Of the inside, only what is taken off the panels shapes them.
-  const taken = doesTakeOff(inside)
-    ? [inside.measuredGrowth, inside.coverThickness, inside.clothThickness]
-    : [];
+  const taken = takenOffBy(inside);
   let hash = 0x811c9dc5;
   for (const character of JSON.stringify([body, seams, cloth, ...taken])) {
     hash = Math.imul(hash ^ (character.codePointAt(0) ?? 0), 0x01000193) >>> 0;

@@ -1,9 +1,18 @@
 import { measurePolyline } from '../math/index.ts';
 import { barsOfCover, findPaper, planTiles } from '../sheet/index.ts';
+import { instructionsOfTestTube, limitsOfTestTube, measuredGrowthOf } from '../supports/index.ts';
 import { readCutting } from './read-cutting.ts';
 import type { Form } from './types.ts';
-import { cautionsOf, edgeOfOpening, innerPieces, lengthCheck, panelsOf, step } from './work-parts.ts';
-import type { WorkCheck, WorkStep } from './work-step.ts';
+import {
+  cautionsOf,
+  edgeOfOpening,
+  innerPieces,
+  innerSeams,
+  lengthCheck,
+  panelsOf,
+  step,
+} from './work-parts.ts';
+import type { WorkCheck, WorkSeam, WorkStep } from './work-step.ts';
 
 const PLATES = [
   { opening: 'base', plate: 'base-plate-1', name: 'base plate' },
@@ -12,9 +21,10 @@ const PLATES = [
   { opening: 'armholeLeft', plate: 'armhole-plate-left-1', name: 'armhole plate left' },
 ] as const;
 
-/** From the decision what the form is for to the boards that close it. */
+/** From the test of the cloth, which changes all panels, to the boards that close the form. */
 export function prepareSteps(form: Form): WorkStep[] {
   return [
+    ...(form.inside ? [tryCloth(form)] : []),
     decideUse(form),
     measureTwice(form),
     printFirstPage(form),
@@ -24,6 +34,64 @@ export function prepareSteps(form: Form): WorkStep[] {
     markPieces(form),
     ...(form.inside ? [cutBoards(form), ...tryMagnets(form)] : []),
   ];
+}
+
+/** Sews, fills and measures a tube of the cloth: what it grows by is taken off the panels. */
+function tryCloth(form: Form): WorkStep {
+  const { inside: options } = form.project;
+  const growth = measuredGrowthOf(options);
+  const seams = seamsOfTube(form);
+  const [closing, end] = seams.map(({ letter }) => letter);
+  return step(
+    'test-tube',
+    'prepare',
+    'Sew, stuff and measure the test tube',
+    [
+      'Stuffed cloth grows, each cloth by its own share, and the panels are cut smaller by it: so this comes before anything else is printed. Print the sheet of the test tube alone and measure its bars.',
+      ...instructionsOfTestTube(closing, end, options.clothThickness),
+      growth === undefined
+        ? 'Nothing is typed in yet: nothing is taken off the panels for growth.'
+        : `Taken off the panels: ${(100 * growth).toFixed(2)} % of growth on the tube.`,
+    ],
+    {
+      pieces: innerPieces(form, (_, material) => material === 'test-tube'),
+      seams,
+      checks: [
+        lengthCheck(
+          'test-tube',
+          'Test tube, girth over the cloth before it is stuffed; afterwards more',
+          limitsOfTestTube(options.clothThickness).min,
+          0,
+          null,
+        ),
+      ],
+      cautions: cautionsOf('blades', 'iron', 'dust'),
+    },
+  );
+}
+
+const TUBE_SEAMS = {
+  closing: 'test tube, closing seam',
+  bottom: 'test tube to its bottom',
+  top: 'test tube to its top',
+} as const;
+
+/** The closing seam, then both ends, each with the lengths of its two sides. */
+function seamsOfTube(form: Form): WorkSeam[] {
+  const edges = innerSeams(form, (id) => id.startsWith('test-tube-'));
+  return (['closing', 'bottom', 'top'] as const).flatMap((name): WorkSeam[] => {
+    const own = edges.filter(({ id }) => id.endsWith(`/test-tube-${name}`));
+    if (own.length === 0) return [];
+    const { pieceId: _, ...seam } = own[0];
+    const isClosing = name === 'closing';
+    // A disc's rim comes in two edges.
+    const sumOf = (piece: string): number =>
+      own.filter(({ pieceId }) => pieceId === piece).reduce((sum, { lengths }) => sum + lengths[0], 0);
+    const lengths = isClosing
+      ? own.map(({ lengths }) => lengths[0])
+      : ['test-tube', `test-tube-${name}`].map(sumOf);
+    return [{ ...seam, id: `test-tube-${name}`, name: TUBE_SEAMS[name], lengths, isFlat: false }];
+  });
 }
 
 function decideUse(form: Form): WorkStep {
@@ -92,7 +160,7 @@ function printFirstPage(form: Form): WorkStep {
       'Only then print the rest, join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine.',
     ],
     {
-      needs: ['measure'],
+      needs: [...(form.inside ? ['test-tube'] : []), 'measure'],
       checks: bars
         ? [
             lengthCheck('bar-across', 'Long bar across the page', bars.across, 0.5),

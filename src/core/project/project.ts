@@ -131,6 +131,12 @@ const clothSchema = z.strictObject({
   grain: z.record(z.string(), z.number().min(grainLimits.min).max(grainLimits.max)).exactOptional(),
   notchShape: z.enum(NOTCH_SHAPES).exactOptional(),
 });
+const tubeGirthInMm = z.number().min(500).max(900);
+const testTubeSchema = z.strictObject({
+  measure1: tubeGirthInMm.exactOptional(),
+  measure2: tubeGirthInMm.exactOptional(),
+  measure3: tubeGirthInMm.exactOptional(),
+});
 const insideSchema = z.strictObject({
   tubeDiameter: z.number().min(5).max(200).exactOptional(),
   boardThickness: z.number().min(1).max(30).exactOptional(),
@@ -141,6 +147,7 @@ const insideSchema = z.strictObject({
   pressure: z.number().min(0.1).max(50).exactOptional(),
   clothStiffness: z.number().min(1).max(1000).exactOptional(),
   measuredGrowth: z.number().min(0).max(0.2).exactOptional(),
+  testTube: testTubeSchema.exactOptional(),
   coverThickness: z.number().min(0).max(40).exactOptional(),
   magnetDiameter: z.number().min(4).max(60).exactOptional(),
   pegDiameter: z.number().min(4).max(60).exactOptional(),
@@ -194,6 +201,7 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['seams.lines.*.alongHeight', Object.keys(anchorSchema.shape)],
   ['cloth', Object.keys(clothSchema.shape)],
   ['inside', Object.keys(insideSchema.shape)],
+  ['inside.testTube', Object.keys(testTubeSchema.shape)],
   ['cloth.allowanceByKind', ['seam', 'opening']],
   ['cutting', Object.keys(cuttingSchema.shape)],
   ['cutting.measuredBars', ['across', 'up']],

@@ -1,8 +1,14 @@
 import { mmPerInch } from '../base/index.ts';
-import { type Drawing, type DrawingItem, makeLayer, makeRectangle, makeText } from '../drawing/index.ts';
+import {
+  type Drawing,
+  type DrawingItem,
+  foldText,
+  makeLayer,
+  makeRectangle,
+  makeText,
+} from '../drawing/index.ts';
 import { BAR_LENGTHS, type PrintCorrection } from './correct-print.ts';
 import { drawBar, shorten } from './draw-page-names.ts';
-import { foldText } from './fold-text.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { PrintInfo } from './print-pieces.ts';
 import type { TiledDrawing } from './types.ts';

@@ -1,6 +1,7 @@
 import {
   type Drawing,
   type DrawingItem,
+  foldText,
   makeLayer,
   makePath,
   makeRectangle,
@@ -8,7 +9,6 @@ import {
 } from '../drawing/index.ts';
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
-import { foldText } from './fold-text.ts';
 import type { PrintInfo } from './print-pieces.ts';
 import type { TiledDrawing } from './types.ts';
 

@@ -1,7 +1,13 @@
-import { type Drawing, type DrawingItem, makeLayer, makeRectangle, makeText } from '../drawing/index.ts';
+import {
+  type Drawing,
+  type DrawingItem,
+  foldText,
+  makeLayer,
+  makeRectangle,
+  makeText,
+} from '../drawing/index.ts';
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
-import { foldText } from './fold-text.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { PrintInfo } from './print-pieces.ts';
 

@@ -19,7 +19,7 @@ const FROM_JOINT = 1.5;
 const FARTHEST = 5;
 
 /**
- * The piece with its label, and every word that would lie over a joint of its pages, moved to the nearest place on one page
+ * The piece with its notes, its label, and every word that would lie over a joint of its pages, moved to the nearest place on one page
  * that is free of lines and on the same side of the cut and sew lines. Words of a line stay near it; what finds no place stays.
  * O(words on joints · places tried · points).
  */
@@ -31,8 +31,10 @@ export function moveTextsOffJoints(piece: Piece, place: BlockPlace, grid: TileGr
     const { minX, maxX, minY, maxY } = boxOf(texts);
     return isOnJoint(minX, maxX, grid.cellWidth, columns) || isOnJoint(minY, maxY, grid.cellHeight, rows);
   };
-  const label = piece.texts.filter(({ anchor }) => anchor === 'start');
-  const groups = [label, ...piece.texts.filter(({ anchor }) => anchor !== 'start').map((text) => [text])];
+  const label = piece.texts.filter(({ anchor, isNote }) => anchor === 'start' && !isNote);
+  const notes = piece.texts.filter(({ isNote }) => isNote);
+  const names = piece.texts.filter(({ anchor }) => anchor !== 'start');
+  const groups = [notes, label, ...names.map((text) => [text])];
   const split = groups.filter((group) => group.length > 0 && isSplit(group));
   if (split.length === 0) return piece;
 
@@ -51,7 +53,7 @@ export function moveTextsOffJoints(piece: Piece, place: BlockPlace, grid: TileGr
   for (const group of split) {
     const { minX, minY, maxX, maxY } = boxOf(group);
     const [width, height, x, y] = [maxX - minX, maxY - minY, (minX + maxX) / 2, (minY + maxY) / 2];
-    const farthest = group === label ? Number.POSITIVE_INFINITY : FARTHEST * group[0].size;
+    const farthest = group === label || group === notes ? Number.POSITIVE_INFINITY : FARTHEST * group[0].size;
     const isAllowed = (toX: number, toY: number): boolean =>
       Math.hypot(toX - x, toY - y) <= farthest && isSameSide(barriers, x, y, toX, toY);
     let best: { map: FreeMap; x: number; y: number; distance: number } | null = null;

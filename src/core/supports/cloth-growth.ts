@@ -1,12 +1,12 @@
+import { measuredGrowthOf, TEST_TUBE_DIAMETER } from './test-tube-growth.ts';
 import type { InsideOptions } from './types.ts';
 
-/** Diameter of the maker's test tube before it is filled, mm. */
-export const TEST_TUBE_DIAMETER = 200;
-
 /** By how much a hoop of cloth grows per mm of its radius, p/(Et), 1/mm; measured on the test tube if it was. */
-function growthPerRadius({ measuredGrowth, pressure = 3, clothStiffness = 40 }: InsideOptions): number {
-  if (measuredGrowth === undefined) return (0.001 * pressure) / clothStiffness;
-  return measuredGrowth / (1 + measuredGrowth) / (TEST_TUBE_DIAMETER / 2);
+function growthPerRadius(options: InsideOptions): number {
+  const { pressure = 3, clothStiffness = 40 } = options;
+  const measured = measuredGrowthOf(options);
+  if (measured === undefined) return (0.001 * pressure) / clothStiffness;
+  return measured / (1 + measured) / (TEST_TUBE_DIAMETER / 2);
 }
 
 /**
@@ -24,8 +24,14 @@ export function outsideOfCloth({ clothThickness = 0.6, coverThickness = 0 }: Ins
 }
 
 /** True when the panels are cut smaller for growth and layers: once either was typed in. */
-export function doesTakeOff({ measuredGrowth, coverThickness }: InsideOptions): boolean {
-  return measuredGrowth !== undefined || (coverThickness ?? 0) > 0;
+export function doesTakeOff(options: InsideOptions): boolean {
+  return measuredGrowthOf(options) !== undefined || (options.coverThickness ?? 0) > 0;
+}
+
+/** All of the options that decides how much smaller the panels are cut; empty when they are not. */
+export function takenOffBy(options: InsideOptions): readonly (number | undefined)[] {
+  const { coverThickness, clothThickness } = options;
+  return doesTakeOff(options) ? [measuredGrowthOf(options), coverThickness, clothThickness] : [];
 }
 
 /**
@@ -36,6 +42,6 @@ export function doesTakeOff({ measuredGrowth, coverThickness }: InsideOptions): 
 export function cutGirth(girth: number, options: InsideOptions): number {
   if (!doesTakeOff(options)) return girth;
   const bare = girth - 2 * Math.PI * outsideOfCloth(options);
-  const growth = options.measuredGrowth === undefined ? 0 : growthPerRadius(options) / (2 * Math.PI);
+  const growth = measuredGrowthOf(options) === undefined ? 0 : growthPerRadius(options) / (2 * Math.PI);
   return bare / (1 + growth * bare);
 }

@@ -9,6 +9,7 @@ import { angleFromBack, placeOnLine } from './inside-lines.ts';
 import { type PlacedBrace, placeBraces } from './place-braces.ts';
 import { type BracePlan, isOff, plansWith, topOfWebs, usualPlan } from './plan-braces.ts';
 import { sliceTarget } from './section-target.ts';
+import { checkTestTube } from './test-tube-growth.ts';
 import type { InsideForm, InsideOptions, InsideShape, LevelFinding, PoleFit, WebPlaces } from './types.ts';
 
 /** Rungs of a web are this far apart, mm of chart height. */
@@ -84,7 +85,13 @@ export function designInside(
   const { shape } = best;
   return {
     shape,
-    issues: [...issues, ...best.issues, ...checkBraces(shape), ...judgeLevels(shape.levels, wanted)],
+    issues: [
+      ...checkTestTube(options),
+      ...issues,
+      ...best.issues,
+      ...checkBraces(shape),
+      ...judgeLevels(shape.levels, wanted),
+    ],
   };
 }
 

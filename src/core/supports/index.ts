@@ -1,12 +1,6 @@
 export { allowanceOfCover } from './board-pieces.ts';
 export { CAUTIONS, type Caution } from './cautions.ts';
-export {
-  cutGirth,
-  doesTakeOff,
-  growthOfGirth,
-  outsideOfCloth,
-  TEST_TUBE_DIAMETER,
-} from './cloth-growth.ts';
+export { cutGirth, doesTakeOff, growthOfGirth, outsideOfCloth, takenOffBy } from './cloth-growth.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
 export { insideInputs } from './inside-pieces.ts';
@@ -32,5 +26,13 @@ export {
   solveSection,
 } from './solve-section.ts';
 export { radiusOfFreeSleeve, type SpanArc, solveSpanArc } from './span-arc.ts';
+export { instructionsOfTestTube } from './test-tube.ts';
+export {
+  growthOfTestTube,
+  limitsOfTestTube,
+  measuredGrowthOf,
+  TEST_TUBE_DIAMETER,
+  TEST_TUBE_LINES,
+} from './test-tube-growth.ts';
 export type * from './types.ts';
 export { type FlatStrip, unrollStrip } from './unroll-strip.ts';

@@ -34,7 +34,10 @@ export function insideInputs(
       ...tabInputs(),
       ...plates.inputs,
       ...blockInputs(form, options.clothThickness ?? 0.6),
-      ...testTubeInputs([form.letterOf(first + 1 + places.length), form.letterOf(first + 2 + places.length)]),
+      ...testTubeInputs(
+        [form.letterOf(first + 1 + places.length), form.letterOf(first + 2 + places.length)],
+        options.clothThickness,
+      ),
     ],
     issues: plates.issues,
   };

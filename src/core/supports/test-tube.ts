@@ -1,18 +1,20 @@
+import { formatBoth } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
-import { TEST_TUBE_DIAMETER } from './cloth-growth.ts';
+import { limitsOfTestTube, TEST_TUBE_GIRTH } from './test-tube-growth.ts';
 
 const HEIGHT = 300;
 /** Heights at which the filled tube is measured, mm. */
 const MEASURED_AT = [100, 150, 200] as const;
 
-/** Girth of the empty tube, mm: what the measured girth is compared with. */
-const TEST_TUBE_GIRTH = Math.PI * TEST_TUBE_DIAMETER;
-
 /**
  * A tube to sew from the shell's own cloth and interfacing before the form is cut, grain upright as in the panels, with two
  * round ends. Filled as hard as the form will be and measured at its three lines, it tells by how much this cloth grows.
+ * What to do with it stands on it.
  */
-export function testTubeInputs(seamLetters: readonly [closing: string, end: string]): PieceInput[] {
+export function testTubeInputs(
+  seamLetters: readonly [closing: string, end: string],
+  clothThickness?: number,
+): PieceInput[] {
   const width = TEST_TUBE_GIRTH;
   const [closing, end] = seamLetters;
   const ys = [0, ...MEASURED_AT, HEIGHT];
@@ -41,7 +43,7 @@ export function testTubeInputs(seamLetters: readonly [closing: string, end: stri
   };
   const tube: PieceInput = {
     id: 'test-tube',
-    name: 'test tube: sew, fill, measure at the lines',
+    name: 'test tube',
     side: 'centre',
     edges: [
       across('test-tube-bottom', 0, width, 0),
@@ -53,8 +55,23 @@ export function testTubeInputs(seamLetters: readonly [closing: string, end: stri
       return { id: `measure-${k + 1}`, name: `measure ${k + 1}`, points: Float64Array.of(0, y, width, y) };
     }),
     material: 'test-tube',
+    notes: [
+      'Before any panel is cut: how much does this cloth grow when it is stuffed?',
+      ...instructionsOfTestTube(closing, end, clothThickness).map((text, k) => `${k + 1}. ${text}`),
+    ],
   };
   return [tube, endOfTube('bottom', end), endOfTube('top', end)];
+}
+
+/** What to do with tube and ends, step by step, for sheet and order of work. */
+export function instructionsOfTestTube(closing: string, end: string, clothThickness?: number): string[] {
+  return [
+    'Cut tube and two ends from the cloth and interfacing of the shell, fused as they will be, the grain as drawn.',
+    `Sew ${closing} to ${closing}, then an end to each ${end}, mark on mark, with the stitch and thread of the shell. Leave 10 cm of one ${end} open. Turn it right side out.`,
+    'Stuff it as hard as the form will be, small tufts first into the rims, wearing a mask: a thumb pressed in leaves no dent. Close it by hand, stand it on end and let it rest for a day.',
+    'Measure round it at lines 1, 2 and 3, the tape level and touching all round but not pulled.',
+    `Type the three girths under Inside, “Test tube”. Before stuffing it measures ${formatBoth(limitsOfTestTube(clothThickness).min)} over the cloth. The panels are then cut smaller by what the cloth grows: only then print and cut them.`,
+  ];
 }
 
 /** A disc whose rim, as the polygon that is sewn, is as long as the tube's end. */

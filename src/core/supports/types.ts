@@ -67,6 +67,13 @@ export interface InsideForm {
 /** Where front-to-back webs are held: on seams, or on lines drawn inside the panels where they hold better. */
 export type WebPlaces = 'seams' | 'panels';
 
+/** Girths of the filled test tube at its three lines, from the bottom up, as a tape over the cloth takes them. mm. */
+export interface TestTubeReadings {
+  readonly measure1?: number;
+  readonly measure2?: number;
+  readonly measure3?: number;
+}
+
 /** What the maker chooses for the inside; all in mm, kg. Absent = the default beside it. */
 export interface InsideOptions {
   /** Outside diameter of the pole, measured; default 25. */
@@ -90,6 +97,8 @@ export interface InsideOptions {
    * is taken off the panels.
    */
   readonly measuredGrowth?: number;
+  /** Instead of `measuredGrowth`, the girths it is worked out from. */
+  readonly testTube?: TestTubeReadings;
   /** All that will lie over the shell, as wadding and a cover; taken off the panels. Default 0. */
   readonly coverThickness?: number;
   /** Magnets that locate an arm, outside diameter; default 15. */

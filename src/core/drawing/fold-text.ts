@@ -1,4 +1,4 @@
-import { measureText } from '../drawing/index.ts';
+import { measureText } from './measure-text.ts';
 
 /** The text broken at spaces into rows no wider than `room` mm at a size; a longer word stands alone. */
 export function foldText(text: string, size: number, room: number): string[] {

@@ -1,0 +1,78 @@
+import { formatLength, type Issue } from '../base/index.ts';
+import type { InsideOptions, TestTubeReadings } from './types.ts';
+
+/** Diameter of the maker's test tube before it is filled, mm. */
+export const TEST_TUBE_DIAMETER = 200;
+/** Girth of the empty tube as it is drawn and sewn, mm. */
+export const TEST_TUBE_GIRTH = Math.PI * TEST_TUBE_DIAMETER;
+/** The lines of the tube by their keys in the file, from the bottom up. */
+export const TEST_TUBE_LINES = ['measure1', 'measure2', 'measure3'] as const;
+/** More than this no firm cloth grows: the tube was drawn, sewn or read wrong. Ours; also the limit of the file. */
+const MOST_GROWTH = 0.2;
+/** Readings further apart than this were not filled alike, mm (ours: what three goes of a tape differ by, doubled). */
+const SAME_TUBE = 6;
+
+/** Between which a tape over the filled tube can read, mm: as sewn, and grown by the most. A tape lies on the outside. */
+export function limitsOfTestTube(clothThickness = 0.6): { readonly min: number; readonly max: number } {
+  const cloth = Math.PI * clothThickness;
+  return { min: TEST_TUBE_GIRTH + cloth, max: TEST_TUBE_GIRTH * (1 + MOST_GROWTH) + cloth };
+}
+
+/**
+ * Growth of the filled test tube, a fraction, by the mean of the girths read. The tape lies half a cloth outside the seam's
+ * radius, π times the thickness in girth, which is taken off first. Undefined without readings, and with one that
+ * `checkTestTube` refuses.
+ */
+export function growthOfTestTube(readings: TestTubeReadings, clothThickness = 0.6): number | undefined {
+  const girths = girthsOf(readings);
+  const { min, max } = limitsOfTestTube(clothThickness);
+  if (girths.length === 0 || girths.some((girth) => girth < min || girth > max)) return undefined;
+  const mean = girths.reduce((sum, girth) => sum + girth, 0) / girths.length;
+  return (mean - Math.PI * clothThickness) / TEST_TUBE_GIRTH - 1;
+}
+
+/** The growth that was measured, as a fraction: typed as such, or read on the test tube. */
+export function measuredGrowthOf({ measuredGrowth, testTube, clothThickness }: InsideOptions) {
+  return measuredGrowth ?? (testTube && growthOfTestTube(testTube, clothThickness));
+}
+
+/**
+ * Readings that no filled tube of this cloth can have (`test-tube-off`, nothing is taken off for growth then), readings too
+ * far apart (`test-tube-uneven`), and growth given twice (`growth-twice`).
+ */
+export function checkTestTube({ measuredGrowth, testTube, clothThickness }: InsideOptions): Issue[] {
+  if (!testTube) return [];
+  const { min, max } = limitsOfTestTube(clothThickness);
+  const issues = TEST_TUBE_LINES.flatMap((line, k): Issue[] => {
+    const girth = testTube[line];
+    if (girth === undefined || (girth >= min && girth <= max)) return [];
+    const isSmall = girth < min;
+    const limit = isSmall ? min : max;
+    const message = `Test tube, measure ${k + 1}: ${formatLength(girth, 'cm')} is ${isSmall ? 'less than the tube as it was sewn' : 'more than cloth can grow'}, ${formatLength(limit, 'cm')} over the cloth. ${isSmall ? 'Fill it harder, or check that it was printed true to size' : 'Check that its seam is not open and that it was printed true to size'}, and measure again; until then nothing is taken off for growth.`;
+    return [
+      { code: 'test-tube-off', path: `testTube.${line}`, message, severity: 'error', measured: girth, limit },
+    ];
+  });
+  const girths = girthsOf(testTube);
+  const spread = Math.max(...girths) - Math.min(...girths);
+  if (spread > SAME_TUBE) {
+    const message = `Test tube: the girths differ by ${spread.toFixed(0)} mm, and ${SAME_TUBE} mm are the most of a tube filled evenly. Fill the thin part harder and measure all three lines again.`;
+    issues.push({
+      code: 'test-tube-uneven',
+      path: 'testTube',
+      message,
+      severity: 'warning',
+      measured: spread,
+      limit: SAME_TUBE,
+    });
+  }
+  if (measuredGrowth !== undefined) {
+    const message = `Growth is given twice: ${(100 * measuredGrowth).toFixed(2)} % as measuredGrowth, which is used, and girths of the test tube. Leave one out.`;
+    issues.push({ code: 'growth-twice', path: 'measuredGrowth', message, severity: 'warning' });
+  }
+  return issues;
+}
+
+function girthsOf(readings: TestTubeReadings): number[] {
+  return TEST_TUBE_LINES.flatMap((line) => readings[line] ?? []);
+}
