@@ -80,8 +80,10 @@ describe('drafted pieces, read by an independent parser', () => {
     for (const [i, { entities }] of Object.values(dxf.blocks).entries()) {
       const outlines = polylines(entities, '1');
       expect(outlines).toHaveLength(1);
+      // Points are left out where the line stays within 0.015 mm, and rounded: at most 0.02 mm along the whole outline.
       const area = measurePolygonArea(outlines[0].map(({ x, y }) => [x, y]));
-      expect(area).toBeCloseTo(measurePolygonArea(pairs(pieces[i].cutLine)), 0);
+      const cutLine = pairs(pieces[i].cutLine);
+      expect(Math.abs(area - measurePolygonArea(cutLine))).toBeLessThan(0.02 * lengthOf(cutLine));
       expect(entities.some(({ layer }) => layer === '14')).toBe(true);
       expect(entities.some(({ layer }) => layer === '15')).toBe(true);
     }
@@ -91,10 +93,13 @@ describe('drafted pieces, read by an independent parser', () => {
     const [{ entities }] = Object.values(dxf.blocks);
     const [outline] = polylines(entities, '1');
     const { minX, minY } = boundsOfPoints([pieces[0].cutLine])!;
-    for (const [k, [x, y]] of pairs(pieces[0].cutLine).entries()) {
-      expect(outline[k].x).toBeCloseTo(x - minX, 3);
-      expect(outline[k].y).toBeCloseTo(y - minY, 3);
+    // Every point written is one of the piece's, in the same order round it.
+    let k = 0;
+    for (const [x, y] of pairs(pieces[0].cutLine)) {
+      if (k === outline.length) break;
+      if (Math.hypot(outline[k].x - (x - minX), outline[k].y - (y - minY)) < 1e-3) k++;
     }
+    expect(k).toBe(outline.length);
   });
 
   it('puts slits on 4, the grain on 7, level lines on 8', () => {
@@ -161,6 +166,13 @@ it('refuses two blocks of one name, and numbers that are none', () => {
   expect(() => writeDxf({ blocks: [block, block], sheetHeight: 1 })).toThrow(InvariantError);
   expect(() => writeDxf({ blocks: [{ ...block, drawing }], sheetHeight: 1 })).toThrow(InvariantError);
 });
+
+function lengthOf(ring: readonly [number, number][]): number {
+  return ring.reduce((sum, [x, y], i) => {
+    const [nextX, nextY] = ring[(i + 1) % ring.length];
+    return sum + Math.hypot(nextX - x, nextY - y);
+  }, 0);
+}
 
 function pairs(points: Float64Array): [number, number][] {
   return Array.from({ length: points.length / 2 }, (_, i) => [points[2 * i], points[2 * i + 1]]);

@@ -1,7 +1,8 @@
 import table from '../../../shared/layers.json' with { type: 'json' };
 import { assertInvariant } from '../base/index.ts';
 import type { Drawing, DrawingItem, DrawingPath, DrawingText } from '../drawing/index.ts';
-import { isInsidePolygon } from '../math/index.ts';
+import { isInsidePolygon, thinPolyline } from '../math/index.ts';
+import { CURVE_TOLERANCE } from './curve-tolerance.ts';
 
 /** One piece as a block. */
 export interface DxfBlock {
@@ -33,7 +34,7 @@ const NOTE_SIZE = 5;
  * apparel piece exchange (ASTM D6673-10; `shared/layers.json`): boundary 1, turn points 2, curve points 3, notches 4, grain 7,
  * internal lines 8, internal cut-outs 11, sew lines 14, text 15. Entities are those of release 12, which every reader knows;
  * the header names the unit, and so does a text, because many readers ignore the header. Characters beyond ASCII are written
- * `\U+XXXX`. Same content, same text. Throws on a block name used twice and on numbers that are not finite.
+ * `\U+XXXX`. Curves are thinned to points that keep within 0.015 mm of them. Same content, same text. Throws on a block name used twice and on numbers that are not finite.
  */
 export function writeDxf({ blocks, sheetHeight }: DxfContent): string {
   const names = blocks.map(({ name }) => blockName(name));
@@ -107,7 +108,15 @@ function section(name: string, records: readonly Group[][]): string[] {
 function formatValue(code: number, value: Group): string {
   if (typeof value === 'string') return value;
   assertInvariant(Number.isFinite(value), 'export', 'every number in a drawing is finite', value);
-  return code >= 10 && code < 60 ? value.toFixed(4).replace(/^-(0\.0+)$/, '$1') : `${value}`;
+  return code >= 10 && code < 60 ? shortest(value) : `${value}`;
+}
+
+/** Four decimals without the noughts that say nothing; a real number keeps one behind its point. */
+function shortest(value: number): string {
+  return value
+    .toFixed(4)
+    .replace(/^-(0\.0+)$/, '$1')
+    .replace(/(\.\d+?)0+$/, '$1');
 }
 
 function layerNumbers(): number[] {
@@ -138,9 +147,14 @@ function writeItem(
 ): Group[][] {
   if (item.kind === 'text') return [writeLettering(item, height)];
   const number = layerOfPath(item, layer, outlines);
-  const { points, closed } = item;
-  const at = (i: number): [number, number] => [points[2 * i], height - points[2 * i + 1]];
-  const count = points.length / 2;
+  const { closed } = item;
+  const turns = turnPoints(item);
+  const kept = thinPolyline(item.points, closed, CURVE_TOLERANCE, turns);
+  const at = (k: number): [number, number] => [
+    item.points[2 * kept[k]],
+    height - item.points[2 * kept[k] + 1],
+  ];
+  const count = kept.length;
   if (count < 2) return [];
   if (count === 2 && !closed)
     return [[0, 'LINE', 8, `${number}`, ...point(10, ...at(0)), ...point(11, ...at(1))]];
@@ -157,7 +171,7 @@ function writeItem(
   ];
   if (number !== LAYERS.cut.number) return polyline;
   const marks = Array.from({ length: count }, (_, i): Group[] => [
-    ...[0, 'POINT', 8, `${isTurn(points, i) ? TURN_POINTS : CURVE_POINTS}`],
+    ...[0, 'POINT', 8, `${turns.has(kept[i]) ? TURN_POINTS : CURVE_POINTS}`],
     ...point(10, ...at(i)),
   ]);
   return [...polyline, ...marks];
@@ -177,12 +191,17 @@ function layerOfPath(path: DrawingPath, layer: string, outlines: readonly Drawin
   return /\/grain(\/|$)/.test(path.id ?? '') ? LAYERS.grain.number : LAYERS.mark.number;
 }
 
-function isTurn(points: Float64Array, i: number): boolean {
+/** Corners of the line as it was drawn: thinned, a curve turns more from point to point. */
+function turnPoints({ points, closed }: DrawingPath): ReadonlySet<number> {
   const count = points.length / 2;
-  const [h, j] = [(i + count - 1) % count, (i + 1) % count];
-  const before = Math.atan2(points[2 * i + 1] - points[2 * h + 1], points[2 * i] - points[2 * h]);
-  const after = Math.atan2(points[2 * j + 1] - points[2 * i + 1], points[2 * j] - points[2 * i]);
-  return Math.abs(Math.atan2(Math.sin(after - before), Math.cos(after - before))) > TURN;
+  const turns = new Set<number>();
+  for (let i = closed ? 0 : 1; i < (closed ? count : count - 1); i++) {
+    const [h, j] = [(i + count - 1) % count, (i + 1) % count];
+    const before = Math.atan2(points[2 * i + 1] - points[2 * h + 1], points[2 * i] - points[2 * h]);
+    const after = Math.atan2(points[2 * j + 1] - points[2 * i + 1], points[2 * j] - points[2 * i]);
+    if (Math.abs(Math.atan2(Math.sin(after - before), Math.cos(after - before))) > TURN) turns.add(i);
+  }
+  return turns;
 }
 
 function writeLettering(

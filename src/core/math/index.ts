@@ -22,3 +22,4 @@ export {
   type SegmentCrossing,
 } from './predicates.ts';
 export { findSlot, patternFromPairs, type SparsePattern } from './sparse-pattern.ts';
+export { thinPolyline } from './thin-polyline.ts';

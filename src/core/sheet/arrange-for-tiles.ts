@@ -1,20 +1,12 @@
-import {
-  type Bounds,
-  boundsOfPoints,
-  type Drawing,
-  type Placement,
-  pageFromUpright,
-} from '../drawing/index.ts';
-import { drawPieces, type Piece, packOutlines } from '../pattern/index.ts';
+import { type Drawing, type Placement, pageFromUpright } from '../drawing/index.ts';
+import { drawPieces, type Piece, packPages } from '../pattern/index.ts';
 import { moveTextsOffJoints } from './move-texts-off-joints.ts';
 import { PIECE_GAP, placeOnGrid } from './place-on-grid.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { CellWords } from './types.ts';
 
-/** Orders tried for every piece more on a page; the packing is asked once per piece and page. */
-const PAGE_ATTEMPTS = 4;
 /** Cells side by side, so that the map of all pages stays readable. */
-const WIDEST = 14;
+const WIDEST = 20;
 
 /** Pieces laid out so that page borders do least harm. */
 export interface TiledArrangement {
@@ -25,11 +17,19 @@ export interface TiledArrangement {
 
 /**
  * Lays pieces out for a grid of pages: pieces that fit on one page share pages whole; every larger one gets its own block of
- * cells, so that only pages of one piece are joined. Blocks stand in rows, fourteen cells wide. O(pieces · places tried).
+ * cells, so that only pages of one piece are joined. What is cut from cloth as it lies keeps its grain upright. Blocks stand in rows,
+ * twenty cells wide. O(pieces · places tried).
  */
-export function arrangeForTiles(pieces: readonly Piece[], grid: TileGrid, title: string): TiledArrangement {
-  const whole = packWholePieces(pieces, grid);
-  const blocks = [...whole, ...blocksOfLargePieces(pieces, grid)];
+export function arrangeForTiles(
+  pieces: readonly Piece[],
+  grid: TileGrid,
+  title: string,
+  keepsGrain = false,
+): TiledArrangement {
+  const outlines = pieces.map((piece) => pageFromUpright(piece.cutLine, 0, 0));
+  const packed = packPages(outlines, grid.cellWidth, grid.cellHeight, PIECE_GAP, keepsGrain);
+  const whole = packed.pages.map((members): Block => ({ columns: 1, rows: 1, members }));
+  const blocks = [...whole, ...blocksOfLargePieces(pieces, packed.tooLarge, grid, keepsGrain)];
   const placements: Placement[] = pieces.map(() => ({ dx: 0, dy: 0 }));
   const drawn = pieces.slice();
   const cells = new Map<string, { readonly block: number; readonly names: readonly string[] }>();
@@ -70,49 +70,16 @@ interface Block {
   readonly members: readonly { readonly index: number; readonly place: Placement; readonly piece?: Piece }[];
 }
 
-function fitsWhole(piece: Piece, { cellWidth, cellHeight }: TileGrid): boolean {
-  const { minX, minY, maxX, maxY } = boundsOfPoints([piece.cutLine]) as Bounds;
-  return maxX - minX + 2 * PIECE_GAP <= cellWidth && maxY - minY + 2 * PIECE_GAP <= cellHeight;
-}
-
-function blocksOfLargePieces(pieces: readonly Piece[], grid: TileGrid): Block[] {
-  return pieces.flatMap((piece, index): Block[] => {
-    if (fitsWhole(piece, grid)) return [];
-    const place = placeOnGrid(piece, grid);
+function blocksOfLargePieces(
+  pieces: readonly Piece[],
+  large: readonly number[],
+  grid: TileGrid,
+  keepsGrain: boolean,
+): Block[] {
+  return large.map((index): Block => {
+    const place = placeOnGrid(pieces[index], grid, keepsGrain);
     const { columns, rows, placement } = place;
-    const cleared = moveTextsOffJoints(piece, place, grid);
-    return [{ columns, rows, members: [{ index, place: placement, piece: cleared }] }];
+    const cleared = moveTextsOffJoints(pieces[index], place, grid);
+    return { columns, rows, members: [{ index, place: placement, piece: cleared }] };
   });
-}
-
-/** Fills one page after another; the order of the pieces is kept, so that a body half stays together. */
-function packWholePieces(pieces: readonly Piece[], grid: TileGrid): Block[] {
-  const outlines = pieces.map((piece) => pageFromUpright(piece.cutLine, 0, 0));
-  let left = pieces.map((_, i) => i).filter((i) => fitsWhole(pieces[i], grid));
-  const blocks: Block[] = [];
-  while (left.length > 0) {
-    const page: number[] = [];
-    let places: readonly Placement[] = [];
-    for (const index of left) {
-      const trial = packOutlines(
-        [...page, index].map((i) => outlines[i]),
-        grid.cellWidth,
-        PIECE_GAP,
-        PAGE_ATTEMPTS,
-      );
-      if ('tooWide' in trial || trial.height > grid.cellHeight) continue;
-      page.push(index);
-      places = trial.offsets;
-    }
-    // The packing rounds up to its rows, which can be a little more than the page: then the piece has it alone.
-    if (page.length === 0) {
-      const [index] = left;
-      const { minX, minY, maxX, maxY } = boundsOfPoints([outlines[index]]) as Bounds;
-      page.push(index);
-      places = [{ dx: (grid.cellWidth - minX - maxX) / 2, dy: (grid.cellHeight - minY - maxY) / 2 }];
-    }
-    blocks.push({ columns: 1, rows: 1, members: page.map((index, k) => ({ index, place: places[k] })) });
-    left = left.filter((index) => !page.includes(index));
-  }
-  return blocks;
 }

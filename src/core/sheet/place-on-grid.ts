@@ -6,7 +6,6 @@ import {
   pageFromUpright,
   placePoints,
 } from '../drawing/index.ts';
-import { isInsidePolygon } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { TileGrid } from './plan-tiles.ts';
 
@@ -14,15 +13,22 @@ import type { TileGrid } from './plan-tiles.ts';
 export const PIECE_GAP = 3;
 /** A mark this near to a joint is hard to cut and to read, mm. */
 const NEAR_JOINT = 4;
-const QUARTER = Math.PI / 2;
 /** A label cut in two is hardest to read; a notch weighs 3. */
 const LABEL_WEIGHT = 40;
 /** Per radian: a slanted piece is a little harder to read. */
 const TURN_WEIGHT = 30;
+/** A part of a piece thinner than this tears and slips while it is joined, mm; one of no width weighs as much. */
+const SLIVER = 40;
+const SLIVER_WEIGHT = 120;
+/** Distance of the points by which the pages of an outline are counted, mm. */
+const SPACING = 4;
 /** Turns tried, gentlest first: every 3° to 45°, then on its side. Grain is drawn on the piece, so paper may lie as it likes. */
 const TURNS = [0, ...Array.from({ length: 15 }, (_, i) => [(i + 1) * 3, -(i + 1) * 3]).flat(), 90].map(
-  (degrees) => (degrees / 90) * QUARTER,
+  (degrees) => (degrees / 180) * Math.PI,
 );
+/** Starts tried across and down, first for every turn, then for the most promising ones. */
+const COARSE = { across: 4, down: 7 };
+const FINE = { across: 12, down: 30, turns: 3 };
 
 /** A piece at its place in a block of cells; the placement brings the piece's origin there. */
 export interface BlockPlace {
@@ -35,38 +41,109 @@ export interface BlockPlace {
 
 /**
  * The turn and place of a piece on a block of cells that needs the fewest pages, and among those the gentle turn and the
- * place where fewest notches, words and level lines lie on joints. Cost about 100 places × points of the piece.
+ * place where fewest notches, words and level lines lie on joints and no page gets only a sliver. Pieces whose grain must stay
+ * upright are not turned. Cost about 2000 places × points of the piece, 4 mm apart.
  */
-export function placeOnGrid(piece: Piece, grid: TileGrid): BlockPlace {
-  const outline = pageFromUpright(piece.cutLine, 0, 0);
-  const turned = TURNS.map((angle) => {
-    const ring = placePoints(outline, { dx: 0, dy: 0, angle });
-    const bounds = boundsOfPoints([ring]) as Bounds;
-    const columns = Math.ceil((bounds.maxX - bounds.minX + 2 * PIECE_GAP) / grid.cellWidth);
-    const rows = Math.ceil((bounds.maxY - bounds.minY + 2 * PIECE_GAP) / grid.cellHeight);
-    return { angle, ring, bounds, columns, rows };
-  });
-  // A stable sort keeps the gentlest turn first among equals.
+export function placeOnGrid(piece: Piece, grid: TileGrid, keepsGrain = false): BlockPlace {
+  const outline = resampleRing(pageFromUpright(piece.cutLine, 0, 0), SPACING);
+  const turned = (keepsGrain ? [0] : TURNS).map((angle) => turnPiece(piece, outline, angle, grid));
+  const fewest = Math.min(...turned.map(({ columns, rows }) => columns * rows));
+  // A piece that is not square to its block may leave some of more cells free. A stable sort keeps the gentlest turn first.
   const likely = turned
-    .slice()
-    .sort((a, b) => a.columns * a.rows - b.columns * b.rows)
-    .slice(0, 3);
-  let best: (BlockPlace & { readonly penalty: number }) | null = null;
-  for (const candidate of likely) {
-    const { angle, ring, bounds, columns, rows } = candidate;
-    const delicate = delicatePlaces(piece, angle);
-    for (const left of starts(columns * grid.cellWidth - (bounds.maxX - bounds.minX), columns > 1 ? 12 : 1)) {
-      for (const top of starts(rows * grid.cellHeight - (bounds.maxY - bounds.minY), rows > 1 ? 30 : 1)) {
-        const [dx, dy] = [left - bounds.minX, top - bounds.minY];
-        const pages = columns * rows === 1 ? 1 : countPages(ring, dx, dy, columns, rows, grid);
-        if (best && pages > best.pages) continue;
-        const penalty = weighJoints(delicate, dx, dy, columns, rows, grid) + TURN_WEIGHT * Math.abs(angle);
-        const isBetter = !best || pages < best.pages || penalty < best.penalty;
-        if (isBetter) best = { columns, rows, pages, penalty, placement: { dx, dy, angle } };
-      }
+    .filter(({ columns, rows }) => columns * rows <= 1.5 * fewest)
+    .map((candidate) => ({ candidate, place: bestPlace(candidate, grid, COARSE) }))
+    .sort((a, b) => a.place.pages - b.place.pages || a.place.penalty - b.place.penalty)
+    .slice(0, FINE.turns)
+    .map(({ candidate }) => bestPlace(candidate, grid, FINE));
+  return likely.reduce((a, b) => (isBetter(b, a) ? b : a));
+}
+
+interface Turned {
+  readonly angle: number;
+  readonly ring: Float64Array;
+  readonly isInside: (x: number, y: number) => boolean;
+  readonly bounds: Bounds;
+  readonly columns: number;
+  readonly rows: number;
+  readonly delicate: readonly Delicate[];
+}
+
+function turnPiece(piece: Piece, outline: Float64Array, angle: number, grid: TileGrid): Turned {
+  const ring = placePoints(outline, { dx: 0, dy: 0, angle });
+  const bounds = boundsOfPoints([ring]) as Bounds;
+  const columns = Math.ceil((bounds.maxX - bounds.minX + 2 * PIECE_GAP) / grid.cellWidth);
+  const rows = Math.ceil((bounds.maxY - bounds.minY + 2 * PIECE_GAP) / grid.cellHeight);
+  return {
+    angle,
+    ring,
+    isInside: createInsideTest(ring, bounds),
+    bounds,
+    columns,
+    rows,
+    delicate: delicatePlaces(piece, angle),
+  };
+}
+
+interface WeighedPlace extends BlockPlace {
+  readonly penalty: number;
+}
+
+function isBetter(a: WeighedPlace, b: WeighedPlace): boolean {
+  return a.pages < b.pages || (a.pages === b.pages && a.penalty < b.penalty);
+}
+
+function bestPlace(turned: Turned, grid: TileGrid, { across, down }: typeof COARSE): WeighedPlace {
+  const { angle, bounds, columns, rows, delicate } = turned;
+  let best: WeighedPlace | null = null;
+  for (const left of starts(
+    columns * grid.cellWidth - (bounds.maxX - bounds.minX),
+    columns > 1 ? across : 1,
+  )) {
+    for (const top of starts(rows * grid.cellHeight - (bounds.maxY - bounds.minY), rows > 1 ? down : 1)) {
+      const [dx, dy] = [left - bounds.minX, top - bounds.minY];
+      const { pages, slivers } = countPages(turned, dx, dy, grid);
+      if (best && pages > best.pages) continue;
+      const joints = weighJoints(delicate, dx, dy, columns, rows, grid);
+      const penalty = joints + SLIVER_WEIGHT * slivers + TURN_WEIGHT * Math.abs(angle);
+      const place = { columns, rows, pages, penalty, placement: { dx, dy, angle } };
+      if (!best || isBetter(place, best)) best = place;
     }
   }
-  return best as BlockPlace;
+  return best as WeighedPlace;
+}
+
+/** Whether points are within a ring, right to half the spacing of its rows: made once, it answers in the time of one row. */
+function createInsideTest(ring: Float64Array, { minY, maxY }: Bounds): Turned['isInside'] {
+  const crossings: number[][] = Array.from({ length: Math.ceil((maxY - minY) / SPACING) + 1 }, () => []);
+  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+    const [ax, ay, bx, by] = [ring[j], ring[j + 1], ring[i], ring[i + 1]];
+    const [low, high] = [Math.min(ay, by) - minY, Math.max(ay, by) - minY];
+    for (let row = Math.ceil(low / SPACING); row * SPACING < high; row++)
+      crossings[row].push(ax + ((bx - ax) * (row * SPACING + minY - ay)) / (by - ay));
+  }
+  return (x, y) => {
+    let isInside = false;
+    for (const crossing of crossings[Math.round((y - minY) / SPACING)] ?? [])
+      if (crossing < x) isInside = !isInside;
+    return isInside;
+  };
+}
+
+/** A closed line with points at most so far apart along it, corners kept. */
+function resampleRing(ring: Float64Array, spacing: number): Float64Array {
+  const points: number[] = [];
+  let sinceLast = Number.POSITIVE_INFINITY;
+  for (let i = 0, j = 2; i < ring.length; i += 2, j = (j + 2) % ring.length) {
+    const [x, y] = [ring[i], ring[i + 1]];
+    const length = Math.hypot(ring[j] - x, ring[j + 1] - y);
+    if (sinceLast + length > spacing) {
+      const steps = Math.max(1, Math.ceil(length / spacing));
+      for (let k = 0; k < steps; k++)
+        points.push(x + ((ring[j] - x) * k) / steps, y + ((ring[j + 1] - y) * k) / steps);
+      sinceLast = length / steps;
+    } else sinceLast += length;
+  }
+  return Float64Array.from(points);
 }
 
 /** Evenly spaced starts between the gap and the gap at the other end; the middle alone for one. */
@@ -76,28 +153,52 @@ function starts(slack: number, count: number): number[] {
   return Array.from({ length: count }, (_, i) => PIECE_GAP + (free * i) / (count - 1));
 }
 
-/** Cells that hold a corner of the ring, or whose middle is inside it; for choosing only, so cut corners may be missed. */
+/**
+ * Pages that hold a part of the ring or lie within it, and how many of those parts are slivers: 1 for a part of no width,
+ * less the wider it is. A part reaches as far as the points and the corners of the cell that are in it.
+ */
 function countPages(
-  ring: Float64Array,
+  { ring, isInside, columns, rows }: Turned,
   dx: number,
   dy: number,
-  columns: number,
-  rows: number,
   { cellWidth, cellHeight }: TileGrid,
-): number {
-  const used = new Uint8Array(columns * rows);
+): { readonly pages: number; readonly slivers: number } {
+  if (columns * rows === 1) return { pages: 1, slivers: 0 };
+  const cells = columns * rows;
+  // Per cell how far the part in it reaches: left, up, right, down.
+  const parts = new Float64Array(4 * cells).fill(Number.NaN);
+  const reach = (cell: number, x: number, y: number): void => {
+    const at = 4 * cell;
+    if (!(x >= parts[at])) parts[at] = x;
+    if (!(y >= parts[at + 1])) parts[at + 1] = y;
+    if (!(x <= parts[at + 2])) parts[at + 2] = x;
+    if (!(y <= parts[at + 3])) parts[at + 3] = y;
+  };
   for (let i = 0; i < ring.length; i += 2) {
-    const column = Math.floor((ring[i] + dx) / cellWidth);
-    const row = Math.floor((ring[i + 1] + dy) / cellHeight);
-    used[row * columns + column] = 1;
+    const [x, y] = [ring[i] + dx, ring[i + 1] + dy];
+    reach(Math.floor(y / cellHeight) * columns + Math.floor(x / cellWidth), x, y);
   }
-  let pages = 0;
-  for (let cell = 0; cell < used.length; cell++) {
-    const x = ((cell % columns) + 0.5) * cellWidth - dx;
-    const y = (Math.floor(cell / columns) + 0.5) * cellHeight - dy;
-    if (used[cell] === 1 || isInsidePolygon(ring, x, y)) pages++;
+  for (let c = 0; c <= columns; c++) {
+    for (let r = 0; r <= rows; r++) {
+      const [x, y] = [c * cellWidth, r * cellHeight];
+      if (!isInside(x - dx, y - dy)) continue;
+      for (const [cc, rr] of [
+        [c, r],
+        [c - 1, r],
+        [c, r - 1],
+        [c - 1, r - 1],
+      ])
+        if (cc >= 0 && rr >= 0 && cc < columns && rr < rows) reach(rr * columns + cc, x, y);
+    }
   }
-  return pages;
+  let [pages, slivers] = [0, 0];
+  for (let cell = 0; cell < cells; cell++) {
+    const width = Math.min(parts[4 * cell + 2] - parts[4 * cell], parts[4 * cell + 3] - parts[4 * cell + 1]);
+    if (Number.isNaN(width)) continue;
+    pages++;
+    slivers += Math.max(0, 1 - width / SLIVER);
+  }
+  return { pages, slivers };
 }
 
 /** What should not lie on a joint, as boxes in the turned piece's coordinates with a weight. */
