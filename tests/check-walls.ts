@@ -97,10 +97,11 @@ function rankOf(place: string): number {
 
 /** Who in the app may see whom; main.tsx sees all. */
 const appSight: Readonly<Record<string, readonly string[]>> = {
-  'app/store': [],
+  'app/language': [],
+  'app/store': ['app/language'],
   'app/worker': [],
-  'app/scene': ['app/store'],
-  'app/panels': ['app/store'],
+  'app/scene': ['app/store', 'app/language'],
+  'app/panels': ['app/store', 'app/language'],
 };
 
 function breachIntoApp(from: string, to: string): string | undefined {

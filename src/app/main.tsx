@@ -2,6 +2,7 @@ import { lazy, StrictMode, Suspense, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import { askWorker } from './ask-worker.ts';
+import { createNumbers, LANGUAGE_NAMES, type Language, loadWords, localeOf } from './language/index.ts';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
 import { readPhoto } from './read-photo.ts';
 import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
@@ -14,12 +15,14 @@ import {
   isSameForm,
   type KeptBody,
   keepBodies,
+  keepLanguage,
   keepPhotos,
   keepProject,
   newBodyId,
   openCabinet,
   readEarlierStates,
   readKeptBodyId,
+  readKeptLanguage,
   readKeptProject,
   readKeptTheme,
   type Shelf,
@@ -49,8 +52,12 @@ const loadProjectRoom = () => import('../core/project/index.ts');
 
 const BodyScene = lazy(async () => ({ default: (await import('./scene/index.ts')).BodyScene }));
 
-function start(): void {
-  const store = createAppStore({ theme: readKeptTheme(shelf) });
+async function start(): Promise<void> {
+  const store = createAppStore({
+    theme: readKeptTheme(shelf),
+    ...(await speech(readKeptLanguage(shelf, navigator.languages)).catch(() => speech('en'))),
+  });
+  keepLanguage(store, shelf);
   const actions = createActions(store);
   const follower = followProject({
     onWork: actions.showWork,
@@ -204,6 +211,12 @@ const bodies = {
     await (await cabinet).put({ ...body, name, text: serializeProject({ ...read.value, name }) });
   },
 };
+
+/** Words and numbers of a language, as the state holds them. */
+async function speech(language: Language) {
+  const words = await loadWords(language);
+  return { language, words, numbers: createNumbers(localeOf(language, navigator.languages)) };
+}
 
 function createServices(store: AppStore, actions: Actions, follower: Follower): Services {
   const open = async (
@@ -365,6 +378,15 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       };
       saveFile('loftseam-problem.json', 'application/json', JSON.stringify(report, null, 2));
     },
+    async speak(language) {
+      try {
+        const { words, numbers } = await speech(language);
+        actions.speak(language, words, numbers);
+      } catch {
+        const text = store.getState().words.messages.noLanguage(LANGUAGE_NAMES[language]);
+        actions.tell({ tone: 'warning', text });
+      }
+    },
     stopWork() {
       follower.stop();
       actions.markStopped();
@@ -376,4 +398,4 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
   };
 }
 
-start();
+void start();

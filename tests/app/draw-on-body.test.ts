@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { english } from '../../src/app/language/index.ts';
 import { catchPlace, surfaceDrawnOn } from '../../src/app/store/catch-place.ts';
 import { createActions, createAppStore, historyOf } from '../../src/app/store/index.ts';
 import { lineFromPoints } from '../../src/app/store/line-from-points.ts';
@@ -47,7 +48,7 @@ describe('a line drawn on the body', () => {
   it('becomes a seam through the points, in whichever order they were drawn', () => {
     const points = [at(1.25, level('bust') - 20), at(1.25, level('waist')), at(1.3, low + 9)];
     const top = at(1.2, landmarks.neckFront.v);
-    const line = lineFromPoints(form, [top, ...points], lines);
+    const line = lineFromPoints(form, [top, ...points], lines, english.ownLines);
     if (!line.ok) throw new Error(line.issues[0].message);
     expect(line.value.through).toHaveLength(4);
     const made = make([...lines, line.value]);
@@ -59,7 +60,7 @@ describe('a line drawn on the body', () => {
   it('becomes a level seam when it goes round rather than up', () => {
     const height = level('waist') + 40;
     const points = [at(Math.PI / 2 - 0.02, height), at(landmarks.armpitRight.u + 0.02, height + 4)];
-    const line = lineFromPoints(form, points, lines);
+    const line = lineFromPoints(form, points, lines, english.ownLines);
     if (!line.ok) throw new Error(line.issues[0].message);
     expect(line.value.alongHeight).toBeDefined();
     const made = make([...lines, line.value]);
@@ -76,15 +77,25 @@ describe('a line drawn on the body', () => {
   });
 
   it('is refused with a loose end, and with one point', () => {
-    const loose = lineFromPoints(form, [at(1.25, low + 5), at(1.25, level('waist') + 60)], lines);
+    const loose = lineFromPoints(
+      form,
+      [at(1.25, low + 5), at(1.25, level('waist') + 60)],
+      lines,
+      english.ownLines,
+    );
     expect(loose.ok).toBe(false);
     expect(loose.issues[0].message).toContain('Both ends must lie on something');
-    expect(lineFromPoints(form, [at(1.1, low)], lines).ok).toBe(false);
+    expect(lineFromPoints(form, [at(1.1, low)], lines, english.ownLines).ok).toBe(false);
   });
 
   it('takes a name no other line has', () => {
     const own = { id: 'own1', name: 'own line 1', side: 'right', through: [] } as const;
-    const line = lineFromPoints(form, [at(1.1, low + 5), at(1.1, shape.vRange[1] - 5)], [...lines, own]);
+    const line = lineFromPoints(
+      form,
+      [at(1.1, low + 5), at(1.1, shape.vRange[1] - 5)],
+      [...lines, own],
+      english.ownLines,
+    );
     expect(line.ok && line.value.id).toBe('own2');
   });
 });
@@ -93,15 +104,15 @@ describe('a place pointed at', () => {
   const near = { u: landmarks.bustPointLeft.u + 0.01, v: landmarks.bustPointLeft.v + 2 };
 
   it('catches on a landmark of its own side for a region, and on the right one for a line', () => {
-    const region = catchPlace(form, 'region', near, 8);
+    const region = catchPlace(form, 'region', near, 8, english);
     expect(region.u).toBeCloseTo(landmarks.bustPointLeft.u, 6);
     expect(region.v).toBeCloseTo(landmarks.bustPointLeft.v, 6);
     expect(region.caughtOn).toMatch(/bust/);
-    expect(catchPlace(form, 'line', near, 8).u).toBeCloseTo(landmarks.bustPointRight.u, 6);
+    expect(catchPlace(form, 'line', near, 8, english).u).toBeCloseTo(landmarks.bustPointRight.u, 6);
   });
 
   it('stays where it is when catching is off', () => {
-    const free = catchPlace(form, 'region', near, 0);
+    const free = catchPlace(form, 'region', near, 0, english);
     expect(Math.cos(free.u - near.u)).toBeCloseTo(1, 12);
     expect(free.v).toBeCloseTo(near.v, 9);
     expect(free.caughtOn).toBe('');

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { createNumbers, english } from '../../src/app/language/index.ts';
 import { readLength } from '../../src/app/panels/read-length.ts';
 
 /** Waist-like limits, mm. 1 in = 25.4 mm exactly (international yard and pound agreement, 1959). */
 const limits = { min: 392, max: 1755 };
-const read = (text: string, unit: 'cm' | 'in' = 'cm') => readLength(text, unit, 'Waist girth', limits);
+const read = (text: string, unit: 'cm' | 'in' = 'cm') =>
+  readLength(text, unit, 'Waist girth', limits, { words: english.length, numbers: createNumbers('en') });
 
 describe('a typed measure', () => {
   it.each([

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { createNumbers, english } from '../../src/app/language/index.ts';
 import { readDegrees } from '../../src/app/panels/grain-field.tsx';
 import { strainAtTurn } from '../../src/app/panels/strain-at-turn.ts';
 import { sayTurn, turnByKey, turnTowards } from '../../src/app/panels/turn-of-grain.ts';
@@ -47,8 +48,9 @@ it('reads degrees as people type them, and nothing else', () => {
   expect(readDegrees('−7.5')).toBe(-7.5);
   expect(readDegrees('90')).toBe(90);
   for (const bad of ['', '91', 'left', '1e1', '--4', 'NaN']) expect(readDegrees(bad), bad).toBeNull();
-  expect(sayTurn(-12)).toBe('12° to the right');
-  expect(sayTurn(0.02)).toBe('upright');
+  const say = (degrees: number) => sayTurn(degrees, english.grain, createNumbers('en'));
+  expect(say(-12)).toBe('12° to the right');
+  expect(say(0.02)).toBe('upright');
 });
 
 describe('the grain in the project', () => {

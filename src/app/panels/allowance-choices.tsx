@@ -1,30 +1,29 @@
 import { NOTCH_SHAPES, type NotchShape } from '../../core/pattern/index.ts';
 import { LengthRow } from './length-row.tsx';
 import { SeamAllowance } from './seam-allowance.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 const LIMITS = { min: 0, max: 50 };
 const USUAL = 10;
-const SHAPES: Readonly<Record<NotchShape, string>> = {
-  slit: 'short cuts',
-  t: 'short cuts with a bar (T)',
-  outward: 'points outwards',
-};
-const MATERIALS = [
-  ['webs', 'Webs inside'],
-  ['arms', 'Arms'],
-] as const;
+const MATERIALS = ['webs', 'arms'] as const;
 
 /** Cloth beyond the seam lines: for all, and by edge, opening and material; the shape of notches. */
 export function AllowanceChoices() {
   const cloth = useApp((state) => state.project?.cloth);
   const form = useApp((state) => state.form);
   const actions = useActions();
+  const { workshop, core, steps } = useWords();
+  const words = workshop.allowance;
+  const nameOpening = (id: string) => (words.opening as Readonly<Record<string, string>>)[id] ?? id;
   const usual = cloth?.allowance ?? USUAL;
   const { allowanceByKind = {}, allowanceByMaterial = {}, allowanceByEdge = {} } = cloth ?? {};
   const edges = [
     ...(form?.shell.openings ?? []).map(({ id }) => ({ id, name: nameOpening(id) })),
-    ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({ id, name: `${letter} ${name}` })),
+    ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({
+      id,
+      name: `${letter} ${core.name(name)}`,
+    })),
   ];
   const own = edges.filter(({ id }) => allowanceByEdge[id] !== undefined);
   return (
@@ -32,26 +31,26 @@ export function AllowanceChoices() {
       <SeamAllowance />
       <div className="field-row">
         <label className="measure-name" htmlFor="notch-shape">
-          Notches
+          {words.notches}
         </label>
         <select
           id="notch-shape"
           value={cloth?.notchShape ?? 'slit'}
           onChange={(event) =>
-            actions.setCloth({ notchShape: event.target.value as NotchShape }, 'shape of notches')
+            actions.setCloth({ notchShape: event.target.value as NotchShape }, steps.things.notches)
           }
         >
           {NOTCH_SHAPES.map((shape) => (
             <option key={shape} value={shape}>
-              {SHAPES[shape]}
+              {words.shapes[shape]}
             </option>
           ))}
         </select>
       </div>
       <details className="printer">
-        <summary>Other allowances</summary>
+        <summary>{words.others}</summary>
         <LengthRow
-          name="Openings"
+          name={words.openings}
           fieldId="cloth.allowanceByKind.opening"
           value={allowanceByKind.opening}
           usual={usual}
@@ -59,14 +58,14 @@ export function AllowanceChoices() {
           onValue={(mm) =>
             actions.setCloth(
               { allowanceByKind: withEntry(allowanceByKind, 'opening', mm) },
-              'allowance of openings',
+              steps.things.openings,
             )
           }
         />
-        {MATERIALS.map(([id, name]) => (
+        {MATERIALS.map((id) => (
           <LengthRow
             key={id}
-            name={name}
+            name={words[id]}
             fieldId={`cloth.allowanceByMaterial.${id}`}
             value={allowanceByMaterial[id]}
             usual={usual}
@@ -74,7 +73,7 @@ export function AllowanceChoices() {
             onValue={(mm) =>
               actions.setCloth(
                 { allowanceByMaterial: withEntry(allowanceByMaterial, id, mm) },
-                `allowance: ${name.toLowerCase()}`,
+                steps.things.allowanceFor(words[id]),
               )
             }
           />
@@ -90,14 +89,14 @@ export function AllowanceChoices() {
             onValue={(mm) =>
               actions.setCloth(
                 { allowanceByEdge: withEntry(allowanceByEdge, id, mm) },
-                `allowance of ${name}`,
+                steps.things.allowanceOf(name),
               )
             }
           />
         ))}
         <div className="field-row">
           <label className="measure-name" htmlFor="own-allowance">
-            One edge
+            {words.oneEdge}
           </label>
           <select
             id="own-allowance"
@@ -105,11 +104,11 @@ export function AllowanceChoices() {
             onChange={(event) =>
               actions.setCloth(
                 { allowanceByEdge: withEntry(allowanceByEdge, event.target.value, usual) },
-                'allowance of one edge',
+                steps.things.oneEdge,
               )
             }
           >
-            <option value="">choose…</option>
+            <option value="">{words.choose}</option>
             {edges
               .filter(({ id }) => allowanceByEdge[id] === undefined)
               .map(({ id, name }) => (
@@ -132,9 +131,4 @@ function withEntry<T extends Readonly<Record<string, number>> | { readonly openi
 ): T | undefined {
   const left = Object.entries({ ...entries, [id]: mm }).filter(([, value]) => value !== undefined);
   return left.length === 0 ? undefined : (Object.fromEntries(left) as T);
-}
-
-function nameOpening(id: string): string {
-  const words = id.replace(/([A-Z])/g, ' $1').toLowerCase();
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)} opening`;
 }

@@ -5,18 +5,15 @@ import { Icon } from './icon.tsx';
 import { PhotoView } from './photo-view.tsx';
 import { SceneBoundary } from './scene-boundary.tsx';
 import { StrainLegend } from './strain-legend.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
-const VIEWS: readonly { readonly id: ViewName; readonly name: string }[] = [
-  { id: 'front', name: 'Front' },
-  { id: 'threeQuarter', name: 'Three-quarter' },
-  { id: 'side', name: 'Side' },
-  { id: 'back', name: 'Back' },
-];
+const VIEWS: readonly ViewName[] = ['front', 'threeQuarter', 'side', 'back'];
 
 /** The body, always in view, with its standard views and what is drawn on it. */
 export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
   const stage = useApp((state) => state.stage);
+  const words = useWords().picture;
   const hasForm = useApp((state) => state.form !== null);
   const hasFailed = useApp((state) => state.failure !== null);
   const form = useApp((state) => state.form);
@@ -26,7 +23,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
     return state.stage === 'body' && state.layers.photo && side ? state.photos[side] : null;
   });
   return (
-    <section className="body-frame" aria-label="The body">
+    <section className="body-frame" aria-label={words.frame}>
       {/* biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys turn the body, as the label says */}
       {/* biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
       <div
@@ -34,11 +31,11 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
         role="group"
         tabIndex={0}
         data-body-keys
-        aria-label={PICTURE_LABEL}
+        aria-label={words.label}
         inert={photo !== null}
       >
         {scene === null ? <NoPicture /> : <SceneBoundary fallback={<NoPicture />}>{scene}</SceneBoundary>}
-        {!hasForm && <p className="waiting">{hasFailed ? 'No body yet' : 'Working out the body…'}</p>}
+        {!hasForm && <p className="waiting">{hasFailed ? words.none : words.working}</p>}
       </div>
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
       {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
@@ -50,41 +47,38 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
   );
 }
 
-const PICTURE_LABEL = 'Picture of the body. Arrow keys turn it, plus and minus bring it nearer or farther.';
-
 function NoPicture() {
+  const words = useWords().picture;
   return (
     <div className="no-picture">
       <BodyOutline />
-      <p>
-        This browser cannot draw in three dimensions here (WebGL is missing or switched off), so the body is
-        shown as an outline. Measures, seams and panels work all the same.
-      </p>
+      <p>{words.outlineOnly}</p>
     </div>
   );
 }
 
 function ViewTools() {
   const view = useApp((state) => state.view.name);
+  const words = useWords().picture;
   const actions = useActions();
   return (
     <fieldset className="view-tools">
-      <legend className="visually-hidden">Turn the body</legend>
-      {VIEWS.map(({ id, name }) => (
+      <legend className="visually-hidden">{words.turn}</legend>
+      {VIEWS.map((id) => (
         <button
           key={id}
           type="button"
           data-last={id === view || undefined}
           onClick={() => actions.turnTo(id)}
         >
-          {name}
+          {words.views[id]}
         </button>
       ))}
       <button
         type="button"
         className="icon-only"
-        aria-label="Save this picture"
-        title="Save this picture"
+        aria-label={words.save}
+        title={words.save}
         onClick={actions.takePicture}
       >
         <Icon name="picture" />
@@ -93,44 +87,38 @@ function ViewTools() {
   );
 }
 
-const STAGE_LAYERS: Readonly<Record<Stage, readonly { readonly id: keyof Layers; readonly name: string }[]>> =
-  {
-    tape: [{ id: 'arms', name: 'Arms' }],
-    body: [
-      { id: 'photo', name: 'Photo' },
-      { id: 'levels', name: 'Level lines' },
-      { id: 'tapes', name: 'Tape paths' },
-      { id: 'seams', name: 'Seam lines' },
-      { id: 'arms', name: 'Arms' },
-    ],
-    seams: [],
-    panels: [{ id: 'strain', name: 'Strain' }],
-    inside: [],
-    cutting: [],
-    making: [],
-    checking: [],
-  };
+const STAGE_LAYERS: Readonly<Record<Stage, readonly (keyof Layers)[]>> = {
+  tape: ['arms'],
+  body: ['photo', 'levels', 'tapes', 'seams', 'arms'],
+  seams: [],
+  panels: ['strain'],
+  inside: [],
+  cutting: [],
+  making: [],
+  checking: [],
+};
 
 function LayerTools({ stage }: { readonly stage: Stage }) {
   const layers = useApp((state) => state.layers);
+  const words = useWords().picture;
   const actions = useActions();
   const hasArms = useApp((state) => (state.form?.body.arms.length ?? 0) > 0);
   const hasPhoto = useApp(({ photos }) => photos.front !== null || photos.side !== null);
   const offered = STAGE_LAYERS[stage].filter(
-    ({ id }) => (id !== 'arms' || hasArms) && (id !== 'photo' || hasPhoto),
+    (id) => (id !== 'arms' || hasArms) && (id !== 'photo' || hasPhoto),
   );
   if (offered.length === 0) return null;
   return (
     <fieldset className="layer-tools">
-      <legend className="visually-hidden">Drawn on the body</legend>
-      {offered.map(({ id, name }) => (
+      <legend className="visually-hidden">{words.drawn}</legend>
+      {offered.map((id) => (
         <label key={id}>
           <input
             type="checkbox"
             checked={layers[id]}
             onChange={(event) => actions.showLayer(id, event.target.checked)}
           />
-          {name}
+          {words.layers[id]}
         </label>
       ))}
     </fieldset>

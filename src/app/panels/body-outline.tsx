@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
 import { threadColour } from '../store/index.ts';
 import { pathSeen, pointsOfPath, type Side, viewFromSide } from './side-drawing.ts';
+import { useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** Front and back of the body as plain line drawings: outline, level lines and seams, seen straight on. */
@@ -17,6 +18,7 @@ export function BodyOutline() {
 
 function OneSide({ form, side }: { readonly form: Form; readonly side: Side }) {
   const highlight = useApp((state) => state.highlight);
+  const words = useWords().picture;
   const drawing = useMemo(() => {
     const { mesh, seams, levels } = form.shell;
     const view = viewFromSide(mesh.positions, side);
@@ -27,12 +29,7 @@ function OneSide({ form, side }: { readonly form: Form; readonly side: Side }) {
     };
   }, [form, side]);
   return (
-    <svg
-      className="one-side"
-      viewBox={drawing.view.viewBox}
-      role="img"
-      aria-label={`The body from the ${side}`}
-    >
+    <svg className="one-side" viewBox={drawing.view.viewBox} role="img" aria-label={words.from[side]}>
       <path d={drawing.view.outline} className="outline-edge" />
       <path d={drawing.levels.join('')} className="outline-level" />
       {drawing.seams.map(({ id, d }, index) => (

@@ -1,23 +1,23 @@
-import { formatLength } from '../../core/base/index.ts';
 import { issuesOf } from '../store/index.ts';
 import { CompareView } from './compare-view.tsx';
+import { CoreText } from './core-text.tsx';
 import { LitRow } from './lit-row.tsx';
 import { PhotoTools } from './photo-tools.tsx';
 import { SectionView } from './section-view.tsx';
 import { ShapeChoices } from './shape-choices.tsx';
 import { TapeTable } from './tape-table.tsx';
 import { ThreadTool } from './thread-tool.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** What the body came to: readings, what is doubtful, and what no tape can tell. */
 export function BodyStage() {
+  const words = useWords();
   return (
     <div className="stage body-stage">
       <header className="stage-head">
-        <h2>Body</h2>
-        <p>
-          The body that answers the tapes. Turn it and compare it with the person, from the side above all.
-        </p>
+        <h2>{words.stages.names.body}</h2>
+        <p>{words.body.about}</p>
       </header>
       <BodyNumbers />
       <Doubts />
@@ -25,11 +25,11 @@ export function BodyStage() {
       <ThreadTool />
       <PhotoTools />
       <section aria-labelledby="shape-title">
-        <h3 id="shape-title">What a tape cannot tell</h3>
+        <h3 id="shape-title">{words.body.shape}</h3>
         <ShapeChoices />
       </section>
       <section aria-labelledby="readings-title">
-        <h3 id="readings-title">Readings</h3>
+        <h3 id="readings-title">{words.body.readings}</h3>
         <TapeTable />
       </section>
       <Levels />
@@ -40,20 +40,22 @@ export function BodyStage() {
 
 function BodyNumbers() {
   const body = useApp((state) => state.form?.report.body);
+  const words = useWords().body;
+  const numbers = useNumbers();
   if (!body) return null;
   return (
     <dl className="numbers">
       <div>
-        <dt>Volume</dt>
-        <dd>{body.volumeL.toFixed(1)} l</dd>
+        <dt>{words.volume}</dt>
+        <dd>{numbers.fixed(body.volumeL, 1)} l</dd>
       </div>
       <div>
-        <dt>Surface</dt>
-        <dd>{(body.area / 1e6).toFixed(3)} m²</dd>
+        <dt>{words.surface}</dt>
+        <dd>{numbers.fixed(body.area / 1e6, 3)} m²</dd>
       </div>
       <div>
-        <dt>Triangles</dt>
-        <dd>{body.triangles.toLocaleString('en')}</dd>
+        <dt>{words.triangles}</dt>
+        <dd>{numbers.count(body.triangles)}</dd>
       </div>
     </dl>
   );
@@ -61,14 +63,15 @@ function BodyNumbers() {
 
 function Doubts() {
   const issues = useApp(issuesOf);
+  const { body: words, core } = useWords();
   if (issues.length === 0) return null;
   return (
     <section aria-labelledby="doubts-title">
-      <h3 id="doubts-title">Worth a second look</h3>
+      <h3 id="doubts-title">{words.doubts}</h3>
       <ul className="doubts">
         {issues.map((issue) => (
           <li key={issue.code + issue.path + issue.message} className={issue.severity}>
-            {issue.message}
+            <CoreText english={issue.message} said={core.issue(issue)} />
           </li>
         ))}
       </ul>
@@ -78,18 +81,20 @@ function Doubts() {
 
 function Levels() {
   const levels = useApp((state) => state.form?.shell.levels);
+  const { body: words, core } = useWords();
+  const numbers = useNumbers();
   const highlight = useApp((state) => state.highlight);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!levels) return null;
   return (
     <section aria-labelledby="levels-title">
-      <h3 id="levels-title">Level lines on the cloth</h3>
+      <h3 id="levels-title">{words.levels}</h3>
       <table className="table">
         <thead>
           <tr>
-            <th scope="col">Level</th>
+            <th scope="col">{words.level}</th>
             <th scope="col" className="number">
-              Along the cloth
+              {words.alongCloth}
             </th>
           </tr>
         </thead>
@@ -100,8 +105,8 @@ function Levels() {
               points={{ kind: 'level', id: level.id }}
               isLit={highlight?.kind === 'level' && highlight.id === level.id}
             >
-              <th scope="row">{level.name}</th>
-              <td className="number">{formatLength(level.length3d, unit)}</td>
+              <th scope="row">{core.name(level.name)}</th>
+              <td className="number">{numbers.length(level.length3d, unit)}</td>
             </LitRow>
           ))}
         </tbody>

@@ -1,12 +1,7 @@
 import { useMemo } from 'react';
 import type { CheckingEntry } from '../../core/project/index.ts';
-import {
-  type Correction,
-  judgeStuffing,
-  type StuffingContext,
-  wordCorrection,
-} from '../../core/simulate/index.ts';
-import { percent } from './say-numbers.ts';
+import { type Correction, judgeStuffing, type StuffingContext } from '../../core/simulate/index.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 interface CorrectionsProps {
@@ -18,20 +13,30 @@ interface CorrectionsProps {
 export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const corrections = useMemo(() => judgeStuffing(entry.levels, entry.state, stuffing), [entry, stuffing]);
+  const { workshop, core } = useWords();
+  const words = workshop.checking;
+  const numbers = useNumbers();
   const count = Object.values(entry.levels).filter((reading) => Object.keys(reading).length > 0).length;
-  const named = new Map([...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, name]));
+  const named = new Map(
+    [...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, core.name(name)]),
+  );
   return (
     <section className="corrections" aria-labelledby="corrections-title">
-      <h3 id="corrections-title">What to do</h3>
+      <h3 id="corrections-title">{words.whatToDo}</h3>
       <div aria-live="polite">
         {count === 0 ? (
-          <p className="quiet">Enter what you measured, any level first.</p>
+          <p className="quiet">{words.enter}</p>
         ) : corrections.length === 0 ? (
-          <p className="all-good">Nothing to mend at what was measured.</p>
+          <p className="all-good">{words.allGood}</p>
         ) : (
           <ul>
             {corrections.map((correction) => {
-              const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? id, unit);
+              const { title, text } = core.correction(
+                correction,
+                (id) => named.get(id) ?? id,
+                unit,
+                numbers.mark,
+              );
               return (
                 <li key={keyOf(correction)}>
                   <strong>{title}</strong>
@@ -54,16 +59,18 @@ function keyOf(correction: Correction): string {
 /** Takes the growth into the project, so that the next panels are cut for it. */
 function UseGrowth({ growth }: { readonly growth: number }) {
   const actions = useActions();
+  const { workshop, steps } = useWords();
+  const numbers = useNumbers();
   const used = useApp((state) => state.project?.inside.measuredGrowth);
   const rounded = Math.round(growth * 1e4) / 1e4;
-  if (used === rounded) return <p className="quiet">Taken: new panels are cut for it.</p>;
+  if (used === rounded) return <p className="quiet">{workshop.checking.taken}</p>;
   return (
     <button
       type="button"
       className="plain"
-      onClick={() => actions.setInside('measuredGrowth', rounded, 'measured growth')}
+      onClick={() => actions.setInside('measuredGrowth', rounded, steps.things.growth)}
     >
-      Take {percent(rounded, 2)} as measured growth
+      {workshop.checking.takeGrowth(numbers.percent(rounded, 2))}
     </button>
   );
 }

@@ -1,13 +1,13 @@
-import { formatLength } from '../../core/base/index.ts';
 import type { CheckingEntry } from '../../core/project/index.ts';
 import {
   compareReading,
-  formatMass,
   type LevelTarget,
   type ReadingKind,
   type StuffingContext,
 } from '../../core/simulate/index.ts';
+import type { Numbers } from '../language/index.ts';
 import { LengthInput } from './length-input.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 const LIMITS = { min: 20, max: 2500 } as const;
@@ -22,26 +22,24 @@ interface EntryProps {
 /** One round of measuring: a row of fields per level from the top down, each with its target and its verdict. */
 export function CheckingEntryFields({ entry, stuffing, onChange }: EntryProps) {
   const isEmpty = entry.state === 'empty';
+  const { workshop, steps } = useWords();
+  const words = workshop.checking;
   const levels = stuffing.targets.toSorted((a, b) => b.z - a.z);
   return (
     <section className="checking-entry" aria-labelledby="readings-title">
-      <h3 id="readings-title">{isEmpty ? 'The empty shell' : 'The filled form'}</h3>
+      <h3 id="readings-title">{isEmpty ? words.empty : words.filled}</h3>
       <div className="checking-when">
         <label>
-          <span className="measure-name">Measured on</span>
+          <span className="measure-name">{words.on}</span>
           <input
             type="date"
             value={entry.date}
-            onChange={(event) => onChange({ ...entry, date: event.target.value }, 'day of measuring')}
+            onChange={(event) => onChange({ ...entry, date: event.target.value }, steps.things.day)}
           />
         </label>
         {!isEmpty && <FillMass entry={entry} stuffing={stuffing} onChange={onChange} />}
       </div>
-      <p className="measure-how">
-        {isEmpty
-          ? 'Lay the shell flat, level line on level line, and measure across.'
-          : 'Width and depth between two set squares held against the form.'}
-      </p>
+      <p className="measure-how">{isEmpty ? words.howEmpty : words.howFilled}</p>
       <ul className="checking-levels">
         {levels.map((target) => (
           <LevelFields key={target.id} target={target} entry={entry} onChange={onChange} />
@@ -58,12 +56,15 @@ interface LevelProps extends Omit<EntryProps, 'stuffing'> {
 function LevelFields({ target, entry, onChange }: LevelProps) {
   const reading = entry.levels[target.id] ?? {};
   const isEmpty = entry.state === 'empty';
+  const { workshop, steps, core } = useWords();
+  const words = workshop.checking;
+  const name = core.name(target.name);
   const actions = useActions();
   const isLit = useApp(({ highlight }) => highlight?.kind === 'level' && highlight.id === target.id);
   const set = (kind: ReadingKind, mm: number | null) => {
     const { [kind]: _before, ...others } = reading;
     const next = mm === null ? others : { ...others, [kind]: mm };
-    const label = `${target.name.toLowerCase()} ${isEmpty ? 'of the shell' : kind}`;
+    const label = isEmpty ? steps.things.ofShell(name) : steps.things.kindOf(name, words.kinds[kind]);
     onChange({ ...entry, levels: { ...entry.levels, [target.id]: next } }, label);
   };
   return (
@@ -72,12 +73,12 @@ function LevelFields({ target, entry, onChange }: LevelProps) {
       onPointerEnter={() => actions.pointAt({ kind: 'level', id: target.id })}
       onPointerLeave={() => actions.pointAt(null)}
     >
-      <span className="measure-name">{target.name}</span>
+      <span className="measure-name">{name}</span>
       {isEmpty ? (
         <ReadingField
           fieldId={`checking.${target.id}.flat`}
-          label={`${target.name}, laid flat`}
-          word="flat"
+          label={words.laidFlat(name)}
+          isFlat
           kind="girth"
           value={reading.girth === undefined ? null : reading.girth / 2}
           target={target.emptyGirth / 2}
@@ -88,8 +89,7 @@ function LevelFields({ target, entry, onChange }: LevelProps) {
           <ReadingField
             key={kind}
             fieldId={`checking.${target.id}.${kind}`}
-            label={`${target.name} ${kind}`}
-            word={kind}
+            label={words.kindOf(name, words.kinds[kind])}
             kind={kind}
             value={reading[kind] ?? null}
             target={target[kind]}
@@ -104,7 +104,8 @@ function LevelFields({ target, entry, onChange }: LevelProps) {
 interface ReadingFieldProps {
   readonly fieldId: string;
   readonly label: string;
-  readonly word: string;
+  /** Of an empty shell laid flat: half its girth. */
+  readonly isFlat?: boolean;
   readonly kind: ReadingKind;
   readonly value: number | null;
   readonly target: number;
@@ -114,10 +115,12 @@ interface ReadingFieldProps {
 /** An empty shell may be off by this across, mm. */
 const FLAT_TOLERANCE = 2;
 
-function ReadingField({ fieldId, label, word, kind, value, target, onValue }: ReadingFieldProps) {
+function ReadingField(props: ReadingFieldProps) {
+  const { fieldId, label, isFlat = false, kind, value, target, onValue } = props;
+  const words = useWords().workshop.checking;
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const found = value === null ? null : compareReading(kind, value, target);
-  const isFlat = word === 'flat';
   const standing = found && (isFlat ? standingFlat(found.off) : found.standing);
   return (
     <div className="reading-field" data-standing={standing ?? undefined}>
@@ -125,15 +128,17 @@ function ReadingField({ fieldId, label, word, kind, value, target, onValue }: Re
         fieldId={fieldId}
         label={label}
         value={value}
-        placeholder={formatLength(target, unit, { bare: true })}
+        placeholder={numbers.length(target, unit, { bare: true })}
         limits={LIMITS}
         isOptional
         describedBy={`${fieldId}-verdict`}
         onValue={(mm) => mm !== value && onValue(mm)}
       />
       <p className="reading-verdict" id={`${fieldId}-verdict`}>
-        <span className="quiet">{word}</span>
-        {found && standing && <span>{`${signedSmall(found.off, unit)}, ${standing}`}</span>}
+        <span className="quiet">{isFlat ? words.flat : words.kinds[kind]}</span>
+        {found && standing && (
+          <span>{`${signedSmall(found.off, unit, numbers)}, ${words.standing[standing]}`}</span>
+        )}
       </p>
     </div>
   );
@@ -143,25 +148,28 @@ function standingFlat(off: number): 'good' | 'over' | 'under' {
   return Math.abs(off) <= FLAT_TOLERANCE ? 'good' : off > 0 ? 'over' : 'under';
 }
 
-function signedSmall(mm: number, unit: 'cm' | 'in'): string {
+function signedSmall(mm: number, unit: 'cm' | 'in', numbers: Numbers): string {
   const size = Math.abs(mm);
-  const text = unit === 'in' ? formatLength(size, 'in', { fraction: 16 }) : `${size.toFixed(0)} mm`;
+  const text = unit === 'in' ? numbers.length(size, 'in', { fraction: 16 }) : `${size.toFixed(0)} mm`;
   return /[1-9]/.test(text) ? `${mm < 0 ? '−' : '+'}${text}` : `±0`;
 }
 
 function FillMass({ entry, stuffing, onChange }: EntryProps) {
+  const { workshop, steps, core } = useWords();
+  const words = workshop.checking;
+  const { mark } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const sum = (key: 'low' | 'high') => stuffing.zones.reduce((total, zone) => total + zone[key], 0);
   const set = (text: string) => {
     const kilograms = Number(text.replace(',', '.'));
     const { fillMass: _before, ...others } = entry;
-    if (text.trim() === '') onChange(others, 'filling weighed in');
+    if (text.trim() === '') onChange(others, steps.things.fill);
     else if (kilograms >= 0 && kilograms <= 100)
-      onChange({ ...others, fillMass: kilograms }, 'filling weighed in');
+      onChange({ ...others, fillMass: kilograms }, steps.things.fill);
   };
   return (
     <label>
-      <span className="measure-name">Filling so far, kg</span>
+      <span className="measure-name">{words.fillSoFar}</span>
       <input
         type="number"
         min="0"
@@ -172,7 +180,7 @@ function FillMass({ entry, stuffing, onChange }: EntryProps) {
         onBlur={(event) => set(event.target.value)}
       />
       <span className="measure-how">
-        Firm is {formatMass(sum('low'), unit)} to {formatMass(sum('high'), unit)} in all.
+        {words.firm(core.mass(sum('low'), unit, mark), core.mass(sum('high'), unit, mark))}
       </span>
     </label>
   );

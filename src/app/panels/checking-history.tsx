@@ -1,12 +1,7 @@
 import type { CheckingEntry } from '../../core/project/index.ts';
-import {
-  compareReading,
-  formatMass,
-  judgeStuffing,
-  type StuffingContext,
-} from '../../core/simulate/index.ts';
-import { signedLength } from './say-numbers.ts';
+import { compareReading, judgeStuffing, type StuffingContext } from '../../core/simulate/index.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 interface HistoryProps {
@@ -20,29 +15,32 @@ interface HistoryProps {
 /** Every round so far: how far each girth was off then, newest first. */
 export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: HistoryProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const { workshop, core } = useWords();
+  const words = workshop.checking;
+  const numbers = useNumbers();
   const levels = stuffing.targets.toSorted((a, b) => b.z - a.z);
   const offOf = (entry: CheckingEntry, levelId: string): string => {
     const target = levels.find(({ id }) => id === levelId);
     const girth = entry.levels[levelId]?.girth;
     if (!target || girth === undefined) return '–';
     const wanted = entry.state === 'empty' ? target.emptyGirth : target.girth;
-    return signedLength(compareReading('girth', girth, wanted).off, unit);
+    return numbers.signedLength(compareReading('girth', girth, wanted).off, unit);
   };
   return (
     <section aria-labelledby="history-title">
-      <h3 id="history-title">So far</h3>
-      <ScrollableTable label="So far">
+      <h3 id="history-title">{words.soFar}</h3>
+      <ScrollableTable label={words.soFar}>
         <table className="table checking-history">
           <thead>
             <tr>
-              <th scope="col">Measured</th>
+              <th scope="col">{words.measured}</th>
               {levels.map(({ id, name }) => (
                 <th scope="col" className="number" key={id}>
-                  {name}
+                  {core.name(name)}
                 </th>
               ))}
               <th scope="col" className="number">
-                To mend
+                {words.toMend}
               </th>
               <td />
             </tr>
@@ -62,8 +60,8 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                       {entry.date}
                     </button>
                     <span className="measure-how">
-                      {entry.state === 'empty' ? 'empty shell' : 'filled'}
-                      {entry.fillMass !== undefined && `, ${formatMass(entry.fillMass, unit)}`}
+                      {entry.state === 'empty' ? words.emptyShort : words.filledShort}
+                      {entry.fillMass !== undefined && `, ${core.mass(entry.fillMass, unit, numbers.mark)}`}
                     </span>
                   </th>
                   {levels.map(({ id }) => (
@@ -75,10 +73,10 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                   <td>
                     <button
                       type="button"
-                      aria-label={`Remove the readings of ${entry.date}`}
+                      aria-label={words.removeOf(entry.date)}
                       onClick={() => onRemove(index)}
                     >
-                      Remove
+                      {words.remove}
                     </button>
                   </td>
                 </tr>
@@ -86,7 +84,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
           </tbody>
         </table>
       </ScrollableTable>
-      <p className="measure-how">How far each girth was off, all round.</p>
+      <p className="measure-how">{words.historyHow}</p>
     </section>
   );
 }

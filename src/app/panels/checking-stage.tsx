@@ -5,6 +5,7 @@ import { isFormBehind } from '../store/index.ts';
 import { CheckingCorrections } from './checking-corrections.tsx';
 import { CheckingEntryFields } from './checking-entry.tsx';
 import { CheckingHistory } from './checking-history.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 const NONE: readonly CheckingEntry[] = [];
@@ -13,19 +14,17 @@ const NONE: readonly CheckingEntry[] = [];
 export function CheckingStage() {
   const stuffing = useApp((state) => state.form?.workshop?.stuffing);
   const isBehind = useApp(isFormBehind);
+  const words = useWords();
   return (
     <div className="stage checking-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>Checking</h2>
-        <p>
-          Measure the empty shell once, then the form after every zone you fill, and a day later. A girth may
-          be over by 5 mm and never under; width and depth may be off by 5 mm either way.
-        </p>
+        <h2>{words.stages.names.checking}</h2>
+        <p>{words.workshop.checking.about}</p>
       </header>
       {stuffing ? (
         <CheckingLog stuffing={stuffing} />
       ) : (
-        <p className="quiet">Working out what it is to measure…</p>
+        <p className="quiet">{words.workshop.checking.working}</p>
       )}
     </div>
   );
@@ -34,23 +33,25 @@ export function CheckingStage() {
 function CheckingLog({ stuffing }: { readonly stuffing: StuffingContext }) {
   const entries = useApp((state) => state.project?.checking?.entries ?? NONE);
   const actions = useActions();
+  const { workshop, steps } = useWords();
+  const words = workshop.checking;
   const [chosen, setChosen] = useState<number | null>(null);
   const index = Math.min(chosen ?? entries.length - 1, entries.length - 1);
   const entry = entries[index];
   const begin = (state: CheckingEntry['state']) => {
-    actions.setChecking([...entries, { date: today(), state, levels: {} }], 'new readings');
+    actions.setChecking([...entries, { date: today(), state, levels: {} }], steps.things.newReadings);
     setChosen(null);
   };
   const change = (next: CheckingEntry, label: string) =>
     actions.setChecking(entries.with(index, next), label);
   return (
     <>
-      <section className="checking-begin" aria-label="Begin measuring">
+      <section className="checking-begin" aria-label={words.begin}>
         <button type="button" className={entry ? 'plain' : 'main'} onClick={() => begin('empty')}>
-          Measure the empty shell
+          {words.measureEmpty}
         </button>
         <button type="button" className={entry ? 'plain' : 'main'} onClick={() => begin('filled')}>
-          Measure the filled form
+          {words.measureFilled}
         </button>
       </section>
       {entry ? (
@@ -63,13 +64,13 @@ function CheckingLog({ stuffing }: { readonly stuffing: StuffingContext }) {
             stuffing={stuffing}
             onShow={setChosen}
             onRemove={(k) => {
-              actions.setChecking(entries.toSpliced(k, 1), 'fewer readings');
+              actions.setChecking(entries.toSpliced(k, 1), steps.things.fewerReadings);
               setChosen(null);
             }}
           />
         </>
       ) : (
-        <p className="quiet">Nothing measured yet. What you enter is kept with the body.</p>
+        <p className="quiet">{words.nothing}</p>
       )}
     </>
   );

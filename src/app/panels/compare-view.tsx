@@ -1,16 +1,17 @@
 import { useMemo, useRef } from 'react';
-import { formatLength } from '../../core/base/index.ts';
 import { compareBodies } from '../../core/body/index.ts';
 import { DistanceMap } from './distance-map.tsx';
 import { readProjectFile } from './open-file.ts';
-import { signedLength } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
 import { useDemoCards } from './use-demo-cards.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp, useServices } from './workroom-context.tsx';
 
 /** Another body over this one, and what differs level by level. */
 export function CompareView() {
   const ghost = useApp((state) => state.ghost);
+  const allWords = useWords();
+  const words = allWords.compare;
   const services = useServices();
   const actions = useActions();
   const cards = useDemoCards(services.demos);
@@ -20,20 +21,16 @@ export function CompareView() {
     if (card) void card.demo.load().then((text) => services.compareWith(text, card.name));
   };
   const compareWithFile = async (file: File) => {
-    const text = await readProjectFile(file, actions);
+    const text = await readProjectFile(file, actions, allWords);
     if (text !== null) await services.compareWith(text, file.name);
   };
   return (
     <section className="compare-view" aria-labelledby="compare-title">
-      <h3 id="compare-title">Compare with another body</h3>
+      <h3 id="compare-title">{words.title}</h3>
       <div className="compare-tools">
-        <select
-          aria-label="Demo body to compare with"
-          value=""
-          onChange={(event) => choose(event.target.value)}
-        >
+        <select aria-label={words.demo} value="" onChange={(event) => choose(event.target.value)}>
           <option value="" disabled>
-            A demo body…
+            {words.aDemo}
           </option>
           {cards.map(({ demo, name }) => (
             <option key={demo.id} value={demo.id}>
@@ -42,14 +39,14 @@ export function CompareView() {
           ))}
         </select>
         <button type="button" className="plain" onClick={() => input.current?.click()}>
-          A saved project…
+          {words.aProject}
         </button>
         <input
           ref={input}
           type="file"
           accept=".json,application/json"
           hidden
-          aria-label="Saved project to compare with"
+          aria-label={words.project}
           onChange={(event) => {
             const file = event.target.files?.[0];
             event.target.value = '';
@@ -58,7 +55,7 @@ export function CompareView() {
         />
         {ghost && (
           <button type="button" className="plain" onClick={() => actions.compareWith(null)}>
-            Stop comparing
+            {words.stop}
           </button>
         )}
       </div>
@@ -74,6 +71,8 @@ const SIZES = ['girth', 'width', 'depth'] as const;
 function Differences() {
   const ghost = useApp((state) => state.ghost);
   const body = useApp((state) => state.form?.body);
+  const { compare: words, body: bodyWords, core } = useWords();
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const sections = useMemo(
     () => (ghost && body ? compareBodies(body, ghost.body, NO_POINTS).sections : []),
@@ -82,17 +81,15 @@ function Differences() {
   if (!ghost) return null;
   return (
     <>
-      <p className="quiet">
-        {ghost.name} is drawn over this body. Its sizes, and how far they are from these:
-      </p>
-      <ScrollableTable label="Differences">
+      <p className="quiet">{words.about(ghost.name)}</p>
+      <ScrollableTable label={words.differences}>
         <table className="table">
           <thead>
             <tr>
-              <th scope="col">Level</th>
+              <th scope="col">{bodyWords.level}</th>
               {SIZES.map((size) => (
                 <th key={size} scope="col" className="number">
-                  {size}
+                  {words.sizes[size]}
                 </th>
               ))}
             </tr>
@@ -100,11 +97,13 @@ function Differences() {
           <tbody>
             {sections.map(({ level, name, before, after }) => (
               <tr key={level}>
-                <th scope="row">{name}</th>
+                <th scope="row">{core.name(name)}</th>
                 {SIZES.map((size) => (
                   <td key={size} className="number">
-                    {formatLength(after[size], unit, { bare: true })}{' '}
-                    <span className="difference">{signedLength(after[size] - before[size], unit)}</span>
+                    {numbers.length(after[size], unit, { bare: true })}{' '}
+                    <span className="difference">
+                      {numbers.signedLength(after[size] - before[size], unit)}
+                    </span>
                   </td>
                 ))}
               </tr>

@@ -6,11 +6,8 @@ import { CautionList } from './caution-list.tsx';
 import { Download } from './download-list.tsx';
 import { MachineChoices } from './machine-choices.tsx';
 import { PrintChoices } from './print-choices.tsx';
+import { useWords } from './use-words.ts';
 import { useApp, useServices } from './workroom-context.tsx';
-
-const MATERIALS: Readonly<Record<string, string>> = {
-  shell: 'outer cloth',
-};
 
 /** Ids of pieces that are not wanted this time. */
 type LeftOut = ReadonlySet<string>;
@@ -19,12 +16,13 @@ type LeftOut = ReadonlySet<string>;
 export function CuttingStage() {
   const form = useApp((state) => state.form);
   const isBehind = useApp(isFormBehind);
+  const words = useWords();
   const [leftOut, setLeftOut] = useState<LeftOut>(new Set());
   return (
     <div className="stage cutting-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>Cutting</h2>
-        <p>Print at 100 %, measure the bars on the first page, then stick the pages together and cut.</p>
+        <h2>{words.stages.names.cutting}</h2>
+        <p>{words.workshop.cutting.about}</p>
       </header>
       {form ? (
         <>
@@ -33,7 +31,7 @@ export function CuttingStage() {
           <PieceList leftOut={leftOut} onChange={setLeftOut} />
         </>
       ) : (
-        <p className="quiet">Drafting the pieces…</p>
+        <p className="quiet">{words.workshop.cutting.drafting}</p>
       )}
       <CautionList cautions={CAUTIONS.filter(({ id }) => ['blades', 'iron', 'glue'].includes(id))} />
     </div>
@@ -58,52 +56,33 @@ function useDownload(leftOut: LeftOut) {
 }
 
 function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
+  const words = useWords().workshop.cutting;
   const download = useDownload(leftOut);
   return (
     <section className="print-files" aria-labelledby="print-title">
-      <h3 id="print-title">On paper</h3>
+      <h3 id="print-title">{words.onPaper}</h3>
       <AllowanceChoices />
       <PrintChoices />
       <ul className="downloads">
-        <Download
-          name="Pattern"
-          what="PDF: cover with test bars, key, numbered pages"
-          start={() => download('pdf')}
-          isMain
-        />
-        <Download
-          name="Labels"
-          what="PDF: a label to sew in for every piece"
-          start={() => download('labels')}
-        />
+        <Download {...words.pattern} start={() => download('pdf')} isMain />
+        <Download {...words.labels} start={() => download('labels')} />
       </ul>
     </section>
   );
 }
 
-const FILES = [
-  { format: 'svg', name: 'Drawings', what: 'SVG at true size, a sheet for each material' },
-  {
-    format: 'cutter',
-    name: 'Cutter sheets',
-    what: 'SVG hairlines for a cutting machine, a colour for each layer',
-  },
-  { format: 'dxf', name: 'Outlines', what: 'DXF, with the layers used for clothing' },
-  { format: 'stl', name: 'Solid', what: 'STL: the body, a model 1 : 5 solid and hollow, flat panels' },
-  { format: 'obj', name: 'Surfaces', what: 'OBJ, body and panels with their flat shapes' },
-  { format: 'csv', name: 'Tables', what: 'CSV, tapes and seams' },
-  { format: 'zip', name: 'Everything', what: 'one archive of all files, with the pattern on your paper' },
-] as const;
+const FILES = ['svg', 'cutter', 'dxf', 'stl', 'obj', 'csv', 'zip'] as const;
 
 function MachineFiles({ leftOut }: { readonly leftOut: LeftOut }) {
+  const words = useWords().workshop.cutting;
   const download = useDownload(leftOut);
   return (
     <section aria-labelledby="machines-title">
-      <h3 id="machines-title">For machines and other programs</h3>
+      <h3 id="machines-title">{words.machines}</h3>
       <MachineChoices />
       <ul className="downloads">
-        {FILES.map(({ format, name, what }) => (
-          <Download key={format} name={name} what={what} start={() => download(format)} />
+        {FILES.map((format) => (
+          <Download key={format} {...words.files[format]} start={() => download(format)} />
         ))}
       </ul>
     </section>
@@ -118,6 +97,9 @@ interface PieceListProps {
 /** What to cut, by material; what is not ticked is left out of the files. */
 function PieceList({ leftOut, onChange }: PieceListProps) {
   const pieces = usePieces();
+  const { workshop, core } = useWords();
+  const words = workshop.cutting;
+  const names: Readonly<Record<string, string>> = words.materials;
   const materials = [...new Set(pieces.map(({ material }) => material))];
   const want = (ids: readonly string[], isWanted: boolean) => {
     const next = new Set(leftOut);
@@ -130,16 +112,14 @@ function PieceList({ leftOut, onChange }: PieceListProps) {
   const missing = pieces.filter(({ id }) => leftOut.has(id)).length;
   return (
     <section aria-labelledby="cut-list-title">
-      <h3 id="cut-list-title">To cut</h3>
+      <h3 id="cut-list-title">{words.list}</h3>
       <p className="quiet" role="status">
-        {missing === 0
-          ? 'All pieces go into the files.'
-          : `${missing} of ${pieces.length} pieces are left out.`}
+        {missing === 0 ? words.allPieces : words.leftOut(missing, pieces.length)}
       </p>
       {materials.map((material) => {
         const own = pieces.filter((piece) => piece.material === material);
         const ids = own.map(({ id }) => id);
-        const name = MATERIALS[material] ?? material;
+        const name = names[material] ?? material;
         return (
           <details key={material} className="cut-list">
             <summary>
@@ -151,7 +131,7 @@ function PieceList({ leftOut, onChange }: PieceListProps) {
                 checked={ids.every((id) => !leftOut.has(id))}
                 onChange={(event) => want(ids, event.target.checked)}
               />
-              all of {name}
+              {words.allOf(name)}
             </label>
             <ul>
               {own.map((piece) => (
@@ -162,7 +142,7 @@ function PieceList({ leftOut, onChange }: PieceListProps) {
                       checked={!leftOut.has(piece.id)}
                       onChange={(event) => want([piece.id], event.target.checked)}
                     />
-                    {piece.name}
+                    {core.name(piece.name)}
                   </label>
                 </li>
               ))}

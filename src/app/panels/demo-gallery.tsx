@@ -1,14 +1,16 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { formatLength } from '../../core/base/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { Icon } from './icon.tsx';
 import { outlineOf } from './side-drawing.ts';
 import { useDemoCards } from './use-demo-cards.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { type Demo, useApp, useServices } from './workroom-context.tsx';
 
 /** Bodies of the Lantern Yard Players, to try things on. */
 export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
   const services = useServices();
+  const words = useWords();
+  const numbers = useNumbers();
   const units = useApp((state) => state.project?.displayUnits ?? 'cm');
   const cards = useDemoCards(services.demos);
   const points = useDemoPoints(services.demos);
@@ -23,15 +25,12 @@ export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
   return (
     <dialog ref={dialog} className="gallery" aria-labelledby="gallery-title" onClose={onClose}>
       <div className="gallery-head">
-        <h2 id="gallery-title">Demo bodies</h2>
-        <button type="button" className="icon-only" aria-label="Close" onClick={onClose}>
+        <h2 id="gallery-title">{words.top.demoBodies}</h2>
+        <button type="button" className="icon-only" aria-label={words.top.close} onClick={onClose}>
           <Icon name="close" />
         </button>
       </div>
-      <p className="quiet">
-        Invented people of the Lantern Yard Players, a community theatre. Opening one puts your present
-        project aside; undo brings it back.
-      </p>
+      <p className="quiet">{words.gallery.about}</p>
       <ul className="cards">
         {cards.map(({ demo, name, measures }) => (
           <li key={demo.id}>
@@ -40,7 +39,7 @@ export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
               <span className="card-name">{name}</span>
               <span className="card-numbers">
                 {(['bustGirth', 'waistGirth', 'hipGirth'] as const)
-                  .map((id) => formatLength(oneNumber(measures[id]), units, { bare: true }))
+                  .map((id) => numbers.length(oneNumber(measures[id]), units, { bare: true }))
                   .join(' · ')}{' '}
                 {units}
               </span>

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { fineLength } from './say-numbers.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { type DistancePicture, useApp, useServices } from './workroom-context.tsx';
 
 /** How far the other body lies outside or inside this one, as figures and as a coloured picture. */
@@ -7,29 +7,28 @@ export function DistanceMap() {
   const ghost = useApp((state) => state.ghost);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const shown = useDistances();
+  const words = useWords().compare;
+  const { fineLength } = useNumbers();
   if (!ghost || !shown) return null;
   const { distances, url } = shown;
   return (
     <div className="distance-map">
-      <p className="quiet">And how far its surface lies from this one:</p>
+      <p className="quiet">{words.distances}</p>
       <dl className="numbers">
         <div>
-          <dt>On average (root mean square)</dt>
+          <dt>{words.rms}</dt>
           <dd>{fineLength(distances.rms, unit)}</dd>
         </div>
         <div>
-          <dt>At most outside</dt>
+          <dt>{words.outside}</dt>
           <dd>{fineLength(Math.max(0, distances.mostOutside), unit)}</dd>
         </div>
         <div>
-          <dt>At most inside</dt>
+          <dt>{words.inside}</dt>
           <dd>{fineLength(Math.max(0, -distances.mostInside), unit)}</dd>
         </div>
       </dl>
-      <img
-        src={url}
-        alt={`This body from the front, the side and the back, coloured by how far ${ghost.name} lies from it`}
-      />
+      <img src={url} alt={words.picture(ghost.name)} />
     </div>
   );
 }

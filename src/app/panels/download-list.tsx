@@ -1,32 +1,25 @@
 import { useState } from 'react';
+import { useWords } from './use-words.ts';
 import { useApp, useServices } from './workroom-context.tsx';
 
 /** What is wanted most often. Files are made on this computer, at full quality. */
 export function DownloadList() {
   const hasForm = useApp((state) => state.form !== null);
   const services = useServices();
+  const words = useWords().downloads;
   if (!hasForm) return null;
   return (
     <section aria-labelledby="files-title">
-      <h3 id="files-title">Take away</h3>
+      <h3 id="files-title">{words.title}</h3>
       <ul className="downloads">
         <Download
-          name="Pieces"
-          what="SVG at true size; for paper, see Cutting"
+          {...words.pieces}
           start={() => services.download({ formats: ['svg'], only: 'panels.svg' })}
           isMain
         />
-        <Download
-          name="Body"
-          what="GLB, the body in three dimensions"
-          start={() => services.download({ formats: ['glb'], only: 'body.glb' })}
-        />
-        <Download
-          name="Report"
-          what="JSON, every number on this page"
-          start={() => services.download({ formats: ['json'] })}
-        />
-        <Download name="Project" what="to open here again" start={services.saveProject} />
+        <Download {...words.body} start={() => services.download({ formats: ['glb'], only: 'body.glb' })} />
+        <Download {...words.report} start={() => services.download({ formats: ['json'] })} />
+        <Download {...words.project} start={services.saveProject} />
       </ul>
     </section>
   );
@@ -41,6 +34,7 @@ interface DownloadProps {
 
 export function Download({ name, what, start, isMain = false }: DownloadProps) {
   const [isBusy, setIsBusy] = useState(false);
+  const words = useWords().downloads;
   const run = async () => {
     setIsBusy(true);
     await start();
@@ -49,7 +43,7 @@ export function Download({ name, what, start, isMain = false }: DownloadProps) {
   return (
     <li>
       <button type="button" className={isMain ? 'main' : ''} disabled={isBusy} onClick={() => void run()}>
-        {isBusy ? 'Making…' : `Download ${name.toLowerCase()}`}
+        {isBusy ? words.making : words.download(name)}
       </button>
       <span className="quiet">{what}</span>
     </li>

@@ -1,6 +1,7 @@
 import { useId, useMemo } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
 import { type DrawnKind, type DrawnPoint, namedChartPlaces, surfaceDrawnOn } from '../store/index.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 interface DrawnPointListProps {
@@ -13,14 +14,13 @@ export function DrawnPointList({ form, kind }: DrawnPointListProps) {
   const points = useApp((state) => state.drawn[kind]);
   const pencil = useApp((state) => state.pencil);
   const actions = useActions();
+  const words = useWords().draw;
   const how = useId();
   const chosen = pencil.chosen === null ? undefined : points[pencil.chosen];
   return (
     <div className="drawn">
       <p className="measure-how" id={how}>
-        {pencil.isDown
-          ? 'Click on the body, point by point. Drag a bead to move it. Hold Alt to catch on nothing.'
-          : 'By keyboard: add a named place, then arrow keys move it 1 mm, with Shift 10 mm.'}
+        {pencil.isDown ? words.click : words.keys}
       </p>
       <div className="drawn-tools">
         <button
@@ -29,7 +29,7 @@ export function DrawnPointList({ form, kind }: DrawnPointListProps) {
           aria-pressed={pencil.isDown}
           onClick={() => actions.setPencil({ isDown: !pencil.isDown })}
         >
-          Draw on the body
+          {words.pencil}
         </button>
         <PlaceChoice form={form} kind={kind} />
       </div>
@@ -50,8 +50,8 @@ export function DrawnPointList({ form, kind }: DrawnPointListProps) {
           </div>
           <p className="quiet" aria-live="polite">
             {chosen?.caughtOn
-              ? `Point ${(pencil.chosen ?? 0) + 1} caught on ${chosen.caughtOn}.`
-              : `${points.length} ${points.length === 1 ? 'point' : 'points'}.`}
+              ? words.caught((pencil.chosen ?? 0) + 1, chosen.caughtOn)
+              : words.count(points.length)}
           </p>
           <div className="drawn-tools">
             <button
@@ -59,10 +59,10 @@ export function DrawnPointList({ form, kind }: DrawnPointListProps) {
               disabled={!chosen}
               onClick={() => pencil.chosen !== null && actions.removeDrawnPoint(kind, pencil.chosen)}
             >
-              Leave this point out
+              {words.leaveOut}
             </button>
             <button type="button" onClick={() => actions.clearDrawn(kind)}>
-              Wipe away
+              {words.wipe}
             </button>
           </div>
         </>
@@ -74,26 +74,26 @@ export function DrawnPointList({ form, kind }: DrawnPointListProps) {
 /** A point at a place that has a name. */
 function PlaceChoice({ form, kind }: DrawnPointListProps) {
   const actions = useActions();
+  const { draw: words, places: names, core } = useWords();
   const places = useMemo(() => namedChartPlaces(form), [form]);
   // Seams are drawn on the right half.
-  const offered = kind === 'line' ? places.filter(({ name }) => !/left/.test(name)) : places;
+  const offered = kind === 'line' ? places.filter(({ id }) => !id.endsWith('Left')) : places;
   return (
     <select
-      aria-label="Add a point at a named place"
+      aria-label={words.addPlace}
       value=""
       onChange={(event) => {
-        const place = offered.find(({ name }) => name === event.target.value);
+        const place = offered.find(({ id }) => id === event.target.value);
         if (!place) return;
-        const caughtOn = `${place.name[0]?.toLowerCase()}${place.name.slice(1)}`;
-        actions.addDrawnPoint(kind, { u: place.u, v: place.v, caughtOn });
+        actions.addDrawnPoint(kind, { u: place.u, v: place.v, caughtOn: core.within(names[place.id]) });
       }}
     >
       <option value="" disabled>
-        A named place…
+        {words.place}
       </option>
-      {offered.map(({ name }) => (
-        <option key={name} value={name}>
-          {name}
+      {offered.map(({ id }) => (
+        <option key={id} value={id}>
+          {names[id]}
         </option>
       ))}
     </select>
@@ -116,6 +116,7 @@ interface PointButtonProps extends DrawnPointListProps {
 function PointButton({ form, kind, index, point, describedBy }: PointButtonProps) {
   const isChosen = useApp((state) => state.pencil.chosen === index);
   const actions = useActions();
+  const words = useWords().draw;
   const nudge = (step: readonly [number, number], mm: number) => {
     const [x, y] = surfaceDrawnOn(form).evaluate(Float64Array.of(point.u, point.v));
     const u = point.u + (step[0] * mm) / Math.max(40, Math.hypot(x, y));
@@ -126,7 +127,7 @@ function PointButton({ form, kind, index, point, describedBy }: PointButtonProps
       type="button"
       className="grip"
       aria-pressed={isChosen}
-      aria-label={`Point ${index + 1} of the ${kind}`}
+      aria-label={words.pointOf[kind](index + 1)}
       aria-describedby={describedBy}
       onClick={() => actions.setPencil({ chosen: index })}
       onFocus={() => actions.setPencil({ chosen: index })}

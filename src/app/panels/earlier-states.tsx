@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { BodyList } from './body-list.tsx';
 import { Icon } from './icon.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useServices } from './workroom-context.tsx';
 
 /** The maker's bodies, and the last states this browser kept, to go back to after a mistake or a crash. */
@@ -11,20 +12,19 @@ export function EarlierStates({ onClose }: { readonly onClose: () => void }) {
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
-  const sayTime = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+  const words = useWords();
+  const { time: sayTime } = useNumbers();
   return (
     <dialog ref={dialog} className="gallery earlier" aria-labelledby="earlier-title" onClose={onClose}>
       <div className="gallery-head">
-        <h2 id="earlier-title">Bodies and earlier states</h2>
-        <button type="button" className="icon-only" aria-label="Close" onClick={onClose}>
+        <h2 id="earlier-title">{words.top.earlier}</h2>
+        <button type="button" className="icon-only" aria-label={words.top.close} onClick={onClose}>
           <Icon name="close" />
         </button>
       </div>
       <BodyList onClose={onClose} />
-      <h3>Earlier states</h3>
-      <p className="quiet">
-        The last ten states kept in this browser, one a minute while you work. Opening one can be undone.
-      </p>
+      <h3>{words.bodies.earlier}</h3>
+      <p className="quiet">{words.bodies.aboutEarlier}</p>
       <ol className="earlier-list">
         {states.map(({ at, name, text }, index) => (
           <li key={`${at} ${name}`}>
@@ -32,13 +32,13 @@ export function EarlierStates({ onClose }: { readonly onClose: () => void }) {
               type="button"
               onClick={() => {
                 onClose();
-                void services.openText(text, `the state of ${sayTime.format(at)}`);
+                void services.openText(text, words.bodies.stateOf(sayTime(at)));
               }}
             >
-              <span className="card-name">{name || 'Untitled'}</span>
+              <span className="card-name">{name || words.top.untitled}</span>
               <time className="quiet" dateTime={new Date(at).toISOString()}>
-                {sayTime.format(at)}
-                {index === 0 ? ', newest' : ''}
+                {sayTime(at)}
+                {index === 0 ? `, ${words.bodies.newest}` : ''}
               </time>
             </button>
           </li>

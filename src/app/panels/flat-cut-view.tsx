@@ -1,12 +1,15 @@
 import { useEffect, useMemo, useState } from 'react';
-import { formatLength, type Result } from '../../core/base/index.ts';
-import { percent, signedPercent } from './say-numbers.ts';
+import type { Result } from '../../core/base/index.ts';
+import { Issues } from './core-text.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { type CutWish, type FlatCut, useApp, useServices } from './workroom-context.tsx';
 
 /** The piece as it lies flat: its strain as figures and colour, to take away in true size. */
 export function FlatCutView({ wish }: { readonly wish: CutWish }) {
   const made = useFlatCut(wish);
   const services = useServices();
+  const words = useWords().ownPiece;
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const cut = made?.ok ? made.value : null;
   const url = useMemo(
@@ -14,11 +17,11 @@ export function FlatCutView({ wish }: { readonly wish: CutWish }) {
     [cut],
   );
   useEffect(() => () => (url ? URL.revokeObjectURL(url) : undefined), [url]);
-  if (!made) return <p className="quiet">Unrolling…</p>;
+  if (!made) return <p className="quiet">{words.unrolling}</p>;
   if (!cut || !url) {
     return (
       <p className="field-message" role="alert">
-        {made.issues.map(({ message }) => message).join(' ')}
+        <Issues issues={made.issues} />
       </p>
     );
   }
@@ -26,39 +29,37 @@ export function FlatCutView({ wish }: { readonly wish: CutWish }) {
     <div className="flat-cut">
       <dl className="numbers">
         <div>
-          <dt>Area</dt>
-          <dd>{(cut.area / 100).toFixed(0)} cm²</dd>
+          <dt>{words.area}</dt>
+          <dd>{numbers.fixed(cut.area / 100, 0)} cm²</dd>
         </div>
         <div>
-          <dt>Round it, on the body</dt>
-          <dd>{formatLength(cut.length3d, unit)}</dd>
+          <dt>{words.roundBody}</dt>
+          <dd>{numbers.length(cut.length3d, unit)}</dd>
         </div>
         <div>
-          <dt>Round it, flat</dt>
-          <dd>{formatLength(cut.lengthFlat, unit)}</dd>
+          <dt>{words.roundFlat}</dt>
+          <dd>{numbers.length(cut.lengthFlat, unit)}</dd>
         </div>
         <div>
-          <dt>Typical strain</dt>
-          <dd>{percent(cut.rms, 2)}</dd>
+          <dt>{words.typical}</dt>
+          <dd>{numbers.percent(cut.rms, 2)}</dd>
         </div>
         <div>
-          <dt>95 of 100 below</dt>
-          <dd>{percent(cut.p95)}</dd>
+          <dt>{words.p95}</dt>
+          <dd>{numbers.percent(cut.p95)}</dd>
         </div>
         <div>
-          <dt>From, to</dt>
+          <dt>{words.fromTo}</dt>
           <dd>
-            {signedPercent(cut.min)}, {signedPercent(cut.max)}
+            {numbers.signedPercent(cut.min)}, {numbers.signedPercent(cut.max)}
           </dd>
         </div>
       </dl>
-      <img src={url} alt="The piece laid flat, coloured by strain" />
+      <img src={url} alt={words.picture} />
       <button type="button" className="main" onClick={() => services.saveSvg(cut.picture, 'own-piece')}>
-        Download this piece
+        {words.download}
       </button>
-      <p className="measure-how">
-        SVG at true size, without seam allowance. Measure its bars before cutting.
-      </p>
+      <p className="measure-how">{words.about}</p>
     </div>
   );
 }

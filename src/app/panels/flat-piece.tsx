@@ -5,6 +5,7 @@ import { isMarkOf, threadColour } from '../store/index.ts';
 import { PieceNotches } from './piece-notches.tsx';
 import { pathOf } from './piece-path.ts';
 import type { StrainImage } from './use-strain-images.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 interface FlatPieceProps {
@@ -25,6 +26,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
   const piece = form.pieces[index];
   const highlight = useApp((state) => state.highlight);
   const actions = useActions();
+  const { core } = useWords();
   const isLit = highlight?.kind === 'panel' && highlight.id === piece.id;
   const seamIndex = new Map(form.shell.seams.map((seam, i) => [seam.id, i]));
   const isReadable = scale > READABLE_SCALE;
@@ -75,7 +77,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
       <PieceNotches notches={piece.notches} seams={form.shell.seams} />
       {isReadable &&
         piece.texts.map((text) => <Lettering key={`${text.text} ${text.x} ${text.y}`} text={text} />)}
-      {!isReadable && <PieceName name={piece.name} x={nameX} y={nameY} scale={scale} />}
+      {!isReadable && <PieceName name={core.name(piece.name)} x={nameX} y={nameY} scale={scale} />}
     </g>
   );
 }
@@ -89,7 +91,9 @@ interface PieceNameProps {
 
 /** Under the piece, the side of the body on a line of its own. */
 function PieceName({ name, x, y, scale }: PieceNameProps) {
-  const [, what, side] = /^(.*?)(?: (right|left))?$/.exec(name) ?? [];
+  const { left, right } = useWords().measure;
+  const side = [left, right].find((word) => name.endsWith(` ${word}`));
+  const what = side ? name.slice(0, -side.length).trim() : name;
   return (
     <text className="piece-name" y={y + 14 / scale} fontSize={11 / scale}>
       <tspan x={x}>{what}</tspan>

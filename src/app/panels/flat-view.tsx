@@ -7,6 +7,7 @@ import { type PieceSpot, StrainCross, StrainReadout } from './strain-probe.tsx';
 import { useElementSize } from './use-element-size.ts';
 import { usePanZoom } from './use-pan-zoom.ts';
 import { useStrainImages } from './use-strain-images.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** mm; below there is room for the names. */
@@ -19,6 +20,7 @@ export function FlatView({ form }: { readonly form: Form }) {
   const svg = useRef<SVGSVGElement>(null);
   const showsStrain = useApp((state) => state.layers.strain);
   const actions = useActions();
+  const words = useWords().flat;
   const images = useStrainImages(form, showsStrain);
   const isTall = useIsTall(svg);
   const { places, box } = useMemo(() => arrangePieces(form, isTall), [form, isTall]);
@@ -51,7 +53,7 @@ export function FlatView({ form }: { readonly form: Form }) {
     <div className="flat-view">
       {/* biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys move the picture, as the label says */}
       {/* biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
-      <div className="flat-keys" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={PICTURE_LABEL}>
+      <div className="flat-keys" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={words.label}>
         <svg
           ref={svg}
           viewBox={viewBox}
@@ -64,7 +66,7 @@ export function FlatView({ form }: { readonly form: Form }) {
             setSpot(null);
           }}
         >
-          <title>The pieces laid flat</title>
+          <title>{words.title}</title>
           {places.map(({ index, dx, dy }) => (
             <FlatPiece
               key={form.pieces[index].id}
@@ -84,14 +86,19 @@ export function FlatView({ form }: { readonly form: Form }) {
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
       {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
       <fieldset className="flat-tools">
-        <legend className="visually-hidden">Bring the pieces nearer</legend>
-        <button type="button" className="icon-only" aria-label="Nearer" onClick={() => move(0, 0, 1.4)}>
+        <legend className="visually-hidden">{words.tools}</legend>
+        <button type="button" className="icon-only" aria-label={words.nearer} onClick={() => move(0, 0, 1.4)}>
           <Icon name="plus" />
         </button>
-        <button type="button" className="icon-only" aria-label="Farther" onClick={() => move(0, 0, 1 / 1.4)}>
+        <button
+          type="button"
+          className="icon-only"
+          aria-label={words.farther}
+          onClick={() => move(0, 0, 1 / 1.4)}
+        >
           <Icon name="minus" />
         </button>
-        <button type="button" className="icon-only" aria-label="Show all pieces" onClick={showAll}>
+        <button type="button" className="icon-only" aria-label={words.showAll} onClick={showAll}>
           <Icon name="fit" />
         </button>
       </fieldset>
@@ -108,9 +115,6 @@ function spotUnder(event: PointerEvent<SVGSVGElement>): PieceSpot | null {
   const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(toPiece);
   return { index: Number(group.dataset.piece), x, y: -y };
 }
-
-const PICTURE_LABEL =
-  'Pieces laid flat. Arrow keys move the picture, plus and minus bring it nearer or farther, 0 shows all.';
 
 function useIsTall(svg: RefObject<Element | null>): boolean {
   const size = useElementSize(svg);

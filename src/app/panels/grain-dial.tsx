@@ -1,7 +1,9 @@
 import { type PointerEvent, useId, useMemo, useRef } from 'react';
 import type { Piece } from '../../core/pattern/index.ts';
 import { pathOf } from './piece-path.ts';
-import { MOST_TURN, sayTurn, turnByKey, turnTowards } from './turn-of-grain.ts';
+import { MOST_TURN, turnByKey, turnTowards } from './turn-of-grain.ts';
+import { useTurn } from './use-turn.ts';
+import { useWords } from './use-words.ts';
 
 interface GrainDialProps {
   readonly piece: Piece;
@@ -24,6 +26,8 @@ const TICKS = Array.from({ length: 13 }, (_, k) => 15 * (k - 6));
 /** The piece upright as on the body, its threads, and a dial round its middle to turn them. */
 export function GrainDial(props: GrainDialProps) {
   const { piece, turn, madeTurn, bestTurn, onTurn, onDone } = props;
+  const { grain: words, core } = useWords();
+  const sayTurn = useTurn();
   const dial = useRef<SVGCircleElement>(null);
   const threads = useId();
   const { outline, centre, box, radius } = useMemo(() => placeDial(piece, madeTurn), [piece, madeTurn]);
@@ -42,7 +46,7 @@ export function GrainDial(props: GrainDialProps) {
       <input
         type="range"
         className="visually-hidden"
-        aria-label={`Grain of ${piece.name}`}
+        aria-label={words.of(core.name(piece.name))}
         aria-valuetext={sayTurn(turn)}
         min={-MOST_TURN}
         max={MOST_TURN}
@@ -70,7 +74,7 @@ export function GrainDial(props: GrainDialProps) {
         onPointerUp={end}
         onPointerCancel={end}
       >
-        <title>The piece with its grain</title>
+        <title>{words.picture}</title>
         <defs>
           <pattern
             id={threads}

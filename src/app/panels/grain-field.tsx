@@ -1,5 +1,7 @@
 import { useId, useState } from 'react';
-import { MOST_TURN, sayTurn } from './turn-of-grain.ts';
+import { MOST_TURN } from './turn-of-grain.ts';
+import { useTurn } from './use-turn.ts';
+import { useNumbers, useWords } from './use-words.ts';
 
 interface GrainFieldProps {
   /** Degrees, positive to the left. */
@@ -10,6 +12,9 @@ interface GrainFieldProps {
 
 /** The turn as a number. Text that is none stays in the field and is told. */
 export function GrainField({ turn, name, onTurn }: GrainFieldProps) {
+  const words = useWords().grain;
+  const numbers = useNumbers();
+  const sayTurn = useTurn();
   const [typed, setTyped] = useState<string | null>(null);
   const [isBad, setIsBad] = useState(false);
   const message = useId();
@@ -24,16 +29,16 @@ export function GrainField({ turn, name, onTurn }: GrainFieldProps) {
   return (
     <div className="grain-field" data-bad={isBad || undefined}>
       <label className="field-row">
-        <span className="measure-name">Turned to the left</span>
+        <span className="measure-name">{words.turned}</span>
         <span className="input-with-unit">
           <input
             type="text"
             inputMode="text"
             autoComplete="off"
-            aria-label={`Degrees to the left, grain of ${name}`}
+            aria-label={words.degrees(name)}
             aria-invalid={isBad || undefined}
             aria-describedby={message}
-            value={typed ?? Number(turn.toFixed(1)).toString().replace('-', '−')}
+            value={typed ?? numbers.plain(turn, 1).replace('-', '−')}
             onFocus={(event) => event.target.select()}
             onChange={(event) => {
               setTyped(event.target.value);
@@ -58,11 +63,7 @@ export function GrainField({ turn, name, onTurn }: GrainFieldProps) {
         role={isBad ? 'alert' : undefined}
         aria-live={isBad ? undefined : 'off'}
       >
-        {isBad
-          ? `Degrees from −${MOST_TURN} to ${MOST_TURN}, such as 12 or −7.5.`
-          : turn < 0
-            ? `${sayTurn(turn)} (less than 0)`
-            : sayTurn(turn)}
+        {isBad ? words.bad(MOST_TURN) : turn < 0 ? words.lessThanZero(sayTurn(turn)) : sayTurn(turn)}
       </p>
     </div>
   );

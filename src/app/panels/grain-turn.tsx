@@ -2,15 +2,17 @@ import { useMemo, useState } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
 import { GrainDial } from './grain-dial.tsx';
 import { GrainField } from './grain-field.tsx';
-import { percent, signedPercent } from './say-numbers.ts';
 import { type StrainAtTurn, strainAtTurn } from './strain-at-turn.ts';
-import { degreesOf, radiansOf, sayTurn } from './turn-of-grain.ts';
+import { degreesOf, radiansOf } from './turn-of-grain.ts';
+import { useTurn } from './use-turn.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Turning the grain of one piece, with what it asks of the cloth while it turns. */
 export function GrainTurn({ form }: { readonly form: Form }) {
   const [chosen, setChosen] = useState<string | null>(null);
   const actions = useActions();
+  const { grain: words, core } = useWords();
   const { panels } = form.shell;
   const index = Math.max(
     0,
@@ -18,9 +20,9 @@ export function GrainTurn({ form }: { readonly form: Form }) {
   );
   return (
     <section className="grain-turn" aria-labelledby="grain-title">
-      <h3 id="grain-title">Grain</h3>
+      <h3 id="grain-title">{words.title}</h3>
       <label className="field-row">
-        <span className="measure-name">Piece</span>
+        <span className="measure-name">{words.piece}</span>
         <select
           value={panels[index].id}
           onChange={(event) => {
@@ -30,7 +32,7 @@ export function GrainTurn({ form }: { readonly form: Form }) {
         >
           {panels.map(({ id, name }) => (
             <option key={id} value={id}>
-              {name}
+              {core.name(name)}
             </option>
           ))}
         </select>
@@ -45,6 +47,8 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
   const piece = form.pieces.find(({ id }) => id === panel.id);
   const kept = useApp((state) => state.project?.cloth.grain?.[panel.id] ?? 0);
   const actions = useActions();
+  const { grain: words, core } = useWords();
+  const sayTurn = useTurn();
   /** While the dial is held, degrees. */
   const [held, setHeld] = useState<number | null>(null);
   const [isMirrored, setIsMirrored] = useState(true);
@@ -58,7 +62,7 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
   if (!piece) return null;
   const set = (deg: number) => {
     const other = partner && isMirrored ? { [partner.id]: -radiansOf(deg) } : {};
-    actions.setGrain({ [panel.id]: radiansOf(deg), ...other }, panel.name);
+    actions.setGrain({ [panel.id]: radiansOf(deg), ...other }, core.name(panel.name));
   };
   return (
     <div className="grain-work">
@@ -77,10 +81,8 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
         onBlur={actions.endEdit}
       />
       <div className="grain-side">
-        <p className="measure-how">
-          Drag the arrow. It catches upright and on the bias; with Shift it goes in steps of 15°.
-        </p>
-        <GrainField turn={turn} name={panel.name} onTurn={set} />
+        <p className="measure-how">{words.how}</p>
+        <GrainField turn={turn} name={core.name(panel.name)} onTurn={set} />
         {partner && (
           <label className="grain-both">
             <input
@@ -88,15 +90,15 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
               checked={isMirrored}
               onChange={(event) => setIsMirrored(event.target.checked)}
             />
-            {partner.name} as its mirror image
+            {words.mirrored(core.name(partner.name))}
           </label>
         )}
         <div className="grain-buttons">
           <button type="button" className="plain" onClick={() => set(Number(best.toFixed(1)))}>
-            Best: {sayTurn(best)}
+            {words.best(sayTurn(best))}
           </button>
           <button type="button" className="plain" disabled={turn === 0} onClick={() => set(0)}>
-            Upright
+            {words.upright}
           </button>
         </div>
         <GrainStrain strain={strain} bestUsage={bestGrain.usage} />
@@ -106,21 +108,23 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
 }
 
 function GrainStrain({ strain, bestUsage }: { readonly strain: StrainAtTurn; readonly bestUsage: number }) {
+  const words = useWords().grain;
+  const { percent, signedPercent } = useNumbers();
   const rows = [
-    ['Along the grain', strain.warp],
-    ['Across it', strain.weft],
-    ['On the bias', strain.bias],
+    [words.along, strain.warp],
+    [words.across, strain.weft],
+    [words.bias, strain.bias],
   ] as const;
   return (
     <table className="table grain-strain">
       <thead>
         <tr>
-          <th scope="col">The cloth must</th>
+          <th scope="col">{words.clothMust}</th>
           <th scope="col" className="number">
-            shrink
+            {words.shrink}
           </th>
           <th scope="col" className="number">
-            stretch
+            {words.stretch}
           </th>
         </tr>
       </thead>
@@ -133,9 +137,9 @@ function GrainStrain({ strain, bestUsage }: { readonly strain: StrainAtTurn; rea
           </tr>
         ))}
         <tr>
-          <th scope="row">Used of its limits</th>
+          <th scope="row">{words.used}</th>
           <td className="number" colSpan={2}>
-            {percent(strain.usage, 0)}, at best {percent(bestUsage, 0)}
+            {words.usage(percent(strain.usage, 0), percent(bestUsage, 0))}
           </td>
         </tr>
       </tbody>

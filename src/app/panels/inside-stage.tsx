@@ -1,11 +1,10 @@
-import { formatLength } from '../../core/base/index.ts';
 import type { FormInside } from '../../core/pipeline/index.ts';
 import { CAUTIONS } from '../../core/supports/index.ts';
 import { isFormBehind } from '../store/index.ts';
 import { CautionList } from './caution-list.tsx';
 import { LengthInput } from './length-input.tsx';
-import { signedLength } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 const CARES = ['blades', 'iron', 'glue', 'dust', 'magnets', 'tipping', 'lifting', 'fire', 'rigging'];
@@ -14,11 +13,12 @@ const CARES = ['blades', 'iron', 'glue', 'dust', 'magnets', 'tipping', 'lifting'
 export function InsideStage() {
   const inside = useApp((state) => state.form?.inside);
   const isBehind = useApp(isFormBehind);
+  const words = useWords();
   return (
     <div className="stage inside-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>Inside</h2>
-        <p>Cloth filled hard wants to be round. Webs and ties inside pull it back to the body.</p>
+        <h2>{words.stages.names.inside}</h2>
+        <p>{words.workshop.inside.about}</p>
       </header>
       <InsideChoices />
       {inside ? (
@@ -29,7 +29,7 @@ export function InsideStage() {
           <Materials inside={inside} />
         </>
       ) : (
-        <p className="quiet">Working out webs, pole and plates…</p>
+        <p className="quiet">{words.workshop.inside.working}</p>
       )}
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
@@ -37,28 +37,31 @@ export function InsideStage() {
 }
 
 const CHOICES = [
-  { id: 'tubeDiameter', label: 'Pole, outside', usual: 25, limits: { min: 5, max: 200 } },
-  { id: 'boardThickness', label: 'Plate thickness', usual: 8, limits: { min: 1, max: 30 } },
-  { id: 'coverThickness', label: 'Layers over the shell', usual: 0, limits: { min: 0, max: 40 } },
+  { id: 'tubeDiameter', usual: 25, limits: { min: 5, max: 200 } },
+  { id: 'boardThickness', usual: 8, limits: { min: 1, max: 30 } },
+  { id: 'coverThickness', usual: 0, limits: { min: 0, max: 40 } },
 ] as const;
 
 function InsideChoices() {
   const inside = useApp((state) => state.project?.inside);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const actions = useActions();
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
   return (
-    <section className="inside-choices" aria-label="Pole and plates">
-      {CHOICES.map(({ id, label, usual, limits }) => (
+    <section className="inside-choices" aria-label={words.choices}>
+      {CHOICES.map(({ id, usual, limits }) => (
         <div className="field-row" key={id}>
-          <span className="measure-name">{label}</span>
+          <span className="measure-name">{words[id]}</span>
           <LengthInput
             fieldId={`inside.${id}`}
-            label={label}
+            label={words[id]}
             value={inside?.[id] ?? null}
             limits={limits}
             isOptional
-            placeholder={formatLength(usual, unit, { bare: true })}
-            onValue={(mm) => actions.setInside(id, mm, label.toLowerCase())}
+            placeholder={numbers.length(usual, unit, { bare: true })}
+            onValue={(mm) => actions.setInside(id, mm, core.within(words[id]))}
           />
         </div>
       ))}
@@ -71,51 +74,55 @@ interface InsideProps {
 }
 
 function LevelsFilled({ inside }: InsideProps) {
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
     <section aria-labelledby="filled-title">
-      <h3 id="filled-title">Once filled</h3>
-      <ScrollableTable label="Once filled">
+      <h3 id="filled-title">{words.filled}</h3>
+      <ScrollableTable label={words.filled}>
         <table className="table">
           <thead>
             <tr>
-              <th scope="col">Level</th>
+              <th scope="col">{words.level}</th>
               <th scope="col" className="number">
-                Girth
+                {words.girth}
               </th>
               <th scope="col" className="number">
-                Off the body
+                {words.offBody}
               </th>
               <th scope="col" className="number">
-                Without webs
+                {words.withoutWebs}
               </th>
             </tr>
           </thead>
           <tbody>
             {inside.levels.map(({ id, name, finished, held, free }) => (
               <tr key={id}>
-                <th scope="row">{name}</th>
-                <td className="number">{formatLength(finished.girth, unit)}</td>
-                <td className="number">{signedLength(held.deviation, unit)}</td>
-                <td className="number">{signedLength(free.deviation, unit)}</td>
+                <th scope="row">{core.name(name)}</th>
+                <td className="number">{numbers.length(finished.girth, unit)}</td>
+                <td className="number">{numbers.signedLength(held.deviation, unit)}</td>
+                <td className="number">{numbers.signedLength(free.deviation, unit)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </ScrollableTable>
-      <p className="measure-how">
-        Foretold, with the cloth’s growth under filling; measure your own form to know.
-      </p>
+      <p className="measure-how">{words.foretold}</p>
     </section>
   );
 }
 
 function Braces({ inside }: InsideProps) {
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const { braces } = inside.shape;
   return (
     <section aria-labelledby="braces-title">
-      <h3 id="braces-title">Webs, ties and straps</h3>
+      <h3 id="braces-title">{words.braces}</h3>
       <ul className="seam-list">
         {braces.map(({ id, name, kind, rungs }) => {
           const lengths = rungs.map(({ length }) => length);
@@ -123,9 +130,9 @@ function Braces({ inside }: InsideProps) {
           return (
             <li key={id}>
               <span className={`brace-mark ${kind}`} aria-hidden="true" />
-              <span>{name}</span>
+              <span>{core.name(name)}</span>
               <span className="number quiet">
-                {formatLength(least, unit, { bare: true })} to {formatLength(most, unit)}
+                {words.range(numbers.length(least, unit, { bare: true }), numbers.length(most, unit))}
               </span>
             </li>
           );
@@ -137,27 +144,27 @@ function Braces({ inside }: InsideProps) {
 
 function Stand({ inside }: InsideProps) {
   const { stand, fill } = inside;
+  const words = useWords().workshop.inside;
+  const { fixed } = useNumbers();
   return (
     <section aria-labelledby="stand-title">
-      <h3 id="stand-title">Stand</h3>
+      <h3 id="stand-title">{words.stand}</h3>
       <dl className="numbers">
         <div>
-          <dt>Tips at</dt>
-          <dd>{stand.tipAngleDeg.toFixed(1)}°</dd>
+          <dt>{words.tipsAt}</dt>
+          <dd>{fixed(stand.tipAngleDeg, 1)}°</dd>
         </div>
         <div>
-          <dt>Whole mass</dt>
-          <dd>{stand.totalMass.toFixed(1)} kg</dd>
+          <dt>{words.wholeMass}</dt>
+          <dd>{fixed(stand.totalMass, 1)} kg</dd>
         </div>
         <div>
-          <dt>Ballast</dt>
-          <dd>{stand.ballast > 0 ? `${stand.ballast.toFixed(1)} kg` : 'none'}</dd>
+          <dt>{words.ballast}</dt>
+          <dd>{stand.ballast > 0 ? `${fixed(stand.ballast, 1)} kg` : words.none}</dd>
         </div>
         <div>
-          <dt>Filling</dt>
-          <dd>
-            {fill.low.toFixed(1)} to {fill.high.toFixed(1)} kg
-          </dd>
+          <dt>{words.filling}</dt>
+          <dd>{words.range(fixed(fill.low, 1), `${fixed(fill.high, 1)} kg`)}</dd>
         </div>
       </dl>
     </section>
@@ -165,23 +172,29 @@ function Stand({ inside }: InsideProps) {
 }
 
 function Materials({ inside }: InsideProps) {
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
   return (
     <section aria-labelledby="materials-title">
-      <h3 id="materials-title">To buy</h3>
-      <ScrollableTable label="To buy">
+      <h3 id="materials-title">{words.toBuy}</h3>
+      <ScrollableTable label={words.toBuy}>
         <table className="table">
           <tbody>
-            {inside.materials.map(({ id, name, quantity, unit, note }) => (
-              <tr key={id}>
-                <th scope="row">
-                  {name}
-                  {note && <span className="measure-how">{note}</span>}
-                </th>
-                <td className="number">
-                  {Number(quantity.toFixed(2))} {unit}
-                </td>
-              </tr>
-            ))}
+            {inside.materials.map((material) => {
+              const { name, note, unit } = core.material(material);
+              return (
+                <tr key={material.id}>
+                  <th scope="row">
+                    {name}
+                    {note && <span className="measure-how">{numbers.mark(note)}</span>}
+                  </th>
+                  <td className="number">
+                    {numbers.plain(material.quantity, 2)} {unit}
+                  </td>
+                </tr>
+              );
+            })}
           </tbody>
         </table>
       </ScrollableTable>

@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
-import { formatLength } from '../../core/base/index.ts';
 import { type Limits, readLength } from './read-length.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** How long a person may stay on unusable text before being told, ms. */
@@ -33,12 +33,15 @@ export function LengthInput(props: LengthInputProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const draft = useApp((state) => state.drafts[fieldId]);
   const actions = useActions();
+  const { length: words } = useWords();
+  const numbers = useNumbers();
+  const read = (typed: string) => readLength(typed, unit, label, limits, { words, numbers });
   const [typing, setTyping] = useState<string | null>(null);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const messageId = useId();
   useEffect(() => () => clearTimeout(timer.current), []);
 
-  const shown = value === null ? '' : formatLength(value, unit, { bare: true, fraction: 16 });
+  const shown = value === null ? '' : numbers.length(value, unit, { bare: true, fraction: 16 });
   const text = typing ?? draft?.text ?? shown;
 
   // Undo, or another field, may change what is shown while this one has the focus.
@@ -49,7 +52,7 @@ export function LengthInput(props: LengthInputProps) {
   }, [isOwnText, shown]);
 
   function isReadAs(typed: string, mm: number | null): boolean {
-    const reading = readLength(typed, unit, label, limits);
+    const reading = read(typed);
     return typed === shown || (reading.ok && reading.value === mm);
   }
   const settle = (typed: string) => {
@@ -58,13 +61,13 @@ export function LengthInput(props: LengthInputProps) {
       onValue(null);
       return;
     }
-    const reading = readLength(typed, unit, label, limits);
+    const reading = read(typed);
     if (!reading.ok) actions.setDraft(fieldId, { text: typed, message: reading.message });
   };
   const change = (typed: string) => {
     setTyping(typed);
     clearTimeout(timer.current);
-    const reading = readLength(typed, unit, label, limits);
+    const reading = read(typed);
     if (reading.ok) {
       actions.setDraft(fieldId, null);
       onValue(reading.value);

@@ -1,6 +1,6 @@
-import { formatLength } from '../../core/base/index.ts';
 import { LengthInput } from './length-input.tsx';
 import type { Limits } from './read-length.ts';
+import { useNumbers } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 interface LengthRowProps {
@@ -17,6 +17,7 @@ interface LengthRowProps {
 
 /** A named length that may be left at its usual value. */
 export function LengthRow({ name, fieldId, value, usual, limits, onValue }: LengthRowProps) {
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
     <div className="field-row">
@@ -25,7 +26,7 @@ export function LengthRow({ name, fieldId, value, usual, limits, onValue }: Leng
         fieldId={fieldId}
         label={name}
         value={value ?? null}
-        placeholder={formatLength(usual, unit, { bare: true, fraction: 16 })}
+        placeholder={numbers.length(usual, unit, { bare: true, fraction: 16 })}
         limits={limits}
         isOptional
         onValue={(mm) => onValue(mm ?? undefined)}

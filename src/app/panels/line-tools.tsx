@@ -8,6 +8,7 @@ import {
   removeLine,
   type SeamLayout,
 } from '../../core/seams/index.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** More points, fewer points, one line less, or back to the layout begun from. */
@@ -17,6 +18,7 @@ export function LineTools() {
   const chosen = useApp((state) => state.seamWork.chosen);
   const preview = useApp((state) => state.seamWork.preview);
   const actions = useActions();
+  const { pull: words, steps, core } = useWords();
   const line = preview?.lines.find(({ id }) => id === chosen?.lineId);
   const own = preview?.points.filter(({ lineId }) => lineId === chosen?.lineId) ?? [];
   const change = (edit: (layout: SeamLayout) => Result<SeamLayout>, step: string) => {
@@ -26,7 +28,7 @@ export function LineTools() {
       actions.chooseGrip(null);
       actions.setSeamLines(made.value.lines, step);
     } else if (made) {
-      actions.tell({ tone: 'warning', text: made.issues.map(({ message }) => message).join(' ') });
+      actions.tell({ tone: 'warning', text: made.issues.map(core.issue).join(' ') });
     }
   };
   const begunFrom = project?.seams.lines ? findLayout(project.seams.layout ?? LAYOUTS[0].id) : undefined;
@@ -46,11 +48,11 @@ export function LineTools() {
               const middle = { u: (next.u + before.u) / 2, v: (next.v + before.v) / 2 };
               change(
                 (layout) => addControlPoint(surfaceOfBody(body), body, layout, line.id, middle),
-                `Add a point to ${line.name}`,
+                steps.addPointTo(core.name(line.name)),
               );
             }}
           >
-            Add a point
+            {words.addPoint}
           </button>
           <button
             type="button"
@@ -59,18 +61,20 @@ export function LineTools() {
             onClick={() =>
               change(
                 (layout) => removeControlPoint(layout, line.id, chosen.anchor),
-                `Leave out a point of ${line.name}`,
+                steps.leavePointOf(core.name(line.name)),
               )
             }
           >
-            Leave this point out
+            {words.leaveOut}
           </button>
           <button
             type="button"
             className="plain"
-            onClick={() => change((layout) => removeLine(layout, line.id), `Take ${line.name} away`)}
+            onClick={() =>
+              change((layout) => removeLine(layout, line.id), steps.takeAway(core.name(line.name)))
+            }
           >
-            Take the line away
+            {words.takeAway}
           </button>
         </>
       )}
@@ -78,9 +82,9 @@ export function LineTools() {
         <button
           type="button"
           className="plain"
-          onClick={() => actions.setLayout(begunFrom.id, begunFrom.name.toLowerCase())}
+          onClick={() => actions.setLayout(begunFrom.id, core.within(core.layout(begunFrom).name))}
         >
-          Back to {begunFrom.name.toLowerCase()}
+          {words.backTo(core.within(core.layout(begunFrom).name))}
         </button>
       )}
     </div>

@@ -2,17 +2,9 @@ import type { WorkPhase, WorkStep } from '../../core/pipeline/index.ts';
 import { isFormBehind } from '../store/index.ts';
 import { MakingStep } from './making-step.tsx';
 import { usePrinting } from './use-printing.ts';
+import { useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
-const PHASES: readonly { readonly id: WorkPhase; readonly name: string }[] = [
-  { id: 'prepare', name: 'Before cutting cloth' },
-  { id: 'cut', name: 'Cutting and marking' },
-  { id: 'boards', name: 'Boards' },
-  { id: 'sew', name: 'Sewing' },
-  { id: 'pole', name: 'Plates and pole' },
-  { id: 'fill', name: 'Filling' },
-  { id: 'finish', name: 'Finishing' },
-];
 const NONE: readonly string[] = [];
 
 /** From measured paper to a form on its stand: what to do next, with its pieces, seams and numbers. */
@@ -20,24 +12,23 @@ export function MakingStage() {
   const steps = useApp((state) => state.form?.workshop?.steps);
   const name = useApp((state) => state.project?.name ?? '');
   const isBehind = useApp(isFormBehind);
+  const { stages, workshop } = useWords();
+  const words = workshop.making;
   return (
     <div className="stage making-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>Making</h2>
+        <h2>{stages.names.making}</h2>
         <p className="print-only">{name}</p>
-        <p>
-          One step at a time, in an order in which nothing needs what comes later. Tick what is done; it is
-          kept with the body.
-        </p>
+        <p>{words.about}</p>
         {steps && (
           <p>
             <button type="button" className="plain" onClick={() => window.print()}>
-              Print the order of work
+              {words.print}
             </button>
           </p>
         )}
       </header>
-      {steps ? <StepList steps={steps} /> : <p className="quiet">Working out the order of work…</p>}
+      {steps ? <StepList steps={steps} /> : <p className="quiet">{words.working}</p>}
     </div>
   );
 }
@@ -45,6 +36,7 @@ export function MakingStage() {
 function StepList({ steps }: { readonly steps: readonly WorkStep[] }) {
   const done = useApp((state) => state.project?.making?.done ?? NONE);
   const isPrinting = usePrinting();
+  const { phases } = useWords().workshop.making;
   const next = steps.find(({ id, isOptional }) => !isOptional && !done.includes(id));
   const groups = groupByPhase(steps);
   const numberOf = new Map(steps.map(({ id }, i) => [id, i + 1]));
@@ -52,7 +44,7 @@ function StepList({ steps }: { readonly steps: readonly WorkStep[] }) {
     <>
       {groups.map(({ phase, own }) => (
         <section key={own[0].id} aria-labelledby={`phase-${own[0].id}`}>
-          <h3 id={`phase-${own[0].id}`}>{PHASES.find(({ id }) => id === phase)?.name}</h3>
+          <h3 id={`phase-${own[0].id}`}>{phases[phase]}</h3>
           <ol className="work-steps" start={numberOf.get(own[0].id)}>
             {own.map((step) => (
               <MakingStep

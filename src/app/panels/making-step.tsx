@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
-import { formatLength } from '../../core/base/index.ts';
 import type { WorkSeam, WorkStep } from '../../core/pipeline/index.ts';
-import { wordCheck } from '../../core/simulate/index.ts';
 import { type Highlight, threadColour } from '../store/index.ts';
+import { CoreText } from './core-text.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 interface MakingStepProps {
@@ -19,22 +19,25 @@ interface MakingStepProps {
 /** One step with its tick; the next one to do is open. */
 export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: MakingStepProps) {
   const actions = useActions();
+  const { workshop, core } = useWords();
+  const words = workshop.making;
+  const title = core.text(step.title);
   const [isOpen, setIsOpen] = useState(isNext);
   useEffect(() => setIsOpen(isNext), [isNext]);
   return (
     <li className="work-step" data-done={isDone || undefined} data-next={isNext || undefined}>
       <input
         type="checkbox"
-        aria-label={`Done: ${step.title}`}
+        aria-label={words.done(title)}
         checked={isDone}
-        onChange={(event) => actions.setDone(step.id, event.target.checked, step.title.toLowerCase())}
+        onChange={(event) => actions.setDone(step.id, event.target.checked, core.within(title))}
       />
       <details open={isOpen || isShown} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
         <summary>
           <span className="step-number">{number}</span>
           <span className="step-title">
-            {step.title}
-            {step.isOptional && <span className="quiet"> (may be left out)</span>}
+            <CoreText english={step.title} said={title} />
+            {step.isOptional && <span className="quiet"> {words.optional}</span>}
           </span>
         </summary>
         {(isOpen || isShown) && <StepBody step={step} waitsFor={isDone ? [] : waitsFor} isShown={isShown} />}
@@ -44,22 +47,28 @@ export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: 
 }
 
 function StepBody({ step, waitsFor, isShown }: Pick<MakingStepProps, 'step' | 'waitsFor' | 'isShown'>) {
+  const { workshop, core } = useWords();
+  const words = workshop.making;
+  const waits = waitsFor.map(({ title }) => core.within(core.text(title))).join('; ');
   return (
     <div className="step-body">
-      {waitsFor.length > 0 && (
-        <p className="step-waits">First: {waitsFor.map(({ title }) => title.toLowerCase()).join('; ')}.</p>
-      )}
+      {waitsFor.length > 0 && <p className="step-waits">{words.first(waits)}</p>}
       {step.text.map((text) => (
-        <p key={text}>{text}</p>
+        <p key={text}>
+          <CoreText english={text} said={core.text(text)} />
+        </p>
       ))}
       <Pieces step={step} showsAll={isShown} />
       <Seams seams={step.seams} />
       <Checks step={step} />
-      {step.cautions.map(({ id, title, text }) => (
-        <p className="step-caution" key={id}>
-          <strong>{title}.</strong> {text}
-        </p>
-      ))}
+      {step.cautions.map((caution) => {
+        const { title, text } = core.caution(caution);
+        return (
+          <p className="step-caution" key={caution.id}>
+            <strong>{title}.</strong> {text}
+          </p>
+        );
+      })}
     </div>
   );
 }
@@ -83,19 +92,21 @@ function usePointing(points: Highlight | null) {
 
 function Pieces({ step, showsAll }: { readonly step: WorkStep; readonly showsAll: boolean }) {
   const [isWhole, setIsWhole] = useState(false);
+  const { workshop, core } = useWords();
+  const words = workshop.making;
   const most = 12;
   if (step.pieces.length === 0) return null;
   const shown = isWhole || showsAll ? step.pieces : step.pieces.slice(0, most);
   const rest = step.pieces.length - shown.length;
   return (
-    <ul className="step-pieces" aria-label="Pieces">
+    <ul className="step-pieces" aria-label={words.pieces}>
       {shown.map(({ id, name }) => (
-        <Piece key={id} id={id} name={name} />
+        <Piece key={id} id={id} name={core.name(name)} />
       ))}
       {rest > 0 && (
         <li>
           <button type="button" className="plain" onClick={() => setIsWhole(true)}>
-            and {rest} more
+            {words.more(rest)}
           </button>
         </li>
       )}
@@ -117,9 +128,10 @@ function Piece({ id, name }: { readonly id: string; readonly name: string }) {
 }
 
 function Seams({ seams }: { readonly seams: readonly WorkSeam[] }) {
+  const words = useWords().workshop.making;
   if (seams.length === 0) return null;
   return (
-    <ol className="step-seams" aria-label="Seams, in this order">
+    <ol className="step-seams" aria-label={words.seams}>
       {seams.map((seam) => (
         <SeamLine key={seam.id} seam={seam} />
       ))}
@@ -131,22 +143,24 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const index = useApp((state) => state.form?.shell.seams.findIndex(({ id }) => id === seam.id) ?? -1);
   const pointing = usePointing(seam.kind === 'shell' ? { kind: 'seam', id: seam.id } : null);
-  const marks = seam.marks === 1 ? '1 mark' : `${seam.marks} marks`;
-  const lengths = [...new Set(seam.lengths.map((mm) => formatLength(mm, unit)))].join(' to ');
+  const { workshop, core } = useWords();
+  const words = workshop.making;
+  const numbers = useNumbers();
+  const lengths = words.range([...new Set(seam.lengths.map((mm) => numbers.length(mm, unit)))]);
   const line = (
     <>
       <span className="seam-tag" style={index >= 0 ? { color: threadColour(index) } : undefined}>
         <span>{seam.letter}</span>
       </span>
       <span className="step-seam-name">
-        {seam.name}
+        {core.name(seam.name)}
         {(seam.closesRing || seam.note) && (
-          <span className="measure-how">{seam.note ?? 'closes a ring: no longer flat'}</span>
+          <span className="measure-how">{seam.note ? core.text(seam.note) : words.closesRing}</span>
         )}
       </span>
       <span className="number quiet">
         {lengths}
-        {seam.marks > 0 && `, ${marks}`}
+        {seam.marks > 0 && `, ${words.marks(seam.marks)}`}
       </span>
     </>
   );
@@ -164,14 +178,16 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
 }
 
 function Checks({ step }: { readonly step: WorkStep }) {
+  const { core } = useWords();
+  const { mark } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (step.checks.length === 0) return null;
   return (
     <dl className="step-checks">
       {step.checks.map((check) => (
         <div key={check.id}>
-          <dt>{check.name}</dt>
-          <dd>{wordCheck(check, unit)}</dd>
+          <dt>{core.text(check.name)}</dt>
+          <dd>{core.check(check, unit, mark)}</dd>
         </div>
       ))}
     </dl>

@@ -1,5 +1,4 @@
 import { useId, useState } from 'react';
-import { formatLength } from '../../core/base/index.ts';
 import type { MeasureDefinition, MeasureValue, SidedValue } from '../../core/body/index.ts';
 import { isTapeLit } from '../store/index.ts';
 import { Icon } from './icon.tsx';
@@ -10,6 +9,7 @@ import { MeasureVerdict } from './measure-verdict.tsx';
 import { ReadingInputs } from './reading-inputs.tsx';
 import { useEstimate } from './use-estimate.ts';
 import { useReveal } from './use-reveal.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 interface MeasureFieldProps {
@@ -25,10 +25,12 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const actions = useActions();
   const [wantsSides, setWantsSides] = useState(false);
   const [wantsAgain, setWantsAgain] = useState(false);
+  const { measure: words, core } = useWords();
+  const { name, how } = core.measure(measure);
   const howId = useId();
   const isSplit = isSided(value) || (wantsSides && measure.sided);
   const isAgain = !isSplit && typeof value === 'number' && (wantsAgain || readings !== undefined);
-  const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, measure.name.toLowerCase());
+  const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, core.within(name));
   const light = () => actions.pointAt({ kind: 'tape', id: measure.id });
 
   const toggleSides = () => {
@@ -45,9 +47,9 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
       onPointerLeave={() => actions.pointAt(null)}
     >
       <div className="measure-text">
-        <span className="measure-name">{measure.name}</span>
+        <span className="measure-name">{name}</span>
         <span className="measure-how" id={howId}>
-          {measure.how}
+          {how}
         </span>
       </div>
       <div className="measure-entry">
@@ -76,8 +78,8 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
             type="button"
             className="icon-only sides"
             aria-pressed={isSplit}
-            aria-label={`${measure.name}: left and right apart`}
-            title={isSplit ? 'One value for both sides' : 'Left and right apart'}
+            aria-label={words.apartOf(name)}
+            title={isSplit ? words.together : words.apart}
             onClick={toggleSides}
           >
             <Icon name={isSplit ? 'join' : 'split'} />
@@ -90,10 +92,10 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
         <button
           type="button"
           className="measure-again"
-          aria-label={`${measure.name}: measure again`}
+          aria-label={words.againOf(name)}
           onClick={() => setWantsAgain(true)}
         >
-          measure again
+          {words.again}
         </button>
       )}
     </li>
@@ -112,10 +114,11 @@ interface SingleInputProps {
 function SingleInput({ measure, value, isRequired, howId, onValue, onFocus }: SingleInputProps) {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const estimate = useEstimate(measure.id);
+  const { core } = useWords();
   return (
     <LengthInput
       fieldId={measure.id}
-      label={measure.name}
+      label={core.measure(measure).name}
       value={value}
       limits={limitsOfMeasure(measure, figure)}
       isOptional={!isRequired}
@@ -139,6 +142,8 @@ function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsPro
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const estimate = useEstimate(measure.id);
+  const { measure: words, tapeTable, core } = useWords();
+  const numbers = useNumbers();
   const both: SidedValue | null = isSided(value) ? value : null;
   return (
     <div className="sided">
@@ -146,7 +151,7 @@ function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsPro
         <LengthInput
           key={side}
           fieldId={`${measure.id}.${side}`}
-          label={`${measure.name}, ${side}`}
+          label={tapeTable.sided[side](core.measure(measure).name)}
           value={both?.[side] ?? null}
           limits={limitsOfMeasure(measure, figure)}
           isOptional
@@ -156,12 +161,14 @@ function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsPro
           {...(estimate ? { placeholder: estimate } : {})}
         >
           <span className="side-name" aria-hidden="true">
-            {side}
+            {words[side]}
           </span>
         </LengthInput>
       ))}
       {both && (
-        <p className="sided-difference">difference {formatLength(Math.abs(both.left - both.right), unit)}</p>
+        <p className="sided-difference">
+          {words.difference(numbers.length(Math.abs(both.left - both.right), unit))}
+        </p>
       )}
     </div>
   );

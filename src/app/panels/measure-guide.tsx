@@ -3,24 +3,26 @@ import type { MeasureDefinition } from '../../core/body/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import { adviceFor } from './measure-advice.ts';
 import { pathSeen, viewFromSide } from './side-drawing.ts';
+import { useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** On demand: where the tape lies on this very body, why it is asked, and what goes wrong most often. */
 export function MeasureGuide({ measure }: { readonly measure: MeasureDefinition }) {
   const [isOpen, setIsOpen] = useState(false);
   const form = useApp((state) => state.form);
-  const advice = adviceFor(measure.id);
+  const { advice: known, measure: words, core } = useWords();
+  const advice = adviceFor(measure.id, known);
   if (!advice) return null;
   return (
     <details className="measure-guide" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
-      <summary aria-label={`${measure.name}: why, and how it goes wrong`}>why, and how it goes wrong</summary>
+      <summary aria-label={words.guideOf(core.measure(measure).name)}>{words.guide}</summary>
       {isOpen && (
         <div className="guide-body">
           {form && <TapeDrawing form={form} measureId={measure.id} />}
           <dl>
-            <dt>Why</dt>
+            <dt>{words.why}</dt>
             <dd>{advice.why}</dd>
-            <dt>Take care</dt>
+            <dt>{words.takeCare}</dt>
             <dd>{advice.mistake}</dd>
           </dl>
         </div>
@@ -36,6 +38,7 @@ interface TapeDrawingProps {
 
 /** Front and back of the present body with the tape where it lies. */
 function TapeDrawing({ form, measureId }: TapeDrawingProps) {
+  const words = useWords().measure;
   const drawing = useMemo(() => {
     const paths = Object.entries(form.body.tapePaths)
       .filter(([id]) => id === measureId || id.startsWith(`${measureId}.`))
@@ -49,7 +52,7 @@ function TapeDrawing({ form, measureId }: TapeDrawingProps) {
   return (
     <span className="tape-drawing">
       {drawing.map(({ side, view, d }) => (
-        <svg key={side} viewBox={view.viewBox} role="img" aria-label={`Where the tape lies, ${side}`}>
+        <svg key={side} viewBox={view.viewBox} role="img" aria-label={words.drawing[side]}>
           <path d={view.outline} className="outline-cloth" />
           <path d={d} className="drawn-tape" />
         </svg>

@@ -1,13 +1,14 @@
-import { formatLength } from '../../core/base/index.ts';
 import type { MeasureDefinition, TapeReading } from '../../core/body/index.ts';
 import { type AppState, issuesOf, issuesOfMeasure, tapesOfMeasure } from '../store/index.ts';
-import { signedLength } from './say-numbers.ts';
+import { CoreText } from './core-text.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** How the body answers a measure, and what is doubtful about it. */
 export function MeasureVerdict({ measure }: { readonly measure: MeasureDefinition }) {
   const form = useApp((state) => state.form);
   const issues = useApp(issuesOf);
+  const { core } = useWords();
   const isBehind = useApp((state) => state.formOf !== state.project);
   const isGiven = useApp((state) => state.project?.body.measures[measure.id] !== undefined);
   const tapes = tapesOfMeasure({ form } as AppState, measure.id);
@@ -20,7 +21,7 @@ export function MeasureVerdict({ measure }: { readonly measure: MeasureDefinitio
       ))}
       {doubts.map((issue) => (
         <p key={issue.code + issue.path} className={`doubt ${issue.severity}`}>
-          {issue.message}
+          <CoreText english={issue.message} said={core.issue(issue)} />
         </p>
       ))}
     </div>
@@ -29,21 +30,23 @@ export function MeasureVerdict({ measure }: { readonly measure: MeasureDefinitio
 
 function Verdict({ tape, isGiven }: { readonly tape: TapeReading; readonly isGiven: boolean }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const side = tape.id.endsWith('.left') ? 'left ' : tape.id.endsWith('.right') ? 'right ' : '';
-  const got = formatLength(tape.got, unit);
+  const words = useWords().measure;
+  const numbers = useNumbers();
+  const side = tape.id.endsWith('.left')
+    ? `${words.left} `
+    : tape.id.endsWith('.right')
+      ? `${words.right} `
+      : '';
+  const got = numbers.length(tape.got, unit);
   if (tape.status === 'met') {
-    return (
-      <span className="badge met">
-        {side}met, body reads {got}
-      </span>
-    );
+    return <span className="badge met">{words.met(side, got)}</span>;
   }
   if (tape.status === 'conflict') {
     return (
       <span className="badge conflict">
-        {side}conflict: body reads {got}, {signedLength(tape.got - tape.target, unit)}
+        {words.conflict(side, got, numbers.signedLength(tape.got - tape.target, unit))}
       </span>
     );
   }
-  return isGiven ? null : <span className="badge estimated">{side}estimated</span>;
+  return isGiven ? null : <span className="badge estimated">{words.estimated(side)}</span>;
 }

@@ -1,3 +1,4 @@
+import type { Words } from '../language/index.ts';
 import type { Actions } from '../store/index.ts';
 import type { Services } from './workroom-context.tsx';
 
@@ -5,18 +6,27 @@ import type { Services } from './workroom-context.tsx';
 const LARGEST_FILE = 5_000_000;
 
 /** Reads a file the person chose and opens it; tells when it cannot be one of ours. */
-export async function openFile(file: File, services: Services, actions: Actions): Promise<void> {
-  const text = await readProjectFile(file, actions);
+export async function openFile(
+  file: File,
+  services: Services,
+  actions: Actions,
+  words: Words,
+): Promise<void> {
+  const text = await readProjectFile(file, actions, words);
   if (text !== null) await services.openText(text, file.name);
 }
 
 /** The text of a file that may be a project; null, and told, when it is too large or cannot be read. */
-export async function readProjectFile(file: File, actions: Actions): Promise<string | null> {
+export async function readProjectFile(
+  file: File,
+  actions: Actions,
+  { messages }: Words,
+): Promise<string | null> {
   if (file.size > LARGEST_FILE) {
     const size = (file.size / 1e6).toFixed(1);
     actions.tell({
       tone: 'warning',
-      text: `${file.name} is ${size} MB. A project file is smaller than 5 MB, so this is another kind of file. Nothing was changed.`,
+      text: messages.tooLarge(file.name, size),
     });
     return null;
   }
@@ -27,7 +37,7 @@ export async function readProjectFile(file: File, actions: Actions): Promise<str
     const reason = error instanceof Error ? error.message : String(error);
     actions.tell({
       tone: 'warning',
-      text: `${file.name} could not be read (${reason}). Nothing was changed.`,
+      text: messages.notRead(file.name, reason),
     });
     return null;
   }

@@ -3,7 +3,9 @@ import type { Issue } from '../../core/base/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import { findLayout, LAYOUTS, removeLine, type SeamLayout, splitPanel } from '../../core/seams/index.ts';
 import { lineFromPoints } from '../store/index.ts';
+import { Issues } from './core-text.tsx';
 import { DrawnPointList } from './drawn-point-list.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp, useServices } from './workroom-context.tsx';
 
 /** Whole seams more or less: one drawn on the body, a panel divided, two joined. */
@@ -12,26 +14,27 @@ export function OwnLines() {
   const isReady = useApp(({ formOf, project }) => formOf !== null && formOf.seams === project?.seams);
   const points = useApp((state) => state.drawn.line);
   const actions = useActions();
-  const { layout, sew, message } = useSewing();
+  const { layout, sew, issues } = useSewing();
+  const { ownLines: words, steps } = useWords();
   if (!form) return null;
   const sewDrawn = async () => {
-    const line = lineFromPoints(form, points, layout.lines);
+    const line = lineFromPoints(form, points, layout.lines, words);
     if (!line.ok) return sew(null, line.issues, '');
-    return sew([...layout.lines, line.value], [], `Sew in ${line.value.name}`, actions.sewDrawnLine);
+    return sew([...layout.lines, line.value], [], steps.sewIn(line.value.name), actions.sewDrawnLine);
   };
   return (
     <section className="own-lines" aria-labelledby="own-lines-title" data-behind={!isReady || undefined}>
-      <h3 id="own-lines-title">More seams, or fewer</h3>
-      <p className="measure-how">Both halves follow. Draw from base, neck, armhole or seam to another.</p>
+      <h3 id="own-lines-title">{words.title}</h3>
+      <p className="measure-how">{words.about}</p>
       <DrawnPointList form={form} kind="line" />
       {points.length >= 2 && (
         <button type="button" className="main" disabled={!isReady} onClick={() => void sewDrawn()}>
-          Sew it in
+          {words.sewIn}
         </button>
       )}
-      {message && (
+      {issues.length > 0 && (
         <p className="field-message" role="alert">
-          {message}
+          <Issues issues={issues} />
         </p>
       )}
       <DivideAndJoin form={form} layout={layout} isReady={isReady} sew={sew} />
@@ -47,21 +50,21 @@ type Sew = (
 ) => Promise<void>;
 
 /** The layout in force, and trying another before it is taken. */
-function useSewing(): { readonly layout: SeamLayout; readonly sew: Sew; readonly message: string } {
+function useSewing(): { readonly layout: SeamLayout; readonly sew: Sew; readonly issues: readonly Issue[] } {
   const seams = useApp((state) => state.project?.seams);
-  const [message, setMessage] = useState('');
+  const [shown, setShown] = useState<readonly Issue[]>([]);
   const actions = useActions();
   const services = useServices();
   const named = findLayout(seams?.layout ?? LAYOUTS[0].id) ?? LAYOUTS[0];
   const layout = seams?.lines ? { ...named, lines: seams.lines } : named;
   const sew: Sew = async (lines, issues, step, take = actions.setSeamLines) => {
-    setMessage(issues.map((issue) => issue.message).join(' '));
+    setShown(issues);
     if (!lines) return;
     const tried = await services.trySeams(lines);
     if (tried?.ok) take(lines, step);
-    else if (tried) setMessage(tried.issues.map((issue) => issue.message).join(' '));
+    else if (tried) setShown(tried.issues);
   };
-  return { layout, sew, message };
+  return { layout, sew, issues: shown };
 }
 
 interface DivideAndJoinProps {
@@ -72,6 +75,8 @@ interface DivideAndJoinProps {
 }
 
 function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
+  const { ownLines: words, steps, core } = useWords();
+  const plainName = (name: string) => core.name(name.replace(/ (right|left)$/, ''));
   const { panels, seams } = form.shell;
   const nameOf = (id: string) => plainName(panels.find((panel) => panel.id === id)?.name ?? id);
   const divisible = panels.filter(({ side }) => side === 'right');
@@ -85,39 +90,40 @@ function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
     const panel = panels.find(({ id }) => id === panelId);
     if (!panel) return;
     const made = splitPanel(layout, panel, (id) => seams.find((seam) => seam.id === id)?.lineId, form.body);
-    if (made.ok) void sew(made.value.layout.lines, [], `Divide ${plainName(panel.name)}`);
+    if (made.ok) void sew(made.value.layout.lines, [], steps.divide(plainName(panel.name)));
     else void sew(null, made.issues, '');
   };
   const join = (lineId: string) => {
     const made = removeLine(layout, lineId);
     const name = layout.lines.find(({ id }) => id === lineId)?.name ?? lineId;
-    if (made.ok) void sew(made.value.lines, [], `Take ${name} away`);
+    if (made.ok) void sew(made.value.lines, [], steps.takeAway(core.name(name)));
     else void sew(null, made.issues, '');
   };
   return (
     <div className="divide-join">
       <PickAndDo
-        label="Divide lengthwise"
-        action="Divide"
+        label={words.divideLengthwise}
+        action={words.divide}
         isReady={isReady}
         options={divisible.map(({ id, name }) => ({ id, name: plainName(name) }))}
         onDo={divide}
       />
       <PickAndDo
-        label="Join across a seam"
-        action="Join"
+        label={words.joinAcross}
+        action={words.join}
         isReady={isReady}
         options={joints.map(({ lineId, name, panels: [a, b] }) => ({
           id: lineId,
-          name: `${nameOf(a) === nameOf(b) ? `both ${nameOf(a)}` : `${nameOf(a)} and ${nameOf(b)}`}: ${plainName(name)}`,
+          name: words.joint(
+            nameOf(a) === nameOf(b) ? words.both(nameOf(a)) : words.two(nameOf(a), nameOf(b)),
+            plainName(name),
+          ),
         }))}
         onDo={join}
       />
     </div>
   );
 }
-
-const plainName = (name: string): string => name.replace(/ (right|left)$/, '');
 
 interface PickAndDoProps {
   readonly label: string;

@@ -1,30 +1,33 @@
 import { useMemo, useState } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
 import { joinPanels } from '../../core/seams/index.ts';
+import { Issues } from './core-text.tsx';
 import { DrawnPointList } from './drawn-point-list.tsx';
 import { FlatCutView } from './flat-cut-view.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Any part of the body as one flat piece: drawn point by point, or panels laid together. */
 export function OwnPiece({ form }: { readonly form: Form }) {
   const [isDrawn, setIsDrawn] = useState(true);
   const actions = useActions();
+  const words = useWords().ownPiece;
   const choose = (next: boolean) => {
     setIsDrawn(next);
     if (!next) actions.setPencil({ isDown: false });
   };
   return (
     <section className="own-piece" aria-labelledby="own-piece-title">
-      <h3 id="own-piece-title">A piece of your own</h3>
+      <h3 id="own-piece-title">{words.title}</h3>
       <fieldset className="segments">
-        <legend className="visually-hidden">What the piece is made of</legend>
+        <legend className="visually-hidden">{words.madeOf}</legend>
         <label>
           <input type="radio" name="own-piece" checked={isDrawn} onChange={() => choose(true)} />
-          <span>Drawn on the body</span>
+          <span>{words.drawn}</span>
         </label>
         <label>
           <input type="radio" name="own-piece" checked={!isDrawn} onChange={() => choose(false)} />
-          <span>Panels together</span>
+          <span>{words.together}</span>
         </label>
       </fieldset>
       {isDrawn ? <DrawnRegion form={form} /> : <PanelsTogether form={form} />}
@@ -46,6 +49,7 @@ function DrawnRegion({ form }: { readonly form: Form }) {
 function PanelsTogether({ form }: { readonly form: Form }) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const actions = useActions();
+  const { core } = useWords();
   const { panels } = form.shell;
   const joined = useMemo(() => {
     const known = chosen.filter((id) => form.shell.panels.some((panel) => panel.id === id));
@@ -68,14 +72,14 @@ function PanelsTogether({ form }: { readonly form: Form }) {
                   setChosen(event.target.checked ? [...chosen, id] : chosen.filter((other) => other !== id))
                 }
               />
-              {name}
+              {core.name(name)}
             </label>
           </li>
         ))}
       </ul>
       {joined && !joined.ok && (
         <p className="field-message" role="alert">
-          {joined.issues.map(({ message }) => message).join(' ')}
+          <Issues issues={joined.issues} />
         </p>
       )}
       {wish && <FlatCutView wish={wish} />}

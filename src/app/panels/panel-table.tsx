@@ -1,34 +1,36 @@
 import { STRAIN_LIMIT, strainCss } from '../store/index.ts';
 import { LitRow } from './lit-row.tsx';
-import { percent, signedPercent } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** Strain of every piece: the usual size, nearly the worst, and both extremes. */
 export function PanelTable() {
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
+  const { panels: stageWords, panelTable: words, core } = useWords();
+  const { percent, fixed } = useNumbers();
   if (!panels) return null;
   return (
-    <ScrollableTable label="Strain by piece">
+    <ScrollableTable label={stageWords.strainByPiece}>
       <table className="table">
         <thead>
           <tr>
-            <th scope="col">Piece</th>
-            <th scope="col" className="number" title="Root mean square over the piece">
-              Typical
+            <th scope="col">{words.piece}</th>
+            <th scope="col" className="number" title={words.typicalTitle}>
+              {words.typical}
             </th>
-            <th scope="col" className="number" title="95 of 100 parts of the piece lie below this">
-              95 of 100
-            </th>
-            <th scope="col" className="number">
-              Most shrink
+            <th scope="col" className="number" title={words.p95Title}>
+              {words.p95}
             </th>
             <th scope="col" className="number">
-              Most stretch
+              {words.mostShrink}
             </th>
             <th scope="col" className="number">
-              Cloth
+              {words.mostStretch}
+            </th>
+            <th scope="col" className="number">
+              {words.cloth}
             </th>
           </tr>
         </thead>
@@ -39,12 +41,12 @@ export function PanelTable() {
               points={{ kind: 'panel', id: panel.id }}
               isLit={highlight?.kind === 'panel' && highlight.id === panel.id}
             >
-              <th scope="row">{panel.name}</th>
+              <th scope="row">{core.name(panel.name)}</th>
               <td className="number">{percent(panel.strain.rms)}</td>
               <td className="number">{percent(panel.strain.p95)}</td>
               <StrainCell strain={panel.strain.min} />
               <StrainCell strain={panel.strain.max} />
-              <td className="number">{(panel.areaFlat / 100).toFixed(0)} cm²</td>
+              <td className="number">{fixed(panel.areaFlat / 100, 0)} cm²</td>
             </LitRow>
           ))}
         </tbody>
@@ -54,6 +56,7 @@ export function PanelTable() {
 }
 
 function StrainCell({ strain }: { readonly strain: number }) {
+  const { signedPercent } = useNumbers();
   return (
     <td className="number">
       <span

@@ -7,20 +7,19 @@ import { PanelTable } from './panel-table.tsx';
 import { SeamAllowance } from './seam-allowance.tsx';
 import { SeamTable } from './seam-table.tsx';
 import { SeamWalk } from './seam-walk.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** The pieces unrolled: strain, seams that must match, and the files to cut from. */
 export function PanelsStage() {
   const form = useApp((state) => state.form);
   const isBehind = useApp(isFormBehind);
+  const { stages, panels: words } = useWords();
   return (
     <div className="stage panels-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>Panels</h2>
-        <p>
-          The cloth laid flat, in the order it sits round the body, with seam allowance. Colour is what the
-          cloth must do.
-        </p>
+        <h2>{stages.names.panels}</h2>
+        <p>{words.about}</p>
       </header>
       {form ? (
         <>
@@ -33,18 +32,18 @@ export function PanelsStage() {
             <GrainTurn form={form} />
             <SeamWalk form={form} />
             <section aria-labelledby="seams-title">
-              <h3 id="seams-title">Seams</h3>
+              <h3 id="seams-title">{words.seams}</h3>
               <SeamTable />
             </section>
             <section aria-labelledby="pieces-title">
-              <h3 id="pieces-title">Strain by piece</h3>
+              <h3 id="pieces-title">{words.strainByPiece}</h3>
               <PanelTable />
             </section>
             <OwnPiece form={form} />
           </div>
         </>
       ) : (
-        <p className="quiet">Unrolling…</p>
+        <p className="quiet">{words.unrolling}</p>
       )}
     </div>
   );
@@ -53,12 +52,13 @@ export function PanelsStage() {
 function CuttingChoices() {
   const blend = useApp((state) => state.project?.seams.lengthBlend ?? 0);
   const actions = useActions();
+  const words = useWords().panels;
   return (
     <section className="cutting-choices" aria-labelledby="cutting-title">
-      <h3 id="cutting-title">Before cutting</h3>
+      <h3 id="cutting-title">{words.beforeCutting}</h3>
       <SeamAllowance />
       <label className="blend">
-        <span className="measure-name">Seam lengths</span>
+        <span className="measure-name">{words.seamLengths}</span>
         <input
           type="range"
           min={0}
@@ -70,8 +70,8 @@ function CuttingChoices() {
           onChange={(event) => actions.setLengthBlend(Number(event.target.value))}
         />
         <span className="blend-ends" aria-hidden="true">
-          <span>least strain</span>
-          <span>as on the body</span>
+          <span>{words.leastStrain}</span>
+          <span>{words.asOnBody}</span>
         </span>
       </label>
     </section>

@@ -9,17 +9,16 @@ import {
   scaleByMarks,
 } from '../store/index.ts';
 import { LengthInput } from './length-input.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp, useServices } from './workroom-context.tsx';
 
 /** A photo under the body from the front and from the side: chosen, scaled by two points, moved. */
 export function PhotoTools() {
+  const words = useWords().photo;
   return (
     <section className="photo-tools" aria-labelledby="photo-title">
-      <h3 id="photo-title">Photo under the body</h3>
-      <p className="measure-how">
-        Taken straight from the front or the side, from far away. It stays in this browser with the body: it
-        is not sent, and not in the project file.
-      </p>
+      <h3 id="photo-title">{words.title}</h3>
+      <p className="measure-how">{words.about}</p>
       {PHOTO_SIDES.map((side) => (
         <OneSide key={side} side={side} />
       ))}
@@ -27,12 +26,11 @@ export function PhotoTools() {
   );
 }
 
-const NAMES: Readonly<Record<PhotoSide, string>> = { front: 'Front', side: 'Side' };
-
 function OneSide({ side }: { readonly side: PhotoSide }) {
   const photo = useApp((state) => state.photos[side]);
   const isSeen = useApp((state) => state.view.name === side && state.layers.photo);
   const services = useServices();
+  const words = useWords().photo;
   const actions = useActions();
   const input = useRef<HTMLInputElement>(null);
   const look = () => {
@@ -41,17 +39,17 @@ function OneSide({ side }: { readonly side: PhotoSide }) {
   };
   return (
     <fieldset className="photo-side">
-      <legend className="measure-name">{NAMES[side]}</legend>
+      <legend className="measure-name">{words.sides[side]}</legend>
       <div className="drawn-tools">
         <button type="button" className="plain" onClick={() => input.current?.click()}>
-          {photo ? 'Another photo…' : 'Choose a photo…'}
+          {photo ? words.another : words.choose}
         </button>
         <input
           ref={input}
           type="file"
           accept="image/*"
           hidden
-          aria-label={`Photo from the ${side}`}
+          aria-label={words.from[side]}
           onChange={(event) => {
             const file = event.target.files?.[0];
             event.target.value = '';
@@ -60,12 +58,12 @@ function OneSide({ side }: { readonly side: PhotoSide }) {
         />
         {photo && !isSeen && (
           <button type="button" className="plain" onClick={look}>
-            Look at it
+            {words.look}
           </button>
         )}
         {photo && (
           <button type="button" onClick={() => actions.removePhoto(side)}>
-            Take it away
+            {words.takeAway}
           </button>
         )}
       </div>
@@ -76,11 +74,12 @@ function OneSide({ side }: { readonly side: PhotoSide }) {
 
 function Settings({ photo }: { readonly photo: Photo }) {
   const marks = useApp((state) => state.photoMarks);
+  const words = useWords().photo;
   const actions = useActions();
   return (
     <>
       <label className="blend">
-        <span>How strong</span>
+        <span>{words.strength}</span>
         <input
           type="range"
           min={0.1}
@@ -96,16 +95,16 @@ function Settings({ photo }: { readonly photo: Photo }) {
           checked={photo.isFlipped}
           onChange={(event) => actions.changePhoto(photo.side, { isFlipped: event.target.checked })}
         />
-        Mirrored, if it was taken from the other side
+        {words.mirrored}
       </label>
       {marks ? (
         <Scaling photo={photo} marks={marks} />
       ) : (
         <div className="drawn-tools">
           <button type="button" className="plain" onClick={() => actions.markPhoto([])}>
-            Set its scale
+            {words.setScale}
           </button>
-          <span className="measure-how">Drag the photo to move it.</span>
+          <span className="measure-how">{words.drag}</span>
         </div>
       )}
     </>
@@ -117,13 +116,14 @@ const LIMITS = { min: 10, max: 3000 };
 function Scaling({ photo, marks }: { readonly photo: Photo; readonly marks: readonly PhotoMark[] }) {
   const [apart, setApart] = useState<number | null>(null);
   const [message, setMessage] = useState('');
+  const words = useWords().photo;
   const actions = useActions();
   const [a, b] = marks;
   const apply = () => {
     if (!a || !b || apart === null) return;
     const scaled = scaleByMarks(photo, [a, b], apart);
     if (!scaled) {
-      setMessage('The two points are too near to each other; set them farther apart.');
+      setMessage(words.tooNear);
       return;
     }
     actions.changePhoto(photo.side, scaled);
@@ -132,8 +132,7 @@ function Scaling({ photo, marks }: { readonly photo: Photo; readonly marks: read
   return (
     <div className="photo-scaling">
       <p className="measure-how" id="photo-marks-how">
-        Click two points on the photo whose distance you know, such as floor and chin. Arrow keys move a
-        chosen point 1 mm, with Shift 10 mm.
+        {words.marksHow}
       </p>
       <div className="pull-points">
         {[0, 1].map((index) => (
@@ -141,10 +140,10 @@ function Scaling({ photo, marks }: { readonly photo: Photo; readonly marks: read
         ))}
       </div>
       <div className="field-row">
-        <span className="measure-name">They are apart</span>
+        <span className="measure-name">{words.apart}</span>
         <LengthInput
           fieldId="photoLength"
-          label="Distance between the points"
+          label={words.distance}
           value={apart}
           limits={LIMITS}
           isOptional
@@ -158,10 +157,10 @@ function Scaling({ photo, marks }: { readonly photo: Photo; readonly marks: read
       )}
       <div className="drawn-tools">
         <button type="button" className="main" disabled={!a || !b || apart === null} onClick={apply}>
-          Scale the photo
+          {words.scale}
         </button>
         <button type="button" onClick={() => actions.markPhoto(null)}>
-          Leave it
+          {words.leave}
         </button>
       </div>
     </div>
@@ -184,6 +183,7 @@ interface MarkButtonProps {
 /** Sets its point in the photo's middle when there is none yet, so that it can be had without pointing. */
 function MarkButton({ photo, marks, index }: MarkButtonProps) {
   const actions = useActions();
+  const words = useWords().photo;
   const isNext = index <= marks.length;
   const mark = marks[index] ?? ([photo.width / 2, photo.height * (index === 0 ? 0.25 : 0.75)] as const);
   const put = (at: PhotoMark) =>
@@ -195,7 +195,7 @@ function MarkButton({ photo, marks, index }: MarkButtonProps) {
       type="button"
       className="grip"
       disabled={!isNext}
-      aria-label={`Point ${index + 1} on the photo`}
+      aria-label={words.point(index + 1)}
       aria-describedby="photo-marks-how"
       aria-pressed={index < marks.length}
       onClick={() => put(mark)}

@@ -8,6 +8,7 @@ import {
   type Silhouette,
   silhouetteOfMesh,
 } from '../store/index.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Room round the body, as a share of its height. */
@@ -23,6 +24,7 @@ const STEPS: Readonly<Record<string, readonly [number, number]>> = {
 export function PhotoView({ form, photo }: { readonly form: Form; readonly photo: Photo }) {
   const { side } = photo;
   const marks = useApp((state) => state.photoMarks);
+  const words = useWords().photo;
   const actions = useActions();
   const svg = useRef<SVGSVGElement>(null);
   const held = useRef<{ readonly x: number; readonly z: number; readonly mark: number | null } | null>(null);
@@ -73,7 +75,7 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
   return (
     // biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys move the photo, as the label says
     // biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields
-    <div className="photo-view" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={LABEL}>
+    <div className="photo-view" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={words.label}>
       <svg
         ref={svg}
         viewBox={box.join(' ')}
@@ -83,7 +85,7 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
         onPointerUp={letGo}
         onPointerCancel={letGo}
       >
-        <title>{`The body over the photo, from the ${side}`}</title>
+        <title>{words.over[side]}</title>
         <image
           href={url}
           x={-w / 2}
@@ -104,8 +106,6 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
     // biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above
   );
 }
-
-const LABEL = 'The body over the photo. Arrow keys move the photo by 1 mm, with Shift by 10 mm.';
 
 interface MarksProps {
   readonly photo: Photo;

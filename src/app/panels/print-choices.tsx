@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { Project } from '../../core/project/index.ts';
 import { correctionFromBars, PAPERS } from '../../core/sheet/index.ts';
+import { CoreText } from './core-text.tsx';
 import { LengthInput } from './length-input.tsx';
 import { LengthRow } from './length-row.tsx';
-import { signedPercent } from './say-numbers.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** mm; wide enough for every printed bar, so that a wrong scale is told and not refused. */
@@ -18,48 +19,53 @@ export function useCutting(): Project['cutting'] {
 /** Paper, how its pages join, and the two bars that tell whether the printer keeps to the scale. */
 export function PrintChoices() {
   const { paper = 'a4', margin, joint = 'overlap' } = useCutting();
+  const { workshop, steps, core } = useWords();
+  const words = workshop.print;
   const actions = useActions();
   return (
     <>
       <div className="field-row">
         <label className="measure-name" htmlFor="paper">
-          Paper
+          {words.paper}
         </label>
         <select
           id="paper"
           value={paper}
-          onChange={(event) => actions.setCutting({ paper: event.target.value }, 'paper')}
+          onChange={(event) => actions.setCutting({ paper: event.target.value }, steps.things.paper)}
         >
           {PAPERS.map(({ id, name }) => (
             <option key={id} value={id}>
-              {name}
+              {core.name(name)}
             </option>
           ))}
         </select>
       </div>
       <details className="printer">
-        <summary>Margins and joints</summary>
+        <summary>{words.marginsAndJoints}</summary>
         <LengthRow
-          name="Page margin"
+          name={words.margin}
           fieldId="cutting.margin"
           value={margin}
           usual={10}
           limits={{ min: 0, max: 50 }}
-          onValue={(mm) => actions.setCutting({ margin: mm }, 'page margin')}
+          onValue={(mm) => actions.setCutting({ margin: mm }, steps.things.margin)}
         />
         <div className="field-row">
           <label className="measure-name" htmlFor="joint">
-            Pages meet
+            {words.meet}
           </label>
           <select
             id="joint"
             value={joint}
             onChange={(event) =>
-              actions.setCutting({ joint: event.target.value === 'butt' ? 'butt' : 'overlap' }, 'joints')
+              actions.setCutting(
+                { joint: event.target.value === 'butt' ? 'butt' : 'overlap' },
+                steps.things.joints,
+              )
             }
           >
-            <option value="overlap">one laid over the other</option>
-            <option value="butt">edge to edge</option>
+            <option value="overlap">{words.overlap}</option>
+            <option value="butt">{words.butt}</option>
           </select>
         </div>
       </details>
@@ -71,6 +77,8 @@ export function PrintChoices() {
 /** Both bars are wanted before anything is corrected; a single one waits here. */
 function PrinterBars() {
   const { measuredBars } = useCutting();
+  const { workshop, steps } = useWords();
+  const words = workshop.print;
   const actions = useActions();
   const [half, setHalf] = useState<{ across: number | null; up: number | null }>({ across: null, up: null });
   const across = measuredBars?.across ?? half.across;
@@ -80,21 +88,18 @@ function PrinterBars() {
     setHalf(next);
     const isWhole = next.across !== null && next.up !== null;
     const bars = isWhole ? { across: next.across as number, up: next.up as number } : undefined;
-    actions.setCutting({ measuredBars: bars }, 'printer correction');
+    actions.setCutting({ measuredBars: bars }, steps.things.correction);
   };
   return (
     <details className="printer" open={across !== null || up !== null}>
-      <summary>My printer does not print true</summary>
-      <p className="measure-how">
-        Print the first page, measure the long bar across and the long bar up, and print again with what you
-        measured typed here.
-      </p>
+      <summary>{words.notTrue}</summary>
+      <p className="measure-how">{words.how}</p>
       {(['across', 'up'] as const).map((way) => (
         <div className="field-row" key={way}>
-          <span className="measure-name">Bar {way}</span>
+          <span className="measure-name">{words.bar[way]}</span>
           <LengthInput
             fieldId={`cutting.measuredBars.${way}`}
-            label={`Bar ${way} measures`}
+            label={words.barMeasures[way]}
             value={way === 'across' ? across : up}
             limits={BAR_LIMITS}
             isOptional
@@ -109,17 +114,23 @@ function PrinterBars() {
 
 function CorrectionVerdict() {
   const { measuredBars } = useCutting();
+  const { workshop, core } = useWords();
+  const { signedPercent } = useNumbers();
   if (!measuredBars) return null;
   const correction = correctionFromBars({ x: measuredBars.across, y: measuredBars.up });
   return correction.ok ? (
     <p className="quiet" role="status">
-      Pages will be stretched {signedPercent(correction.value.x - 1, 2)} across and{' '}
-      {signedPercent(correction.value.y - 1, 2)} up.
+      {workshop.print.stretched(
+        signedPercent(correction.value.x - 1, 2),
+        signedPercent(correction.value.y - 1, 2),
+      )}
     </p>
   ) : (
     <ul role="alert" className="readings-differ">
       {correction.issues.map((issue) => (
-        <li key={issue.path}>{issue.message}</li>
+        <li key={issue.path}>
+          <CoreText english={issue.message} said={core.issue(issue)} />
+        </li>
       ))}
     </ul>
   );

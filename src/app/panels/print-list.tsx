@@ -1,45 +1,44 @@
 import { MEASURES } from '../../core/body/index.ts';
 import { usePrinting } from './use-printing.ts';
+import { useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** The empty list to take along when measuring; on the page only while it is being printed. */
 export function PrintList() {
   const isPrinting = usePrinting();
+  const { printList: words, length, core } = useWords();
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const isTape = useApp((state) => state.stage === 'tape');
   if (!isPrinting || !isTape) return null;
   return (
     <section className="print-list">
-      <h2>Measures of ____________________ &nbsp; taken on ____________ &nbsp; by ____________</h2>
-      <p>
-        In {unit === 'cm' ? 'centimetres' : 'inches'}. Snug, not tight; in the underwear that will be worn.
-        Take each twice; a third time when the two differ by more than 1 cm (3/8 in). The first five are
-        needed, the rest help.
-      </p>
+      <h2>{words.title}</h2>
+      <p>{words.how(length.units[unit])}</p>
       <table>
         <thead>
           <tr>
-            <th>Measure</th>
-            <th>Where the tape lies</th>
-            <th className="write">1st</th>
-            <th className="write">2nd</th>
+            <th>{words.measure}</th>
+            <th>{words.where}</th>
+            <th className="write">{words.first}</th>
+            <th className="write">{words.second}</th>
           </tr>
         </thead>
         <tbody>
-          {MEASURES.filter(({ figures }) => figures.includes(figure)).map(
-            ({ id, name, how, sided, group }) => (
-              <tr key={id} className={group === 'first' ? 'first' : undefined}>
+          {MEASURES.filter(({ figures }) => figures.includes(figure)).map((measure) => {
+            const { name, how } = core.measure(measure);
+            return (
+              <tr key={measure.id} className={measure.group === 'first' ? 'first' : undefined}>
                 <th>{name}</th>
                 <td>{how}</td>
-                <td className="write">{sided ? 'L          R' : ''}</td>
-                <td className="write">{sided ? 'L          R' : ''}</td>
+                <td className="write">{measure.sided ? words.sides : ''}</td>
+                <td className="write">{measure.sided ? words.sides : ''}</td>
               </tr>
-            ),
-          )}
+            );
+          })}
         </tbody>
       </table>
-      <p>Ask before you touch, and keep pins and scissors out of the way.</p>
+      <p>{words.ask}</p>
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import type { ControlPoint } from '../../core/seams/index.ts';
 import { sayCaught } from '../store/index.ts';
 import { LineTools } from './line-tools.tsx';
-import { percent } from './say-numbers.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Pulling the lines by hand: every point as a button that arrow keys move, and what it does to the strain. */
@@ -9,25 +9,25 @@ export function PullLines() {
   const preview = useApp((state) => state.seamWork.preview);
   const isReady = useApp((state) => state.seamWork.base !== null && state.seamWork.base === state.project);
   const refusal = useApp((state) => state.seamWork.refusal);
+  const { pull: words, catches, core } = useWords();
   if (!preview) return null;
   const lines = preview.lines.filter(({ id }) => preview.points.some(({ lineId }) => lineId === id));
   return (
     <section className="pull-lines" aria-labelledby="pull-title">
-      <h3 id="pull-title">Pull the lines</h3>
+      <h3 id="pull-title">{words.title}</h3>
       <p className="measure-how" id="pull-how">
-        Drag a bead on the body; both halves follow, and it catches on landmarks and levels unless Alt is
-        held. By keyboard: choose a point, then arrow keys move it 1 mm, with Shift 10 mm.
+        {words.how}
       </p>
       <StrainChange />
       <ul className="pull-list" data-behind={!isReady || undefined}>
         {lines.map((line) => (
           <li key={line.id}>
-            <span className="measure-name">{line.name}</span>
+            <span className="measure-name">{core.name(line.name)}</span>
             <span className="pull-points">
               {preview.points
                 .filter(({ lineId }) => lineId === line.id)
                 .map((point) => (
-                  <GripButton key={point.anchor} point={point} lineName={line.name} />
+                  <GripButton key={point.anchor} point={point} lineName={core.name(line.name)} />
                 ))}
             </span>
           </li>
@@ -35,7 +35,7 @@ export function PullLines() {
       </ul>
       {preview.snapped && preview.snapped.kind !== 'none' && (
         <p className="quiet" role="status">
-          Caught on {sayCaught(preview.snapped.kind, preview.snapped.id)}.
+          {words.caught(sayCaught(preview.snapped.kind, preview.snapped.id, catches, core.name))}
         </p>
       )}
       {refusal && (
@@ -51,21 +51,23 @@ export function PullLines() {
 function StrainChange() {
   const before = useApp((state) => state.seamWork.before);
   const now = useApp((state) => state.seamWork.preview?.strain);
+  const words = useWords().pull;
+  const { percent } = useNumbers();
   if (!before || !now) return null;
   const hasChanged = Math.abs(before.rms - now.rms) > 5e-6;
   return (
     <dl className="numbers">
       <div>
-        <dt>Typical strain, roughly</dt>
+        <dt>{words.typical}</dt>
         <dd>{percent(now.rms, 2)}</dd>
       </div>
       <div>
-        <dt>95 of 100 below</dt>
+        <dt>{words.p95}</dt>
         <dd>{percent(now.p95)}</dd>
       </div>
       {hasChanged && (
         <div>
-          <dt>Before</dt>
+          <dt>{words.before}</dt>
           <dd className="before">{percent(before.rms, 2)}</dd>
         </div>
       )}
@@ -92,6 +94,7 @@ function GripButton({ point, lineName }: GripButtonProps) {
   );
   const isFree = useApp(({ seamWork, project }) => seamWork.base === project && seamWork.pull === null);
   const actions = useActions();
+  const words = useWords().pull;
   const nudge = (step: readonly [number, number], mm: number) => {
     // One millimetre round the body is a larger angle where the body is narrower.
     const radius = Math.max(40, Math.hypot(point.position[0], point.position[1]));
@@ -103,7 +106,7 @@ function GripButton({ point, lineName }: GripButtonProps) {
       type="button"
       className="grip"
       aria-pressed={isChosen}
-      aria-label={`${lineName}, point ${anchor + 1}`}
+      aria-label={words.point(lineName, anchor + 1)}
       aria-describedby="pull-how"
       onClick={() => actions.chooseGrip({ lineId, anchor })}
       onFocus={() => {

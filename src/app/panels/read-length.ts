@@ -1,4 +1,5 @@
-import { type DisplayUnit, formatLength, type LengthUnit, parseLength } from '../../core/base/index.ts';
+import { type DisplayUnit, type LengthUnit, parseLength } from '../../core/base/index.ts';
+import type { Numbers, Words } from '../language/index.ts';
 
 /** mm, both ends allowed. */
 export interface Limits {
@@ -10,25 +11,36 @@ export type LengthReading =
   | { readonly ok: true; readonly value: number }
   | { readonly ok: false; readonly message: string };
 
-const UNIT_NAMES: Readonly<Record<LengthUnit, string>> = {
-  mm: 'millimetres',
-  cm: 'centimetres',
-  in: 'inches',
-};
+/** How refusals are worded. */
+export interface LengthSpeech {
+  readonly words: Words['length'];
+  readonly numbers: Pick<Numbers, 'length' | 'mark'>;
+}
+
+const EXAMPLES: Readonly<Record<DisplayUnit, string>> = { cm: '92.5', in: '36 3/8' };
 
 /** Reads what was typed into the field called `label`; a refusal names the field, the value and the limit. */
-export function readLength(text: string, unit: DisplayUnit, label: string, limits: Limits): LengthReading {
-  if (text.trim() === '') return { ok: false, message: `${label} is needed; nothing can take its place.` };
+export function readLength(
+  text: string,
+  unit: DisplayUnit,
+  label: string,
+  limits: Limits,
+  { words, numbers }: LengthSpeech,
+): LengthReading {
+  if (text.trim() === '') return { ok: false, message: words.needed(label) };
   const parsed = parseLength(text, unit);
-  if (!parsed.ok) return { ok: false, message: `${label}: ${parsed.issues[0].message}` };
+  if (!parsed.ok) {
+    const message = words.notALength(parsed.issues[0].message, text.trim(), numbers.mark(EXAMPLES[unit]));
+    return { ok: false, message: `${label}: ${message}` };
+  }
   const value: number = parsed.value;
   if (value >= limits.min && value <= limits.max) return { ok: true, value };
-  const range = `${formatLength(limits.min, unit)} and ${formatLength(limits.max, unit)}`;
   const meant = unitMeant(text, unit, limits);
-  const hint = meant ? ` If you meant ${UNIT_NAMES[meant]}, type ${text.trim()} ${meant}.` : '';
+  const hint = meant ? words.meant(words.units[meant], `${text.trim()} ${meant}`) : '';
+  const say = (mm: number) => numbers.length(mm, unit);
   return {
     ok: false,
-    message: `${label} is ${formatLength(value, unit)}; it must lie between ${range}.${hint}`,
+    message: `${words.outside(label, say(value), say(limits.min), say(limits.max))}${hint}`,
   };
 }
 

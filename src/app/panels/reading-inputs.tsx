@@ -1,13 +1,12 @@
-import { formatLength } from '../../core/base/index.ts';
 import type { MeasureDefinition } from '../../core/body/index.ts';
 import { LengthInput } from './length-input.tsx';
 import { limitsOfMeasure } from './limits-of-measure.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Readings this far apart ask for another one, mm. */
 const AGREEMENT = 10;
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'] as const;
-const SHORT = { first: '1st', second: '2nd', third: '3rd', fourth: '4th', fifth: '5th' } as const;
 
 interface ReadingInputsProps {
   readonly measure: MeasureDefinition;
@@ -23,6 +22,8 @@ interface ReadingInputsProps {
 export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: ReadingInputsProps) {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const actions = useActions();
+  const { measure: words, core } = useWords();
+  const { name } = core.measure(measure);
   const difference = Math.max(...readings) - Math.min(...readings);
   const wantsMore = readings.length < 2 || (difference > AGREEMENT && readings.length < ORDINALS.length);
   const fields: readonly (number | null)[] = wantsMore ? [...readings, null] : readings;
@@ -31,7 +32,7 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
     if (mm === null) next.splice(index, 1);
     else next[index] = mm;
     if (next.length < 2) onSingle();
-    if (next.length > 0) actions.setReadings(measure.id, next, measure.name.toLowerCase());
+    if (next.length > 0) actions.setReadings(measure.id, next, core.within(name));
   };
   return (
     <div className="readings">
@@ -39,7 +40,7 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
         <LengthInput
           key={ORDINALS[index]}
           fieldId={index === 0 ? measure.id : `${measure.id}.${ORDINALS[index]}`}
-          label={index === 0 ? measure.name : `${measure.name}, ${ORDINALS[index]} reading`}
+          label={index === 0 ? name : words.reading(name, words.ordinals[index])}
           value={reading}
           limits={limitsOfMeasure(measure, figure)}
           isOptional={index > 0 || readings.length > 1}
@@ -48,7 +49,7 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
           describedBy={howId}
         >
           <span className="side-name" aria-hidden="true">
-            {SHORT[ORDINALS[index]]}
+            {words.shortOrdinals[index]}
           </span>
         </LengthInput>
       ))}
@@ -59,17 +60,17 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
 
 function ReadingsVerdict({ readings }: { readonly readings: readonly number[] }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const words = useWords().measure;
+  const numbers = useNumbers();
   if (readings.length < 2) return null;
   const difference = Math.max(...readings) - Math.min(...readings);
   const mean = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
-  const apart = formatLength(difference, unit);
+  const apart = numbers.length(difference, unit);
   return difference > AGREEMENT ? (
     <p className="readings-differ" role="status">
-      {apart} apart: measure once more.
+      {words.apartOnceMore(apart)}
     </p>
   ) : (
-    <p className="sided-difference">
-      {apart} apart, mean {formatLength(mean, unit)} is used
-    </p>
+    <p className="sided-difference">{words.apartMean(apart, numbers.length(mean, unit))}</p>
   );
 }

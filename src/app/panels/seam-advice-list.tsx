@@ -1,5 +1,7 @@
 import { useRef, useState } from 'react';
 import type { WorstZone } from '../../core/pipeline/index.ts';
+import { CoreText } from './core-text.tsx';
+import { useWords } from './use-words.ts';
 import { type SeamAdvice, useActions, useApp, useServices } from './workroom-context.tsx';
 
 /** Places asked about at a time. */
@@ -26,28 +28,26 @@ interface Findings {
 export function SeamAdviceList() {
   const { findings, look, stop } = useAdvice();
   const project = useApp((state) => state.project);
+  const words = useWords().seamAdvice;
   const isReady = useApp(({ formOf, formQuality, project }) => formOf === project && formQuality === 'full');
   const isStale = findings !== null && findings.project !== project;
   return (
     <section className="seam-advice" aria-labelledby="advice-title">
-      <h3 id="advice-title">Ask for advice</h3>
-      <p className="measure-how">
-        Tries out which seam to move, or which to add, where the cloth is asked for more than it takes.
-        Nothing changes until you take it.
-      </p>
+      <h3 id="advice-title">{words.title}</h3>
+      <p className="measure-how">{words.about}</p>
       {findings?.isLooking ? (
         <div className="advice-work" role="status">
           <progress max={Math.max(1, findings.count)} value={findings.places.length} />
           {findings.count === 0
-            ? 'Looking for the places'
-            : `Place ${Math.min(findings.places.length + 1, findings.count)} of ${findings.count}`}
+            ? words.looking
+            : words.place(Math.min(findings.places.length + 1, findings.count), findings.count)}
           <button type="button" className="plain" onClick={stop}>
-            Stop looking
+            {words.stop}
           </button>
         </div>
       ) : (
         <button type="button" className="plain" disabled={!isReady} onClick={() => void look()}>
-          Look for better seams
+          {words.look}
         </button>
       )}
       {findings?.problem && (
@@ -56,11 +56,9 @@ export function SeamAdviceList() {
         </p>
       )}
       {findings && !findings.isLooking && !findings.problem && findings.count === 0 && (
-        <p role="status">Nowhere is the cloth asked for more than it takes.</p>
+        <p role="status">{words.nowhere}</p>
       )}
-      {isStale && findings.count > 0 && (
-        <p className="quiet">The seams or the body have changed since: look again.</p>
-      )}
+      {isStale && findings.count > 0 && <p className="quiet">{words.stale}</p>}
       {findings && (
         <ol className="advice-places" data-behind={isStale || undefined}>
           {findings.places.map((place) => (
@@ -74,25 +72,30 @@ export function SeamAdviceList() {
 
 function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly isStale: boolean }) {
   const actions = useActions();
+  const { seamAdvice: words, core } = useWords();
   return (
     <li
       onPointerEnter={() => actions.pointAt({ kind: 'panel', id: place.zone.panelId })}
       onPointerLeave={() => actions.pointAt(null)}
     >
-      <p className="advice-place">{place.zone.message}</p>
+      <p className="advice-place">
+        <CoreText english={place.zone.message} said={core.text(place.zone.message)} />
+      </p>
       {place.remark && <p className="quiet">{place.remark}</p>}
       {place.changes.length > 0 && (
         <ul>
           {place.changes.map(({ lines, message }) => (
             <li key={message}>
-              <p>{message}</p>
+              <p>
+                <CoreText english={message} said={core.text(message)} />
+              </p>
               <button
                 type="button"
                 className="plain"
                 disabled={isStale}
-                onClick={() => actions.setSeamLines(lines, message.split(':')[0])}
+                onClick={() => actions.setSeamLines(lines, core.text(message).split(':')[0])}
               >
-                Take this advice
+                {words.take}
               </button>
             </li>
           ))}

@@ -1,7 +1,7 @@
 import { isMarkOf, threadColour } from '../store/index.ts';
 import { LitRow } from './lit-row.tsx';
-import { fineLength } from './say-numbers.ts';
 import { ScrollableTable } from './scrollable-table.tsx';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** Both sides of every seam, and how far they and their marks differ. Pointing at a row lights the seam everywhere. */
@@ -9,27 +9,29 @@ export function SeamTable() {
   const seams = useApp((state) => state.form?.report.seams);
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
+  const { panels: stageWords, seamTable: words, core } = useWords();
+  const { fineLength, fixed } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!seams) return null;
-  const nameOf = new Map(panels?.map((panel) => [panel.id, panel.name]));
+  const nameOf = new Map(panels?.map((panel) => [panel.id, core.name(panel.name)]));
   return (
-    <ScrollableTable label="Seams">
+    <ScrollableTable label={stageWords.seams}>
       <table className="table seam-table">
         <thead>
           <tr>
-            <th scope="col">Seam</th>
-            <th scope="col">Joins</th>
+            <th scope="col">{words.seam}</th>
+            <th scope="col">{words.joins}</th>
             <th scope="col" className="number">
-              One side
+              {words.oneSide}
             </th>
             <th scope="col" className="number">
-              Other side
+              {words.otherSide}
             </th>
             <th scope="col" className="number">
-              Gap
+              {words.gap}
             </th>
             <th scope="col" className="number">
-              Marks off
+              {words.marksOff}
             </th>
           </tr>
         </thead>
@@ -44,13 +46,13 @@ export function SeamTable() {
                 <span className="seam-tag" style={{ color: threadColour(index) }}>
                   <span>{seam.letter}</span>
                 </span>
-                <span className="seam-name">{seam.name}</span>
+                <span className="seam-name">{core.name(seam.name)}</span>
               </th>
               <td className="joins">{seam.panels.map((id) => nameOf.get(id) ?? id).join(' · ')}</td>
               <td className="number">{fineLength(seam.lengthsFlat[0], unit)}</td>
               <td className="number">{fineLength(seam.lengthsFlat[1], unit)}</td>
-              <td className="number">{Math.abs(seam.lengthsFlat[0] - seam.lengthsFlat[1]).toFixed(2)} mm</td>
-              <td className="number">{seam.maxMarkGap.toFixed(2)} mm</td>
+              <td className="number">{fixed(Math.abs(seam.lengthsFlat[0] - seam.lengthsFlat[1]), 2)} mm</td>
+              <td className="number">{fixed(seam.maxMarkGap, 2)} mm</td>
             </LitRow>
           ))}
         </tbody>

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
 import { type Seam, threadColour } from '../store/index.ts';
 import { pathOf } from './piece-path.ts';
-import { fineLength } from './say-numbers.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { WalkPicture } from './walk-picture.tsx';
 import { type SeamSide, sidesOfSeam } from './walk-seam.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -22,12 +22,13 @@ export function SeamWalk({ form }: { readonly form: Form }) {
   const [chosen, setChosen] = useState<string | null>(null);
   const pair = pairs.find(({ seam }) => seam.id === chosen) ?? pairs[0];
   const actions = useActions();
+  const { walk: words, core } = useWords();
   if (!pair) return null;
   return (
     <section className="seam-walk" aria-labelledby="walk-title">
-      <h3 id="walk-title">Walk a seam</h3>
+      <h3 id="walk-title">{words.title}</h3>
       <label className="field-row">
-        <span className="measure-name">Seam</span>
+        <span className="measure-name">{words.seam}</span>
         <select
           value={pair.seam.id}
           onChange={(event) => {
@@ -37,7 +38,7 @@ export function SeamWalk({ form }: { readonly form: Form }) {
         >
           {pairs.map(({ seam, sides }) => (
             <option key={seam.id} value={seam.id}>
-              {seam.letter}: {sides[0].name} to {sides[1].name}
+              {words.option(seam.letter, core.name(sides[0].name), core.name(sides[1].name))}
             </option>
           ))}
         </select>
@@ -57,6 +58,8 @@ function Walk({ seam, sides, colour }: WalkProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const { fraction, isPlaying, setFraction, play, pause } = usePlayer(SECONDS);
   const [a, b] = sides;
+  const { walk: words, core } = useWords();
+  const { fineLength, fixed } = useNumbers();
   const lengths = sides.map(({ along }) => along[along.length - 1]);
   const outlines = useMemo(() => [pathOf(a.cutLine, true), pathOf(b.cutLine, true)] as const, [a, b]);
   return (
@@ -70,7 +73,7 @@ function Walk({ seam, sides, colour }: WalkProps) {
       />
       <div className="walk-tools">
         <button type="button" className="plain" onClick={isPlaying ? pause : play}>
-          {isPlaying ? 'Pause' : 'Play'}
+          {isPlaying ? words.pause : words.play}
         </button>
         <input
           type="range"
@@ -78,8 +81,8 @@ function Walk({ seam, sides, colour }: WalkProps) {
           max={1}
           step={0.001}
           value={fraction}
-          aria-label="Place along the seam"
-          aria-valuetext={`${fineLength(fraction * lengths[0], unit)} of ${fineLength(lengths[0], unit)}`}
+          aria-label={words.place}
+          aria-valuetext={words.of(fineLength(fraction * lengths[0], unit), fineLength(lengths[0], unit))}
           onChange={(event) => {
             pause();
             setFraction(Number(event.target.value));
@@ -87,17 +90,21 @@ function Walk({ seam, sides, colour }: WalkProps) {
         />
       </div>
       <p className="measure-how" aria-live="off">
-        {fineLength(fraction * lengths[0], unit)} along {a.name}, {fineLength(fraction * lengths[1], unit)}{' '}
-        along {b.name}. {sayMarks(a, b)}
+        {words.along(
+          fineLength(fraction * lengths[0], unit),
+          core.name(a.name),
+          fineLength(fraction * lengths[1], unit),
+          core.name(b.name),
+        )}{' '}
+        {a.marks.length === 0 ? words.noMarks : words.marks(a.marks.length, fixed(worstMark(a, b), 2))}
       </p>
     </>
   );
 }
 
-function sayMarks(a: SeamSide, b: SeamSide): string {
-  if (a.marks.length === 0) return 'No marks but the ends.';
-  const worst = Math.max(...a.marks.map((mark, k) => Math.abs(mark - (b.marks[k] ?? Number.NaN))));
-  return `${a.marks.length} marks meet within ${Math.max(0.01, worst).toFixed(2)} mm.`;
+/** How far apart the marks of both sides lie at most, in hundredths of a millimetre rounded up to one. */
+function worstMark(a: SeamSide, b: SeamSide): number {
+  return Math.max(0.01, ...a.marks.map((mark, k) => Math.abs(mark - (b.marks[k] ?? Number.NaN))));
 }
 
 /** A place between 0 and 1 that can run by itself; where motion is not wanted, playing goes in ten still steps. */

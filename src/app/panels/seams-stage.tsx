@@ -1,27 +1,24 @@
-import { formatLength } from '../../core/base/index.ts';
 import { LAYOUTS, type SeamLayout } from '../../core/seams/index.ts';
 import { threadColour } from '../store/index.ts';
 import { LayoutPicture } from './layout-picture.tsx';
 import { OwnLines } from './own-lines.tsx';
 import { PullLines } from './pull-lines.tsx';
-import { percent } from './say-numbers.ts';
 import { SeamAdviceList } from './seam-advice-list.tsx';
 import { typicalStrain } from './typical-strain.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Choosing how the body is cut into panels. */
 export function SeamsStage() {
+  const { stages, seams: words } = useWords();
   return (
     <div className="stage seams-stage">
       <header className="stage-head">
-        <h2>Seams</h2>
-        <p>
-          More seams follow the body more truly and cost more sewing. Seams pass over the bust points and
-          blades.
-        </p>
+        <h2>{stages.names.seams}</h2>
+        <p>{words.about}</p>
       </header>
       <fieldset className="layouts">
-        <legend className="visually-hidden">Seam layout</legend>
+        <legend className="visually-hidden">{words.layout}</legend>
         {LAYOUTS.map((layout) => (
           <LayoutCard key={layout.id} layout={layout} />
         ))}
@@ -39,16 +36,18 @@ function LayoutCard({ layout }: { readonly layout: SeamLayout }) {
   const chosen = useApp((state) => state.project?.seams.layout ?? LAYOUTS[0].id);
   const actions = useActions();
   const isChosen = chosen === layout.id;
+  const { core } = useWords();
+  const { name } = core.layout(layout);
   return (
     <label className="layout-card" data-chosen={isChosen || undefined}>
       <input
         type="radio"
         name="layout"
         checked={isChosen}
-        onChange={() => actions.setLayout(layout.id, layout.name.toLowerCase())}
+        onChange={() => actions.setLayout(layout.id, core.within(name))}
       />
       <LayoutPicture layout={layout} />
-      <span className="layout-name">{layout.name}</span>
+      <span className="layout-name">{name}</span>
     </label>
   );
 }
@@ -59,19 +58,22 @@ function ChosenLayout() {
   const isBehind = useApp((state) => state.formOf?.seams.layout !== state.project?.seams.layout);
   const panels = useApp((state) => state.form?.report.panels);
   const layout = LAYOUTS.find(({ id }) => id === chosen);
+  const { seams: words, core } = useWords();
+  const { percent } = useNumbers();
   if (!layout) return null;
+  const { name, description } = core.layout(layout);
   return (
     <section aria-labelledby="layout-title">
-      <h3 id="layout-title">{layout.name}</h3>
-      <p className="layout-about">{layout.description}</p>
+      <h3 id="layout-title">{name}</h3>
+      <p className="layout-about">{description}</p>
       {panels && !isBehind && (
         <dl className="numbers">
           <div>
-            <dt>Pieces</dt>
+            <dt>{words.pieces}</dt>
             <dd>{panels.length}</dd>
           </div>
           <div>
-            <dt>Typical strain on this body</dt>
+            <dt>{words.typical}</dt>
             <dd>{percent(typicalStrain(panels), 2)}</dd>
           </div>
         </dl>
@@ -85,10 +87,12 @@ function SeamList() {
   const highlight = useApp((state) => state.highlight);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const actions = useActions();
+  const { seams: words, core } = useWords();
+  const numbers = useNumbers();
   if (!seams) return null;
   return (
     <section aria-labelledby="seam-list-title">
-      <h3 id="seam-list-title">Seams on the body</h3>
+      <h3 id="seam-list-title">{words.list}</h3>
       <ul className="seam-list">
         {seams.map((seam, index) => (
           <li
@@ -100,8 +104,8 @@ function SeamList() {
             <span className="seam-tag" style={{ color: threadColour(index) }}>
               <span>{seam.letter}</span>
             </span>
-            <span className="seam-name">{seam.name}</span>
-            <span className="number">{formatLength(seam.length3d, unit)}</span>
+            <span className="seam-name">{core.name(seam.name)}</span>
+            <span className="number">{numbers.length(seam.length3d, unit)}</span>
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
-import { formatLength } from '../../core/base/index.ts';
+import type { Numbers, Words } from '../language/index.ts';
 import { type Section, sectionOfMesh } from '../store/index.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 const MARGIN = 12;
@@ -11,17 +12,19 @@ export function SectionView() {
   const chosen = useApp((state) => state.sectionZ);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const actions = useActions();
+  const words = useWords().section;
+  const numbers = useNumbers();
   const [low, high] = useMemo(() => (form ? heightsOf(form.closedMesh.positions) : [0, 0]), [form]);
   const waist = form?.body.levels.find(({ id }) => id === 'waist')?.z ?? 0;
   const z = Math.min(high - 1, Math.max(low + 1, chosen ?? waist));
   const section = useMemo(() => (form ? sectionOfMesh(form.closedMesh, z) : null), [form, z]);
   if (!form) return null;
-  const place = sayHeight(z - waist, unit);
+  const place = sayHeight(z - waist, unit, words, numbers);
   return (
     <section className="section-view" aria-labelledby="section-title">
-      <h3 id="section-title">Cut level at any height</h3>
+      <h3 id="section-title">{words.title}</h3>
       <label className="section-slider">
-        <span>Height</span>
+        <span>{words.height}</span>
         <input
           type="range"
           min={Math.ceil(low + 1)}
@@ -39,8 +42,8 @@ export function SectionView() {
           <dl className="numbers">
             {(['girth', 'width', 'depth'] as const).map((id) => (
               <div key={id}>
-                <dt>{id === 'girth' ? 'Girth, taut' : id === 'width' ? 'Width' : 'Depth'}</dt>
-                <dd>{formatLength(section[id], unit)}</dd>
+                <dt>{words[id]}</dt>
+                <dd>{numbers.length(section[id], unit)}</dd>
               </div>
             ))}
           </dl>
@@ -48,21 +51,22 @@ export function SectionView() {
       )}
       {chosen !== null && (
         <button type="button" className="section-off" onClick={() => actions.cutAt(null)}>
-          Take the line off the body
+          {words.takeOff}
         </button>
       )}
     </section>
   );
 }
 
-function sayHeight(mm: number, unit: 'cm' | 'in'): string {
-  if (Math.abs(mm) < 0.5) return 'at the waist';
-  return `${formatLength(Math.abs(mm), unit)} ${mm > 0 ? 'above' : 'below'} the waist`;
+function sayHeight(mm: number, unit: 'cm' | 'in', words: Words['section'], numbers: Numbers): string {
+  if (Math.abs(mm) < 0.5) return words.atWaist;
+  return (mm > 0 ? words.aboveWaist : words.belowWaist)(numbers.length(Math.abs(mm), unit));
 }
 
 /** From above, the front down, as the person stands before you. */
 function SectionOutline({ section }: { readonly section: Section }) {
   const { stretches } = section;
+  const words = useWords().section;
   const { d, viewBox } = useMemo(() => {
     let path = '';
     let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
@@ -79,10 +83,10 @@ function SectionOutline({ section }: { readonly section: Section }) {
   }, [stretches]);
   return (
     <figure className="section-outline">
-      <svg viewBox={viewBox} role="img" aria-label="Outline of the section, from above">
+      <svg viewBox={viewBox} role="img" aria-label={words.outline}>
         <path d={d} />
       </svg>
-      <figcaption>front</figcaption>
+      <figcaption>{words.front}</figcaption>
     </figure>
   );
 }

@@ -1,5 +1,6 @@
 import { SHAPE_CATEGORIES, type ShapeCategory } from '../../core/body/index.ts';
 import { ShapePicture } from './shape-picture.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** One choice per question; a number from a file is kept and shown as it is. */
@@ -16,12 +17,14 @@ export function ShapeChoices() {
 function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
   const value = useApp((state) => state.project?.body.shape?.[category.id]);
   const actions = useActions();
+  const { core } = useWords();
+  const { name, why } = core.category(category);
   const choiceIds = category.choices.map(({ id }) => id);
-  const choose = (id: string) => actions.setShape(category.id, id, category.name.toLowerCase());
+  const choose = (id: string) => actions.setShape(category.id, id, core.within(name));
   return (
     <fieldset className="shape-choice">
-      <legend>{category.name}</legend>
-      <p className="measure-how">{category.why}</p>
+      <legend>{name}</legend>
+      <p className="measure-how">{why}</p>
       <div className="choice-row">
         {category.choices.map((choice) => (
           <label key={choice.id}>
@@ -33,7 +36,7 @@ function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
             />
             <span>
               <ShapePicture categoryId={category.id} choiceId={choice.id} choiceIds={choiceIds} />
-              {choice.name}
+              {core.choice(category, choice)}
             </span>
           </label>
         ))}

@@ -1,24 +1,14 @@
 import { useEffect, useRef } from 'react';
 import { type AppState, STAGES, type Stage } from '../store/index.ts';
-import { percent } from './say-numbers.ts';
 import { typicalStrain } from './typical-strain.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
-
-const NAMES: Readonly<Record<Stage, string>> = {
-  tape: 'Tape',
-  body: 'Body',
-  seams: 'Seams',
-  panels: 'Panels',
-  inside: 'Inside',
-  cutting: 'Cutting',
-  making: 'Making',
-  checking: 'Checking',
-};
 
 /** The stages along one thread, in the order of the work, free to jump. Each says how it stands. */
 export function StageThread() {
   const stage = useApp((state) => state.stage);
   const actions = useActions();
+  const words = useWords().stages;
   const list = useRef<HTMLOListElement>(null);
   // On a phone the thread is longer than the page is wide.
   // biome-ignore lint/correctness/useExhaustiveDependencies: another stage is to be seen
@@ -27,7 +17,7 @@ export function StageThread() {
     current?.scrollIntoView({ inline: 'center', block: 'nearest' });
   }, [stage]);
   return (
-    <nav className="stage-thread" aria-label="Stages">
+    <nav className="stage-thread" aria-label={words.list}>
       <ol ref={list}>
         {STAGES.map((id) => (
           <li key={id}>
@@ -37,7 +27,7 @@ export function StageThread() {
               onClick={() => actions.goTo(id)}
             >
               <span className="knot" aria-hidden="true" />
-              <span className="stage-name">{NAMES[id]}</span>
+              <span className="stage-name">{words.names[id]}</span>
               <StageStanding stage={id} />
             </button>
           </li>
@@ -54,31 +44,33 @@ function StageStanding({ stage }: { readonly stage: Stage }) {
 
 const STANDINGS: Readonly<Record<Stage, (state: AppState) => string>> = {
   tape: (state) => {
+    const { toMend, measured } = state.words.stages;
     const count = Object.keys(state.project?.body.measures ?? {}).length;
     const doubtful = Object.values(state.drafts).filter((draft) => draft.message !== '').length;
-    return doubtful > 0 ? `${doubtful} to mend` : `${count} measured`;
+    return doubtful > 0 ? toMend(doubtful) : measured(count);
   },
   body: (state) => {
     const tapes = state.form?.report.tapes ?? [];
     const conflicts = tapes.filter((tape) => tape.status === 'conflict').length;
     if (!state.form) return '';
-    return conflicts === 0 ? 'every tape met' : `${conflicts} in conflict`;
+    return conflicts === 0 ? state.words.stages.everyTapeMet : state.words.stages.inConflict(conflicts);
   },
-  seams: (state) => (state.form ? `${state.form.shell.seams.length} seams` : ''),
+  seams: ({ form, words }) => (form ? words.stages.seams(form.shell.seams.length) : ''),
   panels: (state) => {
     const panels = state.form?.report.panels ?? [];
     if (panels.length === 0) return '';
-    return `${panels.length} pieces, ${percent(typicalStrain(panels))}`;
+    return state.words.stages.pieces(panels.length, state.numbers.percent(typicalStrain(panels)));
   },
-  inside: (state) => (state.form?.inside ? `${state.form.inside.pieces.length} parts` : ''),
-  cutting: ({ form }) => (form ? `${form.pieces.length + (form.inside?.pieces.length ?? 0)} to cut` : ''),
-  making: ({ form, project }) => {
+  inside: ({ form, words }) => (form?.inside ? words.stages.parts(form.inside.pieces.length) : ''),
+  cutting: ({ form, words }) =>
+    form ? words.stages.toCut(form.pieces.length + (form.inside?.pieces.length ?? 0)) : '',
+  making: ({ form, project, words }) => {
     const steps = form?.workshop?.steps ?? [];
     const done = steps.filter(({ id }) => project?.making?.done.includes(id)).length;
-    return steps.length === 0 ? '' : `${done} of ${steps.length} done`;
+    return steps.length === 0 ? '' : words.stages.done(done, steps.length);
   },
-  checking: ({ project }) => {
+  checking: ({ project, words }) => {
     const count = project?.checking?.entries.length ?? 0;
-    return count === 0 ? 'not measured' : `measured ${count === 1 ? 'once' : `${count} times`}`;
+    return count === 0 ? words.stages.notMeasured : words.stages.measuredTimes(count);
   },
 };

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { isFormBehind } from '../store/index.ts';
+import { useWords } from './use-words.ts';
 import { useApp, useServices } from './workroom-context.tsx';
 
 const PATIENCE_MS = 500;
@@ -11,30 +12,30 @@ export function StatusLine() {
   const triangles = useApp((state) => state.form?.report.body.triangles ?? 0);
   const keptAt = useApp((state) => state.keptAt);
   const services = useServices();
+  const { status: words, core } = useWords();
   const isLong = useIsLasting(work !== null);
   return (
     <footer className="status-line">
       <p className="status-work" role="status">
         {work && isLong ? (
           <>
-            <progress max={1} value={work.fraction} aria-label="Progress" />
-            <span>{work.what || 'Working it out'}…</span>
+            <progress max={1} value={work.fraction} aria-label={words.progress} />
+            <span>{work.what ? core.text(work.what) : words.working}…</span>
           </>
         ) : (
-          <span>{isBehind || !triangles ? 'Rough shape' : 'Up to date'}</span>
+          <span>{isBehind || !triangles ? words.rough : words.upToDate}</span>
         )}
       </p>
       {work && isLong && (
         <button type="button" onClick={services.stopWork}>
-          Stop
+          {words.stop}
         </button>
       )}
       <button type="button" className="problem" onClick={services.saveProblemReport}>
-        Save a problem report
+        {words.problem}
       </button>
       <p className="status-promise">
-        {keptAt === null ? 'Not kept in this browser yet.' : 'Kept in this browser.'} Nothing leaves this
-        computer.
+        {keptAt === null ? words.notKept : words.kept} {words.promise}
       </p>
     </footer>
   );

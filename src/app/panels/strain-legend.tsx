@@ -1,10 +1,12 @@
 import { STRAIN_LIMIT, strainCss } from '../store/index.ts';
+import { useWords } from './use-words.ts';
 
 const STEPS = 21;
 
 /** The key to the strain colours, in per cent. */
 export function StrainLegend() {
   const strains = Array.from({ length: STEPS }, (_, i) => ((i / (STEPS - 1)) * 2 - 1) * STRAIN_LIMIT);
+  const words = useWords().picture;
   const limit = (STRAIN_LIMIT * 100).toFixed(0);
   return (
     <figure className="strain-legend">
@@ -14,9 +16,9 @@ export function StrainLegend() {
         ))}
       </svg>
       <figcaption>
-        <span>−{limit} % cloth must shrink</span>
+        <span>{words.shrink(limit)}</span>
         <span>0</span>
-        <span>cloth must stretch +{limit} %</span>
+        <span>{words.stretch(limit)}</span>
       </figcaption>
     </figure>
   );

@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
 import type { Form } from '../../core/pipeline/index.ts';
+import type { Words } from '../language/index.ts';
 import { probeStrain } from './probe-strain.ts';
-import { signedPercent } from './say-numbers.ts';
+import { useNumbers, useWords } from './use-words.ts';
 
 /** A place on a flat piece, in the piece's own plane, mm, y up. */
 export interface PieceSpot {
@@ -13,13 +14,12 @@ export interface PieceSpot {
 /** What the cloth must do under the pointer, in words; keeps its height while nothing is pointed at. */
 export function StrainReadout({ form, spot }: { readonly form: Form; readonly spot: PieceSpot | null }) {
   const found = useMemo(() => spot && probeStrain(form, spot.index, spot.x, spot.y), [form, spot]);
-  if (!spot || !found) {
-    return <p className="strain-readout">Point at the cloth to read its strain.</p>;
-  }
+  const { flat: words, core } = useWords();
+  if (!spot || !found) return <p className="strain-readout">{words.probe}</p>;
   const { major, minor, direction } = found;
   return (
     <p className="strain-readout">
-      <span className="readout-piece">{form.pieces[spot.index]?.name}</span>
+      <span className="readout-piece">{core.name(form.pieces[spot.index]?.name ?? '')}</span>
       <StrainSay strain={major} angle={direction} />
       <StrainSay strain={minor} angle={direction + Math.PI / 2} />
     </p>
@@ -27,6 +27,8 @@ export function StrainReadout({ form, spot }: { readonly form: Form; readonly sp
 }
 
 function StrainSay({ strain, angle }: { readonly strain: number; readonly angle: number }) {
+  const words = useWords().flat;
+  const { signedPercent } = useNumbers();
   const turn = (-angle * 180) / Math.PI;
   return (
     <span className="readout-way">
@@ -36,14 +38,14 @@ function StrainSay({ strain, angle }: { readonly strain: number; readonly angle:
           transform={`rotate(${turn.toFixed(0)})`}
         />
       </svg>
-      {signedPercent(strain)} {sayStrain(strain)}
+      {signedPercent(strain)} {sayStrain(strain, words)}
     </span>
   );
 }
 
-function sayStrain(strain: number): string {
-  if (Math.abs(strain) < 0.0005) return 'lies as it is';
-  return strain < 0 ? 'must shrink' : 'must stretch';
+function sayStrain(strain: number, words: Words['flat']): string {
+  if (Math.abs(strain) < 0.0005) return words.asItIs;
+  return strain < 0 ? words.mustShrink : words.mustStretch;
 }
 
 interface StrainCrossProps {

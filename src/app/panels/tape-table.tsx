@@ -1,29 +1,32 @@
-import { formatLength } from '../../core/base/index.ts';
 import { findMeasure } from '../../core/body/index.ts';
 import type { ReportTape } from '../../core/pipeline/index.ts';
+import type { Words } from '../language/index.ts';
 import { isTapeLit } from '../store/index.ts';
 import { LitRow } from './lit-row.tsx';
-import { signedLength } from './say-numbers.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 /** Every tape: asked for, read off the body, and the difference. Pointing at a row lights the tape. */
 export function TapeTable() {
   const tapes = useApp((state) => state.form?.report.tapes);
   const highlight = useApp((state) => state.highlight);
+  const words = useWords();
+  const { tapeTable } = words;
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!tapes) return null;
   return (
     <table className="table tape-table">
       <thead>
         <tr>
-          <th scope="col">Tape</th>
+          <th scope="col">{tapeTable.tape}</th>
           <th scope="col" className="number">
-            Asked
+            {tapeTable.asked}
           </th>
           <th scope="col" className="number">
-            Body
+            {tapeTable.body}
           </th>
-          <th scope="col">Standing</th>
+          <th scope="col">{tapeTable.standing}</th>
         </tr>
       </thead>
       <tbody>
@@ -34,9 +37,11 @@ export function TapeTable() {
             points={{ kind: 'tape', id: tape.id }}
             isLit={isTapeLit(highlight, tape.id)}
           >
-            <th scope="row">{nameOfTape(tape.id)}</th>
-            <td className="number">{tape.status === 'estimated' ? '–' : formatLength(tape.target, unit)}</td>
-            <td className="number">{formatLength(tape.got, unit)}</td>
+            <th scope="row">{nameOfTape(tape.id, words)}</th>
+            <td className="number">
+              {tape.status === 'estimated' ? '–' : numbers.length(tape.target, unit)}
+            </td>
+            <td className="number">{numbers.length(tape.got, unit)}</td>
             <td className="standing">
               <Standing tape={tape} />
             </td>
@@ -49,13 +54,18 @@ export function TapeTable() {
 
 function Standing({ tape }: { readonly tape: ReportTape }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  if (tape.status === 'met') return 'met';
-  if (tape.status === 'conflict') return `conflict, ${signedLength(tape.got - tape.target, unit)}`;
-  return tape.spread ? `estimate ± ${formatLength(tape.spread, unit, { bare: true })}` : 'estimate';
+  const words = useWords().tapeTable;
+  const numbers = useNumbers();
+  if (tape.status === 'met') return words.met;
+  if (tape.status === 'conflict') return words.conflict(numbers.signedLength(tape.got - tape.target, unit));
+  return tape.spread
+    ? words.estimateWithin(numbers.length(tape.spread, unit, { bare: true }))
+    : words.estimate;
 }
 
-function nameOfTape(id: string): string {
+function nameOfTape(id: string, { core, tapeTable }: Words): string {
   const [measureId, side] = id.split('.');
-  const name = findMeasure(measureId)?.name ?? measureId;
-  return side ? `${name}, ${side}` : name;
+  const measure = findMeasure(measureId);
+  const name = measure ? core.measure(measure).name : measureId;
+  return side === 'left' || side === 'right' ? tapeTable.sided[side](name) : name;
 }

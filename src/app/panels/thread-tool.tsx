@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
-import { formatLength } from '../../core/base/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import { type BodyPlace, layThread, namedPlaces } from '../store/index.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** A thread laid over the body between two places: how long it is, and how far they are apart. */
@@ -9,26 +9,26 @@ export function ThreadTool() {
   const form = useApp((state) => state.form);
   const thread = useApp((state) => state.thread);
   const actions = useActions();
+  const words = useWords().thread;
   if (!form) return null;
   const { from, to, isPicking } = thread;
   return (
     <section className="thread-tool" aria-labelledby="thread-title">
-      <h3 id="thread-title">Lay a thread</h3>
-      <p className="measure-how">
-        {isPicking
-          ? from && !to
-            ? 'Now click where the thread ends.'
-            : 'Click on the body where the thread begins.'
-          : 'The shortest way over the surface between two places you choose.'}
-      </p>
+      <h3 id="thread-title">{words.title}</h3>
+      <p className="measure-how">{isPicking ? (from && !to ? words.pickTo : words.pickFrom) : words.about}</p>
       <div className="thread-ends">
         <EndChoice
           form={form}
-          label="From"
+          label={words.from}
           place={from}
           onPlace={(place) => actions.setThread({ from: place })}
         />
-        <EndChoice form={form} label="To" place={to} onPlace={(place) => actions.setThread({ to: place })} />
+        <EndChoice
+          form={form}
+          label={words.to}
+          place={to}
+          onPlace={(place) => actions.setThread({ to: place })}
+        />
       </div>
       <div className="thread-buttons">
         <button
@@ -39,11 +39,11 @@ export function ThreadTool() {
             actions.setThread(isPicking ? { isPicking: false } : { from: null, to: null, isPicking: true })
           }
         >
-          Point on the body
+          {words.point}
         </button>
         {(from || to) && (
           <button type="button" onClick={() => actions.setThread({ from: null, to: null, isPicking: false })}>
-            Take it off
+            {words.takeOff}
           </button>
         )}
       </div>
@@ -60,26 +60,27 @@ interface EndChoiceProps {
 }
 
 function EndChoice({ form, label, place, onPlace }: EndChoiceProps) {
+  const { thread: words, places: names } = useWords();
   const places = useMemo(() => namedPlaces(form), [form]);
   return (
     <label>
       <span>{label}</span>
       <select
-        value={place === null ? '' : place.name || 'pointed'}
+        value={place === null ? '' : (place.id ?? 'pointed')}
         onChange={(event) => {
-          const chosen = places.find(({ name }) => name === event.target.value);
+          const chosen = places.find(({ id }) => id === event.target.value);
           if (chosen) onPlace(chosen);
         }}
       >
         {place === null && (
           <option value="" disabled>
-            a place…
+            {words.place}
           </option>
         )}
-        {place?.name === '' && <option value="pointed">where you pointed</option>}
-        {places.map(({ name }) => (
-          <option key={name} value={name}>
-            {name}
+        {place?.id === null && <option value="pointed">{words.pointed}</option>}
+        {places.map(({ id }) => (
+          <option key={id} value={id ?? ''}>
+            {id && names[id]}
           </option>
         ))}
       </select>
@@ -95,17 +96,19 @@ interface ThreadLengthsProps {
 
 function ThreadLengths({ form, from, to }: ThreadLengthsProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const words = useWords().thread;
+  const numbers = useNumbers();
   const laid = useMemo(() => layThread(form, from, to), [form, from, to]);
-  if (!laid) return <p className="quiet">No thread reaches from one to the other.</p>;
+  if (!laid) return <p className="quiet">{words.noWay}</p>;
   return (
     <dl className="numbers" aria-live="polite">
       <div>
-        <dt>Over the surface</dt>
-        <dd>{formatLength(laid.over, unit)}</dd>
+        <dt>{words.over}</dt>
+        <dd>{numbers.length(laid.over, unit)}</dd>
       </div>
       <div>
-        <dt>Straight through</dt>
-        <dd>{formatLength(laid.straight, unit)}</dd>
+        <dt>{words.straight}</dt>
+        <dd>{numbers.length(laid.straight, unit)}</dd>
       </div>
     </dl>
   );

@@ -4,6 +4,7 @@ import { DemoGallery } from './demo-gallery.tsx';
 import { EarlierStates } from './earlier-states.tsx';
 import { Icon } from './icon.tsx';
 import { openFile } from './open-file.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
 
 /** Name, files, undo and redo, units and light. */
@@ -28,13 +29,14 @@ export function TopBar() {
 function ProjectName() {
   const name = useApp((state) => state.project?.name ?? '');
   const actions = useActions();
+  const words = useWords().top;
   return (
     <label className="project-name">
-      <span className="visually-hidden">Name of this project</span>
+      <span className="visually-hidden">{words.projectName}</span>
       <input
         value={name}
         maxLength={200}
-        placeholder="Untitled"
+        placeholder={words.untitled}
         spellCheck={false}
         onFocus={actions.beginEdit}
         onBlur={actions.endEdit}
@@ -50,33 +52,35 @@ function FileTools() {
   const input = useRef<HTMLInputElement>(null);
   const services = useServices();
   const actions = useActions();
+  const allWords = useWords();
+  const words = allWords.top;
   return (
     <div className="tool-group">
       <button type="button" onClick={() => setIsGalleryOpen(true)}>
-        <Icon name="bodies" /> <span>Demo bodies</span>
+        <Icon name="bodies" /> <span>{words.demoBodies}</span>
       </button>
       <button type="button" onClick={() => input.current?.click()}>
-        <Icon name="open" /> <span>Open</span>
+        <Icon name="open" /> <span>{words.open}</span>
       </button>
       <input
         ref={input}
         type="file"
         accept=".json,application/json"
         hidden
-        aria-label="Open a project file"
+        aria-label={words.openFile}
         onChange={(event) => {
           const file = event.target.files?.[0];
           event.target.value = '';
-          if (file) void openFile(file, services, actions);
+          if (file) void openFile(file, services, actions, allWords);
         }}
       />
       <button type="button" onClick={() => void services.saveProject()}>
-        <Icon name="save" /> <span>Save</span>
+        <Icon name="save" /> <span>{words.save}</span>
       </button>
       <button
         type="button"
-        aria-label="Bodies and earlier states"
-        title="Bodies and earlier states"
+        aria-label={words.earlier}
+        title={words.earlier}
         onClick={() => setIsEarlierOpen(true)}
       >
         <Icon name="earlier" />
@@ -90,12 +94,13 @@ function FileTools() {
 function HistoryTools() {
   const actions = useActions();
   const { undo, redo } = useHistory();
+  const words = useWords().top;
   return (
     <div className="tool-group">
       <button
         type="button"
-        aria-label={undo ? `Undo: ${undo}` : 'Undo'}
-        title={undo ? `Undo: ${undo}` : 'Nothing to undo'}
+        aria-label={undo ? words.undoStep(undo) : words.undo}
+        title={undo ? words.undoStep(undo) : words.nothingToUndo}
         disabled={undo === null}
         onClick={actions.undo}
       >
@@ -103,8 +108,8 @@ function HistoryTools() {
       </button>
       <button
         type="button"
-        aria-label={redo ? `Redo: ${redo}` : 'Redo'}
-        title={redo ? `Redo: ${redo}` : 'Nothing to redo'}
+        aria-label={redo ? words.redoStep(redo) : words.redo}
+        title={redo ? words.redoStep(redo) : words.nothingToRedo}
         disabled={redo === null}
         onClick={actions.redo}
       >
@@ -116,10 +121,11 @@ function HistoryTools() {
 
 function UnitSwitch() {
   const units = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const words = useWords().top;
   const actions = useActions();
   return (
     <fieldset className="segments">
-      <legend className="visually-hidden">Units</legend>
+      <legend className="visually-hidden">{words.units}</legend>
       {(['cm', 'in'] as const).map((unit) => (
         <label key={unit}>
           <input
@@ -127,7 +133,7 @@ function UnitSwitch() {
             name="units"
             checked={units === unit}
             onChange={() => actions.setUnits(unit)}
-            aria-label={unit === 'cm' ? 'Centimetres' : 'Inches'}
+            aria-label={unit === 'cm' ? words.centimetres : words.inches}
           />
           <span>{unit}</span>
         </label>
@@ -137,21 +143,17 @@ function UnitSwitch() {
 }
 
 const NEXT_THEME: Readonly<Record<Theme, Theme>> = { system: 'light', light: 'dark', dark: 'system' };
-const THEME_NAMES: Readonly<Record<Theme, string>> = {
-  system: 'as this computer',
-  light: 'light',
-  dark: 'dark',
-};
 
 function ThemeSwitch() {
   const theme = useApp((state) => state.theme);
+  const words = useWords().top;
   const actions = useActions();
   return (
     <button
       type="button"
       className="icon-only"
-      aria-label={`Light: ${THEME_NAMES[theme]}. Change to ${THEME_NAMES[NEXT_THEME[theme]]}`}
-      title={`Light: ${THEME_NAMES[theme]}`}
+      aria-label={words.changeLight(words.themes[theme], words.themes[NEXT_THEME[theme]])}
+      title={words.light(words.themes[theme])}
       onClick={() => actions.setTheme(NEXT_THEME[theme])}
     >
       <Icon name={theme === 'system' ? 'lamp' : theme === 'light' ? 'sun' : 'moon'} />

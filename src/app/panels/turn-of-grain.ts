@@ -1,3 +1,5 @@
+import type { Numbers, Words } from '../language/index.ts';
+
 /** Turns of a grain in degrees from upright, positive to the left as the piece is seen. */
 
 /** A dragged turn this near to upright, to the bias or to crosswise jumps there, degrees. */
@@ -23,11 +25,11 @@ export function turnByKey(turn: number, key: string, isStepped: boolean): number
   return by === undefined ? null : Math.max(-MOST_TURN, Math.min(MOST_TURN, turn + by));
 }
 
-export function sayTurn(deg: number): string {
+export function sayTurn(deg: number, words: Words['grain'], numbers: Pick<Numbers, 'plain'>): string {
   const size = Number(Math.abs(deg).toFixed(1));
-  if (size === 0) return 'upright';
-  if (size === MOST_TURN) return 'crosswise';
-  return `${size}° to the ${deg > 0 ? 'left' : 'right'}`;
+  if (size === 0) return words.saysUpright;
+  if (size === MOST_TURN) return words.saysCrosswise;
+  return (deg > 0 ? words.toTheLeft : words.toTheRight)(numbers.plain(size, 1));
 }
 
 export const radiansOf = (deg: number): number => (deg / 180) * Math.PI;

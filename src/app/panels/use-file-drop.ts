@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { photoSideOf } from '../store/index.ts';
 import { openFile } from './open-file.ts';
+import { useWords } from './use-words.ts';
 import { useActions, useServices, useWorkroom } from './workroom-context.tsx';
 
 /** Opens a project file, or lays a photo under the body, when it is dropped anywhere on the page; true while one is held over it. */
@@ -8,6 +9,7 @@ export function useFileDrop(): boolean {
   const services = useServices();
   const actions = useActions();
   const { store } = useWorkroom();
+  const words = useWords();
   const [isOver, setIsOver] = useState(false);
   useEffect(() => {
     const hasFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
@@ -26,7 +28,7 @@ export function useFileDrop(): boolean {
       const file = event.dataTransfer?.files[0];
       if (file?.type.startsWith('image/')) {
         void services.addPhoto(file, photoSideOf(store.getState().view.name) ?? 'front');
-      } else if (file) void openFile(file, services, actions);
+      } else if (file) void openFile(file, services, actions, words);
     };
     window.addEventListener('dragover', onOver);
     window.addEventListener('dragleave', onLeave);
@@ -36,6 +38,6 @@ export function useFileDrop(): boolean {
       window.removeEventListener('dragleave', onLeave);
       window.removeEventListener('drop', onDrop);
     };
-  }, [services, actions, store]);
+  }, [services, actions, store, words]);
   return isOver;
 }

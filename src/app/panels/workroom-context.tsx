@@ -5,6 +5,7 @@ import type { Body } from '../../core/body/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { WorstZone } from '../../core/pipeline/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
+import type { Language } from '../language/index.ts';
 import {
   type Actions,
   type AppState,
@@ -109,6 +110,8 @@ export interface Services {
   savePicture(picture: Blob): void;
   /** What someone who mends this program needs to know, saved as a file; nothing is sent. */
   saveProblemReport(): void;
+  /** Changes the language; tells when it cannot be fetched. */
+  speak(language: Language): Promise<void>;
   stopWork(): void;
   makeAgain(): void;
 }

@@ -15,6 +15,7 @@ import { TapeStage } from './tape-stage.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useFileDrop } from './use-file-drop.ts';
 import { useShortcuts } from './use-shortcuts.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 const STAGE_VIEWS = {
@@ -37,12 +38,17 @@ interface WorkroomProps {
 export function Workroom({ scene }: WorkroomProps) {
   const stage = useApp((state) => state.stage);
   const theme = useApp((state) => state.theme);
+  const locale = useNumbers().locale;
+  const words = useWords().top;
   const hasProject = useApp((state) => state.project !== null);
   const isDropping = useFileDrop();
   useShortcuts();
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
+  useEffect(() => {
+    document.documentElement.lang = locale;
+  }, [locale]);
   const work = useRef<HTMLElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another stage begins at its top
   useLayoutEffect(() => {
@@ -53,18 +59,18 @@ export function Workroom({ scene }: WorkroomProps) {
   return (
     <div className="workroom" data-stage={stage} data-dropping={isDropping || undefined}>
       <a className="skip" href="#work">
-        Skip to the work
+        {words.skip}
       </a>
       <TopBar />
       <StageThread />
       <NoticeBar />
       <main id="work" ref={work} className="work" tabIndex={-1}>
-        {hasProject ? <StageView /> : <p className="quiet">Opening…</p>}
+        {hasProject ? <StageView /> : <p className="quiet">{words.opening}</p>}
       </main>
       <BodyFrame scene={scene} />
       <StatusLine />
       <PrintList />
-      {isDropping && <div className="drop-cover">Let go to open the project or photo</div>}
+      {isDropping && <div className="drop-cover">{words.drop}</div>}
     </div>
   );
 }

@@ -108,7 +108,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const drag = (panelId: string, event: ThreeEvent<PointerEvent>) => {
     const to = placeOnPanel(form, panelId, event);
     if (to && drawing && pencil.held) {
-      const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP);
+      const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words);
       actions.holdDrawnPoint(pencil.held.index, point);
       return;
     }
@@ -120,9 +120,12 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const picksThread = stage === 'body' && thread.isPicking;
   const pick = (panelId: string, event: ThreeEvent<MouseEvent>) => {
     const to = placeOnPanel(form, panelId, event);
-    if (picksThread) actions.pickThreadEnd({ at: event.point.toArray(), name: '' });
+    if (picksThread) actions.pickThreadEnd({ at: event.point.toArray(), id: null });
     else if (to && drawing)
-      actions.addDrawnPoint(drawing, catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP));
+      actions.addDrawnPoint(
+        drawing,
+        catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words),
+      );
   };
 
   return (

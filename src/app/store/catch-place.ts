@@ -2,6 +2,7 @@ import { surfaceOfBody } from '../../core/body/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import { bridgeHollows, type SnapKind, snapPoint, USUAL_BRIDGING } from '../../core/seams/index.ts';
+import type { Words } from '../language/index.ts';
 import type { DrawnKind, DrawnPoint } from './types.ts';
 
 const KINDS: Readonly<Record<DrawnKind, readonly SnapKind[]>> = {
@@ -19,24 +20,34 @@ export function catchPlace(
   kind: DrawnKind,
   place: { readonly u: number; readonly v: number },
   within: number,
+  { catches, core }: Pick<Words, 'catches' | 'core'>,
 ): DrawnPoint {
   const surface = surfaceOfBody(form.body);
   const caught = snapPoint(surface, form.body, place, { within, kinds: KINDS[kind], shell: form.shell });
   if (kind === 'region' && caught.isMirrored) {
     if (!surface.isMirrorSymmetric) return { ...place, caughtOn: '' };
-    return { u: Math.PI - caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id) };
+    return {
+      u: Math.PI - caught.u,
+      v: caught.v,
+      caughtOn: sayCaught(caught.kind, caught.id, catches, core.name),
+    };
   }
-  return { u: caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id) };
+  return { u: caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id, catches, core.name) };
 }
 
 /** What a point caught on in words; empty for nothing. */
-export function sayCaught(kind: SnapKind, id: string): string {
-  const words = id.replace(/([A-Z])/g, ' $1').toLowerCase();
+export function sayCaught(
+  kind: SnapKind,
+  id: string,
+  say: Words['catches'],
+  nameOf: Words['core']['name'],
+): string {
+  const name = nameOf(id.replace(/([A-Z])/g, ' $1').toLowerCase());
   if (kind === 'none') return '';
-  if (kind === 'centre') return `the centre ${id}`;
-  if (kind === 'armhole') return 'the armhole';
-  if (kind === 'level') return `the ${words} level`;
-  return kind === 'line' ? `the line “${words}”` : `the ${words}`;
+  if (kind === 'centre') return id === 'front' ? say.centre.front : say.centre.back;
+  if (kind === 'armhole') return say.armhole;
+  if (kind === 'level') return say.level(name);
+  return kind === 'line' ? say.line(name) : say.landmark(name);
 }
 
 /** The surface points are drawn on: the body with its hollows bridged as the project says. */

@@ -1,6 +1,7 @@
 import { type TemporalState, temporal } from 'zundo';
 import type { StoreApi } from 'zustand/vanilla';
 import { createStore } from 'zustand/vanilla';
+import { createNumbers, english } from '../language/index.ts';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
@@ -38,6 +39,9 @@ const initialState: AppState = {
   drawn: { region: [], line: [] },
   pencil: { isDown: false, chosen: null, held: null },
   theme: 'system',
+  language: 'en',
+  words: english,
+  numbers: createNumbers('en'),
   notice: null,
   keptAt: null,
 };

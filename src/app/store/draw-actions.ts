@@ -23,20 +23,21 @@ export function createDrawActions(store: AppStore): DrawActions {
     store.setState(({ pencil }) => ({ pencil: { ...pencil, ...change } }));
   const set = (kind: DrawnKind, points: readonly DrawnPoint[], step: string) =>
     store.setState(({ drawn }) => ({ drawn: { ...drawn, [kind]: points }, step }));
+  const say = () => store.getState().words.steps;
   const pointsOf = (kind: DrawnKind) => store.getState().drawn[kind];
 
   const actions: DrawActions = {
     setPencil,
     addDrawnPoint(kind, point) {
       const points = pointsOf(kind);
-      set(kind, [...points, point], `Draw point ${points.length + 1} of the ${kind}`);
+      set(kind, [...points, point], say().drawPoint[kind](points.length + 1));
       setPencil({ chosen: points.length });
     },
     moveDrawnPoint(kind, index, point) {
       const points = pointsOf(kind);
       const before = points[index];
       if (!before || (before.u === point.u && before.v === point.v)) return;
-      const step = `Move point ${index + 1} of the ${kind}`;
+      const step = say().movePoint[kind](index + 1);
       const isMore = store.getState().step === step && store.temporal.getState().futureStates.length === 0;
       if (isMore) store.temporal.getState().pause();
       set(
@@ -48,11 +49,11 @@ export function createDrawActions(store: AppStore): DrawActions {
     },
     removeDrawnPoint(kind, index) {
       const rest = pointsOf(kind).filter((_, i) => i !== index);
-      set(kind, rest, `Leave out point ${index + 1} of the ${kind}`);
+      set(kind, rest, say().leavePoint[kind](index + 1));
       setPencil({ chosen: rest.length > 0 ? Math.min(index, rest.length - 1) : null });
     },
     clearDrawn(kind) {
-      if (pointsOf(kind).length > 0) set(kind, [], `Wipe the ${kind} away`);
+      if (pointsOf(kind).length > 0) set(kind, [], say().wipe[kind]);
       setPencil({ chosen: null });
     },
     holdDrawnPoint: (index, point) => setPencil({ held: { index, point }, chosen: index }),

@@ -60,6 +60,7 @@ export function createEditActions(store: AppStore): EditActions {
   let isGrouping = false;
   let hasGroupChanged = false;
 
+  const say = () => store.getState().words.steps;
   const endEdit = () => {
     isGrouping = false;
     hasGroupChanged = false;
@@ -96,74 +97,74 @@ export function createEditActions(store: AppStore): EditActions {
       });
     },
     renameProject: (name) =>
-      change('Rename', (project) => (project.name === name ? project : { ...project, name })),
+      change(say().rename, (project) => (project.name === name ? project : { ...project, name })),
     setUnits: (displayUnits) =>
-      change(displayUnits === 'cm' ? 'Show centimetres' : 'Show inches', (project) =>
+      change(say().showUnits[displayUnits], (project) =>
         project.displayUnits === displayUnits ? project : { ...project, displayUnits },
       ),
-    setFigure: (figure) => changeBody('Change figure', { figure }),
+    setFigure: (figure) => changeBody(say().figure, { figure }),
     setMeasure: (id, value, label) =>
-      change(value === null ? `Clear ${label}` : `Set ${label}`, (project) => {
+      change(value === null ? say().clear(label) : say().set(label), (project) => {
         const measures = withEntry(project.body.measures, id, value);
         if (measures === project.body.measures) return project;
         return { ...project, body: withReadings({ ...project.body, measures }, id, []) };
       }),
     setReadings: (id, readings, label) =>
-      change(`Set ${label}`, ({ body, ...project }) => {
+      change(say().set(label), ({ body, ...project }) => {
         const mean = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
         const measures = readings.length === 0 ? body.measures : { ...body.measures, [id]: mean };
         return { ...project, body: withReadings({ ...body, measures }, id, readings) };
       }),
     setShape: (id, value, label) =>
-      change(`Set ${label}`, (project) => {
+      change(say().set(label), (project) => {
         const before = project.body.shape ?? {};
         const shape = withEntry(before, id, value);
         return shape === before ? project : { ...project, body: { ...project.body, shape } };
       }),
     setLayout: (layout, label) =>
-      change(`Use ${label}`, (project) =>
+      change(say().layout(label), (project) =>
         project.seams.layout === layout && project.seams.lines === undefined
           ? project
           : { ...project, seams: withoutLines({ ...project.seams, layout }) },
       ),
     setAllowance: (allowance) =>
-      change('Set seam allowance', (project) =>
+      change(say().seamAllowance, (project) =>
         project.cloth.allowance === allowance
           ? project
           : { ...project, cloth: { ...project.cloth, allowance } },
       ),
     setCloth: (wishes, label) =>
-      change(`Set ${label}`, (project) => {
+      change(say().set(label), (project) => {
         const cloth = withChanges(project.cloth, wishes);
         return cloth === project.cloth ? project : { ...project, cloth };
       }),
     setGrain: (turns, label) =>
-      change(`Turn the grain of ${label}`, (project) => {
+      change(say().grain(label), (project) => {
         const entries = Object.entries({ ...project.cloth.grain, ...turns }).filter(([, turn]) => turn !== 0);
         const grain = entries.length > 0 ? Object.fromEntries(entries) : undefined;
         const cloth = withChanges<Project['cloth']>(project.cloth, { grain });
         return cloth === project.cloth ? project : { ...project, cloth };
       }),
     setCutting: (wishes, label) =>
-      change(`Set ${label}`, (project) => {
+      change(say().set(label), (project) => {
         const cutting = withChanges(project.cutting, wishes);
         return cutting === project.cutting ? project : { ...project, cutting };
       }),
     setDone: (stepId, isDone, label) =>
-      change(isDone ? `Done: ${label}` : `Not done: ${label}`, (project) => {
+      change(isDone ? say().done(label) : say().notDone(label), (project) => {
         const others = (project.making?.done ?? []).filter((id) => id !== stepId);
         return { ...project, making: { done: isDone ? [...others, stepId] : others } };
       }),
     setChecking: (entries, label) =>
-      change(`Set ${label}`, (project) => ({ ...project, checking: { entries } })),
+      change(say().set(label), (project) => ({ ...project, checking: { entries } })),
     setLengthBlend: (lengthBlend) =>
-      change('Set seam lengths', (project) =>
+      change(say().seamLengths, (project) =>
         project.seams.lengthBlend === lengthBlend
           ? project
           : { ...project, seams: { ...project.seams, lengthBlend } },
       ),
     setInside: (id, mm, label) =>
-      change(`Set ${label}`, (project) => {
+      change(say().set(label), (project) => {
         const { [id]: before, ...others } = project.inside;
         if ((before ?? null) === mm) return project;
         return { ...project, inside: mm === null ? others : { ...others, [id]: mm } };

@@ -5,6 +5,7 @@ export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
+export { keepLanguage, readKeptLanguage } from './keep-language.ts';
 export { keepPhotos } from './keep-photos.ts';
 export {
   type EarlierState,

@@ -1,7 +1,7 @@
 import { surfaceOfBody } from '../../core/body/index.ts';
 import { locateOnMesh, positionOnMesh, traceShortestPath } from '../../core/mesh/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
-import type { BodyPlace } from './types.ts';
+import type { BodyPlace, PlaceId } from './types.ts';
 
 /** A thread between two places: over the surface, and straight through. mm. */
 export interface LaidThread {
@@ -34,43 +34,43 @@ export function layThread(form: Form, from: BodyPlace, to: BodyPlace): LaidThrea
   return thread;
 }
 
-const NAMED_PLACES = [
-  ['neckFront', 'Neck, front'],
-  ['neckBack', 'Neck, back'],
-  ['neckSideRight', 'Neck, right side'],
-  ['neckSideLeft', 'Neck, left side'],
-  ['shoulderPointRight', 'Shoulder point, right'],
-  ['shoulderPointLeft', 'Shoulder point, left'],
-  ['armpitRight', 'Armpit, right'],
-  ['armpitLeft', 'Armpit, left'],
-  ['bustPointRight', 'Bust point, right'],
-  ['bustPointLeft', 'Bust point, left'],
-  ['waistCentreFront', 'Waist, centre front'],
-  ['waistCentreBack', 'Waist, centre back'],
-  ['baseCentreFront', 'Base, centre front'],
-  ['baseCentreBack', 'Base, centre back'],
-] as const;
+const NAMED_PLACES: readonly PlaceId[] = [
+  'neckFront',
+  'neckBack',
+  'neckSideRight',
+  'neckSideLeft',
+  'shoulderPointRight',
+  'shoulderPointLeft',
+  'armpitRight',
+  'armpitLeft',
+  'bustPointRight',
+  'bustPointLeft',
+  'waistCentreFront',
+  'waistCentreBack',
+  'baseCentreFront',
+  'baseCentreBack',
+];
 
 /** Places with a name, so that a thread can be laid without pointing. */
 export function namedPlaces(form: Form): readonly BodyPlace[] {
   const surface = surfaceOfBody(form.body);
-  return namedChartPlaces(form).map(({ name, u, v }) => {
+  return namedChartPlaces(form).map(({ id, u, v }) => {
     const [x, y, z] = surface.evaluate(Float64Array.of(u, v));
-    return { name, at: [x, y, z] as const };
+    return { id, at: [x, y, z] as const };
   });
 }
 
 /** The same in the body's chart. */
-export function namedChartPlaces(form: Form): readonly { name: string; u: number; v: number }[] {
+export function namedChartPlaces(form: Form): readonly { id: PlaceId; u: number; v: number }[] {
   const landmarks = form.body.landmarks as Readonly<Record<string, { u: number; v: number } | undefined>>;
   const waist = form.body.levels.find(({ id }) => id === 'waist');
-  return NAMED_PLACES.flatMap(([id, name]) => {
+  return NAMED_PLACES.flatMap((id) => {
     const chart =
       landmarks[id] ??
       (waist && id.startsWith('waist')
         ? { u: id.endsWith('Front') ? Math.PI / 2 : -Math.PI / 2, v: waist.v }
         : undefined);
-    return chart ? [{ name, u: chart.u, v: chart.v }] : [];
+    return chart ? [{ id, u: chart.u, v: chart.v }] : [];
   });
 }
 

@@ -3,6 +3,7 @@ import { surfaceOfBody } from '../../core/body/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
 import { type SeamAnchor, type SeamLine, type SnapKind, snapPoint } from '../../core/seams/index.ts';
+import type { Words } from '../language/index.ts';
 import type { DrawnPoint } from './types.ts';
 
 /** An end this near to an edge, a seam or the armhole is meant to lie on it, mm. */
@@ -21,18 +22,19 @@ export function lineFromPoints(
   form: Form,
   points: readonly DrawnPoint[],
   known: readonly SeamLine[],
+  words: Words['ownLines'],
 ): Result<SeamLine> {
-  if (points.length < 2) return fault('A seam needs two points or more.');
+  if (points.length < 2) return fault(words.fewPoints);
   let number = 1;
   while (known.some(({ id }) => id === `own${number}`)) number++;
-  const named = { id: `own${number}`, name: `own line ${number}`, side: 'right' } as const;
+  const named = { id: `own${number}`, name: words.ownLine(number), side: 'right' } as const;
   const around = Math.max(...points.map(({ u }) => u)) - Math.min(...points.map(({ u }) => u));
   const rise = Math.max(...points.map(({ v }) => v)) - Math.min(...points.map(({ v }) => v));
   const ends = (ordered: readonly DrawnPoint[], isLevel: boolean) =>
     [ordered[0]!, ordered[ordered.length - 1]!].map((point) => endAt(form, point, isLevel));
   if (rise < LEVEL_SLOPE * RADIUS * around) {
     const [from, to] = ends(points, true);
-    if (!from || !to) return fault(LEVEL_ENDS);
+    if (!from || !to) return fault(words.levelEnds);
     const anchor = anchorAt(form, points[0]!, ['level'], 1);
     return success({
       ...named,
@@ -42,15 +44,10 @@ export function lineFromPoints(
   }
   const rising = points.toSorted((a, b) => a.v - b.v);
   const [low, high] = ends(rising, false);
-  if (!low || !high) return fault(UPRIGHT_ENDS);
+  if (!low || !high) return fault(words.uprightEnds);
   const inner = rising.slice(1, -1).map((point) => anchorAt(form, point, ['landmark', 'level'], 1));
   return success({ ...named, through: [low, ...inner, high] });
 }
-
-const UPRIGHT_ENDS =
-  'Both ends must lie on something: the base, the neck, the armhole or another seam. Drag the end onto it.';
-const LEVEL_ENDS =
-  'Both ends of a level seam must lie on another seam, a centre or the armhole. Drag the end onto it.';
 
 function fault(message: string): Result<never> {
   return failure([{ code: 'line-not-drawn', path: 'seams.lines', message, severity: 'error' }]);

@@ -21,6 +21,7 @@ export interface SeamActions {
 export function createSeamActions(store: AppStore): SeamActions {
   const change = (part: Partial<ReturnType<AppStore['getState']>['seamWork']>) =>
     store.setState(({ seamWork }) => ({ seamWork: { ...seamWork, ...part } }));
+  const say = () => store.getState().words;
   const setSeamLines = (lines: readonly SeamLine[], step: string): Project | null => {
     const { project } = store.getState();
     if (!project) return null;
@@ -44,7 +45,10 @@ export function createSeamActions(store: AppStore): SeamActions {
       change({ preview, refusal: '' });
       if (!pull.isLast || seamWork.pull !== pull) return;
       const line = preview.lines.find(({ id }) => id === pull.lineId);
-      const base = setSeamLines(preview.lines, `Move ${line?.name ?? 'seam'}`);
+      const base = setSeamLines(
+        preview.lines,
+        line ? say().steps.moveLine(say().core.name(line.name)) : say().steps.moveSeam,
+      );
       change({ pull: null, base });
     },
     refusePull(refusal, pull) {
@@ -56,7 +60,9 @@ export function createSeamActions(store: AppStore): SeamActions {
       // The last place that could be sewn stays, if there was one.
       const hasMoved = seamWork.preview?.snapped !== undefined && seamWork.preview.lines !== undefined;
       const base =
-        hasMoved && seamWork.preview ? setSeamLines(seamWork.preview.lines, 'Move seam') : seamWork.base;
+        hasMoved && seamWork.preview
+          ? setSeamLines(seamWork.preview.lines, say().steps.moveSeam)
+          : seamWork.base;
       change({ refusal, pull: null, base });
     },
     setSeamLines: (lines, step) => void setSeamLines(lines, step),

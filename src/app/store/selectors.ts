@@ -31,8 +31,8 @@ export function tapesOfMeasure(state: AppState, id: string): readonly TapeReadin
 /** Names of the steps undo and redo would take back or repeat; null when there is none. */
 export function historyOf(store: AppStore): { undo: string | null; redo: string | null } {
   const { pastStates, futureStates } = store.temporal.getState();
-  const { step, drafts } = store.getState();
-  const undo = Object.keys(drafts).length > 0 ? 'what cannot be used' : pastStates.length > 0 ? step : null;
+  const { step, drafts, words } = store.getState();
+  const undo = Object.keys(drafts).length > 0 ? words.steps.unusable : pastStates.length > 0 ? step : null;
   return {
     undo,
     redo: futureStates.at(-1)?.step ?? null,

@@ -3,6 +3,7 @@ import type { Body } from '../../core/body/index.ts';
 import type { Form, SeamPreview } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
+import type { Language, Numbers, Words } from '../language/index.ts';
 
 export const STAGES = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting', 'making', 'checking'] as const;
 export type Stage = (typeof STAGES)[number];
@@ -49,11 +50,14 @@ export interface Ghost {
   readonly body: Body;
 }
 
+/** A place on the body that has a name. */
+export type PlaceId = keyof Words['places'];
+
 /** A place on the body, mm. */
 export interface BodyPlace {
   readonly at: readonly [number, number, number];
-  /** Empty when it was pointed at. */
-  readonly name: string;
+  /** Null when it was pointed at. */
+  readonly id: PlaceId | null;
 }
 
 /** A thread being laid over the body from one place to another. */
@@ -199,6 +203,10 @@ export interface AppState {
   readonly pencil: Pencil;
   readonly seamWork: SeamWork;
   readonly theme: Theme;
+  readonly language: Language;
+  /** All that is said, in the present language. */
+  readonly words: Words;
+  readonly numbers: Numbers;
   readonly notice: Notice | null;
   /** When the project was last kept in this browser; null when it could not be. */
   readonly keptAt: number | null;

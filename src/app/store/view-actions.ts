@@ -1,3 +1,4 @@
+import type { Language, Numbers, Words } from '../language/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type {
   BodyPlace,
@@ -25,6 +26,7 @@ export interface ViewActions {
   pickThreadEnd(place: BodyPlace): void;
   setThread(change: Partial<Thread>): void;
   setTheme(theme: Theme): void;
+  speak(language: Language, words: Words, numbers: Numbers): void;
   /** `null` when the field's text is usable again. */
   setDraft(fieldId: string, draft: Draft | null): void;
   tell(notice: Notice | null): void;
@@ -56,6 +58,7 @@ export function createViewActions(store: AppStore): ViewActions {
       })),
     setThread: (change) => store.setState(({ thread }) => ({ thread: { ...thread, ...change } })),
     setTheme: (theme) => store.setState({ theme }),
+    speak: (language, words, numbers) => store.setState({ language, words, numbers }),
     setDraft: (fieldId, draft) =>
       store.setState((state) => {
         const { [fieldId]: _dropped, ...others } = state.drafts;

@@ -1,0 +1,59 @@
+import { type DisplayUnit, formatLength, type LengthFormat } from '../../core/base/index.ts';
+
+/** Numbers as they are written in one place of the world. Lengths are given in mm and strains as fractions. */
+export interface Numbers {
+  /** BCP 47. */
+  readonly locale: string;
+  /** A text of ours with a point in its numbers, with the decimal mark of the place. */
+  mark(text: string): string;
+  length(mm: number, unit: DisplayUnit, format?: LengthFormat): string;
+  /** With its sign, true minus included. */
+  signedLength(mm: number, unit: DisplayUnit): string;
+  /** Seam lengths are compared to a tenth of a millimetre, so they are shown in more detail than tapes. */
+  fineLength(mm: number, unit: DisplayUnit): string;
+  /** A fraction as a percentage, `1.2 %`. */
+  percent(fraction: number, decimals?: number): string;
+  signedPercent(fraction: number, decimals?: number): string;
+  fixed(value: number, decimals: number): string;
+  /** Only the decimals it has. */
+  plain(value: number, mostDecimals: number): string;
+  /** A whole number, thousands set apart. */
+  count(value: number): string;
+  /** A day and time, milliseconds since 1970. */
+  time(at: number): string;
+}
+
+/** How numbers are written under `locale`, a tag of BCP 47, by the browser's own tables (ECMA-402). */
+export function createNumbers(locale: string): Numbers {
+  const parts = new Intl.NumberFormat(locale).formatToParts(1.5);
+  const decimal = parts.find(({ type }) => type === 'decimal')?.value ?? '.';
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+  const times = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  // Rounding stays with the core, so that the app shows the same digits as files and command line.
+  const mark = (text: string) => text.replace(/(\d)\.(?=\d)/g, `$1${decimal}`);
+  const fixed = (value: number, decimals: number) => mark(value.toFixed(decimals));
+  const length: Numbers['length'] = (mm, unit, format = {}) => mark(formatLength(mm, unit, format));
+  return {
+    locale,
+    mark,
+    length,
+    fixed,
+    signedLength(mm, unit) {
+      const text = length(Math.abs(mm), unit);
+      if (!/[1-9]/.test(text)) return `0 ${unit}`;
+      return `${mm < 0 ? '−' : '+'}${text}`;
+    },
+    fineLength: (mm, unit) => (unit === 'cm' ? `${fixed(mm / 10, 2)} cm` : `${fixed(mm / 25.4, 3)} in`),
+    percent: (fraction, decimals = 1) =>
+      Number.isFinite(fraction) ? `${fixed(fraction * 100, decimals)} %` : '–',
+    signedPercent(fraction, decimals = 1) {
+      if (!Number.isFinite(fraction)) return '–';
+      const text = Math.abs(fraction * 100).toFixed(decimals);
+      if (Number(text) === 0) return `${mark(text)} %`;
+      return `${fraction < 0 ? '−' : '+'}${mark(text)} %`;
+    },
+    plain: (value, mostDecimals) => mark(`${Number(value.toFixed(mostDecimals))}`),
+    count: (value) => whole.format(value),
+    time: (at) => times.format(at),
+  };
+}
