@@ -7,9 +7,13 @@ import type { Division, Joint } from './types.ts';
 const REACH = 4.5;
 const LABEL = 4;
 const WORDS = 2.6;
-/** Room kept round a diamond: along the joint, and across it for the labels. */
-const ALONG = 7;
-const ACROSS = 12;
+/** Room kept round a diamond, along the joint and across it: with its number and some air, tightly, without the number, none. */
+const ROOMS = [
+  { along: 7, across: 12 },
+  { along: 5, across: REACH + LABEL + 1.2 },
+  { along: 5, across: REACH + 0.5 },
+  { along: 5, across: 0 },
+] as const;
 
 /** Places of the two diamonds of a joint, as distances along the drawing's axis. */
 export interface JointMarks {
@@ -35,17 +39,19 @@ export function placeJointMarks(
     const at: number[] = [];
     for (const share of [0.22, 0.78]) {
       const wanted = border.low + share * (border.high - border.low);
-      const place = [ACROSS, REACH + 0.5, 0]
-        .map((across) => nearestFree(division, joint, maps, border, wanted, across, at, isAllowed))
-        .find((found) => found !== undefined);
+      const place = ROOMS.map((room) =>
+        nearestFree(division, joint, maps, border, wanted, room, at, isAllowed),
+      ).find((found) => found !== undefined);
       const chosen = place ?? wanted;
       at.push(chosen);
       for (const tile of [joint.first, joint.second])
-        takeRectangle(maps[tile], boxAt(border.position, chosen, ACROSS, joint.isUpright));
+        takeRectangle(maps[tile], boxAt(border.position, chosen, ROOMS[0], joint.isUpright));
     }
     return { joint, at, words: placeWords(joint, maps[joint.second], border, at) };
   });
 }
+
+type Room = (typeof ROOMS)[number];
 
 interface Border {
   readonly position: number;
@@ -59,10 +65,10 @@ function borderOf(cell: Rectangle, isUpright: boolean): Border {
     : { position: cell.maxY, low: cell.minX, high: cell.maxX };
 }
 
-function boxAt(position: number, along: number, across: number, isUpright: boolean): Rectangle {
+function boxAt(position: number, at: number, { along, across }: Room, isUpright: boolean): Rectangle {
   return isUpright
-    ? { minX: position - across, minY: along - ALONG, maxX: position + across, maxY: along + ALONG }
-    : { minX: along - ALONG, minY: position - across, maxX: along + ALONG, maxY: position + across };
+    ? { minX: position - across, minY: at - along, maxX: position + across, maxY: at + along }
+    : { minX: at - along, minY: position - across, maxX: at + along, maxY: position + across };
 }
 
 function nearestFree(
@@ -71,21 +77,21 @@ function nearestFree(
   maps: readonly FreeMap[],
   border: Border,
   wanted: number,
-  across: number,
+  room: Room,
   others: readonly number[],
   isAllowed: (x: number, y: number) => boolean,
 ): number | undefined {
   const reach = (border.high - border.low) / 2;
   for (let shift = 0; shift <= reach; shift += 2) {
     for (const along of shift === 0 ? [wanted] : [wanted - shift, wanted + shift]) {
-      if (along < border.low + ALONG || along > border.high - ALONG) continue;
-      if (others.some((other) => Math.abs(other - along) < 4 * ALONG)) continue;
+      if (along < border.low + room.along || along > border.high - room.along) continue;
+      if (others.some((other) => Math.abs(other - along) < 4 * ROOMS[0].along)) continue;
       const ends = joint.isUpright
         ? [-REACH, REACH].map((shift) => isAllowed(border.position, along + shift))
         : [-REACH, REACH].map((shift) => isAllowed(along + shift, border.position));
       if (ends.includes(false)) continue;
-      if (across === 0) return along;
-      const box = boxAt(border.position, along, across, joint.isUpright);
+      if (room.across === 0) return along;
+      const box = boxAt(border.position, along, room, joint.isUpright);
       const isClear = [joint.first, joint.second].every((tile) =>
         isFree(maps[tile], intersect(box, tiles[tile].cell)),
       );
@@ -115,7 +121,7 @@ function freeForWords(
   const half = measureText(words, WORDS) / 2;
   for (let shift = 0; shift + half < (border.high - border.low) / 2; shift += 3) {
     for (const along of [middle - shift, middle + shift]) {
-      if (at.some((mark) => Math.abs(mark - along) < half + ALONG)) continue;
+      if (at.some((mark) => Math.abs(mark - along) < half + ROOMS[0].along)) continue;
       const [a, b] = [border.position + 0.5, border.position + 1.5 + WORDS];
       const box = joint.isUpright
         ? { minX: a, minY: along - half, maxX: b, maxY: along + half }

@@ -6,6 +6,8 @@ import type { Division } from './types.ts';
 const BAR = 50;
 const BIG = 14;
 const SMALL = 3;
+/** Air round a page's name where there is room, so that nobody reads it with the words beside it, mm. */
+const AIR = 6;
 
 /** The page's name in a free place, and a 50 mm bar up the page; drawing coordinates. */
 export function drawNameInside({ tiles }: Division, index: number, map: FreeMap): DrawingItem[] {
@@ -13,7 +15,8 @@ export function drawNameInside({ tiles }: Division, index: number, map: FreeMap)
   const items: DrawingItem[] = [];
   const width = measureText(name, BIG) + 4;
   const [x, y] = [(cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY) / 2];
-  const place = findFree(map, width, BIG + 4, x, y);
+  const airy = findFree(map, width + 2 * AIR, BIG + 4 + 2 * AIR, x, y);
+  const place = airy ? { x: airy.x + AIR, y: airy.y + AIR } : findFree(map, width, BIG + 4, x, y);
   if (place) {
     takeRectangle(map, { minX: place.x, minY: place.y, maxX: place.x + width, maxY: place.y + BIG + 4 });
     items.push(makeText(place.x + width / 2, place.y + 2 + 0.8 * BIG, name, BIG, { anchor: 'middle' }));
