@@ -66,6 +66,19 @@ describe('lettering of a whole form', () => {
     });
   }
 
+  it('names every piece on the piece, small wrist plates and their covers too', () => {
+    const armed = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
+    const average = parseProject(readFileSync(armed, 'utf8'));
+    if (!average.ok) throw new Error(armed);
+    const form = pipeline.makeForm(average.value, { targetTriangles: 2000 });
+    if (!form.ok) throw new Error(form.issues[0].message);
+    expect(form.value.report.issues.filter(({ code }) => code === 'label-without-room')).toEqual([]);
+    const inner = form.value.inside!.pieces;
+    expect(inner.filter(({ id }) => id.startsWith('wrist-plate')).length).toBe(6);
+    for (const { name, texts } of [...form.value.pieces, ...inner])
+      expect(texts.map(({ text }) => text).join(' ')).toContain(name);
+  });
+
   it('fits on a printed page: no label is longer than 120 mm where letters of 4 mm or more are', () => {
     const form = pipeline.makeForm(project.value, { targetTriangles: 3000 });
     if (!form.ok) throw new Error(form.issues[0].message);

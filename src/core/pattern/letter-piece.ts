@@ -171,20 +171,26 @@ function chooseGrain(drafted: DraftedLines, taken: Taken): GrainChoice {
   }
   const wordings = wordLabel(input, info, allowances);
 
+  const places = findGrainPlaces(forGrain, heightOf(cutLine));
+  const word = input.grainWord ?? 'grain';
   let best: GrainChoice | null = null;
-  for (const grainLine of findGrainPlaces(forGrain, heightOf(cutLine))) {
-    best = letterAround(input, grainLine, open, wordings, taken, best) ?? best;
+  for (const grainLine of places) {
+    best = letterAround(input, grainLine, word, open, wordings, taken, best) ?? best;
     const rank = best?.label?.rank;
     if (rank && !rank.isShort && rank.size >= LARGE_LABEL && best?.unnamedLevels.length === 0) break;
   }
+  // A piece without its name is worse than an arrow without a word.
+  for (const grainLine of best?.label === null ? places : [])
+    best = letterAround(input, grainLine, '', open, wordings, taken, best) ?? best;
   const none = { grainLine: new Float64Array(0), texts: [], unnamedLevels: [], label: null };
-  return best ?? letterAround(input, none.grainLine, open, wordings, taken, null) ?? none;
+  return best ?? letterAround(input, none.grainLine, '', open, wordings, taken, null) ?? none;
 }
 
-/** Level names and label round one grain line; null when that is no better than the `best` so far. */
+/** Level names and label round one grain line with its word, if any; null when that is no better than the `best` so far. */
 function letterAround(
   input: PieceInput,
   grainLine: Float64Array,
+  grainWord: string,
   open: CellGrid,
   wordings: readonly Wording[],
   taken: Taken,
@@ -204,7 +210,7 @@ function letterAround(
   // 1. The word beside the grain line, names on the level lines.
   if (grainLine.length > 0) {
     takeLine(grid, grainLine, false, GRAIN_CLEARANCE);
-    const word = wordGrain(grainLine, local, input.grainWord ?? 'grain');
+    const word = grainWord && wordGrain(grainLine, local, grainWord);
     if (word) put(word);
   }
   const unnamedLevels: string[] = [];

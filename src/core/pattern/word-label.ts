@@ -21,6 +21,7 @@ const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'ce
 /** Longest rows of the folded wordings, in characters. */
 const FOLDED = 22;
 const FOLDED_SHORT = 15;
+const FOLDED_NAME = 9;
 
 /** One wording of the label: its rows, the first of which is the piece's name. */
 export interface Wording {
@@ -56,6 +57,9 @@ export function wordLabel(
     { rows: tall.flatMap((row) => foldRow(row, FOLDED)), isShort: false },
     { rows: short, isShort: true },
     { rows: short.flatMap((row) => foldRow(row, FOLDED_SHORT)), isShort: true },
+    // The name alone, on what is hardly larger than it.
+    { rows: foldRow(input.name, FOLDED_SHORT), isShort: true },
+    { rows: foldRow(input.name, FOLDED_NAME), isShort: true },
   ].map(({ rows, isShort }) => ({ rows: rows.filter((row) => row.trim() !== ''), isShort }));
 }
 

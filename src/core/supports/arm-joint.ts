@@ -1,11 +1,13 @@
-import { formatLength, type Issue } from '../base/index.ts';
-import { measureDistanceToPolyline } from '../math/index.ts';
+import type { Issue } from '../base/index.ts';
+import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { PieceLine } from '../pattern/index.ts';
 import { makeOval } from './make-oval.ts';
 import type { InsideOptions } from './types.ts';
 
 /** Board kept between a magnet's seat and the plate's edge or the peg's hole, mm. Ours. */
 const SEAT_MARGIN = 8;
+/** The thinnest magnet the file takes, mm. */
+const LEAST_MAGNET = 4;
 /** Play of seat and hole on the diameter, mm. */
 const PLAY = 0.3;
 
@@ -14,10 +16,18 @@ export interface ArmJoint {
   readonly issues: readonly Issue[];
 }
 
+/** A magnet's seat on the plate's upright axis, and the board left beside it. mm. */
+interface Seat {
+  readonly y: number;
+  readonly toEdge: number;
+  readonly toPeg: number;
+}
+
 /**
  * Holes in an armhole plate (ring n × 2, up is up): a peg in the middle carries the arm, two magnets over and under it
  * locate it. The arm's own plate is this one's mirror image, so that the two patterns agree face to face by construction.
- * Issues: `magnet-near-cut` with the board that is left.
+ * A magnet that would come too near the edge moves towards the peg, at most until it has as much board on either side.
+ * Issues: `magnet-near-cut` and `peg-near-cut` with the board that is left and what would fit.
  */
 export function makeArmJoint(ring: Float64Array, side: 'right' | 'left', options: InsideOptions): ArmJoint {
   const peg = (options.pegDiameter ?? 12) / 2 + PLAY / 2;
@@ -26,31 +36,68 @@ export function makeArmJoint(ring: Float64Array, side: 'right' | 'left', options
   const ys = ring.filter((_, i) => i % 2 === 1);
   const x = 0.5 * (Math.min(...xs) + Math.max(...xs));
   const y = 0.5 * (Math.min(...ys) + Math.max(...ys));
-  const away = peg + magnet + Math.max(SEAT_MARGIN + 4, 0.16 * (Math.max(...ys) - Math.min(...ys)));
-  const seats = [y + away, y - away];
-  const issues = seats.flatMap((seat): Issue[] => {
-    const left = measureDistanceToPolyline(ring, true, x, seat) - magnet;
-    if (left >= SEAT_MARGIN) return [];
-    const message = `The magnets of the ${side} arm leave ${Math.max(0, left).toFixed(1)} mm of board to the edge of the armhole plate; ${SEAT_MARGIN} mm are needed. Take magnets smaller than ${formatLength(2 * magnet, 'cm')} or a thinner peg.`;
-    return [
-      {
-        code: 'magnet-near-cut',
-        path: 'magnetDiameter',
-        message,
-        severity: 'error',
-        measured: left,
-        limit: SEAT_MARGIN,
-      },
-    ];
-  });
+  const usual = Math.max(SEAT_MARGIN + 4, 0.16 * (Math.max(...ys) - Math.min(...ys)));
+  const seatOn = (sign: 1 | -1): Seat => {
+    const at = (toPeg: number): Seat => {
+      const seat = y + sign * (peg + toPeg + magnet);
+      return { y: seat, toPeg, toEdge: boardTo(ring, x, seat) - magnet };
+    };
+    return at(usual).toEdge >= SEAT_MARGIN ? at(usual) : betweenPegAndEdge(at, usual, magnet);
+  };
+  const seats = [seatOn(1), seatOn(-1)];
   return {
     holes: [
       { id: 'peg', name: 'peg', points: makeOval(x, y, peg, peg) },
-      { id: 'magnet-up', name: 'magnet up', points: makeOval(x, seats[0], magnet, magnet) },
-      { id: 'magnet-down', name: 'magnet down', points: makeOval(x, seats[1], magnet, magnet) },
+      { id: 'magnet-up', name: 'magnet up', points: makeOval(x, seats[0].y, magnet, magnet) },
+      { id: 'magnet-down', name: 'magnet down', points: makeOval(x, seats[1].y, magnet, magnet) },
     ],
-    issues: issues.slice(0, 1),
+    issues: [...checkPeg(boardTo(ring, x, y) - peg, side, peg), ...checkSeats(seats, side, magnet)],
   };
+}
+
+/** From a point to the plate's edge, mm; negative outside it. */
+function boardTo(ring: Float64Array, x: number, y: number): number {
+  const distance = measureDistanceToPolyline(ring, true, x, y);
+  return isInsidePolygon(ring, x, y) ? distance : -distance;
+}
+
+/** The seat with as much board to the peg's hole as to the edge; bisection to a thousandth of a millimetre. */
+function betweenPegAndEdge(at: (toPeg: number) => Seat, usual: number, magnet: number): Seat {
+  let [low, high] = [-2 * magnet, usual];
+  while (high - low > 1e-3) {
+    const middle = 0.5 * (low + high);
+    if (at(middle).toEdge > middle) low = middle;
+    else high = middle;
+  }
+  return at(low);
+}
+
+function checkSeats(seats: readonly Seat[], side: 'right' | 'left', magnet: number): Issue[] {
+  const board = ({ toEdge, toPeg }: Seat): number => Math.min(toEdge, toPeg);
+  const worst = board(seats[0]) < board(seats[1]) ? seats[0] : seats[1];
+  const measured = board(worst);
+  if (measured >= SEAT_MARGIN) return [];
+  const most = Math.floor(2 * magnet - PLAY + worst.toEdge + worst.toPeg - 2 * SEAT_MARGIN);
+  const remedy =
+    most >= LEAST_MAGNET
+      ? `Take magnets of ${most} mm at most, or a thinner peg.`
+      : 'There is no room for magnets beside this peg: take a thinner peg, or hang the arm by a strap.';
+  const message = `The magnets of the ${side} arm, ${(2 * magnet - PLAY).toFixed(0)} mm, leave ${wordBoard(worst.toEdge)} of board to the edge of the armhole plate and ${wordBoard(worst.toPeg)} to the peg's hole; ${SEAT_MARGIN} mm are needed at both. ${remedy}`;
+  const path = 'magnetDiameter';
+  return [{ code: 'magnet-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
+}
+
+function checkPeg(measured: number, side: 'right' | 'left', peg: number): Issue[] {
+  if (measured >= SEAT_MARGIN) return [];
+  const most = Math.max(0, Math.floor(2 * (peg + measured - SEAT_MARGIN) - PLAY));
+  const message = `The peg of the ${side} arm, ${(2 * peg - PLAY).toFixed(0)} mm, leaves ${wordBoard(measured)} of board to the edge of the armhole plate; ${SEAT_MARGIN} mm are needed. Take a peg of ${most} mm at most.`;
+  const path = 'pegDiameter';
+  return [{ code: 'peg-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
+}
+
+/** None left is said so: the hole cuts into what is beside it. */
+function wordBoard(mm: number): string {
+  return mm > 0 ? `${mm.toFixed(1)} mm` : 'nothing';
 }
 
 /** Pole that faces outwards. Right and left differ, so that a swapped arm is pushed off. */

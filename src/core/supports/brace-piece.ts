@@ -1,4 +1,6 @@
+import type { Issue } from '../base/index.ts';
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
+import { checkOpenings } from './check-openings.ts';
 import { lengthOnLine } from './inside-lines.ts';
 import type { BraceRung, DesignedBrace, InsideForm, InsideLine, InsideSeam } from './types.ts';
 import { type FlatStrip, unrollStrip } from './unroll-strip.ts';
@@ -6,14 +8,14 @@ import { type Passage, placeOpenings, type WebOpening } from './web-openings.ts'
 
 /**
  * A web, tie or strap as a flat piece: its upright edges are as long as the flat seams they are sewn to, mark for mark,
- * its width at every height the designed one. `passages`: where straps pass through it.
+ * its width at every height the designed one. `passages`: where straps pass through it. Issues as `checkOpenings`.
  */
 export function braceInput(
   brace: DesignedBrace,
   form: InsideForm,
   sleeveLetter: string,
   passages: readonly Passage[],
-): PieceInput {
+): { readonly input: PieceInput; readonly issues: readonly Issue[] } {
   const { rungs, from, to } = brace;
   const strip = layBrace(brace);
   const openings = placeOpenings(brace, strip, passages);
@@ -25,7 +27,7 @@ export function braceInput(
     const points = Float64Array.from((isReversed ? ends.reverse() : ends).flat());
     return { kind: 'opening', id, letter: '', points, marks: [], bodyHalf: 'front' };
   };
-  return {
+  const input: PieceInput = {
     id: brace.id,
     name: brace.name,
     side: brace.side,
@@ -49,6 +51,7 @@ export function braceInput(
           })),
         }),
   };
+  return { input, issues: checkOpenings(brace, strip, openings) };
 }
 
 function layBrace({ rungs, from, to }: DesignedBrace): FlatStrip {

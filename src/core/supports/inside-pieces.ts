@@ -25,11 +25,12 @@ export function insideInputs(
     return place < 0 ? closing : form.letterOf(first + 1 + place);
   };
   const plates = plateInputs(form, shape, options);
+  const braces = shape.braces.map((brace) =>
+    braceInput(brace, form, letterOfBrace(brace), passagesOf(brace, shape.braces)),
+  );
   return {
     inputs: [
-      ...shape.braces.map((brace) =>
-        braceInput(brace, form, letterOfBrace(brace), passagesOf(brace, shape.braces)),
-      ),
+      ...braces.map(({ input }) => input),
       sleeveInput(form, shape, letterOfBrace, closing),
       ...tabInputs(),
       ...plates.inputs,
@@ -39,6 +40,6 @@ export function insideInputs(
         options.clothThickness,
       ),
     ],
-    issues: plates.issues,
+    issues: [...braces.flatMap(({ issues }) => issues), ...plates.issues],
   };
 }

@@ -10,6 +10,12 @@ const WIDEST_HALF = 40;
 /** Cloth kept beside an opening, mm, and from it to its reinforcing stitches. */
 const OPENING_MARGIN = 18;
 const REINFORCED = 5;
+/** Cloth kept between two openings, mm: two rows of reinforcing stitches and as much between. */
+export const LEAST_BETWEEN = 3 * REINFORCED;
+/** Cloth kept between an opening and the seam or hem beside it, mm: the stitches and as much again. */
+export const LEAST_BESIDE = 2 * REINFORCED;
+/** Part of its height over which a brace may be open: it pulls across, from seam to seam, over the rest alone. Ours. */
+export const MOST_OPEN = 0.6;
 /** From an opening to the hemmed top and bottom, mm. */
 const END_MARGIN = 14;
 /** Room beside a strap in its slot, mm. */
@@ -21,6 +27,8 @@ export interface WebOpening {
   readonly reinforced: Float64Array;
   readonly low: number;
   readonly high: number;
+  /** Where straps pass; absent from openings for fill. */
+  readonly passage?: Passage;
 }
 
 /** A place where a strap passes, or several together: the level, and where on the way across the web, 0 at its left edge. */
@@ -84,18 +92,24 @@ export function placeOpenings(
   const passed = passing.reduce<Wanted[]>(joinNear, []);
   const isStop = (k: number): boolean => rungs[k].levelId !== undefined || k === 0 || k === rungs.length - 1;
   const stops = heights.filter((_, k) => isStop(k));
-  const openings = [...passed, ...openingsForFill(stops, passed)].sort((a, b) => a.low - b.low);
+  const filling = leaveEnough(openingsForFill(stops, passed), passed, top - bottom);
+  const openings = [...passed, ...filling].sort((a, b) => a.low - b.low);
   return openings.flatMap((wanted, i) => drawOpening(wanted, `opening-${i + 1}`, strip, heights) ?? []);
 }
 
-/** Two slots with too little cloth between, both ways, become one. */
+/** Two slots with too little cloth between, both ways, become one, and that one with any other too near to it. */
 function joinNear(joined: readonly Wanted[], next: Wanted): Wanted[] {
-  const k = joined.findIndex((one) => next.low - one.high < REINFORCED * 3 && gapAcross(one, next) < 0);
-  const [own, near] = [next.passage, joined[k]?.passage];
-  if (!own || !near) return [...joined, next];
-  const passage = { ...own, from: Math.min(own.from, near.from), to: Math.max(own.to, near.to) };
-  const one = { ...next, low: Math.min(next.low, joined[k].low), high: next.high, passage };
-  return joined.map((other, i) => (i === k ? one : other));
+  const isNear = (one: Wanted): boolean =>
+    Math.max(next.low - one.high, one.low - next.high) < LEAST_BETWEEN && gapAcross(one, next) < 0;
+  const near = joined.find(isNear);
+  if (!next.passage || !near?.passage) return [...joined, next];
+  const [own, other] = [next.passage, near.passage];
+  const passage = { ...own, from: Math.min(own.from, other.from), to: Math.max(own.to, other.to) };
+  const [low, high] = [Math.min(next.low, near.low), Math.max(next.high, near.high)];
+  return joinNear(
+    joined.filter((one) => one !== near),
+    { ...next, low, high, passage },
+  );
 }
 
 /** Cloth left between two slots side by side, with the least wanted taken off, mm. */
@@ -120,6 +134,17 @@ function openingsForFill(stops: readonly number[], passed: readonly Wanted[]): W
       const y = low + (room * (c + 0.5)) / count;
       return { low: y - OPENING_HALF, high: y + OPENING_HALF };
     });
+  });
+}
+
+/** Openings for fill made less high where, with the slots, they would open the brace over too much of its height. */
+function leaveEnough(filling: readonly Wanted[], passed: readonly Wanted[], height: number): Wanted[] {
+  const slots = passed.reduce((sum, { low, high }) => sum + high - low, 0);
+  const half = (MOST_OPEN * height - slots) / (2 * filling.length);
+  if (half >= OPENING_HALF) return [...filling];
+  return filling.map(({ low, high }) => {
+    const y = 0.5 * (low + high);
+    return { low: y - half, high: y + half };
   });
 }
 
@@ -148,5 +173,6 @@ function drawOpening(
     reinforced: makeOval(x, y, halfWidth + REINFORCED, half + REINFORCED, true),
     low: low - REINFORCED,
     high: high + REINFORCED,
+    ...(passage && { passage }),
   };
 }
