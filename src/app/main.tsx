@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import { askWorker } from './ask-worker.ts';
 import { createNumbers, LANGUAGE_NAMES, type Language, loadWords, localeOf } from './language/index.ts';
+import { openFirst } from './open-first.ts';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
 import { readPhoto } from './read-photo.ts';
 import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
@@ -14,21 +15,16 @@ import {
   createAppStore,
   isSameForm,
   type KeptBody,
-  keepBodies,
   keepLanguage,
-  keepPhotos,
-  keepProject,
   newBodyId,
   openCabinet,
   readEarlierStates,
-  readKeptBodyId,
   readKeptLanguage,
-  readKeptProject,
   readKeptTheme,
   type Shelf,
-  setAsideUnreadable,
   silhouetteOfMesh,
 } from './store/index.ts';
+import { watchTabs } from './watch-tabs.ts';
 import { type Follower, followProject } from './worker/index.ts';
 
 /** Wires the rooms of the app: store, worker, scene and panels know nothing of each other but the store. */
@@ -74,9 +70,9 @@ async function start(): Promise<void> {
   });
   askWorker(store, actions, follower);
   keepForOffline(store);
-  watchOtherTabs(actions);
+  watchTabs(store, actions);
   const services = createServices(store, actions, follower);
-  void openFirst(store, actions, services);
+  void openFirst({ store, actions, services, shelf, cabinet });
   createRoot(document.getElementById('workroom')!).render(
     <StrictMode>
       <App store={store} actions={actions} services={services} />
@@ -93,20 +89,6 @@ function keepForOffline(store: AppStore): void {
     // Refused in private windows of some browsers: then it works with a network only.
     navigator.serviceWorker.register('./offline-worker.js').catch(() => {});
   });
-}
-
-/** Tells when this browser has the program open twice: both would keep their project in the same place. */
-function watchOtherTabs(actions: Actions): void {
-  if (!('BroadcastChannel' in window)) return;
-  const channel = new BroadcastChannel('loftseam.tabs');
-  channel.onmessage = ({ data }) => {
-    if (data === 'opened') channel.postMessage('also open');
-    actions.tell({
-      tone: 'warning',
-      text: 'Loftseam is open in another tab too. Both keep their project in the same place, and the last change stays: go on in one of them, and save to a file what the other holds.',
-    });
-  };
-  channel.postMessage('opened');
 }
 
 interface AppProps {
@@ -144,55 +126,8 @@ const canDrawInSpace = (() => {
   return context !== null;
 })();
 
-/** What was worked on last time, else the first demo. */
-async function openFirst(store: AppStore, actions: Actions, services: Services): Promise<void> {
-  const kept = readKeptProject(shelf);
-  const { parseProject, serializeProject } = await loadProjectRoom();
-  const read = kept === null ? null : parseProject(kept);
-  if (read?.ok) {
-    const id = readKeptBodyId(shelf);
-    actions.openProject(read.value, 'Take up again', id ? { id } : {});
-  } else await services.openDemo(demos[0]);
-  if (kept !== null && read && !read.ok) {
-    const isAside = setAsideUnreadable(shelf, kept);
-    actions.tell({
-      tone: 'warning',
-      text: `What was kept in this browser could not be read${isAside ? ' and was put aside' : ''}. A demo body is open instead.`,
-      details: read.issues.map((issue) => issue.message),
-    });
-  }
-  store.temporal.getState().clear();
-  const keeper = keepProject(store, shelf, serializeProject, {
-    onKept: () => actions.markKept(Date.now()),
-    onTrouble: (reason) =>
-      actions.tell({
-        tone: 'warning',
-        text: `This browser refuses to keep the project (${reason}). Use Save often; nothing else is lost.`,
-      }),
-  });
-  window.addEventListener('pagehide', keeper.flush);
-  const keptBodies = await cabinet.catch(() => null);
-  if (!keptBodies) return;
-  const keptWithBodies = keepBodies(store, keptBodies, serializeProject, (reason) =>
-    actions.tell({
-      tone: 'warning',
-      text: `This browser refuses to keep the body among the others (${reason}). Save it to a file; what is open is not lost.`,
-    }),
-  );
-  keepPhotos(store, actions, keptBodies, (reason) =>
-    actions.tell({
-      tone: 'warning',
-      text: `This browser refuses to keep the photo (${reason}). It stays under the body until the page is closed.`,
-    }),
-  );
-  // A body is kept once it has a photo, even if nothing of it was changed.
-  store.subscribe((now, before) => {
-    if (now.photos !== before.photos && now.bodyId === before.bodyId) void keptWithBodies.flush();
-  });
-}
-
-/** Tried once; a refusal is told where the bodies are listed. */
-const cabinet: Promise<Cabinet> = openCabinet(globalThis.indexedDB);
+// Where storage is switched off, even naming the database is refused.
+const cabinet: Promise<Cabinet> = Promise.resolve().then(() => openCabinet(globalThis.indexedDB));
 cabinet.catch(() => {});
 
 const bodies = {
@@ -219,6 +154,7 @@ async function speech(language: Language) {
 }
 
 function createServices(store: AppStore, actions: Actions, follower: Follower): Services {
+  const say = () => store.getState().words;
   const open = async (
     text: string,
     fileName: string,
@@ -234,7 +170,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     }
     actions.tell({
       tone: 'warning',
-      text: `${fileName} could not be opened. Your present project is unchanged.`,
+      text: say().messages.notOpened(fileName),
       details: read.issues.map((issue) => (issue.path ? `${issue.path}: ${issue.message}` : issue.message)),
     });
   };
@@ -242,13 +178,14 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
   let chosenFile: { readonly handle: WritableFile; readonly bodyId: string } | null = null;
   const saveToChosen = async (handle: WritableFile, text: string) => {
     const trouble = await saveTo(handle, text);
+    const { messages } = say();
     if (trouble !== null) chosenFile = null;
     actions.tell(
       trouble === null
-        ? { tone: 'plain', text: `Saved to ${handle.name}.` }
+        ? { tone: 'plain', text: messages.savedTo(handle.name) }
         : {
             tone: 'warning',
-            text: `${handle.name} could not be written (${trouble}). Save again to choose another place; nothing is lost.`,
+            text: messages.notWritten(handle.name, trouble),
           },
     );
   };
@@ -264,8 +201,8 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       if (points) demoPoints.set(demo.id, points);
       return points;
     },
-    openDemo: async (demo) => open(await demo.load(), demo.id, 'Open demo body', { isDemo: true }),
-    openText: (text, fileName, id) => open(text, fileName, `Open ${fileName}`, id ? { id } : {}),
+    openDemo: async (demo) => open(await demo.load(), demo.id, say().steps.openDemo, { isDemo: true }),
+    openText: (text, fileName, id) => open(text, fileName, say().steps.open(fileName), id ? { id } : {}),
     bodies,
     async compareWith(text, fileName) {
       const { parseProject } = await loadProjectRoom();
@@ -277,7 +214,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       }
       actions.tell({
         tone: 'warning',
-        text: `${fileName} holds no body to compare with.`,
+        text: say().messages.noBody(fileName),
         details: read.issues.map((issue) => issue.message),
       });
     },
@@ -310,6 +247,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
         actions.tell(null);
       }
     },
+    saveText: (name, text) => saveFile(name, 'text/plain', text),
     saveSvg(svg, what) {
       saveFile(`${fileStem(store.getState().project?.name ?? '')}-${what}.svg`, 'image/svg+xml', svg);
     },
@@ -352,7 +290,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       }
       actions.tell({
         tone: 'warning',
-        text: 'The file could not be made.',
+        text: say().messages.notMade,
         details: written.issues.map((issue) => issue.message),
       });
     },
@@ -383,7 +321,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
         const { words, numbers } = await speech(language);
         actions.speak(language, words, numbers);
       } catch {
-        const text = store.getState().words.messages.noLanguage(LANGUAGE_NAMES[language]);
+        const text = say().messages.noLanguage(LANGUAGE_NAMES[language]);
         actions.tell({ tone: 'warning', text });
       }
     },

@@ -6,6 +6,7 @@ import {
   readEarlierStates,
   readKeptProject,
   readKeptTheme,
+  readUnreadableHistory,
   type Shelf,
   setAsideUnreadable,
 } from '../../src/app/store/index.ts';
@@ -132,6 +133,60 @@ describe('keeping the project between visits', () => {
       722, 721, 720, 719, 718, 717, 716, 715, 714, 713,
     ]);
     expect(parseProject(states[9].text).ok).toBe(true);
+  });
+
+  it('keeps states of two bodies of one name apart, though they change in the same minute', () => {
+    const { shelf } = memoryShelf();
+    const { store, actions, keeper } = start(shelf);
+    actions.setMeasure('waistGirth', 700, 'waist girth');
+    keeper.flush();
+    store.setState({ bodyId: 'other' });
+    actions.setMeasure('waistGirth', 800, 'waist girth');
+    keeper.flush();
+    const waists = readEarlierStates(shelf).map(({ text }) => JSON.parse(text).body.measures.waistGirth);
+    expect(waists).toEqual([800, 700]);
+  });
+
+  it('never leaves the text of one body under the id of another, wherever the shelf gives up', () => {
+    const { shelf, entries } = memoryShelf();
+    let writesLeft = Number.POSITIVE_INFINITY;
+    const tight: Shelf = {
+      read: shelf.read,
+      write(key, text) {
+        if (writesLeft-- <= 0 && text !== '') throw new Error('quota exceeded');
+        shelf.write(key, text);
+      },
+    };
+    const { store, actions, keeper } = start(tight);
+    keeper.flush();
+    const first = store.getState().bodyId;
+    for (const limit of [0, 1, 2]) {
+      writesLeft = limit;
+      actions.openProject({ ...projectForTests(), name: `Other ${limit}` }, 'Open', { id: `other${limit}` });
+      keeper.flush();
+      const [name, id] = [
+        JSON.parse(readKeptProject(shelf) ?? '').name,
+        entries.get('loftseam.project.body') ?? '',
+      ];
+      const owner = name === projectForTests().name ? first : `other${name.split(' ')[1]}`;
+      expect(['', owner]).toContain(id);
+    }
+  });
+
+  it('gives out a history of which something cannot be read, and puts no two broken texts in one place', () => {
+    const { shelf, entries } = memoryShelf();
+    expect(readUnreadableHistory(shelf)).toBeNull();
+    const good = { at: 1, name: 'Good', text: '{}' };
+    entries.set('loftseam.earlier', JSON.stringify([good]));
+    expect(readUnreadableHistory(shelf)).toBeNull();
+    for (const broken of ['[{"at": 1', '{}', 'null', JSON.stringify([good, { at: 'then' }])]) {
+      entries.set('loftseam.earlier', broken);
+      expect(readUnreadableHistory(shelf)).toBe(broken);
+    }
+    expect(readEarlierStates(shelf)).toEqual([good]);
+    entries.clear();
+    for (const text of ['a', 'b', 'a']) expect(setAsideUnreadable(shelf, text)).toBe(true);
+    expect([...entries.values()].sort()).toEqual(['a', 'b']);
   });
 
   it('takes a broken history as none, and a full shelf as no trouble while the project is kept', () => {

@@ -106,14 +106,14 @@ describe('keeping photos', () => {
     const kept = new Map<string, Photo>();
     const cabinet = {
       photosOf: async (id: string) => ({
-        front: kept.get(`${id} front`) ?? null,
-        side: kept.get(`${id} side`) ?? null,
+        photos: { front: kept.get(`${id} front`) ?? null, side: kept.get(`${id} side`) ?? null },
+        unreadable: [],
       }),
       putPhoto: async (id: string, side: string, one: Photo | null) =>
         void (one ? kept.set(`${id} ${side}`, one) : kept.delete(`${id} ${side}`)),
     };
     const onTrouble = vi.fn();
-    keepPhotos(store, actions, cabinet, onTrouble);
+    keepPhotos(store, actions, cabinet, { onTrouble, onUnreadable: onTrouble });
     await vi.advanceTimersByTimeAsync(10);
     actions.addPhoto(photo);
     expect(store.getState()).toMatchObject({ stage: 'body', asOpened: null, view: { name: 'front' } });

@@ -119,6 +119,34 @@ describe('edits', () => {
   });
 });
 
+describe('notices', () => {
+  it('that last stay beside the next, each once; the others give way', () => {
+    const { store, actions } = openStore();
+    const texts = () => store.getState().notices.map(({ text }) => text);
+    actions.tell({ tone: 'warning', text: 'full', isLasting: true });
+    actions.tell({ tone: 'plain', text: 'saved' });
+    actions.tell({ tone: 'warning', text: 'refused', isLasting: true });
+    actions.tell({ tone: 'warning', text: 'full', isLasting: true });
+    expect(texts()).toEqual(['refused', 'full']);
+    actions.tell({ tone: 'plain', text: 'saved again' });
+    actions.tell(null);
+    expect(texts()).toEqual(['refused', 'full']);
+    actions.closeNotice(store.getState().notices[0]!);
+    expect(texts()).toEqual(['full']);
+  });
+});
+
+describe('a body open in two tabs', () => {
+  it('goes on as a copy under an id of its own, which is no undo step', () => {
+    const { store, actions } = openStore();
+    const { bodyId } = store.getState();
+    actions.goOnAsCopy();
+    expect(store.getState().bodyId).not.toBe(bodyId);
+    expect(store.getState().project?.name).toBe(`${projectForTests().name}, copy`);
+    expect(historyOf(store)).toEqual({ undo: null, redo: null });
+  });
+});
+
 describe('pointing', () => {
   it('does not stir the views when the same thing is pointed at again', () => {
     const { store, actions } = openStore();

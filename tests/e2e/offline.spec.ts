@@ -22,14 +22,6 @@ test('once opened it opens again with the network cut, and prints', async ({ pag
   expect(download.suggestedFilename()).toMatch(/print-a4\.pdf$/);
 });
 
-test('a second tab is told in both', async ({ page, context }) => {
-  await openApp(page);
-  const second = await context.newPage();
-  await openApp(second);
-  for (const tab of [page, second])
-    await expect(tab.locator('.notice')).toContainText('open in another tab too');
-});
-
 test('an earlier state can be opened again, and that undone', async ({ page }) => {
   await page.clock.install();
   await openApp(page);

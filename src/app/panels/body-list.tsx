@@ -1,6 +1,10 @@
 import { useCallback, useEffect, useState } from 'react';
-import type { KeptBody } from '../store/index.ts';
+import type { CabinetContents, KeptBody } from '../store/index.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp, useServices } from './workroom-context.tsx';
+
+/** No bodies until the cabinet was looked into. */
+type Contents = Omit<CabinetContents, 'bodies'> & { readonly bodies: CabinetContents['bodies'] | null };
 
 interface BodyListProps {
   readonly onClose: () => void;
@@ -9,15 +13,16 @@ interface BodyListProps {
 /** The bodies worked on in this browser: open, rename, duplicate, delete, and take a deletion back. */
 export function BodyList({ onClose }: BodyListProps) {
   const services = useServices();
-  const [bodies, setBodies] = useState<readonly KeptBody[] | null>(null);
+  const words = useWords();
+  const [{ bodies, unreadable }, setContents] = useState<Contents>({ bodies: null, unreadable: [] });
   const [trouble, setTrouble] = useState('');
   const [deleted, setDeleted] = useState<KeptBody | null>(null);
   const refresh = useCallback(async () => {
     try {
-      setBodies(await services.bodies.list());
+      setContents(await services.bodies.list());
     } catch (error) {
       setTrouble(error instanceof Error ? error.message : String(error));
-      setBodies([]);
+      setContents({ bodies: [], unreadable: [] });
     }
   }, [services]);
   useEffect(() => void refresh(), [refresh]);
@@ -32,16 +37,15 @@ export function BodyList({ onClose }: BodyListProps) {
   };
   return (
     <section className="body-list" aria-labelledby="bodies-title">
-      <h3 id="bodies-title">Bodies in this browser</h3>
+      <h3 id="bodies-title">{words.bodies.title}</h3>
       {trouble && (
         <p className="field-message" role="alert">
-          This browser cannot keep bodies here ({trouble}). Save to files instead; nothing that is open is
-          lost.
+          {words.bodies.refused(trouble)}
         </p>
       )}
       {deleted && (
         <p className="deleted" role="status">
-          {deleted.name || 'Untitled'} was deleted.{' '}
+          {words.bodies.deleted(deleted.name || words.top.untitled)}{' '}
           <button
             type="button"
             className="plain"
@@ -52,13 +56,12 @@ export function BodyList({ onClose }: BodyListProps) {
               })
             }
           >
-            Take it back
+            {words.bodies.takeBack}
           </button>
         </p>
       )}
-      {bodies?.length === 0 && !trouble && (
-        <p className="quiet">None yet. A body is kept here from the first change on.</p>
-      )}
+      {unreadable.length > 0 && <UnreadableEntries entries={unreadable} />}
+      {bodies?.length === 0 && !trouble && <p className="quiet">{words.bodies.none}</p>}
       {services.saveProjectAs && (
         <button
           type="button"
@@ -68,7 +71,7 @@ export function BodyList({ onClose }: BodyListProps) {
             void services.saveProjectAs?.();
           }}
         >
-          Save the open one to a file you choose…
+          {words.bodies.saveAs}
         </button>
       )}
       <ul className="earlier-list">
@@ -92,6 +95,24 @@ export function BodyList({ onClose }: BodyListProps) {
   );
 }
 
+function UnreadableEntries({ entries }: { readonly entries: readonly unknown[] }) {
+  const services = useServices();
+  const words = useWords();
+  const text = () => JSON.stringify(entries, null, 2);
+  return (
+    <p className="field-message" role="status">
+      {words.bodies.unreadable(entries.length)}{' '}
+      <button
+        type="button"
+        className="plain"
+        onClick={() => services.saveText('loftseam-bodies-unreadable.txt', text())}
+      >
+        {words.notices.saveFile}
+      </button>
+    </p>
+  );
+}
+
 interface BodyRowProps {
   readonly body: KeptBody;
   readonly onClose: () => void;
@@ -105,7 +126,9 @@ function BodyRow({ body, onClose, onCopy, onRename, onDelete }: BodyRowProps) {
   const actions = useActions();
   const isOpen = useApp((state) => state.bodyId === body.id);
   const [name, setName] = useState<string | null>(null);
-  const shown = body.name || 'Untitled';
+  const words = useWords();
+  const { time: sayTime } = useNumbers();
+  const shown = body.name || words.top.untitled;
   const settle = () => {
     if (name !== null && name.trim() !== '' && name !== body.name) {
       // The open one is renamed like any other change of it, to be undone.
@@ -127,11 +150,11 @@ function BodyRow({ body, onClose, onCopy, onRename, onDelete }: BodyRowProps) {
           }}
         >
           <span className="card-name">{shown}</span>
-          <span className="quiet">{isOpen ? 'open now' : sayTime.format(body.at)}</span>
+          <span className="quiet">{isOpen ? words.bodies.openNow : sayTime(body.at)}</span>
         </button>
       ) : (
         <input
-          aria-label={`New name of ${shown}`}
+          aria-label={words.bodies.newName(shown)}
           value={name}
           maxLength={200}
           ref={(field) => field?.focus()}
@@ -150,22 +173,30 @@ function BodyRow({ body, onClose, onCopy, onRename, onDelete }: BodyRowProps) {
         <button
           type="button"
           className="plain"
-          aria-label={`Rename ${shown}`}
+          aria-label={words.bodies.renameOne(shown)}
           onClick={() => setName(body.name)}
         >
-          Rename
+          {words.bodies.rename}
         </button>
-        <button type="button" className="plain" aria-label={`Duplicate ${shown}`} onClick={onCopy}>
-          Duplicate
+        <button
+          type="button"
+          className="plain"
+          aria-label={words.bodies.duplicateOne(shown)}
+          onClick={onCopy}
+        >
+          {words.bodies.duplicate}
         </button>
         {!isOpen && (
-          <button type="button" className="plain" aria-label={`Delete ${shown}`} onClick={onDelete}>
-            Delete
+          <button
+            type="button"
+            className="plain"
+            aria-label={words.bodies.deleteOne(shown)}
+            onClick={onDelete}
+          >
+            {words.bodies.delete}
           </button>
         )}
       </span>
     </li>
   );
 }
-
-const sayTime = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });

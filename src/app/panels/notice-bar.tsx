@@ -1,46 +1,25 @@
+import type { Notice } from '../store/index.ts';
 import { Icon } from './icon.tsx';
+import { useWords } from './use-words.ts';
 import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
 
 /** What the person should know now: a message, or why no form could be made. */
 export function NoticeBar() {
-  const notice = useApp((state) => state.notice);
+  const notices = useApp((state) => state.notices);
   const failure = useApp((state) => state.failure);
   const hasForm = useApp((state) => state.form !== null);
   const canUndo = useHistory().undo !== null;
   const actions = useActions();
+  const { notices: words } = useWords();
   return (
     <div className="notices" aria-live="polite">
-      {notice && (
-        <div className={`notice ${notice.tone}`}>
-          <div>
-            <p>{notice.text}</p>
-            {notice.details && notice.details.length > 0 && (
-              <ul>
-                {notice.details.slice(0, 8).map((line) => (
-                  <li key={line}>{line}</li>
-                ))}
-                {notice.details.length > 8 && <li>and {notice.details.length - 8} more</li>}
-              </ul>
-            )}
-          </div>
-          <button
-            type="button"
-            className="icon-only"
-            aria-label="Close this message"
-            onClick={() => actions.tell(null)}
-          >
-            <Icon name="close" />
-          </button>
-        </div>
-      )}
+      {notices.map((notice) => (
+        <OneNotice key={notice.text} notice={notice} />
+      ))}
       {failure && (
         <div className="notice warning">
           <div>
-            <p>
-              {hasForm
-                ? 'From what is typed now no form can be made; the one shown is the last that could. To go on:'
-                : 'From what is typed now no form can be made. To go on:'}
-            </p>
+            <p>{hasForm ? words.lastShown : words.noForm}</p>
             <ul>
               {failure.slice(0, 6).map((issue) => (
                 <li key={issue.code + issue.path}>{issue.message}</li>
@@ -49,7 +28,7 @@ export function NoticeBar() {
           </div>
           {canUndo && (
             <button type="button" onClick={actions.undo}>
-              Undo the last step
+              {words.undo}
             </button>
           )}
         </div>
@@ -59,15 +38,53 @@ export function NoticeBar() {
   );
 }
 
+function OneNotice({ notice }: { readonly notice: Notice }) {
+  const { tone, text, details = [], file } = notice;
+  const { notices: words } = useWords();
+  const actions = useActions();
+  const services = useServices();
+  return (
+    <div className={`notice ${tone}`}>
+      <div>
+        <p>{text}</p>
+        {details.length > 0 && (
+          <ul>
+            {details.slice(0, 8).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+            {details.length > 8 && <li>{words.more(details.length - 8)}</li>}
+          </ul>
+        )}
+      </div>
+      <div className="notice-tools">
+        {file && (
+          <button type="button" className="plain" onClick={() => services.saveText(file.name, file.text)}>
+            {words.saveFile}
+          </button>
+        )}
+        <button
+          type="button"
+          className="icon-only"
+          aria-label={words.close}
+          onClick={() => actions.closeNotice(notice)}
+        >
+          <Icon name="close" />
+        </button>
+      </div>
+    </div>
+  );
+}
+
 function StoppedNotice() {
   const isStopped = useApp((state) => state.isStopped && state.work === null);
   const services = useServices();
+  const { notices: words } = useWords();
   if (!isStopped) return null;
   return (
     <div className="notice plain">
-      <p>Stopped. The body and panels may not match what you typed.</p>
+      <p>{words.stopped}</p>
       <button type="button" onClick={services.makeAgain}>
-        Work it out again
+        {words.again}
       </button>
     </div>
   );

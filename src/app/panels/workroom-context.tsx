@@ -10,6 +10,7 @@ import {
   type Actions,
   type AppState,
   type AppStore,
+  type CabinetContents,
   type EarlierState,
   historyOf,
   type KeptBody,
@@ -65,7 +66,7 @@ export interface SeamAdvice {
 
 /** The bodies kept in this browser; every call may be refused, with a reason. */
 export interface BodyCabinet {
-  list(): Promise<readonly KeptBody[]>;
+  list(): Promise<CabinetContents>;
   put(body: KeptBody): Promise<void>;
   duplicate(body: KeptBody): Promise<void>;
   rename(body: KeptBody, name: string): Promise<void>;
@@ -97,6 +98,8 @@ export interface Services {
   stopAdvice(): void;
   /** Lays a photo under the body as seen from one side; tells why when it cannot. */
   addPhoto(file: File, side: PhotoSide): Promise<void>;
+  /** Saves text as it is, under this name. */
+  saveText(name: string, text: string): void;
   /** Saves a drawing under the project's name and what it is. */
   saveSvg(svg: string, what: string): void;
   /** What this browser kept before, newest first. */

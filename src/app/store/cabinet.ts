@@ -10,15 +10,28 @@ export interface KeptBody {
   readonly text: string;
 }
 
+/** Everything in the cabinet. */
+export interface CabinetContents {
+  /** Newest first. */
+  readonly bodies: readonly KeptBody[];
+  /** Entries that are no bodies, as they were found; they are left where they are. */
+  readonly unreadable: readonly unknown[];
+}
+
+/** Photos of one body. */
+export interface KeptPhotos {
+  readonly photos: AppState['photos'];
+  /** Sides of which something is kept that is no photo. */
+  readonly unreadable: readonly PhotoSide[];
+}
+
 /** Where several bodies are kept between visits. Every call may be refused: storage full, or not allowed here. */
 export interface Cabinet {
-  /** Newest first; what is not a body is left out. */
-  list(): Promise<readonly KeptBody[]>;
+  list(): Promise<CabinetContents>;
   put(body: KeptBody): Promise<void>;
   /** Its photos go with it. */
   remove(id: string): Promise<void>;
-  /** By side; what is not a photo is left out. */
-  photosOf(bodyId: string): Promise<AppState['photos']>;
+  photosOf(bodyId: string): Promise<KeptPhotos>;
   /** `null` takes the photo away. */
   putPhoto(bodyId: string, side: PhotoSide, photo: Photo | null): Promise<void>;
 }
@@ -50,7 +63,8 @@ export async function openCabinet(factory: IDBFactory | undefined): Promise<Cabi
   return {
     async list() {
       const all: unknown[] = await run('readonly', (store) => store.getAll());
-      return all.filter(isKeptBody).sort((a, b) => b.at - a.at);
+      const bodies = all.filter(isKeptBody).sort((a, b) => b.at - a.at);
+      return { bodies, unreadable: all.filter((entry) => !isKeptBody(entry)) };
     },
     put: async (body) => void (await run('readwrite', (store) => store.put(body))),
     async remove(id) {
@@ -59,12 +73,14 @@ export async function openCabinet(factory: IDBFactory | undefined): Promise<Cabi
         await run('readwrite', (store) => store.delete(keyOf(id, side)), PHOTOS);
     },
     async photosOf(bodyId) {
-      const [front, side] = await Promise.all(
-        PHOTO_SIDES.map((side) =>
-          run('readonly', (store): IDBRequest<unknown> => store.get(keyOf(bodyId, side)), PHOTOS),
-        ),
-      );
-      return { front: isPhoto(front) ? front : null, side: isPhoto(side) ? side : null };
+      const get = (side: PhotoSide) =>
+        run('readonly', (store): IDBRequest<unknown> => store.get(keyOf(bodyId, side)), PHOTOS);
+      const found = { front: await get('front'), side: await get('side') };
+      const { front, side } = found;
+      return {
+        photos: { front: isPhoto(front) ? front : null, side: isPhoto(side) ? side : null },
+        unreadable: PHOTO_SIDES.filter((id) => found[id] !== undefined && !isPhoto(found[id])),
+      };
     },
     async putPhoto(bodyId, side, photo) {
       const key = keyOf(bodyId, side);

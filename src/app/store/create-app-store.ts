@@ -42,7 +42,7 @@ const initialState: AppState = {
   language: 'en',
   words: english,
   numbers: createNumbers('en'),
-  notice: null,
+  notices: [],
   keptAt: null,
 };
 

@@ -10,6 +10,8 @@ export interface EditActions {
     step: string,
     kept?: { readonly id?: string; readonly isDemo?: boolean },
   ): void;
+  /** The same project as another of the maker's bodies, named as a copy; no undo step. */
+  goOnAsCopy(): void;
   renameProject(name: string): void;
   setUnits(units: Project['displayUnits']): void;
   setFigure(figure: Figure): void;
@@ -95,6 +97,16 @@ export function createEditActions(store: AppStore): EditActions {
         drawn: { region: [], line: [] },
         pencil: { isDown: false, chosen: null, held: null },
       });
+    },
+    goOnAsCopy() {
+      const { project, words } = store.getState();
+      if (!project) return;
+      store.temporal.getState().pause();
+      store.setState({
+        project: { ...project, name: words.bodies.copyOf(project.name) },
+        bodyId: newBodyId(),
+      });
+      store.temporal.getState().resume();
     },
     renameProject: (name) =>
       change(say().rename, (project) => (project.name === name ? project : { ...project, name })),

@@ -1,5 +1,5 @@
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
-export { type Cabinet, type KeptBody, openCabinet } from './cabinet.ts';
+export { type Cabinet, type CabinetContents, type KeptBody, openCabinet } from './cabinet.ts';
 export { catchPlace, sayCaught, surfaceDrawnOn } from './catch-place.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
@@ -15,6 +15,7 @@ export {
   readKeptBodyId,
   readKeptProject,
   readKeptTheme,
+  readUnreadableHistory,
   type Shelf,
   setAsideUnreadable,
 } from './keep-project.ts';

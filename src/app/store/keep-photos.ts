@@ -1,9 +1,10 @@
-import type { Cabinet } from './cabinet.ts';
+import type { Cabinet, KeptPhotos } from './cabinet.ts';
 import type { Actions } from './create-actions.ts';
 import type { AppStore } from './create-app-store.ts';
-import { type AppState, PHOTO_SIDES } from './types.ts';
+import { type AppState, PHOTO_SIDES, type PhotoSide } from './types.ts';
 
 const NONE: AppState['photos'] = { front: null, side: null };
+const NOTHING_KEPT: KeptPhotos = { photos: NONE, unreadable: [] };
 const DELAY_MS = 500;
 
 /**
@@ -14,17 +15,22 @@ export function keepPhotos(
   store: AppStore,
   actions: Pick<Actions, 'receivePhotos'>,
   cabinet: Pick<Cabinet, 'photosOf' | 'putPhoto'>,
-  onTrouble: (reason: string) => void,
+  handlers: {
+    readonly onTrouble: (reason: string) => void;
+    /** What is kept for these sides is no photo. */
+    readonly onUnreadable: (sides: readonly PhotoSide[]) => void;
+  },
 ): void {
   let kept = NONE;
   let isFailing = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const told = (error: unknown) => {
-    if (!isFailing) onTrouble(error instanceof Error ? error.message : String(error));
+    if (!isFailing) handlers.onTrouble(error instanceof Error ? error.message : String(error));
     isFailing = true;
   };
   const load = async (bodyId: string) => {
-    const photos = await cabinet.photosOf(bodyId).catch(() => NONE);
+    const { photos, unreadable } = await cabinet.photosOf(bodyId).catch(() => NOTHING_KEPT);
+    if (unreadable.length > 0) handlers.onUnreadable(unreadable);
     // What was added meanwhile stays.
     if (store.getState().bodyId !== bodyId || store.getState().photos !== NONE) return;
     kept = photos;

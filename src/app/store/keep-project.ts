@@ -9,7 +9,8 @@ export interface Shelf {
 
 const PROJECT_KEY = 'loftseam.project';
 const BODY_KEY = 'loftseam.project.body';
-const BROKEN_KEY = 'loftseam.project.unreadable';
+/** What could not be read is put aside under the first free one of these. */
+const ASIDE_KEYS = ['unreadable', 'unreadable.2', 'unreadable.3', 'unreadable.4', 'unreadable.5'] as const;
 const HISTORY_KEY = 'loftseam.earlier';
 const HISTORY_LENGTH = 10;
 /** Changes within this time make one state of the history. */
@@ -24,6 +25,8 @@ export interface EarlierState {
   readonly name: string;
   /** The project file. */
   readonly text: string;
+  /** Of which of the maker's bodies; absent in states kept long ago. */
+  readonly bodyId?: string;
 }
 
 export interface Keeper {
@@ -54,9 +57,11 @@ export function keepProject(
     try {
       if (project) {
         const text = serialize(project);
+        // A shelf that is full between the two must not leave one body's text under another's id.
+        if (readKeptBodyId(shelf) !== bodyId) shelf.write(BODY_KEY, '');
         shelf.write(PROJECT_KEY, text);
         shelf.write(BODY_KEY, bodyId);
-        addEarlierState(shelf, { at: now(), name: project.name, text });
+        addEarlierState(shelf, { at: now(), name: project.name, text, bodyId });
       }
       shelf.write(THEME_KEY, theme);
       isFailing = false;
@@ -86,11 +91,23 @@ export function keepProject(
 
 /** What was kept, newest first; at most ten states, of one body or several. */
 export function readEarlierStates(shelf: Shelf): readonly EarlierState[] {
+  return readHistory(shelf).states;
+}
+
+/** The kept text of the earlier states when any of it cannot be read; null when all can. */
+export function readUnreadableHistory(shelf: Shelf): string | null {
+  const { text, isWhole } = readHistory(shelf);
+  return isWhole ? null : text;
+}
+
+function readHistory(shelf: Shelf) {
+  const text = readQuietly(shelf, HISTORY_KEY) ?? '[]';
   try {
-    const read: unknown = JSON.parse(readQuietly(shelf, HISTORY_KEY) ?? '[]');
-    return Array.isArray(read) ? read.filter(isEarlierState) : [];
+    const read: unknown = JSON.parse(text);
+    const states = Array.isArray(read) ? read.filter(isEarlierState) : [];
+    return { text, states, isWhole: Array.isArray(read) && states.length === read.length };
   } catch {
-    return [];
+    return { text, states: [], isWhole: false };
   }
 }
 
@@ -104,7 +121,8 @@ function addEarlierState(shelf: Shelf, state: EarlierState): void {
   const states = readEarlierStates(shelf);
   const [newest, ...others] = states;
   if (newest?.text === state.text) return;
-  const goesOn = newest?.name === state.name && state.at - newest.at < HISTORY_STEP_MS;
+  const goesOn =
+    newest?.name === state.name && newest.bodyId === state.bodyId && state.at - newest.at < HISTORY_STEP_MS;
   // The time of its beginning stays, so that steady work still makes a state each minute.
   const next = goesOn ? [{ ...state, at: newest.at }, ...others] : [state, ...states];
   // The project itself is kept already: where room is short, older states give way.
@@ -133,10 +151,13 @@ export function readKeptTheme(shelf: Shelf): 'system' | 'light' | 'dark' {
   return theme === 'light' || theme === 'dark' ? theme : 'system';
 }
 
-/** Puts text that could not be read aside, so that the next autosave does not destroy it. */
+/** Puts text that could not be read aside, so that the next autosave does not destroy it; false when there is no room. */
 export function setAsideUnreadable(shelf: Shelf, text: string): boolean {
+  const keys = ASIDE_KEYS.map((key) => `${PROJECT_KEY}.${key}`);
+  const key = keys.find((key) => [null, text].includes(readQuietly(shelf, key)));
+  if (key === undefined) return false;
   try {
-    shelf.write(BROKEN_KEY, text);
+    shelf.write(key, text);
     return true;
   } catch {
     return false;

@@ -42,6 +42,10 @@ export interface Notice {
   readonly text: string;
   /** More lines, for example every problem in a file. */
   readonly details?: readonly string[];
+  /** Stays until it is closed; others give way to the next. */
+  readonly isLasting?: true;
+  /** What would else be lost, to be saved by hand. */
+  readonly file?: { readonly name: string; readonly text: string };
 }
 
 /** Another body, drawn over this one to compare. */
@@ -207,7 +211,8 @@ export interface AppState {
   /** All that is said, in the present language. */
   readonly words: Words;
   readonly numbers: Numbers;
-  readonly notice: Notice | null;
+  /** Lasting ones first, in the order they came; at most one other. */
+  readonly notices: readonly Notice[];
   /** When the project was last kept in this browser; null when it could not be. */
   readonly keptAt: number | null;
 }

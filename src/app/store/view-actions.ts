@@ -29,7 +29,9 @@ export interface ViewActions {
   speak(language: Language, words: Words, numbers: Numbers): void;
   /** `null` when the field's text is usable again. */
   setDraft(fieldId: string, draft: Draft | null): void;
+  /** Lasting notices stay beside it; `null` takes the one that does not last away. */
   tell(notice: Notice | null): void;
+  closeNotice(notice: Notice): void;
   markKept(at: number | null): void;
 }
 
@@ -64,7 +66,13 @@ export function createViewActions(store: AppStore): ViewActions {
         const { [fieldId]: _dropped, ...others } = state.drafts;
         return { drafts: draft ? { ...others, [fieldId]: draft } : others };
       }),
-    tell: (notice) => store.setState({ notice }),
+    tell: (notice) =>
+      store.setState(({ notices }) => {
+        const lasting = notices.filter(({ isLasting, text }) => isLasting && text !== notice?.text);
+        return { notices: notice ? [...lasting, notice] : lasting };
+      }),
+    closeNotice: (notice) =>
+      store.setState(({ notices }) => ({ notices: notices.filter((other) => other !== notice) })),
     markKept: (keptAt) => store.setState({ keptAt }),
   };
 }

@@ -107,11 +107,18 @@ const lengthInMm = z.number().min(measureLimits.min).max(measureLimits.max);
 const allowanceInMm = z.number().min(allowanceLimits.min).max(allowanceLimits.max);
 const sidedLength = z.strictObject({ left: lengthInMm, right: lengthInMm });
 
+/** More names than any body, layout or machine has; a file with more is none of ours. */
+const MOST_NAMES = 1000;
+const named = <T extends z.ZodType>(value: T) =>
+  z
+    .record(z.string(), value)
+    .refine((entries) => Object.keys(entries).length <= MOST_NAMES, `it names more than ${MOST_NAMES}`);
+
 const bodySchema = z.strictObject({
   figure: z.enum(['bust', 'chest']),
-  measures: z.record(z.string(), z.union([lengthInMm, sidedLength])),
-  readings: z.record(z.string(), z.array(lengthInMm).min(1).max(20)).exactOptional(),
-  shape: z.record(z.string(), z.union([z.string().max(100), z.number()])).exactOptional(),
+  measures: named(z.union([lengthInMm, sidedLength])),
+  readings: named(z.array(lengthInMm).min(1).max(20)).exactOptional(),
+  shape: named(z.union([z.string().max(100), z.number()])).exactOptional(),
 });
 const seamsSchema = z.strictObject({
   layout: z.string().max(100).exactOptional(),
@@ -123,12 +130,12 @@ const seamsSchema = z.strictObject({
 const clothSchema = z.strictObject({
   kind: z.enum(CLOTHS.map((cloth) => cloth.id)).exactOptional(),
   allowance: allowanceInMm.exactOptional(),
-  allowanceByEdge: z.record(z.string(), allowanceInMm).exactOptional(),
+  allowanceByEdge: named(allowanceInMm).exactOptional(),
   allowanceByKind: z
     .strictObject({ seam: allowanceInMm.exactOptional(), opening: allowanceInMm.exactOptional() })
     .exactOptional(),
-  allowanceByMaterial: z.record(z.string(), allowanceInMm).exactOptional(),
-  grain: z.record(z.string(), z.number().min(grainLimits.min).max(grainLimits.max)).exactOptional(),
+  allowanceByMaterial: named(allowanceInMm).exactOptional(),
+  grain: named(z.number().min(grainLimits.min).max(grainLimits.max)).exactOptional(),
   notchShape: z.enum(NOTCH_SHAPES).exactOptional(),
 });
 const tubeGirthInMm = z.number().min(500).max(900);
@@ -172,7 +179,7 @@ const cuttingSchema = z.strictObject({
   bladeOffset: z.number().min(0).max(2).exactOptional(),
   overcut: z.number().min(0).max(5).exactOptional(),
   strokeText: z.boolean().exactOptional(),
-  colours: z.record(z.string(), z.string().regex(/^(#[0-9a-f]{6}|none)$/i)).exactOptional(),
+  colours: named(z.string().regex(/^(#[0-9a-f]{6}|none)$/i)).exactOptional(),
 });
 
 /** Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost. */

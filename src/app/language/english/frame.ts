@@ -64,6 +64,7 @@ export const frame = {
   notices: {
     more: (count: number) => `and ${count} more`,
     close: 'Close this message',
+    saveFile: 'Save it to a file',
     lastShown: 'From what is typed now no form can be made; the one shown is the last that could. To go on:',
     noForm: 'From what is typed now no form can be made. To go on:',
     undo: 'Undo the last step',
@@ -106,6 +107,8 @@ export const frame = {
     title: 'Bodies in this browser',
     refused: (reason: string) =>
       `This browser cannot keep bodies here (${reason}). Save to files instead; nothing that is open is lost.`,
+    unreadable: (count: number) =>
+      `${count === 1 ? 'One entry here cannot be read' : `${count} entries here cannot be read`}; what is there is left as it is.`,
     deleted: (name: string) => `${name} was deleted.`,
     takeBack: 'Take it back',
     none: 'None yet. A body is kept here from the first change on.',

@@ -1,9 +1,17 @@
 /** What the program tells about files, photos and the place where bodies are kept. */
 export const messages = {
-  otherTab:
-    'Loftseam is open in another tab too. Both keep their project in the same place, and the last change stays: go on in one of them, and save to a file what the other holds.',
+  copyHere:
+    'This body is open in another tab too. It goes on here as a copy, so that neither tab writes over the other; both stand under Bodies and earlier states.',
+  copyThere:
+    'This body is open in another tab too. It goes on there as a copy, so that neither tab writes over the other; both stand under Bodies and earlier states.',
   keptUnreadable: (isAside: boolean) =>
-    `What was kept in this browser could not be read${isAside ? ' and was put aside' : ''}. A demo body is open instead.`,
+    `What was kept in this browser could not be read${isAside ? ' and was put aside' : '; there is no room to put it aside, so save it to a file now'}. A demo body is open instead.`,
+  earlierUnreadable: (isAside: boolean) =>
+    `Some of the earlier states kept in this browser could not be read${isAside ? ' and were put aside' : '; there is no room to put them aside, so save them to a file now'}. The project itself is not touched by this.`,
+  noCabinet: (reason: string) =>
+    `This browser does not keep several bodies or photos here (${reason}). Save each body to a file before you open another.`,
+  photoUnreadable: (sides: string) =>
+    `A photo of this body could not be read from this browser (${sides}). It stays where it is until another is chosen.`,
   refusesProject: (reason: string) =>
     `This browser refuses to keep the project (${reason}). Use Save often; nothing else is lost.`,
   refusesBody: (reason: string) =>

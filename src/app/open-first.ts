@@ -1,0 +1,95 @@
+import type { Services } from './panels/index.ts';
+import {
+  type Actions,
+  type AppStore,
+  type Cabinet,
+  keepBodies,
+  keepPhotos,
+  keepProject,
+  readKeptBodyId,
+  readKeptProject,
+  readUnreadableHistory,
+  type Shelf,
+  setAsideUnreadable,
+} from './store/index.ts';
+
+interface FirstOpening {
+  readonly store: AppStore;
+  readonly actions: Actions;
+  readonly services: Services;
+  readonly shelf: Shelf;
+  readonly cabinet: Promise<Cabinet>;
+}
+
+type Serialize = Parameters<typeof keepProject>[2];
+
+/** Opens what was worked on last time, else the first demo, tells what cannot be read, and keeps the work from then on. */
+export async function openFirst(opening: FirstOpening): Promise<void> {
+  const { store, actions, services, shelf } = opening;
+  const kept = readKeptProject(shelf);
+  const { parseProject, serializeProject } = await import('../core/project/index.ts');
+  const read = kept === null ? null : parseProject(kept);
+  if (read?.ok) {
+    const id = readKeptBodyId(shelf);
+    actions.openProject(read.value, store.getState().words.steps.takeUp, id ? { id } : {});
+  } else await services.openDemo(services.demos[0]);
+  const { messages } = store.getState().words;
+  const warn = warnerOf(actions);
+  if (kept !== null && read && !read.ok) {
+    warn(messages.keptUnreadable(setAsideUnreadable(shelf, kept)), {
+      details: read.issues.map((issue) => issue.message),
+      file: { name: 'loftseam-unreadable.txt', text: kept },
+    });
+  }
+  const history = readUnreadableHistory(shelf);
+  if (history !== null) {
+    warn(messages.earlierUnreadable(setAsideUnreadable(shelf, history)), {
+      file: { name: 'loftseam-earlier-unreadable.txt', text: history },
+    });
+  }
+  store.temporal.getState().clear();
+  keepOnShelf(opening, serializeProject);
+  await keepInCabinet(opening, serializeProject);
+}
+
+/** Tells what stays told until it is closed. */
+function warnerOf(actions: Actions) {
+  return (text: string, more: Partial<Parameters<Actions['tell']>[0]> = {}) =>
+    actions.tell({ tone: 'warning', isLasting: true, text, ...more });
+}
+
+function keepOnShelf({ store, actions, shelf }: FirstOpening, serialize: Serialize): void {
+  const keeper = keepProject(store, shelf, serialize, {
+    onKept: () => actions.markKept(Date.now()),
+    onTrouble(reason) {
+      actions.markKept(null);
+      warnerOf(actions)(store.getState().words.messages.refusesProject(reason));
+    },
+  });
+  window.addEventListener('pagehide', keeper.flush);
+}
+
+async function keepInCabinet(opening: FirstOpening, serialize: Serialize): Promise<void> {
+  const { store, actions } = opening;
+  const warn = warnerOf(actions);
+  const messages = () => store.getState().words.messages;
+  let cabinet: Cabinet;
+  try {
+    cabinet = await opening.cabinet;
+  } catch (error) {
+    warn(messages().noCabinet(error instanceof Error ? error.message : String(error)));
+    return;
+  }
+  const bodies = keepBodies(store, cabinet, serialize, (reason) => warn(messages().refusesBody(reason)));
+  keepPhotos(store, actions, cabinet, {
+    onTrouble: (reason) => warn(messages().refusesPhoto(reason)),
+    onUnreadable(sides) {
+      const { views } = store.getState().words.picture;
+      warn(messages().photoUnreadable(sides.map((side) => views[side]).join(', ')));
+    },
+  });
+  // A body is kept once it has a photo, even if nothing of it was changed.
+  store.subscribe((now, before) => {
+    if (now.photos !== before.photos && now.bodyId === before.bodyId) void bodies.flush();
+  });
+}
