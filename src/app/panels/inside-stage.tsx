@@ -1,9 +1,11 @@
 import type { FormInside } from '../../core/pipeline/index.ts';
 import { CAUTIONS } from '../../core/supports/index.ts';
-import { isFormBehind } from '../store/index.ts';
+import { isFormBehind, issuesOf } from '../store/index.ts';
 import { CautionList } from './caution-list.tsx';
+import { CoreText } from './core-text.tsx';
 import { LengthInput } from './length-input.tsx';
 import { ScrollableTable } from './scrollable-table.tsx';
+import { TestTubeFields } from './test-tube-fields.tsx';
 import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
@@ -20,7 +22,9 @@ export function InsideStage() {
         <h2>{words.stages.names.inside}</h2>
         <p>{words.workshop.inside.about}</p>
       </header>
+      <TestTubeFields />
       <InsideChoices />
+      <InsideDoubts />
       {inside ? (
         <>
           <LevelsFilled inside={inside} />
@@ -33,6 +37,26 @@ export function InsideStage() {
       )}
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
+  );
+}
+
+/** What cannot be built so, or would come out wrong, with the number and what to do. */
+function InsideDoubts() {
+  const all = useApp(issuesOf);
+  const { workshop, core } = useWords();
+  const issues = all.filter(({ path }) => path.startsWith('inside.'));
+  if (issues.length === 0) return null;
+  return (
+    <section aria-labelledby="inside-doubts-title">
+      <h3 id="inside-doubts-title">{workshop.inside.doubts}</h3>
+      <ul className="doubts">
+        {issues.map((issue) => (
+          <li key={issue.code + issue.path + issue.message} className={issue.severity}>
+            <CoreText english={issue.message} said={core.issue(issue)} />
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { Figure, MeasureValue } from '../../core/body/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
+import type { TestTubeReadings } from '../../core/supports/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
 
@@ -33,7 +34,9 @@ export interface EditActions {
   /** The stuffing log with what changed. */
   setChecking(entries: readonly CheckingEntry[], label: string): void;
   setLengthBlend(blend: number): void;
-  /** mm, growth as a fraction; `null` goes back to the usual. */
+  /** Girth of the test tube at one of its lines, mm; `null` forgets it. Growth given as such makes way. */
+  setTestTube(line: keyof TestTubeReadings, mm: number | null, label: string): void;
+  /** mm, growth as a fraction; `null` goes back to the usual. Growth takes the place of the test tube's girths. */
   setInside(
     id: 'tubeDiameter' | 'boardThickness' | 'coverThickness' | 'measuredGrowth',
     mm: number | null,
@@ -175,10 +178,19 @@ export function createEditActions(store: AppStore): EditActions {
           ? project
           : { ...project, seams: { ...project.seams, lengthBlend } },
       ),
+    setTestTube: (line, mm, label) =>
+      change(say().set(label), (project) => {
+        const { measuredGrowth: _given, testTube = {}, ...others } = project.inside;
+        const read = withChanges<TestTubeReadings>(testTube, { [line]: mm ?? undefined });
+        if (read === testTube) return project;
+        const isEmpty = Object.keys(read).length === 0;
+        return { ...project, inside: isEmpty ? others : { ...others, testTube: read } };
+      }),
     setInside: (id, mm, label) =>
       change(say().set(label), (project) => {
-        const { [id]: before, ...others } = project.inside;
+        const { [id]: before, testTube, ...rest } = project.inside;
         if ((before ?? null) === mm) return project;
+        const others = testTube && id !== 'measuredGrowth' ? { ...rest, testTube } : rest;
         return { ...project, inside: mm === null ? others : { ...others, [id]: mm } };
       }),
     beginEdit() {

@@ -1,6 +1,6 @@
 import { measurePolyline } from '../math/index.ts';
 import { barsOfCover, findPaper, planTiles } from '../sheet/index.ts';
-import { instructionsOfTestTube, limitsOfTestTube, measuredGrowthOf } from '../supports/index.ts';
+import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../supports/index.ts';
 import { readCutting } from './read-cutting.ts';
 import type { Form } from './types.ts';
 import {
@@ -60,7 +60,7 @@ function tryCloth(form: Form): WorkStep {
         lengthCheck(
           'test-tube',
           'Test tube, girth over the cloth before it is stuffed; afterwards more',
-          limitsOfTestTube(options.clothThickness).min,
+          sewnGirthOfTestTube(options.clothThickness),
           0,
           null,
         ),

@@ -31,6 +31,7 @@ export {
   growthOfTestTube,
   limitsOfTestTube,
   measuredGrowthOf,
+  sewnGirthOfTestTube,
   TEST_TUBE_DIAMETER,
   TEST_TUBE_LINES,
 } from './test-tube-growth.ts';

@@ -12,10 +12,18 @@ const MOST_GROWTH = 0.2;
 /** Readings further apart than this were not filled alike, mm (ours: what three goes of a tape differ by, doubled). */
 const SAME_TUBE = 6;
 
-/** Between which a tape over the filled tube can read, mm: as sewn, and grown by the most. A tape lies on the outside. */
+/** What a tape reads over the tube as it was sewn, mm. A tape lies on the outside of the cloth. */
+export function sewnGirthOfTestTube(clothThickness = 0.6): number {
+  return TEST_TUBE_GIRTH + Math.PI * clothThickness;
+}
+
+/**
+ * Between which a tape over the filled tube can read, mm: as sewn, and grown by the most. Whole millimetres, as a tape is
+ * read, so that the tube as sewn lies within.
+ */
 export function limitsOfTestTube(clothThickness = 0.6): { readonly min: number; readonly max: number } {
-  const cloth = Math.PI * clothThickness;
-  return { min: TEST_TUBE_GIRTH + cloth, max: TEST_TUBE_GIRTH * (1 + MOST_GROWTH) + cloth };
+  const sewn = sewnGirthOfTestTube(clothThickness);
+  return { min: Math.floor(sewn), max: Math.floor(sewn + TEST_TUBE_GIRTH * MOST_GROWTH) };
 }
 
 /**

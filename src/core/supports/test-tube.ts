@@ -1,6 +1,6 @@
 import { formatBoth } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
-import { limitsOfTestTube, TEST_TUBE_GIRTH } from './test-tube-growth.ts';
+import { sewnGirthOfTestTube, TEST_TUBE_GIRTH } from './test-tube-growth.ts';
 
 const HEIGHT = 300;
 /** Heights at which the filled tube is measured, mm. */
@@ -70,7 +70,7 @@ export function instructionsOfTestTube(closing: string, end: string, clothThickn
     `Sew ${closing} to ${closing}, then an end to each ${end}, mark on mark, with the stitch and thread of the shell. Leave 10 cm of one ${end} open. Turn it right side out.`,
     'Stuff it as hard as the form will be, small tufts first into the rims, wearing a mask: a thumb pressed in leaves no dent. Close it by hand, stand it on end and let it rest for a day.',
     'Measure round it at lines 1, 2 and 3, the tape level and touching all round but not pulled.',
-    `Type the three girths under Inside, “Test tube”. Before stuffing it measures ${formatBoth(limitsOfTestTube(clothThickness).min)} over the cloth. The panels are then cut smaller by what the cloth grows: only then print and cut them.`,
+    `Type the three girths under Inside, “Test tube”. Before stuffing it measures ${formatBoth(sewnGirthOfTestTube(clothThickness))} over the cloth. The panels are then cut smaller by what the cloth grows: only then print and cut them.`,
   ];
 }
 

@@ -8,6 +8,18 @@ export const workshop = {
     tubeDiameter: 'Pole, outside',
     boardThickness: 'Plate thickness',
     coverThickness: 'Layers over the shell',
+    tube: {
+      title: 'Test tube',
+      about:
+        'Each cloth grows by its own share when it is stuffed hard. Sew the tube of the sheet “test-tube” from yours before anything else, stuff it, and type its girth at the three lines: the panels are then cut smaller. The first step under Making tells how.',
+      measure: (number: number) => `Test tube, measure ${number}`,
+      sewn: (girth: string) => `As sewn it measures ${girth} over the cloth.`,
+      growth: (share: string) => `It grew by ${share}: taken off the panels, more where the form is wider.`,
+      given: (share: string) => `A growth of ${share} is taken off the panels, as given and not read here.`,
+      forget: 'Forget it',
+      nothing: 'Nothing is typed in, so nothing is taken off the panels for growth.',
+    },
+    doubts: 'Please look at',
     filled: 'Once filled',
     level: 'Level',
     girth: 'Girth',

@@ -1,0 +1,41 @@
+import { expect, test } from '@playwright/test';
+import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test('Inside: girths of the test tube become growth, are kept, and what cannot be is named', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Inside');
+  const tube = page.getByRole('region', { name: 'Test tube' });
+  const field = (number: number) => tube.getByRole('textbox', { name: `Test tube, measure ${number}` });
+  await expect(tube).toContainText('Nothing is typed in');
+
+  // 200π mm sewn, 0.6π mm of cloth: 64.1 cm is (641 − 1.885)/628.319 − 1 = 1.72 %.
+  await field(1).fill('64.0');
+  await field(2).fill('64.1');
+  await field(3).fill('64.2');
+  await expect(tube).toContainText('It grew by 1.72 %');
+  await waitForFullForm(page);
+
+  // Shorter than it was sewn: refused in the field, with its limits.
+  await field(2).fill('60');
+  await field(2).blur();
+  await expect(tube.getByRole('alert')).toHaveText(/Test tube, measure 2.*60\.0 cm.*63\.0 cm.*75\.5 cm/);
+  await field(2).fill('');
+  await field(2).blur();
+  await expect(tube).toContainText('It grew by 1.72 %');
+
+  await page.waitForTimeout(2200);
+  await page.reload();
+  await waitForFullForm(page);
+  await goTo(page, 'Inside');
+  await expect(field(3)).toHaveValue('64.2');
+  await expect(tube).toContainText('It grew by 1.72 %');
+
+  // A pole too thick for the neck: named in the stage, with what would fit.
+  await page.getByRole('textbox', { name: 'Pole, outside' }).fill('10');
+  await expect(page.getByRole('region', { name: 'Please look at' })).toContainText(
+    /A tube of 10\.0 cm does not fit through the neck plate: at most [\d.]+ cm/,
+  );
+  expect(complaints).toEqual([]);
+});
