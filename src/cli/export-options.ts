@@ -128,7 +128,7 @@ function readList(text: string, known: readonly string[], word: string): string[
 function readScale(text: string): number {
   const scale = Number(text.replace(/^1\s*:\s*/, ''));
   if (Number.isFinite(scale) && scale > 0) return scale;
-  throw new InvalidArgumentError('It must be a number: 5 is 1 : 5.');
+  throw new InvalidArgumentError('It must be a number above 0: 5 is 1 : 5.');
 }
 
 function readMat(text: string): { width: number; height: number } {
@@ -154,5 +154,5 @@ function readColours(text: string): Record<string, string> {
 function readMargin(text: string): number {
   const length = parseLength(text, 'mm');
   if (length.ok && length.value >= 0) return length.value;
-  throw new InvalidArgumentError('It must be a length; a number alone is millimetres.');
+  throw new InvalidArgumentError('It must be a length, 0 or more; a number alone is millimetres.');
 }

@@ -1,3 +1,9 @@
 import { run } from './run.ts';
 
+// A reader that has seen enough (`| head`) is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0);
+  throw error;
+});
+
 process.exitCode = await run(process.argv.slice(2), process);

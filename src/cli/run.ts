@@ -1,6 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { parseLength } from '../core/base/index.ts';
-import { ALLOWANCES_IN_WORDS, NOTCH_SHAPES } from '../core/pattern/index.ts';
+import { ALLOWANCE_LIMITS, ALLOWANCES_IN_WORDS, NOTCH_SHAPES } from '../core/pattern/index.ts';
 import { allowanceLimits, grainLimits } from '../core/project/index.ts';
 import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
@@ -71,7 +71,7 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .option(
       '-a, --allowance <length>',
       'seam allowance instead of the saved one: 10, "1 cm", "3/8 in"',
-      readAllowance,
+      readSeamAllowance,
     )
     .option(
       '--allowance-for <list>',
@@ -207,8 +207,13 @@ function readTriangles(text: string): number {
   throw new InvalidArgumentError(`It must be a whole number, ${limitsInWords(triangleLimits)}.`);
 }
 
-function readAllowance(text: string): number {
-  const { min, max } = allowanceLimits;
+/** The allowance of everything that has none of its own, seams among it. */
+function readSeamAllowance(text: string): number {
+  return readAllowance(text, ALLOWANCE_LIMITS.smallest);
+}
+
+function readAllowance(text: string, min: number = allowanceLimits.min): number {
+  const { max } = allowanceLimits;
   const length = parseLength(text, 'mm');
   if (length.ok && length.value >= min && length.value <= max) return length.value;
   throw new InvalidArgumentError(

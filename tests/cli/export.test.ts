@@ -180,6 +180,8 @@ describe('loftseam make with formats', () => {
       [['--formats', 'cutter', '--blade-offset', '5'], /blade offset of 5 mm.*0 to 2 mm/i],
       [['--formats', 'stl', '--wall', '12'], /Walls of 12 mm.*0\.4 to 4\.0 mm/],
       [['--allowance-for', 'seam=1'], /allowance of 1 mm.*3 to 50 mm/i],
+      [['--allowance', '2'], /3 to 50 mm/],
+      [['--paper', 'a4', '--margin', '-3'], /--margin.*0 or more/],
       [['--notches', 'star'], /Allowed choices are slit, t, outward/],
       [['--allowance', '45'], /allowances folded in would cover it/],
       [['--only', 'nobody'], /no piece called “nobody”/],

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { boundsOfDrawing, type Drawing, type DrawingPath } from '../../src/core/drawing/index.ts';
+import {
+  boundsOfDrawing,
+  boundsOfPoints,
+  type Drawing,
+  type DrawingPath,
+} from '../../src/core/drawing/index.ts';
 import { arrangePieces, draftPiece, type Piece } from '../../src/core/pattern/index.ts';
 import { distanceTo, isInside, lengthOf, sample } from './brute-force.ts';
 import { LABEL, samplePanels } from './synthetic-panels.ts';
@@ -156,5 +161,50 @@ describe('what cannot be laid out', () => {
     expect(issue).toMatchObject({ code: 'piece-wider-than-sheet', path: 'sheetWidth', limit: 160 });
     expect(issue.measured).toBeGreaterThan(160);
     expect(issue.message).toMatch(/^Piece "/);
+  });
+});
+
+/** A plate of that size, its edges named. */
+function plate(width: number, length: number): Piece {
+  const corners = [0, 0, width, 0, width, length, 0, length, 0, 0];
+  const edges = ['back', 'right', 'front', 'left'].map((id, i) => ({
+    kind: 'opening' as const,
+    id,
+    letter: '',
+    points: Float64Array.from(corners.slice(2 * i, 2 * i + 4)),
+    marks: [],
+    bodyHalf: 'front' as const,
+  }));
+  const input = {
+    id: 'plate',
+    name: 'plate',
+    side: 'centre' as const,
+    edges,
+    levelLines: [],
+    material: 'card',
+  };
+  const drafted = draftPiece(input, LABEL, { allowance: 0 });
+  if (!drafted.ok) throw new Error(drafted.issues[0].message);
+  return drafted.value;
+}
+
+describe('a plate of 700 × 300 mm for paper 580 mm wide', () => {
+  const options = { sheetWidth: 580, gap: 5 };
+
+  it('lies on its side where it may be turned, and is refused where its grain must run up the sheet', () => {
+    expect(arrangePieces([plate(700, 300)], options).ok).toBe(false);
+    const sheet = arrange([plate(700, 300)], { ...options, turnsWide: true });
+    const { minX, maxX, minY, maxY } = boundsOfPoints([pathOf(sheet, 'plate/cut').points])!;
+    expect(maxX - minX).toBeCloseTo(300, 9);
+    expect(maxY - minY).toBeCloseTo(700, 9);
+    expect(minX).toBeGreaterThanOrEqual(5 - 1e-9);
+    expect(maxX).toBeLessThanOrEqual(575 + 1e-9);
+  });
+
+  it('stays upright where it fits, and is refused where it fits neither way', () => {
+    const sheet = arrange([plate(300, 700)], { ...options, turnsWide: true });
+    const { minX, maxX } = boundsOfPoints([pathOf(sheet, 'plate/cut').points])!;
+    expect(maxX - minX).toBeCloseTo(300, 9);
+    expect(arrangePieces([plate(700, 600)], { ...options, turnsWide: true }).ok).toBe(false);
   });
 });

@@ -1,4 +1,5 @@
 export { CUTTER_COLOURS } from './cutter-colours.ts';
+export { findLackingLetters } from './find-lacking-letters.ts';
 export { hollowMesh } from './hollow-mesh.ts';
 export { thickenFlat } from './thicken-flat.ts';
 export { type CsvCell, writeCsv } from './write-csv.ts';

@@ -1,5 +1,5 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
-import { type Drawing, makeLayer, pageFromUpright } from '../drawing/index.ts';
+import { boundsOfPoints, type Drawing, makeLayer, pageFromUpright, placePoints } from '../drawing/index.ts';
 import { drawPieces } from './draw-pieces.ts';
 import { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
 import { packOutlines } from './pack-outlines.ts';
@@ -15,24 +15,34 @@ export interface ArrangeOptions {
   /** Least distance between two cut lines and to the sheet's edges, mm, default 10. */
   readonly gap?: number;
   readonly title?: string;
+  /** Lay a piece that is wider than the sheet on its side: paper has no grain. Default false. */
+  readonly turnsWide?: boolean;
 }
 
 /**
- * Lays pieces on one sheet, never turned (grain runs up the sheet), with test bars. Layers in order: `cut` (slits
+ * Lays pieces on one sheet, not turned unless asked (grain runs up the sheet), with test bars. Layers in order: `cut` (slits
  * before outlines, so that a machine cuts the small things first), `sew`, `mark`, `text`. Path ids are
  * `<piece>/cut`, `<piece>/notch/A1`, `<piece>/sew/A`, `<piece>/level/bust`, `<piece>/grain`, `test/…`.
  * Fails when a piece is wider than the sheet.
  */
 export function arrangePieces(pieces: readonly Piece[], options: ArrangeOptions = {}): Result<Drawing> {
-  const { sheetWidth = DEFAULT_SHEET_WIDTH, gap = DEFAULT_GAP, title = 'Pieces' } = options;
+  const {
+    sheetWidth = DEFAULT_SHEET_WIDTH,
+    gap = DEFAULT_GAP,
+    title = 'Pieces',
+    turnsWide = false,
+  } = options;
   const issues = checkOptions(sheetWidth, gap);
   if (issues.length > 0) return failure(issues);
 
   // 1. Pack the cut lines and the square of the test bars.
-  const upsideDown = pieces.map((piece) => pageFromUpright(piece.cutLine, 0, 0));
+  const room = sheetWidth - 2 * gap;
+  const upright = pieces.map((piece) => pageFromUpright(piece.cutLine, 0, 0));
+  const angles = upright.map((outline) => (turnsWide && widthOf(outline) > room ? Math.PI / 2 : 0));
+  const turned = upright.map((outline, i) => placePoints(outline, { dx: 0, dy: 0, angle: angles[i] }));
   const bars = TEST_BARS_SIZE;
   const packing = packOutlines(
-    [...upsideDown, Float64Array.of(0, 0, bars, 0, bars, bars, 0, bars)],
+    [...turned, Float64Array.of(0, 0, bars, 0, bars, bars, 0, bars)],
     sheetWidth,
     gap,
   );
@@ -40,7 +50,8 @@ export function arrangePieces(pieces: readonly Piece[], options: ArrangeOptions 
     return failure([tooWideIssue(pieces[packing.tooWide], packing.width, sheetWidth, gap)]);
 
   // 2. Draw each piece at its place, and the test bars last: they name the sheet's final size.
-  const layers = drawPieces(pieces, packing.offsets);
+  const placements = pieces.map((_, i) => ({ ...packing.offsets[i], angle: angles[i] }));
+  const layers = drawPieces(pieces, placements);
   const { dx, dy } = packing.offsets[pieces.length];
   const height = Math.ceil(packing.height);
   const test = drawTestBars(dx, dy, sheetWidth, height);
@@ -54,6 +65,11 @@ export function arrangePieces(pieces: readonly Piece[], options: ArrangeOptions 
     title,
     layers: layers.map(({ name, items }) => makeLayer(name, [...items, ...(extra[name] ?? [])])),
   });
+}
+
+function widthOf(outline: Float64Array): number {
+  const { minX, maxX } = boundsOfPoints([outline]) ?? { minX: 0, maxX: 0 };
+  return maxX - minX;
 }
 
 function checkOptions(sheetWidth: number, gap: number): Issue[] {

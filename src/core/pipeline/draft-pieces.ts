@@ -20,7 +20,8 @@ export function draftPieces(
     issues.push(...piece.issues);
     if (piece.ok) pieces.push(piece.value);
   }
-  if (pieces.length < inputs.length) return failure(issues);
+  // A wrong allowance is wrong for every piece: said once.
+  if (pieces.length < inputs.length) return failure(withoutRepeats(issues));
   const materials = [...new Set(pieces.map((piece) => piece.material))];
   const drawings: { material: string; drawing: Form['drawings'][number]['drawing'] }[] = [];
   for (const material of materials) {
@@ -30,6 +31,11 @@ export function draftPieces(
     if (sheet.ok) drawings.push({ material, drawing: sheet.value });
   }
   return drawings.length < materials.length ? failure(issues) : success({ pieces, drawings }, issues);
+}
+
+function withoutRepeats(issues: readonly Issue[]): Issue[] {
+  const isSame = (a: Issue, b: Issue): boolean => a.path === b.path && a.message === b.message;
+  return issues.filter((issue, i) => issues.findIndex((other) => isSame(issue, other)) === i);
 }
 
 /** Edges given an allowance of their own that no piece has, of the shell or inside it. */

@@ -2,6 +2,7 @@ import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { boundsOfPoints, type Drawing } from '../drawing/index.ts';
 import {
   CUTTER_COLOURS,
+  findLackingLetters,
   hollowMesh,
   thickenFlat,
   writeCsv,
@@ -190,6 +191,7 @@ function checkModel(scale: number, wall: number): Issue[] {
       limit,
     });
   }
+  if (issues.length > 0) return issues;
   const thickest = THICKEST_WALL / scale;
   if (!(wall >= 0.4 && wall <= thickest)) {
     const message = `Walls of ${wall} mm cannot be used in a model of 1 : ${scale}: give 0.4 to ${thickest.toFixed(1)} mm.`;
@@ -267,8 +269,17 @@ async function writePdfFiles(
     });
     const suffix = print.correction ? '-corrected' : '';
     files.push({ name: `print-${paper}${suffix}.pdf`, type: 'application/pdf', content });
+    if (files.length === 1) issues.push(...(await checkLetters(job.value.pages, font)));
   }
   return issues.some(({ severity }) => severity === 'error') ? failure(issues) : success(files, issues);
+}
+
+/** Letters that the font of the print has no shape for. */
+async function checkLetters(pages: readonly Drawing[], font: ExportOptions['font']): Promise<Issue[]> {
+  const lacking = await findLackingLetters(pages, font.bytes);
+  if (lacking.length === 0) return [];
+  const message = `The letters of the print lack ${lacking.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Write the name in Latin, Greek, Cyrillic, Hebrew or Arabic letters.`;
+  return [{ code: 'letters-lacking', path: 'name', message, severity: 'warning' }];
 }
 
 /** Labels to sew in, a file per paper. */

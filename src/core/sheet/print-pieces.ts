@@ -67,7 +67,7 @@ interface Laid {
 
 /** One long page where that can be; a longer layout goes on over further pages of the roll. */
 function layOnRoll(pieces: readonly Piece[], grid: TileGrid, title: string): Result<Laid> {
-  const arranged = arrangePieces(pieces, { sheetWidth: grid.cellWidth, gap: 5, title });
+  const arranged = arrangePieces(pieces, { sheetWidth: grid.cellWidth, gap: 5, title, turnsWide: true });
   if (!arranged.ok) return failure(arranged.issues.map((issue) => ({ ...issue, path: 'paper' })));
   const drawing = arranged.value;
   const cellHeight = Math.min(grid.cellHeight, drawing.height);
