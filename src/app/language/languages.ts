@@ -1,16 +1,14 @@
 import { english, type Words } from './english.ts';
 
-export const LANGUAGES = ['en'] as const;
+export const LANGUAGES = ['en', 'de'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 /** As those who speak them write them. */
-export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English' };
-
-const WORDS: Readonly<Record<Language, Words>> = { en: english };
+export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
 
 /** English is there from the start, every other language comes when it is wanted. Fails when it cannot be fetched. */
 export async function loadWords(language: Language): Promise<Words> {
-  return WORDS[language];
+  return language === 'de' ? (await import('./german.ts')).german : english;
 }
 
 /** The first language of `wanted` (tags of BCP 47, best first) that the program speaks, else English. */

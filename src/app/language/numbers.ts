@@ -1,4 +1,5 @@
 import { type DisplayUnit, formatLength, type LengthFormat } from '../../core/base/index.ts';
+import { formatMass } from '../../core/simulate/index.ts';
 
 /** Numbers as they are written in one place of the world. Lengths are given in mm and strains as fractions. */
 export interface Numbers {
@@ -11,6 +12,8 @@ export interface Numbers {
   signedLength(mm: number, unit: DisplayUnit): string;
   /** Seam lengths are compared to a tenth of a millimetre, so they are shown in more detail than tapes. */
   fineLength(mm: number, unit: DisplayUnit): string;
+  /** kg or g, ounces beside inches. */
+  mass(kg: number, unit: DisplayUnit): string;
   /** A fraction as a percentage, `1.2 %`. */
   percent(fraction: number, decimals?: number): string;
   signedPercent(fraction: number, decimals?: number): string;
@@ -44,6 +47,7 @@ export function createNumbers(locale: string): Numbers {
       return `${mm < 0 ? '−' : '+'}${text}`;
     },
     fineLength: (mm, unit) => (unit === 'cm' ? `${fixed(mm / 10, 2)} cm` : `${fixed(mm / 25.4, 3)} in`),
+    mass: (kg, unit) => mark(formatMass(kg, unit)),
     percent: (fraction, decimals = 1) =>
       Number.isFinite(fraction) ? `${fixed(fraction * 100, decimals)} %` : '–',
     signedPercent(fraction, decimals = 1) {

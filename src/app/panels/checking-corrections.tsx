@@ -31,12 +31,7 @@ export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
         ) : (
           <ul>
             {corrections.map((correction) => {
-              const { title, text } = core.correction(
-                correction,
-                (id) => named.get(id) ?? id,
-                unit,
-                numbers.mark,
-              );
+              const { title, text } = core.correction(correction, (id) => named.get(id) ?? id, unit, numbers);
               return (
                 <li key={keyOf(correction)}>
                   <strong>{title}</strong>

@@ -155,9 +155,9 @@ function signedSmall(mm: number, unit: 'cm' | 'in', numbers: Numbers): string {
 }
 
 function FillMass({ entry, stuffing, onChange }: EntryProps) {
-  const { workshop, steps, core } = useWords();
+  const { workshop, steps } = useWords();
   const words = workshop.checking;
-  const { mark } = useNumbers();
+  const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const sum = (key: 'low' | 'high') => stuffing.zones.reduce((total, zone) => total + zone[key], 0);
   const set = (text: string) => {
@@ -180,7 +180,7 @@ function FillMass({ entry, stuffing, onChange }: EntryProps) {
         onBlur={(event) => set(event.target.value)}
       />
       <span className="measure-how">
-        {words.firm(core.mass(sum('low'), unit, mark), core.mass(sum('high'), unit, mark))}
+        {words.firm(numbers.mass(sum('low'), unit), numbers.mass(sum('high'), unit))}
       </span>
     </label>
   );

@@ -61,7 +61,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                     </button>
                     <span className="measure-how">
                       {entry.state === 'empty' ? words.emptyShort : words.filledShort}
-                      {entry.fillMass !== undefined && `, ${core.mass(entry.fillMass, unit, numbers.mark)}`}
+                      {entry.fillMass !== undefined && `, ${numbers.mass(entry.fillMass, unit)}`}
                     </span>
                   </th>
                   {levels.map(({ id }) => (

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { WorkSeam, WorkStep } from '../../core/pipeline/index.ts';
+import { wordCheck } from '../../core/simulate/index.ts';
 import { type Highlight, threadColour } from '../store/index.ts';
 import { CoreText } from './core-text.tsx';
 import { useNumbers, useWords } from './use-words.ts';
@@ -187,7 +188,7 @@ function Checks({ step }: { readonly step: WorkStep }) {
       {step.checks.map((check) => (
         <div key={check.id}>
           <dt>{core.text(check.name)}</dt>
-          <dd>{core.check(check, unit, mark)}</dd>
+          <dd>{core.check(mark(wordCheck(check, unit)))}</dd>
         </div>
       ))}
     </dl>

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../language/index.ts';
 import type { Theme } from '../store/index.ts';
 import { DemoGallery } from './demo-gallery.tsx';
 import { EarlierStates } from './earlier-states.tsx';
@@ -20,6 +21,7 @@ export function TopBar() {
         <FileTools />
         <HistoryTools />
         <UnitSwitch />
+        <LanguageChoice />
         <ThemeSwitch />
       </div>
     </header>
@@ -139,6 +141,27 @@ function UnitSwitch() {
         </label>
       ))}
     </fieldset>
+  );
+}
+
+/** Each language in its own words, for whoever does not read the present one. */
+function LanguageChoice() {
+  const language = useApp((state) => state.language);
+  const services = useServices();
+  const words = useWords().top;
+  return (
+    <select
+      className="language-choice"
+      aria-label={words.language}
+      value={language}
+      onChange={(event) => void services.speak(event.target.value as Language)}
+    >
+      {LANGUAGES.map((id) => (
+        <option key={id} value={id} lang={id}>
+          {LANGUAGE_NAMES[id]}
+        </option>
+      ))}
+    </select>
   );
 }
 

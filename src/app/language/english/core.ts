@@ -1,15 +1,10 @@
-import type { Issue } from '../../../core/base/index.ts';
+import type { DisplayUnit, Issue } from '../../../core/base/index.ts';
 import type { MeasureDefinition, ShapeCategory } from '../../../core/body/index.ts';
 import type { SeamLayout } from '../../../core/seams/index.ts';
-import {
-  type Correction,
-  type CorrectionWords,
-  formatMass,
-  wordCheck,
-  wordCorrection,
-} from '../../../core/simulate/index.ts';
+import { type Correction, type CorrectionWords, wordCorrection } from '../../../core/simulate/index.ts';
 import type { Caution } from '../../../core/supports/index.ts';
-import type { Checkable, DisplayUnit, Named, WordedMaterial } from '../core-texts.ts';
+import type { Named, WordedMaterial } from '../core-texts.ts';
+import type { Numbers } from '../numbers.ts';
 
 /**
  * What the core says, which it says in English. Another language finds its own words by id, or by the English ones where
@@ -43,12 +38,13 @@ export const core = {
     correction: Correction,
     nameOf: (id: string) => string,
     unit: DisplayUnit,
-    _mark: (text: string) => string,
-  ): CorrectionWords => wordCorrection(correction, nameOf, unit),
-  /** Value and limits of something to measure; `mark` puts the decimal mark of the place. */
-  check: (check: Checkable, unit: DisplayUnit, mark: (text: string) => string): string =>
-    mark(wordCheck(check, unit)),
-  mass: (kg: number, unit: DisplayUnit, mark: (text: string) => string): string => mark(formatMass(kg, unit)),
+    { mark }: Numbers,
+  ): CorrectionWords => {
+    const { title, text } = wordCorrection(correction, nameOf, unit);
+    return { title: mark(title), text: mark(text) };
+  },
+  /** Value and limits of something to measure, as the core words them. */
+  check: (worded: string): string => worded,
   /** A name inside a sentence: without its capital, where the language writes it small. */
   within: (name: string): string => name.toLowerCase(),
 };

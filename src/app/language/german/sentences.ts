@@ -1,0 +1,388 @@
+import type { Phrase } from '../translate.ts';
+
+/** What the core says in whole sentences: progress, the order of work, checks. */
+export const sentences: readonly Phrase[] = [
+  ['Checking the measures', 'Die Maße werden geprüft'],
+  ['Shaping the body', 'Der Körper wird geformt'],
+  ['Drawing the seams', 'Die Nähte werden gezeichnet'],
+  ['Unrolling the panels', 'Die Schnittteile werden abgewickelt'],
+  ['Unrolling each panel', 'Jedes Schnittteil wird abgewickelt'],
+  ['Matching the seams', 'Die Nähte werden angeglichen'],
+  ['Designing webs and plates', 'Stege und Platten werden entworfen'],
+  ['Drafting the pieces', 'Die Schnittteile werden gezeichnet'],
+  ['Done', 'Fertig'],
+
+  // Test tube.
+  ['Sew, stuff and measure the test tube', 'Den Probeschlauch nähen, stopfen und messen'],
+  [
+    'Stuffed cloth grows, each cloth by its own share, and the panels are cut smaller by it: so this comes before anything else is printed. Print the sheet of the test tube alone and measure its bars.',
+    'Gestopfter Stoff gibt nach, jeder um seinen eigenen Anteil, und um diesen werden die Schnittteile kleiner zugeschnitten: Darum kommt das vor allem anderen Drucken. Nur das Blatt des Probeschlauchs drucken und seine Messstrecken nachmessen.',
+  ],
+  [
+    'Cut tube and two ends from the cloth and interfacing of the shell, fused as they will be, the grain as drawn.',
+    'Schlauch und zwei Enden aus Stoff und Einlage der Hülle zuschneiden, fixiert wie später, im gezeichneten Fadenlauf.',
+  ],
+  [
+    'Sew {c} to {c2}, then an end to each {e}, mark on mark, with the stitch and thread of the shell. Leave 10 cm of one {e2} open. Turn it right side out.',
+    '{c} an {c2} nähen, dann an jedes {e} ein Ende, Passzeichen auf Passzeichen, mit Stich und Garn der Hülle. An einem {e2} 10 cm offen lassen. Auf rechts wenden.',
+  ],
+  [
+    'Stuff it as hard as the form will be, small tufts first into the rims, wearing a mask: a thumb pressed in leaves no dent. Close it by hand, stand it on end and let it rest for a day.',
+    'So fest stopfen wie später die Form, zuerst kleine Flocken in die Ränder, mit Staubmaske: Ein Daumen hinterlässt keine Delle. Von Hand schließen, aufrecht hinstellen und einen Tag ruhen lassen.',
+  ],
+  [
+    'Measure round it at lines 1, 2 and 3, the tape level and touching all round but not pulled.',
+    'An den Linien 1, 2 und 3 rundherum messen, das Maßband waagerecht und überall anliegend, aber nicht gezogen.',
+  ],
+  [
+    'Type the three girths under Inside, “Test tube”. Before stuffing it measures {g} over the cloth. The panels are then cut smaller by what the cloth grows: only then print and cut them.',
+    'Die drei Umfänge unter Innenleben bei „Probeschlauch“ eintragen. Vor dem Stopfen misst er {g} über dem Stoff. Danach werden die Schnittteile um das Nachgeben des Stoffs kleiner: erst dann drucken und zuschneiden.',
+  ],
+  [
+    'Nothing is typed in yet: nothing is taken off the panels for growth.',
+    'Noch ist nichts eingetragen: Für das Nachgeben wird an den Schnittteilen nichts abgezogen.',
+  ],
+  [
+    'Taken off the panels: {p:num} % of growth on the tube.',
+    'An den Schnittteilen abgezogen: {p} % Nachgeben am Schlauch.',
+  ],
+  [
+    'Test tube, girth over the cloth before it is stuffed; afterwards more',
+    'Probeschlauch, Umfang über dem Stoff vor dem Stopfen; danach mehr',
+  ],
+
+  // Before cutting.
+  [
+    'Decide what the form is for, and have the tube in your hand',
+    'Entscheiden, wofür die Form ist, und das Rohr zur Hand haben',
+  ],
+  [
+    'Heaviest garment, pinning into it, arms or none, a cover over it: settle these first, since they change the pieces.',
+    'Schwerstes Kleidungsstück, Nadeln hineinstecken, Arme oder keine, ein Überzug: Das zuerst klären, denn es ändert die Teile.',
+  ],
+  [
+    'Measure the tube with a caliper before anything is cut: tubes are seldom as thick as they are called.',
+    'Das Rohr mit dem Messschieber messen, bevor etwas zugeschnitten wird: Rohre sind selten so dick, wie sie heißen.',
+  ],
+  ['Outside of the tube, by caliper', 'Außenmaß des Rohrs, mit dem Messschieber'],
+  [
+    'Tilt at which the loaded form tips; 10° at least',
+    'Neigung, bei der die beladene Form kippt; mindestens 10°',
+  ],
+  ['Measure twice, and look at the body', 'Zweimal messen und den Körper ansehen'],
+  [
+    'Measure over the foundation garment that will be worn, standing at ease, with neck, shoulder and bust points marked.',
+    'Über der Unterwäsche messen, die getragen wird, bei lockerem Stand, mit markierten Punkten an Hals, Schulter und Brust.',
+  ],
+  [
+    'Type what you read, measure again on another go, and mend what the checker names. Compare widths, depths and the side view with the person.',
+    'Abgelesenes eintragen, in einem zweiten Durchgang noch einmal messen und berichtigen, was beanstandet wird. Breiten, Tiefen und Seitenansicht mit dem Menschen vergleichen.',
+  ],
+  ['Tapes that do not fit together; 0 is wanted', 'Maße, die nicht zusammenpassen; 0 ist erwünscht'],
+  ['Measures estimated, not taken', 'Maße geschätzt, nicht genommen'],
+  ['Print the first page and measure its bars', 'Die erste Seite drucken und ihre Messstrecken messen'],
+  [
+    'Print the cover alone on {paper:text}, at actual size, never “fit to page”, and measure both long bars. If they are off, type what they measure under Cutting and print the corrected file.',
+    'Nur das Deckblatt drucken, Papier {paper}, in wahrer Größe, nie „an Seite anpassen“, und beide lange Strecken messen. Stimmen sie nicht, das Gemessene unter Zuschnitt eintragen und die ausgeglichene Datei drucken.',
+  ],
+  [
+    'Only then print the rest, join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine.',
+    'Erst dann den Rest drucken, die Seiten verbinden und noch einmal von Kreuz zu Kreuz über die Anschlüsse messen: Ein Millimeter auf den Meter ist in Ordnung.',
+  ],
+  ['Long bar across the page', 'Lange Strecke quer über die Seite'],
+  ['Long bar up the page', 'Lange Strecke hoch über die Seite'],
+  ['Sides of the square', 'Seiten des Quadrats'],
+  ['Try a cheap shell on the person', 'Eine billige Hülle am Menschen anprobieren'],
+  [
+    'Sew the panels once in old sheeting, without inner parts and with one side left open, and put it on the person over the same garment.',
+    'Die Schnittteile einmal aus altem Laken nähen, ohne Innenteile und mit einer offenen Seite, und dem Menschen über derselben Wäsche anziehen.',
+  ],
+  [
+    'It must close without pulling, its level lines must run level, and nothing may gape. This is the cheapest place to find a wrong measure.',
+    'Sie muss sich ohne Ziehen schließen, ihre Höhenlinien müssen waagerecht laufen, und nichts darf klaffen. Billiger lässt sich ein falsches Maß nirgends finden.',
+  ],
+  [
+    'Wash, press and fuse the cloth before cutting',
+    'Den Stoff vor dem Zuschnitt waschen, bügeln und fixieren',
+  ],
+  [
+    'Wash and press the cloth, and pull its threads square.',
+    'Den Stoff waschen, bügeln und fadengerade ziehen.',
+  ],
+  [
+    'Fuse the interfacing to blocks larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
+    'Die Einlage auf Stücke fixieren, die größer sind als die Schnittteile, und flach auskühlen lassen. Fixierter Stoff läuft ein, darum wird vorher nichts zugeschnitten.',
+  ],
+  [
+    'Draw a square on a block before fusing and measure it after: if it is off both ways, cut nothing from cloth that still shrinks.',
+    'Vor dem Fixieren ein Quadrat aufzeichnen und danach messen: Stimmt es in beiden Richtungen nicht, nichts aus Stoff zuschneiden, der noch einläuft.',
+  ],
+  ['Drawn square, after fusing, both ways', 'Gezeichnetes Quadrat nach dem Fixieren, beide Richtungen'],
+  ['Cut the cloth', 'Den Stoff zuschneiden'],
+  [
+    'All panels the same way up along the grain, face up as printed: right and left are drawn apart and are not the same.',
+    'Alle Schnittteile in gleicher Richtung im Fadenlauf, Oberseite wie gedruckt: Rechts und links sind getrennt gezeichnet und nicht gleich.',
+  ],
+  [
+    'Cut on the solid line. Notches no deeper than a third of the allowance.',
+    'Auf der durchgezogenen Linie schneiden. Passzeichen höchstens ein Drittel der Nahtzugabe tief.',
+  ],
+  ['Pieces of cloth in all', 'Stoffteile insgesamt'],
+  ['Shell panels marked right', 'Teile der Hülle mit „right“ (rechts)'],
+  ['Shell panels marked left', 'Teile der Hülle mit „left“ (links)'],
+  ['Mark the pieces and hold the hollow edges', 'Die Teile markieren und die hohlen Kanten sichern'],
+  [
+    'On the wrong side, with thread or a pen that washes out: level lines, seam letters, mark numbers, right or left, and the lines to which webs are sewn.',
+    'Auf der linken Stoffseite, mit Faden oder auswaschbarem Stift: Höhenlinien, Nahtbuchstaben, Nummern der Passzeichen, rechts oder links, und die Linien, an die Stege genäht werden.',
+  ],
+  [
+    'Run a row of stitches just inside the seam line along neck, armholes and other hollow edges before they are clipped, so that they do not stretch.',
+    'Hals, Armlöcher und andere hohle Kanten knapp neben der Nahtlinie in der Zugabe absteppen, bevor sie eingeschnitten werden, damit sie sich nicht dehnen.',
+  ],
+  [
+    'Lay right and left panels on each other face to face: they must agree wherever the body is the same on both sides.',
+    'Rechte und linke Schnittteile rechts auf rechts aufeinanderlegen: Wo der Körper auf beiden Seiten gleich ist, müssen sie übereinstimmen.',
+  ],
+  ['Cut and glue the boards, and fit them dry', 'Die Platten schneiden, kleben und trocken anpassen'],
+  [
+    'Cut every board in its two layers, flutes crossing, glue them and let them dry flat under a weight.',
+    'Jede Platte in zwei Lagen mit gekreuzten Wellen schneiden, verleimen und flach unter Gewicht trocknen lassen.',
+  ],
+  [
+    'Push the tube through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
+    'Das Rohr durch Boden- und Halsplatte schieben: Es muss sich drehen, ohne zu klappern. Den Halsblock nach seinen drei Schablonen schneiden.',
+  ],
+  [
+    'Cover each plate now, with the cloth folded over its edge; the armhole and neck plates are set in later from outside.',
+    'Jede Platte jetzt beziehen, den Stoff über die Kante geschlagen; Armloch- und Halsplatten werden später von außen eingesetzt.',
+  ],
+  ['Round the {p:plate}, along its edge', '{p}: rundherum, an der Kante entlang'],
+  ['Round the {p:plate} {s:side}, along its edge', '{p} {s}: rundherum, an der Kante entlang'],
+  ['Seam line round the {p:plate}’s opening', '{p}: Nahtlinie rund um ihre Öffnung'],
+  ['Seam line round the {p:plate} {s:side}’s opening', '{p} {s}: Nahtlinie rund um ihre Öffnung'],
+  ['Try the magnets, then fix them', 'Die Magnete ausprobieren, dann befestigen'],
+  [
+    'Stack the magnets of a pair and mark the faces that look outwards. Right and left are turned round on purpose, so that a swapped arm is pushed away.',
+    'Die Magnete eines Paars stapeln und die Flächen markieren, die nach außen zeigen. Rechts und links sind absichtlich umgekehrt, damit ein vertauschter Arm abgestoßen wird.',
+  ],
+  [
+    'Hold both arms on dry before any glue. Fix the magnets in stitched pockets under the cover, and count them.',
+    'Vor jedem Kleben beide Arme trocken anhalten. Die Magnete in genähten Taschen unter dem Bezug befestigen, und sie zählen.',
+  ],
+
+  // Sewing.
+  ['Sew the front, lying flat', 'Das Vorderteil flach liegend nähen'],
+  ['Sew the back, lying flat', 'Das Rückenteil flach liegend nähen'],
+  [
+    'In the order of the letters below: level seams first, then the upright ones from the middle outwards, across them.',
+    'In der Folge der Buchstaben unten: zuerst die waagerechten Nähte, dann quer darüber die senkrechten von der Mitte nach außen.',
+  ],
+  [
+    'In the order of the letters below, from the middle outwards.',
+    'In der Folge der Buchstaben unten, von der Mitte nach außen.',
+  ],
+  [
+    'Pin letter to letter and mark to mark; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
+    'Buchstabe auf Buchstabe und Passzeichen auf Passzeichen stecken; Höhenlinien dürfen sich um 1.5 mm verfehlen, nicht mehr. Wo sich die eine Kante nach außen und die andere nach innen rundet, mit der hohlen oben stecken.',
+  ],
+  [
+    'Short stitches of 2 mm, a second row a millimetre into the allowance; clip, and press open.',
+    'Kurze Stiche von 2 mm, eine zweite Reihe einen Millimeter in der Zugabe; einschneiden und auseinanderbügeln.',
+  ],
+  ['Sew the pole sleeve with its ties and straps', 'Den Rohrtunnel mit seinen Bändern und Gurten nähen'],
+  [
+    'Hem webs, ties and straps at top and bottom, and stitch round their openings before cutting these out.',
+    'Stege, Bänder und Gurte oben und unten säumen, und ihre Öffnungen umsteppen, bevor sie ausgeschnitten werden.',
+  ],
+  [
+    'Stitch the front tie and the straps flat on the sleeve along their letters, level on level. Close the sleeve behind with the back tie caught in the seam, and sew the tabs to its lower end.',
+    'Das vordere Band und die Gurte nach ihren Buchstaben flach auf den Tunnel steppen, Höhe auf Höhe. Den Tunnel hinten schließen, das hintere Band in der Naht mitgefasst, und die Laschen an sein unteres Ende nähen.',
+  ],
+  [
+    'Slide it over the tube: it must pass without force.',
+    'Über das Rohr schieben: Er muss ohne Kraft darübergehen.',
+  ],
+  ['Sleeve, flat width when closed', 'Tunnel, flache Breite, wenn geschlossen'],
+  ['Sew webs and ties to the front', 'Stege und Bänder an das Vorderteil nähen'],
+  ['Sew webs, ties and straps to the back', 'Stege, Bänder und Gurte an das Rückenteil nähen'],
+  [
+    'Front and back still lie open like a book: do it now, for once the sides are closed no machine gets there.',
+    'Vorder- und Rückenteil liegen noch offen wie ein Buch: jetzt, denn sind die Seiten geschlossen, kommt keine Maschine mehr hin.',
+  ],
+  [
+    'On the wrong side, sew the front tie to the allowances of its seam and each web to its line, mark on mark.',
+    'Auf der linken Seite das vordere Band an die Zugaben seiner Naht und jeden Steg an seine Linie nähen, Passzeichen auf Passzeichen.',
+  ],
+  [
+    'Turn the back over beside it, pass the straps through the openings of the webs, and sew what is left, mark on mark. No web may cross another or twist.',
+    'Das Rückenteil daneben umwenden, die Gurte durch die Öffnungen der Stege führen und das Übrige annähen, Passzeichen auf Passzeichen. Kein Steg darf einen anderen kreuzen oder sich verdrehen.',
+  ],
+  [
+    'to the allowance of one edge alone, since this seam is still open',
+    'nur an die Zugabe einer Kante, denn diese Naht ist noch offen',
+  ],
+  ['Sew the shoulders', 'Die Schultern nähen'],
+  [
+    'From the neck outwards. From here the shell no longer lies flat: inner parts must be in.',
+    'Vom Hals nach außen. Von hier an liegt die Hülle nicht mehr flach: Die Innenteile müssen darin sein.',
+  ],
+  ['Set on the neck band', 'Das Halsbündchen ansetzen'],
+  [
+    'Pin the band round the neck edge from the centre back, right sides together, clip the neck edge up to the row of stitches, and sew with the body side on top.',
+    'Das Bündchen von der hinteren Mitte aus rechts auf rechts rund um die Halskante stecken, die Halskante bis zur Steppreihe einschneiden und mit der Körperseite oben nähen.',
+  ],
+  ['Close the band behind last.', 'Zuletzt das Bündchen hinten schließen.'],
+  ['Sew the first side', 'Die erste Seite nähen'],
+  ['Sew the right side', 'Die rechte Seite nähen'],
+  ['Sew the left side', 'Die linke Seite nähen'],
+  ['Sew the centre side', 'Die Mitte nähen'],
+  [
+    'From the armhole down to the base, webs and straps held out of the way.',
+    'Vom Armloch hinunter zur Unterkante, Stege und Gurte beiseitegehalten.',
+  ],
+  ['Close the shell: the last side', 'Die Hülle schließen: die letzte Seite'],
+  [
+    'Turn webs and sleeve to the middle and count the pins. Then sew from the armhole to the base, as before: this seam closes the shell.',
+    'Stege und Tunnel zur Mitte legen und die Stecknadeln zählen. Dann wie vorher vom Armloch zur Unterkante nähen: Diese Naht schließt die Hülle.',
+  ],
+  [
+    'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
+    'Die Hülle durch die Unterkante auf rechts wenden und flach hinlegen, Höhenlinie auf Höhenlinie. Jetzt ist die Zeit, eine Naht noch einmal zu nähen: nicht, wenn sie voll ist.',
+  ],
+  ['Sew the arms', 'Die Arme nähen'],
+  [
+    'Each arm has a front and a back: sew the outer seam, then the inner one, and turn it right side out. Leave armhole and wrist open.',
+    'Jeder Arm hat Vorder- und Rückseite: die äußere Naht nähen, dann die innere, und auf rechts wenden. Armloch und Handgelenk offen lassen.',
+  ],
+
+  // Plates, pole, filling.
+  ['Set in the neck and armhole plates', 'Hals- und Armlochplatten einsetzen'],
+  [
+    'From outside, push each covered plate into its opening, up to up and front to front, and sew the turned-in edge of the shell to the cover all round.',
+    'Von außen jede bezogene Platte in ihre Öffnung schieben, oben zu oben und vorn zu vorn, und die eingeschlagene Kante der Hülle ringsum an den Bezug nähen.',
+  ],
+  [
+    'Put the shoulder supports under the shoulder seams and the neck block under the neck plate.',
+    'Die Schulterstützen unter die Schulternähte und den Halsblock unter die Halsplatte legen.',
+  ],
+  [
+    'Hold the arms to their plates once more: each must draw to its own side and push off the other.',
+    'Die Arme noch einmal an ihre Platten halten: Jeder muss von seiner Seite angezogen und von der anderen abgestoßen werden.',
+  ],
+  ['Put the pole in', 'Das Rohr einsetzen'],
+  [
+    'Push the tube through sleeve and neck plate up to its mark, and hold the base plate below as a guide, not yet sewn in. The pole goes in before the filling: afterwards nothing finds the sleeve.',
+    'Das Rohr bis zu seiner Marke durch Tunnel und Halsplatte schieben und unten die Bodenplatte als Führung anhalten, noch nicht angenäht. Das Rohr kommt vor der Füllung hinein: Danach findet nichts mehr in den Tunnel.',
+  ],
+  [
+    'Stand it up on its foot and look from the front and from the side against a plumb line; pull the ties straight.',
+    'Auf den Fuß stellen und von vorn und von der Seite gegen ein Lot ansehen; die Bänder gerade ziehen.',
+  ],
+  [
+    'To fill, turn the form over so that its open base is up.',
+    'Zum Füllen die Form umdrehen, sodass die offene Unterkante oben ist.',
+  ],
+  ['Tube inside the form, plate to plate', 'Rohr in der Form, von Platte zu Platte'],
+  ['Bust level over the waist level', 'Höhe der Brust über der Taille'],
+  ['Shoulders and neck, down to {l:level}', 'Schultern und Hals, hinunter bis {l}'],
+  ['Shoulders and neck, down to the base', 'Schultern und Hals, hinunter bis zur Unterkante'],
+  ['{a:level} to {b:level}', '{a} bis {b}'],
+  [
+    'Fill the shoulders to their ends first, round the neck block, hard enough to carry a garment without sinking.',
+    'Zuerst die Schultern bis in ihre Enden füllen, rund um den Halsblock, so fest, dass sie ein Kleidungsstück tragen, ohne nachzugeben.',
+  ],
+  [
+    'Fill the upper chest and the cups with small teased tufts from the surface inwards, then between the shoulder blades.',
+    'Oberbrust und Körbchen mit kleinen gezupften Flocken von der Oberfläche nach innen füllen, dann zwischen den Schulterblättern.',
+  ],
+  [
+    'Finish the cups from below, so that they stay full, then the back of the chest, then round the sleeve.',
+    'Die Körbchen von unten her fertig füllen, damit sie voll bleiben, dann den Rücken in Brusthöhe, dann rund um den Tunnel.',
+  ],
+  [
+    'Work down round the sleeve as the core, then outwards to the cloth.',
+    'Rund um den Tunnel als Kern nach unten arbeiten, dann nach außen zum Stoff.',
+  ],
+  [
+    'Waist: fill both sides of every web alike, front and back in turn, and watch width and depth more than the girth.',
+    'Taille: beide Seiten jedes Stegs gleich füllen, vorn und hinten im Wechsel, und mehr auf Breite und Tiefe achten als auf den Umfang.',
+  ],
+  [
+    'Belly and seat in turn, right and left in turn, so that the pole stays in the middle.',
+    'Bauch und Gesäß im Wechsel, rechts und links im Wechsel, damit das Rohr in der Mitte bleibt.',
+  ],
+  [
+    'Fill up to the base plate, firm at the rim, so that the plate sits on filling and does not sag.',
+    'Bis zur Bodenplatte füllen, fest am Rand, damit die Platte auf der Füllung sitzt und nicht einsinkt.',
+  ],
+  [
+    'Right and left in turn, front and back in turn; weigh what goes in. Pull the ties to their marked lengths.',
+    'Rechts und links im Wechsel, vorn und hinten im Wechsel; wiegen, was hineinkommt. Die Bänder auf ihre markierten Längen ziehen.',
+  ],
+  [
+    'Stop when a girth is over by more than its limit: take filling out. Never tighten a seam over filling.',
+    'Aufhören, sobald ein Umfang seine Grenze überschreitet: Füllung herausnehmen. Nie eine Naht über der Füllung enger nähen.',
+  ],
+  ['Filling for this zone', 'Füllung für diese Zone'],
+  ['Let it stand for a day and measure again', 'Einen Tag stehen lassen und noch einmal messen'],
+  [
+    'Cloth and seams give and filling settles overnight. Measure every level, enter it under Checking, and top up or take out.',
+    'Über Nacht geben Stoff und Nähte nach, und die Füllung setzt sich. Jede Höhe messen, unter Prüfen eintragen, und nachfüllen oder herausnehmen.',
+  ],
+  [
+    'Look along every seam: where needle holes open, the seam slips; sew a second row or back it with tape before going on.',
+    'An jeder Naht entlangsehen: Wo sich die Einstichlöcher öffnen, schiebt die Naht; vor dem Weitermachen eine zweite Reihe nähen oder mit Band hinterlegen.',
+  ],
+
+  // Finishing.
+  ['Set in the base plate and close the base', 'Die Bodenplatte einsetzen und unten schließen'],
+  [
+    'Push the covered base plate in over the tube, sew the sleeve’s tabs down, fold the shell’s edge under and lace it to the cover with waxed cord, in small ladder stitches.',
+    'Die bezogene Bodenplatte über das Rohr einschieben, die Laschen des Tunnels annähen, die Kante der Hülle einschlagen und mit gewachster Schnur in kleinen Leiterstichen an den Bezug schnüren.',
+  ],
+  [
+    'Top up through the two holes of the base plate, then lace their lids on.',
+    'Durch die zwei Löcher der Bodenplatte nachfüllen, dann ihre Deckel aufschnüren.',
+  ],
+  ['Set the height and mark the lasting lines', 'Die Höhe einstellen und die bleibenden Linien markieren'],
+  [
+    'Lock the form at its height. With a block and pencil standing on the floor, not by the seams, mark the levels, centre front and back and the sides, and pin narrow tape along them.',
+    'Die Form in ihrer Höhe feststellen. Mit Klotz und Stift vom Boden aus, nicht nach den Nähten, die Höhen, vordere und hintere Mitte und die Seiten markieren und schmales Band daran entlangstecken.',
+  ],
+  [
+    'A cover or padding goes on before the tapes, if it was planned in the measures.',
+    'Ein Überzug oder Polster kommt vor den Bändern darauf, wenn er in den Maßen vorgesehen war.',
+  ],
+  ['Weigh down the foot and try it on a slope', 'Den Fuß beschweren und auf einer Schräge prüfen'],
+  [
+    'Fix the ballast, hang the heaviest garment on, and tilt the form by hand to 10° in every direction over a soft floor, with somebody ready to catch it.',
+    'Den Ballast befestigen, das schwerste Kleidungsstück anhängen und die Form über weichem Boden von Hand in jede Richtung um 10° neigen, während jemand bereitsteht, sie aufzufangen.',
+  ],
+  [
+    'Write on the foot: date, person, measures, foundation garment, heaviest garment.',
+    'Auf den Fuß schreiben: Datum, Person, Maße, Unterwäsche, schwerstes Kleidungsstück.',
+  ],
+  ['Tilt at which it tips; 10° at least', 'Neigung, bei der sie kippt; mindestens 10°'],
+  ['Ballast to add on the legs', 'Ballast, der auf die Beine kommt'],
+  ['Fill and hang the arms', 'Die Arme füllen und anhängen'],
+  [
+    'Fill them softer above the elbow, so that a sleeve goes over. Sew the cap on with the magnets inside and the peg through it; hang them only when the torso is finished.',
+    'Über dem Ellenbogen weicher füllen, damit ein Ärmel darübergeht. Die Kappe mit den Magneten innen und dem Zapfen hindurch annähen; erst anhängen, wenn der Rumpf fertig ist.',
+  ],
+  ['The peg carries, the magnets only locate.', 'Der Zapfen trägt, die Magnete zeigen nur die Stelle.'],
+  ['Measure it again from time to time', 'Von Zeit zu Zeit nachmessen'],
+  [
+    'After a week, after a month, and before every new garment: measure the levels and enter them under Checking.',
+    'Nach einer Woche, nach einem Monat und vor jedem neuen Kleidungsstück: die Höhen messen und unter Prüfen eintragen.',
+  ],
+  ['Out of sun, away from lamps and heaters.', 'Nicht in die Sonne, weg von Lampen und Heizkörpern.'],
+
+  // Checks at levels.
+  ['{l:level}, all round', '{l}, rundherum'],
+  ['{l:level}, {k:size}', '{l}, {k}'],
+  ['{l:level}, across the front', '{l}, quer über das Vorderteil'],
+  ['{l:level}, across the back', '{l}, quer über das Rückenteil'],
+  ['{l:level}: empty shell laid flat, its width', '{l}: Breite der leeren Hülle, flach hingelegt'],
+  ['{l:level} over the floor', '{l} über dem Boden'],
+  ['{brace:text}, {l:level}', '{brace}, {l}'],
+];
