@@ -275,6 +275,27 @@ describe('a print of made-up pieces', () => {
     expect(large.tiled.joints).toHaveLength(0);
   });
 
+  it('lays more than a page description can hold on several pages of a roll, joining none', async () => {
+    const many = Array.from({ length: 12 }, (_, n) =>
+      pieces.map((piece) => ({ ...piece, id: `${piece.id}-${n}` })),
+    );
+    const made = printPieces(many.flat(), INFO, { paper: 'roll24' });
+    if (!made.ok) throw new Error(made.issues[0].message);
+    const { tiled, pages } = made.value;
+    expect(tiled.tiles.length).toBeGreaterThan(1);
+    expect(tiled.joints).toHaveLength(0);
+    // ISO 32000-1 annex C: a page is at most 14 400 units of 1/72 in on a side.
+    for (const { height } of pages) expect((height / 25.4) * 72).toBeLessThanOrEqual(14_400);
+    const bytes = await writePdf({
+      pages,
+      title: 'roll',
+      font: FONT,
+      fontName: 'DejaVuSans',
+      creator: 'test',
+    });
+    expect(bytes.length).toBeGreaterThan(1000);
+  }, 60_000);
+
   it('assembled, has no line off by more than 0.1 mm (poppler at 254 dpi, 1 pixel)', async () => {
     const two = printPieces(pieces.slice(0, 2), INFO);
     if (!two.ok) throw new Error(two.issues[0].message);

@@ -8,8 +8,8 @@ const DEFAULT_OVERLAP = 10;
 export const FOOTER = 8;
 /** A cell smaller than this holds no joining marks, mm. */
 const SMALLEST_CELL = 60;
-/** A page description holds at most 14 400 units of 1/72 in a side (PDF 1.7, ISO 32000-1 annex C): 5080 mm. */
-const LONGEST_PAGE = 5080;
+/** A page description holds at most 14 400 units of 1/72 in a side (PDF 1.7, ISO 32000-1 annex C): 5080 mm, less the room for a print correction. */
+const LONGEST_PAGE = 4600;
 
 export interface TileOptions {
   /** Id in the table of papers, default `a4`. */

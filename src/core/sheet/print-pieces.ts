@@ -65,14 +65,22 @@ interface Laid {
   readonly grid: TileGrid;
 }
 
-/** One long page where that can be; a longer layout goes on over further pages of the roll. */
+/** How much longer pages of a roll are than their share of what one endless page would need: room for whole pieces. */
+const SPARE_LENGTH = 1.06;
+
+/** One long page where that can be; a longer layout is laid out on several, the pieces whole. */
 function layOnRoll(pieces: readonly Piece[], grid: TileGrid, title: string): Result<Laid> {
   const arranged = arrangePieces(pieces, { sheetWidth: grid.cellWidth, gap: 5, title, turnsWide: true });
   if (!arranged.ok) return failure(arranged.issues.map((issue) => ({ ...issue, path: 'paper' })));
   const drawing = arranged.value;
-  const cellHeight = Math.min(grid.cellHeight, drawing.height);
-  const pageHeight = cellHeight + grid.overlap + FOOTER + 2 * grid.margin;
-  return success({ drawing, words: {}, grid: { ...grid, cellHeight, pageHeight } });
+  const ofLength = (cellHeight: number): TileGrid => {
+    return { ...grid, cellHeight, pageHeight: cellHeight + grid.overlap + FOOTER + 2 * grid.margin };
+  };
+  if (drawing.height <= grid.cellHeight)
+    return success({ drawing, words: {}, grid: ofLength(drawing.height) });
+  const share = drawing.height / Math.ceil(drawing.height / grid.cellHeight);
+  const pages = ofLength(Math.min(grid.cellHeight, share * SPARE_LENGTH));
+  return success({ ...arrangeForTiles(pieces, pages, title), grid: pages });
 }
 
 /** Names of the pages on which a line of the piece is drawn. */
