@@ -1,12 +1,16 @@
 /** English of the core on the left, the same in another language on the right. */
 export type Phrase = readonly [english: string, other: string];
 
+/** Answers kept. */
+const MOST_KEPT = 2000;
+
 type Kinds = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
 /**
- * Finds the other language's words for English ones. In a phrase `{name:kind}` stands for what changes: `num` for a number,
- * `text` for anything that is itself looked up, `any` for anything kept as it is, and every key of `kinds` for one of its
- * words (small letters). Capitals do not matter. What is not known stays English. Each answer is worked out once.
+ * Finds the other language's words for English ones. In a phrase `{slot:kind}` stands for what changes: `num` for a number,
+ * `text` for words that must be known themselves, `name` for a name that may be the maker's own, `any` for anything kept as
+ * it is, and every key of `kinds` for one of its words (small letters). Capitals do not matter. The first phrase that fits
+ * is taken. What is not known stays English. Each answer is worked out once.
  */
 export function createTranslator(phrases: readonly Phrase[], kinds: Kinds): (english: string) => string {
   const exact = new Map<string, string>();
@@ -15,32 +19,34 @@ export function createTranslator(phrases: readonly Phrase[], kinds: Kinds): (eng
     if (SLOT.test(english)) patterns.push({ ...compile(english, kinds), other });
     else exact.set(english.toLowerCase(), other);
   }
-  const known = new Map<string, string>();
-  const translate = (english: string): string => {
-    const before = known.get(english);
-    if (before !== undefined) return before;
-    const said = exact.get(english.toLowerCase()) ?? translateByPattern(english) ?? english;
-    known.set(english, said);
-    return said;
+  const found = new Map<string, string | undefined>();
+  const find = (english: string): string | undefined => {
+    // Messages with figures in them are new at every change.
+    if (found.size > MOST_KEPT) found.clear();
+    if (!found.has(english)) found.set(english, exact.get(english.toLowerCase()) ?? findByPattern(english));
+    return found.get(english);
   };
-  const translateByPattern = (english: string): string | undefined => {
-    for (const { pattern, slots, other } of patterns) {
-      const found = pattern.exec(english);
-      if (!found) continue;
-      return other.replace(SLOTS, (_, name: string) => {
-        const at = slots.findIndex((slot) => slot.name === name);
-        const { kind = 'any' } = slots[at] ?? {};
-        const value = found[at + 1] ?? '';
-        return kind === 'text' ? translate(value) : (kinds[kind]?.[value.toLowerCase()] ?? value);
-      });
+  const findByPattern = (english: string): string | undefined => {
+    for (const pattern of patterns) {
+      const values = pattern.source.exec(english)?.slice(1);
+      const said = values?.map((value, i) => sayValue(value, pattern.slots[i]?.kind ?? 'any'));
+      if (!said || said.includes(undefined)) continue;
+      return pattern.other.replace(
+        SLOTS,
+        (_, name: string) => said[pattern.slots.findIndex((slot) => slot.name === name)] ?? '',
+      );
     }
     return undefined;
   };
-  return translate;
+  const sayValue = (value: string, kind: string): string | undefined => {
+    if (kind === 'text') return find(value);
+    return kind === 'name' ? (find(value) ?? value) : (kinds[kind]?.[value.toLowerCase()] ?? value);
+  };
+  return (english) => find(english) ?? english;
 }
 
 interface Pattern {
-  readonly pattern: RegExp;
+  readonly source: RegExp;
   readonly slots: readonly { readonly name: string; readonly kind: string }[];
   readonly other: string;
 }
@@ -58,7 +64,7 @@ function compile(english: string, kinds: Kinds): Omit<Pattern, 'other'> {
     end = slot.index + whole.length;
     slots.push({ name, kind });
   }
-  return { pattern: new RegExp(`^${source}${literal(english.slice(end))}$`, 'is'), slots };
+  return { source: new RegExp(`^${source}${literal(english.slice(end))}$`, 'is'), slots };
 }
 
 function sourceOf(kind: string, kinds: Kinds): string {
