@@ -46,7 +46,8 @@ export async function writePdf({ pages, title, font, fontName, creator }: PdfCon
   document.setProducer(creator);
   const embedded = await document.embedFont(font, { subset: true, customName: `${SUBSET_TAG}+${fontName}` });
   const groups = addLayerGroups(pdf, document.context, pages);
-  for (const drawing of pages) addPage(pdf, document, drawing, embedded, groups);
+  const letters = createLetters(embedded);
+  for (const drawing of pages) addPage(pdf, document, drawing, embedded, letters, groups);
   const refs = [...groups.values()].map(({ ref }) => ref);
   if (refs.length > 0) {
     const properties = document.context.obj({ OCGs: refs, D: { Order: refs, ON: refs, Name: 'Layers' } });
@@ -90,6 +91,7 @@ function addPage(
   document: PDFDocument,
   drawing: Drawing,
   font: PDFFont,
+  letters: Letters,
   groups: ReadonlyMap<string, LayerGroup>,
 ): void {
   const { width, height } = drawing;
@@ -115,13 +117,13 @@ function addPage(
   const scale = POINTS_PER_MM.toFixed(6);
   const content = [
     `q ${scale} 0 0 -${scale} 0 ${(height * POINTS_PER_MM).toFixed(4)} cm 1 j`,
-    ...drawing.layers.map((layer) => writeLayer(layer, font, groups.get(layer.name)?.key ?? '')),
+    ...drawing.layers.map((layer) => writeLayer(layer, letters, groups.get(layer.name)?.key ?? '')),
     'Q',
   ].join('\n');
   page.node.set(PDFName.of('Contents'), context.register(context.flateStream(content)));
 }
 
-function writeLayer({ name, items, lettersWithin }: DrawingLayer, font: PDFFont, key: string): string {
+function writeLayer({ name, items, lettersWithin }: DrawingLayer, font: Letters, key: string): string {
   const style = styleOfLayer(name);
   const lines = [`/OC /${key} BDC q`, strokeState(style)];
   for (const item of items) {
@@ -166,16 +168,34 @@ function writePath({ points, closed, style }: DrawingPath, inherited: DrawingSty
   return style ? `q ${strokeState(style)} ${path} Q` : path;
 }
 
-function writeText({ x, y, text, size, angle = 0, anchor = 'start' }: DrawingText, font: PDFFont): string {
-  const runs = splitByDirection(text.replace(/\p{Cc}/gu, ' '));
-  if (runs.join('').trim() === '') return '';
-  const width = runs.reduce((sum, run) => sum + font.widthOfTextAtSize(run, size), 0);
+function writeText({ x, y, text, size, angle = 0, anchor = 'start' }: DrawingText, font: Letters): string {
+  const { glyphs, width: unit } = font(text.replace(/\p{Cc}/gu, ' '));
+  if (glyphs === '') return '';
+  const width = unit * size;
   const back = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const matrix = [cos, sin, sin, -cos].map((value) => value.toFixed(5).replace(/^-(0\.0+)$/, '$1'));
   const at = `${format(x - back * cos)} ${format(y - back * sin)}`;
-  const glyphs = runs.map((run) => font.encodeText(run).asString()).join('');
   return `BT /F ${format(size)} Tf ${matrix.join(' ')} ${at} Tm <${glyphs}> Tj ET`;
+}
+
+/** A text's glyphs as they stand in the file, '' for blanks alone, and its width at a size of 1. */
+type Letters = (text: string) => { readonly glyphs: string; readonly width: number };
+
+/** Setting letters takes most of the time of a file, and names of levels and seams come again and again. */
+function createLetters(font: PDFFont): Letters {
+  const known = new Map<string, ReturnType<Letters>>();
+  return (text) => {
+    const before = known.get(text);
+    if (before) return before;
+    const runs = text.trim() === '' ? [] : splitByDirection(text);
+    const letters = {
+      glyphs: runs.map((run) => font.encodeText(run).asString()).join(''),
+      width: runs.reduce((sum, run) => sum + font.widthOfTextAtSize(run, 1), 0),
+    };
+    known.set(text, letters);
+    return letters;
+  };
 }
 
 /** Hebrew, Arabic and their neighbours, with the spaces and signs between their words. */

@@ -16,7 +16,7 @@ const FIXED_TIME = '1980-01-01T12:00:00';
  * clock: same files, same bytes. Throws on names with folders and on names used twice.
  */
 export function writeZip(entries: readonly ZipEntry[], program: string): Uint8Array {
-  const files: Record<string, Uint8Array | [Uint8Array, { level: 0 | 1 | 6 }]> = {};
+  const files: Record<string, Uint8Array | [Uint8Array, { level: 0 | 1 | 4 }]> = {};
   const list = entries.map(({ name, type, content }) => {
     assertInvariant(
       /^[^/\\]+$/.test(name) && name !== '..',
@@ -39,10 +39,10 @@ export function writeZip(entries: readonly ZipEntry[], program: string): Uint8Ar
   return zipSync({ 'manifest.json': text, ...files }, { level: 6, mtime: FIXED_TIME });
 }
 
-/** What is packed already only costs time; large meshes gain little from more effort. */
-function effortFor(name: string): 0 | 1 | 6 {
+/** What is packed already only costs time; large meshes gain little from more effort, and text little beyond the fourth step. */
+function effortFor(name: string): 0 | 1 | 4 {
   if (name.endsWith('.pdf')) return 0;
-  return /\.(stl|glb|obj)$/.test(name) ? 1 : 6;
+  return /\.(stl|glb|obj)$/.test(name) ? 1 : 4;
 }
 
 /** CRC-32 of ISO 3309, polynomial 0xEDB88320 reversed, as ZIP uses it; a byte at a time by table. */

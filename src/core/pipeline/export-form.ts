@@ -313,14 +313,16 @@ function printInfo(form: Form, date: string) {
 function writeCutterFiles(
   form: Form,
   pieces: readonly Piece[],
-  { cutter = {} }: ExportOptions,
+  { cutter = {}, only }: ExportOptions,
 ): Result<FormFile[]> {
   const { colours, ...layout } = cutter;
   const files: FormFile[] = [];
   const warnings: Issue[] = [];
   for (const material of new Set(pieces.map((piece) => piece.material))) {
     const own = pieces.filter((piece) => piece.material === material);
-    const sheets = layOutForCutter(own, { ...layout, title: `${form.project.name} – ${material}` });
+    const laid = only ? undefined : form.drawings.find((sheet) => sheet.material === material)?.drawing;
+    const title = `${form.project.name} – ${material}`;
+    const sheets = layOutForCutter(own, { ...layout, title, ...(laid ? { laid } : {}) });
     if (!sheets.ok) return sheets;
     warnings.push(...sheets.issues);
     for (const { name, drawing } of sheets.value) {

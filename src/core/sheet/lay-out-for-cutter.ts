@@ -32,6 +32,8 @@ export interface CutterOptions {
   /** Draw letters in single strokes, for a pen; default false. */
   readonly strokeText?: boolean;
   readonly title: string;
+  /** The pieces laid out on one sheet already, to be used where there is no mat. */
+  readonly laid?: Drawing;
 }
 
 export interface CutterSheet {
@@ -63,7 +65,7 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
     return success(finished, [...warnings, ...lackingLetters([...missing])]);
   };
   if (!mat) {
-    const sheet = arrangePieces(pieces, { title });
+    const sheet = options.laid ? success(options.laid) : arrangePieces(pieces, { title });
     return sheet.ok ? finishAll([{ name: '', drawing: sheet.value }], sheet.issues) : sheet;
   }
   const grid: TileGrid = {

@@ -28,7 +28,7 @@ const TURNS = [0, ...Array.from({ length: 15 }, (_, i) => [(i + 1) * 3, -(i + 1)
 );
 /** Starts tried across and down, first for every turn, then for the most promising ones. */
 const COARSE = { across: 4, down: 7 };
-const FINE = { across: 12, down: 30, turns: 3 };
+const FINE = { across: 10, down: 20, turns: 3 };
 
 /** A piece at its place in a block of cells; the placement brings the piece's origin there. */
 export interface BlockPlace {
