@@ -6,7 +6,7 @@ import type { Wording } from './word-label.ts';
 const SIZES = [6, 5, 4.5, 4, 3.5, 3, 2.5];
 /** Longer labels seldom lie on one printed page, mm: taken only where nothing else fits. */
 const LONGEST = 120;
-/** The first row, the piece's name, is this much larger. */
+/** The piece's name is this much larger than the rest. */
 const TITLE_SCALE = 1.4;
 const LINE_HEIGHT = 1.3;
 /** From this font size down a label may be as long as it needs, mm. */
@@ -46,13 +46,13 @@ export function placeLabel(
     for (const size of SIZES) {
       const rank = { isShort, size };
       if (!isBetterLabel(rank, toBeat)) break;
-      for (const { rows } of wordings.filter((wording) => wording.isShort === isShort)) {
-        const { width, height } = measureBlock(rows, size);
+      for (const wording of wordings.filter((each) => each.isShort === isShort)) {
+        const { width, height } = measureBlock(wording, size);
         if (Math.max(width, height) > LONGEST && size > SMALLEST_SHORTENED) continue;
         for (const isTurned of [false, true]) {
           const [across, up] = isTurned ? [height, width] : [width, height];
           const place = findFreeRectangle(grid, sums, across, up, x, y);
-          if (place) return { texts: writeRows(rows, size, place, isTurned, width, height), rank };
+          if (place) return { texts: writeRows(wording, size, place, isTurned, width, height), rank };
         }
       }
     }
@@ -60,22 +60,23 @@ export function placeLabel(
   return null;
 }
 
-function sizeOfRow(row: number, size: number): number {
-  return row === 0 ? size * TITLE_SCALE : size;
+function sizeOfRow(row: number, nameRows: number, size: number): number {
+  return row < nameRows ? size * TITLE_SCALE : size;
 }
 
-function measureBlock(rows: readonly string[], size: number): { width: number; height: number } {
+function measureBlock({ rows, nameRows }: Wording, size: number): { width: number; height: number } {
   let width = 0;
   let height = 0;
   rows.forEach((row, i) => {
-    width = Math.max(width, measureText(row, sizeOfRow(i, size)));
-    height += sizeOfRow(i, size) * (i === rows.length - 1 ? TEXT_ASCENT + TEXT_DESCENT : LINE_HEIGHT);
+    width = Math.max(width, measureText(row, sizeOfRow(i, nameRows, size)));
+    height +=
+      sizeOfRow(i, nameRows, size) * (i === rows.length - 1 ? TEXT_ASCENT + TEXT_DESCENT : LINE_HEIGHT);
   });
   return { width, height };
 }
 
 function writeRows(
-  rows: readonly string[],
+  { rows, nameRows }: Wording,
   size: number,
   centre: { x: number; y: number },
   isTurned: boolean,
@@ -84,7 +85,7 @@ function writeRows(
 ): PieceText[] {
   let top = height / 2;
   return rows.map((text, i) => {
-    const rowSize = sizeOfRow(i, size);
+    const rowSize = sizeOfRow(i, nameRows, size);
     const baseline = top - TEXT_ASCENT * rowSize;
     top -= rowSize * LINE_HEIGHT;
     const start = -width / 2;

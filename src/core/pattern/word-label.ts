@@ -23,9 +23,11 @@ const FOLDED = 22;
 const FOLDED_SHORT = 15;
 const FOLDED_NAME = 9;
 
-/** One wording of the label: its rows, the first of which is the piece's name. */
+/** One wording of the label. */
 export interface Wording {
   readonly rows: readonly string[];
+  /** How many of the first rows are the piece's name. */
+  readonly nameRows: number;
   /** True when project, body, date and material are left out. */
   readonly isShort: boolean;
 }
@@ -51,16 +53,21 @@ export function wordLabel(
   ];
   const tall = [input.name, side, cut, materialInWords(input.material), ...allowance, project, body, date];
   const short = [input.name, `${side} · cut 1`, ...allowance.slice(0, 1)];
+  const word = ([name, ...rest]: readonly string[], limit: number, isShort: boolean): Wording => {
+    const names = foldRow(name, limit);
+    const rows = [...names, ...rest.flatMap((row) => foldRow(row, limit))];
+    return { rows: rows.filter((row) => row.trim() !== ''), nameRows: names.length, isShort };
+  };
   return [
-    { rows: wide, isShort: false },
-    { rows: tall, isShort: false },
-    { rows: tall.flatMap((row) => foldRow(row, FOLDED)), isShort: false },
-    { rows: short, isShort: true },
-    { rows: short.flatMap((row) => foldRow(row, FOLDED_SHORT)), isShort: true },
+    word(wide, Number.POSITIVE_INFINITY, false),
+    word(tall, Number.POSITIVE_INFINITY, false),
+    word(tall, FOLDED, false),
+    word(short, Number.POSITIVE_INFINITY, true),
+    word(short, FOLDED_SHORT, true),
     // The name alone, on what is hardly larger than it.
-    { rows: foldRow(input.name, FOLDED_SHORT), isShort: true },
-    { rows: foldRow(input.name, FOLDED_NAME), isShort: true },
-  ].map(({ rows, isShort }) => ({ rows: rows.filter((row) => row.trim() !== ''), isShort }));
+    word([input.name], FOLDED_SHORT, true),
+    word([input.name], FOLDED_NAME, true),
+  ];
 }
 
 /**

@@ -128,7 +128,7 @@ function instructions(
       : '3. Only pages with diamonds on a line are joined. Cut both pages along that line, put them edge to edge, so that both halves of each diamond close; equal numbers meet. Tape flat.';
   return [
     off,
-    `2. Print the other pages the same way (${pages} pages of pattern and a key that shows where each belongs). Each piece of the form has pages of its own.`,
+    `2. Print the other pages the same way (${pages} pages of pattern and a key that shows where each belongs). Large pieces have pages of their own, small ones share the pages A.`,
     ...(hasJoints
       ? [
           joining,
