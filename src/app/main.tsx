@@ -2,7 +2,14 @@ import { lazy, StrictMode, Suspense, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import { askWorker } from './ask-worker.ts';
-import { createNumbers, LANGUAGE_NAMES, type Language, loadWords, localeOf } from './language/index.ts';
+import {
+  createNumbers,
+  LANGUAGE_NAMES,
+  type Language,
+  loadWords,
+  localeOf,
+  type Words,
+} from './language/index.ts';
 import { openFirst } from './open-first.ts';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
 import { readPhoto } from './read-photo.ts';
@@ -130,22 +137,27 @@ const canDrawInSpace = (() => {
 const cabinet: Promise<Cabinet> = Promise.resolve().then(() => openCabinet(globalThis.indexedDB));
 cabinet.catch(() => {});
 
-const bodies = {
-  list: async () => (await cabinet).list(),
-  put: async (body: KeptBody) => (await cabinet).put(body),
-  async duplicate(body: KeptBody) {
-    await bodies.renamed({ ...body, id: newBodyId(), at: Date.now() }, `${body.name}, copy`);
-  },
-  rename: (body: KeptBody, name: string) => bodies.renamed(body, name),
-  remove: async (id: string) => (await cabinet).remove(id),
-  /** The name stands in the file too. */
-  async renamed(body: KeptBody, name: string) {
-    const { parseProject, serializeProject } = await loadProjectRoom();
-    const read = parseProject(body.text);
-    if (!read.ok) throw new Error(read.issues[0]?.message ?? 'it cannot be read');
-    await (await cabinet).put({ ...body, name, text: serializeProject({ ...read.value, name }) });
-  },
-};
+/** The maker's bodies, in the cabinet. */
+function keptBodies(say: () => Words) {
+  const bodies = {
+    list: async () => (await cabinet).list(),
+    put: async (body: KeptBody) => (await cabinet).put(body),
+    async duplicate(body: KeptBody) {
+      await bodies.renamed({ ...body, id: newBodyId(), at: Date.now() }, say().bodies.copyOf(body.name));
+    },
+    rename: (body: KeptBody, name: string) => bodies.renamed(body, name),
+    remove: async (id: string) => (await cabinet).remove(id),
+    /** The name stands in the file too. */
+    async renamed(body: KeptBody, name: string) {
+      const { parseProject, serializeProject } = await loadProjectRoom();
+      const read = parseProject(body.text);
+      if (!read.ok)
+        throw new Error(read.issues[0] ? say().core.issue(read.issues[0]) : say().messages.cannotRead);
+      await (await cabinet).put({ ...body, name, text: serializeProject({ ...read.value, name }) });
+    },
+  };
+  return bodies;
+}
 
 /** Words and numbers of a language, as the state holds them. */
 async function speech(language: Language) {
@@ -171,7 +183,10 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     actions.tell({
       tone: 'warning',
       text: say().messages.notOpened(fileName),
-      details: read.issues.map((issue) => (issue.path ? `${issue.path}: ${issue.message}` : issue.message)),
+      details: read.issues.map((issue) => {
+        const message = say().core.issue(issue);
+        return issue.path ? `${issue.path}: ${message}` : message;
+      }),
     });
   };
   /** The file a body was last saved to by choice; saving again writes it anew. */
@@ -203,7 +218,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     },
     openDemo: async (demo) => open(await demo.load(), demo.id, say().steps.openDemo, { isDemo: true }),
     openText: (text, fileName, id) => open(text, fileName, say().steps.open(fileName), id ? { id } : {}),
-    bodies,
+    bodies: keptBodies(say),
     async compareWith(text, fileName) {
       const { parseProject } = await loadProjectRoom();
       const read = parseProject(text);
@@ -215,7 +230,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       actions.tell({
         tone: 'warning',
         text: say().messages.noBody(fileName),
-        details: read.issues.map((issue) => issue.message),
+        details: read.issues.map(say().core.issue),
       });
     },
     pictureDistance: follower.pictureDistance,
@@ -240,7 +255,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     async addPhoto(file, side) {
       const { form } = store.getState();
       if (!form) return;
-      const photo = await readPhoto(file, side, silhouetteOfMesh(form.closedMesh, side));
+      const photo = await readPhoto(file, side, silhouetteOfMesh(form.closedMesh, side), store.getState());
       if (typeof photo === 'string') actions.tell({ tone: 'warning', text: photo });
       else {
         actions.addPhoto(photo);
@@ -291,7 +306,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       actions.tell({
         tone: 'warning',
         text: say().messages.notMade,
-        details: written.issues.map((issue) => issue.message),
+        details: written.issues.map(say().core.issue),
       });
     },
     savePicture(picture) {

@@ -33,11 +33,11 @@ export async function openFirst(opening: FirstOpening): Promise<void> {
     const id = readKeptBodyId(shelf);
     actions.openProject(read.value, store.getState().words.steps.takeUp, id ? { id } : {});
   } else await services.openDemo(services.demos[0]);
-  const { messages } = store.getState().words;
+  const { messages, core } = store.getState().words;
   const warn = warnerOf(actions);
   if (kept !== null && read && !read.ok) {
     warn(messages.keptUnreadable(setAsideUnreadable(shelf, kept)), {
-      details: read.issues.map((issue) => issue.message),
+      details: read.issues.map(core.issue),
       file: { name: 'loftseam-unreadable.txt', text: kept },
     });
   }

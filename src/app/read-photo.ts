@@ -1,4 +1,4 @@
-import { type Photo, type PhotoSide, placeNewPhoto, type Silhouette } from './store/index.ts';
+import { type AppState, type Photo, type PhotoSide, placeNewPhoto, type Silhouette } from './store/index.ts';
 
 const LARGEST_FILE = 30_000_000;
 /** More than any camera takes; decoding more may end the page. */
@@ -6,17 +6,22 @@ const MOST_PIXELS = 120_000_000;
 const LEAST_SIDE = 50;
 
 /** A chosen file as a photo under the body, or why it cannot be one, in words. */
-export async function readPhoto(file: File, side: PhotoSide, body: Silhouette): Promise<Photo | string> {
+export async function readPhoto(
+  file: File,
+  side: PhotoSide,
+  body: Silhouette,
+  { words: { messages }, numbers }: Pick<AppState, 'words' | 'numbers'>,
+): Promise<Photo | string> {
   if (file.size > LARGEST_FILE) {
-    return `${file.name} is ${(file.size / 1e6).toFixed(1)} MB; a photo may have 30 MB at most. Save it smaller and try again.`;
+    return messages.photoTooLarge(file.name, numbers.fixed(file.size / 1e6, 1));
   }
   const size = await measurePicture(file);
   if (!size) {
-    return `${file.name} is no picture this browser can read. JPEG, PNG and WebP are sure to work.`;
+    return messages.noPicture(file.name);
   }
   const { width, height } = size;
   if (Math.min(width, height) < LEAST_SIDE || width * height > MOST_PIXELS) {
-    return `${file.name} has ${width} × ${height} pixels; a photo needs ${LEAST_SIDE} each way at least, and 120 million in all at most.`;
+    return messages.photoSize(file.name, width, height, LEAST_SIDE);
   }
   const { heights, left, right } = body;
   const place = placeNewPhoto(height, {

@@ -1,6 +1,6 @@
 import { Fragment } from 'react';
 import type { Issue } from '../../core/base/index.ts';
-import { useWords } from './use-words.ts';
+import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
 
 interface CoreTextProps {
@@ -9,10 +9,11 @@ interface CoreTextProps {
   readonly said: string;
 }
 
-/** A sentence of the core; one that stayed English is marked as such, so that it is read out as English. */
+/** A sentence of the core; one that stayed English is marked as such, so that it is read out and hyphenated as English. */
 export function CoreText({ english, said }: CoreTextProps) {
   const language = useApp((state) => state.language);
-  return <span lang={language !== 'en' && said === english ? 'en' : undefined}>{said}</span>;
+  const { mark } = useNumbers();
+  return language !== 'en' && said === english ? <span lang="en">{said}</span> : mark(said);
 }
 
 /** What is wrong, one sentence after the other. */

@@ -1,4 +1,5 @@
 import type { Notice } from '../store/index.ts';
+import { CoreText } from './core-text.tsx';
 import { Icon } from './icon.tsx';
 import { useWords } from './use-words.ts';
 import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
@@ -10,7 +11,7 @@ export function NoticeBar() {
   const hasForm = useApp((state) => state.form !== null);
   const canUndo = useHistory().undo !== null;
   const actions = useActions();
-  const { notices: words } = useWords();
+  const { notices: words, core } = useWords();
   return (
     <div className="notices" aria-live="polite">
       {notices.map((notice) => (
@@ -22,7 +23,9 @@ export function NoticeBar() {
             <p>{hasForm ? words.lastShown : words.noForm}</p>
             <ul>
               {failure.slice(0, 6).map((issue) => (
-                <li key={issue.code + issue.path}>{issue.message}</li>
+                <li key={issue.code + issue.path}>
+                  <CoreText english={issue.message} said={core.issue(issue)} />
+                </li>
               ))}
             </ul>
           </div>
