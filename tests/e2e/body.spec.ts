@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
-import { goTo, openApp } from './open-app.ts';
+import { goTo, openApp, waitForFullForm } from './open-app.ts';
 
 const picture = (page: Page) => page.getByRole('group', { name: /^Picture of the body/ });
 
@@ -125,5 +125,47 @@ test('the picture of the body is saved as PNG, and a problem report without the 
     project: { name: '' },
   });
   expect(text).not.toContain('Maren');
+  expect(complaints).toEqual([]);
+});
+
+test('right and left are told apart at any height, and the mirror image lies over the body', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Body');
+  const view = page.getByRole('region', { name: 'Cut level at any height' });
+  await expect(view).toContainText('Both halves are alike');
+  await expect(page.getByRole('checkbox', { name: 'Mirror image', exact: true })).toHaveCount(0);
+  await page.getByLabel('Open a project file').setInputFiles('shared/demos/uneven-shoulders.loftseam.json');
+  await expect(page.getByLabel('Name of this project')).toHaveValue(/Isolde/);
+  await waitForFullForm(page);
+  const cells = async (row: string) =>
+    Promise.all(
+      (
+        await view
+          .getByRole('row', { name: new RegExp(`^${row}`) })
+          .getByRole('cell')
+          .all()
+      ).map(async (cell) => Number.parseFloat(((await cell.textContent()) ?? '').replace('−', '-'))),
+    );
+  await view.getByRole('slider', { name: /Height/ }).fill('200');
+  const whole = (await view.locator('.section-result dd').allTextContents()).map(Number.parseFloat);
+  // Halves add up to the whole as the page shows it, each rounded to a millimetre.
+  for (const [row, size] of [
+    ['Half girth', 0],
+    ['Half width', 1],
+  ] as const) {
+    const [right, left, difference] = await cells(row);
+    expect(Math.abs(right! + left! - whole[size]!)).toBeLessThan(0.16);
+    expect(Math.abs(right! - left! - difference!)).toBeLessThan(0.11);
+  }
+  // The right shoulder is 20 mm the higher one, so at this height the right half reaches farther round.
+  expect((await cells('Half girth'))[2]).toBeGreaterThan(0.2);
+  const before = await picture(page).screenshot();
+  await view.getByRole('checkbox', { name: /Lay the mirror image/ }).check();
+  await expect(page.getByRole('checkbox', { name: 'Mirror image', exact: true })).toBeChecked();
+  await expect.poll(async () => Buffer.compare(await picture(page).screenshot(), before)).not.toBe(0);
+  await page.getByRole('checkbox', { name: 'Mirror image', exact: true }).uncheck();
+  await expect.poll(async () => Buffer.compare(await picture(page).screenshot(), before)).toBe(0);
   expect(complaints).toEqual([]);
 });

@@ -37,6 +37,17 @@ test('a photo lies under the body, is scaled by two points, kept with the body a
   await expect(view).toBeVisible();
   const image = view.locator('image');
 
+  // What cannot be drawn over a photo says so; level lines can be taken off.
+  const layers = page.getByRole('group', { name: 'Drawn on the body' });
+  await expect(layers.getByRole('checkbox', { name: 'Seam lines' })).toBeDisabled();
+  await expect(layers.getByRole('checkbox', { name: 'Seam lines' })).toHaveAccessibleDescription(
+    /Over a photo only/,
+  );
+  await expect(view.locator('.photo-levels')).toHaveCount(1);
+  await layers.getByRole('checkbox', { name: 'Level lines' }).uncheck();
+  await expect(view.locator('.photo-levels')).toHaveCount(0);
+  await layers.getByRole('checkbox', { name: 'Level lines' }).check();
+
   // Scale: the two lines are 400 of 800 pixels apart; 90 cm makes the whole photo 180 cm high.
   await front.getByRole('button', { name: 'Set its scale' }).click();
   for (const index of [1, 2])
@@ -62,6 +73,7 @@ test('a photo lies under the body, is scaled by two points, kept with the body a
   // Only straight from the front: from elsewhere the body itself is seen.
   await page.getByRole('button', { name: 'Three-quarter' }).click();
   await expect(view).toHaveCount(0);
+  await expect(layers.getByRole('checkbox', { name: 'Seam lines' })).toBeEnabled();
   await front.getByRole('button', { name: 'Look at it' }).click();
   await expect(view).toBeVisible();
 

@@ -28,8 +28,8 @@ interface Entry {
 
 /** Between neighbours, with room for names side by side. */
 const GAP = 60;
-/** Between rows, with room for a name. */
-const ROW_GAP = 60;
+/** Between rows, with room for a name of two lines. */
+const ROW_GAP = 110;
 
 /**
  * Lays the pieces out as they sit on the body seen from outside: from centre back round the right side to centre

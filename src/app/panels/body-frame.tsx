@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
-import { type Layers, photoSideOf, type Stage, type ViewName } from '../store/index.ts';
+import { photoSideOf, type ViewName } from '../store/index.ts';
 import { BodyOutline } from './body-outline.tsx';
+import { FallbackBoundary } from './fallback-boundary.tsx';
 import { Icon } from './icon.tsx';
+import { LayerTools } from './layer-tools.tsx';
 import { PhotoView } from './photo-view.tsx';
-import { SceneBoundary } from './scene-boundary.tsx';
 import { StrainLegend } from './strain-legend.tsx';
 import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -34,14 +35,18 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
         aria-label={words.label}
         inert={photo !== null}
       >
-        {scene === null ? <NoPicture /> : <SceneBoundary fallback={<NoPicture />}>{scene}</SceneBoundary>}
+        {scene === null ? (
+          <NoPicture />
+        ) : (
+          <FallbackBoundary fallback={<NoPicture />}>{scene}</FallbackBoundary>
+        )}
         {!hasForm && <p className="waiting">{hasFailed ? words.none : words.working}</p>}
       </div>
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
       {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
       {photo && form && <PhotoView key={photo.side} form={form} photo={photo} />}
-      {(scene !== null || photo) && <ViewTools />}
-      <LayerTools stage={stage} />
+      {(scene !== null || photo) && <ViewTools hasPhoto={photo !== null} />}
+      {(scene !== null || photo) && <LayerTools stage={stage} hasPhoto={photo !== null} />}
       {stage === 'panels' && <StrainLegend />}
     </section>
   );
@@ -57,7 +62,8 @@ function NoPicture() {
   );
 }
 
-function ViewTools() {
+/** A photo under the body is not part of the picture that can be saved. */
+function ViewTools({ hasPhoto }: { readonly hasPhoto: boolean }) {
   const view = useApp((state) => state.view.name);
   const words = useWords().picture;
   const actions = useActions();
@@ -79,48 +85,11 @@ function ViewTools() {
         className="icon-only"
         aria-label={words.save}
         title={words.save}
+        disabled={hasPhoto}
         onClick={actions.takePicture}
       >
         <Icon name="picture" />
       </button>
-    </fieldset>
-  );
-}
-
-const STAGE_LAYERS: Readonly<Record<Stage, readonly (keyof Layers)[]>> = {
-  tape: ['arms'],
-  body: ['photo', 'levels', 'tapes', 'seams', 'arms'],
-  seams: [],
-  panels: ['strain'],
-  inside: [],
-  cutting: [],
-  making: [],
-  checking: [],
-};
-
-function LayerTools({ stage }: { readonly stage: Stage }) {
-  const layers = useApp((state) => state.layers);
-  const words = useWords().picture;
-  const actions = useActions();
-  const hasArms = useApp((state) => (state.form?.body.arms.length ?? 0) > 0);
-  const hasPhoto = useApp(({ photos }) => photos.front !== null || photos.side !== null);
-  const offered = STAGE_LAYERS[stage].filter(
-    (id) => (id !== 'arms' || hasArms) && (id !== 'photo' || hasPhoto),
-  );
-  if (offered.length === 0) return null;
-  return (
-    <fieldset className="layer-tools">
-      <legend className="visually-hidden">{words.drawn}</legend>
-      {offered.map((id) => (
-        <label key={id}>
-          <input
-            type="checkbox"
-            checked={layers[id]}
-            onChange={(event) => actions.showLayer(id, event.target.checked)}
-          />
-          {words.layers[id]}
-        </label>
-      ))}
     </fieldset>
   );
 }

@@ -24,6 +24,7 @@ const STEPS: Readonly<Record<string, readonly [number, number]>> = {
 export function PhotoView({ form, photo }: { readonly form: Form; readonly photo: Photo }) {
   const { side } = photo;
   const marks = useApp((state) => state.photoMarks);
+  const showsLevels = useApp((state) => state.layers.levels);
   const words = useWords().photo;
   const actions = useActions();
   const svg = useRef<SVGSVGElement>(null);
@@ -98,7 +99,7 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
         />
         <path className="photo-body-halo" d={outline} />
         <path className="photo-body" d={outline} />
-        <path className="photo-levels" d={levels} />
+        {showsLevels && <path className="photo-levels" d={levels} />}
         {marks && <Marks photo={photo} marks={marks} size={box[3]} />}
       </svg>
     </div>

@@ -1,6 +1,8 @@
 import { useMemo } from 'react';
 import type { Numbers, Words } from '../language/index.ts';
-import { type Section, sectionOfMesh } from '../store/index.ts';
+import type { Section } from '../store/index.ts';
+import { SidesTable } from './sides-table.tsx';
+import { useSection } from './use-section.ts';
 import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
@@ -8,17 +10,14 @@ const MARGIN = 12;
 
 /** The body cut level at any height: girth, width, depth and outline. */
 export function SectionView() {
-  const form = useApp((state) => state.form);
+  const looked = useSection();
   const chosen = useApp((state) => state.sectionZ);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const actions = useActions();
   const words = useWords().section;
   const numbers = useNumbers();
-  const [low, high] = useMemo(() => (form ? heightsOf(form.closedMesh.positions) : [0, 0]), [form]);
-  const waist = form?.body.levels.find(({ id }) => id === 'waist')?.z ?? 0;
-  const z = Math.min(high - 1, Math.max(low + 1, chosen ?? waist));
-  const section = useMemo(() => (form ? sectionOfMesh(form.closedMesh, z) : null), [form, z]);
-  if (!form) return null;
+  if (!looked) return null;
+  const { z, low, high, waist, section } = looked;
   const place = sayHeight(z - waist, unit, words, numbers);
   return (
     <section className="section-view" aria-labelledby="section-title">
@@ -49,6 +48,7 @@ export function SectionView() {
           </dl>
         </div>
       )}
+      {section && <SidesTable section={section} />}
       {chosen !== null && (
         <button type="button" className="section-off" onClick={() => actions.cutAt(null)}>
           {words.takeOff}
@@ -89,13 +89,4 @@ function SectionOutline({ section }: { readonly section: Section }) {
       <figcaption>{words.front}</figcaption>
     </figure>
   );
-}
-
-function heightsOf(positions: Float64Array): readonly [number, number] {
-  let [low, high] = [Infinity, -Infinity];
-  for (let i = 2; i < positions.length; i += 3) {
-    low = Math.min(low, positions[i]);
-    high = Math.max(high, positions[i]);
-  }
-  return [low, high];
 }

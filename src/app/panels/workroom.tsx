@@ -1,33 +1,15 @@
 import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { BodyFrame } from './body-frame.tsx';
-import { BodyStage } from './body-stage.tsx';
-import { CheckingStage } from './checking-stage.tsx';
-import { CuttingStage } from './cutting-stage.tsx';
-import { InsideStage } from './inside-stage.tsx';
-import { MakingStage } from './making-stage.tsx';
 import { NoticeBar } from './notice-bar.tsx';
-import { PanelsStage } from './panels-stage.tsx';
 import { PrintList } from './print-list.tsx';
-import { SeamsStage } from './seams-stage.tsx';
 import { StageThread } from './stage-thread.tsx';
+import { StageView } from './stage-view.tsx';
 import { StatusLine } from './status-line.tsx';
-import { TapeStage } from './tape-stage.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useFileDrop } from './use-file-drop.ts';
 import { useShortcuts } from './use-shortcuts.ts';
 import { useNumbers, useWords } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
-
-const STAGE_VIEWS = {
-  tape: TapeStage,
-  body: BodyStage,
-  seams: SeamsStage,
-  panels: PanelsStage,
-  inside: InsideStage,
-  cutting: CuttingStage,
-  making: MakingStage,
-  checking: CheckingStage,
-};
 
 interface WorkroomProps {
   /** The body in space, or null where it cannot be drawn. */
@@ -55,7 +37,6 @@ export function Workroom({ scene }: WorkroomProps) {
     work.current?.scrollTo(0, 0);
     window.scrollTo(0, 0);
   }, [stage]);
-  const StageView = STAGE_VIEWS[stage];
   return (
     <div className="workroom" data-stage={stage} data-dropping={isDropping || undefined}>
       <a className="skip" href="#work">
@@ -65,7 +46,7 @@ export function Workroom({ scene }: WorkroomProps) {
       <StageThread />
       <NoticeBar />
       <main id="work" ref={work} className="work" tabIndex={-1}>
-        {hasProject ? <StageView /> : <p className="quiet">{words.opening}</p>}
+        {hasProject ? <StageView stage={stage} /> : <p className="quiet">{words.opening}</p>}
       </main>
       <BodyFrame scene={scene} />
       <StatusLine />

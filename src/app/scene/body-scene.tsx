@@ -1,4 +1,4 @@
-import { Canvas, type ThreeEvent } from '@react-three/fiber';
+import type { ThreeEvent } from '@react-three/fiber';
 import { useEffect, useMemo, useRef } from 'react';
 import { Vector3 } from 'three';
 import { useStore } from 'zustand';
@@ -15,6 +15,7 @@ import { LaidThreadLine } from './laid-thread-line.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
 import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
+import { SceneCanvas } from './scene-canvas.tsx';
 import { SeamGrips } from './seam-grips.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
 import { GroundShadow, StudioLight } from './studio.tsx';
@@ -35,18 +36,11 @@ export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps)
   const pictureNonce = useStore(store, (state) => state.pictureNonce);
   if (!form) return null;
   return (
-    <Canvas
-      frameloop="demand"
-      flat
-      dpr={[1, 2]}
-      camera={{ fov: 26, near: 50, far: 20_000, up: [0, 0, 1] }}
-      gl={{ antialias: true, alpha: true, powerPreference: 'high-performance' }}
-      onPointerMissed={() => actions.pointAt(null)}
-    >
+    <SceneCanvas onPointerMissed={() => actions.pointAt(null)}>
       <PictureTaker nonce={pictureNonce} onPicture={onPicture} />
       <StudioLight isDark={isDark} />
       <FormInSpace form={form} store={store} actions={actions} />
-    </Canvas>
+    </SceneCanvas>
   );
 }
 
@@ -150,6 +144,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       )}
       {showsArms && <ArmSurfaces arms={form.body.arms} />}
       {stage === 'body' && ghost && <GhostBody body={ghost.body} />}
+      {stage === 'body' && layers.mirror && <GhostBody body={form.body} isMirrored />}
       {stage === 'body' && sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
       {stage === 'seams' && (
         <SeamGrips

@@ -6,6 +6,9 @@ import { sectionOfMesh } from '../store/index.ts';
 
 const MADDER = '#b5332a';
 const INDIGO = '#2f5482';
+const MOSS = '#3d6b3a';
+/** Depth steps by which a veil lies behind the cloth, about a millimetre, so that it does not flicker where both are alike. */
+const AWAY_FROM_VIEWER = 150;
 const ROUND = 96;
 const ROWS = 120;
 
@@ -34,18 +37,33 @@ export function SectionLine({ mesh, z }: { readonly mesh: Mesh; readonly z: numb
   return <primitive object={line} />;
 }
 
-/** Another body as a blue veil over this one: where it shows, it is the larger. */
-export function GhostBody({ body }: { readonly body: Body }) {
-  const geometry = useMemo(() => geometryOfBody(body), [body]);
+interface GhostBodyProps {
+  readonly body: Body;
+  /** Left for right, and in another colour. */
+  readonly isMirrored?: boolean;
+}
+
+/** A body as a veil over this one, another in blue or its own mirror image in green: where it shows, it is the larger. */
+export function GhostBody({ body, isMirrored = false }: GhostBodyProps) {
+  const geometry = useMemo(() => geometryOfBody(body, isMirrored), [body, isMirrored]);
   useEffect(() => () => geometry.dispose(), [geometry]);
   return (
     <mesh geometry={geometry} raycast={() => null} renderOrder={1}>
-      <meshStandardMaterial color={INDIGO} transparent opacity={0.38} depthWrite={false} roughness={1} />
+      <meshStandardMaterial
+        color={isMirrored ? MOSS : INDIGO}
+        transparent
+        polygonOffset
+        polygonOffsetFactor={1}
+        polygonOffsetUnits={AWAY_FROM_VIEWER}
+        opacity={0.38}
+        depthWrite={false}
+        roughness={1}
+      />
     </mesh>
   );
 }
 
-function geometryOfBody(body: Body): BufferGeometry {
+function geometryOfBody(body: Body, isMirrored: boolean): BufferGeometry {
   const surface = surfaceOfBody(body);
   const [low, high] = surface.vRange;
   const chart = new Float64Array(2 * ROUND * ROWS);
@@ -58,11 +76,15 @@ function geometryOfBody(body: Body): BufferGeometry {
     for (let k = 0; k < ROUND; k++) {
       const a = row * ROUND + k;
       const b = row * ROUND + ((k + 1) % ROUND);
-      index.set([a, b, b + ROUND, a, b + ROUND, a + ROUND], 6 * a);
+      // Mirrored corners go round the other way.
+      const [first, second] = isMirrored ? [b, a] : [a, b];
+      index.set([first, second, second + ROUND, first, second + ROUND, first + ROUND], 6 * a);
     }
   }
+  const positions = new Float32Array(surface.evaluate(chart));
+  if (isMirrored) for (let i = 0; i < positions.length; i += 3) positions[i] *= -1;
   const geometry = new BufferGeometry();
-  geometry.setAttribute('position', new BufferAttribute(new Float32Array(surface.evaluate(chart)), 3));
+  geometry.setAttribute('position', new BufferAttribute(positions, 3));
   geometry.setIndex(new BufferAttribute(index, 1));
   geometry.computeVertexNormals();
   return geometry;

@@ -37,6 +37,7 @@ export {
   issuesOfMeasure,
   tapesOfMeasure,
 } from './selectors.ts';
+export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { threadColour } from './thread-colour.ts';
 export * from './types.ts';

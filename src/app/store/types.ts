@@ -143,6 +143,8 @@ export type PhotoMark = readonly [number, number];
 /** What is drawn on the body. */
 export interface Layers {
   readonly photo: boolean;
+  /** The body's own mirror image over it. */
+  readonly mirror: boolean;
   readonly levels: boolean;
   readonly tapes: boolean;
   readonly seams: boolean;

@@ -37,6 +37,16 @@ export const body = {
     outline: 'Outline of the section, from above',
     front: 'front',
   },
+  sides: {
+    alike: 'Both halves are alike: no measure was given apart for left and right.',
+    caption: 'Right and left half here',
+    half: 'From the middle',
+    right: 'Right',
+    left: 'Left',
+    difference: 'Right − left',
+    sizes: { girth: 'Half girth, taut', width: 'Half width', depth: 'Depth' },
+    layMirror: 'Lay the mirror image over the body: green shows where the other side is larger',
+  },
   thread: {
     title: 'Lay a thread',
     pickTo: 'Now click where the thread ends.',

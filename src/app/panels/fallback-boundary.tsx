@@ -1,12 +1,12 @@
 import { Component, type ReactNode } from 'react';
 
-interface SceneBoundaryProps {
+interface FallbackBoundaryProps {
   readonly children: ReactNode;
   readonly fallback: ReactNode;
 }
 
-/** Shows `fallback` when the scene cannot be drawn, for example when the graphics context is refused. */
-export class SceneBoundary extends Component<SceneBoundaryProps, { hasFailed: boolean }> {
+/** Shows `fallback` when what is inside fails: the graphics context is refused, or a part of the program not loaded. */
+export class FallbackBoundary extends Component<FallbackBoundaryProps, { hasFailed: boolean }> {
   override state = { hasFailed: false };
 
   static getDerivedStateFromError() {
