@@ -38,6 +38,16 @@ export const body: typeof english = {
     outline: 'Umriss des Schnitts, von oben',
     front: 'vorn',
   },
+  sides: {
+    alike: 'Beide Hälften sind gleich: Kein Maß wurde für links und rechts getrennt angegeben.',
+    caption: 'Rechte und linke Hälfte hier',
+    half: 'Von der Mitte aus',
+    right: 'Rechts',
+    left: 'Links',
+    difference: 'Rechts − links',
+    sizes: { girth: 'Halber Umfang, straff', width: 'Halbe Breite', depth: 'Tiefe' },
+    layMirror: 'Spiegelbild über den Körper legen: Grün zeigt, wo die andere Seite größer ist',
+  },
   thread: {
     title: 'Einen Faden legen',
     pickTo: 'Jetzt dorthin klicken, wo der Faden endet.',
