@@ -89,21 +89,30 @@ interface PieceNameProps {
   readonly scale: number;
 }
 
-/** Under the piece, the side of the body on a line of its own. */
+/** Letters on one line of a name; pieces stand close together. */
+const LONGEST_LINE = 13;
+
+/** Under the piece, on as many lines as it takes. */
 function PieceName({ name, x, y, scale }: PieceNameProps) {
-  const { left, right } = useWords().measure;
-  const side = [left, right].find((word) => name.endsWith(` ${word}`));
-  const what = side ? name.slice(0, -side.length).trim() : name;
   return (
     <text className="piece-name" y={y + 14 / scale} fontSize={11 / scale}>
-      <tspan x={x}>{what}</tspan>
-      {side && (
-        <tspan x={x} dy="1.2em">
-          {side}
+      {breakLines(name).map((line, i) => (
+        <tspan key={line} x={x} dy={i === 0 ? undefined : '1.2em'}>
+          {line}
         </tspan>
-      )}
+      ))}
     </text>
   );
+}
+
+function breakLines(name: string): string[] {
+  const lines: string[] = [];
+  for (const word of name.split(' ')) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`;
+    if (lines.length > 0 && longer.length <= LONGEST_LINE) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
 }
 
 interface SewLineProps {
@@ -163,7 +172,6 @@ function Lettering({ text }: { readonly text: PieceText }) {
   );
 }
 
-/** SVG path of a polyline given y up. */
 /** Point at mid-length, moved to the left of the line's direction: inside, since pieces run counter-clockwise. */
 function insideMiddle(points: Float64Array, inset: number): [number, number] {
   const count = points.length / 2;

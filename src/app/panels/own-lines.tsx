@@ -76,7 +76,7 @@ interface DivideAndJoinProps {
 
 function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
   const { ownLines: words, steps, core } = useWords();
-  const plainName = (name: string) => core.name(name.replace(/ (right|left)$/, ''));
+  const plainName = (name: string) => nameWithoutSide(name, core.name);
   const { panels, seams } = form.shell;
   const nameOf = (id: string) => plainName(panels.find((panel) => panel.id === id)?.name ?? id);
   const divisible = panels.filter(({ side }) => side === 'right');
@@ -123,6 +123,12 @@ function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
       />
     </div>
   );
+}
+
+/** A piece of either half; its side is needed to tell a piece from a line of the same name. */
+function nameWithoutSide(name: string, say: (name: string) => string): string {
+  const side = / (right|left)$/.exec(name)?.[1];
+  return side ? say(name).replace(new RegExp(` ${say(side)}$`), '') : say(name);
 }
 
 interface PickAndDoProps {

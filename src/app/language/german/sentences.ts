@@ -82,7 +82,7 @@ export const sentences: readonly Phrase[] = [
   ['Measures estimated, not taken', 'Maße geschätzt, nicht genommen'],
   ['Print the first page and measure its bars', 'Die erste Seite drucken und ihre Messstrecken messen'],
   [
-    'Print the cover alone on {paper:text}, at actual size, never “fit to page”, and measure both long bars. If they are off, type what they measure under Cutting and print the corrected file.',
+    'Print the cover alone on {paper:name}, at actual size, never “fit to page”, and measure both long bars. If they are off, type what they measure under Cutting and print the corrected file.',
     'Nur das Deckblatt drucken, Papier {paper}, in wahrer Größe, nie „an Seite anpassen“, und beide lange Strecken messen. Stimmen sie nicht, das Gemessene unter Zuschnitt eintragen und die ausgeglichene Datei drucken.',
   ],
   [
