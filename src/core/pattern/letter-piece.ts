@@ -142,7 +142,7 @@ function reportChoice({ input, cutLine }: DraftedLines, choice: GrainChoice, iss
     issues.push(warning(input, 'level-without-room', `No room for the name of level "${name}" on`));
   }
   if (!choice.label) issues.push(warning(input, 'label-without-room', 'No room for the label on'));
-  else if (choice.label.rank.isShort)
+  else if (choice.label.rank.brevity > 0)
     issues.push(warning(input, 'label-shortened', 'Only a short label fits on'));
 }
 
@@ -177,7 +177,7 @@ function chooseGrain(drafted: DraftedLines, taken: Taken): GrainChoice {
   for (const grainLine of places) {
     best = letterAround(input, grainLine, word, open, wordings, taken, best) ?? best;
     const rank = best?.label?.rank;
-    if (rank && !rank.isShort && rank.size >= LARGE_LABEL && best?.unnamedLevels.length === 0) break;
+    if (rank && rank.brevity === 0 && rank.size >= LARGE_LABEL && best?.unnamedLevels.length === 0) break;
   }
   // A piece without its name is worse than an arrow without a word.
   for (const grainLine of best?.label === null ? places : [])
@@ -223,7 +223,7 @@ function letterAround(
   // 2. The label, in the middle if it can. A complete label counts first, then named levels, then its size.
   const fewer = best ? best.unnamedLevels.length - unnamedLevels.length : 1;
   const size = fewer > 0 ? 0 : fewer < 0 ? Number.POSITIVE_INFINITY : (best?.label?.rank.size ?? 0);
-  const toBeat = best?.label ? { isShort: best.label.rank.isShort, size } : null;
+  const toBeat = best?.label ? { brevity: best.label.rank.brevity, size } : null;
   const x = grid.left + (grid.columns * grid.cell) / 2;
   const y = grid.bottom + (grid.rows * grid.cell) / 2;
   const label = placeLabel(grid, wordings, x, y, toBeat);

@@ -1,7 +1,7 @@
 import { measureText, TEXT_ASCENT, TEXT_DESCENT } from '../drawing/index.ts';
 import { type CellGrid, findFreeRectangle, sumCells } from './free-space.ts';
 import type { PieceText } from './types.ts';
-import type { Wording } from './word-label.ts';
+import type { Brevity, Wording } from './word-label.ts';
 
 const SIZES = [6, 5, 4.5, 4, 3.5, 3, 2.5];
 /** Longer labels seldom lie on one printed page, mm: taken only where nothing else fits. */
@@ -17,16 +17,16 @@ export interface PlacedLabel {
   readonly rank: LabelRank;
 }
 
-/** How good a label is: complete beats short, then the font size in mm counts. */
+/** How good a label is: complete beats short beats the name alone, then the font size in mm counts. */
 export interface LabelRank {
-  readonly isShort: boolean;
+  readonly brevity: Brevity;
   readonly size: number;
 }
 
 /** True when `a` is the better label; no label at all is the worst. */
 function isBetterLabel(a: LabelRank, b: LabelRank | null): boolean {
   if (b === null) return true;
-  return a.isShort === b.isShort ? a.size > b.size : b.isShort;
+  return a.brevity === b.brevity ? a.size > b.size : a.brevity < b.brevity;
 }
 
 /**
@@ -42,11 +42,11 @@ export function placeLabel(
   toBeat: LabelRank | null = null,
 ): PlacedLabel | null {
   const sums = sumCells(grid);
-  for (const isShort of [false, true]) {
+  for (const brevity of [0, 1, 2] as const) {
     for (const size of SIZES) {
-      const rank = { isShort, size };
+      const rank = { brevity, size };
       if (!isBetterLabel(rank, toBeat)) break;
-      for (const wording of wordings.filter((each) => each.isShort === isShort)) {
+      for (const wording of wordings.filter((each) => each.brevity === brevity)) {
         const { width, height } = measureBlock(wording, size);
         if (Math.max(width, height) > LONGEST && size > SMALLEST_SHORTENED) continue;
         for (const isTurned of [false, true]) {

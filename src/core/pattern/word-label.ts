@@ -23,13 +23,15 @@ const FOLDED = 22;
 const FOLDED_SHORT = 15;
 const FOLDED_NAME = 9;
 
+/** 0 complete; 1 without project, body, date and material; 2 the name alone. */
+export type Brevity = 0 | 1 | 2;
+
 /** One wording of the label. */
 export interface Wording {
   readonly rows: readonly string[];
-  /** How many of the first rows are the piece's name. */
+  /** How many of the first rows are the piece's name and set larger. */
   readonly nameRows: number;
-  /** True when project, body, date and material are left out. */
-  readonly isShort: boolean;
+  readonly brevity: Brevity;
 }
 
 /** Wordings from wide to tall, the complete ones before the short ones (for pieces too small for more). */
@@ -53,20 +55,24 @@ export function wordLabel(
   ];
   const tall = [input.name, side, cut, materialInWords(input.material), ...allowance, project, body, date];
   const short = [input.name, `${side} · cut 1`, ...allowance.slice(0, 1)];
-  const word = ([name, ...rest]: readonly string[], limit: number, isShort: boolean): Wording => {
+  const word = ([name, ...rest]: readonly string[], limit: number, brevity: Brevity): Wording => {
     const names = foldRow(name, limit);
     const rows = [...names, ...rest.flatMap((row) => foldRow(row, limit))];
-    return { rows: rows.filter((row) => row.trim() !== ''), nameRows: names.length, isShort };
+    return {
+      rows: rows.filter((row) => row.trim() !== ''),
+      nameRows: brevity === 2 ? 1 : names.length,
+      brevity,
+    };
   };
   return [
-    word(wide, Number.POSITIVE_INFINITY, false),
-    word(tall, Number.POSITIVE_INFINITY, false),
-    word(tall, FOLDED, false),
-    word(short, Number.POSITIVE_INFINITY, true),
-    word(short, FOLDED_SHORT, true),
+    word(wide, Number.POSITIVE_INFINITY, 0),
+    word(tall, Number.POSITIVE_INFINITY, 0),
+    word(tall, FOLDED, 0),
+    word(short, Number.POSITIVE_INFINITY, 1),
+    word(short, FOLDED_SHORT, 1),
     // The name alone, on what is hardly larger than it.
-    word([input.name], FOLDED_SHORT, true),
-    word([input.name], FOLDED_NAME, true),
+    word([input.name], FOLDED_SHORT, 2),
+    word([input.name], FOLDED_NAME, 2),
   ];
 }
 
