@@ -4,6 +4,7 @@ import type { Form } from '../../core/pipeline/index.ts';
 import { isMarkOf, threadColour } from '../store/index.ts';
 import { PieceNotches } from './piece-notches.tsx';
 import { pathOf } from './piece-path.ts';
+import { placeBadges } from './place-badges.ts';
 import type { StrainImage } from './use-strain-images.ts';
 import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -20,6 +21,9 @@ interface FlatPieceProps {
 
 /** Below this many pixels, the piece's own lettering cannot be read and is left out. */
 const READABLE_SCALE = 1.3;
+/** From a line to the middle of its letter, and between two letters, pixels. */
+const BADGE_INSET = 12;
+const BADGES_APART = 17;
 
 /** One piece: cloth with its strain, cut and sew lines, marks, and the letters of its seams. */
 export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps) {
@@ -30,6 +34,12 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
   const isLit = highlight?.kind === 'panel' && highlight.id === piece.id;
   const seamIndex = new Map(form.shell.seams.map((seam, i) => [seam.id, i]));
   const isReadable = scale > READABLE_SCALE;
+  const sewn = piece.sewLines.filter(({ id }) => seamIndex.has(id));
+  const badges = placeBadges(
+    sewn.map(({ points }) => points),
+    BADGE_INSET / scale,
+    BADGES_APART / scale,
+  );
   const [nameX, nameY] = lowestMiddle(piece.cutLine);
   return (
     <g
@@ -67,6 +77,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
             key={key}
             line={line}
             letter={form.shell.seams[at].letter}
+            badge={badges[sewn.indexOf(line)]}
             colour={threadColour(at)}
             isLit={(highlight?.kind === 'seam' && highlight.id === line.id) || isMarkOf(highlight, line.id)}
             scale={scale}
@@ -118,15 +129,17 @@ function breakLines(name: string): string[] {
 interface SewLineProps {
   readonly line: PieceLine;
   readonly letter: string;
+  /** Where the letter stands, y up. */
+  readonly badge: readonly [number, number];
   readonly colour: string;
   readonly isLit: boolean;
   readonly scale: number;
   readonly onPoint: () => void;
 }
 
-function SewLine({ line, letter, colour, isLit, scale, onPoint }: SewLineProps) {
+function SewLine({ line, letter, badge, colour, isLit, scale, onPoint }: SewLineProps) {
   const d = pathOf(line.points, false);
-  const [x, y] = insideMiddle(line.points, 12 / scale);
+  const [x, y] = [badge[0], -badge[1]];
   const radius = (isLit ? 9.5 : 7.5) / scale;
   return (
     <g className="sew-line" data-lit={isLit || undefined} onPointerEnter={onPoint} style={{ color: colour }}>
@@ -170,16 +183,6 @@ function Lettering({ text }: { readonly text: PieceText }) {
       {text.text}
     </text>
   );
-}
-
-/** Point at mid-length, moved to the left of the line's direction: inside, since pieces run counter-clockwise. */
-function insideMiddle(points: Float64Array, inset: number): [number, number] {
-  const count = points.length / 2;
-  const i = Math.max(1, count >> 1);
-  const dx = points[2 * i] - points[2 * i - 2];
-  const dy = points[2 * i + 1] - points[2 * i - 1];
-  const length = Math.hypot(dx, dy) || 1;
-  return [points[2 * i] - (dy / length) * inset, -(points[2 * i + 1] + (dx / length) * inset)];
 }
 
 function lowestMiddle(points: Float64Array): [number, number] {
