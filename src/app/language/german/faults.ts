@@ -129,6 +129,18 @@ export const faults: readonly Phrase[] = [
     'Line “{l:name}” passes over a centre line; it is drawn on the right half only.',
     'Die Linie „{l}“ läuft über eine Mitte hinweg; gezeichnet wird nur auf der rechten Hälfte.',
   ],
+  [
+    'Panel “{p:name}” is only {n:num} mm wide at the {l:rim} line; move its lines apart or leave one out.',
+    'Das Schnittteil „{p}“ ist an {l} nur {n} mm breit; seine Linien auseinanderrücken oder eine weglassen.',
+  ],
+  [
+    'Panel “{p:name}” is only {n:num} mm wide on average; move its lines apart or leave one out.',
+    'Das Schnittteil „{p}“ ist im Mittel nur {n} mm breit; seine Linien auseinanderrücken oder eine weglassen.',
+  ],
+  [
+    'Panel “{p:name}” has a corner of only {n:num}°, between {a:any} and {b:any}; let the lines meet at a wider angle.',
+    'Das Schnittteil „{p}“ hat eine Ecke von nur {n}°; die Linien sollen sich in weiterem Winkel treffen.',
+  ],
   ['Line “{l:name}” runs over the armhole.', 'Die Linie „{l}“ läuft über das Armloch.'],
   ['Line “{l:name}” crosses or touches “{m:name}”.', 'Die Linie „{l}“ kreuzt oder berührt „{m}“.'],
   [

@@ -160,6 +160,22 @@ export const sentences: readonly Phrase[] = [
   ['Round the {p:plate} {s:side}, along its edge', '{p} {s}: rundherum, an der Kante entlang'],
   ['Seam line round the {p:plate}’s opening', '{p}: Nahtlinie rund um ihre Öffnung'],
   ['Seam line round the {p:plate} {s:side}’s opening', '{p} {s}: Nahtlinie rund um ihre Öffnung'],
+  [
+    'Behind the {p:boards} the shell narrows, by {n:num}° at the {w:spot} at most: its inner layer is cut up to {d:num} mm smaller. Sand the step between the layers to a slope.',
+    'Hinter {p} wird die Hülle enger, {w} höchstens um {n}°: Die innere Lage wird bis zu {d} mm kleiner geschnitten. Die Stufe zwischen den Lagen schräg schleifen.',
+  ],
+  [
+    'Behind the {p:boards} the shell widens, by {n:num}° at the {w:spot} at most: up to {d:num} mm stay open behind its rim. Pack filling in there, so that the edge lies firm.',
+    'Hinter {p} wird die Hülle weiter, {w} höchstens um {n}°: Bis zu {d} mm bleiben hinter dem Rand offen. Dort Füllung einstopfen, damit die Kante fest anliegt.',
+  ],
+  [
+    'Behind the {p:boards} the shell narrows, by {n:num}° on the {w:spot} at most: its inner layer is cut up to {d:num} mm smaller. Sand the step between the layers to a slope.',
+    'Hinter {p} wird die Hülle enger, {w} höchstens um {n}°: Die innere Lage wird bis zu {d} mm kleiner geschnitten. Die Stufe zwischen den Lagen schräg schleifen.',
+  ],
+  [
+    'Behind the {p:boards} the shell widens, by {n:num}° on the {w:spot} at most: up to {d:num} mm stay open behind its rim. Pack filling in there, so that the edge lies firm.',
+    'Hinter {p} wird die Hülle weiter, {w} höchstens um {n}°: Bis zu {d} mm bleiben hinter dem Rand offen. Dort Füllung einstopfen, damit die Kante fest anliegt.',
+  ],
   ['Try the magnets, then fix them', 'Die Magnete ausprobieren, dann befestigen'],
   [
     'Stack the magnets of a pair and mark the faces that look outwards. Right and left are turned round on purpose, so that a swapped arm is pushed away.',

@@ -1,0 +1,84 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createNumbers, guessLanguage, localeOf } from '../../../src/app/language/index.ts';
+import { createAppStore, keepLanguage, readKeptLanguage } from '../../../src/app/store/index.ts';
+import { parseLength } from '../../../src/core/base/index.ts';
+
+describe('numbers by place', () => {
+  // Decimal marks and thousands as Unicode CLDR lists them for en, de and de-CH (which has a decimal point).
+  it.each([
+    ['en', '92.5 cm', '1.2 %', '−0.4 %', /^20,534$/, '1.25'],
+    ['de', '92,5 cm', '1,2 %', '−0,4 %', /^20\.534$/, '1,25'],
+    // Either apostrophe, by the edition of the tables.
+    ['de-CH', '92.5 cm', '1.2 %', '−0.4 %', /^20[’']534$/, '1.25'],
+  ])('%s', (locale, length, percent, signed, count, plain) => {
+    const numbers = createNumbers(locale);
+    expect(numbers.length(925, 'cm')).toBe(length);
+    expect(numbers.percent(0.0123)).toBe(percent);
+    expect(numbers.signedPercent(-0.0041)).toBe(signed);
+    expect(numbers.count(20534)).toMatch(count);
+    expect(numbers.plain(1.25, 3)).toBe(plain);
+  });
+
+  it('leaves fractions of inches alone', () => {
+    // 36 3/8 in = 36.375 × 25.4 mm exactly.
+    expect(createNumbers('de').length(923.925, 'in')).toBe('36 3/8 in');
+  });
+
+  it('marks only points between digits', () => {
+    const { mark } = createNumbers('de');
+    expect(mark('Sie kippt bei 10.5°. Dann 2 kg.')).toBe('Sie kippt bei 10,5°. Dann 2 kg.');
+  });
+
+  it.each(['en', 'de', 'de-CH'])('what is shown in %s can be typed', (locale) => {
+    const numbers = createNumbers(locale);
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 25_000 }), (tenths) => {
+        const read = parseLength(numbers.length(tenths / 10, 'cm', { bare: true }), 'cm');
+        // Shown to the millimetre.
+        expect(read.ok && Math.abs(read.value - tenths / 10)).toBeLessThanOrEqual(0.5 + 1e-9);
+      }),
+    );
+  });
+});
+
+describe('the language', () => {
+  it('is the first wished for that is spoken, else English', () => {
+    expect(guessLanguage(['fr-FR', 'de-AT', 'en'])).toBe('de');
+    expect(guessLanguage(['en-GB', 'de'])).toBe('en');
+    expect(guessLanguage(['fr', 'DEU'])).toBe('en');
+    expect(guessLanguage([])).toBe('en');
+  });
+
+  it('takes numbers and dates of the place named for it', () => {
+    expect(localeOf('de', ['en-US', 'de-CH'])).toBe('de-CH');
+    expect(localeOf('de', ['en-US'])).toBe('de');
+  });
+
+  it('is kept once chosen, and guessed anew otherwise', () => {
+    const kept = new Map<string, string>();
+    const shelf = {
+      read: (key: string) => kept.get(key) ?? null,
+      write: (key: string, text: string) => void kept.set(key, text),
+    };
+    expect(readKeptLanguage(shelf, ['de-DE'])).toBe('de');
+    const store = createAppStore();
+    keepLanguage(store, shelf);
+    store.setState({ theme: 'dark' });
+    expect(kept.size).toBe(0);
+    store.setState({ language: 'de' });
+    expect(readKeptLanguage(shelf, ['en'])).toBe('de');
+  });
+
+  it('is guessed where nothing can be kept', () => {
+    const refuse = () => {
+      throw new Error('refused');
+    };
+    const shelf = { read: refuse, write: refuse };
+    expect(readKeptLanguage(shelf, ['de'])).toBe('de');
+    const store = createAppStore();
+    keepLanguage(store, shelf);
+    store.setState({ language: 'de' });
+    expect(store.getState().language).toBe('de');
+  });
+});
