@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { english } from '../../src/app/language/index.ts';
 import { catchPlace, surfaceDrawnOn } from '../../src/app/store/catch-place.ts';
 import { createActions, createAppStore, historyOf } from '../../src/app/store/index.ts';
-import { lineFromPoints } from '../../src/app/store/line-from-points.ts';
+import { lineFromPoints, traceDrawnLine } from '../../src/app/store/line-from-points.ts';
 import { createPipeline, type Form } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { findLayout, type SeamLine } from '../../src/core/seams/index.ts';
@@ -44,6 +44,19 @@ function distanceTo(made: Form, lineId: string, point: { u: number; v: number })
   );
 }
 
+/** mm from a point in space to a polyline n × 3. */
+function measureDistanceToPolyline(point: ArrayLike<number>, line: Float64Array): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i + 3 < line.length; i += 3) {
+    const along = [0, 1, 2].map((k) => line[i + 3 + k] - line[i + k]);
+    const to = [0, 1, 2].map((k) => point[k] - line[i + k]);
+    const dot = (a: number[], b: number[]) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    const t = Math.max(0, Math.min(1, dot(to, along) / dot(along, along)));
+    least = Math.min(least, Math.hypot(...to.map((x, k) => x - t * along[k])));
+  }
+  return least;
+}
+
 describe('a line drawn on the body', () => {
   it('becomes a seam through the points, in whichever order they were drawn', () => {
     const points = [at(1.25, level('bust') - 20), at(1.25, level('waist')), at(1.3, low + 9)];
@@ -55,6 +68,31 @@ describe('a line drawn on the body', () => {
     expect(made.shell.panels.length).toBe(form.shell.panels.length + 2);
     // Vertices of a seam lie some 20 mm apart on so coarse a mesh: the nearest is within half of that.
     for (const point of points.slice(0, 2)) expect(distanceTo(made, 'own1', point)).toBeLessThan(11);
+  });
+
+  it('is shown where it will be cut, not straight in the chart', () => {
+    const points = [at(1.2, low + 9), at(1.4, level('waist')), at(1.2, landmarks.neckFront.v)];
+    const line = lineFromPoints(form, points, lines, english.ownLines);
+    const shown = traceDrawnLine(form, points, english.ownLines);
+    if (!line.ok || !shown) throw new Error('no line');
+    const made = make([...lines, line.value]);
+    const places = surfaceDrawnOn(made).evaluate(shown);
+    const { positions } = made.shell.mesh;
+    const seams = made.shell.seams.filter((seam) => seam.lineId === 'own1' && !/Left|left/.test(seam.name));
+    const vertices = seams.flatMap((seam) => Array.from(seam.points)).filter((v) => positions[3 * v] > 0);
+    expect(vertices.length).toBeGreaterThan(10);
+    // Chords of 2 mm: at the crease of the neck's base they leave the curve by a tenth of a millimetre.
+    for (const v of vertices) {
+      const distance = measureDistanceToPolyline(positions.subarray(3 * v, 3 * v + 3), places);
+      expect(distance).toBeLessThan(0.2);
+    }
+    // Half way up to the waist the straight line of the chart lies elsewhere.
+    const half = (low + level('waist')) / 2;
+    const i = shown.findIndex((value, k) => k % 2 === 1 && value > half);
+    expect(140 * Math.abs(shown[i - 1] - (1.2 + 1.4) / 2)).toBeGreaterThan(2);
+    expect(
+      traceDrawnLine(form, [at(1.25, low + 5), at(1.25, level('waist') + 60)], english.ownLines),
+    ).toBeNull();
   });
 
   it('becomes a level seam when it goes round rather than up', () => {

@@ -56,6 +56,17 @@ test('a photo lies under the body, is scaled by two points, kept with the body a
   await front.getByRole('button', { name: 'Scale the photo' }).click();
   await expect(image).toHaveAttribute('height', '1800');
 
+  // Nearer, round the middle, and all of it again.
+  const shownHeight = async () =>
+    Number((await view.locator('svg').first().getAttribute('viewBox'))?.split(' ')[3]);
+  const wholeHeight = await shownHeight();
+  await view.getByRole('button', { name: 'Nearer' }).click();
+  await expect.poll(shownHeight).toBeCloseTo(wholeHeight / 1.4, 3);
+  await view.focus();
+  await page.keyboard.press('0');
+  await expect.poll(shownHeight).toBeCloseTo(wholeHeight, 3);
+  await expect(image).toHaveAttribute('height', '1800');
+
   // Moving by keyboard and pointer.
   const before = await image.getAttribute('transform');
   await view.focus();

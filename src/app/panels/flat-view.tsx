@@ -2,7 +2,7 @@ import { type KeyboardEvent, type PointerEvent, type RefObject, useMemo, useRef,
 import type { Form } from '../../core/pipeline/index.ts';
 import { arrangePieces } from './arrange-pieces.ts';
 import { FlatPiece } from './flat-piece.tsx';
-import { Icon } from './icon.tsx';
+import { NearerTools } from './nearer-tools.tsx';
 import { type PieceSpot, StrainCross, StrainReadout } from './strain-probe.tsx';
 import { useElementSize } from './use-element-size.ts';
 import { usePanZoom } from './use-pan-zoom.ts';
@@ -85,23 +85,7 @@ export function FlatView({ form }: { readonly form: Form }) {
       </div>
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
       {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
-      <fieldset className="flat-tools">
-        <legend className="visually-hidden">{words.tools}</legend>
-        <button type="button" className="icon-only" aria-label={words.nearer} onClick={() => move(0, 0, 1.4)}>
-          <Icon name="plus" />
-        </button>
-        <button
-          type="button"
-          className="icon-only"
-          aria-label={words.farther}
-          onClick={() => move(0, 0, 1 / 1.4)}
-        >
-          <Icon name="minus" />
-        </button>
-        <button type="button" className="icon-only" aria-label={words.showAll} onClick={showAll}>
-          <Icon name="fit" />
-        </button>
-      </fieldset>
+      <NearerTools legend={words.tools} showAllName={words.showAll} move={move} showAll={showAll} />
       {showsStrain && <StrainReadout form={form} spot={spot} />}
     </div>
   );

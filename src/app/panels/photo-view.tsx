@@ -8,11 +8,15 @@ import {
   type Silhouette,
   silhouetteOfMesh,
 } from '../store/index.ts';
+import { NearerTools } from './nearer-tools.tsx';
+import { usePanZoom } from './use-pan-zoom.ts';
 import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 /** Room round the body, as a share of its height. */
 const MARGIN = 0.12;
+/** Share of the picture that a key moves the view by. */
+const KEY_STEP = 0.06;
 const STEPS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
@@ -31,6 +35,7 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
   const held = useRef<{ readonly x: number; readonly z: number; readonly mark: number | null } | null>(null);
   const body = useMemo(() => silhouetteOfMesh(form.closedMesh, side), [form, side]);
   const { outline, box, levels } = useMemo(() => drawSilhouette(body, form), [body, form]);
+  const { viewBox, zoom, move, showAll } = usePanZoom(svg, box);
   const url = useMemo(() => URL.createObjectURL(photo.file), [photo.file]);
   useEffect(() => () => URL.revokeObjectURL(url), [url]);
   /** mm to the right and up. */
@@ -66,7 +71,14 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
-    if (!step) return;
+    if (event.key === '+' || event.key === '=') move(0, 0, 1.25);
+    else if (event.key === '-') move(0, 0, 0.8);
+    else if (event.key === '0') showAll();
+    if (!step || event.ctrlKey || event.metaKey) {
+      if (step) move((KEY_STEP * step[0]) / zoom, (-KEY_STEP * step[1]) / zoom);
+      if (step) event.preventDefault();
+      return;
+    }
     event.preventDefault();
     const mm = event.shiftKey ? 10 : 1;
     actions.changePhoto(side, { x: photo.x + mm * step[0], z: photo.z + mm * step[1] });
@@ -79,7 +91,7 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
     <div className="photo-view" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={words.label}>
       <svg
         ref={svg}
-        viewBox={box.join(' ')}
+        viewBox={viewBox}
         data-marking={marks !== null || undefined}
         onPointerDown={onPointerDown}
         onPointerMove={onPointerMove}
@@ -100,8 +112,9 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
         <path className="photo-body-halo" d={outline} />
         <path className="photo-body" d={outline} />
         {showsLevels && <path className="photo-levels" d={levels} />}
-        {marks && <Marks photo={photo} marks={marks} size={box[3]} />}
+        {marks && <Marks photo={photo} marks={marks} size={box[3] / zoom} />}
       </svg>
+      <NearerTools legend={words.nearer} showAllName={words.showAll} move={move} showAll={showAll} />
     </div>
     // biome-ignore-end lint/a11y/useSemanticElements: see above
     // biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above

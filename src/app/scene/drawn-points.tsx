@@ -9,6 +9,7 @@ import {
   type DrawnKind,
   type DrawnPoint,
   surfaceDrawnOn,
+  traceDrawnLine,
 } from '../store/index.ts';
 import { CrispLine } from './crisp-line.tsx';
 
@@ -55,15 +56,25 @@ export function DrawnPoints({ form, kind, store, actions }: DrawnPointsProps) {
     () => (held ? kept.map((point, i) => (i === held.index ? held.point : point)) : kept),
     [kept, held],
   );
-  const lines = useMemo(() => linesThrough(surface, points, kind), [surface, points, kind]);
+  const words = useStore(store, (state) => state.words.ownLines);
+  const seam = useMemo(
+    () => (kind === 'line' ? traceDrawnLine(form, points, words) : null),
+    [form, points, kind, words],
+  );
+  const lines = useMemo(
+    () => placeLines(surface, seam ?? straightThrough(points, kind), kind),
+    [surface, seam, points, kind],
+  );
+  // What is not yet a seam is dashed.
+  const dash = kind === 'line' && !seam ? { dash: 6 } : {};
   if (points.length === 0) return null;
   const places = surface.evaluate(Float64Array.from(points.flatMap(({ u, v }) => [u, v])));
   return (
     <group>
       {lines.map((line, i) => (
         <group key={i === 0 ? 'drawn' : 'mirrored'}>
-          <CrispLine points={line} colour={INK} width={2} opacity={0.3} isOnTop />
-          <CrispLine points={line} colour={i === 0 ? INK : MADDER} width={i === 0 ? 3.5 : 2} />
+          <CrispLine points={line} colour={INK} width={2} opacity={0.3} isOnTop {...dash} />
+          <CrispLine points={line} colour={i === 0 ? INK : MADDER} width={i === 0 ? 3.5 : 2} {...dash} />
         </group>
       ))}
       {points.map((point, index) => (
@@ -119,13 +130,9 @@ function DrawnBead({ at: [x, y, z], isChosen, onGrab, onOver }: DrawnBeadProps) 
   );
 }
 
-/** Straight in the chart from point to point, as it is cut; a seam line on both halves. */
-function linesThrough(
-  surface: ChartSurface,
-  points: readonly DrawnPoint[],
-  kind: DrawnKind,
-): readonly Float64Array[] {
-  if (points.length < 2) return [];
+/** Chart points straight from point to point, as a region is cut. */
+function straightThrough(points: readonly DrawnPoint[], kind: DrawnKind): Float64Array {
+  if (points.length < 2) return new Float64Array(0);
   const round = kind === 'region' && points.length > 2 ? [...points, points[0]!] : points;
   const chart: number[] = [round[0]!.u, round[0]!.v];
   for (let i = 1; i < round.length; i++) {
@@ -135,8 +142,14 @@ function linesThrough(
     const steps = Math.max(4, Math.ceil(Math.hypot(RADIUS_OF_BODY * du, b.v - a.v) / SAMPLE));
     for (let k = 1; k <= steps; k++) chart.push(a.u + (du * k) / steps, a.v + ((b.v - a.v) * k) / steps);
   }
-  const own = surface.evaluate(Float64Array.from(chart));
+  return Float64Array.from(chart);
+}
+
+/** Chart points n × 2 on the body; a seam line on both halves. */
+function placeLines(surface: ChartSurface, chart: Float64Array, kind: DrawnKind): readonly Float64Array[] {
+  if (chart.length === 0) return [];
+  const own = surface.evaluate(chart);
   if (kind === 'region') return [own];
-  const mirrored = surface.evaluate(Float64Array.from(chart, (x, i) => (i % 2 === 0 ? Math.PI - x : x)));
+  const mirrored = surface.evaluate(chart.map((x, i) => (i % 2 === 0 ? Math.PI - x : x)));
   return [own, mirrored];
 }

@@ -20,7 +20,7 @@ export {
   setAsideUnreadable,
 } from './keep-project.ts';
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
-export { lineFromPoints } from './line-from-points.ts';
+export { lineFromPoints, traceDrawnLine } from './line-from-points.ts';
 export {
   markAtPlace,
   photoSideOf,

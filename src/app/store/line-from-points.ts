@@ -2,8 +2,17 @@ import { failure, type Result, success } from '../../core/base/index.ts';
 import { surfaceOfBody } from '../../core/body/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
 import type { Form } from '../../core/pipeline/index.ts';
-import { type SeamAnchor, type SeamLine, type SnapKind, snapPoint } from '../../core/seams/index.ts';
+import {
+  findLayout,
+  LAYOUTS,
+  type SeamAnchor,
+  type SeamLine,
+  type SnapKind,
+  snapPoint,
+  traceLine,
+} from '../../core/seams/index.ts';
 import type { Words } from '../language/index.ts';
+import { surfaceDrawnOn } from './catch-place.ts';
 import type { DrawnPoint } from './types.ts';
 
 /** An end this near to an edge, a seam or the armhole is meant to lie on it, mm. */
@@ -47,6 +56,19 @@ export function lineFromPoints(
   if (!low || !high) return fault(words.uprightEnds);
   const inner = rising.slice(1, -1).map((point) => anchorAt(form, point, ['landmark', 'level'], 1));
   return success({ ...named, through: [low, ...inner, high] });
+}
+
+/** Chart points n × 2 of the seam that points drawn on the body would become; null while they cannot become one. */
+export function traceDrawnLine(
+  form: Form,
+  points: readonly DrawnPoint[],
+  words: Words['ownLines'],
+): Float64Array | null {
+  const { layout, lines } = form.project.seams;
+  const known = lines ?? (findLayout(layout ?? LAYOUTS[0].id) ?? LAYOUTS[0]).lines;
+  const line = lineFromPoints(form, points, known, words);
+  if (!line.ok) return null;
+  return traceLine(surfaceDrawnOn(form), form.body, [...known, line.value], line.value.id);
 }
 
 function fault(message: string): Result<never> {

@@ -26,4 +26,5 @@ export {
   snapPoint,
 } from './snap-point.ts';
 export { splitPanel } from './split-panel.ts';
+export { traceLine } from './trace-line.ts';
 export type * from './types.ts';

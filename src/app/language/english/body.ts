@@ -105,7 +105,10 @@ export const body = {
       front: 'The body over the photo, from the front',
       side: 'The body over the photo, from the side',
     },
-    label: 'The body over the photo. Arrow keys move the photo by 1 mm, with Shift by 10 mm.',
+    label:
+      'The body over the photo. Arrow keys move the photo by 1 mm, with Shift by 10 mm. Plus and minus bring it nearer or farther, with Ctrl arrow keys move the view, 0 shows all.',
+    nearer: 'Bring the photo nearer',
+    showAll: 'Show the whole body',
   },
   compare: {
     title: 'Compare with another body',

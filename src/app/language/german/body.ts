@@ -102,7 +102,10 @@ export const body: typeof english = {
     leave: 'Lassen',
     point: (number) => `Punkt ${number} auf dem Foto`,
     over: { front: 'Der Körper über dem Foto, von vorn', side: 'Der Körper über dem Foto, von der Seite' },
-    label: 'Der Körper über dem Foto. Pfeiltasten verschieben das Foto um 1 mm, mit Umschalt um 10 mm.',
+    label:
+      'Der Körper über dem Foto. Pfeiltasten verschieben das Foto um 1 mm, mit Umschalt um 10 mm. Plus und Minus holen es näher oder rücken es weg, mit Strg verschieben die Pfeiltasten den Ausschnitt, 0 zeigt alles.',
+    nearer: 'Foto näher holen',
+    showAll: 'Den ganzen Körper zeigen',
   },
   compare: {
     title: 'Mit einem anderen Körper vergleichen',
