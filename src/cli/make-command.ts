@@ -5,12 +5,13 @@ import { describeIssues, describeReport } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type FormatOptions } from './export-options.ts';
+import { type InsideCommandOptions, withInside } from './inside-options.ts';
 import { readProjectFile } from './read-project-file.ts';
 import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 import { writeFiles } from './write-files.ts';
 
-export interface MakeCommandOptions extends FormatOptions {
+export interface MakeCommandOptions extends FormatOptions, InsideCommandOptions {
   readonly out: string;
   readonly triangles?: number;
   readonly allowance?: number;
@@ -27,7 +28,8 @@ export async function makeCommand(
   options: MakeCommandOptions,
   { stdout, stderr }: CommandStreams,
 ): Promise<number> {
-  const project = await readProjectFile(file);
+  const saved = await readProjectFile(file);
+  const project = saved.ok ? withInside(saved.value, options) : saved;
   if (!project.ok) {
     stderr.write(`${describeIssues(project.issues)}\n`);
     return exitCodes.errorsInProject;
@@ -43,12 +45,12 @@ export async function makeCommand(
   progress.end();
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues)}\n`);
   if (!form.ok) return exitCodes.errorsInProject;
-  const saved = readCutting(project.value.cutting);
-  if (!saved.ok) {
-    stderr.write(`${describeIssues(saved.issues)}\n`);
+  const cutting = readCutting(project.value.cutting);
+  if (!cutting.ok) {
+    stderr.write(`${describeIssues(cutting.issues)}\n`);
     return exitCodes.errorsInProject;
   }
-  const files = await exportForm(form.value, await exportOptionsOf(options, date, saved.value));
+  const files = await exportForm(form.value, await exportOptionsOf(options, date, cutting.value));
   if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues)}\n`);
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);

@@ -8,6 +8,7 @@ import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } from './export-options.ts';
+import { addInsideOption } from './inside-options.ts';
 import { makeCommand } from './make-command.ts';
 import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
@@ -90,7 +91,7 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
       readGrains,
     )
     .action(async (file, options) => end(await makeCommand(file, options, streams)));
-  addModelOptions(addCutterOptions(addPaperOptions(addFormatOption(make))));
+  addModelOptions(addCutterOptions(addPaperOptions(addFormatOption(addInsideOption(make)))));
   const correct = program
     .command('print-correct')
     .description('write the pages again for a printer that does not print to size')

@@ -196,11 +196,9 @@ describe('order of work', () => {
       .filter((s) => s.kind === 'inner' && s.lengths.length === 2);
     expect(pairs.length).toBeGreaterThan(3);
     for (const { id, lengths } of pairs) expect(Math.abs(lengths[0] - lengths[1]), id).toBeLessThan(1);
-    // A plate is 2π times the cloth in between smaller than the seam line (three layers of 0.6 mm), and its own edge
-    // is flat and smooth where the shell's is not: up to 2 % less.
-    const ratio = (check('boards', 'plate-base') + 2 * Math.PI * 1.8) / check('boards', 'edge-base');
-    expect(ratio).toBeGreaterThan(0.98);
-    expect(ratio).toBeLessThan(1.003);
+    // A plate is 2π times the cloth in between (three layers of 0.6 mm) shorter round than the seam line (Steiner).
+    const roundPlate = check('boards', 'plate-base') + 2 * Math.PI * 1.8;
+    expect(Math.abs(roundPlate - check('boards', 'edge-base'))).toBeLessThan(0.5);
     // Zones hold all the filling there is.
     const mass = steps.flatMap(({ checks }) => checks).filter(({ id }) => id === 'mass');
     const fill = form.inside?.fill;

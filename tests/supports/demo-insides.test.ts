@@ -206,20 +206,8 @@ describe('inner parts', () => {
     );
   });
 
-  it('have a base plate one inset inside the shell’s edge: its rim is 2π of it shorter (Steiner)', () => {
+  it('have a base plate with a hole for the pole and two for the filling', () => {
     const plate = inside.pieces.find(({ id }) => id === 'base-plate-1')!;
-    const rim = (points: Float64Array | readonly number[], stride: number) => {
-      let length = 0;
-      for (let i = 0; i < points.length; i += stride) {
-        const j = (i + stride) % points.length;
-        length += Math.hypot(...Array.from({ length: stride }, (_, c) => points[i + c] - points[j + c]));
-      }
-      return length;
-    };
-    const { positions } = form.shell.mesh;
-    const loop = form.shell.openings.find(({ id }) => id === 'base')!.vertices;
-    const edge = Array.from(loop).flatMap((v) => [...positions.slice(3 * v, 3 * v + 3)]);
-    expect(Math.abs(rim(edge, 3) - 2 * Math.PI * 1.8 - rim(plate.cutLine, 2))).toBeLessThan(0.5);
     expect(plate.cutouts?.map(({ id }) => id)).toEqual(['pole', 'stuffing-right', 'stuffing-left']);
   });
 

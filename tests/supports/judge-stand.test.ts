@@ -59,6 +59,40 @@ describe('tipping, against hand calculation', () => {
     expect(tips?.message).toContain(findings.ballast.toFixed(1));
     expect(judgeStand(form, {}).issues).toEqual([]);
   });
+
+  it('tells what would do: the ballast, the legs or the garment it names stand at ten degrees', () => {
+    const form = { mass: 3.5, middle: 60, base: -260, bust: 125 };
+    const options = { garmentMass: 12, garmentOffset: 200, legs: 4, legRadius: 220, standMass: 3 };
+    const { message } = judgeStand(form, options).issues[0];
+    const [, ballast, legs, most] = /Put ([\d.]+) kg .* legs of (\d+) mm .* no more than ([\d.]+) kg/.exec(
+      message,
+    )!;
+    // By hand: masses 3.5 at 1100, 2.25 at 50, 0.75 at 520, garment 12 at 1040 and 200 mm out: 18.5 kg, Σmz = 16 832.5,
+    // Σmx = 2400. d = 220 cos 45° = 155.56. tan 10° = 0.176327: (2968.0 + 2400 − 2877.9)/(155.56 − 5.29) = 16.57 kg.
+    expect(Number(ballast)).toBeCloseTo(16.6, 1);
+    // d wanted (2968.0 + 2400)/18.5 = 290.2, so R = 290.2/cos 45° = 410.4: the next ten.
+    expect(Number(legs)).toBe(420);
+    // Without garment: 6.5 · 155.56 − 0.176327 · 4352.5 = 243.7; a kilogram takes 200 + 183.4 − 155.56 = 227.8: 1.07 kg.
+    expect(Number(most)).toBe(1);
+    const longer = judgeStand(form, { ...options, legRadius: Number(legs) });
+    expect(longer.findings.tipAngleDeg).toBeGreaterThanOrEqual(10);
+    const lighter = judgeStand(form, { ...options, garmentMass: Number(most) });
+    expect(lighter.findings.tipAngleDeg).toBeGreaterThanOrEqual(10);
+  });
+
+  it('names a form that falls by itself, a waist too low for the foot, a wall thicker than its tube', () => {
+    const form = { mass: 3.5, middle: 60, base: -260, bust: 125 };
+    const falls = judgeStand(form, { garmentMass: 20, garmentOffset: 400, legRadius: 150 }).issues[0];
+    expect(falls.message).toContain('falls over by itself');
+    const short = judgeStand(form, { legRadius: 60 }).issues[0];
+    expect(short).toMatchObject({ code: 'stand-tips', path: 'legRadius' });
+    // 60 mm for the foot and 260 mm down to the base plate.
+    const low = judgeStand(form, { waistHeight: 300 }).issues.find(({ code }) => code === 'form-too-low');
+    expect(low).toMatchObject({ path: 'waistHeight', measured: 300, limit: 320 });
+    const wall = judgeStand(form, { tubeWall: 13 }).issues.find(({ code }) => code === 'wall-too-thick');
+    expect(wall).toMatchObject({ path: 'tubeWall', measured: 13, limit: 12.5 });
+    expect(judgeStand(form, { tubeWall: 12.5 }).issues).toEqual([]);
+  });
 });
 
 describe('lean of a pole', () => {

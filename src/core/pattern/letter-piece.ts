@@ -141,7 +141,8 @@ function reportChoice({ input, cutLine }: DraftedLines, choice: GrainChoice, iss
   for (const name of choice.unnamedLevels) {
     issues.push(warning(input, 'level-without-room', `No room for the name of level "${name}" on`));
   }
-  if (!choice.label) issues.push(warning(input, 'label-without-room', 'No room for the label on'));
+  if (!choice.label)
+    issues.push(warning(input, 'label-without-room', 'No room for the label; write the name by hand on'));
   else if (choice.label.rank.brevity > 0)
     issues.push(warning(input, 'label-shortened', 'Only a short label fits on'));
 }

@@ -165,7 +165,7 @@ export function createPipeline(): Pipeline {
 
     // 4. Inside: webs, sleeve and plates. Drafts go without.
     const { surface } = cut.value;
-    const whole = { surface, body: body.value, shell, flat: flat.value, closedMesh };
+    const whole = { surface, body: body.value, shell, flat: flat.value, disks: problem.disks, closedMesh };
     clock.enter('inside', 'Designing webs and plates');
     const design = options.isDraft
       ? undefined

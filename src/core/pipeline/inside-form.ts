@@ -1,9 +1,12 @@
 import type { Body } from '../body/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
+import { measurePolyline } from '../math/index.ts';
 import { type ChartSurface, capBoundaryLoops, type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { Seam, SeamedShell } from '../seams/index.ts';
 import type { InsideForm, InsideLine, InsideSeam } from '../supports/index.ts';
+import type { FlatArms } from './flatten-arms.ts';
 import { tracerOfPanels } from './trace-on-panels.ts';
+import { waysIntoShell } from './ways-into-shell.ts';
 
 /** The shell as the inner parts need it: upright lines with their flat lengths, openings, levels. */
 export function insideFormFromShell(made: {
@@ -12,9 +15,12 @@ export function insideFormFromShell(made: {
   readonly body: Body;
   readonly shell: SeamedShell;
   readonly flat: readonly FlatDisk[];
+  /** What was unrolled: the panels' own meshes, or smaller in girth by what is taken off. */
+  readonly disks: readonly Mesh[];
   readonly closedMesh: Mesh;
+  readonly arms: FlatArms;
 }): InsideForm {
-  const { surface, body, shell, flat, closedMesh } = made;
+  const { surface, body, shell, flat, disks, closedMesh, arms } = made;
   const { positions } = shell.mesh;
   const traceLine = tracerOfPanels(shell, flat);
   return {
@@ -26,11 +32,18 @@ export function insideFormFromShell(made: {
       points: Float64Array.from({ length: 3 * vertices.length }, (_, i) => {
         return positions[3 * vertices[Math.floor(i / 3)] + (i % 3)];
       }),
+      excess: shell.panels.reduce((sum, { edges }, i) => {
+        const own = edges.filter((edge) => edge.kind === 'opening' && edge.id === id);
+        return own.reduce((all, edge) => all + excessAlong(edge.vertices, flat[i], disks[i]), sum);
+      }, 0),
+      into: waysIntoShell(shell.mesh, vertices),
     })),
     arms: body.arms.map(({ side, rows, columns, points }) => ({
       side,
       wrist: points.slice(3 * (rows - 1) * columns),
       volumeL: volumeOfTube(points, rows, columns),
+      armholeLength: edgeOfArm(arms, side, 'armhole'),
+      wristLength: edgeOfArm(arms, side, 'wrist'),
     })),
     neckBaseV: body.landmarks.neckFront.v,
     shoulderPointV: body.landmarks.shoulderPointRight.v,
@@ -43,6 +56,29 @@ export function insideFormFromShell(made: {
       return stretches && Float64Array.from(stretches, ({ a, b }) => Math.hypot(b[0] - a[0], b[1] - a[1]));
     },
   };
+}
+
+/** By how much a path is longer flat than as it was unrolled from, mm. */
+function excessAlong(path: Uint32Array, { positions: flat }: FlatDisk, { positions: p }: Mesh): number {
+  let excess = 0;
+  for (let i = 1; i < path.length; i++) {
+    const [a, b] = [path[i - 1], path[i]];
+    excess += Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]);
+    excess -= Math.hypot(p[3 * b] - p[3 * a], p[3 * b + 1] - p[3 * a + 1], p[3 * b + 2] - p[3 * a + 2]);
+  }
+  return excess;
+}
+
+/** Length of an arm's open edge, front and back sewn together, mm. */
+function edgeOfArm({ panels, flat }: FlatArms, side: 'right' | 'left', edge: 'armhole' | 'wrist'): number {
+  return panels.reduce((sum, panel, i) => {
+    if (panel.side !== side) return sum;
+    const { positions } = flat[i];
+    const points = Float64Array.from({ length: 2 * panel[edge].length }, (_, k) => {
+      return positions[2 * panel[edge][k >> 1] + (k % 2)];
+    });
+    return sum + measurePolyline(points);
+  }, 0);
 }
 
 /** Litres in a tube of rows of points about the middles of its ends, whichever way its rows turn. */

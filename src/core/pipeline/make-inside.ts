@@ -42,15 +42,16 @@ export function designOfShell(
     readonly body: Body;
     readonly shell: SeamedShell;
     readonly flat: readonly FlatDisk[];
+    readonly disks: readonly Mesh[];
     readonly closedMesh: Mesh;
   },
   project: Project,
 ): Result<InsideDesign> {
-  const form = insideFormFromShell(made);
+  const unrolled = flattenArms(made.body.arms);
+  const arms = unrolled.ok ? unrolled.value : { panels: [], flat: [] };
+  const form = insideFormFromShell({ ...made, arms });
   const { shape, issues } = designInside(form, project.inside);
-  const arms = flattenArms(made.body.arms);
-  const value = { form, shape, arms: arms.ok ? arms.value : { panels: [], flat: [] } };
-  return success(value, [...issues, ...arms.issues]);
+  return success({ form, shape, arms }, [...issues, ...unrolled.issues]);
 }
 
 /** The arms' pieces, their seams lettered after all that are taken. */
@@ -80,7 +81,7 @@ export function makeInside(
   const pieces: Piece[] = [];
   const info = { project: project.name, body: bodyInWords(project), date };
   for (const input of inputs) {
-    // Plates and their covers are drawn as they are: their vertices lie on the true curve.
+    // Plates and their covers come as fair curves already.
     const isSewn = SEWN_TO_SEAMS.includes(input.material);
     const piece = draftPiece(isSewn ? smoothPiece(input) : input, info, allowancesOf(input, project));
     // Small parts have room for their name and a short grain line only, which is enough on them.
@@ -109,6 +110,7 @@ export function makeInside(
     shape,
     levels: foretellLevels(shape.levels, project.inside),
     pieces,
+    rims: parts.rims,
     arms: arms.panels.map(({ id, name }, i) => ({ id, name, strain: arms.flat[i].strain.summary })),
     stand: stand.findings,
     materials: materials.lines,

@@ -1,25 +1,10 @@
-import { measurePolyline } from '../math/index.ts';
 import { barsOfCover, findPaper, planTiles } from '../sheet/index.ts';
 import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../supports/index.ts';
+import { boardSteps } from './order-of-work-boards.ts';
 import { readCutting } from './read-cutting.ts';
 import type { Form } from './types.ts';
-import {
-  cautionsOf,
-  edgeOfOpening,
-  innerPieces,
-  innerSeams,
-  lengthCheck,
-  panelsOf,
-  step,
-} from './work-parts.ts';
+import { cautionsOf, innerPieces, innerSeams, lengthCheck, panelsOf, step } from './work-parts.ts';
 import type { WorkCheck, WorkSeam, WorkStep } from './work-step.ts';
-
-const PLATES = [
-  { opening: 'base', plate: 'base-plate-1', name: 'base plate' },
-  { opening: 'neck', plate: 'neck-plate-1', name: 'neck plate' },
-  { opening: 'armholeRight', plate: 'armhole-plate-right-1', name: 'armhole plate right' },
-  { opening: 'armholeLeft', plate: 'armhole-plate-left-1', name: 'armhole plate left' },
-] as const;
 
 /** From the test of the cloth, which changes all panels, to the boards that close the form. */
 export function prepareSteps(form: Form): WorkStep[] {
@@ -32,7 +17,7 @@ export function prepareSteps(form: Form): WorkStep[] {
     prepareCloth(),
     cutCloth(form),
     markPieces(form),
-    ...(form.inside ? [cutBoards(form), ...tryMagnets(form)] : []),
+    ...boardSteps(form),
   ];
 }
 
@@ -281,60 +266,6 @@ function markPieces(form: Form): WorkStep {
       ),
     },
   );
-}
-
-function cutBoards(form: Form): WorkStep {
-  const pieces = form.inside?.pieces ?? [];
-  const checks = PLATES.flatMap(({ opening, plate, name }) => {
-    const board = pieces.find(({ id }) => id === plate);
-    if (!board) return [];
-    const round = measurePolyline(board.cutLine, true);
-    return [
-      lengthCheck(`plate-${opening}`, `Round the ${name}, along its edge`, round, 1, 3),
-      lengthCheck(
-        `edge-${opening}`,
-        `Seam line round the ${name}’s opening`,
-        edgeOfOpening(form, opening),
-        2,
-      ),
-    ];
-  });
-  return step(
-    'boards',
-    'boards',
-    'Cut and glue the boards, and fit them dry',
-    [
-      'Cut every board in its two layers, flutes crossing, glue them and let them dry flat under a weight.',
-      'Push the tube through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
-      'Cover each plate now, with the cloth folded over its edge; the armhole and neck plates are set in later from outside.',
-    ],
-    {
-      needs: ['print', 'use'],
-      pieces: innerPieces(form, (_, material) => ['card', 'foam', 'covers'].includes(material)),
-      checks,
-      cautions: cautionsOf('blades', 'glue', 'dust'),
-    },
-  );
-}
-
-function tryMagnets(form: Form): WorkStep[] {
-  if (form.body.arms.length === 0) return [];
-  return [
-    step(
-      'magnets',
-      'boards',
-      'Try the magnets, then fix them',
-      [
-        'Stack the magnets of a pair and mark the faces that look outwards. Right and left are turned round on purpose, so that a swapped arm is pushed away.',
-        'Hold both arms on dry before any glue. Fix the magnets in stitched pockets under the cover, and count them.',
-      ],
-      {
-        needs: ['boards'],
-        pieces: innerPieces(form, (id) => /^(armhole|arm)-plate-/.test(id)),
-        cautions: cautionsOf('magnets', 'glue'),
-      },
-    ),
-  ];
 }
 
 function nameOfLevel(form: Form, id: string): string {

@@ -7,7 +7,14 @@ import type { Piece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import type { ForetoldLevel } from '../simulate/index.ts';
-import type { Caution, FillMass, InsideShape, MaterialLine, StandFindings } from '../supports/index.ts';
+import type {
+  Caution,
+  FillMass,
+  InsideShape,
+  MaterialLine,
+  PlateRim,
+  StandFindings,
+} from '../supports/index.ts';
 import type { Workshop } from './make-workshop.ts';
 
 export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
@@ -150,6 +157,8 @@ export interface FormInside {
   /** What each level will measure once filled. */
   readonly levels: readonly ForetoldLevel[];
   readonly pieces: readonly Piece[];
+  /** How the shell stands to the rims of the plates. */
+  readonly rims: readonly PlateRim[];
   /** Panels of the detachable arms, when there are any. */
   readonly arms: readonly { readonly id: string; readonly name: string; readonly strain: StrainSummary }[];
   readonly stand: StandFindings;

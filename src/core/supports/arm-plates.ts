@@ -1,7 +1,9 @@
+import { measurePolyline } from '../math/index.ts';
 import type { PieceInput, PieceLine } from '../pattern/index.ts';
 import { poleOfMagnets } from './arm-joint.ts';
 import { type BoardRing, boardCover, boardLayers } from './board-pieces.ts';
 import { insetRing, layRing } from './plate-outline.ts';
+import { ringInSewnEdge } from './plate-rings.ts';
 import type { InsideForm } from './types.ts';
 
 /** Height of the padding on a pin-cushion cap, mm (ours). */
@@ -11,8 +13,8 @@ type Side = 'right' | 'left';
 
 /**
  * What meets the torso's armhole plate of one side: the arm's plate and, for when the arm is off, a pin cushion's. Both are
- * its mirror image, outline and holes alike, so that peg and magnets agree face to face by construction. Each with its
- * cover; the cushion's is larger by the way over its padding and is drawn up.
+ * its mirror image, holes and all, so that peg and magnets agree face to face by construction; `ring` is the arm's own
+ * outline, seen from the torso's outside. Each with its cover; the cushion's is larger by the way over its padding and is drawn up.
  */
 export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceLine[]): PieceInput[] {
   const flipped = flipRing(ring);
@@ -33,14 +35,15 @@ export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceL
   const cushion: BoardRing = {
     ...arm,
     id: `cushion-${side}`,
-    name: `pin cushion ${side}, gather`,
-    ring: insetRing(flipped, -wayOverPadding(flipped)),
+    name: `pin cushion ${side}`,
+    // Outwards a ring never vanishes.
+    ring: insetRing(flipped, -wayOverPadding(flipped)) ?? flipped,
   };
   return [
     ...boardLayers(arm, own, note),
     boardCover(arm),
     ...boardLayers(cap, own, note),
-    boardCover(cushion),
+    { ...boardCover(cushion), name: `${cushion.name} cover: gather` },
   ];
 }
 
@@ -53,25 +56,33 @@ function wayOverPadding(ring: Float64Array): number {
   return radius * angle - half;
 }
 
+export interface WristPlates {
+  readonly inputs: readonly PieceInput[];
+  /** Wrists too narrow for a plate. */
+  readonly vanished: readonly { readonly name: string; readonly edge: Float64Array }[];
+}
+
 /** Plates that close the wrists, seen from the hand, front up, each with its cover. */
-export function wristPlates(arms: InsideForm['arms'], inset: number): PieceInput[] {
-  return arms.flatMap(({ side, wrist }) => {
+export function wristPlates(arms: InsideForm['arms'], inset: number): WristPlates {
+  const inputs: PieceInput[] = [];
+  const vanished: { name: string; edge: Float64Array }[] = [];
+  for (const { side, wrist, wristLength } of arms) {
     const { edge } = layRing(wrist, [0, 0, -1], [0, 1, 0], true);
+    const ring = ringInSewnEdge(edge, wristLength - measurePolyline(edge, true), inset);
+    if (!ring) {
+      vanished.push({ name: `${side} wrist plate`, edge });
+      continue;
+    }
     // From the hand, the wearer's left is on the right.
     const edgeNames =
       side === 'right'
         ? (['inner', 'front', 'outer', 'back'] as const)
         : (['outer', 'front', 'inner', 'back'] as const);
-    const board: BoardRing = {
-      id: `wrist-plate-${side}`,
-      name: `wrist ${side}`,
-      isSmall: true,
-      side,
-      edgeNames,
-      ring: insetRing(edge, inset),
-    };
-    return [...boardLayers(board, []), boardCover(board)];
-  });
+    const id = `wrist-plate-${side}`;
+    const board: BoardRing = { id, name: `wrist ${side}`, isSmall: true, side, edgeNames, ring };
+    inputs.push(...boardLayers(board, []), boardCover(board));
+  }
+  return { inputs, vanished };
 }
 
 function flipRing(points: Float64Array): Float64Array {

@@ -2,7 +2,7 @@ import type { PieceEdge, PieceInput } from '../pattern/index.ts';
 import type { InsideForm } from './types.ts';
 
 /** Heights sampled along a profile. */
-const SAMPLES = 24;
+const SAMPLES = 60;
 /** Height of the shoulder support below the shoulder line, mm. */
 const SUPPORT_DEPTH = 45;
 const FOAM_INSET = 2;
@@ -47,7 +47,7 @@ function piece(
 
 /** Seen from above, drawn in by the inset along the way to its middle. */
 function footOfNeck(form: InsideForm, inset: number): PieceInput {
-  const count = 64;
+  const count = 192;
   const chart = new Float64Array(2 * count);
   for (let i = 0; i < count; i++) chart.set([(2 * Math.PI * i) / count, form.neckBaseV], 2 * i);
   const points = form.surface.evaluate(chart);

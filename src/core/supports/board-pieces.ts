@@ -11,17 +11,21 @@ export interface BoardRing {
   readonly isSmall?: boolean;
   /** n × 2, closed, counter-clockwise. */
   readonly ring: Float64Array;
+  /** Of the second layer, behind the first, where it is smaller. */
+  readonly innerRing?: Float64Array;
 }
 
 /** Two layers whose flutes cross: the second is drawn a quarter turned. `note` follows the name. */
 export function boardLayers(board: BoardRing, holes: readonly PieceLine[], note = ''): PieceInput[] {
   return ([false, true] as const).map((isTurned): PieceInput => {
     const move = isTurned ? quarterTurn : (points: Float64Array) => points.slice();
+    const ring = isTurned ? (board.innerRing ?? board.ring) : board.ring;
+    const place = board.innerRing ? (isTurned ? ' inside' : ' outside') : '';
     return {
       id: `${board.id}-${isTurned ? 2 : 1}`,
-      name: `${board.name}, ${board.isSmall ? '' : 'layer '}${isTurned ? 2 : 1}${note}`,
+      name: `${board.name}, ${board.isSmall ? '' : 'layer '}${isTurned ? 2 : 1}${place}${note}`,
       side: board.side,
-      edges: ringEdges(board, false).map((edge) => ({ ...edge, points: move(edge.points) })),
+      edges: ringEdges({ ...board, ring }, false).map((edge) => ({ ...edge, points: move(edge.points) })),
       levelLines: [],
       ...(holes.length === 0
         ? {}
@@ -62,34 +66,44 @@ function quarterTurn(points: Float64Array): Float64Array {
   return points.map((_, i) => (i % 2 === 0 ? points[i + 1] : -points[i - 1]));
 }
 
-/** The ring as four edges, divided at the diagonals of its box. */
-function ringEdges({ edgeNames, ring }: BoardRing, hasMarks: boolean): PieceEdge[] {
+/** In which quarter of its ring a point lies, by the diagonals of the ring's box: 0 right, 1 up, 2 left, 3 down. */
+export function quarterOf(ring: Float64Array, index: number): number {
+  return quarterIn(boxOf(ring), ring[2 * index], ring[2 * index + 1]);
+}
+
+type Box = readonly [x0: number, x1: number, y0: number, y1: number];
+
+function boxOf(ring: Float64Array): Box {
   const xs = ring.filter((_, i) => i % 2 === 0);
   const ys = ring.filter((_, i) => i % 2 === 1);
-  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+}
+
+function quarterIn([x0, x1, y0, y1]: Box, x: number, y: number): number {
+  const angle = Math.atan2((2 * y - y0 - y1) / (y1 - y0), (2 * x - x0 - x1) / (x1 - x0));
+  return Math.floor(((angle + Math.PI / 4) / (Math.PI / 2) + 8) % 4);
+}
+
+/** The ring as four edges, divided at the diagonals of its box. */
+function ringEdges({ edgeNames, ring }: BoardRing, hasMarks: boolean): PieceEdge[] {
+  const box = boxOf(ring);
   const count = ring.length / 2;
-  const quarterOf = (i: number): number => {
-    const angle = Math.atan2(
-      (2 * ring[2 * i + 1] - y0 - y1) / (y1 - y0),
-      (2 * ring[2 * i] - x0 - x1) / (x1 - x0),
-    );
-    return Math.floor(((angle + Math.PI / 4) / (Math.PI / 2) + 8) % 4);
-  };
+  const quarter = (i: number): number => quarterIn(box, ring[2 * i], ring[2 * i + 1]);
   let first = 0;
-  while (!(quarterOf(first) === 0 && quarterOf((first + count - 1) % count) === 3)) first++;
+  while (!(quarter(first) === 0 && quarter((first + count - 1) % count) === 3)) first++;
   const edges: PieceEdge[] = [];
-  for (let quarter = 0, i = first; quarter < 4; quarter++) {
+  for (let q = 0, i = first; q < 4; q++) {
     const points = [ring[2 * (i % count)], ring[2 * (i % count) + 1]];
     let steps = 0;
     do {
       i++;
       steps++;
       points.push(ring[2 * (i % count)], ring[2 * (i % count) + 1]);
-    } while (quarterOf(i % count) === quarter && i < first + count);
+    } while (quarter(i % count) === q && i < first + count);
     const middle = hasMarks && steps > 1 ? [{ kind: 'balance' as const, index: steps >> 1, number: 1 }] : [];
     edges.push({
       kind: 'opening',
-      id: edgeNames[quarter],
+      id: edgeNames[q],
       letter: '',
       points: Float64Array.from(points),
       marks: middle,

@@ -1,7 +1,7 @@
 import type { Issue } from '../base/index.ts';
 import { type LevelCase, makeLevelCase } from './balance-level.ts';
 import { anchorOf, rungsOfBrace } from './brace-rungs.ts';
-import { checkBraces, judgeLevels } from './check-inside.ts';
+import { checkBraces, checkGrowth, judgeLevels } from './check-inside.ts';
 import { describeLevel } from './describe-level.ts';
 import { type Brace, designLevel, type LevelDesign } from './design-level.ts';
 import { fitPole } from './fit-pole.ts';
@@ -90,6 +90,7 @@ export function designInside(
       ...issues,
       ...best.issues,
       ...checkBraces(shape),
+      ...checkGrowth(shape.levels, options),
       ...judgeLevels(shape.levels, wanted),
     ],
   };

@@ -5,7 +5,12 @@ import type { InsideForm, PoleFit } from './types.ts';
 const SHELL_ROOM = 15;
 const PLATE_ROOM = 8;
 /** The sleeve's flat width is half the tube's girth plus this, mm (common practice: 3 to 5). */
-export const SLEEVE_EASE = 4;
+const SLEEVE_EASE = 4;
+
+/** Of the sleeve for a tube, mm. */
+export function girthOfSleeve(tubeDiameter: number): number {
+  return Math.PI * tubeDiameter + 2 * SLEEVE_EASE;
+}
 
 /**
  * How far from the tube's middle a sleeve of the given girth (mm, round a tube of radius R) reaches when it is pulled at
@@ -49,7 +54,7 @@ export function fitPole(
     issues.push({
       code: 'tube-too-thick',
       path: 'tubeDiameter',
-      message: `A tube of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, room), 'cm')} leaves enough round it. Take a thinner tube.`,
+      message: `A tube of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take a tube no thicker than that, measured with calipers.`,
       severity: 'error',
       measured: tubeDiameter,
       limit: Math.max(0, room),
@@ -63,7 +68,7 @@ export function fitPole(
     refuse(tubeDiameter - (back - front), 'upright between neck and waist');
   const wanted = 0.5 * (neck.front + neck.back);
   const y = Math.min(Math.max(wanted, back), Math.max(front, back));
-  const sleeveGirth = Math.PI * tubeDiameter + 2 * SLEEVE_EASE;
+  const sleeveGirth = girthOfSleeve(tubeDiameter);
   const t = (y - neck.back) / (neck.front - neck.back);
   return {
     pole: {

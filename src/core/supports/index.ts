@@ -18,6 +18,7 @@ export {
   type MaterialLine,
   massOfFill,
 } from './list-materials.ts';
+export type { PlateRim } from './plate-pieces.ts';
 export { sampleSection } from './sample-section.ts';
 export {
   type SectionBalance,

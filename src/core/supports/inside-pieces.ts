@@ -2,7 +2,7 @@ import type { Issue } from '../base/index.ts';
 import type { PieceInput } from '../pattern/index.ts';
 import { blockInputs } from './block-pieces.ts';
 import { braceInput } from './brace-piece.ts';
-import { plateInputs } from './plate-pieces.ts';
+import { type PlateRim, plateInputs } from './plate-pieces.ts';
 import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
 import { testTubeInputs } from './test-tube.ts';
 import type { DesignedBrace, InsideForm, InsideOptions, InsideShape } from './types.ts';
@@ -13,7 +13,7 @@ export function insideInputs(
   form: InsideForm,
   shape: InsideShape,
   options: InsideOptions,
-): { inputs: readonly PieceInput[]; issues: readonly Issue[] } {
+): { inputs: readonly PieceInput[]; issues: readonly Issue[]; rims: readonly PlateRim[] } {
   const first = form.letterCount + shape.panelLines.length;
   const closing = form.letterOf(first);
   const shares = [
@@ -41,5 +41,6 @@ export function insideInputs(
       ),
     ],
     issues: [...braces.flatMap(({ issues }) => issues), ...plates.issues],
+    rims: plates.rims,
   };
 }

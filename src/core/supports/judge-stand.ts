@@ -1,5 +1,5 @@
 import hardware from '../../../shared/hardware.json' with { type: 'json' };
-import type { Issue } from '../base/index.ts';
+import { formatLength, type Issue } from '../base/index.ts';
 import type { InsideOptions } from './types.ts';
 
 const GRAVITY = 9.81;
@@ -7,6 +7,9 @@ const GRAVITY = 9.81;
 const LEAST_TIP_ANGLE_DEG = 10;
 /** Lean of the pole that the eye does not mind, mm. Ours. */
 const MOST_LEAN = 15;
+
+/** Foot, casters and ballast under the base plate take about so much, mm. Ours. */
+const LEAST_OVER_FLOOR = 60;
 
 /** A mass with its height over the floor and its distance from the pole. kg, mm. */
 export interface StandMass {
@@ -80,57 +83,115 @@ export function leanOfPole(pole: {
   };
 }
 
+interface FormOnStand {
+  readonly mass: number;
+  readonly middle: number;
+  readonly base: number;
+  readonly bust: number;
+}
+
 /**
  * Lean and tipping of a form on its stand. `form`: mass of shell and filling, height of its middle over the waist,
- * heights of base plate and bust over the waist (negative below). Issues name what is too heavy, with the ballast needed.
+ * heights of base plate and bust over the waist (negative below). Issues name what is too heavy or too low, with the
+ * numbers that would do.
  */
 export function judgeStand(
-  form: { readonly mass: number; readonly middle: number; readonly base: number; readonly bust: number },
+  form: FormOnStand,
   options: InsideOptions,
 ): { findings: StandFindings; issues: Issue[] } {
+  const stand = standOf(form, options);
+  const { waist, garment, offset, diameter, wall, material, legs, legRadius } = stand;
+  const pushHeight = waist + form.bust;
+  const tipping = judgeTipping([...stand.masses, garment], legs, legRadius, pushHeight);
+  const youngsModulusGPa = hardware.youngsModulusGPa[material];
+  const freeLength = Math.max(0, waist + form.base);
+  const bent = leanOfPole({ diameter, wall, freeLength, youngsModulusGPa, mass: garment.mass, offset });
+  const issues = [
+    ...checkTipping(stand, tipping),
+    ...checkLean(stand, bent.lean),
+    ...checkHeight(form, waist),
+    ...checkWall(stand),
+  ];
+  return { findings: { ...tipping, pushHeight, lean: bent.lean, leanAngle: bent.angle }, issues };
+}
+
+/** The options with their usual values, and the masses they make. */
+function standOf(form: FormOnStand, options: InsideOptions) {
   const waist = options.waistHeight ?? 1040;
-  const garment = options.garmentMass ?? 3;
   const offset = options.garmentOffset ?? 60;
   const standMass = options.standMass ?? 6;
   const material = options.poleMaterial ?? 'steel';
   const diameter = options.tubeDiameter ?? 25;
-  const wall = options.tubeWall ?? (material === 'beech' ? diameter / 2 : 1.5);
-  const freeLength = waist + form.base;
-  const pushHeight = waist + form.bust;
   // Three quarters of the stand's mass lie in its foot.
-  const masses = [
+  const masses: StandMass[] = [
     { name: 'form', mass: form.mass, z: waist + form.middle, x: 0 },
-    { name: 'garment', mass: garment, z: waist, x: offset },
     { name: 'foot', mass: 0.75 * standMass, z: 50, x: 0 },
     { name: 'pole', mass: 0.25 * standMass, z: waist / 2, x: 0 },
   ];
-  const tipping = judgeTipping(masses, options.legs ?? 5, options.legRadius ?? 300, pushHeight);
-  const youngsModulusGPa = hardware.youngsModulusGPa[material];
-  const bent = leanOfPole({ diameter, wall, freeLength, youngsModulusGPa, mass: garment, offset });
-  const issues: Issue[] = [];
-  if (tipping.tipAngleDeg < LEAST_TIP_ANGLE_DEG) {
-    const message = `A garment of ${garment} kg is too heavy for this stand: it tips at ${tipping.tipAngleDeg.toFixed(1)}°, and our own criterion is ${LEAST_TIP_ANGLE_DEG}°. Put ${tipping.ballast.toFixed(1)} kg on the legs, or take longer legs.`;
-    issues.push({
-      code: 'stand-tips',
-      path: 'garmentMass',
-      message,
-      severity: 'error',
-      measured: tipping.tipAngleDeg,
-      limit: LEAST_TIP_ANGLE_DEG,
-    });
-  }
-  if (bent.lean > MOST_LEAN) {
-    const message = `The pole leans ${bent.lean.toFixed(0)} mm under ${garment} kg hung ${offset} mm off it; ${MOST_LEAN} mm are hardly seen. Take a thicker or stiffer tube.`;
-    issues.push({
-      code: 'pole-leans',
-      path: 'tubeDiameter',
-      message,
-      severity: 'warning',
-      measured: bent.lean,
-      limit: MOST_LEAN,
-    });
-  }
-  return { findings: { ...tipping, pushHeight, lean: bent.lean, leanAngle: bent.angle }, issues };
+  return {
+    waist,
+    offset,
+    material,
+    diameter,
+    wall: options.tubeWall ?? (material === 'beech' ? diameter / 2 : 1.5),
+    legs: options.legs ?? 5,
+    legRadius: options.legRadius ?? 300,
+    masses,
+    garment: { name: 'garment', mass: options.garmentMass ?? 3, z: waist, x: offset } satisfies StandMass,
+  };
+}
+
+type Stand = ReturnType<typeof standOf>;
+
+/** Tilting short of the least angle: ballast, legs or a garment that would do, each by the statics of `judgeTipping`. */
+function checkTipping(stand: Stand, tipping: ReturnType<typeof judgeTipping>): Issue[] {
+  const { tipAngleDeg, ballast, tippingDistance: d } = tipping;
+  if (tipAngleDeg >= LEAST_TIP_ANGLE_DEG) return [];
+  const { garment, masses, legs } = stand;
+  const tan = Math.tan((LEAST_TIP_ANGLE_DEG * Math.PI) / 180);
+  const all = [...masses, garment];
+  const total = all.reduce((sum, { mass }) => sum + mass, 0);
+  const needed = all.reduce((sum, { mass, x, z }) => sum + mass * (x + tan * z), 0) / total;
+  const legsNeeded = Math.ceil(needed / Math.cos(Math.PI / legs) / 10) * 10;
+  // What the bare form has to spare, over what a kilogram of the garment takes.
+  const spare = masses.reduce((sum, { mass, x, z }) => sum + mass * (d - x - tan * z), 0);
+  const most = spare / (garment.x + tan * garment.z - d);
+  const how =
+    tipAngleDeg > 0
+      ? `it tips at ${tipAngleDeg.toFixed(1)}°, and our own criterion is ${LEAST_TIP_ANGLE_DEG}°`
+      : `it falls over by itself, and our own criterion is a tilt of ${LEAST_TIP_ANGLE_DEG}°`;
+  const who =
+    most > 0
+      ? `A garment of ${garment.mass} kg hung ${garment.x} mm off the pole is too heavy for this stand`
+      : 'The form is too heavy for this stand, whatever hangs on it';
+  const lighter = most > 0 ? `, or hang no more than ${(Math.floor(10 * most) / 10).toFixed(1)} kg so` : '';
+  const message = `${who}: ${how}. Put ${(Math.ceil(10 * ballast) / 10).toFixed(1)} kg on the legs, take legs of ${legsNeeded} mm (legRadius)${lighter}.`;
+  const path = most > 0 ? 'garmentMass' : 'legRadius';
+  const [measured, limit] = [tipAngleDeg, LEAST_TIP_ANGLE_DEG];
+  return [{ code: 'stand-tips', path, message, severity: 'error', measured, limit }];
+}
+
+function checkLean({ garment, offset }: Stand, lean: number): Issue[] {
+  if (lean <= MOST_LEAN) return [];
+  const message = `The pole leans ${lean.toFixed(0)} mm under ${garment.mass} kg hung ${offset} mm off it; ${MOST_LEAN} mm are hardly seen. Take a thicker or stiffer tube.`;
+  const path = 'tubeDiameter';
+  return [{ code: 'pole-leans', path, message, severity: 'warning', measured: lean, limit: MOST_LEAN }];
+}
+
+/** The base plate has to hang over the foot. */
+function checkHeight({ base }: FormOnStand, waist: number): Issue[] {
+  const limit = Math.ceil(LEAST_OVER_FLOOR - base);
+  if (waist >= limit) return [];
+  const message = `With the waist ${formatLength(waist, 'cm')} over the floor the base plate would come to ${formatLength(waist + base, 'cm')}, and the foot needs ${formatLength(LEAST_OVER_FLOOR, 'cm')}. Set the waist at ${formatLength(limit, 'cm')} at least.`;
+  const path = 'waistHeight';
+  return [{ code: 'form-too-low', path, message, severity: 'error', measured: waist, limit }];
+}
+
+function checkWall({ material, diameter, wall }: Stand): Issue[] {
+  const limit = diameter / 2;
+  if (wall <= limit) return [];
+  const message = `A wall of ${wall} mm is more than half of the tube of ${diameter} mm, so it is taken as a solid ${material} bar. Measure the wall at the tube's end: ${limit} mm at most.`;
+  return [{ code: 'wall-too-thick', path: 'tubeWall', message, severity: 'warning', measured: wall, limit }];
 }
 
 export type Tube = (typeof hardware.tubes)[number];

@@ -1,5 +1,4 @@
 import { EndType, inflatePathsD, JoinType } from 'clipper2-ts';
-import { InvariantError } from '../base/index.ts';
 import { measurePolygonArea } from '../math/index.ts';
 import type { InsideForm } from './types.ts';
 
@@ -10,18 +9,55 @@ export interface PlateOutline {
   readonly id: OpeningId;
   /** The shell's edge, closed, counter-clockwise, n × 2. */
   readonly edge: Float64Array;
-  /** Largest distance of the shell's edge from the plane. */
-  readonly unevenness: number;
+  /** By how much the sewn edge is longer, mm. */
+  readonly excess: number;
+  /**
+   * At every point the lean of the shell's wall behind the edge, radians from square to the plate: negative where the shell
+   * narrows inwards, up to π/2 and more where it goes on in the plate's plane.
+   */
+  readonly lean: Float64Array;
   /** Base and neck are seen from above, the front at the top; armholes from outside, up at the top. */
   readonly flatten: (x: number, y: number, z: number) => [number, number];
 }
 
 /** Lays an opening's edge into its mean plane (normal of its area; Newell's method). */
 export function outlinePlate(form: InsideForm, id: OpeningId): PlateOutline | null {
-  const points = form.openings.find((opening) => opening.id === id)?.points;
-  if (!points || points.length < 9) return null;
-  if (id === 'base' || id === 'neck') return { id, ...layRing(points, [0, 0, 1], [0, 1, 0], false) };
-  return { id, ...layRing(points, [id === 'armholeRight' ? 1 : -1, 0, 0], [0, 0, 1], true) };
+  const opening = form.openings.find((one) => one.id === id);
+  if (!opening || opening.points.length < 9) return null;
+  const { points } = opening;
+  const isFlat = id === 'base' || id === 'neck';
+  const laid = isFlat
+    ? layRing(points, [0, 0, 1], [0, 1, 0], false)
+    : layRing(points, [id === 'armholeRight' ? 1 : -1, 0, 0], [0, 0, 1], true);
+  // Base plates are seen from inside, all others from outside.
+  const inwards = laid.normal.map((x) => (id === 'base' ? x : -x));
+  return {
+    id,
+    edge: laid.edge,
+    excess: opening.excess,
+    flatten: laid.flatten,
+    lean: leanOfWall(opening, laid, inwards),
+  };
+}
+
+/** Parallel to the laid edge. */
+function leanOfWall(
+  { points, into }: InsideForm['openings'][number],
+  { edge, isReversed, flatten }: ReturnType<typeof layRing>,
+  inwards: readonly number[],
+): Float64Array {
+  const count = edge.length / 2;
+  return Float64Array.from({ length: count }, (_, i) => {
+    const k = 3 * (isReversed ? count - 1 - i : i);
+    const [ax, ay] = flatten(points[k], points[k + 1], points[k + 2]);
+    const [bx, by] = flatten(points[k] + into[k], points[k + 1] + into[k + 1], points[k + 2] + into[k + 2]);
+    const [before, after] = [2 * ((i + count - 1) % count), 2 * ((i + 1) % count)];
+    const [tx, ty] = [edge[after] - edge[before], edge[after + 1] - edge[before + 1]];
+    // Outwards is on the right hand of a counter-clockwise edge.
+    const outwards = ((bx - ax) * ty - (by - ay) * tx) / Math.hypot(tx, ty);
+    const depth = into[k] * inwards[0] + into[k + 1] * inwards[1] + into[k + 2] * inwards[2];
+    return Math.atan2(outwards, depth);
+  });
 }
 
 /**
@@ -33,7 +69,15 @@ export function layRing(
   facing: readonly number[],
   up: readonly number[],
   isFromMiddle: boolean,
-): Omit<PlateOutline, 'id'> {
+): {
+  /** n × 2, counter-clockwise. */
+  readonly edge: Float64Array;
+  /** True when the edge runs the other way than the points. */
+  readonly isReversed: boolean;
+  /** Unit, on the side of `facing`. */
+  readonly normal: readonly number[];
+  readonly flatten: PlateOutline['flatten'];
+} {
   const count = points.length / 3;
   const middle = [0, 0, 0];
   const area = [0, 0, 0];
@@ -60,15 +104,11 @@ export function layRing(
     along(u, x, y, z),
     along(v, x, y, z),
   ];
-  let unevenness = 0;
   const edge: number[] = [];
-  for (let i = 0; i < points.length; i += 3) {
-    const [x, y, z] = [points[i], points[i + 1], points[i + 2]];
-    edge.push(...flatten(x, y, z));
-    unevenness = Math.max(unevenness, Math.abs(along(n, x, y, z)));
-  }
+  for (let i = 0; i < points.length; i += 3) edge.push(...flatten(points[i], points[i + 1], points[i + 2]));
   const ring = Float64Array.from(edge);
-  return { edge: measurePolygonArea(ring) > 0 ? ring : reverseRing(ring), unevenness, flatten };
+  const isReversed = measurePolygonArea(ring) < 0;
+  return { edge: isReversed ? reverseRing(ring) : ring, isReversed, normal: n, flatten };
 }
 
 function reverseRing(ring: Float64Array): Float64Array {
@@ -76,12 +116,26 @@ function reverseRing(ring: Float64Array): Float64Array {
   return ring.map((_, i) => ring[2 * (count - 1 - (i >> 1)) + (i % 2)]);
 }
 
-/** The ring moved inwards (n × 2, counter-clockwise) by `distance` mm; the largest part where it falls apart. */
-export function insetRing(ring: Float64Array, distance: number): Float64Array {
+/**
+ * The ring moved inwards (n × 2, counter-clockwise) by `distance` mm; the largest part where it falls apart, null where
+ * nothing is left.
+ */
+export function insetRing(ring: Float64Array, distance: number): Float64Array | null {
   const path = Array.from({ length: ring.length / 2 }, (_, i) => ({ x: ring[2 * i], y: ring[2 * i + 1] }));
   const parts = inflatePathsD([path], -distance, JoinType.Miter, EndType.Polygon, 3, 4);
   const rings = parts.map((part) => Float64Array.from(part.flatMap(({ x, y }) => [x, y])));
-  if (rings.length === 0)
-    throw new InvariantError('supports', 'a plate is wider than twice its inset', distance);
+  if (rings.length === 0) return null;
   return rings.reduce((best, one) => (measurePolygonArea(one) > measurePolygonArea(best) ? one : best));
+}
+
+/** The largest inset that leaves something of the ring, mm: bisection to 0.01 mm. */
+export function largestInset(ring: Float64Array): number {
+  const xs = ring.filter((_, i) => i % 2 === 0);
+  let [low, high] = [0, 0.5 * (Math.max(...xs) - Math.min(...xs)) + 1];
+  while (high - low > 0.01) {
+    const middle = 0.5 * (low + high);
+    if (insetRing(ring, middle)) low = middle;
+    else high = middle;
+  }
+  return low;
 }

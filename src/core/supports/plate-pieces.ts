@@ -1,15 +1,19 @@
 import type { Issue } from '../base/index.ts';
-import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
+import { isInsidePolygon, measureDistanceToPolyline, measurePolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
 import { armPlates, wristPlates } from './arm-plates.ts';
-import { boardCover, boardLayers } from './board-pieces.ts';
+import { boardCover, boardLayers, quarterOf } from './board-pieces.ts';
+import { joinSides } from './join-sides.ts';
 import { makeOval } from './make-oval.ts';
-import { insetRing, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
+import { largestInset, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
+import { type PlateRings, plateRings, ringInSewnEdge } from './plate-rings.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** Play of the pole in a plate's hole, mm on the diameter (common practice: 0.5 to 1). */
 const POLE_PLAY = 1;
+/** Between board and the outside of the shell: the shell, its allowance turned in, and the cover. */
+const CLOTH_LAYERS = 3;
 const STUFFING_RADIUS = 38;
 const LID_OVERLAP = 14;
 /** Board kept beside a hole, mm. */
@@ -32,21 +36,42 @@ const EDGES: Readonly<Record<OpeningId, readonly [string, string, string, string
 export interface PlateSet {
   readonly inputs: readonly PieceInput[];
   readonly issues: readonly Issue[];
+  readonly rims: readonly PlateRim[];
+}
+
+/** How the shell stands to a plate's rim where it leans most, inwards (a bevel) or outwards (a gap behind the rim). */
+export interface PlateRim {
+  readonly plate: string;
+  /** `back`, `up` …, as the edges of the plate are named. */
+  readonly where: string;
+  readonly kind: 'bevel' | 'gap';
+  /** Radians, positive. */
+  readonly angle: number;
+  /** Over the whole thickness of the board, mm. */
+  readonly depth: number;
 }
 
 /**
  * Board plates for every opening, each as two layers whose flutes cross, the base with pole and stuffing holes and their
  * lids, the neck with a pole hole; and a cloth cover for each. A plate is the shell's edge less the shell's cloth (with
- * its turned-in allowance) and the cover's: 3 layers of cloth.
+ * its turned-in allowance) and the cover's: 3 layers of cloth; see `plateRings` for what the board's thickness takes.
  */
 export function plateInputs(form: InsideForm, shape: InsideShape, options: InsideOptions): PlateSet {
   const clothThickness = options.clothThickness ?? 0.6;
-  const inset = 3 * clothThickness;
+  const boardThickness = options.boardThickness ?? 8;
+  const inset = CLOTH_LAYERS * clothThickness;
   const issues: Issue[] = [];
+  const rims: PlateRim[] = [];
   const inputs = (Object.keys(NAMES) as OpeningId[]).flatMap((id) => {
     const outline = outlinePlate(form, id);
     if (!outline) return [];
-    const ring = insetRing(outline.edge, inset);
+    const rings = plateRings(outline, boardThickness, inset);
+    if (!rings) {
+      issues.push(vanishedPlate(NAMES[id], outline.edge, clothThickness));
+      return [];
+    }
+    rims.push(...rimsOf(id, outline, rings));
+    const { outer: ring, inner } = rings;
     const side = id === 'armholeRight' ? 'right' : id === 'armholeLeft' ? 'left' : null;
     const board = {
       id: NAMES[id].replaceAll(' ', '-'),
@@ -54,20 +79,45 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
       side: side ?? 'centre',
       edgeNames: EDGES[id],
       ring,
+      ...(inner && { innerRing: inner }),
     } as const;
-    if (side && form.arms.some((arm) => arm.side === side)) {
-      const joint = makeArmJoint(ring, side, options);
+    const arm = form.arms.find((one) => one.side === side);
+    if (side && arm) {
+      // The arm's own edge comes out a little other than the torso's; holes keep from the smaller plate's edge.
+      const excess = arm.armholeLength - measurePolyline(outline.edge, true);
+      const armRing = ringInSewnEdge(outline.edge, excess, inset) ?? ring;
+      const joint = makeArmJoint(excess < outline.excess ? armRing : ring, side, options);
       issues.push(...joint.issues);
       const note = ` – ${poleOfMagnets(side, 'torso')} out`;
-      const own = armPlates(side, ring, joint.holes);
+      const own = armPlates(side, armRing, joint.holes);
       return [...boardLayers(board, joint.holes, note), boardCover(board), ...own];
     }
     const holes = side ? [] : holesOf(id, outline, ring, shape);
-    const tight = holes.filter((hole) => isTight(hole.points, ring));
+    const tight = holes.filter((hole) => isTight(hole.points, inner ?? ring));
     for (const hole of tight) issues.push(tightHole(NAMES[id], hole.name));
     return [...boardLayers(board, holes), boardCover(board)];
   });
-  return { inputs: [...inputs, ...lidInputs(inputs), ...wristPlates(form.arms, inset)], issues };
+  const wrists = wristPlates(form.arms, inset);
+  for (const { name, edge } of wrists.vanished) issues.push(vanishedPlate(name, edge, clothThickness));
+  return { inputs: [...inputs, ...lidInputs(inputs), ...wrists.inputs], issues: joinSides(issues), rims };
+}
+
+function vanishedPlate(name: string, edge: Float64Array, clothThickness: number): Issue {
+  const most = largestInset(edge) / CLOTH_LAYERS;
+  const words = (mm: number): string => `${mm.toFixed(1)} mm`;
+  const message = `Nothing would be left of the ${name}: ${CLOTH_LAYERS} layers of cloth of ${words(clothThickness)} are taken off all round, and ${words(Math.floor(10 * most) / 10)} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell is coverThickness.`;
+  const path = 'clothThickness';
+  return { code: 'plate-vanishes', path, message, severity: 'error', measured: clothThickness, limit: most };
+}
+
+function rimsOf(id: OpeningId, { edge }: PlateOutline, { bevel, gap }: PlateRings): PlateRim[] {
+  const rim = (kind: PlateRim['kind'], index: number, angle: number, depth: number): PlateRim => {
+    return { plate: NAMES[id], where: EDGES[id][quarterOf(edge, index)], kind, angle, depth };
+  };
+  return [
+    ...(bevel ? [rim('bevel', bevel.index, bevel.angle, bevel.step)] : []),
+    ...(gap ? [rim('gap', gap.index, gap.angle, gap.wedge)] : []),
+  ];
 }
 
 function holesOf(id: OpeningId, outline: PlateOutline, ring: Float64Array, shape: InsideShape): PieceLine[] {

@@ -43,12 +43,18 @@ export interface InsideForm {
     readonly id: 'base' | 'neck' | 'armholeRight' | 'armholeLeft';
     /** n × 3, closed. */
     readonly points: Float64Array;
+    /** By how much the shell's edge, sewn of its panels, is longer than it is on the body, mm (shorter: negative). */
+    readonly excess: number;
+    /** n × 3, at every point the way into the shell along its wall, square to the edge; any length. */
+    readonly into: Float64Array;
   }[];
-  /** Arms that are put on and taken off: the wrist's edge (n × 3, closed) and litres to fill. */
+  /** Arms that are put on and taken off: the wrist's edge (n × 3, closed), litres to fill, edges when sewn, mm. */
   readonly arms: readonly {
     readonly side: 'right' | 'left';
     readonly wrist: Float64Array;
     readonly volumeL: number;
+    readonly armholeLength: number;
+    readonly wristLength: number;
   }[];
   /** Chart heights of the neck base and the shoulder point. */
   readonly neckBaseV: number;
