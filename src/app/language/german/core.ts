@@ -3,6 +3,8 @@ import { createTranslator } from '../translate.ts';
 import { cautions } from './cautions.ts';
 import { wordCorrection } from './correct.ts';
 import { faults } from './faults.ts';
+import { faultsInside } from './faults-inside.ts';
+import { faultsOfFiles } from './faults-of-files.ts';
 import { layouts } from './layouts.ts';
 import { materials } from './materials.ts';
 import { measures } from './measures.ts';
@@ -22,11 +24,10 @@ const sided = Object.fromEntries(
   ]),
 );
 
-const translate = createTranslator([...faults, ...sentences, ...materials, ...names], {
-  ...kinds,
-  measure: named,
-  tape: sided,
-});
+const translate = createTranslator(
+  [...faults, ...faultsInside, ...sentences, ...materials, ...names, ...faultsOfFiles],
+  { ...kinds, measure: named, tape: sided },
+);
 
 export const core: typeof english = {
   measure: ({ id, name, how }) => measures[id] ?? { name, how },

@@ -199,6 +199,10 @@ export const faults: readonly Phrase[] = [
     'Am Schnittteil „{p}“ überlappen sich die Zugaben zu beiden Seiten einer Höhlung auf {n} mm: dort zwischen den Nahtlinien einschneiden, oder eine kleinere Zugabe nehmen.',
   ],
   ['No room for the label on piece "{p:name}".', 'Auf dem Teil „{p}“ ist kein Platz für die Beschriftung.'],
+  [
+    'No room for the label; write the name by hand on piece "{p:name}".',
+    'Für die Beschriftung ist kein Platz; auf das Teil „{p}“ den Namen von Hand schreiben.',
+  ],
   ['Only a short label fits on piece "{p:name}".', 'Auf das Teil „{p}“ passt nur eine kurze Beschriftung.'],
   [
     'No room for the name of level "{l:level}" on piece "{p:name}".',
@@ -220,15 +224,6 @@ export const faults: readonly Phrase[] = [
   [
     'A grain line of {a:num} mm is wanted, only {b:num} mm fits on piece "{p:name}".',
     'Auf dem Teil „{p}“ hat der Fadenlauf nur {b} mm Platz; gewünscht sind {a} mm.',
-  ],
-  // Stand and inside.
-  [
-    'A garment of {g:num} kg is too heavy for this stand: it tips at {t:num}°, and our own criterion is {c:num}°. Put {b:num} kg on the legs, or take longer legs.',
-    'Ein Kleidungsstück von {g} kg ist zu schwer für diesen Ständer: Er kippt bei {t}°, und unser eigenes Maß ist {c}°. {b} kg auf die Beine legen, oder längere Beine nehmen.',
-  ],
-  [
-    'The pole leans {l:num} mm under {g:num} kg hung {o:num} mm off it; {m:num} mm are hardly seen. Take a thicker or stiffer tube.',
-    'Das Rohr neigt sich um {l} mm, wenn {g} kg im Abstand von {o} mm daran hängen; {m} mm sieht man kaum. Ein dickeres oder steiferes Rohr nehmen.',
   ],
   [
     'A bar of {a:num} mm that measures {b:num} mm is off by {c:num} %; {rest:any}',

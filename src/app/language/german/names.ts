@@ -14,7 +14,7 @@ export const kinds = {
     base: 'Unterkante',
     neck: 'Hals',
   },
-  side: { right: 'rechts', left: 'links' },
+  side: { right: 'rechts', left: 'links', 'right and left': 'rechts und links' },
   half: { front: 'vorn', back: 'hinten' },
   way: {
     'along the grain': 'im Fadenlauf',
@@ -44,6 +44,16 @@ export const kinds = {
     hip: 'der Hüftlinie',
     base: 'der Unterkante',
     neck: 'dem Hals',
+  },
+  around: {
+    'centre front': 'in der vorderen Mitte',
+    'centre back': 'in der hinteren Mitte',
+    'right side': 'an der rechten Seite',
+    'left side': 'an der linken Seite',
+    'right front': 'vorn rechts',
+    'left front': 'vorn links',
+    'right back': 'hinten rechts',
+    'left back': 'hinten links',
   },
   spot: {
     back: 'hinten',
