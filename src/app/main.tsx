@@ -56,12 +56,15 @@ const loadProjectRoom = () => import('../core/project/index.ts');
 const BodyScene = lazy(async () => ({ default: (await import('./scene/index.ts')).BodyScene }));
 
 async function start(): Promise<void> {
-  const store = createAppStore({
-    theme: readKeptTheme(shelf),
-    ...(await speech(readKeptLanguage(shelf, navigator.languages)).catch(() => speech('en'))),
-  });
+  const wanted = readKeptLanguage(shelf, navigator.languages);
+  const spoken = await speech(wanted).catch(() => speech('en'));
+  const store = createAppStore({ theme: readKeptTheme(shelf), ...spoken });
   keepLanguage(store, shelf);
   const actions = createActions(store);
+  if (spoken.language !== wanted) {
+    const text = spoken.words.messages.noLanguage(LANGUAGE_NAMES[wanted]);
+    actions.tell({ tone: 'warning', isLasting: true, text });
+  }
   const follower = followProject({
     onWork: actions.showWork,
     onForm: actions.receiveForm,

@@ -180,6 +180,15 @@ test.describe('where German is read', () => {
     await expect(table).not.toContainText(/\d\.\d/);
     expect(complaints).toEqual([]);
   });
+
+  test('German that cannot be fetched is told, and the page goes on in English', async ({ page }) => {
+    await page.route(/\/german-[^/]*\.js$/, (route) => route.abort());
+    await openApp(page);
+    await expect(page.getByText(/^Deutsch could not be loaded/)).toBeVisible();
+    await page.unroute(/\/german-[^/]*\.js$/);
+    await page.reload();
+    await expect(page.getByRole('heading', { level: 2, name: 'Maße' })).toBeVisible();
+  });
 });
 
 test.describe('where neither is read', () => {
