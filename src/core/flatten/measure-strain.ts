@@ -1,4 +1,5 @@
 import { assertInvariant } from '../base/index.ts';
+import { weightedPercentiles } from '../math/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import type { StrainField, StrainSummary } from './types.ts';
 
@@ -92,58 +93,12 @@ function summarise(
     min = Math.min(min, minor[f]);
     max = Math.max(max, major[f]);
   }
-  const [p95, p99] = weightedPercentiles(major, minor, areas, [0.95, 0.99]);
+  const sizes = Float64Array.from({ length: 2 * areas.length }, (_, i) =>
+    Math.abs(i < areas.length ? major[i] : minor[i - areas.length]),
+  );
+  const weights = new Float64Array(sizes.length);
+  weights.set(areas);
+  weights.set(areas, areas.length);
+  const [p95, p99] = weightedPercentiles(sizes, weights, [0.95, 0.99]);
   return { rms: Math.sqrt(squares / (2 * counted)), p95, p99, min, max, flipped, area3d, areaFlat };
-}
-
-/** Steps of the histogram by which percentiles are found. */
-const STEPS = 512;
-
-/** Percentiles of |strain| over both principal strains, each weighted by its triangle's area. O(#F). */
-function weightedPercentiles(
-  major: Float64Array,
-  minor: Float64Array,
-  areas: Float64Array,
-  wanted: readonly number[],
-): number[] {
-  // 1. Area by size of strain, in equal steps up to the largest.
-  let largest = 0;
-  for (let f = 0; f < areas.length; f++) {
-    if (Number.isNaN(major[f])) continue;
-    largest = Math.max(largest, Math.abs(major[f]), Math.abs(minor[f]));
-  }
-  const perSize = (STEPS - 1) / (largest || 1);
-  const stepArea = new Float64Array(STEPS);
-  let total = 0;
-  for (let f = 0; f < areas.length; f++) {
-    if (Number.isNaN(major[f])) continue;
-    stepArea[Math.floor(Math.abs(major[f]) * perSize)] += areas[f];
-    stepArea[Math.floor(Math.abs(minor[f]) * perSize)] += areas[f];
-    total += 2 * areas[f];
-  }
-  // 2. Only the step that holds a percentile is sorted.
-  return wanted.map((share) => {
-    const goal = share * total * (1 - 1e-12);
-    let sum = 0;
-    let step = 0;
-    while (step < STEPS - 1 && sum + stepArea[step] < goal) sum += stepArea[step++];
-    return total > 0 ? findWithin(step, goal - sum) : Number.NaN;
-  });
-
-  function findWithin(step: number, goal: number): number {
-    const inside: { readonly size: number; readonly area: number }[] = [];
-    for (let f = 0; f < areas.length; f++) {
-      for (const strain of [major[f], minor[f]]) {
-        const size = Math.abs(strain);
-        if (Math.floor(size * perSize) === step) inside.push({ size, area: areas[f] });
-      }
-    }
-    inside.sort((a, b) => a.size - b.size);
-    let sum = 0;
-    for (const { size, area } of inside) {
-      sum += area;
-      if (sum >= goal) return size;
-    }
-    return inside[inside.length - 1]?.size ?? Number.NaN;
-  }
 }

@@ -23,3 +23,4 @@ export {
 } from './predicates.ts';
 export { findSlot, patternFromPairs, type SparsePattern } from './sparse-pattern.ts';
 export { thinPolyline } from './thin-polyline.ts';
+export { weightedPercentiles } from './weighted-percentiles.ts';

@@ -1,4 +1,5 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, measureTriangleAreas } from '../mesh/index.ts';
 import {
   type ChartPlace,
@@ -148,7 +149,8 @@ function placeOn(surface: ChartSurface, { u, v }: ChartPlace): Point {
 
 /** 95th percentile over the area of both principal strains, absolute, of the triangles about a place. */
 function measureNear({ shell, flat }: JudgedLayout, at: Point): number {
-  const sizes: { size: number; weight: number }[] = [];
+  const sizes: number[] = [];
+  const weights: number[] = [];
   for (const [d, { mesh }] of shell.panels.entries()) {
     const areas = measureTriangleAreas(mesh);
     const { major, minor } = flat[d].strain;
@@ -158,17 +160,12 @@ function measureNear({ shell, flat }: JudgedLayout, at: Point): number {
         return (corner(0) + corner(1) + corner(2)) / 3;
       });
       if (distance(middle, at) > REACH) continue;
-      for (const strain of [major[f], minor[f]]) sizes.push({ size: Math.abs(strain), weight: areas[f] });
+      sizes.push(Math.abs(major[f]), Math.abs(minor[f]));
+      weights.push(areas[f], areas[f]);
     }
   }
-  sizes.sort((a, b) => a.size - b.size);
-  const total = sizes.reduce((sum, { weight }) => sum + weight, 0);
-  let sum = 0;
-  for (const { size, weight } of sizes) {
-    sum += weight;
-    if (sum >= 0.95 * total) return size;
-  }
-  return 0;
+  if (sizes.length === 0) return 0;
+  return weightedPercentiles(Float64Array.from(sizes), Float64Array.from(weights), [0.95])[0];
 }
 
 function nearestOf(points: readonly ControlPoint[], at: Point): ControlPoint | undefined {

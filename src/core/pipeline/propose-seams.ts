@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '../base/index.ts';
 import { createFlattenMemory, type FlatDisk, type FlattenMemory, flattenTogether } from '../flatten/index.ts';
+import { weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
 import {
   cutIntoPanels,
@@ -199,34 +200,28 @@ function unroll(shell: SeamedShell, memory: FlattenMemory): readonly FlatDisk[] 
 
 /** Figures of all panels together, every triangle by its area on the body. `disks`: parallel to `flat`. */
 export function measureFormStrain(disks: readonly Mesh[], flat: readonly FlatDisk[]): FormStrain {
-  const sizes: { size: number; weight: number }[] = [];
-  let [weights, squares, fourths] = [0, 0, 0];
+  const count = flat.reduce((sum, { strain }) => sum + 2 * strain.major.length, 0);
+  const [sizes, areas] = [new Float64Array(count), new Float64Array(count)];
+  let [at, weights, squares, fourths] = [0, 0, 0, 0];
   for (const [d, { strain }] of flat.entries()) {
-    const areas = measureTriangleAreas(disks[d]);
+    const own = measureTriangleAreas(disks[d]);
     for (const list of [strain.major, strain.minor]) {
       for (const [f, value] of list.entries()) {
         const size = Math.abs(value);
-        const weight = areas[f];
-        sizes.push({ size, weight });
+        const weight = own[f];
+        [sizes[at], areas[at]] = [size, weight];
+        at++;
         weights += weight;
         squares += weight * size ** 2;
         fourths += weight * Math.min(STRAIN_CAP, size) ** 4;
       }
     }
   }
-  sizes.sort((a, b) => a.size - b.size);
-  const percentile = (share: number): number => {
-    let sum = 0;
-    for (const { size, weight } of sizes) {
-      sum += weight;
-      if (sum >= share * weights) return size;
-    }
-    return sizes[sizes.length - 1].size;
-  };
+  const [p95, p99] = weightedPercentiles(sizes, areas, [0.95, 0.99]);
   return {
     rms: Math.sqrt(squares / weights),
-    p95: percentile(0.95),
-    p99: percentile(0.99),
+    p95,
+    p99,
     steep: (fourths / weights) ** 0.25,
   };
 }
