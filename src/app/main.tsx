@@ -1,6 +1,7 @@
 import { lazy, StrictMode, Suspense, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
+import type { Project } from '../core/project/index.ts';
 import { askWorker } from './ask-worker.ts';
 import {
   createNumbers,
@@ -162,6 +163,20 @@ function keptBodies(say: () => Words) {
   return bodies;
 }
 
+function emptyProject(displayUnits: Project['displayUnits']): Project {
+  return {
+    format: 'loftseam-project',
+    version: 1,
+    name: '',
+    displayUnits,
+    body: { figure: 'bust', measures: {} },
+    seams: {},
+    cloth: {},
+    inside: {},
+    cutting: {},
+  };
+}
+
 /** Words and numbers of a language, as the state holds them. */
 async function speech(language: Language) {
   const words = await loadWords(language);
@@ -220,6 +235,12 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       return points;
     },
     openDemo: async (demo) => open(await demo.load(), demo.id, say().steps.openDemo, { isDemo: true }),
+    newBody() {
+      const displayUnits = store.getState().project?.displayUnits ?? 'cm';
+      actions.openProject(emptyProject(displayUnits), say().steps.newBody, { isDemo: true });
+      // The body seen so far is another person's.
+      store.setState({ form: null, formOf: null, formQuality: null, ghost: null, stage: 'tape' });
+    },
     openText: (text, fileName, id) => open(text, fileName, say().steps.open(fileName), id ? { id } : {}),
     bodies: keptBodies(say),
     async compareWith(text, fileName) {

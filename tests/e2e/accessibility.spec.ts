@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { goTo, openApp, STAGE_NAMES } from './open-app.ts';
+import { makePicture } from './make-picture.ts';
+import { goTo, openApp, STAGE_NAMES, waitForFullForm } from './open-app.ts';
 
 async function expectNoViolations(page: Page, where: string): Promise<void> {
   const { violations, passes } = await new AxeBuilder({ page }).analyze();
@@ -34,6 +35,64 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.getByRole('textbox', { name: 'Hip girth', exact: true }).focus();
       await expect(page.getByRole('alert')).toBeVisible();
       await expectNoViolations(page, 'bad input');
+    });
+
+    test(`axe finds nothing with the tools of the stages open, ${colorScheme}`, async ({ page }) => {
+      test.setTimeout(300_000);
+      await openApp(page);
+      await page
+        .getByLabel('Open a project file')
+        .setInputFiles('shared/demos/uneven-shoulders.loftseam.json');
+      await expect(page.getByLabel('Name of this project')).toHaveValue(/Isolde/);
+      await waitForFullForm(page);
+      await goTo(page, 'Body');
+      await page.getByRole('slider', { name: /Height/ }).fill('200');
+      await page.getByRole('checkbox', { name: /Lay the mirror image/ }).check();
+      await page.getByRole('combobox', { name: 'From' }).selectOption('Neck, front');
+      await page.getByRole('combobox', { name: 'To', exact: true }).selectOption('Waist, centre back');
+      await expect(page.getByText('Over the surface', { exact: true })).toBeVisible();
+      await page
+        .getByLabel('Saved project to compare with')
+        .setInputFiles('shared/demos/petite.loftseam.json');
+      await expect(page.getByRole('img', { name: /coloured by how far/ })).toBeVisible();
+      await expectNoViolations(page, 'sides, thread, comparing');
+      await page
+        .getByLabel('Photo from the front')
+        .setInputFiles({ name: 'front.png', mimeType: 'image/png', buffer: await makePicture(page) });
+      const photo = page.getByRole('group', { name: 'Front' });
+      await photo.getByRole('button', { name: 'Set its scale' }).click();
+      for (const index of [1, 2])
+        await photo.getByRole('button', { name: `Point ${index} on the photo` }).click();
+      await expectNoViolations(page, 'photo');
+
+      await goTo(page, 'Seams');
+      await page.getByRole('button', { name: 'princess front, point 3' }).click();
+      const own = page.getByRole('region', { name: 'More seams, or fewer' });
+      const places = own.getByRole('combobox', { name: 'Add a point at a named place' });
+      for (const place of ['Base, centre front', 'Waist, centre front']) await places.selectOption(place);
+      await own.getByRole('button', { name: 'Draw on the body' }).click();
+      await own.getByRole('button', { name: 'Sew it in' }).click();
+      await expect(own.getByRole('alert')).toBeVisible();
+      const advice = page.getByRole('region', { name: 'Ask for advice' });
+      await advice.getByRole('button', { name: 'Look for better seams' }).click();
+      await expect(advice.getByRole('button', { name: 'Stop' })).toBeVisible();
+      await expectNoViolations(page, 'drawing a line, advice at work');
+      await expect(advice.getByRole('button', { name: 'Look for better seams' })).toBeVisible({
+        timeout: 120_000,
+      });
+      await expectNoViolations(page, 'advice');
+
+      await goTo(page, 'Panels');
+      await page.getByRole('textbox', { name: /^Degrees/ }).fill('100');
+      await page.keyboard.press('Enter');
+      const piece = page.getByRole('region', { name: 'A piece of your own' });
+      const regionPlaces = piece.getByRole('combobox', { name: 'Add a point at a named place' });
+      for (const place of ['Bust point, right', 'Waist, centre front', 'Neck, front'])
+        await regionPlaces.selectOption(place);
+      await expect(piece.getByRole('img', { name: /laid flat/ })).toBeVisible();
+      await expectNoViolations(page, 'grain refused, region');
+      await piece.getByRole('radio', { name: 'Panels together' }).check();
+      await expectNoViolations(page, 'panels together');
     });
   });
 }

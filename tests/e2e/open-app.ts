@@ -24,7 +24,7 @@ export function watchComplaints(page: Page): string[] {
 }
 
 export async function waitForFullForm(page: Page): Promise<void> {
-  await expect(page.locator('p[role="status"]')).toHaveText('Up to date', { timeout: 60_000 });
+  await expect(page.locator('p.status-work')).toHaveText('Up to date', { timeout: 60_000 });
 }
 
 export const STAGE_NAMES = [

@@ -62,6 +62,16 @@ export function BodyList({ onClose }: BodyListProps) {
       )}
       {unreadable.length > 0 && <UnreadableEntries entries={unreadable} />}
       {bodies?.length === 0 && !trouble && <p className="quiet">{words.bodies.none}</p>}
+      <button
+        type="button"
+        className="plain save-as"
+        onClick={() => {
+          onClose();
+          services.newBody();
+        }}
+      >
+        {words.gallery.newBody}
+      </button>
       {services.saveProjectAs && (
         <button
           type="button"

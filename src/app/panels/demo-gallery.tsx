@@ -18,18 +18,29 @@ export function DemoGallery({ onClose }: { readonly onClose: () => void }) {
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
+  // Closed by the browser, so that the focus goes back to the button it came from.
+  const close = () => dialog.current?.close();
   const choose = (demo: Demo) => {
-    onClose();
+    close();
     void services.openDemo(demo);
+  };
+  const begin = () => {
+    close();
+    services.newBody();
   };
   return (
     <dialog ref={dialog} className="gallery" aria-labelledby="gallery-title" onClose={onClose}>
       <div className="gallery-head">
         <h2 id="gallery-title">{words.top.demoBodies}</h2>
-        <button type="button" className="icon-only" aria-label={words.top.close} onClick={onClose}>
+        <button type="button" className="icon-only" aria-label={words.top.close} onClick={close}>
           <Icon name="close" />
         </button>
       </div>
+      <p>
+        <button type="button" className="plain" onClick={begin}>
+          {words.gallery.newBody}
+        </button>
+      </p>
       <p className="quiet">{words.gallery.about}</p>
       <ul className="cards">
         {cards.map(({ demo, name, measures }) => (

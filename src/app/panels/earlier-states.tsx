@@ -12,17 +12,19 @@ export function EarlierStates({ onClose }: { readonly onClose: () => void }) {
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
+  // Closed by the browser, so that the focus goes back to the button it came from.
+  const close = () => dialog.current?.close();
   const words = useWords();
   const { time: sayTime } = useNumbers();
   return (
     <dialog ref={dialog} className="gallery earlier" aria-labelledby="earlier-title" onClose={onClose}>
       <div className="gallery-head">
         <h2 id="earlier-title">{words.top.earlier}</h2>
-        <button type="button" className="icon-only" aria-label={words.top.close} onClick={onClose}>
+        <button type="button" className="icon-only" aria-label={words.top.close} onClick={close}>
           <Icon name="close" />
         </button>
       </div>
-      <BodyList onClose={onClose} />
+      <BodyList onClose={close} />
       <h3>{words.bodies.earlier}</h3>
       <p className="quiet">{words.bodies.aboutEarlier}</p>
       <ol className="earlier-list">
@@ -31,7 +33,7 @@ export function EarlierStates({ onClose }: { readonly onClose: () => void }) {
             <button
               type="button"
               onClick={() => {
-                onClose();
+                close();
                 void services.openText(text, words.bodies.stateOf(sayTime(at)));
               }}
             >

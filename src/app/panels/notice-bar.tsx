@@ -69,7 +69,11 @@ function OneNotice({ notice }: { readonly notice: Notice }) {
           type="button"
           className="icon-only"
           aria-label={words.close}
-          onClick={() => actions.closeNotice(notice)}
+          onClick={() => {
+            actions.closeNotice(notice);
+            // This button goes with the message; the focus must not go with it.
+            document.getElementById('work')?.focus({ preventScroll: true });
+          }}
         >
           <Icon name="close" />
         </button>

@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { STAGES } from '../store/index.ts';
 import { useActions, useServices } from './workroom-context.tsx';
 
-/** Ctrl or ⌘ with Z, Shift+Z or Y, S; Alt with 1 to 6 for the stages. */
+/** Ctrl or ⌘ with Z, Shift+Z or Y, S; Alt with 1 to 8 for the stages. */
 export function useShortcuts(): void {
   const actions = useActions();
   const services = useServices();
@@ -14,7 +14,7 @@ export function useShortcuts(): void {
       else if (isCommand && key === 'y') actions.redo();
       else if (isCommand && key === 's')
         void ((event.shiftKey && services.saveProjectAs) || services.saveProject)();
-      else if (event.altKey && !isCommand && /^Digit[1-6]$/.test(event.code)) {
+      else if (event.altKey && !isCommand && /^Digit[1-8]$/.test(event.code)) {
         actions.goTo(STAGES[Number(event.code.slice(-1)) - 1]);
       } else return;
       event.preventDefault();

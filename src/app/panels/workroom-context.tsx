@@ -77,6 +77,8 @@ export interface BodyCabinet {
 export interface Services {
   readonly demos: readonly Demo[];
   openDemo(demo: Demo): Promise<void>;
+  /** Begins a body nothing is known of. */
+  newBody(): void;
   /** Points all over the demo's body, n × 3 mm. */
   pictureDemo(demo: Demo): Promise<Float64Array | null>;
   /** `fileName` is for messages. */

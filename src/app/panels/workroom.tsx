@@ -36,6 +36,8 @@ export function Workroom({ scene }: WorkroomProps) {
   useLayoutEffect(() => {
     work.current?.scrollTo(0, 0);
     window.scrollTo(0, 0);
+    // What had the focus may be gone with the stage before.
+    if (document.activeElement === document.body) work.current?.focus({ preventScroll: true });
   }, [stage]);
   return (
     <div className="workroom" data-stage={stage} data-dropping={isDropping || undefined}>

@@ -105,6 +105,7 @@ export const frame = {
     stretch: (limit: string) => `cloth must stretch +${limit} %`,
   },
   gallery: {
+    newBody: 'Begin a new body with its first five measures',
     about:
       'Invented people of the Lantern Yard Players, a community theatre. Opening one puts your present project aside; undo brings it back.',
   },

@@ -3,6 +3,7 @@ export const steps = {
   unusable: 'what cannot be used',
   takeUp: 'Take up again',
   openDemo: 'Open demo body',
+  newBody: 'Begin a new body',
   open: (file: string) => `Open ${file}`,
   rename: 'Rename',
   showUnits: { cm: 'Show centimetres', in: 'Show inches' },

@@ -102,6 +102,7 @@ export const frame: typeof english = {
     stretch: (limit) => `Stoff muss sich dehnen +${limit} %`,
   },
   gallery: {
+    newBody: 'Neuen Körper mit den ersten fünf Maßen beginnen',
     about:
       'Erfundene Menschen der „Lantern Yard Players“, eines Laientheaters. Beim Öffnen wird das jetzige Projekt beiseitegelegt; Zurücknehmen bringt es wieder.',
   },

@@ -4,6 +4,7 @@ export const steps: typeof english = {
   unusable: 'unbrauchbare Eingaben',
   takeUp: 'Wieder aufnehmen',
   openDemo: 'Beispielkörper öffnen',
+  newBody: 'Neuen Körper beginnen',
   open: (file) => `${file} öffnen`,
   rename: 'Umbenennen',
   showUnits: { cm: 'Zentimeter zeigen', in: 'Zoll zeigen' },
