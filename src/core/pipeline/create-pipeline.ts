@@ -23,6 +23,7 @@ import {
 } from '../seams/index.ts';
 import { cutGirth, doesTakeOff, takenOffBy } from '../supports/index.ts';
 import { type CutPieces, draftPieces } from './draft-pieces.ts';
+import { type FlatArms, flattenArms } from './flatten-arms.ts';
 import { flattenProblemFromShell } from './flatten-problem.ts';
 import { layAlongGrain } from './lay-along-grain.ts';
 import { layoutOf } from './layout-of-project.ts';
@@ -102,6 +103,7 @@ export function createPipeline(): Pipeline {
     laid: rememberLast<readonly FlatDisk[]>(),
     /** Single panels, so that a moved seam unrolls only those next to it again. */
     panels: createFlattenMemory(),
+    arms: rememberLast<FlatArms>(),
     inside: rememberLast<InsideDesign>(),
     shellPieces: rememberLast<CutPieces>(),
     pieces: rememberLast<CutPieces & Pick<Form, 'inside'>>(),
@@ -169,7 +171,10 @@ export function createPipeline(): Pipeline {
     clock.enter('inside', 'Designing webs and plates');
     const design = options.isDraft
       ? undefined
-      : memory.inside(keys.inside, () => within('inside', designOfShell(whole, project)));
+      : memory.inside(keys.inside, () => {
+          const unrolledArms = memory.arms(keys.body, () => flattenArms(body.value.arms));
+          return within('inside', designOfShell({ ...whole, unrolledArms }, project));
+        });
     if (design && !collect(design)) return failure(issues);
     if (clock.isCancelled()) return cancelled(issues);
 

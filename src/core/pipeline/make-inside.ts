@@ -17,7 +17,7 @@ import {
   massOfFill,
 } from '../supports/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
-import { type FlatArms, flattenArms } from './flatten-arms.ts';
+import type { FlatArms } from './flatten-arms.ts';
 import { insideFormFromShell } from './inside-form.ts';
 import { makeArmPieces, nameArmSeams } from './make-arm-pieces.ts';
 import type { Form, FormInside } from './types.ts';
@@ -44,10 +44,11 @@ export function designOfShell(
     readonly flat: readonly FlatDisk[];
     readonly disks: readonly Mesh[];
     readonly closedMesh: Mesh;
+    readonly unrolledArms: Result<FlatArms>;
   },
   project: Project,
 ): Result<InsideDesign> {
-  const unrolled = flattenArms(made.body.arms);
+  const unrolled = made.unrolledArms;
   const arms = unrolled.ok ? unrolled.value : { panels: [], flat: [] };
   const form = insideFormFromShell({ ...made, arms });
   const { shape, issues } = designInside(form, project.inside);

@@ -1,10 +1,16 @@
 /**
  * Solves (A + shift · I) x = b for a small symmetric A (n × n, row-major) by Cholesky's method; false when the shifted
- * matrix is not positive definite. `x` is overwritten, A and b are not. O(n³).
+ * matrix is not positive definite. `x` and `L` (n × n, room to work in) are overwritten, A and b are not. O(n³).
  */
-export function solveDense(A: Float64Array, b: Float64Array, shift: number, x: Float64Array): boolean {
+export function solveDense(
+  A: Float64Array,
+  b: Float64Array,
+  shift: number,
+  x: Float64Array,
+  L: Float64Array,
+): boolean {
   const n = b.length;
-  const L = A.slice();
+  L.set(A);
   for (let j = 0; j < n; j++) {
     let pivot = L[j * n + j] + shift;
     for (let k = 0; k < j; k++) pivot -= L[j * n + k] * L[j * n + k];
