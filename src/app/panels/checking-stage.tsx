@@ -1,7 +1,9 @@
 import { useState } from 'react';
 import type { CheckingEntry } from '../../core/project/index.ts';
 import type { StuffingContext } from '../../core/simulate/index.ts';
+import { CAUTIONS } from '../../core/supports/index.ts';
 import { isFormBehind } from '../store/index.ts';
+import { CautionList } from './caution-list.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
 import { CheckingEntryFields } from './checking-entry.tsx';
 import { CheckingHistory } from './checking-history.tsx';
@@ -9,6 +11,7 @@ import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
 const NONE: readonly CheckingEntry[] = [];
+const CARES = ['dust', 'tipping', 'fire'];
 
 /** The form against the body: readings as they are taken, what they say, and what to do about it. */
 export function CheckingStage() {
@@ -26,6 +29,7 @@ export function CheckingStage() {
       ) : (
         <p className="quiet">{words.workshop.checking.working}</p>
       )}
+      <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
   );
 }

@@ -9,6 +9,9 @@ import { PrintChoices } from './print-choices.tsx';
 import { useWords } from './use-words.ts';
 import { useApp, useServices } from './workroom-context.tsx';
 
+/** Laser cutters are warned of what they must not burn under dust. */
+const CARES = ['blades', 'iron', 'glue', 'dust'];
+
 /** Ids of pieces that are not wanted this time. */
 type LeftOut = ReadonlySet<string>;
 
@@ -33,7 +36,7 @@ export function CuttingStage() {
       ) : (
         <p className="quiet">{words.workshop.cutting.drafting}</p>
       )}
-      <CautionList cautions={CAUTIONS.filter(({ id }) => ['blades', 'iron', 'glue'].includes(id))} />
+      <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
   );
 }

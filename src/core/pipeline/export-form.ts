@@ -24,6 +24,7 @@ import {
   planTiles,
   printPieces,
 } from '../sheet/index.ts';
+import { cautionsFor } from '../supports/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { reportOf } from './make-report.ts';
@@ -257,7 +258,7 @@ async function writePdfFiles(
   const files: FormFile[] = [];
   const info = printInfo(form, date);
   for (const paper of papers) {
-    const job = printPieces(pieces, info, { ...print, paper });
+    const job = printPieces(pieces, { ...info, cautions: cautionsFor(pieces) }, { ...print, paper });
     issues.push(...job.issues);
     if (!job.ok) continue;
     const content = await writePdf({

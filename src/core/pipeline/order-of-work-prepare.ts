@@ -102,7 +102,7 @@ function decideUse(form: Form): WorkStep {
       'Heaviest garment, pinning into it, arms or none, a cover over it: settle these first, since they change the pieces.',
       'Measure the tube with a caliper before anything is cut: tubes are seldom as thick as they are called.',
     ],
-    { checks, cautions: cautionsOf('tipping') },
+    { checks, cautions: cautionsOf('tipping', 'fire', 'rigging') },
   );
 }
 

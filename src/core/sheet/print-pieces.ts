@@ -3,6 +3,7 @@ import type { Drawing } from '../drawing/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
 import { correctPage, type PrintCorrection } from './correct-print.ts';
+import { drawCautions } from './draw-cautions.ts';
 import { drawCover } from './draw-cover.ts';
 import { drawKey } from './draw-key.ts';
 import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
@@ -13,6 +14,8 @@ export interface PrintInfo {
   readonly project: string;
   readonly body: string;
   readonly date: string;
+  /** Where the work with the pieces can hurt, printed on a page of their own. */
+  readonly cautions?: readonly { readonly title: string; readonly text: string }[];
 }
 
 export interface PrintOptions extends TileOptions {
@@ -20,7 +23,7 @@ export interface PrintOptions extends TileOptions {
 }
 
 export interface PrintJob {
-  /** Cover, key, then the pages of pattern, in the order to print them. */
+  /** Cover, key, cautions, then the pages of pattern, in the order to print them. */
   readonly pages: readonly Drawing[];
   /** The pages of pattern before correction, and how they join. */
   readonly tiled: TiledDrawing;
@@ -49,11 +52,12 @@ export function printPieces(
   const tiled = tileOnGrid(drawing, grid, words);
   const pagesOf = new Map(pieces.map(({ id }) => [id, pagesOfPiece(id, tiled)]));
 
-  // 3. Cover and key.
+  // 3. Cover, key and cautions.
   const height = grid.isRoll ? 297 : grid.pageHeight;
   const pages = [
     drawCover(tiled, info, height, correction),
     ...drawKey(tiled, drawing, pieces, pagesOf, info, height),
+    ...drawCautions(grid, info, height),
     ...tiled.pages,
   ];
   return success({ pages: pages.map((page) => correctPage(page, correction)), tiled, drawing });

@@ -52,3 +52,25 @@ export const CAUTIONS: readonly Caution[] = [
     text: 'Anything hung over people, or part of a stage structure, needs a licensed person.',
   },
 ];
+
+/** The cautions that work with these pieces calls for, by their material and id, in the order of `CAUTIONS`. */
+export function cautionsFor(
+  pieces: readonly { readonly id: string; readonly material: string }[],
+): Caution[] {
+  const has = (...materials: string[]): boolean =>
+    pieces.some(({ material }) => materials.includes(material));
+  const stands = pieces.some(({ id }) => id.startsWith('base-plate'));
+  const isWanted: Readonly<Record<string, boolean>> = {
+    blades: pieces.length > 0,
+    iron: has('shell', 'webs', 'covers', 'arms', 'test-tube'),
+    glue: has('card', 'foam'),
+    // Everything sewn is filled in the end.
+    dust: has('shell', 'arms', 'foam', 'card', 'test-tube'),
+    magnets: pieces.some(({ id }) => id.startsWith('arm-plate') || id.startsWith('cushion-plate')),
+    tipping: stands,
+    lifting: stands,
+    fire: has('shell', 'arms', 'foam', 'test-tube'),
+    rigging: stands,
+  };
+  return CAUTIONS.filter(({ id }) => isWanted[id]);
+}

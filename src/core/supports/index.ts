@@ -1,5 +1,5 @@
 export { allowanceOfCover } from './board-pieces.ts';
-export { CAUTIONS, type Caution } from './cautions.ts';
+export { CAUTIONS, type Caution, cautionsFor } from './cautions.ts';
 export { cutGirth, doesTakeOff, growthOfGirth, outsideOfCloth, takenOffBy } from './cloth-growth.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
