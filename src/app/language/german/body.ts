@@ -17,12 +17,12 @@ export const body: typeof english = {
   tapeTable: {
     tape: 'Maß',
     asked: 'Soll',
-    body: 'Am Körper',
+    body: 'Ist',
     standing: 'Ergebnis',
     met: 'getroffen',
     conflict: (off) => `Widerspruch, ${off}`,
-    estimate: 'Schätzung',
-    estimateWithin: (spread) => `Schätzung ± ${spread}`,
+    estimate: 'geschätzt',
+    estimateWithin: (spread) => `geschätzt ± ${spread}`,
     sided: { left: (name) => `${name}, links`, right: (name) => `${name}, rechts` },
   },
   section: {

@@ -98,8 +98,8 @@ export const frame: typeof english = {
     drawn: 'Auf den Körper gezeichnet',
     notOverPhoto: 'Über einem Foto erscheinen nur Umriss und Höhenlinien.',
     from: { front: 'Der Körper von vorn', back: 'Der Körper von hinten' },
-    shrink: (limit) => `−${limit} % Stoff muss einlaufen`,
-    stretch: (limit) => `Stoff muss sich dehnen +${limit} %`,
+    shrink: (limit) => `−${limit} % muss einlaufen`,
+    stretch: (limit) => `muss sich dehnen +${limit} %`,
   },
   gallery: {
     newBody: 'Neuen Körper mit den ersten fünf Maßen beginnen',
