@@ -48,7 +48,7 @@ test('from an empty page to the printed pattern by keyboard alone', async ({ pag
   await page.keyboard.press('Enter');
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await expect(page.getByRole('button', { name: 'Demo bodies' })).toBeFocused();
-  await expect(page.getByText('No body yet')).toBeVisible();
+  await expect(page.getByText('5 of the first five measures are still missing')).toBeVisible();
   await expect(page.getByRole('navigation', { name: 'Stages' })).toContainText('0 measured');
 
   // Its name and first five measures.

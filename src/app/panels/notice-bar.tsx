@@ -4,11 +4,16 @@ import { Icon } from './icon.tsx';
 import { useWords } from './use-words.ts';
 import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
 
+/** Code of the core's issue for one of the first five measures. */
+const MISSING = 'measure-missing';
+
 /** What the person should know now: a message, or why no form could be made. */
 export function NoticeBar() {
   const notices = useApp((state) => state.notices);
   const failure = useApp((state) => state.failure);
   const hasForm = useApp((state) => state.form !== null);
+  // A body just begun is no mistake: only what it still needs is missing.
+  const isBegun = !hasForm && (failure?.every(({ code }) => code === MISSING) ?? false);
   const canUndo = useHistory().undo !== null;
   const actions = useActions();
   const { notices: words, core } = useWords();
@@ -17,7 +22,12 @@ export function NoticeBar() {
       {notices.map((notice) => (
         <OneNotice key={notice.text} notice={notice} />
       ))}
-      {failure && (
+      {failure && isBegun && (
+        <div className="notice plain">
+          <p>{words.firstFive(failure.length)}</p>
+        </div>
+      )}
+      {failure && !isBegun && (
         <div className="notice warning">
           <div>
             <p>{hasForm ? words.lastShown : words.noForm}</p>

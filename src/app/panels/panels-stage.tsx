@@ -14,7 +14,8 @@ import { useActions, useApp } from './workroom-context.tsx';
 export function PanelsStage() {
   const form = useApp((state) => state.form);
   const isBehind = useApp(isFormBehind);
-  const { stages, panels: words } = useWords();
+  const hasFailed = useApp((state) => state.failure !== null);
+  const { stages, picture, panels: words } = useWords();
   return (
     <div className="stage panels-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
@@ -43,7 +44,7 @@ export function PanelsStage() {
           </div>
         </>
       ) : (
-        <p className="quiet">{words.unrolling}</p>
+        <p className="quiet">{hasFailed ? picture.none : words.unrolling}</p>
       )}
     </div>
   );

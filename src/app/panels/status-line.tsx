@@ -12,8 +12,10 @@ export function StatusLine() {
   const triangles = useApp((state) => state.form?.report.body.triangles ?? 0);
   const keptAt = useApp((state) => state.keptAt);
   const services = useServices();
-  const { status: words, core } = useWords();
+  const hasNone = useApp((state) => state.form === null && state.failure !== null);
+  const { status: words, picture, core } = useWords();
   const isLong = useIsLasting(work !== null);
+  const standing = hasNone ? picture.none : isBehind || !triangles ? words.rough : words.upToDate;
   return (
     <footer className="status-line">
       <p className="status-work" role="status">
@@ -23,7 +25,7 @@ export function StatusLine() {
             <span>{work.what ? core.text(work.what) : words.working}…</span>
           </>
         ) : (
-          <span>{isBehind || !triangles ? words.rough : words.upToDate}</span>
+          <span>{standing}</span>
         )}
       </p>
       {work && isLong && (

@@ -69,6 +69,10 @@ export const frame = {
     close: 'Close this message',
     saveFile: 'Save it to a file',
     lastShown: 'From what is typed now no form can be made; the one shown is the last that could. To go on:',
+    firstFive: (missing: number) =>
+      missing === 1
+        ? 'One of the first five measures is still missing; with it there is a body.'
+        : `${missing} of the first five measures are still missing; with them there is a body.`,
     noForm: 'From what is typed now no form can be made. To go on:',
     undo: 'Undo the last step',
     stopped: 'Stopped. The body and panels may not match what you typed.',

@@ -71,6 +71,10 @@ export const frame: typeof english = {
     saveFile: 'In eine Datei speichern',
     lastShown:
       'Aus den jetzigen Angaben lässt sich keine Form machen; gezeigt wird die letzte, die möglich war. So geht es weiter:',
+    firstFive: (missing) =>
+      missing === 1
+        ? 'Eines der ersten fünf Maße fehlt noch; damit entsteht ein Körper.'
+        : `${missing} der ersten fünf Maße fehlen noch; damit entsteht ein Körper.`,
     noForm: 'Aus den jetzigen Angaben lässt sich keine Form machen. So geht es weiter:',
     undo: 'Letzten Schritt zurücknehmen',
     stopped: 'Angehalten. Körper und Schnittteile passen vielleicht nicht zu den Angaben.',
