@@ -18,7 +18,7 @@ async function goToGerman(page: Page, stage: string): Promise<void> {
 }
 
 async function waitUntilSettled(page: Page): Promise<void> {
-  await expect(page.locator('p[role="status"]')).toHaveText('Auf dem neuesten Stand', { timeout: 60_000 });
+  await expect(page.locator('p.status-work')).toHaveText('Auf dem neuesten Stand', { timeout: 60_000 });
 }
 
 const MARK = '\u0001';

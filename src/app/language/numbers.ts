@@ -22,6 +22,8 @@ export interface Numbers {
   plain(value: number, mostDecimals: number): string;
   /** A whole number, thousands set apart. */
   count(value: number): string;
+  /** A day of the calendar, `2026-03-04`; other text stays as it is. */
+  day(iso: string): string;
   /** A day and time, milliseconds since 1970. */
   time(at: number): string;
 }
@@ -32,6 +34,7 @@ export function createNumbers(locale: string): Numbers {
   const decimal = parts.find(({ type }) => type === 'decimal')?.value ?? '.';
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
   const times = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  const days = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
   // Rounding stays with the core, so that the app shows the same digits as files and command line.
   const mark = (text: string) => text.replace(/(\d)\.(?=\d)/g, `$1${decimal}`);
   const fixed = (value: number, decimals: number) => mark(value.toFixed(decimals));
@@ -58,6 +61,10 @@ export function createNumbers(locale: string): Numbers {
     },
     plain: (value, mostDecimals) => mark(`${Number(value.toFixed(mostDecimals))}`),
     count: (value) => whole.format(value),
+    day(iso) {
+      const at = /^\d{4}-\d\d-\d\d$/.test(iso) ? Date.parse(`${iso}T00:00Z`) : Number.NaN;
+      return Number.isNaN(at) ? iso : days.format(at);
+    },
     time: (at) => times.format(at),
   };
 }

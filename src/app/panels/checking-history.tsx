@@ -57,7 +57,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                       aria-current={index === shown || undefined}
                       onClick={() => onShow(index)}
                     >
-                      {entry.date}
+                      {numbers.day(entry.date)}
                     </button>
                     <span className="measure-how">
                       {entry.state === 'empty' ? words.emptyShort : words.filledShort}
@@ -73,7 +73,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                   <td>
                     <button
                       type="button"
-                      aria-label={words.removeOf(entry.date)}
+                      aria-label={words.removeOf(numbers.day(entry.date))}
                       onClick={() => onRemove(index)}
                     >
                       {words.remove}

@@ -20,6 +20,12 @@ describe('numbers by place', () => {
     expect(numbers.plain(1.25, 3)).toBe(plain);
   });
 
+  it('writes the same day of the calendar everywhere, as CLDR has its middle form', () => {
+    expect(createNumbers('de').day('2026-03-04')).toBe('04.03.2026');
+    expect(createNumbers('en').day('2026-03-04')).toBe('Mar 4, 2026');
+    for (const none of ['im März', '2026-13-45', '']) expect(createNumbers('de').day(none)).toBe(none);
+  });
+
   it('leaves fractions of inches alone', () => {
     // 36 3/8 in = 36.375 × 25.4 mm exactly.
     expect(createNumbers('de').length(923.925, 'in')).toBe('36 3/8 in');
