@@ -69,7 +69,8 @@ describe('pieces of the arms', () => {
       for (const [line, measure] of Object.entries(ids)) {
         const lines = pieces
           .filter((piece) => piece.side === side)
-          .flatMap(({ levelLines }) => levelLines.filter(({ id }) => id === line));
+          // The wrist is an edge.
+          .flatMap(({ levelLines, edges }) => [...levelLines, ...edges].filter(({ id }) => id === line));
         expect(lines.length).toBe(2);
         const sum = lines.reduce((total, { points }) => total + alongOf(points).at(-1)!, 0);
         expect(Math.abs(sum - (input.measures[measure] as number)), `${line} ${side}`).toBeLessThan(

@@ -199,6 +199,7 @@ function Materials({ inside }: InsideProps) {
   const { workshop, core } = useWords();
   const words = workshop.inside;
   const numbers = useNumbers();
+  const shown = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
     <section aria-labelledby="materials-title">
       <h3 id="materials-title">{words.toBuy}</h3>
@@ -214,7 +215,9 @@ function Materials({ inside }: InsideProps) {
                     {note && <span className="measure-how">{numbers.mark(note)}</span>}
                   </th>
                   <td className="number">
-                    {numbers.plain(material.quantity, 2)} {unit}
+                    {material.unit === 'mm'
+                      ? numbers.length(material.quantity, shown)
+                      : `${numbers.plain(material.quantity, 2)} ${unit}`}
                   </td>
                 </tr>
               );

@@ -108,9 +108,10 @@ function armInput(panel: ArmPanel, flat: Float64Array, seams: readonly ArmSeam[]
       openEdge('wrist', !startsOutside),
       seamEdge(up, true),
     ],
-    levelLines: panel.girths.map(({ id, name, vertices }) => {
-      return { id, name, points: pointsOf(flat, vertices) };
-    }),
+    // The wrist is an edge already.
+    levelLines: panel.girths
+      .filter(({ id }) => id !== 'wrist')
+      .map(({ id, name, vertices }) => ({ id, name, points: pointsOf(flat, vertices) })),
     material: 'arms',
   };
 }

@@ -6,6 +6,8 @@ const SAMPLES = 60;
 /** Height of the shoulder support below the shoulder line, mm. */
 const SUPPORT_DEPTH = 45;
 const FOAM_INSET = 2;
+/** Rise over run at which the shoulder line becomes the neck. */
+const STEEPEST = 1;
 
 /**
  * Templates of the neck's filler block, cut from foam: its outline from above, and its profiles from front and side, all
@@ -94,7 +96,7 @@ function profileOfNeck(form: InsideForm, view: 'side' | 'front', inset: number):
   return piece(`neck-block-${view}`, `neck ${view}`, 'centre', edges, 'foam');
 }
 
-/** Upright board under the shoulder seam, from the neck base to the shoulder point; seen from the front. */
+/** Upright board under the shoulder seam, from the foot of the neck to the shoulder point; seen from the front. */
 function shoulderSupport(form: InsideForm, side: 'right' | 'left', clothThickness: number): PieceInput {
   const u = side === 'right' ? 0 : Math.PI;
   const inset = 2 * clothThickness;
@@ -102,9 +104,14 @@ function shoulderSupport(form: InsideForm, side: 'right' | 'left', clothThicknes
   const low = form.shoulderPointV;
   for (let i = 0; i <= SAMPLES; i++) chart.set([u, low + ((form.neckBaseV - low) * i) / SAMPLES], 2 * i);
   const points = form.surface.evaluate(chart);
-  const line = Array.from({ length: SAMPLES + 1 }, (_, i) => [points[3 * i], points[3 * i + 2] - inset]);
+  const whole = Array.from({ length: SAMPLES + 1 }, (_, i) => [points[3 * i], points[3 * i + 2] - inset]);
+  // Where it climbs the neck it would be a spike that bends and carries nothing: the neck block is there.
+  const climbs = whole.findIndex(([x, z], i) => {
+    return i > 0 && z - whole[i - 1][1] > STEEPEST * Math.abs(x - whole[i - 1][0]);
+  });
+  const line = climbs > 1 ? whole.slice(0, climbs) : whole;
   const outer = line[0];
-  const inner = line[SAMPLES];
+  const inner = line[line.length - 1];
   const floor = outer[1] - SUPPORT_DEPTH;
   // Counter-clockwise with the outer end on its own side.
   const upper = side === 'right' ? line : line.toReversed();

@@ -47,7 +47,8 @@ export function sleeveInput(
   const places = sewnOn.map((brace): PieceLine => {
     const x = (brace.sleeveShare ?? 0) * width;
     const [low, high] = [brace.rungs[0].z - zBottom, brace.rungs[brace.rungs.length - 1].z - zBottom];
-    const name = `${letterOfBrace(brace)} ${brace.name}`;
+    // Short, so that it fits beside a strap; right and left have letters of their own.
+    const name = `${letterOfBrace(brace)} ${brace.name.replace(/ strap (right|left)$/, '')}`;
     return { id: brace.id, name, points: Float64Array.of(x, low, x, high) };
   });
   const ticks = sewnOn.flatMap((brace): PieceLine[] => {
