@@ -105,9 +105,12 @@ const LONGEST_LINE = 13;
 
 /** Under the piece, on as many lines as it takes. */
 function PieceName({ name, x, y, scale }: PieceNameProps) {
+  const lines = breakLines(name);
+  // The longest that fit only just would touch those of the neighbours.
+  const size = lines.some(({ length }) => length === LONGEST_LINE) ? 10 : 11;
   return (
-    <text className="piece-name" y={y + 14 / scale} fontSize={11 / scale}>
-      {breakLines(name).map((line, i) => (
+    <text className="piece-name" y={y + 14 / scale} fontSize={size / scale}>
+      {lines.map((line, i) => (
         <tspan key={line} x={x} dy={i === 0 ? undefined : '1.2em'}>
           {line}
         </tspan>
