@@ -10,6 +10,7 @@ import { materials } from './materials.ts';
 import { measures } from './measures.ts';
 import { kinds, names } from './names.ts';
 import { sentences } from './sentences.ts';
+import { sentencesFilling } from './sentences-filling.ts';
 import { shapes } from './shapes.ts';
 
 /** Measures as they are named within sentences, alone or of one side. */
@@ -25,7 +26,7 @@ const sided = Object.fromEntries(
 );
 
 const translate = createTranslator(
-  [...faults, ...faultsInside, ...sentences, ...materials, ...names, ...faultsOfFiles],
+  [...faults, ...faultsInside, ...sentences, ...sentencesFilling, ...materials, ...names, ...faultsOfFiles],
   { ...kinds, measure: named, tape: sided },
 );
 
