@@ -4,8 +4,9 @@ import { type Form, makeForm } from '../../src/core/pipeline/index.ts';
 import { waysIntoShell } from '../../src/core/pipeline/ways-into-shell.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { fairRing } from '../../src/core/supports/fair-ring.ts';
-import type { InsideForm } from '../../src/core/supports/index.ts';
+import type { InsideForm, InsideShape } from '../../src/core/supports/index.ts';
 import { outlinePlate } from '../../src/core/supports/plate-outline.ts';
+import { plateInputs } from '../../src/core/supports/plate-pieces.ts';
 import { plateRings } from '../../src/core/supports/plate-rings.ts';
 
 /** Ring of n points about the z axis. */
@@ -71,8 +72,18 @@ describe('a plate in a cone', () => {
     for (const radius of radii(ringsIn(0, 6).outer)) expect(radius).toBeCloseTo(98 + 6 / (2 * Math.PI), 1);
   });
 
-  it('is none at all where cloth would take more than there is', () => {
+  it('is none at all where cloth would take more than there is, and the layer to blame is named', () => {
     expect(plateRings(outlinePlate(coneBase(0), 'base')!, 8, 101)).toBeNull();
+    const form = { ...coneBase(0), arms: [] };
+    const pole = { y: 0, radius: 12, zBottom: 8, zTop: 600 };
+    const [cover] = plateInputs(form, { pole } as InsideShape, { coverThickness: 120 }).issues;
+    // 100 mm less three layers of 0.6 mm and half of one: 97.9.
+    expect(cover).toMatchObject({ code: 'plate-vanishes', path: 'coverThickness', limit: 97 });
+    expect(cover.measured).toBeCloseTo(120, 9);
+    const [cloth] = plateInputs(form, { pole } as InsideShape, { clothThickness: 34 }).issues;
+    // A third of 100 mm.
+    expect(cloth).toMatchObject({ code: 'plate-vanishes', path: 'clothThickness', measured: 34 });
+    expect(cloth.limit).toBeCloseTo(100 / 3, 1);
   });
 });
 

@@ -1,5 +1,5 @@
 import type { NamedSection } from '../simulate/index.ts';
-import type { DesignedBrace } from '../supports/index.ts';
+import { type DesignedBrace, depthOfShell } from '../supports/index.ts';
 import type { Form } from './types.ts';
 
 /** Held places nearer than this are one, mm. */
@@ -45,7 +45,9 @@ export function sectionOfLevel(form: Form, levelId: string): NamedSection | null
       ties: ends.map(({ from, to }, k) => ({
         from: indexOf(from),
         to: 'x' in to ? indexOf(to) : to,
-        length: rungs[k].rung.length,
+        // The loop is the body's, so the ties are told as long as the body's own.
+        length:
+          rungs[k].rung.length + (rungs[k].brace.to === 'sleeve' ? 1 : 2) * depthOfShell(form.project.inside),
       })),
     },
     shares: rungs.map(({ brace }) => shareOf(brace)),

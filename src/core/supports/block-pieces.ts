@@ -14,14 +14,14 @@ const STEEPEST = 1;
  * inside the cloth. And the shoulder supports of board: upright bridges from the neck block to the armhole plates right
  * under the shoulder seams, so that a garment hangs on neck plate and pole and not on the filling.
  */
-export function blockInputs(form: InsideForm, clothThickness: number): PieceInput[] {
-  const inset = clothThickness + FOAM_INSET;
+export function blockInputs(form: InsideForm, clothThickness: number, shellDepth: number): PieceInput[] {
+  const inset = clothThickness + FOAM_INSET + shellDepth;
   return [
     footOfNeck(form, inset),
     profileOfNeck(form, 'side', inset),
     profileOfNeck(form, 'front', inset),
-    shoulderSupport(form, 'right', clothThickness),
-    shoulderSupport(form, 'left', clothThickness),
+    shoulderSupport(form, 'right', 2 * clothThickness + shellDepth),
+    shoulderSupport(form, 'left', 2 * clothThickness + shellDepth),
   ];
 }
 
@@ -97,9 +97,8 @@ function profileOfNeck(form: InsideForm, view: 'side' | 'front', inset: number):
 }
 
 /** Upright board under the shoulder seam, from the foot of the neck to the shoulder point; seen from the front. */
-function shoulderSupport(form: InsideForm, side: 'right' | 'left', clothThickness: number): PieceInput {
+function shoulderSupport(form: InsideForm, side: 'right' | 'left', inset: number): PieceInput {
   const u = side === 'right' ? 0 : Math.PI;
-  const inset = 2 * clothThickness;
   const chart = new Float64Array(2 * (SAMPLES + 1));
   const low = form.shoulderPointV;
   for (let i = 0; i <= SAMPLES; i++) chart.set([u, low + ((form.neckBaseV - low) * i) / SAMPLES], 2 * i);

@@ -13,14 +13,19 @@ export function anchorOf(pole: PoleFit, brace: PlacedBrace): readonly [number, n
   return [pole.reach * brace.pull[0], pole.y + pole.reach * brace.pull[1]];
 }
 
-/** The brace rung by rung, its length between designed rows interpolated smoothly. `known` rises. */
+/**
+ * The brace rung by rung, its length between designed rows interpolated smoothly. `known` rises; `shellDepth` is taken off for
+ * every end on the shell.
+ */
 export function rungsOfBrace(
   form: InsideForm,
   pole: PoleFit,
   brace: PlacedBrace,
   rows: readonly number[],
   known: readonly KnownExtra[],
+  shellDepth: number,
 ): DesignedBrace {
+  const ends = brace.to === 'sleeve' ? 1 : 2;
   const level = form.levels.find(({ id }) => id === brace.levelId);
   const plain = level ? strapRows(level) : rows;
   const own = withMarks(plain, [brace.from, brace.to], form);
@@ -31,7 +36,7 @@ export function rungsOfBrace(
       brace.to === 'sleeve' ? [x, y, from[2]] : pointOnLine(form, brace.to, v);
     const straight = Math.hypot(to[0] - from[0], to[1] - from[1]);
     const levelId = form.levels.find((level) => level.v === v)?.id;
-    const length = straight + interpolate(known, v);
+    const length = straight + interpolate(known, v) - ends * shellDepth;
     return { v, z: from[2], from, to, length, ...(levelId === undefined ? {} : { levelId }) };
   });
   const { id, name, kind, side, from, to, sleeveShare } = brace;

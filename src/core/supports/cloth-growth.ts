@@ -23,6 +23,14 @@ export function outsideOfCloth({ clothThickness = 0.6, coverThickness = 0 }: Ins
   return clothThickness / 2 + coverThickness;
 }
 
+/**
+ * How far inside the body the shell lies once filled, mm: by the layers over it, when the panels are cut smaller for them. What
+ * is inside is made for that, each end on the shell so much shorter (exact where it meets the cloth squarely).
+ */
+export function depthOfShell(options: InsideOptions): number {
+  return doesTakeOff(options) ? outsideOfCloth(options) : 0;
+}
+
 /** True when the panels are cut smaller for growth and layers: once either was typed in. */
 export function doesTakeOff(options: InsideOptions): boolean {
   return measuredGrowthOf(options) !== undefined || (options.coverThickness ?? 0) > 0;

@@ -2,6 +2,7 @@ import type { Issue } from '../base/index.ts';
 import { type LevelCase, makeLevelCase } from './balance-level.ts';
 import { anchorOf, rungsOfBrace } from './brace-rungs.ts';
 import { checkBraces, checkGrowth, judgeLevels } from './check-inside.ts';
+import { depthOfShell } from './cloth-growth.ts';
 import { describeLevel } from './describe-level.ts';
 import { type Brace, designLevel, type LevelDesign } from './design-level.ts';
 import { fitPole } from './fit-pole.ts';
@@ -49,12 +50,14 @@ export function designInside(
   const wanted = options.wantedDeviation ?? 3;
   const boardThickness = options.boardThickness ?? 8;
   const hasStraps = options.straps ?? true;
+  const shellDepth = depthOfShell(options);
   const usual = usualPlan(hasStraps);
   const { pole, issues } = fitPole(
     form,
     options.tubeDiameter ?? 25,
     boardThickness,
     rungRows(form, boardThickness, usual),
+    shellDepth,
   );
   const memory: RowMemory = new Map();
   const attempt = (places: WebPlaces, plan: BracePlan, only?: readonly string[]): Attempt => {
@@ -63,7 +66,17 @@ export function designInside(
     const heights = designRows(form, rows).filter((v) => {
       return only === undefined || form.levels.some((level) => level.v === v && only.includes(level.id));
     });
-    const shape = shapeOf(form, pole, rows, heights, placed.braces, places, placed.panelLines, memory);
+    const shape = shapeOf(
+      form,
+      pole,
+      rows,
+      heights,
+      placed.braces,
+      places,
+      placed.panelLines,
+      memory,
+      shellDepth,
+    );
     return { shape, issues: placed.issues };
   };
   const isGoodOnSeams = (): boolean =>
@@ -135,6 +148,7 @@ function shapeOf(
   webPlaces: WebPlaces,
   panelLines: InsideShape['panelLines'],
   memory: RowMemory,
+  shellDepth: number,
 ): InsideShape {
   const designed = heights.map((v) => {
     const level = form.levels.find((candidate) => candidate.v === v);
@@ -158,7 +172,7 @@ function shapeOf(
     pole,
     webPlaces,
     levels,
-    braces: placed.map((brace, j) => rungsOfBrace(form, pole, brace, rows, knownOf(j))),
+    braces: placed.map((brace, j) => rungsOfBrace(form, pole, brace, rows, knownOf(j), shellDepth)),
     panelLines,
     rings: designed.map(({ design, level }) => liftRing(design.ring, level.target.heights)),
   };

@@ -31,30 +31,32 @@ export function reachOfPulledSleeve(girth: number, radius: number): number {
 
 /**
  * Where a straight upright pole stands, x = 0: as near below the middle of the neck as the rows and both plates allow.
- * `rows`: chart heights at which the shell must leave room. Issues: `tube-too-thick` with the room there is.
+ * `rows`: chart heights at which the shell must leave room; the shell lies
+ * `shellDepth` mm inside the body. Issues: `tube-too-thick` with the room there is.
  */
 export function fitPole(
   form: InsideForm,
   tubeDiameter: number,
   boardThickness: number,
   rows: readonly number[],
+  shellDepth: number,
 ): { pole: PoleFit; issues: Issue[] } {
   const radius = tubeDiameter / 2;
-  const neck = extentOf(form, 'neck');
-  const base = extentOf(form, 'base');
+  const neck = extentOf(form, 'neck', shellDepth);
+  const base = extentOf(form, 'base', shellDepth);
   let back = base.back + radius + PLATE_ROOM;
   let front = base.front - radius - PLATE_ROOM;
   for (const v of rows) {
     const row = form.surface.evaluate(Float64Array.of(-Math.PI / 2, v, Math.PI / 2, v));
-    back = Math.max(back, row[1] + radius + SHELL_ROOM);
-    front = Math.min(front, row[4] - radius - SHELL_ROOM);
+    back = Math.max(back, row[1] + shellDepth + radius + SHELL_ROOM);
+    front = Math.min(front, row[4] - shellDepth - radius - SHELL_ROOM);
   }
   const issues: Issue[] = [];
   const refuse = (room: number, where: string): void => {
     issues.push({
       code: 'tube-too-thick',
       path: 'tubeDiameter',
-      message: `A tube of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take a tube no thicker than that, measured with calipers.`,
+      message: `A tube of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take a tube no thicker than that, measured with calipers${shellDepth > 1 ? `, or thinner layers over the shell, ${shellDepth.toFixed(0)} mm now (coverThickness)` : ''}.`,
       severity: 'error',
       measured: tubeDiameter,
       limit: Math.max(0, room),
@@ -83,8 +85,8 @@ export function fitPole(
   };
 }
 
-/** Front and back of an opening at x = 0 with their heights, and its width. */
-function extentOf(form: InsideForm, id: 'neck' | 'base') {
+/** Front and back of an opening at x = 0 with their heights, and its width, all `shellDepth` mm further in. */
+function extentOf(form: InsideForm, id: 'neck' | 'base', shellDepth: number) {
   const points = form.openings.find((opening) => opening.id === id)?.points ?? new Float64Array(0);
   const extent = { front: -1e9, back: 1e9, zFront: 0, zBack: 0, width: 0 };
   let [minX, maxX] = [1e9, -1e9];
@@ -94,5 +96,10 @@ function extentOf(form: InsideForm, id: 'neck' | 'base') {
     if (points[i + 1] > extent.front) [extent.front, extent.zFront] = [points[i + 1], points[i + 2]];
     if (points[i + 1] < extent.back) [extent.back, extent.zBack] = [points[i + 1], points[i + 2]];
   }
-  return { ...extent, width: maxX - minX };
+  return {
+    ...extent,
+    front: extent.front - shellDepth,
+    back: extent.back + shellDepth,
+    width: maxX - minX - 2 * shellDepth,
+  };
 }

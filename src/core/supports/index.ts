@@ -1,6 +1,13 @@
 export { allowanceOfCover } from './board-pieces.ts';
 export { CAUTIONS, type Caution, cautionsFor } from './cautions.ts';
-export { cutGirth, doesTakeOff, growthOfGirth, outsideOfCloth, takenOffBy } from './cloth-growth.ts';
+export {
+  cutGirth,
+  depthOfShell,
+  doesTakeOff,
+  growthOfGirth,
+  outsideOfCloth,
+  takenOffBy,
+} from './cloth-growth.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
 export { insideInputs } from './inside-pieces.ts';

@@ -2,6 +2,7 @@ import type { Issue } from '../base/index.ts';
 import type { PieceInput } from '../pattern/index.ts';
 import { blockInputs } from './block-pieces.ts';
 import { braceInput } from './brace-piece.ts';
+import { depthOfShell } from './cloth-growth.ts';
 import { type PlateRim, plateInputs } from './plate-pieces.ts';
 import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
 import { testTubeInputs } from './test-tube.ts';
@@ -34,7 +35,7 @@ export function insideInputs(
       sleeveInput(form, shape, letterOfBrace, closing),
       ...tabInputs(),
       ...plates.inputs,
-      ...blockInputs(form, options.clothThickness ?? 0.6),
+      ...blockInputs(form, options.clothThickness ?? 0.6, depthOfShell(options)),
       ...testTubeInputs(
         [form.letterOf(first + 1 + places.length), form.letterOf(first + 2 + places.length)],
         options.clothThickness,

@@ -1,5 +1,6 @@
 import { measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
+import { depthOfShell } from './cloth-growth.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** One line of the list to buy by. */
@@ -106,7 +107,9 @@ export function listMaterials(
   const seams = [...shell, ...of('webs'), ...of('arms')].flatMap(({ sewLines }) => sewLines);
   // Every seam is on two pieces, so half the sew lines' length is sewn.
   const sewn = seams.reduce((sum, { points }) => sum + measurePolyline(points), 0) / 2 / 1000;
-  const fill = massOfFill(form.volumeL - volumeOfParts(shape, inner, boardThickness));
+  // The layers over the shell take as much of the body's volume as its area times their thickness.
+  const layers = (form.area * depthOfShell(options)) / 1e6;
+  const fill = massOfFill(form.volumeL - layers - volumeOfParts(shape, inner, boardThickness));
   const armLitres = form.arms.reduce((sum, { volumeL }) => sum + volumeL, 0);
   const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
   const tubeAll = (options.waistHeight ?? 1040) + shape.pole.zTop + boardThickness;

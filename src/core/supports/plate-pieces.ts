@@ -4,6 +4,7 @@ import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
 import { armPlates, wristPlates } from './arm-plates.ts';
 import { boardCover, boardLayers, quarterOf } from './board-pieces.ts';
+import { depthOfShell } from './cloth-growth.ts';
 import { joinSides } from './join-sides.ts';
 import { makeOval } from './make-oval.ts';
 import { largestInset, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
@@ -59,7 +60,7 @@ export interface PlateRim {
 export function plateInputs(form: InsideForm, shape: InsideShape, options: InsideOptions): PlateSet {
   const clothThickness = options.clothThickness ?? 0.6;
   const boardThickness = options.boardThickness ?? 8;
-  const inset = CLOTH_LAYERS * clothThickness;
+  const inset = CLOTH_LAYERS * clothThickness + depthOfShell(options);
   const issues: Issue[] = [];
   const rims: PlateRim[] = [];
   const inputs = (Object.keys(NAMES) as OpeningId[]).flatMap((id) => {
@@ -67,7 +68,7 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
     if (!outline) return [];
     const rings = plateRings(outline, boardThickness, inset);
     if (!rings) {
-      issues.push(vanishedPlate(NAMES[id], outline.edge, clothThickness));
+      issues.push(vanishedPlate(NAMES[id], outline.edge, clothThickness, depthOfShell(options)));
       return [];
     }
     rims.push(...rimsOf(id, outline, rings));
@@ -85,8 +86,9 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
     if (side && arm) {
       // The arm's own edge comes out a little other than the torso's; holes keep from the smaller plate's edge.
       const excess = arm.armholeLength - measurePolyline(outline.edge, true);
-      const armRing = ringInSewnEdge(outline.edge, excess, inset) ?? ring;
-      const joint = makeArmJoint(excess < outline.excess ? armRing : ring, side, options);
+      const armRing = ringInSewnEdge(outline.edge, excess, CLOTH_LAYERS * clothThickness) ?? ring;
+      const isArmSmaller = measurePolyline(armRing, true) < measurePolyline(ring, true);
+      const joint = makeArmJoint(isArmSmaller ? armRing : ring, side, options);
       issues.push(...joint.issues);
       const note = ` – ${poleOfMagnets(side, 'torso')} out`;
       const own = armPlates(side, armRing, joint.holes);
@@ -97,13 +99,24 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
     for (const hole of tight) issues.push(tightHole(NAMES[id], hole.name));
     return [...boardLayers(board, holes), boardCover(board)];
   });
-  const wrists = wristPlates(form.arms, inset);
-  for (const { name, edge } of wrists.vanished) issues.push(vanishedPlate(name, edge, clothThickness));
+  // Arms are cut to the body: nothing is taken off them.
+  const wrists = wristPlates(form.arms, CLOTH_LAYERS * clothThickness);
+  for (const { name, edge } of wrists.vanished) issues.push(vanishedPlate(name, edge, clothThickness, 0));
   return { inputs: [...inputs, ...lidInputs(inputs), ...wrists.inputs], issues: joinSides(issues), rims };
 }
 
-function vanishedPlate(name: string, edge: Float64Array, clothThickness: number): Issue {
-  const most = largestInset(edge) / CLOTH_LAYERS;
+function vanishedPlate(name: string, edge: Float64Array, clothThickness: number, shellDepth: number): Issue {
+  const room = largestInset(edge);
+  const isCover = shellDepth > CLOTH_LAYERS * clothThickness;
+  const cloth = CLOTH_LAYERS * clothThickness;
+  if (isCover) {
+    // Half the shell's own thickness is in the depth.
+    const limit = Math.max(0, Math.floor(room - cloth - clothThickness / 2));
+    const measured = shellDepth - clothThickness / 2;
+    const message = `Nothing would be left of the ${name}: the layers over the shell, ${measured.toFixed(1)} mm, go off all round, and ${limit} mm is the most there. Give the thickness of wadding and cover as they lie when worn.`;
+    return { code: 'plate-vanishes', path: 'coverThickness', message, severity: 'error', measured, limit };
+  }
+  const most = Math.max(0, room - shellDepth) / CLOTH_LAYERS;
   const words = (mm: number): string => `${mm.toFixed(1)} mm`;
   const message = `Nothing would be left of the ${name}: ${CLOTH_LAYERS} layers of cloth of ${words(clothThickness)} are taken off all round, and ${words(Math.floor(10 * most) / 10)} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell is coverThickness.`;
   const path = 'clothThickness';
