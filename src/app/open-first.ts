@@ -29,10 +29,16 @@ export async function openFirst(opening: FirstOpening): Promise<void> {
   const kept = readKeptProject(shelf);
   const { parseProject, serializeProject } = await import('../core/project/index.ts');
   const read = kept === null ? null : parseProject(kept);
+  // Somebody quicker than the loading may have opened a file of their own: that stays.
+  const hasOpened = () => store.getState().project !== null;
   if (read?.ok) {
     const id = readKeptBodyId(shelf);
-    actions.openProject(read.value, store.getState().words.steps.takeUp, id ? { id } : {});
-  } else await services.openDemo(services.demos[0]);
+    if (!hasOpened()) actions.openProject(read.value, store.getState().words.steps.takeUp, id ? { id } : {});
+  } else {
+    const [demo] = services.demos;
+    await demo.load();
+    if (!hasOpened()) await services.openDemo(demo);
+  }
   const { messages, core } = store.getState().words;
   const warn = warnerOf(actions);
   if (kept !== null && read && !read.ok) {

@@ -132,3 +132,25 @@ test('another demo body, dropped file and gallery', async ({ page }) => {
   await waitForFullForm(page);
   expect(complaints).toEqual([]);
 });
+
+test('a file opened before the first body has come stays open', async ({ page }) => {
+  let letThrough = () => {};
+  const held = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route('**/assets/average*', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto('/');
+  const name = page.getByRole('textbox', { name: 'Name of this project' });
+  await page
+    .locator('input[type=file][accept*=json]')
+    .first()
+    .setInputFiles('shared/demos/petite.loftseam.json');
+  await expect(name).toHaveValue('Pim Vardy, petite and flat-chested');
+  letThrough();
+  await waitForFullForm(page);
+  await page.waitForTimeout(500);
+  await expect(name).toHaveValue('Pim Vardy, petite and flat-chested');
+});
