@@ -1,10 +1,11 @@
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../language/index.ts';
 import type { Theme } from '../store/index.ts';
 import { DemoGallery } from './demo-gallery.tsx';
 import { EarlierStates } from './earlier-states.tsx';
 import { Icon } from './icon.tsx';
 import { openFile } from './open-file.ts';
+import { useOpening } from './use-opening.ts';
 import { useWords } from './use-words.ts';
 import { useActions, useApp, useHistory, useServices } from './workroom-context.tsx';
 
@@ -49,8 +50,8 @@ function ProjectName() {
 }
 
 function FileTools() {
-  const [isGalleryOpen, setIsGalleryOpen] = useState(false);
-  const [isEarlierOpen, setIsEarlierOpen] = useState(false);
+  const gallery = useOpening();
+  const earlier = useOpening();
   const input = useRef<HTMLInputElement>(null);
   const services = useServices();
   const actions = useActions();
@@ -58,7 +59,7 @@ function FileTools() {
   const words = allWords.top;
   return (
     <div className="tool-group">
-      <button type="button" onClick={() => setIsGalleryOpen(true)}>
+      <button type="button" onClick={gallery.open}>
         <Icon name="bodies" /> <span>{words.demoBodies}</span>
       </button>
       <button type="button" onClick={() => input.current?.click()}>
@@ -79,16 +80,11 @@ function FileTools() {
       <button type="button" onClick={() => void services.saveProject()}>
         <Icon name="save" /> <span>{words.save}</span>
       </button>
-      <button
-        type="button"
-        aria-label={words.earlier}
-        title={words.earlier}
-        onClick={() => setIsEarlierOpen(true)}
-      >
+      <button type="button" aria-label={words.earlier} title={words.earlier} onClick={earlier.open}>
         <Icon name="earlier" />
       </button>
-      {isEarlierOpen && <EarlierStates onClose={() => setIsEarlierOpen(false)} />}
-      {isGalleryOpen && <DemoGallery onClose={() => setIsGalleryOpen(false)} />}
+      {earlier.isOpen && <EarlierStates key={earlier.number} onClose={earlier.close} />}
+      {gallery.isOpen && <DemoGallery key={gallery.number} onClose={gallery.close} />}
     </div>
   );
 }
