@@ -7,6 +7,7 @@ import {
 } from '../../src/core/drawing/index.ts';
 import { arrangePieces, draftPiece, type Piece } from '../../src/core/pattern/index.ts';
 import { distanceTo, isInside, lengthOf, sample } from './brute-force.ts';
+import { plate } from './plate.ts';
 import { LABEL, samplePanels } from './synthetic-panels.ts';
 
 const PIECES: Piece[] = samplePanels().map((input) => {
@@ -163,30 +164,6 @@ describe('what cannot be laid out', () => {
     expect(issue.message).toMatch(/^Piece "/);
   });
 });
-
-/** A plate of that size, its edges named. */
-function plate(width: number, length: number): Piece {
-  const corners = [0, 0, width, 0, width, length, 0, length, 0, 0];
-  const edges = ['back', 'right', 'front', 'left'].map((id, i) => ({
-    kind: 'opening' as const,
-    id,
-    letter: '',
-    points: Float64Array.from(corners.slice(2 * i, 2 * i + 4)),
-    marks: [],
-    bodyHalf: 'front' as const,
-  }));
-  const input = {
-    id: 'plate',
-    name: 'plate',
-    side: 'centre' as const,
-    edges,
-    levelLines: [],
-    material: 'card',
-  };
-  const drafted = draftPiece(input, LABEL, { allowance: 0 });
-  if (!drafted.ok) throw new Error(drafted.issues[0].message);
-  return drafted.value;
-}
 
 describe('a plate of 700 × 300 mm for paper 580 mm wide', () => {
   const options = { sheetWidth: 580, gap: 5 };

@@ -1,35 +1,11 @@
 import { expect, it } from 'vitest';
 import { cornersOfText } from '../../src/core/drawing/index.ts';
-import { draftPiece } from '../../src/core/pattern/index.ts';
 import { printPieces } from '../../src/core/sheet/index.ts';
-import { LABEL } from '../pattern/synthetic-panels.ts';
+import { plate } from '../pattern/plate.ts';
 
-/** A plate 300 mm wide and 230 mm deep, its edges named in the middle: on A4 a joint runs through its label and two names. */
-function plate() {
-  const corners = [0, 0, 300, 0, 300, 230, 0, 230, 0, 0];
-  const edges = ['back', 'right', 'front', 'left'].map((id, i) => ({
-    kind: 'opening' as const,
-    id,
-    letter: '',
-    points: Float64Array.from(corners.slice(2 * i, 2 * i + 4)),
-    marks: [],
-    bodyHalf: 'front' as const,
-  }));
-  const input = {
-    id: 'plate',
-    name: 'plate',
-    side: 'centre' as const,
-    edges,
-    levelLines: [],
-    material: 'card',
-  };
-  const drafted = draftPiece(input, LABEL, { allowance: 0 });
-  if (!drafted.ok) throw new Error(drafted.issues[0].message);
-  return drafted.value;
-}
-
+// 300 mm by 230 mm: on A4 a joint runs through the label of such a plate and two of its names.
 it('puts no words of a large piece over a joint, and none on a page whose strip alone they reach', () => {
-  const job = printPieces([plate()], { project: 'Lantern Yard Players', body: 'bust', date: '' });
+  const job = printPieces([plate(300, 230)], { project: 'Lantern Yard Players', body: 'bust', date: '' });
   if (!job.ok) throw new Error(job.issues[0].message);
   const { tiles, pages, grid, joints } = job.value.tiled;
   expect(joints.length).toBeGreaterThan(0);
