@@ -1,8 +1,10 @@
 import { useEffect, useMemo } from 'react';
-import { BufferAttribute, BufferGeometry, DoubleSide } from 'three';
+import { BufferAttribute, BufferGeometry } from 'three';
 import { type Arm, meshOfArm } from '../../core/body/index.ts';
+import { measureVertexNormals } from '../../core/mesh/index.ts';
+import { ArmMaterial } from './materials.tsx';
 
-/** The detachable arms in a paler cloth than the trunk, so that they read as parts of their own. */
+/** The detachable arms. */
 export function ArmSurfaces({ arms }: { readonly arms: readonly Arm[] }) {
   const geometries = useMemo(() => arms.map(geometryOfArm), [arms]);
   useEffect(
@@ -11,29 +13,19 @@ export function ArmSurfaces({ arms }: { readonly arms: readonly Arm[] }) {
     },
     [geometries],
   );
-  return geometries.map((geometry) => (
-    <mesh key={geometry.uuid} geometry={geometry} raycast={() => null}>
-      {/* Seen from inside too, where the wrist is open. */}
-      <meshPhysicalMaterial
-        color="#efe5d3"
-        roughness={0.92}
-        sheen={0.35}
-        sheenRoughness={0.55}
-        sheenColor="#fff4e0"
-        side={DoubleSide}
-        polygonOffset
-        polygonOffsetFactor={1}
-        polygonOffsetUnits={1}
-      />
+  return geometries.map((geometry, index) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: one arm a side, always in the same order
+    <mesh key={index} geometry={geometry} raycast={() => null}>
+      <ArmMaterial />
     </mesh>
   ));
 }
 
 function geometryOfArm(arm: Arm): BufferGeometry {
-  const { positions, triangles } = meshOfArm(arm);
+  const mesh = meshOfArm(arm);
   const geometry = new BufferGeometry();
-  geometry.setAttribute('position', new BufferAttribute(new Float32Array(positions), 3));
-  geometry.setIndex(new BufferAttribute(new Uint32Array(triangles), 1));
-  geometry.computeVertexNormals();
+  geometry.setAttribute('position', new BufferAttribute(new Float32Array(mesh.positions), 3));
+  geometry.setAttribute('normal', new BufferAttribute(new Float32Array(measureVertexNormals(mesh)), 3));
+  geometry.setIndex(new BufferAttribute(new Uint32Array(mesh.triangles), 1));
   return geometry;
 }

@@ -1,5 +1,5 @@
 import type { ThreeEvent } from '@react-three/fiber';
-import { useEffect, useMemo, useRef } from 'react';
+import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { Vector3 } from 'three';
 import { useStore } from 'zustand';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
@@ -12,6 +12,7 @@ import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { DrawnPoints } from './drawn-points.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
+import { BoardMaterial } from './materials.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
 import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
@@ -32,28 +33,39 @@ interface BodySceneProps {
 
 /** The body in space. Draws on demand only. */
 export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps) {
-  const form = useStore(store, (state) => state.form);
+  const hasForm = useStore(store, (state) => state.form !== null);
   const pictureNonce = useStore(store, (state) => state.pictureNonce);
-  if (!form) return null;
+  if (!hasForm) return null;
   return (
-    <SceneCanvas onPointerMissed={() => actions.pointAt(null)}>
+    <SceneCanvas light={<StudioLight isDark={isDark} />} onPointerMissed={() => actions.pointAt(null)}>
       <PictureTaker nonce={pictureNonce} onPicture={onPicture} />
-      <StudioLight isDark={isDark} />
-      <FormInSpace form={form} store={store} actions={actions} />
+      <LatestForm store={store} actions={actions} />
     </SceneCanvas>
   );
 }
 
-interface FormInSpaceProps {
-  readonly form: Form;
+interface SharedProps {
   readonly store: AppStore;
   readonly actions: Actions;
+}
+
+/** Drawn a little after the page around it, and in small steps, so that neither keeps typing waiting. */
+function LatestForm({ store, actions }: SharedProps) {
+  const form = useDeferredValue(
+    useStore(store, (state) => state.form),
+    null,
+  );
+  return form && <FormInSpace form={form} store={store} actions={actions} />;
+}
+
+interface FormInSpaceProps extends SharedProps {
+  readonly form: Form;
 }
 
 function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const seamWork = useStore(store, (state) => state.seamWork);
   const project = useStore(store, (state) => state.project);
-  const formOf = useStore(store, (state) => state.formOf);
+  const formOf = useDeferredValue(useStore(store, (state) => state.formOf));
   const stage = useStore(store, (state) => state.stage);
   const layers = useStore(store, (state) => state.layers);
   const highlight = useStore(store, (state) => state.highlight);
@@ -139,7 +151,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
       {plates && stage !== 'inside' && (
         <mesh geometry={plates} raycast={() => null}>
-          <meshStandardMaterial color="#cdbfa8" roughness={1} />
+          <BoardMaterial />
         </mesh>
       )}
       {showsArms && <ArmSurfaces arms={form.body.arms} />}

@@ -3,38 +3,39 @@ import { BufferAttribute, BufferGeometry, LineBasicMaterial, LineSegments } from
 import { type Body, surfaceOfBody } from '../../core/body/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import { sectionOfMesh } from '../store/index.ts';
+import { GhostMaterial } from './materials.tsx';
 
 const MADDER = '#b5332a';
 const INDIGO = '#2f5482';
 const MOSS = '#3d6b3a';
-/** Depth steps by which a veil lies behind the cloth, about a millimetre, so that it does not flicker where both are alike. */
-const AWAY_FROM_VIEWER = 150;
 const ROUND = 96;
 const ROWS = 120;
 
 /** The level cut looked at, seen through the body. */
 export function SectionLine({ mesh, z }: { readonly mesh: Mesh; readonly z: number }) {
-  const line = useMemo(() => {
+  const geometry = useMemo(() => {
     const stretches = sectionOfMesh(mesh, z)?.stretches ?? new Float64Array(0);
     const points = new Float32Array((stretches.length / 2) * 3);
     for (let i = 0; i < stretches.length / 2; i++) {
       points.set([stretches[2 * i]!, stretches[2 * i + 1]!, z], 3 * i);
     }
-    const geometry = new BufferGeometry();
-    geometry.setAttribute('position', new BufferAttribute(points, 3));
-    const made = new LineSegments(geometry, new LineBasicMaterial({ color: MADDER, depthTest: false }));
+    return new BufferGeometry().setAttribute('position', new BufferAttribute(points, 3));
+  }, [mesh, z]);
+  return <SectionStroke geometry={geometry} />;
+}
+
+/** Disposes of the geometry. */
+export function SectionStroke({ geometry }: { readonly geometry: BufferGeometry }) {
+  const line = useMemo(() => {
+    const made = new LineSegments(undefined, new LineBasicMaterial({ color: MADDER, depthTest: false }));
     made.renderOrder = 4;
+    made.frustumCulled = false;
     made.raycast = () => {};
     return made;
-  }, [mesh, z]);
-  useEffect(
-    () => () => {
-      line.geometry.dispose();
-      line.material.dispose();
-    },
-    [line],
-  );
-  return <primitive object={line} />;
+  }, []);
+  useEffect(() => () => geometry.dispose(), [geometry]);
+  useEffect(() => () => line.material.dispose(), [line]);
+  return <primitive object={line} geometry={geometry} />;
 }
 
 interface GhostBodyProps {
@@ -49,16 +50,7 @@ export function GhostBody({ body, isMirrored = false }: GhostBodyProps) {
   useEffect(() => () => geometry.dispose(), [geometry]);
   return (
     <mesh geometry={geometry} raycast={() => null} renderOrder={1}>
-      <meshStandardMaterial
-        color={isMirrored ? MOSS : INDIGO}
-        transparent
-        polygonOffset
-        polygonOffsetFactor={1}
-        polygonOffsetUnits={AWAY_FROM_VIEWER}
-        opacity={0.38}
-        depthWrite={false}
-        roughness={1}
-      />
+      <GhostMaterial colour={isMirrored ? MOSS : INDIGO} />
     </mesh>
   );
 }

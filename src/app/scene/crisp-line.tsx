@@ -22,30 +22,35 @@ interface CrispLineProps {
 /** A line of constant width on screen. */
 export function CrispLine({ points, colour, width, opacity = 1, dash, isOnTop = false }: CrispLineProps) {
   const line = useMemo(() => {
-    const geometry = new LineGeometry();
-    geometry.setPositions(Array.from(points));
-    const made = new Line2(
-      geometry,
-      new LineMaterial({ transparent: true, polygonOffset: true, polygonOffsetUnits: TOWARDS_VIEWER }),
-    );
-    made.computeLineDistances();
+    const material = new LineMaterial({
+      transparent: true,
+      polygonOffset: true,
+      polygonOffsetUnits: TOWARDS_VIEWER,
+    });
+    const made = new Line2(new LineGeometry(), material);
     made.raycast = () => {};
     return made;
-  }, [points]);
-  useEffect(
-    () => () => {
-      line.geometry.dispose();
-      line.material.dispose();
-    },
-    [line],
+  }, []);
+  const geometry = useMemo(() => {
+    const made = new LineGeometry();
+    made.setPositions(new Float32Array(points));
+    new Line2(made, line.material).computeLineDistances();
+    return made;
+  }, [points, line]);
+  useEffect(() => () => geometry.dispose(), [geometry]);
+  useEffect(() => () => line.material.dispose(), [line]);
+  return (
+    <primitive
+      object={line}
+      geometry={geometry}
+      renderOrder={isOnTop ? 3 : 2}
+      material-color={colour}
+      material-linewidth={width}
+      material-opacity={opacity}
+      material-dashed={dash !== undefined}
+      material-dashSize={dash ?? 1}
+      material-gapSize={(dash ?? 1) * 0.7}
+      material-depthTest={!isOnTop}
+    />
   );
-  line.material.color.set(colour);
-  line.material.linewidth = width;
-  line.material.opacity = opacity;
-  line.material.dashed = dash !== undefined;
-  line.material.dashSize = dash ?? 1;
-  line.material.gapSize = (dash ?? 1) * 0.7;
-  line.material.depthTest = !isOnTop;
-  line.renderOrder = isOnTop ? 3 : 2;
-  return <primitive object={line} />;
 }

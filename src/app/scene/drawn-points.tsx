@@ -12,6 +12,7 @@ import {
   traceDrawnLine,
 } from '../store/index.ts';
 import { CrispLine } from './crisp-line.tsx';
+import { FlatMaterial, RimMaterial } from './materials.tsx';
 
 interface DrawnPointsProps {
   readonly form: Form;
@@ -51,7 +52,11 @@ export function DrawnPoints({ form, kind, store, actions }: DrawnPointsProps) {
     };
   }, [element, isHeld, isDown]);
   const { body, project } = form;
-  const surface = useMemo(() => surfaceDrawnOn({ body, project }), [body, project]);
+  const isEmpty = kept.length === 0;
+  const surface = useMemo(
+    () => (isEmpty ? null : surfaceDrawnOn({ body, project })),
+    [isEmpty, body, project],
+  );
   const points = useMemo(
     () => (held ? kept.map((point, i) => (i === held.index ? held.point : point)) : kept),
     [kept, held],
@@ -62,12 +67,12 @@ export function DrawnPoints({ form, kind, store, actions }: DrawnPointsProps) {
     [form, points, kind, words],
   );
   const lines = useMemo(
-    () => placeLines(surface, seam ?? straightThrough(points, kind), kind),
+    () => (surface ? placeLines(surface, seam ?? straightThrough(points, kind), kind) : []),
     [surface, seam, points, kind],
   );
   // What is not yet a seam is dashed.
   const dash = kind === 'line' && !seam ? { dash: 6 } : {};
-  if (points.length === 0) return null;
+  if (!surface) return null;
   const places = surface.evaluate(Float64Array.from(points.flatMap(({ u, v }) => [u, v])));
   return (
     <group>
@@ -120,11 +125,11 @@ function DrawnBead({ at: [x, y, z], isChosen, onGrab, onOver }: DrawnBeadProps) 
       </mesh>
       <mesh raycast={() => null}>
         <sphereGeometry args={[radius, 20, 14]} />
-        <meshBasicMaterial color={isChosen ? MADDER : CHALK} />
+        <FlatMaterial colour={isChosen ? MADDER : CHALK} />
       </mesh>
       <mesh raycast={() => null} scale={1.25}>
         <sphereGeometry args={[radius, 20, 14]} />
-        <meshBasicMaterial color={INK} side={1} />
+        <RimMaterial colour={INK} />
       </mesh>
     </group>
   );

@@ -1,13 +1,13 @@
 import { useEffect, useMemo } from 'react';
-import { BufferAttribute, BufferGeometry, DoubleSide } from 'three';
+import { BufferAttribute, BufferGeometry } from 'three';
 import type { FormInside } from '../../core/pipeline/index.ts';
 import { CrispLine } from './crisp-line.tsx';
+import { BraceMaterial, SteelMaterial } from './materials.tsx';
 
 type Brace = FormInside['shape']['braces'][number];
 
 const COLOURS: Readonly<Record<Brace['kind'], string>> = { web: '#a8322a', tie: '#2f5482', strap: '#8a6a12' };
 const RING = '#5b544a';
-const STEEL = '#9aa1a6';
 
 /** Webs, ties and straps as cloth, the pole, and the outlines the filled form is foretold to have. */
 export function InsideParts({ inside }: { readonly inside: FormInside }) {
@@ -27,7 +27,7 @@ export function InsideParts({ inside }: { readonly inside: FormInside }) {
     <group>
       {strips.map(({ brace, geometry }) => (
         <mesh key={brace.id} geometry={geometry} raycast={() => null}>
-          <meshStandardMaterial color={COLOURS[brace.kind]} roughness={0.9} side={DoubleSide} />
+          <BraceMaterial colour={COLOURS[brace.kind]} />
         </mesh>
       ))}
       {closed.map((points, index) => (
@@ -40,7 +40,7 @@ export function InsideParts({ inside }: { readonly inside: FormInside }) {
         raycast={() => null}
       >
         <cylinderGeometry args={[pole.radius, pole.radius, pole.zTop - pole.zBottom, 32]} />
-        <meshStandardMaterial color={STEEL} metalness={0.4} roughness={0.45} />
+        <SteelMaterial />
       </mesh>
     </group>
   );

@@ -3,12 +3,11 @@ import { useLayoutEffect } from 'react';
 import { type BufferAttribute, Color } from 'three';
 import type { Form } from '../../core/pipeline/index.ts';
 import type { Highlight } from '../store/index.ts';
+import { ClothMaterial } from './materials.tsx';
 import { nearestThing, type Pointable } from './nearest-thing.ts';
 import type { PanelBuffers } from './shell-buffers.ts';
 
 const CALICO = new Color('#e9dcc6');
-const LIT = new Color('#a8322a');
-const UNLIT = new Color('#000000');
 /** More pointer travel than this between press and release is a turn of the body, not a click; pixels. */
 const CLICK_TRAVEL = 5;
 
@@ -74,23 +73,7 @@ export function PanelSurfaces({
           onPointerDown={hide}
           onClick={(event) => pick(event, id)}
         >
-          <meshPhysicalMaterial
-            vertexColors
-            key={isVeil ? 'veil' : 'cloth'}
-            transparent={isVeil}
-            opacity={isVeil ? 0.22 : 1}
-            depthWrite={!isVeil}
-            roughness={0.92}
-            metalness={0}
-            sheen={showsStrain ? 0 : 0.35}
-            sheenRoughness={0.55}
-            sheenColor="#fff4e0"
-            emissive={isLit(highlight, id) ? LIT : UNLIT}
-            emissiveIntensity={0.16}
-            polygonOffset
-            polygonOffsetFactor={1}
-            polygonOffsetUnits={1}
-          />
+          <ClothMaterial isVeil={isVeil} showsStrain={showsStrain} isLit={isLit(highlight, id)} />
         </mesh>
       ))}
     </group>

@@ -1,3 +1,5 @@
+import { PinMaterial } from './materials.tsx';
+
 interface PinsProps {
   readonly places: readonly (readonly [number, number, number])[];
   readonly colour: string;
@@ -10,7 +12,7 @@ export function Pins({ places, colour, radius }: PinsProps) {
   return places.map(([x, y, z]) => (
     <mesh key={`${x} ${y} ${z}`} position={[x, y, z]} raycast={() => null} renderOrder={5}>
       <sphereGeometry args={[radius, 20, 14]} />
-      <meshBasicMaterial color={colour} depthTest={false} transparent />
+      <PinMaterial colour={colour} />
     </mesh>
   ));
 }

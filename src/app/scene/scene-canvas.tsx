@@ -2,6 +2,7 @@ import { createRoot, events, extend, type ReconcilerRoot } from '@react-three/fi
 import {
   Component,
   type ReactNode,
+  useCallback,
   useInsertionEffect,
   useLayoutEffect,
   useRef,
@@ -22,6 +23,7 @@ import {
   Sprite,
   SpriteMaterial,
 } from 'three';
+import { CompileAhead } from './compile-ahead.tsx';
 
 // Only what is named in the scene: the whole of three.js would be twice as much to load.
 extend({
@@ -40,18 +42,22 @@ extend({
 });
 
 interface SceneCanvasProps {
+  /** The lights there are for good: what is compiled ahead depends on how many. */
+  readonly light: ReactNode;
   readonly children: ReactNode;
   readonly onPointerMissed: () => void;
 }
 
 /** A canvas as large as its place, in which the children are drawn in space, on demand only. Throws what they throw. */
-export function SceneCanvas({ children, onPointerMissed }: SceneCanvasProps) {
+export function SceneCanvas({ light, children, onPointerMissed }: SceneCanvasProps) {
   const holder = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const root = useRef<ReconcilerRoot<HTMLCanvasElement> | null>(null);
+  const [isReady, setIsReady] = useState(false);
   const [trouble, setTrouble] = useState<unknown>(null);
   if (trouble) throw trouble;
   const [width, height] = useSizeOf(holder);
+  const onReady = useCallback(() => setIsReady(true), []);
   // Unlike layout effects, not run twice while developing: the root must live as long as the canvas.
   useInsertionEffect(
     () => () => {
@@ -66,7 +72,7 @@ export function SceneCanvas({ children, onPointerMissed }: SceneCanvasProps) {
     root.current
       .configure({
         events,
-        frameloop: 'demand',
+        frameloop: isReady ? 'demand' : 'never',
         flat: true,
         dpr: [1, 2],
         size: { width, height, top: 0, left: 0 },
@@ -76,7 +82,13 @@ export function SceneCanvas({ children, onPointerMissed }: SceneCanvasProps) {
         onCreated: (state) => state.events.connect?.(holder.current),
       })
       .catch(setTrouble);
-    root.current.render(<Catcher onTrouble={setTrouble}>{children}</Catcher>);
+    root.current.render(
+      <Catcher onTrouble={setTrouble}>
+        {light}
+        <CompileAhead onReady={onReady} />
+        {isReady && children}
+      </Catcher>,
+    );
   });
   return (
     <div ref={holder} className="scene-canvas">

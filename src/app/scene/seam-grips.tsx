@@ -1,6 +1,7 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
 import type { Actions, GripName, SeamWork } from '../store/index.ts';
+import { BeadMaterial, RimMaterial } from './materials.tsx';
 
 interface SeamGripsProps {
   readonly seamWork: SeamWork;
@@ -55,11 +56,11 @@ export function SeamGrips({ seamWork, isSymmetric, actions, isPulling, onGrab }:
         </mesh>
         <mesh raycast={() => null}>
           <sphereGeometry args={[isChosen ? RADIUS * 1.5 : RADIUS, 20, 14]} />
-          <meshStandardMaterial color={isChosen ? MADDER : PAPER} roughness={0.5} />
+          <BeadMaterial colour={isChosen ? MADDER : PAPER} />
         </mesh>
         <mesh raycast={() => null} scale={1.22}>
           <sphereGeometry args={[isChosen ? RADIUS * 1.5 : RADIUS, 20, 14]} />
-          <meshBasicMaterial color="#4a443b" side={1} />
+          <RimMaterial colour="#4a443b" />
         </mesh>
       </group>
     ));

@@ -1,6 +1,8 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
 import { CanvasTexture, type PerspectiveCamera, SRGBColorSpace } from 'three';
+import { fittingZoom } from './camera-rig.tsx';
+import { TagMaterial } from './materials.tsx';
 
 interface SeamLetterProps {
   readonly letter: string;
@@ -9,11 +11,6 @@ interface SeamLetterProps {
   readonly isLit: boolean;
 }
 
-import { fittingZoom } from './camera-rig.tsx';
-
-/** Depth steps by which a tag is drawn before the cloth it floats over, so that curves do not cut into it. */
-const TOWARDS_VIEWER = -12_000;
-
 /** A small tag with the seam's letter, always facing the viewer, hidden behind the body like the seam itself. */
 export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
   const texture = useMemo(() => tagTexture(letter, colour, isLit), [letter, colour, isLit]);
@@ -21,14 +18,7 @@ export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
   const size = useSizeOnScreen(isLit ? 1.35 : 1);
   return (
     <sprite position={[at[0], at[1], at[2]]} scale={[size, size, 1]} renderOrder={4} raycast={() => null}>
-      <spriteMaterial
-        map={texture}
-        sizeAttenuation={false}
-        transparent
-        depthWrite={false}
-        polygonOffset
-        polygonOffsetUnits={TOWARDS_VIEWER}
-      />
+      <TagMaterial map={texture} />
     </sprite>
   );
 }

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { CanvasTexture } from 'three';
+import { ShadowMaterial } from './materials.tsx';
 
 /** Soft light of a north-facing workroom: a wide sky, a key from the upper front, a cool fill, a rim from behind. */
 export function StudioLight({ isDark }: { readonly isDark: boolean }) {
@@ -39,7 +40,7 @@ export function GroundShadow({ x, y, z, radius }: GroundShadowProps) {
   return (
     <mesh position={[x, y, z]} raycast={() => null}>
       <planeGeometry args={[radius * 2, radius * 1.5]} />
-      <meshBasicMaterial map={texture} transparent depthWrite={false} />
+      <ShadowMaterial map={texture} />
     </mesh>
   );
 }

@@ -1,0 +1,119 @@
+import { useThree } from '@react-three/fiber';
+import { useEffect, useMemo } from 'react';
+import { BufferAttribute, BufferGeometry, PlaneGeometry, Texture } from 'three';
+import { SectionStroke } from './compare-lines.tsx';
+import { CrispLine } from './crisp-line.tsx';
+import {
+  ArmMaterial,
+  BeadMaterial,
+  BraceMaterial,
+  ClothMaterial,
+  FlatMaterial,
+  GhostMaterial,
+  PinMaterial,
+  RimMaterial,
+  ShadowMaterial,
+  TagMaterial,
+} from './materials.tsx';
+
+const ANY = '#000000';
+const SHORT_LINE = new Float32Array([0, 0, 0, 1, 0, 0]);
+
+/**
+ * Compiles the programs of every kind of material beside the page's thread and then says so; they are kept as long as
+ * this is. A program compiled while drawing makes the page wait for the graphics processor, and one that nothing uses
+ * is thrown away: without this, every step of a slider might compile again.
+ */
+export function CompileAhead({ onReady }: { readonly onReady: () => void }) {
+  const gl = useThree((state) => state.gl);
+  const scene = useThree((state) => state.scene);
+  const camera = useThree((state) => state.camera);
+  useEffect(() => {
+    let isWanted = true;
+    const compile = async () => {
+      if (gl.extensions.has('KHR_parallel_shader_compile')) await gl.compileAsync(scene, camera);
+      else gl.compile(scene, camera);
+      // Asking for anything makes the page wait until all that was told before is done: so this comes first.
+      await graphicsDone(gl.getContext() as WebGL2RenderingContext);
+      for (const program of [...(gl.info.programs ?? [])]) {
+        if (!isWanted) return;
+        program.getUniforms();
+        await pause();
+      }
+      onReady();
+    };
+    void compile();
+    return () => {
+      isWanted = false;
+    };
+  }, [gl, scene, camera, onReady]);
+  return <OneOfEach />;
+}
+
+/** Hidden, and of the same make as what is drawn: vertex colours, normals and a picture where that has them. */
+function OneOfEach() {
+  const coloured = useMemo(() => {
+    const geometry = new PlaneGeometry();
+    geometry.setAttribute('color', new BufferAttribute(new Float32Array(12), 3));
+    return geometry;
+  }, []);
+  const map = useMemo(() => new Texture(), []);
+  const stroke = useMemo(
+    () => new BufferGeometry().setAttribute('position', new BufferAttribute(SHORT_LINE, 3)),
+    [],
+  );
+  return (
+    <group visible={false}>
+      <mesh geometry={coloured}>
+        <ClothMaterial />
+      </mesh>
+      <mesh geometry={coloured}>
+        <ClothMaterial showsStrain />
+      </mesh>
+      <mesh geometry={coloured}>
+        <ClothMaterial isVeil />
+      </mesh>
+      <mesh geometry={coloured}>
+        <ArmMaterial />
+      </mesh>
+      <mesh geometry={coloured}>
+        <BeadMaterial colour={ANY} />
+      </mesh>
+      <mesh geometry={coloured}>
+        <BraceMaterial colour={ANY} />
+      </mesh>
+      <mesh geometry={coloured}>
+        <GhostMaterial colour={ANY} />
+      </mesh>
+      <mesh geometry={coloured}>
+        <FlatMaterial colour={ANY} />
+      </mesh>
+      <mesh geometry={coloured}>
+        <RimMaterial colour={ANY} />
+      </mesh>
+      <mesh geometry={coloured}>
+        <PinMaterial colour={ANY} />
+      </mesh>
+      <mesh geometry={coloured}>
+        <ShadowMaterial map={map} />
+      </mesh>
+      <sprite>
+        <TagMaterial map={map} />
+      </sprite>
+      <SectionStroke geometry={stroke} />
+      <CrispLine points={SHORT_LINE} colour={ANY} width={1} />
+      <CrispLine points={SHORT_LINE} colour={ANY} width={1} dash={1} />
+    </group>
+  );
+}
+
+const pause = () => new Promise((resolve) => setTimeout(resolve));
+
+/** Resolves when the graphics processor has done all it was told so far. */
+async function graphicsDone(gl: WebGL2RenderingContext): Promise<void> {
+  const fence = gl.fenceSync(gl.SYNC_GPU_COMMANDS_COMPLETE, 0);
+  if (!fence) return;
+  gl.flush();
+  while (!gl.isContextLost() && gl.getSyncParameter(fence, gl.SYNC_STATUS) === gl.UNSIGNALED) await pause();
+  gl.deleteSync(fence);
+}
