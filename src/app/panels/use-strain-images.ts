@@ -44,7 +44,9 @@ async function paintStrain(form: Form, index: number): Promise<StrainImage> {
   const canvas = document.createElement('canvas');
   canvas.width = raster.columns;
   canvas.height = raster.rows;
-  canvas.getContext('2d')?.putImageData(new ImageData(raster.pixels, raster.columns, raster.rows), 0, 0);
+  // Kept by the processor: read back from the graphics processor, the page would wait for every drawing before it.
+  const pen = canvas.getContext('2d', { willReadFrequently: true });
+  pen?.putImageData(new ImageData(raster.pixels, raster.columns, raster.rows), 0, 0);
   const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve));
   const { x, y, width, height } = raster;
   return { url: blob ? URL.createObjectURL(blob) : '', x, y, width, height };
