@@ -24,8 +24,10 @@ import {
   isSameForm,
   type KeptBody,
   keepLanguage,
+  lastStageFor,
   newBodyId,
   openCabinet,
+  reaches,
   readEarlierStates,
   readKeptLanguage,
   readKeptTheme,
@@ -70,9 +72,15 @@ async function start(): Promise<void> {
     onWork: actions.showWork,
     onForm: actions.receiveForm,
     onFailure: actions.receiveFailure,
+    upTo: () => lastStageFor(store.getState().stage),
   });
   store.subscribe((now, before) => {
-    if (!now.project || now.project === before.project) return;
+    if (!now.project) return;
+    if (now.project === before.project) {
+      const lacksSome = now.form !== null && !reaches(now.form, lastStageFor(now.stage));
+      if (lacksSome && now.stage !== before.stage) follower.request(now.project);
+      return;
+    }
     // Ticks and readings leave the form as it is.
     const isMade = now.form !== null && now.formQuality === 'full' && now.formOf === before.project;
     if (isMade && before.project && isSameForm(now.project, before.project))
@@ -131,6 +139,7 @@ function subscribeToDarkness(onChange: () => void) {
   return () => darkness.removeEventListener('change', onChange);
 }
 
+/** Tried before any work begins: the first context of a page is slow to open, those after it are not. */
 const canDrawInSpace = (() => {
   const context = document.createElement('canvas').getContext('webgl2');
   context?.getExtension('WEBGL_lose_context')?.loseContext();

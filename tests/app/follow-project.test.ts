@@ -34,6 +34,7 @@ function follow(makeQuick: (project: Project) => Result<Form>, makeFull = makeQu
       onFailure: () => {
         seen.failures += 1;
       },
+      upTo: () => 'seams',
     },
     { quick: pretendLane(30, makeQuick), full: pretendLane(200, makeFull) },
   );

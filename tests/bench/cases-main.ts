@@ -33,6 +33,23 @@ function prepareAllowanceChange(): (allowance: number) => number {
   return change;
 }
 
+/** What the picture waits for at each step of a measure pulled to and fro, once the program is warm. */
+function prepareDrag(): () => number {
+  const pipeline = createPipeline();
+  const project = averageProject();
+  const options = { targetTriangles: 2_500, isDraft: true, upTo: 'seams' } as const;
+  let step = 0;
+  const pull = () => {
+    step += 1;
+    const measures = { ...project.body.measures, waistGirth: 760 + 3 * (step % 10) };
+    const form = pipeline.makeForm({ ...project, body: { ...project.body, measures } }, options);
+    if (!form.ok) throw new Error(form.issues[0].message);
+    return form.value.report.body.area;
+  };
+  for (let i = 0; i < 15; i++) pull();
+  return pull;
+}
+
 function checksumOf(form: Form): number {
   return form.report.seams.reduce((sum, seam) => sum + seam.lengthsFlat[0] + seam.lengthsFlat[1], 0);
 }
@@ -47,6 +64,7 @@ const cases: BenchCase[] = [
       return change(10);
     },
   },
+  { name: 'main/average-rough-step', prepare: prepareDrag, run: (pull: () => number) => pull(), runs: 40 },
 ];
 
 export default cases;

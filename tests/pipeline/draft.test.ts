@@ -35,4 +35,26 @@ describe('a draft while dragging', () => {
     }
     expect(final.value.body.unknowns).toEqual(fresh.value.body.unknowns);
   });
+
+  it('that ends early is the same draft in all else, and the rest comes when asked for', () => {
+    const pipeline = createPipeline();
+    const options = { ...COARSE, isDraft: true };
+    const shape = pipeline.makeForm(projectWithBust(946), { ...options, upTo: 'seams' });
+    const bare = createPipeline().makeForm(projectWithBust(946), { ...options, upTo: 'panels' });
+    const whole = pipeline.makeForm(projectWithBust(946), options);
+    const alone = createPipeline().makeForm(projectWithBust(946), options);
+    if (!shape.ok || !bare.ok || !whole.ok || !alone.ok) throw new Error('a form could not be made');
+    expect(bare.value.pieces).toEqual([]);
+    expect(bare.value.drawings).toEqual([]);
+    const { pieces, drawings, ...rest } = alone.value;
+    expect(pieces.length).toBe(alone.value.shell.panels.length);
+    expect(drawings.length).toBeGreaterThan(0);
+    expect(bare.value).toEqual({ ...rest, pieces: [], drawings: [] });
+    expect(shape.value.shell).toEqual(rest.shell);
+    expect(shape.value.report.tapes).toEqual(rest.report.tapes);
+    expect(shape.value.flat).toEqual([]);
+    expect(shape.value.report).toMatchObject({ panels: [], seams: [], levels: [] });
+    expect(whole.value.flat.length).toBe(alone.value.flat.length);
+    expect(whole.value.pieces.map(({ id }) => id)).toEqual(pieces.map(({ id }) => id));
+  });
 });

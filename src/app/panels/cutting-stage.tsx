@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { CAUTIONS } from '../../core/supports/index.ts';
-import { isFormBehind } from '../store/index.ts';
+import { isFormBehind, reaches } from '../store/index.ts';
 import { AllowanceChoices } from './allowance-choices.tsx';
 import { CautionList } from './caution-list.tsx';
 import { Download } from './download-list.tsx';
@@ -27,7 +27,7 @@ export function CuttingStage() {
         <h2>{words.stages.names.cutting}</h2>
         <p>{words.workshop.cutting.about}</p>
       </header>
-      {form ? (
+      {form && reaches(form, 'cutting') ? (
         <>
           <PrintFiles leftOut={leftOut} />
           <MachineFiles leftOut={leftOut} />

@@ -1,4 +1,4 @@
-import { isFormBehind } from '../store/index.ts';
+import { isFormBehind, reaches } from '../store/index.ts';
 import { DownloadList } from './download-list.tsx';
 import { FlatView } from './flat-view.tsx';
 import { GrainTurn } from './grain-turn.tsx';
@@ -22,7 +22,7 @@ export function PanelsStage() {
         <h2>{stages.names.panels}</h2>
         <p>{words.about}</p>
       </header>
-      {form ? (
+      {form && reaches(form, 'cutting') ? (
         <>
           <FlatView form={form} />
           <div className="panel-columns">

@@ -66,7 +66,7 @@ function ChosenLayout() {
     <section aria-labelledby="layout-title">
       <h3 id="layout-title">{name}</h3>
       <p className="layout-about">{description}</p>
-      {panels && !isBehind && (
+      {panels && panels.length > 0 && !isBehind && (
         <dl className="numbers">
           <div>
             <dt>{words.pieces}</dt>
@@ -89,7 +89,7 @@ function SeamList() {
   const actions = useActions();
   const { seams: words, core } = useWords();
   const numbers = useNumbers();
-  if (!seams) return null;
+  if (!seams || seams.length === 0) return null;
   return (
     <section aria-labelledby="seam-list-title">
       <h3 id="seam-list-title">{words.list}</h3>

@@ -63,7 +63,7 @@ const STANDINGS: Readonly<Record<Stage, (state: AppState) => string>> = {
   },
   inside: ({ form, words }) => (form?.inside ? words.stages.parts(form.inside.pieces.length) : ''),
   cutting: ({ form, words }) =>
-    form ? words.stages.toCut(form.pieces.length + (form.inside?.pieces.length ?? 0)) : '',
+    form?.inside ? words.stages.toCut(form.pieces.length + form.inside.pieces.length) : '',
   making: ({ form, project, words }) => {
     const steps = form?.workshop?.steps ?? [];
     const done = steps.filter(({ id }) => project?.making?.done.includes(id)).length;

@@ -35,6 +35,8 @@ export {
   isSameForm,
   issuesOf,
   issuesOfMeasure,
+  lastStageFor,
+  reaches,
   tapesOfMeasure,
 } from './selectors.ts';
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';

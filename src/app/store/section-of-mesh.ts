@@ -11,8 +11,19 @@ export interface Section {
   readonly depth: number;
 }
 
-/** Cuts every triangle by the plane z; null where it misses the mesh. O(triangles). */
-export function sectionOfMesh({ positions, triangles }: Mesh, z: number): Section | null {
+/** The last answer for each mesh: the page and the scene ask for the same. */
+const lastCuts = new WeakMap<Mesh, { readonly z: number; readonly section: Section | null }>();
+
+/** The mesh cut by the plane z; null where it misses the mesh. O(triangles). */
+export function sectionOfMesh(mesh: Mesh, z: number): Section | null {
+  const last = lastCuts.get(mesh);
+  if (last?.z === z) return last.section;
+  const section = cutMesh(mesh, z);
+  lastCuts.set(mesh, { z, section });
+  return section;
+}
+
+function cutMesh({ positions, triangles }: Mesh, z: number): Section | null {
   const found: number[] = [];
   for (let t = 0; t < triangles.length; t += 3) {
     const ends: number[] = [];

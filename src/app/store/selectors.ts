@@ -1,5 +1,6 @@
 import type { Issue } from '../../core/base/index.ts';
 import type { TapeReading } from '../../core/body/index.ts';
+import type { Form, LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { AppState } from './types.ts';
@@ -13,6 +14,18 @@ const NONE: readonly Issue[] = [];
 /** True while the shown form was made from an older project, or only roughly. */
 export function isFormBehind(state: AppState): boolean {
   return state.formOf !== state.project || state.formQuality !== 'full';
+}
+
+/** How far a form must be made for what a stage of the app shows at once. */
+export function lastStageFor(stage: AppState['stage']): LastStage {
+  if (stage === 'panels' || stage === 'cutting') return 'cutting';
+  return stage === 'seams' ? 'panels' : 'seams';
+}
+
+/** Whether a form was made that far: a rough one, made while something else was looked at, may lack panels or pieces. */
+export function reaches(form: Form, upTo: LastStage): boolean {
+  if (upTo === 'cutting') return form.pieces.length > 0;
+  return upTo === 'seams' || form.flat.length > 0;
 }
 
 /** Issues about one measure, by its path in the project file. */

@@ -13,6 +13,7 @@ import {
   type FormWorker,
   issueOfDefect,
   type LayoutLines,
+  type MakeRequest,
   type OnProgress,
   type SeamAdvice,
 } from './protocol.ts';
@@ -20,7 +21,11 @@ import {
 /** One worker doing one thing at a time, that can be stopped. */
 export interface Lane {
   /** `null` when it was stopped. */
-  make(project: Project, targetTriangles: number, onProgress: OnProgress): Promise<Result<Form> | null>;
+  make(
+    project: Project,
+    how: Pick<MakeRequest, 'targetTriangles' | 'upTo'>,
+    onProgress: OnProgress,
+  ): Promise<Result<Form> | null>;
   writeFiles(project: Project, options: FileOptions): Promise<Result<readonly FormFile[]>>;
   sketchLayouts(project: Project): Promise<LayoutLines>;
   /** `null` when a later call came before this one's turn. */
@@ -58,13 +63,13 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
   return {
     stopAdvice,
 
-    async make(project, targetTriangles, onProgress) {
+    async make(project, how, onProgress) {
       const stopFlag = canShare ? new Int32Array(new SharedArrayBuffer(4)) : null;
       const mine = { flag: stopFlag, dropped: new AbortController() };
       running = mine;
       try {
         return await link.ask(
-          (remote) => remote.makeForm({ project, targetTriangles, stopFlag }, proxy(onProgress)),
+          (remote) => remote.makeForm({ project, ...how, stopFlag }, proxy(onProgress)),
           mine.dropped.signal,
         );
       } catch (error) {

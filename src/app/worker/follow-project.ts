@@ -1,8 +1,8 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form, LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { createLane, type Lane } from './create-lane.ts';
-import { FULL_TRIANGLES, QUICK_TRIANGLES } from './protocol.ts';
+import { FULL_TRIANGLES, type MakeRequest, QUICK_TRIANGLES } from './protocol.ts';
 
 type Quality = 'quick' | 'full';
 
@@ -10,6 +10,8 @@ export interface FollowHandlers {
   onWork(work: { quality: Quality; fraction: number; what: string } | null): void;
   onForm(form: Form, project: Project, quality: Quality): void;
   onFailure(issues: readonly Issue[], project: Project): void;
+  /** How much of a rough form is looked at now: the less, the sooner it comes. */
+  upTo(): LastStage;
 }
 
 export interface Follower {
@@ -32,7 +34,10 @@ export interface Follower {
   scatterBody: Lane['scatterBody'];
 }
 
-const PAUSE_MS = 350;
+const PAUSE_MS = 200;
+type How = Pick<MakeRequest, 'targetTriangles' | 'upTo'>;
+const WHOLE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'cutting' };
+const SHAPE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'seams' };
 
 /**
  * Two workers: one answers quickly while the person types, the other makes the full form once they pause. The full
@@ -50,7 +55,8 @@ export function followProject(
   const runQuick = async (project: Project) => {
     isQuickBusy = true;
     handlers.onWork({ quality: 'quick', fraction: 0, what: '' });
-    const made = await quick.make(project, QUICK_TRIANGLES, () => {});
+    const how = { targetTriangles: QUICK_TRIANGLES, upTo: handlers.upTo() };
+    const made = await quick.make(project, how, () => {});
     isQuickBusy = false;
     if (wanted === null) return;
     if (made?.ok) handlers.onForm(made.value, project, 'quick');
@@ -60,9 +66,18 @@ export function followProject(
     fullTimer = setTimeout(() => void runFull(project), Math.max(0, askedAt + PAUSE_MS - performance.now()));
   };
 
+  /** The full shape is there long before its pieces. False when it was stopped. */
+  const showShape = async (project: Project) => {
+    const made = await full.make(project, SHAPE, () => {});
+    if (wanted !== project || !made) return false;
+    if (made.ok) handlers.onForm(made.value, project, 'quick');
+    return true;
+  };
+
   const runFull = async (project: Project) => {
     handlers.onWork({ quality: 'full', fraction: 0, what: '' });
-    const made = await full.make(project, FULL_TRIANGLES, (fraction, _stage, what) => {
+    if (handlers.upTo() === 'seams' && !(await showShape(project))) return;
+    const made = await full.make(project, WHOLE, (fraction, _stage, what) => {
       if (wanted === project && fraction < 1) handlers.onWork({ quality: 'full', fraction, what });
     });
     if (wanted !== project || !made) return;

@@ -21,6 +21,7 @@ import {
   FULL_TRIANGLES,
   issueOfDefect,
   type LayoutLines,
+  type MakeRequest,
   type OnProgress,
 } from './protocol.ts';
 import { scatterBody } from './scatter-body.ts';
@@ -40,7 +41,7 @@ const runElsewhere =
 
 async function make(
   project: Project,
-  targetTriangles: number,
+  { targetTriangles, upTo }: Pick<MakeRequest, 'targetTriangles' | 'upTo'>,
   stopFlag: Int32Array | null,
   onProgress?: OnProgress,
 ): Promise<Result<Form>> {
@@ -48,6 +49,7 @@ async function make(
     const options: MakeOptions = {
       targetTriangles,
       isDraft: targetTriangles < FULL_TRIANGLES,
+      upTo,
       isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
       now: () => performance.now(),
       date: today(),
@@ -61,6 +63,10 @@ async function make(
   }
 }
 
+const WHOLE: Pick<MakeRequest, 'targetTriangles' | 'upTo'> = {
+  targetTriangles: FULL_TRIANGLES,
+  upTo: 'cutting',
+};
 const NO_BYTES = new Uint8Array(0);
 const today = () => new Date().toISOString().slice(0, 10);
 
@@ -72,11 +78,10 @@ async function readFont(): Promise<Uint8Array> {
 }
 
 const service: FormWorker = {
-  makeForm: ({ project, targetTriangles, stopFlag }, onProgress) =>
-    make(project, targetTriangles, stopFlag, onProgress),
+  makeForm: ({ project, stopFlag, ...how }, onProgress) => make(project, how, stopFlag, onProgress),
 
   async writeFiles(project, { formats, pieces }): Promise<Result<readonly FormFile[]>> {
-    const made = await make(project, FULL_TRIANGLES, null);
+    const made = await make(project, WHOLE, null);
     if (!made.ok) return made;
     const saved = readCutting(project.cutting);
     if (!saved.ok) return saved;
@@ -122,7 +127,7 @@ const service: FormWorker = {
   },
 
   async worstZones(project, count) {
-    const made = await make(project, FULL_TRIANGLES, null);
+    const made = await make(project, WHOLE, null);
     return made.ok ? success(worstZones(made.value, count)) : made;
   },
 

@@ -5,6 +5,7 @@ import type { Mesh } from '../../core/mesh/index.ts';
 import type {
   Form,
   FormFile,
+  LastStage,
   PreviewOptions,
   SeamPreview,
   StageId,
@@ -13,12 +14,14 @@ import type {
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
 
-export const QUICK_TRIANGLES = 4_000;
+export const QUICK_TRIANGLES = 2_500;
 export const FULL_TRIANGLES = 20_000;
 
 export interface MakeRequest {
   readonly project: Project;
   readonly targetTriangles: number;
+  /** As in `MakeOptions`. */
+  readonly upTo: LastStage;
   /** One Int32 in shared memory, non-zero = stop; null where the page may not share memory. */
   readonly stopFlag: Int32Array | null;
 }

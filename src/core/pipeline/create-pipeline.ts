@@ -41,6 +41,8 @@ import type { Form, MakeForm, MakeOptions, StageId } from './types.ts';
 
 const defaultTriangles = 20_000;
 
+const NO_PIECES: CutPieces & Pick<Form, 'inside'> = { pieces: [], drawings: [] };
+
 /** Parts of the whole work at which each stage starts, for progress; measured on an average body at 20 000 triangles. */
 const stageStart: Readonly<Record<StageId, number>> = {
   tape: 0,
@@ -119,6 +121,8 @@ export function createPipeline(): Pipeline {
 
   function* makeInSteps(project: Project, options: MakeOptions): Generator<PanelsAhead, Result<Form>, void> {
     const keys = keysOf(project, options);
+    const { upTo = 'cutting' } = options;
+    const isUnrolled = upTo !== 'seams';
     const clock = startClock(options);
     const issues: Issue[] = [];
     const collect = <T>(result: Result<T>): result is Extract<Result<T>, { ok: true }> => {
@@ -156,12 +160,13 @@ export function createPipeline(): Pipeline {
       onProgress: clock.within,
       ...(options.isCancelled ? { isCancelled: options.isCancelled } : {}),
     };
-    yield { problem, options: flattenOptions };
+    if (isUnrolled) yield { problem, options: flattenOptions };
     if (clock.isCancelled()) return cancelled(issues);
-    const flat = memory.flat(keys.flat, () => {
+    const unroll = () => {
       const unrolled = flattenTogether(problem, flattenOptions);
       return within('seams', { ...unrolled, issues: nameFlattenIssues(unrolled.issues, shell) });
-    });
+    };
+    const flat = isUnrolled ? memory.flat(keys.flat, unroll) : success<readonly FlatDisk[]>([]);
     if (clock.isCancelled()) return cancelled(issues);
     if (!collect(flat)) return failure(issues);
 
@@ -169,34 +174,39 @@ export function createPipeline(): Pipeline {
     const { surface } = cut.value;
     const whole = { surface, body: body.value, shell, flat: flat.value, disks: problem.disks, closedMesh };
     clock.enter('inside', 'Designing webs and plates');
-    const design = options.isDraft
-      ? undefined
-      : memory.inside(keys.inside, () => {
-          const unrolledArms = memory.arms(keys.body, () => flattenArms(body.value.arms));
-          return within('inside', designOfShell({ ...whole, unrolledArms }, project));
-        });
+    const design =
+      options.isDraft || upTo !== 'cutting'
+        ? undefined
+        : memory.inside(keys.inside, () => {
+            const unrolledArms = memory.arms(keys.body, () => flattenArms(body.value.arms));
+            return within('inside', designOfShell({ ...whole, unrolledArms }, project));
+          });
     if (design && !collect(design)) return failure(issues);
     if (clock.isCancelled()) return cancelled(issues);
 
     // 5. Cutting, every panel laid along its grain.
     clock.enter('cutting', 'Drafting the pieces');
-    const laid = memory.laid(keys.laid, () => layAlongGrain(shell, flat.value, project.cloth.grain));
+    const lay = () => layAlongGrain(shell, flat.value, project.cloth.grain);
+    const laid = isUnrolled ? memory.laid(keys.laid, lay) : flat;
     if (!collect(laid)) return failure(issues);
-    const drafted = memory.pieces(keys.pieces, () =>
-      draftAll(
-        { shell, flat: laid.value, neckV: body.value.landmarks.neckFront.v },
-        design?.ok ? design.value : undefined,
-        project,
-        options.date ?? '',
-        keys.laid,
-        memory.shellPieces,
-      ),
-    );
+    const drafted =
+      upTo !== 'cutting'
+        ? success(NO_PIECES)
+        : memory.pieces(keys.pieces, () =>
+            draftAll(
+              { shell, flat: laid.value, neckV: body.value.landmarks.neckFront.v },
+              design?.ok ? design.value : undefined,
+              project,
+              options.date ?? '',
+              keys.laid,
+              memory.shellPieces,
+            ),
+          );
     if (!collect(drafted)) return failure(issues);
 
     const timingsMs = clock.finish();
     const made = { body: body.value, shell, closedMesh, flat: laid.value };
-    const free = options.compareFree ? measureFreeStrain(problem, flat.value) : undefined;
+    const free = options.compareFree && isUnrolled ? measureFreeStrain(problem, flat.value) : undefined;
     issues.push(...(free?.issues ?? []));
     const cloth = findCloth(project.cloth.kind ?? '') ?? CLOTHS[0];
     const report = makeReport({
@@ -209,7 +219,10 @@ export function createPipeline(): Pipeline {
       timingsMs,
     });
     const form: Form = { project, ...made, ...drafted.value, report };
-    return success(options.isDraft ? form : { ...form, workshop: makeWorkshop(form) }, issues);
+    return success(
+      options.isDraft || upTo !== 'cutting' ? form : { ...form, workshop: makeWorkshop(form) },
+      issues,
+    );
   }
 
   const makeForm = (project: Project, options: MakeOptions = {}): Result<Form> => {

@@ -15,6 +15,7 @@ export function makeReport(made: {
   readonly body: Body;
   readonly shell: SeamedShell;
   readonly closedMesh: Mesh;
+  /** Empty while nothing is unrolled: then nothing is told of it. */
   readonly flat: readonly FlatDisk[];
   readonly cloth: Cloth;
   /** Of `Project.cloth`. */
@@ -26,6 +27,7 @@ export function makeReport(made: {
   readonly timingsMs: Readonly<Record<string, number>>;
 }): Report {
   const { body, shell, flat } = made;
+  const isUnrolled = flat.length > 0;
   const places = findNamedPlaces(shell, body);
   return {
     format: 'loftseam-report',
@@ -38,8 +40,9 @@ export function makeReport(made: {
       volumeL: measureVolume(made.closedMesh) / mm3PerLitre,
       area: measureArea(shell.mesh),
     },
-    panels: shell.panels.map((panel, index) => {
-      const { flipped, area3d, areaFlat, rms, p95, p99, min, max } = flat[index].strain.summary;
+    panels: flat.map((disk, index) => {
+      const panel = shell.panels[index];
+      const { flipped, area3d, areaFlat, rms, p95, p99, min, max } = disk.strain.summary;
       return {
         id: panel.id,
         name: panel.name,
@@ -55,11 +58,11 @@ export function makeReport(made: {
         },
         area3d,
         areaFlat,
-        cloth: explainCloth(shell, places, index, flat[index], made.cloth, made.grain?.[panel.id] ?? 0),
+        cloth: explainCloth(shell, places, index, disk, made.cloth, made.grain?.[panel.id] ?? 0),
       };
     }),
-    seams: measureSeams(shell, flat),
-    levels: measureLevels(shell, flat),
+    seams: isUnrolled ? measureSeams(shell, flat) : [],
+    levels: isUnrolled ? measureLevels(shell, flat) : [],
     ...(made.inside === undefined ? {} : { inside: reportInside(made.inside) }),
     timingsMs: made.timingsMs,
   };

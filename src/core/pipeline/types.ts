@@ -166,11 +166,19 @@ export interface FormInside {
   readonly fill: FillMass;
 }
 
+/** Where a draft may end. */
+export type LastStage = 'seams' | 'panels' | 'cutting';
+
 export interface MakeOptions {
   /** Aim for the whole shell; default 20 000. */
   readonly targetTriangles?: number;
   /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
   readonly isDraft?: boolean;
+  /**
+   * The last stage to run; default `cutting`. What later ones make stays empty: `flat` and what the report tells of it, `pieces`,
+   * `drawings`. For pictures while dragging: the pieces take more than half of a draft's time.
+   */
+  readonly upTo?: LastStage;
   /** `fraction` of the whole work, 0 to 1, never falling; `what` in plain words. */
   readonly onProgress?: (fraction: number, stage: StageId, what: string) => void;
   /** Asked between stages and between solves; true ends with the issue `cancelled`. */
