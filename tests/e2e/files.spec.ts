@@ -110,6 +110,30 @@ test('what was typed is there again after the page was closed', async ({ page, c
   await expect(waist(next)).toHaveValue('76.5');
 });
 
+test('a list of demo bodies closed and opened again at once stays open', async ({ page }) => {
+  await openApp(page);
+  const button = page.getByRole('button', { name: 'Demo bodies' });
+  await button.click();
+  await expect(page.getByRole('dialog', { name: 'Demo bodies' })).toBeVisible();
+  // The browser tells of the closing only after the second opening.
+  const order = await button.evaluate(async (opener: HTMLButtonElement) => {
+    const told: string[] = [];
+    const dialog = document.querySelector('dialog[open]') as HTMLDialogElement;
+    const closing = new Promise((resolve) => dialog.addEventListener('close', resolve, { once: true }));
+    void closing.then(() => told.push('closed'));
+    dialog.close();
+    opener.click();
+    told.push('opened');
+    await closing;
+    return told;
+  });
+  expect(order).toEqual(['opened', 'closed']);
+  await page.evaluate(
+    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+  );
+  await expect(page.getByRole('dialog', { name: 'Demo bodies' })).toBeVisible();
+});
+
 test('another demo body, dropped file and gallery', async ({ page }) => {
   const complaints = await openApp(page);
   await page.getByRole('button', { name: 'Demo bodies' }).click();
