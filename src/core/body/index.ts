@@ -3,6 +3,7 @@ export { type BodyComparison, compareBodies, type SectionChange } from './compar
 export { estimateMeasures } from './estimate-measures.ts';
 export { type Doubt, findMistakes, listDoubts } from './find-mistakes.ts';
 export { fitBody } from './fit-body.ts';
+export { meanValue } from './known-to-survey.ts';
 export { type Arm, meshOfArm } from './make-arm.ts';
 export {
   FIRST_MEASURES,

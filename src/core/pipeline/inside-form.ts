@@ -8,18 +8,21 @@ import type { FlatArms } from './flatten-arms.ts';
 import { tracerOfPanels } from './trace-on-panels.ts';
 import { waysIntoShell } from './ways-into-shell.ts';
 
-/** The shell as the inner parts need it: upright lines with their flat lengths, openings, levels. */
-export function insideFormFromShell(made: {
-  /** The shell's: bridged, if hollows were. */
-  readonly surface: ChartSurface;
-  readonly body: Body;
-  readonly shell: SeamedShell;
-  readonly flat: readonly FlatDisk[];
-  /** What was unrolled: the panels' own meshes, or smaller in girth by what is taken off. */
-  readonly disks: readonly Mesh[];
-  readonly closedMesh: Mesh;
-  readonly arms: FlatArms;
-}): InsideForm {
+/** The shell as the inner parts need it: upright lines with their flat lengths, openings, levels. `waistHeight`: over the floor, mm. */
+export function insideFormFromShell(
+  made: {
+    /** The shell's: bridged, if hollows were. */
+    readonly surface: ChartSurface;
+    readonly body: Body;
+    readonly shell: SeamedShell;
+    readonly flat: readonly FlatDisk[];
+    /** What was unrolled: the panels' own meshes, or smaller in girth by what is taken off. */
+    readonly disks: readonly Mesh[];
+    readonly closedMesh: Mesh;
+    readonly arms: FlatArms;
+  },
+  waistHeight: number,
+): InsideForm {
   const { surface, body, shell, flat, disks, closedMesh, arms } = made;
   const { positions } = shell.mesh;
   const traceLine = tracerOfPanels(shell, flat);
@@ -45,6 +48,7 @@ export function insideFormFromShell(made: {
       armholeLength: edgeOfArm(arms, side, 'armhole'),
       wristLength: edgeOfArm(arms, side, 'wrist'),
     })),
+    waistHeight,
     neckBaseV: body.landmarks.neckFront.v,
     shoulderPointV: body.landmarks.shoulderPointRight.v,
     volumeL: measureVolume(closedMesh) / 1e6,

@@ -18,6 +18,7 @@ import {
 } from '../supports/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
 import type { FlatArms } from './flatten-arms.ts';
+import { heightOfWaist } from './height-of-waist.ts';
 import { insideFormFromShell } from './inside-form.ts';
 import { makeArmPieces, nameArmSeams } from './make-arm-pieces.ts';
 import type { Form, FormInside } from './types.ts';
@@ -50,7 +51,7 @@ export function designOfShell(
 ): Result<InsideDesign> {
   const unrolled = made.unrolledArms;
   const arms = unrolled.ok ? unrolled.value : { panels: [], flat: [] };
-  const form = insideFormFromShell({ ...made, arms });
+  const form = insideFormFromShell({ ...made, arms }, heightOfWaist(project, made.body));
   const { shape, issues } = designInside(form, project.inside);
   return success({ form, shape, arms }, [...issues, ...unrolled.issues]);
 }
@@ -150,5 +151,6 @@ function weightsOf(form: InsideForm, shape: InsideShape) {
     middle: zBottom + 0.45 * (zTop - zBottom),
     base: zBottom,
     bust: bust?.z ?? zTop / 2,
+    waistHeight: form.waistHeight,
   };
 }

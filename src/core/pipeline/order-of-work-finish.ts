@@ -1,4 +1,5 @@
 import { type FillZone, type LevelTarget, STUFFING_TOLERANCE } from '../simulate/index.ts';
+import { heightOfWaist } from './height-of-waist.ts';
 import { fillZones, levelTargets } from './stuffing-of-form.ts';
 import type { Form } from './types.ts';
 import { cautionsOf, innerPieces, lengthCheck, step } from './work-parts.ts';
@@ -162,7 +163,7 @@ function closeBase(form: Form): WorkStep {
 }
 
 function markLines(form: Form, targets: readonly LevelTarget[]): WorkStep {
-  const waist = form.project.inside.waistHeight ?? 1040;
+  const waist = heightOfWaist(form.project, form.body);
   return step(
     'tapes',
     'finish',

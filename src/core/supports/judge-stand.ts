@@ -88,11 +88,12 @@ interface FormOnStand {
   readonly middle: number;
   readonly base: number;
   readonly bust: number;
+  readonly waistHeight: number;
 }
 
 /**
  * Lean and tipping of a form on its stand. `form`: mass of shell and filling, height of its middle over the waist,
- * heights of base plate and bust over the waist (negative below). Issues name what is too heavy or too low, with the
+ * heights of base plate and bust over the waist (negative below), the waist's own over the floor. Issues name what is too heavy or too low, with the
  * numbers that would do.
  */
 export function judgeStand(
@@ -117,7 +118,7 @@ export function judgeStand(
 
 /** The options with their usual values, and the masses they make. */
 function standOf(form: FormOnStand, options: InsideOptions) {
-  const waist = options.waistHeight ?? 1040;
+  const waist = form.waistHeight;
   const offset = options.garmentOffset ?? 60;
   const standMass = options.standMass ?? 6;
   const material = options.poleMaterial ?? 'steel';

@@ -112,7 +112,7 @@ export function listMaterials(
   const fill = massOfFill(form.volumeL - layers - volumeOfParts(shape, inner, boardThickness));
   const armLitres = form.arms.reduce((sum, { volumeL }) => sum + volumeL, 0);
   const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
-  const tubeAll = (options.waistHeight ?? 1040) + shape.pole.zTop + boardThickness;
+  const tubeAll = form.waistHeight + shape.pole.zTop + boardThickness;
   const cloth = (id: string, name: string, area: number, note: string): MaterialLine => {
     return { id, name, quantity: area * CUTTING_LOSS, unit: 'm²', note };
   };

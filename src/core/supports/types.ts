@@ -56,6 +56,8 @@ export interface InsideForm {
     readonly armholeLength: number;
     readonly wristLength: number;
   }[];
+  /** The waist level of the form on its stand over the floor, mm. */
+  readonly waistHeight: number;
   /** Chart heights of the neck base and the shoulder point. */
   readonly neckBaseV: number;
   readonly shoulderPointV: number;
@@ -114,7 +116,7 @@ export interface InsideOptions {
   readonly garmentMass?: number;
   /** How far the garment's weight hangs off the pole; default 60. */
   readonly garmentOffset?: number;
-  /** Floor to waist; default 1040. */
+  /** Floor to waist on the stand; default the person's own, measured or by the nape, else 1040. */
   readonly waistHeight?: number;
   readonly legs?: number;
   /** Pole to the ends of the legs; default 300. */

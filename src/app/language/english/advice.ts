@@ -86,6 +86,9 @@ export const advice = {
     why: 'A girth cannot tell wide from deep; this settles it.',
     mistake: 'Measuring round the curve: hold two boards or a long ruler straight.',
   },
-  napeHeight: { why: 'Says how tall the stand must be.', mistake: 'Measuring in shoes, or looking down.' },
-  waistHeight: { why: 'Checks the height of the stand.', mistake: 'Letting the tape lean outwards.' },
+  napeHeight: {
+    why: 'With the waist height it tells how far the neck stands above the waist; alone it says how tall the stand must be.',
+    mistake: 'Measuring in shoes, or looking down.',
+  },
+  waistHeight: { why: 'Says how tall the stand must be.', mistake: 'Letting the tape lean outwards.' },
 };

@@ -100,11 +100,11 @@ export const advice: typeof english = {
     mistake: 'Der Rundung nach messen: zwei Brettchen oder ein langes Lineal gerade anhalten.',
   },
   napeHeight: {
-    why: 'Sagt, wie hoch der Ständer sein muss.',
+    why: 'Mit der Taillenhöhe sagt sie, wie weit der Hals über der Taille steht; allein sagt sie, wie hoch der Ständer sein muss.',
     mistake: 'In Schuhen messen, oder dabei nach unten sehen.',
   },
   waistHeight: {
-    why: 'Prüft die Höhe des Ständers.',
+    why: 'Sagt, wie hoch der Ständer sein muss.',
     mistake: 'Das Maßband schräg nach außen laufen lassen.',
   },
 };
