@@ -12,7 +12,7 @@ import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { DrawnPoints } from './drawn-points.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
-import { BoardMaterial } from './materials.tsx';
+import { BoardMaterial, GhostMaterial } from './materials.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
 import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
@@ -23,6 +23,7 @@ import { GroundShadow, StudioLight } from './studio.tsx';
 
 /** A pulled point jumps to landmarks, levels and lines this near, mm; not while Alt is held. */
 const SNAP = 8;
+const BOARD_SEEN_THROUGH = '#8a6a3c';
 
 interface BodySceneProps {
   readonly store: AppStore;
@@ -149,9 +150,9 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
         onPick={picksThread || pencil.isDown ? pick : undefined}
       />
       {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
-      {plates && stage !== 'inside' && (
+      {plates && (
         <mesh geometry={plates} raycast={() => null}>
-          <BoardMaterial />
+          {stage === 'inside' ? <GhostMaterial colour={BOARD_SEEN_THROUGH} /> : <BoardMaterial />}
         </mesh>
       )}
       {showsArms && <ArmSurfaces arms={form.body.arms} />}

@@ -7,6 +7,9 @@ import { BackSide, Color, DoubleSide, type Texture } from 'three';
 
 const LIT = new Color('#a8322a');
 const UNLIT = new Color('#000000');
+/** Darker than the paper behind it by day and lighter than the night. */
+const VEIL = new Color('#b39c78');
+const CLOTH = new Color('#ffffff');
 /** Depth steps by which a veil lies behind the cloth, about a millimetre, so that it does not flicker where both are alike. */
 const AWAY_FROM_VIEWER = 150;
 /** Depth steps by which a tag is drawn before the cloth it floats over, so that curves do not cut into it. */
@@ -30,7 +33,8 @@ export function ClothMaterial({ isVeil = false, showsStrain = false, isLit = fal
       vertexColors
       key={isVeil ? 'veil' : 'cloth'}
       transparent={isVeil}
-      opacity={isVeil ? 0.22 : 1}
+      color={isVeil ? VEIL : CLOTH}
+      opacity={isVeil ? 0.34 : 1}
       depthWrite={!isVeil}
       sheen={showsStrain ? 0 : 0.35}
       emissive={isLit ? LIT : UNLIT}

@@ -34,7 +34,7 @@ export interface Follower {
   scatterBody: Lane['scatterBody'];
 }
 
-const PAUSE_MS = 200;
+const PAUSE_MS = 120;
 type How = Pick<MakeRequest, 'targetTriangles' | 'upTo'>;
 const WHOLE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'cutting' };
 const SHAPE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'seams' };
