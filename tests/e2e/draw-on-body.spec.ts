@@ -26,6 +26,8 @@ test('a region drawn on the body becomes a flat piece in true size', async ({ pa
     await expect(own.getByRole('button', { name: `Point ${count + 1} of the region` })).toBeVisible();
   }
   await expect(undo(page)).toHaveAccessibleName('Undo: Draw point 4 of the region');
+  // The figures of three points stand until those of four are there.
+  await expect(own.locator('.flat-cut:not([data-behind])')).toBeVisible();
   const around = own.locator('dd').nth(2);
   await expect(around).toHaveText(/cm/);
   const before = await around.textContent();

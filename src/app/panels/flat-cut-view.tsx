@@ -6,7 +6,7 @@ import { type CutWish, type FlatCut, useApp, useServices } from './workroom-cont
 
 /** The piece as it lies flat: its strain as figures and colour, to take away in true size. */
 export function FlatCutView({ wish }: { readonly wish: CutWish }) {
-  const made = useFlatCut(wish);
+  const { made, isBehind } = useFlatCut(wish);
   const services = useServices();
   const words = useWords().ownPiece;
   const numbers = useNumbers();
@@ -26,7 +26,7 @@ export function FlatCutView({ wish }: { readonly wish: CutWish }) {
     );
   }
   return (
-    <div className="flat-cut">
+    <div className="flat-cut" data-behind={isBehind || undefined} aria-busy={isBehind}>
       <dl className="numbers">
         <div>
           <dt>{words.area}</dt>
@@ -56,7 +56,12 @@ export function FlatCutView({ wish }: { readonly wish: CutWish }) {
         </div>
       </dl>
       <img src={url} alt={words.picture} />
-      <button type="button" className="main" onClick={() => services.saveSvg(cut.picture, 'own-piece')}>
+      <button
+        type="button"
+        className="main"
+        disabled={isBehind}
+        onClick={() => services.saveSvg(cut.picture, 'own-piece')}
+      >
         {words.download}
       </button>
       <p className="measure-how">{words.about}</p>
@@ -64,20 +69,19 @@ export function FlatCutView({ wish }: { readonly wish: CutWish }) {
   );
 }
 
-/** Made anew when the wish or the project changes; the last stays until then. */
-function useFlatCut(wish: CutWish): Result<FlatCut> | null {
+/** Made anew when the wish or the project changes; the last stays until then, behind. */
+function useFlatCut(wish: CutWish): { readonly made: Result<FlatCut> | null; readonly isBehind: boolean } {
   const services = useServices();
   const body = useApp((state) => state.project?.body);
-  const [made, setMade] = useState<Result<FlatCut> | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another body gives another piece
+  const [last, setLast] = useState<{ made: Result<FlatCut>; of: CutWish; body: typeof body } | null>(null);
   useEffect(() => {
     let isWanted = true;
-    void services.unrollCut(wish).then((answer) => {
-      if (isWanted && answer) setMade(answer);
+    void services.unrollCut(wish).then((made) => {
+      if (isWanted && made) setLast({ made, of: wish, body });
     });
     return () => {
       isWanted = false;
     };
   }, [wish, services, body]);
-  return made;
+  return { made: last?.made ?? null, isBehind: last?.of !== wish || last.body !== body };
 }
