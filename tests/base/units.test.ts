@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   formatBoth,
+  formatDifference,
   formatLength,
   type LengthUnit,
   mmPerInch,
@@ -92,6 +93,17 @@ describe('formatLength', () => {
     expect(formatLength(925.25, 'cm', { decimals: 2 })).toBe('92.53 cm');
     expect(formatBoth(925)).toBe('92.5 cm (36 3/8 in)');
     expect(formatLength(Number.NaN, 'cm')).toBe('–');
+  });
+
+  // By hand, an inch being 25.4 mm: 1/8 in is 3.175 mm, half of 1/16 in is 0.79 mm, 5/8 in is 15.9 mm.
+  it.each([
+    [3.2, '3.2 mm (1/8 in)'],
+    [0.6, '0.6 mm (under 1/16 in)'],
+    [9.9, '9.9 mm (3/8 in)'],
+    [16, '1.6 cm (5/8 in)'],
+    [0, '0 mm (0 in)'],
+  ])('shows a difference of %d mm as %s', (mm, text) => {
+    expect(formatDifference(mm)).toBe(text);
   });
 });
 

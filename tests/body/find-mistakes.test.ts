@@ -43,7 +43,7 @@ describe('findMistakes', () => {
     const average = readDemo('average');
     const [issue] = findMistakes({ ...average, measures: { ...average.measures, waistGirth: 675 } });
     expect(issue.path).toBe('measures.waistGirth');
-    expect(issue.message).toContain('Did you mean 765 mm?');
+    expect(issue.message).toContain('Did you mean 76.5 cm (30 1/8 in)?');
   });
 
   it('refuses what is beyond belief, unless a second reading agrees', () => {

@@ -5,6 +5,7 @@ export { seededRandom } from './seeded-random.ts';
 export {
   type DisplayUnit,
   formatBoth,
+  formatDifference,
   formatLength,
   type LengthFormat,
   type LengthUnit,

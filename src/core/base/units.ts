@@ -102,6 +102,14 @@ export function formatBoth(length: number): string {
   return `${formatLength(length, 'cm')} (${formatLength(length, 'in')})`;
 }
 
+/** A difference in both systems: below a centimetre in millimetres and sixteenths, `3.2 mm (1/8 in)`, else as `formatBoth`. */
+export function formatDifference(length: number): string {
+  if (Math.abs(length) >= 10) return formatBoth(length);
+  const inches = formatLength(length, 'in', { fraction: 16 });
+  const isLost = length !== 0 && !/[1-9]/.test(inches);
+  return `${Number(length.toFixed(1))} mm (${isLost ? 'under 1/16 in' : inches})`;
+}
+
 function inchesWithFraction(inches: number, parts: 8 | 16): string {
   const steps = Math.round(inches * parts + 1e-9);
   const whole = Math.floor(steps / parts);

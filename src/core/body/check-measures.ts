@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { formatBoth, formatDifference, type Issue, mmPerInch } from '../base/index.ts';
 import { findMistakes } from './find-mistakes.ts';
 import { meanValue } from './known-to-survey.ts';
 import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition } from './measures.ts';
@@ -62,13 +62,13 @@ const SIDES_REFUSE = 60;
 
 function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Issue[] {
   const gap = Math.abs(left - right);
-  const told = `${measure.name} differs by ${show(gap)} between left (${show(left)}) and right (${show(right)})`;
+  const told = `${measure.name} differs by ${formatDifference(gap)} between left, ${formatBoth(left)}, and right, ${formatBoth(right)}`;
   if (gap > SIDES_REFUSE) {
     return [
       error(
         'sides-contradict',
         measure.id,
-        `${told}; at most ${show(SIDES_REFUSE)} can be made. Re-measure both sides.`,
+        `${told}; at most ${formatBoth(SIDES_REFUSE)} can be made. Re-measure both sides.`,
         gap,
         SIDES_REFUSE,
       ),
@@ -79,7 +79,7 @@ function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Is
       warning(
         'sides-differ',
         measure.id,
-        `${told}. Some bodies are so; please confirm, or give one value for both.`,
+        `${told}. Some bodies are so: if a second measuring gives the same, leave it so, or give one value for both.`,
         gap,
         SIDES_ASK,
       ),
@@ -94,7 +94,13 @@ function checkNumber(measure: MeasureDefinition, value: number, path: string, fi
     return [error('measure-not-a-number', path, `${measure.name} is not a number.`)];
   if (value <= 0) {
     return [
-      error('measure-not-positive', path, `${measure.name} is ${show(value)}; it must be above 0.`, value, 0),
+      error(
+        'measure-not-positive',
+        path,
+        `${measure.name} is ${formatBoth(value)}; it must be above 0.`,
+        value,
+        0,
+      ),
     ];
   }
   const refuseBelow = REFUSE_BELOW * low;
@@ -106,31 +112,32 @@ function checkNumber(measure: MeasureDefinition, value: number, path: string, fi
       warning(
         'measure-unusual',
         path,
-        `${measure.name} is ${show(value)}; most adults lie between ${show(low)} and ${show(high)}. Please confirm it.`,
+        `${measure.name} is ${formatBoth(value)}; most adults lie between ${formatBoth(low)} and ${formatBoth(high)}. If a second measuring gives the same, leave it so.`,
         value,
         limit,
       ),
     ];
   }
   const limit = value < refuseBelow ? refuseBelow : refuseAbove;
-  const unit = guessUnit(value, low, high);
-  const hint = unit ? ` It looks like ${unit}: the file wants millimetres.` : '';
+  const hint = hintOfUnit(value, low, high);
   return [
     error(
       'measure-out-of-range',
       path,
-      `${measure.name} is ${show(value)}; it must lie between ${show(refuseBelow)} and ${show(refuseAbove)}.${hint}`,
+      `${measure.name} is ${formatBoth(value)}; it must lie between ${formatBoth(refuseBelow)} and ${formatBoth(refuseAbove)}.${hint}`,
       value,
       limit,
     ),
   ];
 }
 
-function guessUnit(value: number, low: number, high: number): string | undefined {
+/** What to write in the file, which is in millimetres, if the number would do in another unit; else nothing. */
+function hintOfUnit(value: number, low: number, high: number): string {
   const fits = (factor: number): boolean => value * factor >= 0.9 * low && value * factor <= 1.1 * high;
-  if (fits(10)) return `centimetres (${show(value * 10)})`;
-  if (fits(25.4)) return `inches (${show(value * 25.4)})`;
-  return undefined;
+  const hint = (unit: string, factor: number): string =>
+    ` If the file was written in ${unit}, it must say ${Number((value * factor).toFixed(1))}: files are in millimetres.`;
+  if (fits(10)) return hint('centimetres', 10);
+  return fits(mmPerInch) ? hint('inches', mmPerInch) : '';
 }
 
 /** Two readings may differ by 10 mm on large girths and 5 mm elsewhere (common practice, no source); else a third is wanted. */
@@ -152,7 +159,7 @@ function checkReadings(input: BodyInput): Issue[] {
         ...warning(
           'readings-differ',
           id,
-          `The two readings of ${measure.name} differ by ${show(spread)}; up to ${show(limit)} is usual. Take a third.`,
+          `The two readings of ${measure.name} differ by ${formatDifference(spread)}; up to ${formatDifference(limit)} is usual. Take a third.`,
           spread,
           limit,
         ),
@@ -175,7 +182,7 @@ function checkRelations(input: BodyInput): Issue[] {
       error(
         'measures-contradict',
         small,
-        `${nameOf(small)} (${show(a)}) ${why} ${nameOf(large)} (${show(b)}): re-measure both.`,
+        `${nameOf(small)}, ${formatBoth(a)}, ${why} ${nameOf(large)}, ${formatBoth(b)}: re-measure both.`,
         a,
         factor * b,
       ),
@@ -209,7 +216,7 @@ function checkBox(level: string, get: (id: string) => number | undefined): Issue
         error(
           'measures-contradict',
           id,
-          `${nameOf(id)} (${show(size)}) must be less than half of ${nameOf(`${level}Girth`)} (${show(girth)}).`,
+          `${nameOf(id)}, ${formatBoth(size)}, must be less than half of ${nameOf(`${level}Girth`)}, ${formatBoth(girth)}.`,
           size,
           girth / 2,
         ),
@@ -224,7 +231,7 @@ function checkBox(level: string, get: (id: string) => number | undefined): Issue
       error(
         'measures-contradict',
         `${level}Girth`,
-        `${nameOf(`${level}Girth`)} is ${show(girth)}, but a body ${show(width)} wide and ${show(depth)} deep measures between ${show(least)} and ${show(most)} round. Re-measure the three.`,
+        `${nameOf(`${level}Girth`)} is ${formatBoth(girth)}, but a body ${formatBoth(width)} wide and ${formatBoth(depth)} deep measures between ${formatBoth(least)} and ${formatBoth(most)} round. Re-measure the three.`,
         girth,
         girth < least ? least : most,
       ),
@@ -244,7 +251,7 @@ function checkConfirmations(get: (id: string) => number | undefined, figure: Fig
       warning(
         'please-confirm',
         small,
-        `${nameOf(small)} (${show(a)}) is not below ${nameOf(large)} (${show(b)}). Some bodies are so; please confirm.`,
+        `${nameOf(small)}, ${formatBoth(a)}, is not below ${nameOf(large)}, ${formatBoth(b)}. Some bodies are so: if a second measuring gives the same, leave it so.`,
         a,
         b,
       ),
@@ -258,10 +265,6 @@ function checkConfirmations(get: (id: string) => number | undefined, figure: Fig
 
 function nameOf(id: string): string {
   return findMeasure(id)?.name ?? id;
-}
-
-function show(mm: number): string {
-  return `${Math.round(mm * 10) / 10} mm`;
 }
 
 function error(code: string, id: string, message: string, measured?: number, limit?: number): Issue {

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type DisplayUnit, formatBoth, formatDifference, formatLength, type Issue } from '../base/index.ts';
 import { estimateMeasures, measureSurprise, SURVEY_VARIABLES } from './estimate-measures.ts';
 import { knownToSurvey, meanValues } from './known-to-survey.ts';
 import { findMeasure } from './measures.ts';
@@ -50,7 +50,7 @@ export function findMistakes(input: BodyInput): readonly Issue[] {
 function tellDoubt(doubt: Doubt, confirmed: boolean): Issue {
   const { id, value, expected, spread, pull } = doubt;
   const size = Math.abs(pull);
-  const gap = Math.round(Math.abs(value - expected));
+  const gap = formatDifference(Math.abs(value - expected));
   const name = findMeasure(id)?.name ?? id;
   const guess = confirmed ? undefined : guessTypo(doubt);
   const refused = size > REFUSED && !confirmed;
@@ -63,10 +63,17 @@ function tellDoubt(doubt: Doubt, confirmed: boolean): Issue {
     code: size > IMPLAUSIBLE ? 'measure-implausible' : 'measure-doubtful',
     path: `measures.${id}`,
     severity: refused ? 'error' : 'warning',
-    message: `${name} is about ${gap} mm too ${pull > 0 ? 'large' : 'small'} for the others: they foretell ${Math.round(expected)} ± ${Math.round(spread)} mm (${size.toFixed(1)} standard deviations).${guess ? ` Did you mean ${guess} mm?` : ''} ${ask}`,
+    message: `${name} is about ${gap} too ${pull > 0 ? 'large' : 'small'} for the others: they foretell ${wordRange(expected, spread)}, and this is ${size > IMPLAUSIBLE ? 'far ' : ''}outside what is usual.${guess ? ` Did you mean ${formatBoth(guess)}?` : ''} ${ask}`,
     measured: value,
     limit: expected + Math.sign(pull) * DOUBTFUL * spread,
   };
+}
+
+/** `76.0 ± 3.2 cm (29 7/8 ± 1 1/4 in)`. */
+function wordRange(expected: number, spread: number): string {
+  const inUnit = (unit: DisplayUnit): string =>
+    `${formatLength(expected, unit, { bare: true })} ± ${formatLength(spread, unit)}`;
+  return `${inUnit('cm')} (${inUnit('in')})`;
 }
 
 /** Neighbouring digits exchanged, else the first digit one off, when that would fit well. */
@@ -107,7 +114,7 @@ function findExchange(input: BodyInput): Issue | undefined {
     code: 'measures-exchanged',
     path: `measures.${best.a}`,
     severity: 'error',
-    message: `${findMeasure(best.a)?.name} (${Math.round(known[best.a])} mm) and ${findMeasure(best.b)?.name} (${Math.round(known[best.b])} mm) look exchanged. Exchange them, or enter a second reading of each.`,
+    message: `${findMeasure(best.a)?.name}, ${formatBoth(known[best.a])}, and ${findMeasure(best.b)?.name}, ${formatBoth(known[best.b])}, look exchanged. Exchange them, or enter a second reading of each.`,
     measured: known[best.a],
     limit: known[best.b],
   };

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { formatBoth, type Issue } from '../base/index.ts';
 import type { ArmMeasures } from './arm-frames.ts';
 import { MET_WITHIN } from './fit-issues.ts';
 import { type Arm, makeRightArm, mirrorArm, traceArmTapes } from './make-arm.ts';
@@ -101,7 +101,7 @@ function tooShort(length: number): Issue {
     code: 'arm-too-short',
     path: 'measures.shoulderToElbow',
     severity: 'warning',
-    message: `Shoulder to elbow (${Math.round(length)} mm) leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.`,
+    message: `Shoulder to elbow, ${formatBoth(length)}, leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.`,
     measured: length,
   };
 }

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { formatDifference, type Issue } from '../base/index.ts';
 import { findMeasure } from './measures.ts';
 import type { Parameter, ParameterId } from './shape-parameters.ts';
 import type { TapeReading } from './types.ts';
@@ -7,6 +7,8 @@ import type { TapeReading } from './types.ts';
 export const MET_WITHIN = 0.5;
 /** A prior pulled further than this many standard deviations is told. */
 const DOUBT_PULL = 2;
+/** Beyond this many it is called very unusual: three in a thousand people, were they spread normally. */
+const VERY_UNUSUAL = 3;
 
 /** Tapes that no body can meet together: each by how much, and what to re-measure. */
 export function conflictIssues(tapes: readonly TapeReading[]): Issue[] {
@@ -14,7 +16,7 @@ export function conflictIssues(tapes: readonly TapeReading[]): Issue[] {
   const names = conflicts.map((t) => nameTape(t.id)).join(', ');
   return conflicts.map((tape) => {
     const gap = tape.target - tape.got;
-    const size = `${Math.abs(gap).toFixed(1)} mm too ${gap > 0 ? 'large' : 'small'}`;
+    const size = `${formatDifference(Math.abs(gap))} too ${gap > 0 ? 'large' : 'small'}`;
     return {
       code: 'tape-conflict',
       path: `measures.${tape.id}`,
@@ -41,7 +43,7 @@ export function pullIssues(unknowns: readonly Parameter[], point: Float64Array):
       severity: 'warning',
       measured: pull,
       limit: DOUBT_PULL,
-      message: `To meet every tape the shape had to leave the usual by ${pull.toFixed(1)} standard deviations in ${partInWords(id)}. Look at the body and re-measure what looks wrong.`,
+      message: `To meet every tape the shape became ${pull > VERY_UNUSUAL ? 'very ' : ''}unusual in ${partInWords(id)}. Look at the body and re-measure what looks wrong.`,
     },
   ];
 }

@@ -31,18 +31,29 @@ export const faults: readonly Phrase[] = [
     '{m} fehlt; die ersten fünf Maße werden gebraucht.',
   ],
   [
-    '{m:measure} differs by {gap} between left ({a}) and right ({b}); at most {limit} can be made. Re-measure both sides.',
-    '{m}: links ({a}) und rechts ({b}) unterscheiden sich um {gap}; machbar sind höchstens {limit}. Beide Seiten noch einmal messen.',
+    '{m:measure} differs by {gap} between left, {a}, and right, {b}; at most {limit} can be made. Re-measure both sides.',
+    '{m}: links, {a}, und rechts, {b}, unterscheiden sich um {gap}; machbar sind höchstens {limit}. Beide Seiten noch einmal messen.',
   ],
   [
-    '{m:measure} differs by {gap} between left ({a}) and right ({b}). Some bodies are so; please confirm, or give one value for both.',
-    '{m}: links ({a}) und rechts ({b}) unterscheiden sich um {gap}. Manche Körper sind so; bitte bestätigen, oder einen Wert für beide angeben.',
+    '{m:measure} differs by {gap} between left, {a}, and right, {b}. Some bodies are so: if a second measuring gives the same, leave it so, or give one value for both.',
+    '{m}: links, {a}, und rechts, {b}, unterscheiden sich um {gap}. Manche Körper sind so: Ergibt eine zweite Messung dasselbe, so lassen, oder einen Wert für beide angeben.',
   ],
   ['{m:measure} is {a}; it must be above 0.', '{m} ist {a}; der Wert muss größer als 0 sein.'],
   [
-    '{m:measure} is {a}; most adults lie between {low} and {high}. Please confirm it.',
-    '{m} ist {a}; die meisten Erwachsenen liegen zwischen {low} und {high}. Bitte bestätigen.',
+    '{m:measure} is {a}; most adults lie between {low} and {high}. If a second measuring gives the same, leave it so.',
+    '{m} ist {a}; die meisten Erwachsenen liegen zwischen {low} und {high}. Ergibt eine zweite Messung dasselbe, so lassen.',
   ],
+  ...(
+    [
+      ['centimetres', 'Zentimetern'],
+      ['inches', 'Zoll'],
+    ] as const
+  ).map(
+    ([unit, einheit]): Phrase => [
+      `{m:measure} is {a}; it must lie between {low} and {high}. If the file was written in ${unit}, it must say {n:num}: files are in millimetres.`,
+      `{m} ist {a}; möglich ist alles zwischen {low} und {high}. Wurde die Datei in ${einheit} geschrieben, muss dort {n} stehen: Dateien sind in Millimetern.`,
+    ],
+  ),
   [
     '{m:measure} is {a}; it must lie between {low} and {high}.',
     '{m} ist {a}; möglich ist alles zwischen {low} und {high}.',
@@ -52,34 +63,49 @@ export const faults: readonly Phrase[] = [
     '{m}: Die beiden Messungen unterscheiden sich um {gap}; üblich sind bis zu {limit}. Ein drittes Mal messen.',
   ],
   [
-    '{a:measure} ({x}) is not below {b:measure} ({y}). Some bodies are so; please confirm.',
-    '{a} ({x}) ist nicht kleiner als {b} ({y}). Manche Körper sind so; bitte bestätigen.',
+    '{a:measure}, {x}, is not below {b:measure}, {y}. Some bodies are so: if a second measuring gives the same, leave it so.',
+    '{a}, {x}, ist nicht kleiner als {b}, {y}. Manche Körper sind so: Ergibt eine zweite Messung dasselbe, so lassen.',
   ],
   [
-    '{a:measure} ({x}) must be less than half of {b:measure} ({y}).',
-    '{a} ({x}) muss kleiner sein als die Hälfte von: {b} ({y}).',
+    '{a:measure}, {x}, must be less than half of {b:measure}, {y}.',
+    '{a}, {x}, muss kleiner sein als die Hälfte von {b}, {y}.',
   ],
+  ...(
+    [
+      ['must be shorter than', 'muss kürzer sein als'],
+      ['must be less than half of', 'muss kleiner sein als die Hälfte von'],
+      ['must be less than', 'muss kleiner sein als'],
+      ['must be below', 'muss niedriger sein als'],
+    ] as const
+  ).map(
+    ([why, warum]): Phrase => [
+      `{a:measure}, {x}, ${why} {b:measure}, {y}: re-measure both.`,
+      `{a}, {x}, ${warum} {b}, {y}: beide noch einmal messen.`,
+    ],
+  ),
   [
     '{m:measure} is {girth}, but a body {width} wide and {depth} deep measures between {least} and {most} round. Re-measure the three.',
     '{m} ist {girth}, aber ein Körper, der {width} breit und {depth} tief ist, misst rundherum zwischen {least} und {most}. Alle drei noch einmal messen.',
   ],
   [
-    '{a:measure} ({x}) and {b:measure} ({y}) look exchanged. Exchange them, or enter a second reading of each.',
-    '{a} ({x}) und {b} ({y}) sehen vertauscht aus. Tauschen, oder von beiden eine zweite Messung eintragen.',
+    '{a:measure}, {x}, and {b:measure}, {y}, look exchanged. Exchange them, or enter a second reading of each.',
+    '{a}, {x}, und {b}, {y}, sehen vertauscht aus. Tauschen, oder von beiden eine zweite Messung eintragen.',
   ],
   ...(['large', 'small'] as const).flatMap((size): Phrase[] => {
     const much = size === 'large' ? 'zu groß' : 'zu klein';
-    const told = `{m:measure} is about {gap:num} mm too ${size} for the others: they foretell {x:num} ± {s:num} mm ({d:num} standard deviations).`;
-    const said = `{m} ist etwa {gap} mm ${much} für die übrigen Maße: Sie lassen {x} ± {s} mm erwarten ({d} Standardabweichungen).`;
+    const told = `{m:measure} is about {gap} too ${size} for the others: they foretell {x}, and this is {far:text}.`;
+    const said = `{m} ist etwa {gap} ${much} für die übrigen Maße: Sie lassen {x} erwarten, und das liegt {far}.`;
     return [
-      [`${told} Did you mean {g:num} mm? {ask:text}`, `${said} Waren {g} mm gemeint? {ask}`],
+      [`${told} Did you mean {g}? {ask:text}`, `${said} War {g} gemeint? {ask}`],
       [`${told} {ask:text}`, `${said} {ask}`],
       [
-        `{m:tape} is about {gap:num} mm too ${size} for the others. Re-measure {list}.`,
-        `{m} ist etwa {gap} mm ${much} für die übrigen Maße. Die Maße im Widerspruch noch einmal nehmen.`,
+        `{m:tape} is about {gap} too ${size} for the others. Re-measure {list}.`,
+        `{m} ist etwa {gap} ${much} für die übrigen Maße. Die Maße im Widerspruch noch einmal nehmen.`,
       ],
     ];
   }),
+  ['outside what is usual', 'außerhalb des Üblichen'],
+  ['far outside what is usual', 'weit außerhalb des Üblichen'],
   ['Its second reading agrees, so it stays.', 'Die zweite Messung stimmt damit überein, darum bleibt es.'],
   [
     'Correct it, or take a second reading: if both agree, enter both.',
@@ -87,10 +113,17 @@ export const faults: readonly Phrase[] = [
   ],
   ['Re-measure it.', 'Noch einmal messen.'],
   // Body.
-  [
-    'To meet every tape the shape had to leave the usual by {d:num} standard deviations in {part:text}. Look at the body and re-measure what looks wrong.',
-    'Um alle Maße zu treffen, musste die Form um {d} Standardabweichungen vom Üblichen abweichen, und zwar in {part}. Den Körper ansehen und noch einmal messen, was falsch aussieht.',
-  ],
+  ...(
+    [
+      ['unusual', 'ungewöhnlich'],
+      ['very unusual', 'sehr ungewöhnlich'],
+    ] as const
+  ).map(
+    ([unusual, selten]): Phrase => [
+      `To meet every tape the shape became ${unusual} in {part:text}. Look at the body and re-measure what looks wrong.`,
+      `Um alle Maße einzuhalten, wurde die Form ${selten} in {part}. Den Körper ansehen und noch einmal messen, was falsch aussieht.`,
+    ],
+  ),
   [
     'At the {l:level} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.',
     '{l}: Hier würde sich der Körper in sich falten. Umfang, Breite und Tiefe dort noch einmal messen, und die Höhen darüber und darunter.',
@@ -104,8 +137,8 @@ export const faults: readonly Phrase[] = [
     'Arme entstehen, wenn alle fünf Armmaße angegeben sind. Es fehlen noch welche.',
   ],
   [
-    'Shoulder to elbow ({n:num} mm) leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.',
-    'Schulter bis Ellenbogen ({n} mm) lässt unter der Schulterkappe keinen Oberarm übrig. Dieses Maß und den Oberarmumfang noch einmal nehmen. Es entsteht kein Arm.',
+    'Shoulder to elbow, {n}, leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.',
+    'Schulter bis Ellenbogen, {n}, lässt unter der Schulterkappe keinen Oberarm übrig. Dieses Maß und den Oberarmumfang noch einmal nehmen. Es entsteht kein Arm.',
   ],
   // Lines and panels.
   ['Line “{l:name}” has no point to pull there.', 'Die Linie „{l}“ hat dort keinen Punkt zum Ziehen.'],
