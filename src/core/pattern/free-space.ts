@@ -47,22 +47,32 @@ export function createCellGrid(ring: Float64Array, cell: number, clearance: numb
     rows,
     taken: new Uint8Array(columns * rows).fill(1),
   };
-  for (let row = 0; row < rows; row++) {
-    const y = minY + (row + 0.5) * cell;
-    const crossings: number[] = [];
-    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      if (ring[i + 1] > y === ring[j + 1] > y) continue;
-      crossings.push(ring[i] + ((y - ring[i + 1]) / (ring[j + 1] - ring[i + 1])) * (ring[j] - ring[i]));
-    }
+  crossingsByRow(ring, minY, cell, rows).forEach((crossings, row) => {
     crossings.sort((p, q) => p - q);
     for (let k = 0; k + 1 < crossings.length; k += 2) {
       const from = Math.max(0, Math.ceil((crossings[k] - minX) / cell - 0.5));
       const to = Math.min(columns - 1, Math.floor((crossings[k + 1] - minX) / cell - 0.5));
-      for (let column = from; column <= to; column++) grid.taken[row * columns + column] = 0;
+      grid.taken.fill(0, row * columns + from, row * columns + Math.max(from, to + 1));
     }
-  }
+  });
   takeLine(grid, ring, true, clearance);
   return grid;
+}
+
+/** Where the closed ring crosses the middle of each row, x in mm, in no order. O(n + crossings). */
+function crossingsByRow(ring: Float64Array, bottom: number, cell: number, rows: number): number[][] {
+  const found: number[][] = Array.from({ length: rows }, () => []);
+  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+    const [x0, y0, x1, y1] = [ring[i], ring[i + 1], ring[j], ring[j + 1]];
+    // One row more at either end: the comparison below decides, as rounding must not.
+    const first = Math.max(0, Math.floor((Math.min(y0, y1) - bottom) / cell - 0.5) - 1);
+    const last = Math.min(rows - 1, Math.ceil((Math.max(y0, y1) - bottom) / cell - 0.5) + 1);
+    for (let row = first; row <= last; row++) {
+      const y = bottom + (row + 0.5) * cell;
+      if (y0 > y !== y1 > y) found[row].push(x0 + ((y - y0) / (y1 - y0)) * (x1 - x0));
+    }
+  }
+  return found;
 }
 
 /** Takes every cell any part of which is nearer than `clearance` to the polyline. */
@@ -103,20 +113,33 @@ export function takeInside(grid: CellGrid, ring: Float64Array, clearance: number
 
 function takeNear(grid: CellGrid, ax: number, ay: number, bx: number, by: number, clearance: number): void {
   const half = grid.cell * Math.SQRT1_2 + clearance;
+  const reach = half * half;
   const dx = bx - ax;
   const dy = by - ay;
   const squared = dx * dx + dy * dy;
-  forCells(
-    grid,
-    Math.min(ax, bx) - half,
-    Math.min(ay, by) - half,
-    Math.max(ax, bx) + half,
-    Math.max(ay, by) + half,
-    (x, y, index) => {
-      const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared));
-      if (Math.hypot(ax + t * dx - x, ay + t * dy - y) <= half) grid.taken[index] = 1;
-    },
-  );
+  const [fromRow, toRow] = rowsBetween(grid, Math.min(ay, by) - half, Math.max(ay, by) + half);
+  const [fromColumn, toColumn] = columnsBetween(grid, Math.min(ax, bx) - half, Math.max(ax, bx) + half);
+  // Most of the time of lettering is spent here: no call per cell.
+  for (let row = fromRow; row <= toRow; row++) {
+    const y = grid.bottom + (row + 0.5) * grid.cell - ay;
+    for (let column = fromColumn; column <= toColumn; column++) {
+      const x = grid.left + (column + 0.5) * grid.cell - ax;
+      const t = squared === 0 ? 0 : Math.min(1, Math.max(0, (x * dx + y * dy) / squared));
+      const ex = t * dx - x;
+      const ey = t * dy - y;
+      if (ex * ex + ey * ey <= reach) grid.taken[row * grid.columns + column] = 1;
+    }
+  }
+}
+
+function columnsBetween(grid: CellGrid, minX: number, maxX: number): readonly [number, number] {
+  const from = Math.max(0, Math.floor((minX - grid.left) / grid.cell));
+  return [from, Math.min(grid.columns - 1, Math.floor((maxX - grid.left) / grid.cell))];
+}
+
+function rowsBetween(grid: CellGrid, minY: number, maxY: number): readonly [number, number] {
+  const from = Math.max(0, Math.floor((minY - grid.bottom) / grid.cell));
+  return [from, Math.min(grid.rows - 1, Math.floor((maxY - grid.bottom) / grid.cell))];
 }
 
 function forCells(
@@ -127,10 +150,8 @@ function forCells(
   maxY: number,
   visit: (x: number, y: number, index: number) => void,
 ): void {
-  const fromColumn = Math.max(0, Math.floor((minX - grid.left) / grid.cell));
-  const toColumn = Math.min(grid.columns - 1, Math.floor((maxX - grid.left) / grid.cell));
-  const fromRow = Math.max(0, Math.floor((minY - grid.bottom) / grid.cell));
-  const toRow = Math.min(grid.rows - 1, Math.floor((maxY - grid.bottom) / grid.cell));
+  const [fromRow, toRow] = rowsBetween(grid, minY, maxY);
+  const [fromColumn, toColumn] = columnsBetween(grid, minX, maxX);
   for (let row = fromRow; row <= toRow; row++) {
     for (let column = fromColumn; column <= toColumn; column++) {
       const x = grid.left + (column + 0.5) * grid.cell;
