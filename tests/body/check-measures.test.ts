@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type BodyInput, checkMeasures, FIRST_MEASURES, MEASURES } from '../../src/core/body/index.ts';
+import {
+  type BodyInput,
+  checkMeasures,
+  FIRST_MEASURES,
+  findMeasure,
+  isThirdReadingWanted,
+  MEASURES,
+} from '../../src/core/body/index.ts';
 
 const GOOD = { bustGirth: 940, waistGirth: 765, hipGirth: 1010, backWaistLength: 402, neckBaseGirth: 366 };
 
@@ -63,6 +70,23 @@ describe('checkMeasures', () => {
     expect(check({ shoulderLength: 132 }, { readings })).toMatchObject([
       { code: 'readings-differ', path: 'readings.bustGirth', measured: 16, limit: 10 },
     ]);
+  });
+
+  // 10 mm for the large girths, 5 mm for lengths and small girths (common practice, no source).
+  it.each([
+    ['waistGirth', [770, 780], false],
+    ['waistGirth', [770, 781], true],
+    ['neckBaseGirth', [366, 371], false],
+    ['neckBaseGirth', [366, 372], true],
+    ['shoulderLength', [130, 136], true],
+    ['shoulderLength', [130, 136, 131], false],
+    ['shoulderLength', [130], false],
+  ] as const)('%s read as %j: a third is wanted, %s, as the field is offered', (id, readings, isWanted) => {
+    const measure = findMeasure(id);
+    if (!measure) throw new Error(id);
+    expect(isThirdReadingWanted(measure, 'bust', readings)).toBe(isWanted);
+    const codes = check({}, { readings: { [id]: readings } }).map(({ code }) => code);
+    expect(codes).toEqual(isWanted ? ['readings-differ'] : []);
   });
 
   it('takes left and right only where a body has both', () => {

@@ -52,6 +52,14 @@ describe('findMistakes', () => {
     expect(findMistakes(wrong)).toMatchObject([{ severity: 'error', path: 'measures.shoulderLength' }]);
     const twice = { ...wrong, readings: { shoulderLength: [239, 241] } };
     expect(findMistakes(twice)).toMatchObject([{ severity: 'warning' }]);
+    // 8 mm apart is too much for a length (common practice, no source: 5 mm); a third near one of them settles it.
+    for (const [readings, severity] of [
+      [[236, 244], 'error'],
+      [[236, 244, 237], 'warning'],
+    ] as const) {
+      const shoulder = { ...wrong, readings: { shoulderLength: readings } };
+      expect(findMistakes(shoulder)).toMatchObject([{ severity }]);
+    }
   });
 
   it('stops none of the demo bodies', () => {

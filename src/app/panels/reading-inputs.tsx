@@ -1,11 +1,9 @@
-import type { MeasureDefinition } from '../../core/body/index.ts';
+import { isThirdReadingWanted, type MeasureDefinition } from '../../core/body/index.ts';
 import { LengthInput } from './length-input.tsx';
 import { limitsOfMeasure } from './limits-of-measure.ts';
 import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
-/** Readings this far apart ask for another one, mm. */
-const AGREEMENT = 10;
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'] as const;
 
 interface ReadingInputsProps {
@@ -24,8 +22,7 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
   const actions = useActions();
   const { measure: words, core } = useWords();
   const { name } = core.measure(measure);
-  const difference = Math.max(...readings) - Math.min(...readings);
-  const wantsMore = readings.length < 2 || (difference > AGREEMENT && readings.length < ORDINALS.length);
+  const wantsMore = readings.length < 2 || isThirdReadingWanted(measure, figure, readings);
   const fields: readonly (number | null)[] = wantsMore ? [...readings, null] : readings;
   const set = (index: number, mm: number | null) => {
     const next = [...readings];
@@ -53,12 +50,13 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
           </span>
         </LengthInput>
       ))}
-      <ReadingsVerdict readings={readings} />
+      <ReadingsVerdict measure={measure} readings={readings} />
     </div>
   );
 }
 
-function ReadingsVerdict({ readings }: { readonly readings: readonly number[] }) {
+function ReadingsVerdict({ measure, readings }: Pick<ReadingInputsProps, 'measure' | 'readings'>) {
+  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const words = useWords().measure;
   const numbers = useNumbers();
@@ -66,7 +64,7 @@ function ReadingsVerdict({ readings }: { readonly readings: readonly number[] })
   const difference = Math.max(...readings) - Math.min(...readings);
   const mean = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
   const apart = numbers.length(difference, unit);
-  return difference > AGREEMENT ? (
+  return isThirdReadingWanted(measure, figure, readings) ? (
     <p className="readings-differ" role="status">
       {words.apartOnceMore(apart)}
     </p>

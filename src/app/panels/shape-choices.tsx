@@ -1,13 +1,14 @@
-import { SHAPE_CATEGORIES, type ShapeCategory } from '../../core/body/index.ts';
+import { type ShapeCategory, shapeCategoriesOf } from '../../core/body/index.ts';
 import { ShapePicture } from './shape-picture.tsx';
 import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
-/** One choice per question; a number from a file is kept and shown as it is. */
+/** One choice per question this figure has; a number from a file is kept and shown as it is. */
 export function ShapeChoices() {
+  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   return (
     <div className="shape-choices">
-      {SHAPE_CATEGORIES.map((category) => (
+      {shapeCategoriesOf(figure).map((category) => (
         <ShapeChoice key={category.id} category={category} />
       ))}
     </div>

@@ -1,6 +1,7 @@
 import { formatBoth, formatDifference, type Issue, mmPerInch } from '../base/index.ts';
 import { findMistakes } from './find-mistakes.ts';
 import { meanValue } from './known-to-survey.ts';
+import { isThirdReadingWanted, limitOfReadings } from './limit-of-readings.ts';
 import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition } from './measures.ts';
 import type { BodyInput, Figure, MeasureValue, SidedValue } from './types.ts';
 
@@ -140,7 +141,6 @@ function hintOfUnit(value: number, low: number, high: number): string {
   return fits(mmPerInch) ? hint('inches', mmPerInch) : '';
 }
 
-/** Two readings may differ by 10 mm on large girths and 5 mm elsewhere (common practice, no source); else a third is wanted. */
 function checkReadings(input: BodyInput): Issue[] {
   const issues: Issue[] = [];
   for (const [id, readings] of Object.entries(input.readings ?? {})) {
@@ -152,9 +152,9 @@ function checkReadings(input: BodyInput): Issue[] {
       });
       continue;
     }
-    const limit = measure.kind === 'girth' && measure.range[input.figure][0] > 500 ? 10 : 5;
-    const spread = Math.max(...readings) - Math.min(...readings);
-    if (readings.length === 2 && spread > limit) {
+    if (isThirdReadingWanted(measure, input.figure, readings)) {
+      const limit = limitOfReadings(measure, input.figure);
+      const spread = Math.abs(readings[0] - readings[1]);
       issues.push({
         ...warning(
           'readings-differ',

@@ -1,6 +1,7 @@
 import { type DisplayUnit, formatBoth, formatDifference, formatLength, type Issue } from '../base/index.ts';
 import { estimateMeasures, measureSurprise, SURVEY_VARIABLES } from './estimate-measures.ts';
 import { knownToSurvey, meanValues } from './known-to-survey.ts';
+import { limitOfReadings } from './limit-of-readings.ts';
 import { findMeasure } from './measures.ts';
 import type { BodyInput } from './types.ts';
 
@@ -10,8 +11,6 @@ const IMPLAUSIBLE = 4;
 const REFUSED = 10;
 /** Two measures look exchanged when exchanging them makes the list less unusual by this much (squared distance). */
 const EXCHANGE_GAIN = 20;
-/** Two readings within this, mm, confirm a value. */
-const CONFIRMED_WITHIN = 10;
 
 export interface Doubt {
   readonly id: string;
@@ -120,7 +119,12 @@ function findExchange(input: BodyInput): Issue | undefined {
   };
 }
 
-function isConfirmed(input: BodyInput, id: string): boolean {
-  const readings = input.readings?.[id] ?? [];
-  return readings.length >= 2 && Math.max(...readings) - Math.min(...readings) <= CONFIRMED_WITHIN;
+/** Some two readings agree. */
+function isConfirmed({ readings, figure }: BodyInput, id: string): boolean {
+  const measure = findMeasure(id);
+  const sorted = (readings?.[id] ?? []).toSorted((a, b) => a - b);
+  return (
+    measure !== undefined &&
+    sorted.some((reading, k) => k > 0 && reading - sorted[k - 1] <= limitOfReadings(measure, figure))
+  );
 }

@@ -4,6 +4,7 @@ export { estimateMeasures } from './estimate-measures.ts';
 export { type Doubt, findMistakes, listDoubts } from './find-mistakes.ts';
 export { fitBody } from './fit-body.ts';
 export { meanValue } from './known-to-survey.ts';
+export { isThirdReadingWanted } from './limit-of-readings.ts';
 export { type Arm, meshOfArm } from './make-arm.ts';
 export {
   FIRST_MEASURES,
@@ -12,6 +13,6 @@ export {
   type MeasureDefinition,
   type MeasureGroup,
 } from './measures.ts';
-export { SHAPE_CATEGORIES, type ShapeCategory } from './shape-choices.ts';
+export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';

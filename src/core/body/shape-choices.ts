@@ -1,4 +1,5 @@
 import type { Issue } from '../base/index.ts';
+import type { Figure } from './types.ts';
 
 /** A question the tape cannot answer. Every choice is a number underneath; a typed number is used as it is. */
 export interface ShapeCategory {
@@ -10,6 +11,8 @@ export interface ShapeCategory {
   readonly range: readonly [number, number];
   readonly choices: readonly { readonly id: string; readonly name: string; readonly value: number }[];
   readonly usual: string;
+  /** Asked of this figure only: the other has nothing it could change. */
+  readonly onlyFigure?: Figure;
 }
 
 /** Offsets on depth / breadth for five classes of people, from the public surveys' residuals (shared/survey/SOURCE.md). */
@@ -24,7 +27,7 @@ const SECTION_CHOICES = [
 function section(level: string, name: string): ShapeCategory {
   return {
     id: `${level}Section`,
-    name: `${name} section`,
+    name: `${name} from above`,
     why: `At the same girth a ${name.toLowerCase()} can be wide and shallow or narrow and deep; no tape can tell.`,
     unit: 'ratio',
     range: [-0.2, 0.25],
@@ -34,7 +37,7 @@ function section(level: string, name: string): ShapeCategory {
 }
 
 export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
-  section('bust', 'Bust'),
+  section('bust', 'Bust or chest'),
   section('waist', 'Waist'),
   section('highHip', 'High hip'),
   section('hip', 'Hip'),
@@ -55,7 +58,7 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
   {
     id: 'belly',
     name: 'Belly',
-    why: 'How far the belly stands before the hip bones, seen from the side.',
+    why: 'How far the belly stands in front of the hip bones, seen from the side.',
     unit: 'mm',
     range: [-15, 45],
     choices: [
@@ -69,7 +72,7 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
   {
     id: 'lean',
     name: 'Lean',
-    why: 'How far the neck stands before or behind the waist, beyond the usual, seen from the side.',
+    why: 'How far the neck stands in front of or behind the waist, beyond the usual, seen from the side.',
     unit: 'mm',
     range: [-60, 60],
     choices: [
@@ -95,7 +98,7 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
   {
     id: 'shoulderForm',
     name: 'Shoulder form',
-    why: 'Whether the line from neck to shoulder point sags, runs straight or stands up.',
+    why: 'Whether the line from neck to shoulder point sags, runs straight or arches.',
     unit: 'mm',
     range: [-12, 15],
     choices: [
@@ -108,7 +111,7 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
   {
     id: 'bustFullness',
     name: 'Bust fullness',
-    why: 'Whether the breasts are fuller above the bust level or below it. Number: mm that the upper slope reaches higher.',
+    why: 'Whether the breasts are fuller above the bust level or below it.',
     unit: 'mm',
     range: [-45, 60],
     choices: [
@@ -117,11 +120,12 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
       { id: 'high', name: 'Fuller above', value: 28 },
     ],
     usual: 'even',
+    onlyFigure: 'bust',
   },
   {
     id: 'bustSpread',
     name: 'Bust direction',
-    why: 'Whether the breasts point straight forward or apart. Number: degrees beyond the usual.',
+    why: 'Whether the breasts point straight forward or apart.',
     unit: 'degrees',
     range: [-10, 20],
     choices: [
@@ -130,6 +134,7 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
       { id: 'apart', name: 'Apart', value: 8 },
     ],
     usual: 'usual',
+    onlyFigure: 'bust',
   },
   {
     id: 'collarBone',
@@ -171,6 +176,11 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
     usual: 'soft',
   },
 ];
+
+/** The questions that change a body of this figure. */
+export function shapeCategoriesOf(figure: Figure): readonly ShapeCategory[] {
+  return SHAPE_CATEGORIES.filter(({ onlyFigure }) => onlyFigure === undefined || onlyFigure === figure);
+}
 
 /** The numbers behind the choices; unknown categories and choices are told, never guessed. */
 export function readShapeChoices(shape: Readonly<Record<string, string | number>>): {

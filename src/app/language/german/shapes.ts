@@ -20,10 +20,10 @@ function section(name: string, at: string): ShapeWords {
 
 /** Questions of shape and their choices, by id. */
 export const shapes: Readonly<Record<string, ShapeWords>> = {
-  bustSection: section('Querschnitt der Brust', 'an der Brust'),
-  waistSection: section('Querschnitt der Taille', 'an der Taille'),
-  highHipSection: section('Querschnitt der hohen Hüfte', 'an der hohen Hüfte'),
-  hipSection: section('Querschnitt der Hüfte', 'an der Hüfte'),
+  bustSection: section('Brust von oben', 'an der Brust'),
+  waistSection: section('Taille von oben', 'an der Taille'),
+  highHipSection: section('Hohe Hüfte von oben', 'an der hohen Hüfte'),
+  hipSection: section('Hüfte von oben', 'an der Hüfte'),
   upperBack: {
     name: 'Oberer Rücken',
     why: 'Wie weit sich der Rücken zwischen den Schulterblättern nach außen rundet, von der Seite gesehen.',
@@ -56,12 +56,12 @@ export const shapes: Readonly<Record<string, ShapeWords>> = {
   },
   bustFullness: {
     name: 'Fülle des Busens',
-    why: 'Ob der Busen über der Brusthöhe voller ist oder darunter. Zahl: um wie viel mm die obere Schräge höher reicht.',
+    why: 'Ob der Busen über der Brusthöhe voller ist oder darunter.',
     choices: { low: 'Unten voller', even: 'Gleichmäßig', high: 'Oben voller' },
   },
   bustSpread: {
     name: 'Richtung des Busens',
-    why: 'Ob der Busen gerade nach vorn oder auseinander zeigt. Zahl: Grad über das Übliche hinaus.',
+    why: 'Ob der Busen gerade nach vorn oder auseinander zeigt.',
     choices: { forward: 'Nach vorn', usual: 'Üblich', apart: 'Auseinander' },
   },
   collarBone: {

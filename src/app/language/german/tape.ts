@@ -24,7 +24,7 @@ export const tape: typeof english = {
     },
     countOf: (count, all) => `${count} von ${all}`,
     howToType:
-      'Zentimeter oder Zoll, wie es gerade passt: 92,5 oder 92.5 cm, 36 3/8 in. Jedes Maß zweimal nehmen; liegen beide mehr als einen Zentimeter auseinander, ein drittes Mal.',
+      'Zentimeter oder Zoll, wie es gerade passt: 92,5 oder 92.5 cm, 36 3/8 in. Jedes Maß zweimal nehmen, und ein drittes Mal, wenn beide mehr als 1 cm auseinanderliegen (5 mm bei Längen und kleinen Umfängen).',
   },
   measure: {
     left: 'links',
@@ -40,7 +40,7 @@ export const tape: typeof english = {
     why: 'Wozu',
     takeCare: 'Aufgepasst',
     drawing: { front: 'So liegt das Maßband, vorn', back: 'So liegt das Maßband, hinten' },
-    met: (side, got) => `${side}getroffen, am Körper ${got}`,
+    met: (side, got) => `${side}stimmt, am Körper ${got}`,
     conflict: (side, got, off) => `${side}Widerspruch: am Körper ${got}, ${off}`,
     estimated: (side) => `${side}geschätzt`,
     ordinals: ['erste', 'zweite', 'dritte', 'vierte', 'fünfte'],
@@ -61,7 +61,7 @@ export const tape: typeof english = {
   printList: {
     title: 'Maße von ____________________ \u00a0 am ____________ \u00a0 durch ____________',
     how: (unit) =>
-      `In ${unit}. Anliegend, nicht stramm; in der Wäsche, die getragen wird. Jedes zweimal nehmen; ein drittes Mal, wenn beide mehr als 1 cm (3/8 in) auseinanderliegen. Die ersten fünf sind nötig, die übrigen helfen.`,
+      `In ${unit}. Anliegend, nicht stramm; in der Wäsche, die getragen wird. Jedes zweimal nehmen, und ein drittes Mal, wenn beide mehr als 1 cm oder 3/8 in auseinanderliegen (5 mm oder 3/16 in bei Längen und kleinen Umfängen). Die ersten fünf sind nötig, die übrigen helfen.`,
     measure: 'Maß',
     where: 'So liegt das Maßband',
     first: '1.',
