@@ -2,14 +2,14 @@ import { type DisplayUnit, formatLength, type Issue } from '../core/base/index.t
 import type { Report, ReportTape } from '../core/pipeline/index.ts';
 import { formatTable } from './format-table.ts';
 
-/** Every tape: asked for, found on the body, and by how much they differ. */
+/** Every tape: typed, read off the body, and by how much they differ; what is estimated was not typed. */
 export function describeTapes(tapes: readonly ReportTape[], unit: DisplayUnit): string {
   const rows = tapes.map((tape) => [
     tape.id,
     tape.kind,
-    formatLength(tape.target, unit),
+    tape.status === 'estimated' ? '–' : formatLength(tape.target, unit),
     formatLength(tape.got, unit),
-    signed(tape.got - tape.target, 2),
+    tape.status === 'estimated' ? '–' : signed(tape.got - tape.target, 2),
     tape.spread === undefined
       ? tape.status
       : `${tape.status} ±${formatLength(tape.spread, unit, { bare: true })}`,
@@ -18,10 +18,10 @@ export function describeTapes(tapes: readonly ReportTape[], unit: DisplayUnit): 
     [
       { title: 'tape' },
       { title: 'kind' },
-      { title: 'asked', align: 'right' },
-      { title: 'found', align: 'right' },
+      { title: 'typed', align: 'right' },
+      { title: 'body', align: 'right' },
       { title: 'off mm', align: 'right' },
-      { title: 'status' },
+      { title: 'result' },
     ],
     rows,
   );

@@ -116,7 +116,7 @@ describe('loftseam make', () => {
 });
 
 describe('loftseam check', () => {
-  it('shows every tape as asked and as found', async () => {
+  it('shows every tape as typed and on the body', async () => {
     const { code, out } = await loftseam('check', straight);
     expect(code).toBe(0);
     expect(out).toMatch(/^bustGirth +girth +87\.0 cm +87\.0 cm +0\.00 +met$/m);

@@ -5,7 +5,7 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
   const complaints = await openApp(page);
   await goTo(page, 'Panels');
   const grain = page.getByRole('region', { name: 'Grain' });
-  await grain.getByRole('combobox', { name: 'Piece' }).selectOption({ label: 'side front right' });
+  await grain.getByRole('combobox', { name: 'Panel' }).selectOption({ label: 'side front right' });
   const dial = grain.getByRole('slider', { name: 'Grain of side front right' });
   const field = grain.getByRole('textbox', { name: /Degrees to the left/ });
   const undo = page.getByRole('button', { name: /^Undo/ });
@@ -33,7 +33,7 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
   await page.mouse.up();
   await expect(undo).toHaveAccessibleName('Undo: Turn the grain of side front right');
   await waitForFullForm(page);
-  await grain.getByRole('combobox', { name: 'Piece' }).selectOption({ label: 'side front left' });
+  await grain.getByRole('combobox', { name: 'Panel' }).selectOption({ label: 'side front left' });
   await expect(field).toHaveValue('−45');
   await undo.click();
   await expect(field).toHaveValue('0');
@@ -62,5 +62,25 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
   const said = (await usage.textContent()) ?? '';
   const [used, best] = [...said.matchAll(/(\d+) %/g)].map((match) => Number(match[1]));
   expect(Math.abs((used ?? 0) - (best ?? 100))).toBeLessThanOrEqual(1);
+  expect(complaints).toEqual([]);
+});
+
+test('the cloth is chosen, and what it takes judges the grain; undo names it', async ({ page }) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Panels');
+  const usage = page.getByRole('region', { name: 'Grain' }).getByRole('row', { name: /Used of its limits/ });
+  const used = async () => Number(/(\d+) %/.exec((await usage.textContent()) ?? '')?.[1]);
+  const plain = await used();
+  const cloth = page.getByRole('combobox', { name: 'Cloth', exact: true });
+  await expect(cloth).toHaveValue('plainCotton');
+  await cloth.selectOption({ value: 'fusedCotton' });
+  await waitForFullForm(page);
+  // Every limit of the fused cloth is between 1/3 and 4/5 of the plain one's (the cloths' own table), so it is used more.
+  await expect.poll(async () => (await used()) / plain).toBeGreaterThan(1.2);
+  expect((await used()) / plain).toBeLessThan(3.1);
+  const undo = page.getByRole('button', { name: /^Undo/ });
+  await expect(undo).toHaveAccessibleName('Undo: Set cloth');
+  await undo.click();
+  await expect(cloth).toHaveValue('plainCotton');
   expect(complaints).toEqual([]);
 });

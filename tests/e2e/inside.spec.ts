@@ -7,7 +7,7 @@ test('Inside: girths of the test tube become growth, are kept, and what cannot b
   const complaints = await openApp(page);
   await goTo(page, 'Inside');
   const tube = page.getByRole('region', { name: 'Test tube' });
-  const field = (number: number) => tube.getByRole('textbox', { name: `Test tube, measure ${number}` });
+  const field = (number: number) => tube.getByRole('textbox', { name: `Girth at line ${number}` });
   await expect(tube).toContainText('Nothing is typed in');
 
   // 200π mm sewn, 0.6π mm of cloth: 64.1 cm is (641 − 1.885)/628.319 − 1 = 1.72 %.
@@ -20,7 +20,7 @@ test('Inside: girths of the test tube become growth, are kept, and what cannot b
   // Shorter than it was sewn: refused in the field, with its limits.
   await field(2).fill('60');
   await field(2).blur();
-  await expect(tube.getByRole('alert')).toHaveText(/Test tube, measure 2.*60\.0 cm.*63\.0 cm.*75\.5 cm/);
+  await expect(tube.getByRole('alert')).toHaveText(/Girth at line 2.*60\.0 cm.*63\.0 cm.*75\.5 cm/);
   await field(2).fill('');
   await field(2).blur();
   await expect(tube).toContainText('It grew by 1.72 %');

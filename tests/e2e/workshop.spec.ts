@@ -21,7 +21,7 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
 
   await page.getByText('Sew the front, lying flat').click();
   const seam = page.getByRole('button', { name: /princess front right/ });
-  await expect(seam).toContainText('8 marks');
+  await expect(seam).toContainText('8 notches');
   await seam.focus();
   await expect(seam).toHaveAttribute('data-lit', 'true');
 

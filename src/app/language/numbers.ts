@@ -1,4 +1,10 @@
-import { type DisplayUnit, formatLength, type LengthFormat } from '../../core/base/index.ts';
+import {
+  type DisplayUnit,
+  formatLength,
+  type LengthFormat,
+  metresPerYard,
+  mmPerInch,
+} from '../../core/base/index.ts';
 import { formatMass } from '../../core/simulate/index.ts';
 
 /** Numbers as they are written in one place of the world. Lengths are given in mm and strains as fractions. */
@@ -12,8 +18,14 @@ export interface Numbers {
   signedLength(mm: number, unit: DisplayUnit): string;
   /** Seam lengths are compared to a tenth of a millimetre, so they are shown in more detail than tapes. */
   fineLength(mm: number, unit: DisplayUnit): string;
-  /** kg or g, ounces beside inches. */
+  /** kg or g; pounds or ounces beside inches. */
   mass(kg: number, unit: DisplayUnit): string;
+  /** Of one piece, given in mm²: cm² or square inches. */
+  area(mm2: number, unit: DisplayUnit): string;
+  /** To buy or to cover, given in m²: m² or square yards. */
+  clothArea(m2: number, unit: DisplayUnit, decimals?: number): string;
+  /** Thread and cord, given in m: metres or yards. */
+  longLength(metres: number, unit: DisplayUnit): string;
   /** A fraction as a percentage, `1.2 %`. */
   percent(fraction: number, decimals?: number): string;
   signedPercent(fraction: number, decimals?: number): string;
@@ -51,6 +63,12 @@ export function createNumbers(locale: string): Numbers {
     },
     fineLength: (mm, unit) => (unit === 'cm' ? `${fixed(mm / 10, 2)} cm` : `${fixed(mm / 25.4, 3)} in`),
     mass: (kg, unit) => mark(formatMass(kg, unit)),
+    area: (mm2, unit) =>
+      unit === 'cm' ? `${fixed(mm2 / 100, 0)} cm²` : `${fixed(mm2 / mmPerInch ** 2, 0)} in²`,
+    clothArea: (m2, unit, decimals = 2) =>
+      unit === 'cm' ? `${fixed(m2, decimals)} m²` : `${fixed(m2 / metresPerYard ** 2, decimals)} yd²`,
+    longLength: (metres, unit) =>
+      unit === 'cm' ? `${fixed(metres, 0)} m` : `${fixed(metres / metresPerYard, 0)} yd`,
     percent: (fraction, decimals = 1) =>
       Number.isFinite(fraction) ? `${fixed(fraction * 100, decimals)} %` : '–',
     signedPercent(fraction, decimals = 1) {

@@ -40,6 +40,7 @@ export function BodyStage() {
 
 function BodyNumbers() {
   const body = useApp((state) => state.form?.report.body);
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const words = useWords().body;
   const numbers = useNumbers();
   if (!body) return null;
@@ -51,7 +52,7 @@ function BodyNumbers() {
       </div>
       <div>
         <dt>{words.surface}</dt>
-        <dd>{numbers.fixed(body.area / 1e6, 3)} m²</dd>
+        <dd>{numbers.clothArea(body.area / 1e6, unit, 3)}</dd>
       </div>
       <div>
         <dt>{words.triangles}</dt>

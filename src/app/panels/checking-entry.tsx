@@ -6,6 +6,7 @@ import {
   type StuffingContext,
 } from '../../core/simulate/index.ts';
 import type { Numbers } from '../language/index.ts';
+import { FillMass } from './fill-mass.tsx';
 import { LengthInput } from './length-input.tsx';
 import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -13,7 +14,7 @@ import { useActions, useApp } from './workroom-context.tsx';
 const LIMITS = { min: 20, max: 2500 } as const;
 const KINDS = ['girth', 'width', 'depth'] as const;
 
-interface EntryProps {
+export interface EntryProps {
   readonly entry: CheckingEntry;
   readonly stuffing: StuffingContext;
   readonly onChange: (entry: CheckingEntry, label: string) => void;
@@ -152,36 +153,4 @@ function signedSmall(mm: number, unit: 'cm' | 'in', numbers: Numbers): string {
   const size = Math.abs(mm);
   const text = unit === 'in' ? numbers.length(size, 'in', { fraction: 16 }) : `${size.toFixed(0)} mm`;
   return /[1-9]/.test(text) ? `${mm < 0 ? '−' : '+'}${text}` : `±0`;
-}
-
-function FillMass({ entry, stuffing, onChange }: EntryProps) {
-  const { workshop, steps } = useWords();
-  const words = workshop.checking;
-  const numbers = useNumbers();
-  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const sum = (key: 'low' | 'high') => stuffing.zones.reduce((total, zone) => total + zone[key], 0);
-  const set = (text: string) => {
-    const kilograms = Number(text.replace(',', '.'));
-    const { fillMass: _before, ...others } = entry;
-    if (text.trim() === '') onChange(others, steps.things.fill);
-    else if (kilograms >= 0 && kilograms <= 100)
-      onChange({ ...others, fillMass: kilograms }, steps.things.fill);
-  };
-  return (
-    <label>
-      <span className="measure-name">{words.fillSoFar}</span>
-      <input
-        type="number"
-        min="0"
-        max="100"
-        step="0.01"
-        inputMode="decimal"
-        defaultValue={entry.fillMass ?? ''}
-        onBlur={(event) => set(event.target.value)}
-      />
-      <span className="measure-how">
-        {words.firm(numbers.mass(sum('low'), unit), numbers.mass(sum('high'), unit))}
-      </span>
-    </label>
-  );
 }

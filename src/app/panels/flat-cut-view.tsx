@@ -30,7 +30,7 @@ export function FlatCutView({ wish }: { readonly wish: CutWish }) {
       <dl className="numbers">
         <div>
           <dt>{words.area}</dt>
-          <dd>{numbers.fixed(cut.area / 100, 0)} cm²</dd>
+          <dd>{numbers.area(cut.area, unit)}</dd>
         </div>
         <div>
           <dt>{words.roundBody}</dt>

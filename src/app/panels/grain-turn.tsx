@@ -22,7 +22,7 @@ export function GrainTurn({ form }: { readonly form: Form }) {
     <section className="grain-turn" aria-labelledby="grain-title">
       <h3 id="grain-title">{words.title}</h3>
       <label className="field-row">
-        <span className="measure-name">{words.piece}</span>
+        <span className="measure-name">{words.panel}</span>
         <select
           value={panels[index].id}
           onChange={(event) => {

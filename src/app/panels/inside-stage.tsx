@@ -1,5 +1,7 @@
+import type { DisplayUnit } from '../../core/base/index.ts';
 import type { FormInside } from '../../core/pipeline/index.ts';
-import { CAUTIONS } from '../../core/supports/index.ts';
+import { CAUTIONS, type MaterialLine } from '../../core/supports/index.ts';
+import type { Numbers } from '../language/index.ts';
 import { isFormBehind, issuesOf } from '../store/index.ts';
 import { CautionList } from './caution-list.tsx';
 import { CoreText } from './core-text.tsx';
@@ -169,7 +171,8 @@ function Braces({ inside }: InsideProps) {
 function Stand({ inside }: InsideProps) {
   const { stand, fill } = inside;
   const words = useWords().workshop.inside;
-  const { fixed } = useNumbers();
+  const { fixed, mass } = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
     <section aria-labelledby="stand-title">
       <h3 id="stand-title">{words.stand}</h3>
@@ -180,15 +183,15 @@ function Stand({ inside }: InsideProps) {
         </div>
         <div>
           <dt>{words.wholeMass}</dt>
-          <dd>{fixed(stand.totalMass, 1)} kg</dd>
+          <dd>{mass(stand.totalMass, unit)}</dd>
         </div>
         <div>
           <dt>{words.ballast}</dt>
-          <dd>{stand.ballast > 0 ? `${fixed(stand.ballast, 1)} kg` : words.none}</dd>
+          <dd>{stand.ballast > 0 ? mass(stand.ballast, unit) : words.none}</dd>
         </div>
         <div>
           <dt>{words.filling}</dt>
-          <dd>{words.range(fixed(fill.low, 1), `${fixed(fill.high, 1)} kg`)}</dd>
+          <dd>{words.range(mass(fill.low, unit), mass(fill.high, unit))}</dd>
         </div>
       </dl>
     </section>
@@ -214,11 +217,7 @@ function Materials({ inside }: InsideProps) {
                     {name}
                     {note && <span className="measure-how">{numbers.mark(note)}</span>}
                   </th>
-                  <td className="number">
-                    {material.unit === 'mm'
-                      ? numbers.length(material.quantity, shown)
-                      : `${numbers.plain(material.quantity, 2)} ${unit}`}
-                  </td>
+                  <td className="number">{sayQuantity({ ...material, word: unit }, shown, numbers)}</td>
                 </tr>
               );
             })}
@@ -227,4 +226,24 @@ function Materials({ inside }: InsideProps) {
       </ScrollableTable>
     </section>
   );
+}
+
+/** An amount to buy in the units shown; `word`: what is counted, where it is neither length, area nor mass. */
+function sayQuantity(
+  { quantity, unit, word }: Pick<MaterialLine, 'quantity' | 'unit'> & { readonly word: string },
+  shown: DisplayUnit,
+  numbers: Numbers,
+): string {
+  switch (unit) {
+    case 'mm':
+      return numbers.length(quantity, shown);
+    case 'm':
+      return numbers.longLength(quantity, shown);
+    case 'm²':
+      return numbers.clothArea(quantity, shown);
+    case 'kg':
+      return numbers.mass(quantity, shown);
+    default:
+      return `${numbers.plain(quantity, 2)} ${word}`;
+  }
 }

@@ -9,14 +9,15 @@ export function PanelTable() {
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
   const { panels: stageWords, panelTable: words, core } = useWords();
-  const { percent, fixed } = useNumbers();
+  const { percent, area } = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!panels) return null;
   return (
-    <ScrollableTable label={stageWords.strainByPiece}>
+    <ScrollableTable label={stageWords.strainByPanel}>
       <table className="table">
         <thead>
           <tr>
-            <th scope="col">{words.piece}</th>
+            <th scope="col">{words.panel}</th>
             <th scope="col" className="number" title={words.typicalTitle}>
               {words.typical}
             </th>
@@ -30,7 +31,7 @@ export function PanelTable() {
               {words.mostStretch}
             </th>
             <th scope="col" className="number">
-              {words.cloth}
+              {words.area}
             </th>
           </tr>
         </thead>
@@ -46,7 +47,7 @@ export function PanelTable() {
               <td className="number">{percent(panel.strain.p95)}</td>
               <StrainCell strain={panel.strain.min} />
               <StrainCell strain={panel.strain.max} />
-              <td className="number">{fixed(panel.areaFlat / 100, 0)} cm²</td>
+              <td className="number">{area(panel.areaFlat, unit)}</td>
             </LitRow>
           ))}
         </tbody>

@@ -1,4 +1,5 @@
 import { isFormBehind, reaches } from '../store/index.ts';
+import { ClothChoice } from './cloth-choice.tsx';
 import { DownloadList } from './download-list.tsx';
 import { FlatView } from './flat-view.tsx';
 import { GrainTurn } from './grain-turn.tsx';
@@ -37,7 +38,7 @@ export function PanelsStage() {
               <SeamTable />
             </section>
             <section aria-labelledby="pieces-title">
-              <h3 id="pieces-title">{words.strainByPiece}</h3>
+              <h3 id="pieces-title">{words.strainByPanel}</h3>
               <PanelTable />
             </section>
             <OwnPiece form={form} />
@@ -57,6 +58,7 @@ function CuttingChoices() {
   return (
     <section className="cutting-choices" aria-labelledby="cutting-title">
       <h3 id="cutting-title">{words.beforeCutting}</h3>
+      <ClothChoice />
       <SeamAllowance />
       <label className="blend">
         <span className="measure-name">{words.seamLengths}</span>

@@ -1,5 +1,7 @@
 import { useRef, useState } from 'react';
+import { CLOTHS, findCloth } from '../../core/flatten/index.ts';
 import type { WorstZone } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
 import { CoreText } from './core-text.tsx';
 import { useWords } from './use-words.ts';
 import { type SeamAdvice, useActions, useApp, useServices } from './workroom-context.tsx';
@@ -16,7 +18,7 @@ interface PlaceAdvice {
 
 /** What was found for one set of seam lines; `place` is the one being looked at, from 1. */
 interface Findings {
-  readonly project: unknown;
+  readonly project: Project | null;
   readonly places: readonly PlaceAdvice[];
   readonly count: number;
   readonly isLooking: boolean;
@@ -28,7 +30,8 @@ interface Findings {
 export function SeamAdviceList() {
   const { findings, look, stop } = useAdvice();
   const project = useApp((state) => state.project);
-  const words = useWords().seamAdvice;
+  const { seamAdvice: words, core } = useWords();
+  const cloth = findCloth(findings?.project?.cloth.kind ?? '') ?? CLOTHS[0];
   const isReady = useApp(({ formOf, formQuality, project }) => formOf === project && formQuality === 'full');
   const isStale = findings !== null && findings.project !== project;
   return (
@@ -56,7 +59,7 @@ export function SeamAdviceList() {
         </p>
       )}
       {findings && !findings.isLooking && !findings.problem && findings.count === 0 && (
-        <p role="status">{words.nowhere}</p>
+        <p role="status">{words.nowhere(core.cloth(cloth))}</p>
       )}
       {isStale && findings.count > 0 && <p className="quiet">{words.stale}</p>}
       {findings && (

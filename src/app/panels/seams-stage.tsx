@@ -69,7 +69,7 @@ function ChosenLayout() {
       {panels && panels.length > 0 && !isBehind && (
         <dl className="numbers">
           <div>
-            <dt>{words.pieces}</dt>
+            <dt>{words.panels}</dt>
             <dd>{panels.length}</dd>
           </div>
           <div>
@@ -78,6 +78,7 @@ function ChosenLayout() {
           </div>
         </dl>
       )}
+      <p className="measure-how">{words.aboutStrain}</p>
     </section>
   );
 }

@@ -59,9 +59,9 @@ const STANDINGS: Readonly<Record<Stage, (state: AppState) => string>> = {
   panels: (state) => {
     const panels = state.form?.report.panels ?? [];
     if (panels.length === 0) return '';
-    return state.words.stages.pieces(panels.length, state.numbers.percent(typicalStrain(panels)));
+    return state.words.stages.panels(panels.length, state.numbers.percent(typicalStrain(panels)));
   },
-  inside: ({ form, words }) => (form?.inside ? words.stages.parts(form.inside.pieces.length) : ''),
+  inside: ({ form, words }) => (form?.inside ? words.stages.pieces(form.inside.pieces.length) : ''),
   cutting: ({ form, words }) =>
     form?.inside ? words.stages.toCut(form.pieces.length + form.inside.pieces.length) : '',
   making: ({ form, project, words }) => {

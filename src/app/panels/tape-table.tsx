@@ -21,12 +21,12 @@ export function TapeTable() {
         <tr>
           <th scope="col">{tapeTable.tape}</th>
           <th scope="col" className="number">
-            {tapeTable.asked}
+            {tapeTable.typed}
           </th>
           <th scope="col" className="number">
             {tapeTable.body}
           </th>
-          <th scope="col">{tapeTable.standing}</th>
+          <th scope="col">{tapeTable.result}</th>
         </tr>
       </thead>
       <tbody>

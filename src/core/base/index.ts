@@ -7,8 +7,10 @@ export {
   formatBoth,
   formatDifference,
   formatLength,
+  kgPerPound,
   type LengthFormat,
   type LengthUnit,
+  metresPerYard,
   mmPerInch,
   parseLength,
 } from './units.ts';

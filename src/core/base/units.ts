@@ -7,6 +7,9 @@ export type DisplayUnit = 'cm' | 'in';
 
 /** The international inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
 export const mmPerInch = 25.4;
+/** The avoirdupois pound, of 16 ounces, and the yard, exact by the same agreement. */
+export const kgPerPound = 0.45359237;
+export const metresPerYard = 0.9144;
 const mmPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 10, in: mmPerInch };
 
 const unitWords: Readonly<Record<string, LengthUnit>> = {

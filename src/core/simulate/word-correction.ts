@@ -1,8 +1,5 @@
-import { type DisplayUnit, formatLength } from '../base/index.ts';
+import { type DisplayUnit, formatLength, kgPerPound } from '../base/index.ts';
 import type { Correction } from './judge-stuffing.ts';
-
-/** International avoirdupois ounce (NIST Handbook 44, appendix C): 28.349523125 g. */
-const KG_PER_OUNCE = 0.028349523125;
 
 export interface CorrectionWords {
   readonly title: string;
@@ -120,10 +117,11 @@ function formatSmall(length: number, unit: DisplayUnit): string {
     : `${length.toFixed(length < 9.95 ? 1 : 0)} mm`;
 }
 
-/** Grams below a kilogram, ounces beside inches. */
+/** Kilograms, below one grams; beside inches pounds, below one ounces. */
 export function formatMass(kg: number, unit: DisplayUnit): string {
-  if (unit === 'in') return `${(kg / KG_PER_OUNCE).toFixed(kg < 1 ? 1 : 0)} oz`;
-  return kg < 1 ? `${(1000 * kg).toFixed(0)} g` : `${kg.toFixed(2)} kg`;
+  const amount = unit === 'in' ? kg / kgPerPound : kg;
+  if (amount < 1) return unit === 'in' ? `${(16 * amount).toFixed(1)} oz` : `${(1000 * amount).toFixed(0)} g`;
+  return `${amount.toFixed(amount < 10 ? 2 : 1)} ${unit === 'in' ? 'lb' : 'kg'}`;
 }
 
 function capitalise(text: string): string {

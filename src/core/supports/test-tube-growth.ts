@@ -56,7 +56,7 @@ export function checkTestTube({ measuredGrowth, testTube, clothThickness }: Insi
     if (girth === undefined || (girth >= min && girth <= max)) return [];
     const isSmall = girth < min;
     const limit = isSmall ? min : max;
-    const message = `Test tube, measure ${k + 1}: ${formatLength(girth, 'cm')} is ${isSmall ? 'less than the tube as it was sewn' : 'more than cloth can grow'}, ${formatLength(limit, 'cm')} over the cloth. ${isSmall ? 'Fill it harder, or check that it was printed true to size' : 'Check that its seam is not open and that it was printed true to size'}, and measure again; until then nothing is taken off for growth.`;
+    const message = `Test tube, girth at line ${k + 1}: ${formatLength(girth, 'cm')} is ${isSmall ? 'less than the tube as it was sewn' : 'more than cloth can grow'}, ${formatLength(limit, 'cm')} over the cloth. ${isSmall ? 'Fill it harder, or check that it was printed true to size' : 'Check that its seam is not open and that it was printed true to size'}, and measure again; until then nothing is taken off for growth.`;
     return [
       { code: 'test-tube-off', path: `testTube.${line}`, message, severity: 'error', measured: girth, limit },
     ];

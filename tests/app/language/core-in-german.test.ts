@@ -7,6 +7,7 @@ import { german } from '../../../src/app/language/german.ts';
 import { createNumbers } from '../../../src/app/language/index.ts';
 import { createTranslator } from '../../../src/app/language/translate.ts';
 import { MEASURES, SHAPE_CATEGORIES } from '../../../src/core/body/index.ts';
+import { CLOTHS } from '../../../src/core/flatten/index.ts';
 import { type Form, makeForm } from '../../../src/core/pipeline/index.ts';
 import { parseProject } from '../../../src/core/project/index.ts';
 import { LAYOUTS } from '../../../src/core/seams/index.ts';
@@ -54,7 +55,7 @@ function textsOf({ form, told }: ReturnType<typeof make>): string[] {
 const figuresIn = (text: string): string[] => (text.match(/\d+(\.\d+)?/g) ?? []).sort();
 
 describe('what the core says, in German', () => {
-  it('knows every measure, question of shape, layout and caution', () => {
+  it('knows every measure, question of shape, layout, cloth and caution', () => {
     for (const measure of MEASURES) {
       const { name, how } = core.measure(measure);
       expect([name, how], measure.id).not.toContain(measure.name);
@@ -72,6 +73,7 @@ describe('what the core says, in German', () => {
       expect(core.layout(layout).name, layout.id).not.toBe(layout.name);
       expect(core.layout(layout).description, layout.id).not.toBe(layout.description);
     }
+    for (const cloth of CLOTHS) expect(core.cloth(cloth), cloth.id).not.toBe(cloth.name);
     for (const caution of CAUTIONS) {
       const said = core.caution(caution);
       expect(said.text, caution.id).not.toBe(caution.text);

@@ -31,6 +31,21 @@ describe('numbers by place', () => {
     expect(createNumbers('de').length(923.925, 'in')).toBe('36 3/8 in');
   });
 
+  it('gives masses and areas in one way beside centimetres, and one beside inches', () => {
+    // NIST Handbook 44, appendix C: 1 lb = 0.453 592 37 kg = 16 oz, 1 in² = 6.4516 cm², 1 yd² = 0.836 127 36 m², 1 yd = 0.9144 m.
+    const { mass, area, clothArea, longLength } = createNumbers('en');
+    expect([0.25, 1.5, 21.34].map((kg) => mass(kg, 'cm'))).toEqual(['250 g', '1.50 kg', '21.3 kg']);
+    expect([0.226796185, 0.45359237, 9.0718474].map((kg) => mass(kg, 'in'))).toEqual([
+      '8.0 oz',
+      '1.00 lb',
+      '20.0 lb',
+    ]);
+    expect([area(64_516, 'cm'), area(64_516, 'in')]).toEqual(['645 cm²', '100 in²']);
+    expect([clothArea(2.5083821, 'cm'), clothArea(2.5083821, 'in')]).toEqual(['2.51 m²', '3.00 yd²']);
+    expect([longLength(182.88, 'cm'), longLength(182.88, 'in')]).toEqual(['183 m', '200 yd']);
+    expect(createNumbers('de').mass(1.5, 'cm')).toBe('1,50 kg');
+  });
+
   it('marks only points between digits', () => {
     const { mark } = createNumbers('de');
     expect(mark('Sie kippt bei 10.5°. Dann 2 kg.')).toBe('Sie kippt bei 10,5°. Dann 2 kg.');

@@ -5,7 +5,7 @@ export const advice = {
     mistake: 'The tape slips down at the back.',
   },
   waistGirth: {
-    why: 'Every length begins or ends at this ring.',
+    why: 'Most lengths begin or end at this ring.',
     mistake: 'Breathing in, or measuring at the trouser waist.',
   },
   hipGirth: {
@@ -54,7 +54,7 @@ export const advice = {
   },
   hipToBase: {
     why: 'Says where the form ends.',
-    mistake: 'Ending above the seat, so that the form cannot stand.',
+    mistake: 'Ending just below the hip line, so that skirts hang over an edge.',
   },
   sideLength: { why: 'Sets the depth of the armhole.', mistake: 'Pushing the card up into the armpit.' },
   shoulderLength: {

@@ -15,9 +15,9 @@ export const body = {
   },
   tapeTable: {
     tape: 'Tape',
-    asked: 'Asked',
+    typed: 'Typed',
     body: 'Body',
-    standing: 'Standing',
+    result: 'Result',
     met: 'met',
     conflict: (off: string) => `conflict, ${off}`,
     estimate: 'estimate',
@@ -99,7 +99,7 @@ export const body = {
     apart: 'They are apart',
     distance: 'Distance between the points',
     scale: 'Scale the photo',
-    leave: 'Leave it',
+    leave: 'Cancel',
     point: (number: number) => `Point ${number} on the photo`,
     over: {
       front: 'The body over the photo, from the front',

@@ -1,5 +1,6 @@
 import type { DisplayUnit, Issue } from '../../../core/base/index.ts';
 import type { MeasureDefinition, ShapeCategory } from '../../../core/body/index.ts';
+import type { Cloth } from '../../../core/flatten/index.ts';
 import type { SeamLayout } from '../../../core/seams/index.ts';
 import { type Correction, type CorrectionWords, wordCorrection } from '../../../core/simulate/index.ts';
 import type { Caution } from '../../../core/supports/index.ts';
@@ -24,6 +25,7 @@ export const core = {
     name,
     description,
   }),
+  cloth: ({ name }: Cloth): string => name,
   caution: ({ title, text }: Caution): { readonly title: string; readonly text: string } => ({
     title,
     text,

@@ -19,8 +19,8 @@ export const frame = {
     centimetres: 'Centimetres',
     inches: 'Inches',
     themes: { system: 'as this computer', light: 'light', dark: 'dark' },
-    light: (now: string) => `Light: ${now}`,
-    changeLight: (now: string, next: string) => `Light: ${now}. Change to ${next}`,
+    light: (now: string) => `Colours: ${now}`,
+    changeLight: (now: string, next: string) => `Colours: ${now}. Change to ${next}`,
     skip: 'Skip to the work',
     opening: 'Opening…',
     notLoaded:
@@ -45,9 +45,9 @@ export const frame = {
     measured: (count: number) => `${count} measured`,
     everyTapeMet: 'every tape met',
     inConflict: (count: number) => `${count} in conflict`,
-    seams: (count: number) => `${count} seams`,
-    pieces: (count: number, strain: string) => `${count} pieces, ${strain}`,
-    parts: (count: number) => `${count} parts`,
+    seams: (count: number) => (count === 1 ? '1 seam' : `${count} seams`),
+    panels: (count: number, strain: string) => `${count === 1 ? '1 panel' : `${count} panels`}, ${strain}`,
+    pieces: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
     toCut: (count: number) => `${count} to cut`,
     done: (count: number, all: number) => `${count} of ${all} done`,
     notMeasured: 'not measured',
@@ -68,12 +68,13 @@ export const frame = {
     more: (count: number) => `and ${count} more`,
     close: 'Close this message',
     saveFile: 'Save it to a file',
-    lastShown: 'From what is typed now no form can be made; the one shown is the last that could. To go on:',
+    lastShown:
+      'No form can be made from what is typed now; you see the last one that could be made. To go on:',
     firstFive: (missing: number) =>
       missing === 1
         ? 'One of the first five measures is still missing; with it there is a body.'
         : `${missing} of the first five measures are still missing; with them there is a body.`,
-    noForm: 'From what is typed now no form can be made. To go on:',
+    noForm: 'No form can be made from what is typed now. To go on:',
     undo: 'Undo the last step',
     stopped: 'Stopped. The body and panels may not match what you typed.',
     again: 'Work it out again',

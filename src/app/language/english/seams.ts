@@ -2,10 +2,11 @@
 export const seams = {
   seams: {
     about:
-      'More seams follow the body more truly and cost more sewing. Seams pass over the bust points and blades.',
+      'More seams follow the body more truly and cost more sewing. In these layouts seams pass over the bust points and shoulder blades.',
     layout: 'Seam layout',
-    pieces: 'Pieces',
+    panels: 'Panels',
     typical: 'Typical strain on this body',
+    aboutStrain: 'Strain is how much the cloth must shrink or stretch to lie on the body.',
     list: 'Seams on the body',
   },
   pull: {
@@ -13,7 +14,7 @@ export const seams = {
     how: 'Drag a bead on the body; both halves follow, and it catches on landmarks and levels unless Alt is held. By keyboard: choose a point, then arrow keys move it 1 mm, with Shift 10 mm.',
     caught: (what: string) => `Caught on ${what}.`,
     typical: 'Typical strain, roughly',
-    p95: '95 of 100 below',
+    p95: '95 % of the cloth below',
     before: 'Before',
     point: (line: string, number: number) => `${line}, point ${number}`,
     addPoint: 'Add a point',
@@ -70,7 +71,7 @@ export const seams = {
     place: (number: number, all: number) => `Place ${number} of ${all}`,
     stop: 'Stop looking',
     look: 'Look for better seams',
-    nowhere: 'Nowhere is the cloth asked for more than it takes.',
+    nowhere: (cloth: string) => `Nowhere is the cloth asked for more than ${cloth} takes.`,
     stale: 'The seams or the body have changed since: look again.',
     take: 'Take this advice',
   },

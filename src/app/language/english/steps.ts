@@ -38,6 +38,7 @@ export const steps = {
   wipe: { region: 'Wipe the region away', line: 'Wipe the line away' },
   /** What `set` names. */
   things: {
+    cloth: 'cloth',
     notches: 'shape of notches',
     openings: 'allowance of openings',
     allowanceFor: (material: string) => `allowance: ${material.toLowerCase()}`,

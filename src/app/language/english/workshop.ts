@@ -2,7 +2,8 @@
 export const workshop = {
   cautions: 'Take care',
   inside: {
-    about: 'Cloth filled hard wants to be round. Webs and ties inside pull it back to the body.',
+    about:
+      'Cloth filled hard wants to be round. Webs and ties inside pull it back to the body. Webs are walls of cloth from front to back; ties and straps run from the shell to the sleeve round the pole.',
     working: 'Working out webs, pole and plates…',
     choices: 'Pole and plates',
     tubeDiameter: 'Pole, outside',
@@ -11,12 +12,12 @@ export const workshop = {
     tube: {
       title: 'Test tube',
       about:
-        'Each cloth grows by its own share when it is stuffed hard. Sew the tube of the sheet “test-tube” from yours before anything else, stuff it, and type its girth at the three lines: the panels are then cut smaller. The first step under Making tells how.',
-      measure: (number: number) => `Test tube, measure ${number}`,
+        'Each cloth grows by its own share when it is stuffed hard. Sew a test tube from yours before anything else: under Cutting, tick only “test tube” in “To cut” and take the pattern. Stuff it, and type its girth at the three lines: the panels are then cut smaller. The first step under Making tells how.',
+      measure: (number: number) => `Girth at line ${number}`,
       sewn: (girth: string) => `As sewn it measures ${girth} over the cloth.`,
       growth: (share: string) => `It grew by ${share}: taken off the panels, more where the form is wider.`,
       given: (share: string) => `A growth of ${share} is taken off the panels, as given and not read here.`,
-      forget: 'Forget it',
+      forget: 'Clear it',
       nothing: 'Nothing is typed in, so nothing is taken off the panels for growth.',
     },
     doubts: 'Please look at',
@@ -29,8 +30,8 @@ export const workshop = {
     braces: 'Webs, ties and straps',
     range: (least: string, most: string) => `${least} to ${most}`,
     stand: 'Stand',
-    tipsAt: 'Tips at',
-    wholeMass: 'Whole mass',
+    tipsAt: 'Tips at (10° at least)',
+    wholeMass: 'Total weight',
     ballast: 'Ballast',
     none: 'none',
     filling: 'Filling',
@@ -57,7 +58,8 @@ export const workshop = {
     },
     list: 'To cut',
     allPieces: 'All pieces go into the files.',
-    leftOut: (count: number, all: number) => `${count} of ${all} pieces are left out.`,
+    leftOut: (count: number, all: number) =>
+      `${count} of ${all} pieces ${count === 1 ? 'is' : 'are'} left out.`,
     /** Names of materials by id; one that is not here keeps its id. */
     materials: {
       shell: 'outer cloth',
@@ -66,9 +68,9 @@ export const workshop = {
       covers: 'covers',
       card: 'card',
       foam: 'foam',
-      'test-tube': 'test-tube',
+      'test-tube': 'test tube',
     },
-    allOf: (material: string) => `all of ${material}`,
+    allOf: (material: string) => `all: ${material}`,
   },
   allowance: {
     notches: 'Notches',
@@ -82,8 +84,8 @@ export const workshop = {
     opening: {
       base: 'Base opening',
       neck: 'Neck opening',
-      armholeRight: 'Armhole right opening',
-      armholeLeft: 'Armhole left opening',
+      armholeRight: 'Right armhole opening',
+      armholeLeft: 'Left armhole opening',
     },
   },
   print: {
@@ -109,7 +111,7 @@ export const workshop = {
     bladeOffset: 'Blade offset',
     overcut: 'Overcut',
     about:
-      "A laser burns a width of cut away; a dragged knife trails its axis by the blade offset. Give one of them, unless the machine's own program sees to it.",
+      "A laser burns a width of cut away; a dragged knife trails its axis by the blade offset. Give one of them, unless the machine's own program sees to it. An overcut lets a knife go on a little past where a cut began, so that the corner comes free.",
     strokes: 'Letters of single strokes, for a pen',
     colours: 'Colours by which the machine tells lines apart',
     layers: { cut: 'Cut lines', sew: 'Sew lines', mark: 'Marks', text: 'Letters' },
@@ -135,13 +137,13 @@ export const workshop = {
     pieces: 'Pieces',
     more: (count: number) => `and ${count} more`,
     seams: 'Seams, in this order',
-    marks: (count: number) => (count === 1 ? '1 mark' : `${count} marks`),
+    marks: (count: number) => (count === 1 ? '1 notch' : `${count} notches`),
     closesRing: 'closes a ring: no longer flat',
     range: (lengths: readonly string[]) => lengths.join(' to '),
   },
   checking: {
     about:
-      'Measure the empty shell once, then the form after every zone you fill, and a day later. A girth may be over by 5 mm and never under; width and depth may be off by 5 mm either way.',
+      'Measure the empty shell once, then the form after every zone you fill, and a day later. The empty shell, laid flat, may be off by 2 mm (1/16 in) either way. Of the filled form a girth may be over by 5 mm (3/16 in), never under; width and depth may be off by 5 mm (3/16 in) either way.',
     working: 'Working out what it is to measure…',
     begin: 'Begin measuring',
     measureEmpty: 'Measure the empty shell',
@@ -157,7 +159,7 @@ export const workshop = {
     kinds: { girth: 'girth', width: 'width', depth: 'depth' },
     kindOf: (level: string, kind: string) => `${level} ${kind}`,
     standing: { good: 'good', over: 'over', under: 'under' },
-    fillSoFar: 'Filling so far, kg',
+    fillSoFar: (unit: string) => `Filling so far, ${unit}`,
     firm: (low: string, high: string) => `Firm is ${low} to ${high} in all.`,
     whatToDo: 'What to do',
     enter: 'Enter what you measured, any level first.',

@@ -6,7 +6,7 @@ export const advice: typeof english = {
     mistake: 'Das Maßband rutscht hinten herunter.',
   },
   waistGirth: {
-    why: 'Jede Länge beginnt oder endet an diesem Ring.',
+    why: 'Die meisten Längen beginnen oder enden an diesem Ring.',
     mistake: 'Den Bauch einziehen, oder am Hosenbund messen.',
   },
   hipGirth: {
@@ -55,7 +55,7 @@ export const advice: typeof english = {
   },
   hipToBase: {
     why: 'Sagt, wo die Form endet.',
-    mistake: 'Über dem Gesäß enden, sodass die Form nicht stehen kann.',
+    mistake: 'Dicht unter der Hüftlinie enden, sodass Röcke über eine Kante hängen.',
   },
   sideLength: {
     why: 'Bestimmt die Tiefe des Armlochs.',

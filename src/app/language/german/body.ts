@@ -3,7 +3,7 @@ import type { body as english } from '../english/body.ts';
 export const body: typeof english = {
   body: {
     about:
-      'Der Körper, den die Maße ergeben. Drehen und mit dem Menschen vergleichen, vor allem von der Seite.',
+      'Der Körper, den die Maße ergeben. Drehen und mit der Person vergleichen, vor allem von der Seite.',
     volume: 'Rauminhalt',
     surface: 'Oberfläche',
     triangles: 'Dreiecke',
@@ -11,15 +11,15 @@ export const body: typeof english = {
     shape: 'Was kein Maßband sagen kann',
     readings: 'Abgelesene Maße',
     levels: 'Höhenlinien auf dem Stoff',
-    level: 'Höhe',
-    alongCloth: 'Auf dem Stoff entlang',
+    level: 'Höhenlinie',
+    alongCloth: 'Auf dem Stoff gemessen',
   },
   tapeTable: {
     tape: 'Maß',
-    asked: 'Soll',
+    typed: 'Soll',
     body: 'Ist',
-    standing: 'Ergebnis',
-    met: 'getroffen',
+    result: 'Ergebnis',
+    met: 'stimmt',
     conflict: (off) => `Widerspruch, ${off}`,
     estimate: 'geschätzt',
     estimateWithin: (spread) => `geschätzt ± ${spread}`,
@@ -99,7 +99,7 @@ export const body: typeof english = {
     apart: 'Ihr Abstand',
     distance: 'Abstand der beiden Punkte',
     scale: 'Foto anpassen',
-    leave: 'Lassen',
+    leave: 'Abbrechen',
     point: (number) => `Punkt ${number} auf dem Foto`,
     over: { front: 'Der Körper über dem Foto, von vorn', side: 'Der Körper über dem Foto, von der Seite' },
     label:

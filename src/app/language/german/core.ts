@@ -1,6 +1,7 @@
 import type { core as english } from '../english/core.ts';
 import { createTranslator } from '../translate.ts';
 import { cautions } from './cautions.ts';
+import { cloths } from './cloths.ts';
 import { wordCorrection } from './correct.ts';
 import { faults } from './faults.ts';
 import { faultsInside } from './faults-inside.ts';
@@ -35,6 +36,7 @@ export const core: typeof english = {
   category: ({ id, name, why }) => shapes[id] ?? { name, why },
   choice: ({ id }, choice) => shapes[id]?.choices[choice.id] ?? choice.name,
   layout: ({ id, name, description }) => layouts[id] ?? { name, description },
+  cloth: ({ id, name }) => cloths[id] ?? name,
   caution: ({ id, title, text }) => cautions[id] ?? { title, text },
   material: ({ id, name, note, unit }) => ({
     id,

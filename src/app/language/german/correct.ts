@@ -68,7 +68,8 @@ function wordSeam(
     ? 'Füllung allein dehnt Stoff nicht so weit, also sind die Nähte zu weit. Zuerst die Füllung herausnehmen: Über Füllung wird keine Naht genäht. Dann '
     : '';
   const which = `jede der ${letters.length} Nähte ${letters.join(', ')} dort um ${say.small(each)}`;
-  const act = off > 0 ? `${which} enger nähen, bis zu den nächsten Höhen auslaufend` : `${which} auslassen`;
+  const act =
+    off > 0 ? `${which} enger nähen, bis zu den nächsten Höhenlinien auslaufend` : `${which} auslassen`;
   const limit = isPossible
     ? ''
     : ' Dafür ist die Zugabe zu schmal: stattdessen ein neues Schnittteil einsetzen.';
@@ -86,7 +87,7 @@ function wordFill(
   const amount = say.mass(Math.abs(mass));
   const again =
     isAlone && Math.abs(off) > 10
-      ? ' Alle anderen gemessenen Umfänge stimmen: Bleibt es so, den Menschen hier noch einmal messen.'
+      ? ' Alle anderen gemessenen Umfänge stimmen: Bleibt es so, die Person hier noch einmal messen.'
       : '';
   return off > 0
     ? {
@@ -118,7 +119,7 @@ function wordShape(
   const list = ties.map((tie) => `${say.nameOf(tie.name)} um ${say.small(tie.change)}`).join(', ');
   return {
     title,
-    text: `In dieser Höhe ${change.change < 0 ? 'kürzen' : 'verlängern'}: ${list}. Das macht sie um ${say.small(change.depth)} ${change.depth < 0 ? 'flacher' : 'tiefer'} und um ${say.small(change.width)} ${change.width < 0 ? 'schmaler' : 'breiter'}. Vorher die Füllung aus der Zone nehmen.`,
+    text: `An dieser Höhenlinie ${change.change < 0 ? 'kürzen' : 'verlängern'}: ${list}. Das macht die Form dort um ${say.small(change.depth)} ${change.depth < 0 ? 'flacher' : 'tiefer'} und um ${say.small(change.width)} ${change.width < 0 ? 'schmaler' : 'breiter'}. Vorher die Füllung aus der Zone nehmen.`,
   };
 }
 

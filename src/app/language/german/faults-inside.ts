@@ -115,12 +115,12 @@ export const faultsInside: readonly Phrase[] = [
     'Der Zapfen des Arms {s}, {m} mm, lässt {a} von der Platte bis zum Rand der Armlochplatte; {n} mm sind nötig. Einen Zapfen von höchstens {l} mm nehmen.',
   ],
   [
-    'Test tube, measure {k:num}: {g:any} is less than the tube as it was sewn, {l:any} over the cloth. Fill it harder, or check that it was printed true to size, and measure again; until then nothing is taken off for growth.',
-    'Probeschlauch, Messung {k}: {g} ist weniger als der genähte Schlauch, {l} über dem Stoff. Fester stopfen, oder prüfen, ob er in wahrer Größe gedruckt wurde, und noch einmal messen; bis dahin wird für das Nachgeben nichts abgezogen.',
+    'Test tube, girth at line {k:num}: {g:any} is less than the tube as it was sewn, {l:any} over the cloth. Fill it harder, or check that it was printed true to size, and measure again; until then nothing is taken off for growth.',
+    'Probeschlauch, Umfang an Linie {k}: {g} ist weniger als der genähte Schlauch, {l} über dem Stoff. Fester stopfen, oder prüfen, ob er in wahrer Größe gedruckt wurde, und noch einmal messen; bis dahin wird für das Nachgeben nichts abgezogen.',
   ],
   [
-    'Test tube, measure {k:num}: {g:any} is more than cloth can grow, {l:any} over the cloth. Check that its seam is not open and that it was printed true to size, and measure again; until then nothing is taken off for growth.',
-    'Probeschlauch, Messung {k}: {g} ist mehr, als Stoff nachgeben kann, {l} über dem Stoff. Prüfen, ob die Naht nicht offen ist und ob er in wahrer Größe gedruckt wurde, und noch einmal messen; bis dahin wird für das Nachgeben nichts abgezogen.',
+    'Test tube, girth at line {k:num}: {g:any} is more than cloth can grow, {l:any} over the cloth. Check that its seam is not open and that it was printed true to size, and measure again; until then nothing is taken off for growth.',
+    'Probeschlauch, Umfang an Linie {k}: {g} ist mehr, als Stoff nachgeben kann, {l} über dem Stoff. Prüfen, ob die Naht nicht offen ist und ob er in wahrer Größe gedruckt wurde, und noch einmal messen; bis dahin wird für das Nachgeben nichts abgezogen.',
   ],
   [
     'Test tube: the girths differ by {a:num} mm, and {b:num} mm are the most of a tube filled evenly. Fill the thin part harder and measure all three lines again.',

@@ -126,7 +126,7 @@ export const faults: readonly Phrase[] = [
   ),
   [
     'At the {l:level} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.',
-    '{l}: Hier würde sich der Körper in sich falten. Umfang, Breite und Tiefe dort noch einmal messen, und die Höhen darüber und darunter.',
+    '{l}: Hier würde sich der Körper in sich falten. Umfang, Breite und Tiefe dort noch einmal messen, und an den Höhenlinien darüber und darunter.',
   ],
   [
     'The body fit stopped after {n:num} steps before settling.',
@@ -183,11 +183,11 @@ export const faults: readonly Phrase[] = [
   ['Line “{l:name}” needs two points or more.', 'Die Linie „{l}“ braucht mindestens zwei Punkte.'],
   [
     'Line “{l:name}” starts inside a panel; let it end on another line, a level, an armhole, the base or the neck.',
-    'Die Linie „{l}“ beginnt mitten in einem Schnittteil; sie muss auf einer anderen Linie, einer Höhe, einem Armloch, der Unterkante oder dem Hals enden.',
+    'Die Linie „{l}“ beginnt mitten in einem Schnittteil; sie muss auf einer anderen Linie, einer Höhenlinie, einem Armloch, der Unterkante oder dem Hals enden.',
   ],
   [
     'Line “{l:name}” ends inside a panel; let it end on {what}.',
-    'Die Linie „{l}“ endet mitten in einem Schnittteil; sie muss auf einer anderen Linie, einer Mitte, einer Höhe, der Unterkante oder dem Hals enden.',
+    'Die Linie „{l}“ endet mitten in einem Schnittteil; sie muss auf einer anderen Linie, einer Mitte, einer Höhenlinie, der Unterkante oder dem Hals enden.',
   ],
   [
     'No line ends on the armhole, so the panel round it would be a ring; add a side or shoulder line.',
@@ -195,24 +195,24 @@ export const faults: readonly Phrase[] = [
   ],
   [
     'A region needs three points or more; there are {n:num}.',
-    'Ein Feld braucht mindestens drei Punkte; es sind {n}.',
+    'Ein Bereich braucht mindestens drei Punkte; es sind {n}.',
   ],
   [
     'The region leaves the body at point {n:num}: keep it between base and neck.',
-    'Das Feld verlässt bei Punkt {n} den Körper: zwischen Unterkante und Hals bleiben.',
+    'Der Bereich verlässt bei Punkt {n} den Körper: zwischen Unterkante und Hals bleiben.',
   ],
   [
     'The region goes all the way round the body and would be a ring; draw it open on one side.',
-    'Das Feld geht ganz um den Körper und wäre ein Ring; auf einer Seite offen zeichnen.',
+    'Der Bereich geht ganz um den Körper und wäre ein Ring; auf einer Seite offen zeichnen.',
   ],
   [
     'The region crosses itself: after point {a:num} and after point {b:num}.',
-    'Das Feld kreuzt sich selbst: nach Punkt {a} und nach Punkt {b}.',
+    'Der Bereich kreuzt sich selbst: nach Punkt {a} und nach Punkt {b}.',
   ],
-  ['The region runs over the {s:side} armhole.', 'Das Feld läuft über das Armloch {s}.'],
+  ['The region runs over the {s:side} armhole.', 'Der Bereich läuft über das Armloch {s}.'],
   [
     'Laid flat the region would overlap itself; make it smaller, or divide it.',
-    'Flach ausgelegt würde sich das Feld selbst überdecken; kleiner machen oder teilen.',
+    'Flach ausgelegt würde sich der Bereich selbst überdecken; kleiner machen oder teilen.',
   ],
   ['Choose one panel or more.', 'Mindestens ein Schnittteil wählen.'],
   [
@@ -239,7 +239,7 @@ export const faults: readonly Phrase[] = [
   ['Only a short label fits on piece "{p:name}".', 'Auf das Teil „{p}“ passt nur eine kurze Beschriftung.'],
   [
     'No room for the name of level "{l:level}" on piece "{p:name}".',
-    'Auf dem Teil „{p}“ ist kein Platz für den Namen der Höhe „{l}“.',
+    'Auf dem Teil „{p}“ ist kein Platz für den Namen der Höhenlinie „{l}“.',
   ],
   [
     'No room for the name of level "{letter} {l:name}" on piece "{p:name}".',
@@ -269,7 +269,7 @@ export const faults: readonly Phrase[] = [
   ],
   [
     '{p:name}, {where:text}, {n:num} cm²: the cloth would wrinkle: it has to shrink by up to {s:num} % {w:way} (it takes {l:num} %). {advice:text}',
-    '{p}, {where}, {n} cm²: Der Stoff würde Falten werfen: Er muss {w} um bis zu {s} % einlaufen (er gibt {l} % her). {advice}',
+    '{p}, {where}, {n} cm²: Der Stoff würde Falten werfen: Er muss {w} um bis zu {s} % eingehalten werden ({l} % lassen sich einhalten). {advice}',
   ],
   [
     'A seam that ends near here, or a little ease on seam {letter}, {name:name}, may help.',
@@ -294,7 +294,7 @@ export const faults: readonly Phrase[] = [
   ['on the body', 'auf dem Körper'],
   [
     '{what:text}: strain there falls from {a:num} % to {b:num} % (p95 within {r:num} mm), of the whole form from {c:num} % to {d:num} %.',
-    '{what}: Dort fällt die Dehnung von {a} % auf {b} % (p95 im Umkreis von {r} mm), an der ganzen Form von {c} % auf {d} %.',
+    '{what}: Dort fällt die Verformung von {a} % auf {b} % (p95 im Umkreis von {r} mm), an der ganzen Form von {c} % auf {d} %.',
   ],
   ['Move {line:name} by {n:num} mm towards {l:mark}', '{line} um {n} mm zu {l} hin verschieben'],
   ['Move {line:name} by {n:num} mm away from {l:mark}', '{line} um {n} mm von {l} weg verschieben'],
@@ -305,7 +305,7 @@ export const faults: readonly Phrase[] = [
   ['Looking for better seams was stopped.', 'Die Suche nach besseren Nähten wurde angehalten.'],
   [
     'Neither moving the nearest seam by up to 20 mm nor one seam more was found to lower the strain there.',
-    'Weder das Verschieben der nächsten Naht um bis zu 20 mm noch eine Naht mehr senkt dort die Dehnung.',
+    'Weder das Verschieben der nächsten Naht um bis zu 20 mm noch eine Naht mehr senkt dort die Verformung.',
   ],
   [
     'Something went wrong inside the program, not in what you typed. Undo the last step to go on. ({reason})',

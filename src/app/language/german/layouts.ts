@@ -7,9 +7,9 @@ const neck = 'Der Hals ist ein eigenes Bündchen, hinten geschlossen.';
 const about8 = `Nähte in der vorderen und hinteren Mitte, an den Seiten und Schultern, und auf jeder Hälfte von Vorder- und Rückenteil eine Wiener Naht, die von der Unterkante am Brustpunkt oder Schulterblatt vorbei zur Mitte der Schulter läuft. ${neck}`;
 const about12 = `${about8} Eine weitere Teilungsnaht auf jeder Hälfte von Vorder- und Rückenteil, zwischen dieser und der Seite, endet am Armloch.`;
 const aboutBust =
-  'Eine waagerechte Naht an der stärksten Stelle der Brust teilt die vorderen Schnittteile: dort weniger Dehnung, und etwa vier Teile mehr zu nähen.';
+  'Eine waagerechte Naht an der stärksten Stelle der Brust teilt die vorderen Schnittteile: dort weniger Verformung, und etwa vier Teile mehr zu nähen.';
 const aboutWaist =
-  'Eine waagerechte Naht an der Taille teilt jedes Schnittteil: kaum weniger Dehnung, aber kürzere Teile, die auf schmalen Stoff passen.';
+  'Eine waagerechte Naht an der Taille teilt jedes Schnittteil: kaum weniger Verformung, aber kürzere Teile, die auf schmalen Stoff passen.';
 
 /** Seam layouts by id. */
 export const layouts: Readonly<Record<string, LayoutWords>> = {
@@ -41,7 +41,7 @@ export const layouts: Readonly<Record<string, LayoutWords>> = {
   },
   upright16: {
     name: 'Sechzehn senkrechte Teile',
-    description: `Wie zwölf senkrechte Teile, mit einer weiteren Naht auf jeder Hälfte von Vorder- und Rückenteil zwischen der Mitte und dem Brustpunkt oder Schulterblatt: schmale Teile mit wenig Dehnung, und viel zu nähen. ${neck}`,
+    description: `Wie zwölf senkrechte Teile, mit einer weiteren Naht auf jeder Hälfte von Vorder- und Rückenteil zwischen der Mitte und dem Brustpunkt oder Schulterblatt: schmale Teile mit wenig Verformung, und viel zu nähen. ${neck}`,
   },
   upright8Yoke: {
     name: 'Acht senkrechte Teile mit Rückenpasse',

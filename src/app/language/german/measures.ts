@@ -18,7 +18,7 @@ export const measures: Readonly<Record<string, MeasureWords>> = {
   waistGirth: {
     english: 'Waist girth',
     name: 'Taillenumfang',
-    how: 'Waagerecht um die schmalste Stelle. Dort ein Gummiband umbinden und lassen: Jede Länge beginnt an ihm.',
+    how: 'Waagerecht um die schmalste Stelle. Dort ein Gummiband umbinden und lassen: Viele Längen werden von ihm aus gemessen.',
   },
   hipGirth: {
     english: 'Hip girth',
@@ -38,12 +38,12 @@ export const measures: Readonly<Record<string, MeasureWords>> = {
   upperChestGirth: {
     english: 'Upper chest girth',
     name: 'Oberbrustumfang',
-    how: 'Waagerecht, hoch unter den Armen, über dem Busen.',
+    how: 'Waagerecht, hoch unter den Armen, über der stärksten Stelle der Brust.',
   },
   underbustGirth: {
-    english: 'Underbust girth',
+    english: 'Underbust (lower chest) girth',
     name: 'Unterbrustumfang',
-    how: 'Waagerecht um die Rippen, dicht unter dem Busen.',
+    how: 'Waagerecht um die Rippen, dicht unter dem Busen oder den Brustmuskeln.',
   },
   highHipGirth: {
     english: 'High hip girth',
@@ -146,12 +146,12 @@ export const measures: Readonly<Record<string, MeasureWords>> = {
     how: THROUGH,
   },
   underbustWidth: {
-    english: 'Underbust width',
+    english: 'Underbust (lower chest) width',
     name: 'Breite an der Unterbrust',
     how: ACROSS,
   },
   underbustDepth: {
-    english: 'Underbust depth',
+    english: 'Underbust (lower chest) depth',
     name: 'Tiefe an der Unterbrust',
     how: THROUGH,
   },

@@ -3,18 +3,20 @@ import type { seams as english } from '../english/seams.ts';
 export const seams: typeof english = {
   seams: {
     about:
-      'Mehr Nähte folgen dem Körper genauer und machen mehr Arbeit. Die Nähte laufen über Brustpunkte und Schulterblätter.',
+      'Mehr Nähte folgen dem Körper genauer und machen mehr Arbeit. In diesen Nahtführungen laufen Nähte über Brustpunkte und Schulterblätter.',
     layout: 'Nahtführung',
-    pieces: 'Teile',
-    typical: 'Übliche Dehnung auf diesem Körper',
+    panels: 'Schnittteile',
+    typical: 'Typische Verformung auf diesem Körper',
+    aboutStrain:
+      'Verformung heißt, wie weit der Stoff eingehalten oder gedehnt werden muss, um am Körper zu liegen.',
     list: 'Nähte auf dem Körper',
   },
   pull: {
     title: 'Linien ziehen',
-    how: 'Eine Perle auf dem Körper ziehen; beide Hälften folgen, und sie rastet an Körperpunkten und Höhen ein, solange Alt nicht gedrückt ist. Mit der Tastatur: einen Punkt wählen, Pfeiltasten verschieben ihn um 1 mm, mit Umschalt um 10 mm.',
+    how: 'Eine Perle auf dem Körper ziehen; beide Hälften folgen, und sie rastet an Körperpunkten und Höhenlinien ein, solange Alt nicht gedrückt ist. Mit der Tastatur: einen Punkt wählen, Pfeiltasten verschieben ihn um 1 mm, mit Umschalt um 10 mm.',
     caught: (what) => `Eingerastet: ${what}.`,
-    typical: 'Übliche Dehnung, ungefähr',
-    p95: '95 von 100 darunter',
+    typical: 'Typische Verformung, ungefähr',
+    p95: '95 % des Stoffs darunter',
     before: 'Vorher',
     point: (line, number) => `${line}, Punkt ${number}`,
     addPoint: 'Punkt hinzufügen',
@@ -52,14 +54,14 @@ export const seams: typeof english = {
     addPlace: 'Punkt an einer benannten Stelle hinzufügen',
     place: 'Eine benannte Stelle …',
     pointOf: {
-      region: (number) => `Punkt ${number} des Felds`,
+      region: (number) => `Punkt ${number} des Bereichs`,
       line: (number) => `Punkt ${number} der Linie`,
     },
   },
   catches: {
     centre: { front: 'vordere Mitte', back: 'hintere Mitte' },
     armhole: 'Armloch',
-    level: (what) => `Höhe ${what}`,
+    level: (what) => `Höhenlinie ${what}`,
     line: (what) => `Linie „${what}“`,
     landmark: (what) => what,
   },
@@ -71,7 +73,7 @@ export const seams: typeof english = {
     place: (number, all) => `Stelle ${number} von ${all}`,
     stop: 'Suche anhalten',
     look: 'Bessere Nähte suchen',
-    nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.',
+    nowhere: (cloth) => `Nirgends wird vom Stoff mehr verlangt, als ${cloth} hergibt.`,
     stale: 'Nähte oder Körper haben sich seither geändert: noch einmal suchen.',
     take: 'Diesen Rat annehmen',
   },

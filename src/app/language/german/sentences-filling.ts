@@ -74,7 +74,7 @@ export const sentencesFilling: readonly Phrase[] = [
   ['Let it stand for a day and measure again', 'Einen Tag stehen lassen und noch einmal messen'],
   [
     'Cloth and seams give and filling settles overnight. Measure every level, enter it under Checking, and top up or take out.',
-    'Über Nacht geben Stoff und Nähte nach, und die Füllung setzt sich. Jede Höhe messen, unter Prüfen eintragen, und nachfüllen oder herausnehmen.',
+    'Über Nacht geben Stoff und Nähte nach, und die Füllung setzt sich. Jede Höhenlinie messen, unter Prüfen eintragen, und nachfüllen oder herausnehmen.',
   ],
   [
     'Look along every seam: where needle holes open, the seam slips; sew a second row or back it with tape before going on.',
@@ -94,7 +94,7 @@ export const sentencesFilling: readonly Phrase[] = [
   ['Set the height and mark the lasting lines', 'Die Höhe einstellen und die bleibenden Linien markieren'],
   [
     'Lock the form at its height. With a block and pencil standing on the floor, not by the seams, mark the levels, centre front and back and the sides, and pin narrow tape along them.',
-    'Die Form in ihrer Höhe feststellen. Mit Klotz und Stift vom Boden aus, nicht nach den Nähten, die Höhen, vordere und hintere Mitte und die Seiten markieren und schmales Band daran entlangstecken.',
+    'Die Form in ihrer Höhe feststellen. Mit Klotz und Stift vom Boden aus, nicht nach den Nähten, die Höhenlinien, vordere und hintere Mitte und die Seiten markieren und schmales Band daran entlangstecken.',
   ],
   [
     'A cover or padding goes on before the tapes, if it was planned in the measures.',
@@ -120,7 +120,7 @@ export const sentencesFilling: readonly Phrase[] = [
   ['Measure it again from time to time', 'Von Zeit zu Zeit nachmessen'],
   [
     'After a week, after a month, and before every new garment: measure the levels and enter them under Checking.',
-    'Nach einer Woche, nach einem Monat und vor jedem neuen Kleidungsstück: die Höhen messen und unter Prüfen eintragen.',
+    'Nach einer Woche, nach einem Monat und vor jedem neuen Kleidungsstück: die Höhenlinien messen und unter Prüfen eintragen.',
   ],
   ['Out of sun, away from lamps and heaters.', 'Nicht in die Sonne, weg von Lampen und Heizkörpern.'],
 

@@ -76,7 +76,7 @@ export const sentences: readonly Phrase[] = [
   ],
   [
     'Type what you read, measure again on another go, and mend what the checker names. Compare widths, depths and the side view with the person.',
-    'Abgelesenes eintragen, in einem zweiten Durchgang noch einmal messen und berichtigen, was beanstandet wird. Breiten, Tiefen und Seitenansicht mit dem Menschen vergleichen.',
+    'Abgelesenes eintragen, in einem zweiten Durchgang noch einmal messen und berichtigen, was beanstandet wird. Breiten, Tiefen und Seitenansicht mit der Person vergleichen.',
   ],
   ['Tapes that do not fit together; 0 is wanted', 'Maße, die nicht zusammenpassen; 0 ist erwünscht'],
   ['Measures estimated, not taken', 'Maße geschätzt, nicht genommen'],
@@ -92,10 +92,10 @@ export const sentences: readonly Phrase[] = [
   ['Long bar across the page', 'Lange Strecke quer über die Seite'],
   ['Long bar up the page', 'Lange Strecke hoch über die Seite'],
   ['Sides of the square', 'Seiten des Quadrats'],
-  ['Try a cheap shell on the person', 'Eine billige Hülle am Menschen anprobieren'],
+  ['Try a cheap shell on the person', 'Eine billige Hülle an der Person anprobieren'],
   [
     'Sew the panels once in old sheeting, without inner parts and with one side left open, and put it on the person over the same garment.',
-    'Die Schnittteile einmal aus altem Laken nähen, ohne Innenteile und mit einer offenen Seite, und dem Menschen über derselben Wäsche anziehen.',
+    'Die Schnittteile einmal aus altem Laken nähen, ohne Innenteile und mit einer offenen Seite, und der Person über derselben Wäsche anziehen.',
   ],
   [
     'It must close without pulling, its level lines must run level, and nothing may gape. This is the cheapest place to find a wrong measure.',
@@ -212,7 +212,7 @@ export const sentences: readonly Phrase[] = [
   ],
   [
     'Stitch the front tie and the straps flat on the sleeve along their letters, level on level. Close the sleeve behind with the back tie caught in the seam, and sew the tabs to its lower end.',
-    'Das vordere Band und die Gurte nach ihren Buchstaben flach auf den Tunnel steppen, Höhe auf Höhe. Den Tunnel hinten schließen, das hintere Band in der Naht mitgefasst, und die Laschen an sein unteres Ende nähen.',
+    'Das vordere Band und die Gurte nach ihren Buchstaben flach auf den Tunnel steppen, Höhenlinie auf Höhenlinie. Den Tunnel hinten schließen, das hintere Band in der Naht mitgefasst, und die Laschen an sein unteres Ende nähen.',
   ],
   [
     'Slide it over the tube: it must pass without force.',

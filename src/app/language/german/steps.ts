@@ -25,19 +25,20 @@ export const steps: typeof english = {
   sewIn: (line) => `Einnähen: ${line}`,
   divide: (piece) => `Teilen: ${piece}`,
   drawPoint: {
-    region: (number) => `Punkt ${number} des Felds zeichnen`,
+    region: (number) => `Punkt ${number} des Bereichs zeichnen`,
     line: (number) => `Punkt ${number} der Linie zeichnen`,
   },
   movePoint: {
-    region: (number) => `Punkt ${number} des Felds verschieben`,
+    region: (number) => `Punkt ${number} des Bereichs verschieben`,
     line: (number) => `Punkt ${number} der Linie verschieben`,
   },
   leavePoint: {
-    region: (number) => `Punkt ${number} des Felds weglassen`,
+    region: (number) => `Punkt ${number} des Bereichs weglassen`,
     line: (number) => `Punkt ${number} der Linie weglassen`,
   },
-  wipe: { region: 'Feld wegwischen', line: 'Linie wegwischen' },
+  wipe: { region: 'Bereich wegwischen', line: 'Linie wegwischen' },
   things: {
+    cloth: 'Stoff',
     notches: 'Form der Passzeichen',
     openings: 'Zugabe der Öffnungen',
     allowanceFor: (material) => `Zugabe: ${material}`,

@@ -4,7 +4,7 @@ export const workshop: typeof english = {
   cautions: 'Vorsicht',
   inside: {
     about:
-      'Hart gefüllter Stoff will rund werden. Stege und Bänder im Innern ziehen ihn auf den Körper zurück.',
+      'Hart gefüllter Stoff will rund werden. Stege und Bänder im Innern ziehen ihn auf den Körper zurück. Stege sind Wände aus Stoff von vorn nach hinten; Bänder und Gurte laufen von der Hülle zum Tunnel um das Rohr.',
     working: 'Stege, Rohr und Platten werden berechnet …',
     choices: 'Rohr und Platten',
     tubeDiameter: 'Rohr, außen',
@@ -13,19 +13,19 @@ export const workshop: typeof english = {
     tube: {
       title: 'Probeschlauch',
       about:
-        'Jeder Stoff gibt um seinen eigenen Anteil nach, wenn er hart gestopft wird. Vor allem anderen den Schlauch vom Blatt „test-tube“ aus dem eigenen Stoff nähen, stopfen und seinen Umfang an den drei Linien eintragen: Die Schnittteile werden dann kleiner zugeschnitten. Wie es geht, sagt der erste Schritt unter Anfertigen.',
-      measure: (number) => `Probeschlauch, Messung ${number}`,
+        'Jeder Stoff gibt um seinen eigenen Anteil nach, wenn er hart gestopft wird. Vor allem anderen einen Probeschlauch aus dem eigenen Stoff nähen: unter Zuschnitt bei „Zuzuschneiden“ nur „Probeschlauch“ ankreuzen und den Schnitt herunterladen. Ihn stopfen und seinen Umfang an den drei Linien eintragen: Die Schnittteile werden dann kleiner zugeschnitten. Wie es geht, sagt der erste Schritt unter Anfertigen.',
+      measure: (number) => `Umfang an Linie ${number}`,
       sewn: (girth) => `Genäht misst er ${girth} über dem Stoff.`,
       growth: (share) =>
         `Er hat um ${share} nachgegeben: Das wird an den Schnittteilen abgezogen, mehr, wo die Form weiter ist.`,
       given: (share) =>
         `Ein Nachgeben von ${share} wird an den Schnittteilen abgezogen, wie angegeben und nicht hier gemessen.`,
-      forget: 'Vergessen',
+      forget: 'Löschen',
       nothing: 'Nichts ist eingetragen, also wird für das Nachgeben an den Schnittteilen nichts abgezogen.',
     },
     doubts: 'Bitte ansehen',
     filled: 'Nach dem Füllen',
-    level: 'Höhe',
+    level: 'Höhenlinie',
     girth: 'Umfang',
     offBody: 'Abstand vom Körper',
     withoutWebs: 'Ohne Stege',
@@ -34,7 +34,7 @@ export const workshop: typeof english = {
     braces: 'Stege, Bänder und Gurte',
     range: (least, most) => `${least} bis ${most}`,
     stand: 'Ständer',
-    tipsAt: 'Kippt bei',
+    tipsAt: 'Kippt bei (mindestens 10°)',
     wholeMass: 'Gesamtgewicht',
     ballast: 'Ballast',
     none: 'keiner',
@@ -118,7 +118,7 @@ export const workshop: typeof english = {
     bladeOffset: 'Messerversatz',
     overcut: 'Überschnitt',
     about:
-      'Ein Laser brennt eine Schnittbreite weg; ein Schleppmesser läuft seiner Achse um den Versatz nach. Nur eines von beiden angeben, sofern nicht das Programm der Maschine dafür sorgt.',
+      'Ein Laser brennt eine Schnittbreite weg; ein Schleppmesser läuft seiner Achse um den Versatz nach. Nur eines von beiden angeben, sofern nicht das Programm der Maschine dafür sorgt. Ein Überschnitt lässt ein Messer ein wenig über den Anfang des Schnitts hinausfahren, damit sich die Ecke löst.',
     strokes: 'Buchstaben aus einfachen Strichen, für einen Stift',
     colours: 'Farben, an denen die Maschine die Linien unterscheidet',
     layers: { cut: 'Schnittlinien', sew: 'Nahtlinien', mark: 'Zeichen', text: 'Schrift' },
@@ -150,7 +150,7 @@ export const workshop: typeof english = {
   },
   checking: {
     about:
-      'Einmal die leere Hülle messen, dann die Form nach jeder gefüllten Zone, und einen Tag später. Ein Umfang darf 5 mm zu groß sein und nie zu klein; Breite und Tiefe dürfen 5 mm nach beiden Seiten abweichen.',
+      'Einmal die leere Hülle messen, dann die Form nach jeder gefüllten Zone, und einen Tag später. Die leere Hülle darf flach hingelegt um 2 mm (1/16 in) nach beiden Seiten abweichen. An der gefüllten Form darf ein Umfang 5 mm (3/16 in) zu groß sein, nie zu klein; Breite und Tiefe dürfen 5 mm (3/16 in) nach beiden Seiten abweichen.',
     working: 'Die Sollmaße werden berechnet …',
     begin: 'Messung beginnen',
     measureEmpty: 'Leere Hülle messen',
@@ -166,11 +166,11 @@ export const workshop: typeof english = {
     kinds: { girth: 'Umfang', width: 'Breite', depth: 'Tiefe' },
     kindOf: (level, kind) => `${level}, ${kind}`,
     standing: { good: 'gut', over: 'zu viel', under: 'zu wenig' },
-    fillSoFar: 'Füllung bisher, kg',
-    firm: (low, high) => `Fest sind ${low} bis ${high} insgesamt.`,
+    fillSoFar: (unit) => `Füllung bisher, ${unit}`,
+    firm: (low, high) => `Fest gestopft sind es ${low} bis ${high} insgesamt.`,
     whatToDo: 'Was zu tun ist',
-    enter: 'Gemessenes eintragen, gleich welche Höhe zuerst.',
-    allGood: 'An dem Gemessenen ist nichts zu ändern.',
+    enter: 'Gemessenes eintragen, gleich welche Höhenlinie zuerst.',
+    allGood: 'Was gemessen wurde, stimmt.',
     taken: 'Übernommen: Neue Schnittteile werden danach zugeschnitten.',
     takeGrowth: (growth) => `${growth} als gemessenes Nachgeben übernehmen`,
     soFar: 'Bisher',
