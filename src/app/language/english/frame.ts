@@ -106,8 +106,8 @@ export const frame = {
     drawn: 'Drawn on the body',
     notOverPhoto: 'Over a photo only its outline and the level lines are drawn.',
     from: { front: 'The body from the front', back: 'The body from the back' },
-    shrink: (limit: string) => `−${limit} % cloth must shrink`,
-    stretch: (limit: string) => `cloth must stretch +${limit} %`,
+    shrink: (limit: string) => `−${limit}\u00a0% cloth must shrink`,
+    stretch: (limit: string) => `cloth must stretch +${limit}\u00a0%`,
   },
   gallery: {
     newBody: 'Begin a new body with its first five measures',
