@@ -119,9 +119,9 @@ describe('loftseam make with formats', () => {
       expect(names).toContain(name);
     const panels = await readFile(path.join(out, 'panels.svg'), 'utf8');
     expect(panels).toContain('/bar"');
-    expect(panels).toContain('Seam allowance 12 mm');
+    expect(panels).toContain('Allowance 12 mm');
     expect(panels).toMatch(/base[^<]*: 14 mm/);
-    expect(await readFile(path.join(out, 'webs.svg'), 'utf8')).toContain('Seam allowance 8 mm');
+    expect(await readFile(path.join(out, 'webs.svg'), 'utf8')).toContain('Allowance 8 mm');
     const [solid, hollow] = await Promise.all(
       ['model-1-to-8.stl', 'model-1-to-8-hollow.stl'].map(async (name) =>
         readStl(await readFile(path.join(out, name))),

@@ -49,7 +49,7 @@ describe('loftseam make --inside', () => {
       'petite',
       'tubeDiameter=80',
       'inside.tubeDiameter',
-      /webs? would come \d+ mm.*needs \d+ mm.*Take a tube of [\d.]+ cm/,
+      /webs? would come \d+ mm.*needs \d+ mm.*Take a pole of [\d.]+ cm/,
     ],
     [
       'average',

@@ -67,7 +67,7 @@ describe('loftseam make', () => {
     const { code } = await loftseam('make', straight, '-o', folder, '-t', '2000', '--allowance', '3/8 in');
     expect(code).toBe(0);
     // 3/8 in = 9.525 mm exactly.
-    expect(await readFile(path.join(folder, 'panels.svg'), 'utf8')).toMatch(/Seam allowance 9\.5[23]\d* mm/);
+    expect(await readFile(path.join(folder, 'panels.svg'), 'utf8')).toMatch(/Allowance 9\.5[23]\d* mm/);
   });
 
   it('refuses what it does not understand with the limits', async () => {

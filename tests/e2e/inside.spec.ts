@@ -35,7 +35,7 @@ test('Inside: girths of the test tube become growth, are kept, and what cannot b
   // A pole too thick for the neck: named in the stage, with what would fit.
   await page.getByRole('textbox', { name: 'Pole, outside' }).fill('10');
   await expect(page.getByRole('region', { name: 'Please look at' })).toContainText(
-    /A tube of 10\.0 cm does not fit through the neck plate: at most [\d.]+ cm/,
+    /A pole of 10\.0 cm does not fit through the neck plate: at most [\d.]+ cm/,
   );
   expect(complaints).toEqual([]);
 });

@@ -161,7 +161,7 @@ describe('what cannot be laid out', () => {
     const [issue] = result.issues;
     expect(issue).toMatchObject({ code: 'piece-wider-than-sheet', path: 'sheetWidth', limit: 160 });
     expect(issue.measured).toBeGreaterThan(160);
-    expect(issue.message).toMatch(/^Piece "/);
+    expect(issue.message).toMatch(/^Piece “/);
   });
 });
 

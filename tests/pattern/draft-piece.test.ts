@@ -91,8 +91,8 @@ describe.each(PANELS)('%s', (_, input) => {
       expect(words).toContain(part);
     }
     expect(words).toContain(input.side);
-    // 10 mm / 25.4 = 0.39 in.
-    expect(words).toContain('10 mm (0.39 in)');
+    // 10 mm / 25.4 = 0.394 in, and 6/16 = 0.375, 7/16 = 0.4375.
+    expect(words).toContain('10 mm (about 3/8 in)');
     for (const { size } of drafted.texts) expect(size).toBeGreaterThanOrEqual(2.5);
   });
 
@@ -247,8 +247,8 @@ describe('allowances', () => {
     expect(Math.min(...ys)).toBeCloseTo(-25.4, 3);
     expect(Math.max(...ys)).toBeCloseTo(212.7, 3);
     const words = drafted.texts.map(({ text }) => text);
-    expect(words).toContain('Seam allowance 12.7 mm (0.50 in)');
-    expect(words).toContain('A: 25.4 mm (1.00 in)');
+    expect(words).toContain('Allowance 12.7 mm (1/2 in)');
+    expect(words).toContain('A: 25.4 mm (1 in)');
   });
 
   it.each([

@@ -16,7 +16,7 @@ const holesOf = (joint: ReturnType<typeof makeArmJoint>) =>
     return { left: Math.min(...xs), low: Math.min(...ys), high: Math.max(...ys) };
   });
 
-// 8 mm of board are kept at every hole (our own); seats and the peg's hole have 0.3 mm of play on the diameter.
+// 8 mm of card are kept at every hole (our own); seats and the peg's hole have 0.3 mm of play on the diameter.
 describe('holes of an armhole plate', () => {
   it('keep board between peg and magnets, and beside both', () => {
     const joint = makeArmJoint(discOf(60), 'right', {});
@@ -41,7 +41,7 @@ describe('holes of an armhole plate', () => {
       limit: 8,
     });
     expect(issue.measured).toBeCloseTo(7.275, 2);
-    expect(issue.message).toContain('left arm, 15 mm, leave 7.3 mm of board to the edge');
+    expect(issue.message).toContain('left arm, 15 mm, leave 7.3 mm of card to the edge');
     expect(issue.message).toContain("7.3 mm to the peg's hole");
     // 36 − 6.15 − 0.3 − 16 = 13.55: magnets of 13 mm fit, and no issue is left with them.
     expect(issue.message).toContain('Take magnets of 13 mm at most');
@@ -52,7 +52,7 @@ describe('holes of an armhole plate', () => {
   it('say so where a magnet would lie in the peg’s hole or no magnet fits at all', () => {
     const [tooLarge] = makeArmJoint(discOf(36), 'right', { magnetDiameter: 40 }).issues;
     expect(tooLarge.measured).toBeCloseTo((36 - 6.15 - 40.3) / 2, 2);
-    expect(tooLarge.message).toContain('leave nothing of board');
+    expect(tooLarge.message).toContain('leave nothing of card');
     const [, none] = makeArmJoint(discOf(36), 'right', { pegDiameter: 60 }).issues;
     expect(none.message).toContain('There is no room for magnets');
   });

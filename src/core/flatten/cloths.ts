@@ -31,7 +31,7 @@ export const CLOTHS: readonly Cloth[] = [
   },
   {
     id: 'fusedCotton',
-    name: 'cotton with fused interlining',
+    name: 'cotton with fused interfacing',
     warp: { stretch: 0.012, shrink: 0.01 },
     weft: { stretch: 0.015, shrink: 0.01 },
     bias: { stretch: 0.03, shrink: 0.015 },

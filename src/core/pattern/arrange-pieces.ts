@@ -98,7 +98,7 @@ function checkOptions(sheetWidth: number, gap: number): Issue[] {
 }
 
 function tooWideIssue(piece: Piece | undefined, width: number, sheetWidth: number, gap: number): Issue {
-  const name = piece ? `Piece "${piece.name}"` : 'The block of test bars';
+  const name = piece ? `Piece “${piece.name}”` : 'The block of test bars';
   return {
     code: 'piece-wider-than-sheet',
     path: 'sheetWidth',

@@ -125,7 +125,7 @@ function letterAllEdges(drafted: DraftedLines, taken: Taken, issues: Issue[]): P
     texts.push(...letters);
     if (letters.length === 0) {
       const name = edge.letter || edge.id;
-      issues.push(warning(input, 'letter-without-room', `No room for "${name}" along its edge on`));
+      issues.push(warning(input, 'letter-without-room', `No room for “${name}” along its edge on`));
     }
   }
   return texts;
@@ -139,7 +139,7 @@ function reportChoice({ input, cutLine }: DraftedLines, choice: GrainChoice, iss
     issues.push({ ...warning(input, 'grain-line-short', text), measured, limit });
   }
   for (const name of choice.unnamedLevels) {
-    issues.push(warning(input, 'level-without-room', `No room for the name of level "${name}" on`));
+    issues.push(warning(input, 'level-without-room', `No room for the name of level “${name}” on`));
   }
   if (!choice.label)
     issues.push(warning(input, 'label-without-room', 'No room for the label; write the name by hand on'));
@@ -148,7 +148,7 @@ function reportChoice({ input, cutLine }: DraftedLines, choice: GrainChoice, iss
 }
 
 function warning(input: PieceInput, code: string, text: string): Issue {
-  return { code, path: `pieces.${input.id}`, message: `${text} piece "${input.name}".`, severity: 'warning' };
+  return { code, path: `pieces.${input.id}`, message: `${text} piece “${input.name}”.`, severity: 'warning' };
 }
 
 interface GrainChoice {

@@ -1,4 +1,4 @@
-import { mmPerInch } from '../base/index.ts';
+import { formatLength, mmPerInch } from '../base/index.ts';
 import { nameOfOpening } from './name-opening.ts';
 import type { LabelInfo, PieceInput } from './types.ts';
 
@@ -91,7 +91,7 @@ function foldRow(row: string, limit: number): string[] {
   return rows.map((folded) => folded.replaceAll('\u00a0', ' '));
 }
 
-/** "Seam allowance 10 mm (0.39 in)", then one row per other allowance and the edges that have it. */
+/** "Allowance 10 mm (about 3/8 in)", then one row per other allowance and the edges that have it. */
 function wordAllowances(input: PieceInput, allowances: readonly number[]): string[] {
   const edgesBy = new Map<number, string[]>();
   const seen = new Map<number, number>();
@@ -104,11 +104,14 @@ function wordAllowances(input: PieceInput, allowances: readonly number[]): strin
   });
   const [common, ...others] = [...edgesBy.keys()].sort((a, b) => seen.get(b)! - seen.get(a)! || a - b);
   return [
-    common === 0 ? 'No allowance: cut on the line' : `Seam allowance ${wordBoth(common)}`,
+    common === 0 ? 'No allowance: cut on the line' : `Allowance ${wordBoth(common)}`,
     ...others.map((value) => `${edgesBy.get(value)?.join(', ')}: ${wordBoth(value)}`),
   ];
 }
 
+/** Inches as a tape shows them, to 1/16; a field takes them so. */
 function wordBoth(mm: number): string {
-  return `${Number(mm.toFixed(2))} mm (${(mm / mmPerInch).toFixed(2)} in)`;
+  const sixteenths = (16 * mm) / mmPerInch;
+  const about = Math.abs(sixteenths - Math.round(sixteenths)) < 0.01 ? '' : 'about ';
+  return `${Number(mm.toFixed(2))} mm (${about}${formatLength(mm, 'in', { fraction: 16 })})`;
 }

@@ -35,10 +35,10 @@ function cutBoards(form: Form): WorkStep {
   return step(
     'boards',
     'boards',
-    'Cut and glue the boards, and fit them dry',
+    'Cut and glue the plates, and fit them dry',
     [
-      'Cut every board in its two layers, flutes crossing, glue them and let them dry flat under a weight.',
-      'Push the tube through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
+      'Cut every plate in its two layers of card, the flutes (the waves in the card) crossing, glue them and let them dry flat under a weight.',
+      'Push the pole through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
       ...(form.inside?.rims ?? []).map(wordRim),
       'Cover each plate now, with the cloth folded over its edge; the armhole and neck plates are set in later from outside.',
     ],

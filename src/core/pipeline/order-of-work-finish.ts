@@ -55,7 +55,7 @@ function putPoleIn(form: Form, targets: readonly LevelTarget[]): WorkStep {
     'pole',
     'Put the pole in',
     [
-      'Push the tube through sleeve and neck plate up to its mark, and hold the base plate below as a guide, not yet sewn in. The pole goes in before the filling: afterwards nothing finds the sleeve.',
+      'Push the pole through sleeve and neck plate up to its mark, and hold the base plate below as a guide, not yet sewn in. It goes in before the filling: afterwards nothing finds the sleeve.',
       'Stand it up on its foot and look from the front and from the side against a plumb line; pull the ties straight.',
       'To fill, turn the form over so that its open base is up.',
     ],
@@ -63,8 +63,8 @@ function putPoleIn(form: Form, targets: readonly LevelTarget[]): WorkStep {
       needs: ['plates', 'sew-sleeve'],
       pieces: innerPieces(form, (id) => /^base-plate-[12]$/.test(id)),
       checks: [
-        lengthCheck('inside', 'Tube inside the form, plate to plate', poleInside(form), 3),
-        ...(bust ? [lengthCheck('bust-height', 'Bust level over the waist level', bust.z, 5)] : []),
+        lengthCheck('inside', 'Pole inside the form, plate to plate', poleInside(form), 3),
+        ...(bust ? [lengthCheck('bust-height', 'Bust level above the waist level', bust.z, 5)] : []),
       ],
       cautions: cautionsOf('tipping', 'lifting'),
     },
@@ -151,7 +151,7 @@ function closeBase(form: Form): WorkStep {
     'finish',
     'Set in the base plate and close the base',
     [
-      'Push the covered base plate in over the tube, sew the sleeve’s tabs down, fold the shell’s edge under and lace it to the cover with waxed cord, in small ladder stitches.',
+      'Push the covered base plate in over the pole, sew the sleeve’s tabs down, fold the shell’s edge under and lace it to the cover with waxed cord, in small ladder stitches.',
       'Top up through the two holes of the base plate, then lace their lids on.',
     ],
     {
@@ -169,13 +169,13 @@ function markLines(form: Form, targets: readonly LevelTarget[]): WorkStep {
     'finish',
     'Set the height and mark the lasting lines',
     [
-      'Lock the form at its height. With a block and pencil standing on the floor, not by the seams, mark the levels, centre front and back and the sides, and pin narrow tape along them.',
-      'A cover or padding goes on before the tapes, if it was planned in the measures.',
+      'Lock the form at its height. With a pencil held on a wooden block that stands on the floor, not by the seams, mark the levels, centre front and back and the sides, and pin narrow tape along them.',
+      'A cover or padding goes on before the tapes, if it was given under Inside, “Layers over the shell”.',
     ],
     {
       needs: ['close'],
       checks: targets.map(({ id, name, z }) =>
-        lengthCheck(`height-${id}`, `${name} over the floor`, waist + z, 5),
+        lengthCheck(`height-${id}`, `${name} above the floor`, waist + z, 5),
       ),
     },
   );
@@ -209,7 +209,7 @@ function tryStand(form: Form): WorkStep {
     'Weigh down the foot and try it on a slope',
     [
       'Fix the ballast, hang the heaviest garment on, and tilt the form by hand to 10° in every direction over a soft floor, with somebody ready to catch it.',
-      'Write on the foot: date, person, measures, foundation garment, heaviest garment.',
+      'Write on the foot: date, person, measures, underwear, heaviest garment.',
     ],
     { needs: ['tapes'], checks, cautions: cautionsOf('tipping', 'lifting', 'rigging') },
   );

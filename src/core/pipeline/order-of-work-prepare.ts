@@ -6,7 +6,7 @@ import type { Form } from './types.ts';
 import { cautionsOf, innerPieces, innerSeams, lengthCheck, panelsOf, step } from './work-parts.ts';
 import type { WorkCheck, WorkSeam, WorkStep } from './work-step.ts';
 
-/** From the test of the cloth, which changes all panels, to the boards that close the form. */
+/** From the test of the cloth, which changes all panels, to the plates that close the form. */
 export function prepareSteps(form: Form): WorkStep[] {
   return [
     ...(form.inside ? [tryCloth(form)] : []),
@@ -32,11 +32,11 @@ function tryCloth(form: Form): WorkStep {
     'prepare',
     'Sew, stuff and measure the test tube',
     [
-      'Stuffed cloth grows, each cloth by its own share, and the panels are cut smaller by it: so this comes before anything else is printed. Print the sheet of the test tube alone and measure its bars.',
+      'Stuffed cloth grows, each cloth by its own share, and the panels are cut smaller by it: so this comes before anything else is printed. Under Cutting, tick only “test tube” in “To cut”, take the pattern, and measure its bars.',
       ...instructionsOfTestTube(closing, end, options.clothThickness),
       growth === undefined
         ? 'Nothing is typed in yet: nothing is taken off the panels for growth.'
-        : `Taken off the panels: ${(100 * growth).toFixed(2)} % of growth on the tube.`,
+        : `Taken off the panels: ${(100 * growth).toFixed(2)} % of growth on the test tube.`,
     ],
     {
       pieces: innerPieces(form, (_, material) => material === 'test-tube'),
@@ -83,7 +83,7 @@ function decideUse(form: Form): WorkStep {
   const { inside } = form;
   const checks: WorkCheck[] = inside
     ? [
-        lengthCheck('tube', 'Outside of the tube, by caliper', 2 * inside.shape.pole.radius, 0.5),
+        lengthCheck('tube', 'Outside of the pole, by caliper', 2 * inside.shape.pole.radius, 0.5),
         {
           id: 'tip',
           name: 'Tilt at which the loaded form tips; 10° at least',
@@ -97,10 +97,10 @@ function decideUse(form: Form): WorkStep {
   return step(
     'use',
     'prepare',
-    'Decide what the form is for, and have the tube in your hand',
+    'Decide what the form is for, and have the pole in your hand',
     [
       'Heaviest garment, pinning into it, arms or none, a cover over it: settle these first, since they change the pieces.',
-      'Measure the tube with a caliper before anything is cut: tubes are seldom as thick as they are called.',
+      'Measure the pole with a caliper before anything is cut: tubes are seldom as thick as they are called.',
     ],
     { checks, cautions: cautionsOf('tipping', 'fire', 'rigging') },
   );
@@ -116,8 +116,8 @@ function measureTwice(form: Form): WorkStep {
     'prepare',
     'Measure twice, and look at the body',
     [
-      'Measure over the foundation garment that will be worn, standing at ease, with neck, shoulder and bust points marked.',
-      'Type what you read, measure again on another go, and mend what the checker names. Compare widths, depths and the side view with the person.',
+      'Measure over the underwear that will be worn, standing at ease, with neck, shoulder and bust points marked.',
+      'Type what you read, measure a second time, and correct what is marked. Compare widths, depths and the side view with the person.',
     ],
     {
       needs: ['use'],
@@ -188,8 +188,8 @@ function prepareCloth(): WorkStep {
     'Wash, press and fuse the cloth before cutting',
     [
       'Wash and press the cloth, and pull its threads square.',
-      'Fuse the interfacing to blocks larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
-      'Draw a square on a block before fusing and measure it after: if it is off both ways, cut nothing from cloth that still shrinks.',
+      'Fuse the interfacing to oblongs of cloth larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
+      'Draw a square of 20 cm (7 7/8 in) on one oblong before fusing and measure it after: if either side is off by more than 1 mm, let it shrink again before you cut.',
     ],
     {
       needs: ['print'],

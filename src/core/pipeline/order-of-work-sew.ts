@@ -102,7 +102,7 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
     [
       'Hem webs, ties and straps at top and bottom, and stitch round their openings before cutting these out.',
       'Stitch the front tie and the straps flat on the sleeve along their letters, level on level. Close the sleeve behind with the back tie caught in the seam, and sew the tabs to its lower end.',
-      'Slide it over the tube: it must pass without force.',
+      'Slide it over the pole: it must pass without force.',
     ],
     {
       needs: ['mark', 'use'],
@@ -214,12 +214,12 @@ const ROUND: Readonly<Record<Exclude<Group, 'front' | 'back'>, { title: string; 
     },
     side: {
       title: 'Sew the first side',
-      text: ['From the armhole down to the base, webs and straps held out of the way.', SHORT],
+      text: ['In the order of the letters, webs and straps held out of the way.', SHORT],
     },
     closing: {
       title: 'Close the shell: the last side',
       text: [
-        'Turn webs and sleeve to the middle and count the pins. Then sew from the armhole to the base, as before: this seam closes the shell.',
+        'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters, as before: this closes the shell.',
         'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
       ],
     },

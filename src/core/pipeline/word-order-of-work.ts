@@ -6,8 +6,8 @@ const PHASES: Readonly<Record<WorkPhase, string>> = {
   prepare: 'Before cutting cloth',
   cut: 'Cutting and marking',
   sew: 'Sewing',
-  boards: 'Boards',
-  pole: 'Plates and pole',
+  boards: 'Making the plates',
+  pole: 'Setting in plates and pole',
   fill: 'Filling',
   finish: 'Finishing',
 };

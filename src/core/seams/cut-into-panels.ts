@@ -159,7 +159,7 @@ function checkPanels(
       issues.push({
         code: 'panel-not-a-disk',
         path,
-        message: `${place} is a ring or has a handle, so it cannot be laid flat; add a line that opens it.`,
+        message: `${place} is a ring or closes round an opening, so it cannot be laid flat; add a line that opens it.`,
         severity: 'error',
         measured: euler,
         limit: 1,

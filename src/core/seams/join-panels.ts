@@ -62,7 +62,7 @@ export function joinPanels(shell: SeamedShell, panelIds: readonly string[]): Res
       'region-not-a-disk',
       isApart
         ? 'These panels do not hang together; choose panels that share a seam.'
-        : 'These panels make a ring or have a handle, so they cannot be laid flat in one piece; leave one out.',
+        : 'These panels make a ring or close round an opening, so they cannot be laid flat in one piece; leave one out.',
     );
   }
   const edges = labelBorder(panels, loops[0], triangles, source);

@@ -62,13 +62,13 @@ const waistLevel = alongLevel('waist', 'waist', 'centre back');
 const underbustLevel = alongLevel('underbust', 'underbust', 'side');
 const hipLevel = alongLevel('hip', 'hip', 'centre back');
 
-const neck = 'The neck is a band of its own, closed at the back.';
+const neck = 'There is a neck band besides, closed at the back.';
 const about8 = `Seams at the centre front, the centre back, the sides and the shoulders, and one on each half of front and back that runs from the base past the bust point or the shoulder blade to the middle of the shoulder. ${neck}`;
 const about12 = `${about8} One more on each half of front and back, between these and the side, ends at the armhole.`;
 const aboutBust =
   'A level seam at the fullest part of the bust divides the front panels: less strain there, and four more panels or so to sew.';
 const aboutWaist =
-  'A level seam at the waist divides every panel: little less strain, but shorter pieces that fit on narrow cloth.';
+  'A level seam at the waist divides every panel: hardly less strain, but shorter pieces that fit on narrow cloth.';
 
 /** Seam layouts to choose from; all are open to editing, since a layout is data. */
 export const LAYOUTS: readonly SeamLayout[] = [

@@ -128,14 +128,14 @@ function instructions(
       : '3. Only pages with diamonds on a line are joined. Cut both pages along that line, put them edge to edge, so that both halves of each diamond close; equal numbers meet. Tape flat.';
   return [
     off,
-    `2. Print the other pages the same way (${pages} pages of pattern and a key that shows where each belongs). Large pieces have pages of their own, small ones share the pages A.`,
+    `2. Print the other pages the same way (${pages === 1 ? '1 page' : `${pages} pages`} of pattern and a key that shows where each belongs). Large pieces have pages of their own, small ones share the pages whose names begin with A.`,
     ...(hasJoints
       ? [
           joining,
           '4. Before cutting, measure from cross to cross over the joints: the distance is printed beside the crosses. It may be off by 1 mm.',
         ]
       : []),
-    'Cut along the solid outline; the dashed line is the seam. Short cuts (or points) at the edge are notches, and equal names meet: one at the front, two at the back, three at the centre back.',
+    'Cut along the solid outline; the dashed line is the seam. Short cuts (or points) at the edge are notches. Notches of equal name meet: single ones in front seams, double at the back, triple at the centre back.',
     'Short lines that end before the seam show where to clip the allowance after sewing: no closer to the stitches than they reach.',
     'Blades: cut away from your hands and close a rotary cutter whenever you put it down.',
   ];

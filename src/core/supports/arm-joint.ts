@@ -82,7 +82,7 @@ function checkSeats(seats: readonly Seat[], side: 'right' | 'left', magnet: numb
     most >= LEAST_MAGNET
       ? `Take magnets of ${most} mm at most, or a thinner peg.`
       : 'There is no room for magnets beside this peg: take a thinner peg, or hang the arm by a strap.';
-  const message = `The magnets of the ${side} arm, ${(2 * magnet - PLAY).toFixed(0)} mm, leave ${wordBoard(worst.toEdge)} of board to the edge of the armhole plate and ${wordBoard(worst.toPeg)} to the peg's hole; ${SEAT_MARGIN} mm are needed at both. ${remedy}`;
+  const message = `The magnets of the ${side} arm, ${(2 * magnet - PLAY).toFixed(0)} mm, leave ${wordBoard(worst.toEdge)} of card to the edge of the armhole plate and ${wordBoard(worst.toPeg)} to the peg's hole; ${SEAT_MARGIN} mm are needed at both. ${remedy}`;
   const path = 'magnetDiameter';
   return [{ code: 'magnet-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
 }
@@ -90,7 +90,7 @@ function checkSeats(seats: readonly Seat[], side: 'right' | 'left', magnet: numb
 function checkPeg(measured: number, side: 'right' | 'left', peg: number): Issue[] {
   if (measured >= SEAT_MARGIN) return [];
   const most = Math.max(0, Math.floor(2 * (peg + measured - SEAT_MARGIN) - PLAY));
-  const message = `The peg of the ${side} arm, ${(2 * peg - PLAY).toFixed(0)} mm, leaves ${wordBoard(measured)} of board to the edge of the armhole plate; ${SEAT_MARGIN} mm are needed. Take a peg of ${most} mm at most.`;
+  const message = `The peg of the ${side} arm, ${(2 * peg - PLAY).toFixed(0)} mm, leaves ${wordBoard(measured)} of card to the edge of the armhole plate; ${SEAT_MARGIN} mm are needed. Take a peg of ${most} mm at most.`;
   const path = 'pegDiameter';
   return [{ code: 'peg-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
 }

@@ -39,7 +39,7 @@ export const CAUTIONS: readonly Caution[] = [
   {
     id: 'lifting',
     title: 'Lifting',
-    text: 'A filled form with garment and ballast can weigh over 20 kg: lift it by pole and base, with two people.',
+    text: 'A filled form with garment and ballast can weigh over 20 kg: lift it by the pole and the foot, with two people.',
   },
   {
     id: 'fire',

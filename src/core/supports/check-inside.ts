@@ -30,8 +30,8 @@ export function checkBraces({ braces, pole }: InsideShape): Issue[] {
         : `come ${nearest.toFixed(0)} mm from the middle, where the pole in its sleeve needs ${room.toFixed(0)} mm`;
     const remedy =
       thickest >= LEAST_TUBE
-        ? `Take a tube of ${formatLength(thickest, 'cm')} at most.`
-        : 'Take webs on panels (webPlaces: panels), or another seam layout.';
+        ? `Take a pole of ${formatLength(thickest, 'cm')} at most.`
+        : 'Take webs on panels (in the project file, inside.webPlaces: "panels"), or another seam layout.';
     const message = `The ${brace.side} web would ${how}: webs and pole would cross. ${remedy}`;
     const path = thickest >= LEAST_TUBE ? 'tubeDiameter' : 'webPlaces';
     return [{ code: 'webs-cross', path, message, severity: 'error', measured: nearest, limit: room }];
@@ -88,7 +88,7 @@ export function checkGrowth(levels: readonly LevelFinding[], options: InsideOpti
     ];
   }
   const path = options.measuredGrowth === undefined ? 'testTube' : 'measuredGrowth';
-  const message = `${start} by what was measured on the test tube; ${limit}. Measure the tube again, or fuse a firmer interfacing to the cloth.`;
+  const message = `${start} by what was measured on the test tube; ${limit}. Measure the test tube again, or fuse a firmer interfacing to the cloth.`;
   return [{ code: 'cloth-gives-way', path, message, severity: 'error', measured, limit: MOST_GROWN }];
 }
 

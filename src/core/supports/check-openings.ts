@@ -61,7 +61,8 @@ function tooOpen(brace: DesignedBrace, strip: FlatStrip, openings: readonly WebO
   return [{ code, path: 'straps', message, severity: 'warning', measured: open, limit: MOST_OPEN }];
 }
 
-const REMEDY = 'Back this web with a second layer of cloth, or leave the straps out (straps: false).';
+const REMEDY =
+  'Back this web with a second layer of cloth, or leave the straps out (in the project file, inside.straps: false).';
 
 /** The strip's edge, closed, counter-clockwise. */
 function outlineOf({ left, right }: FlatStrip): Float64Array {

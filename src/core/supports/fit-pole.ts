@@ -56,7 +56,7 @@ export function fitPole(
     issues.push({
       code: 'tube-too-thick',
       path: 'tubeDiameter',
-      message: `A tube of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take a tube no thicker than that, measured with calipers${shellDepth > 1 ? `, or thinner layers over the shell, ${shellDepth.toFixed(0)} mm now (coverThickness)` : ''}.`,
+      message: `A pole of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take one no thicker than that, measured with calipers${shellDepth > 1 ? `, or thinner layers over the shell, ${shellDepth.toFixed(0)} mm now (coverThickness)` : ''}.`,
       severity: 'error',
       measured: tubeDiameter,
       limit: Math.max(0, room),

@@ -166,7 +166,7 @@ function checkTipping(stand: Stand, tipping: ReturnType<typeof judgeTipping>): I
       ? `A garment of ${garment.mass} kg hung ${garment.x} mm off the pole is too heavy for this stand`
       : 'The form is too heavy for this stand, whatever hangs on it';
   const lighter = most > 0 ? `, or hang no more than ${(Math.floor(10 * most) / 10).toFixed(1)} kg so` : '';
-  const message = `${who}: ${how}. Put ${(Math.ceil(10 * ballast) / 10).toFixed(1)} kg on the legs, take legs of ${legsNeeded} mm (legRadius)${lighter}.`;
+  const message = `${who}: ${how}. Put ${(Math.ceil(10 * ballast) / 10).toFixed(1)} kg on the legs, take legs of ${legsNeeded} mm (in the project file, inside.legRadius)${lighter}.`;
   const path = most > 0 ? 'garmentMass' : 'legRadius';
   const [measured, limit] = [tipAngleDeg, LEAST_TIP_ANGLE_DEG];
   return [{ code: 'stand-tips', path, message, severity: 'error', measured, limit }];
@@ -174,7 +174,7 @@ function checkTipping(stand: Stand, tipping: ReturnType<typeof judgeTipping>): I
 
 function checkLean({ garment, offset }: Stand, lean: number): Issue[] {
   if (lean <= MOST_LEAN) return [];
-  const message = `The pole leans ${lean.toFixed(0)} mm under ${garment.mass} kg hung ${offset} mm off it; ${MOST_LEAN} mm are hardly seen. Take a thicker or stiffer tube.`;
+  const message = `The pole leans ${lean.toFixed(0)} mm under ${garment.mass} kg hung ${offset} mm off it; ${MOST_LEAN} mm are hardly seen. Take a thicker or stiffer one.`;
   const path = 'tubeDiameter';
   return [{ code: 'pole-leans', path, message, severity: 'warning', measured: lean, limit: MOST_LEAN }];
 }
@@ -183,7 +183,7 @@ function checkLean({ garment, offset }: Stand, lean: number): Issue[] {
 function checkHeight({ base }: FormOnStand, waist: number): Issue[] {
   const limit = Math.ceil(LEAST_OVER_FLOOR - base);
   if (waist >= limit) return [];
-  const message = `With the waist ${formatLength(waist, 'cm')} over the floor the base plate would come to ${formatLength(waist + base, 'cm')}, and the foot needs ${formatLength(LEAST_OVER_FLOOR, 'cm')}. Set the waist at ${formatLength(limit, 'cm')} at least.`;
+  const message = `With the waist ${formatLength(waist, 'cm')} above the floor the base plate would come to ${formatLength(waist + base, 'cm')}, and the foot needs ${formatLength(LEAST_OVER_FLOOR, 'cm')}. Set the waist at ${formatLength(limit, 'cm')} at least.`;
   const path = 'waistHeight';
   return [{ code: 'form-too-low', path, message, severity: 'error', measured: waist, limit }];
 }
@@ -191,7 +191,7 @@ function checkHeight({ base }: FormOnStand, waist: number): Issue[] {
 function checkWall({ material, diameter, wall }: Stand): Issue[] {
   const limit = diameter / 2;
   if (wall <= limit) return [];
-  const message = `A wall of ${wall} mm is more than half of the tube of ${diameter} mm, so it is taken as a solid ${material} bar. Measure the wall at the tube's end: ${limit} mm at most.`;
+  const message = `A wall of ${wall} mm is more than half of the pole’s ${diameter} mm, so it is taken as a solid ${material} bar. Measure the wall at the pole’s end: ${limit} mm at most.`;
   return [{ code: 'wall-too-thick', path: 'tubeWall', message, severity: 'warning', measured: wall, limit }];
 }
 

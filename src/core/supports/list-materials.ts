@@ -133,9 +133,9 @@ export function listMaterials(
     cloth('covers', 'cloth for the covers of the plates', areaOf(of('covers')), ''),
     cloth(
       'card',
-      `board, ${boardThickness} mm in two layers`,
+      `corrugated card for the plates, ${boardThickness} mm thick once both layers are glued`,
       areaOf(of('card')),
-      'flutes of the two layers crossing',
+      'flutes (the waves in the card) of the two layers crossing',
     ),
     {
       id: 'foam',
@@ -146,7 +146,7 @@ export function listMaterials(
     },
     {
       id: 'tube',
-      name: `tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`,
+      name: `pole: a tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`,
       quantity: tubeAll,
       unit: 'mm',
       note: `from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`,

@@ -118,7 +118,7 @@ function vanishedPlate(name: string, edge: Float64Array, clothThickness: number,
   }
   const most = Math.max(0, room - shellDepth) / CLOTH_LAYERS;
   const words = (mm: number): string => `${mm.toFixed(1)} mm`;
-  const message = `Nothing would be left of the ${name}: ${CLOTH_LAYERS} layers of cloth of ${words(clothThickness)} are taken off all round, and ${words(Math.floor(10 * most) / 10)} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell is coverThickness.`;
+  const message = `Nothing would be left of the ${name}: ${CLOTH_LAYERS} layers of cloth of ${words(clothThickness)} are taken off all round, and ${words(Math.floor(10 * most) / 10)} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell goes to “Layers over the shell”.`;
   const path = 'clothThickness';
   return { code: 'plate-vanishes', path, message, severity: 'error', measured: clothThickness, limit: most };
 }
@@ -162,7 +162,7 @@ function isTight(hole: Float64Array, ring: Float64Array): boolean {
 }
 
 function tightHole(plate: string, hole: string): Issue {
-  const message = `The ${hole} hole comes nearer than 6 mm to the edge of the ${plate}: take a thinner tube, or thin ply instead of card.`;
+  const message = `The ${hole} hole comes nearer than 6 mm to the edge of the ${plate}: take a thinner pole, or thin ply instead of card.`;
   return { code: 'hole-near-edge', path: 'tubeDiameter', message, severity: 'warning', limit: 6 };
 }
 

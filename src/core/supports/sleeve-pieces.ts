@@ -83,7 +83,7 @@ function tubeEnd({ pole }: InsideShape, width: number): PieceLine {
   const y = pole.zTop - pole.zBottom - TUBE_MARK;
   return {
     id: 'tube-end',
-    name: `cut tube ${TUBE_MARK} mm + plate over this`,
+    name: `pole ends ${TUBE_MARK} mm + one plate above`,
     points: Float64Array.of(0, y, width, y),
   };
 }

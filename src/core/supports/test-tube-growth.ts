@@ -75,7 +75,7 @@ export function checkTestTube({ measuredGrowth, testTube, clothThickness }: Insi
     });
   }
   if (measuredGrowth !== undefined) {
-    const message = `Growth is given twice: ${(100 * measuredGrowth).toFixed(2)} % as measuredGrowth, which is used, and girths of the test tube. Leave one out.`;
+    const message = `Growth is given twice: ${(100 * measuredGrowth).toFixed(2)} % in the project file (inside.measuredGrowth), which is used, and girths of the test tube. Leave one out.`;
     issues.push({ code: 'growth-twice', path: 'measuredGrowth', message, severity: 'warning' });
   }
   return issues;

@@ -2,15 +2,15 @@ import type { Phrase } from '../translate.ts';
 
 function tubeTooThick(english: string, german: string): Phrase {
   return [
-    `A tube of {d:any} does not fit ${english}: at most {n:any} leaves enough round it. Take a tube no thicker than that, measured with calipers.`,
+    `A pole of {d:any} does not fit ${english}: at most {n:any} leaves enough round it. Take one no thicker than that, measured with calipers.`,
     `Ein Rohr von {d} passt nicht ${german}: Höchstens {n} lassen genug um es herum. Ein Rohr nehmen, das nicht dicker ist, mit dem Messschieber gemessen.`,
   ];
 }
 
 /** The same fault with a lighter garment as one more way out, and without. */
 function tips(english: string, german: string): Phrase[] {
-  const told = `${english}. Put {b:num} kg on the legs, take legs of {l:num} mm (legRadius)`;
-  const said = `${german}. {b} kg auf die Beine legen, oder Beine von {l} mm nehmen (legRadius)`;
+  const told = `${english}. Put {b:num} kg on the legs, take legs of {l:num} mm (in the project file, inside.legRadius)`;
+  const said = `${german}. {b} kg auf die Beine legen, oder Beine von {l} mm nehmen (in der Projektdatei inside.legRadius)`;
   return [
     [`${told}, or hang no more than {m:num} kg so.`, `${said}, oder nicht mehr als {m} kg so anhängen.`],
     [`${told}.`, `${said}.`],
@@ -40,7 +40,7 @@ export const faultsInside: readonly Phrase[] = [
     [AT, BY_ITSELF].flatMap((how) => tips(`${who[0]}: ${how[0]}`, `${who[1]}: ${how[1]}`)),
   ),
   [
-    'The pole leans {l:num} mm under {g:num} kg hung {o:num} mm off it; {m:num} mm are hardly seen. Take a thicker or stiffer tube.',
+    'The pole leans {l:num} mm under {g:num} kg hung {o:num} mm off it; {m:num} mm are hardly seen. Take a thicker or stiffer one.',
     'Das Rohr neigt sich um {l} mm, wenn {g} kg im Abstand von {o} mm daran hängen; {m} mm sieht man kaum. Ein dickeres oder steiferes Rohr nehmen.',
   ],
   [
@@ -53,22 +53,22 @@ export const faultsInside: readonly Phrase[] = [
   ],
   ['nothing', 'nichts'],
   [
-    'The pole hole comes nearer than {n:num} mm to the edge of the {p:boards}: take a thinner tube, or thin ply instead of card.',
+    'The pole hole comes nearer than {n:num} mm to the edge of the {p:boards}: take a thinner pole, or thin ply instead of card.',
     'Das Loch für das Rohr kommt dem Rand {p} näher als {n} mm: ein dünneres Rohr nehmen, oder dünnes Sperrholz statt Pappe.',
   ],
   [
-    'Nothing would be left of the {p:text}: {n:num} layers of cloth of {c:any} are taken off all round, and {m:any} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell is coverThickness.',
-    '{p}: Davon bliebe nichts übrig; rundherum werden {n} Lagen Stoff von {c} abgezogen, und {m} ist dort das Äußerste. Nur die Dicke von Hülle und Einlage angeben, mit dem Messschieber gemessen; was über der Hülle liegt, ist coverThickness.',
+    'Nothing would be left of the {p:text}: {n:num} layers of cloth of {c:any} are taken off all round, and {m:any} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell goes to “Layers over the shell”.',
+    '{p}: Davon bliebe nichts übrig; rundherum werden {n} Lagen Stoff von {c} abgezogen, und {m} ist dort das Äußerste. Nur die Dicke von Hülle und Einlage angeben, mit dem Messschieber gemessen; was über der Hülle liegt, gehört zu „Lagen über der Hülle“.',
   ],
   ['{s:side} wrist plate', 'Handgelenkplatte {s}'],
   [
-    'The {b:name} is open over {n:num} % of its height; {m:num} % is the most over which it still holds front to back. Back this web with a second layer of cloth, or leave the straps out (straps: false).',
-    '{b}: auf {n} % seiner Höhe offen; bei höchstens {m} % hält er noch vorn und hinten zusammen. Diesen Steg mit einer zweiten Lage Stoff verstärken, oder die Gurte weglassen (straps: false).',
+    'The {b:name} is open over {n:num} % of its height; {m:num} % is the most over which it still holds front to back. Back this web with a second layer of cloth, or leave the straps out (in the project file, inside.straps: false).',
+    '{b}: auf {n} % seiner Höhe offen; bei höchstens {m} % hält er noch vorn und hinten zusammen. Diesen Steg mit einer zweiten Lage Stoff verstärken, oder die Gurte weglassen (in der Projektdatei inside.straps: false).',
   ],
-  ['Take a tube of {n:any} at most.', 'Ein Rohr von höchstens {n} nehmen.'],
+  ['Take a pole of {n:any} at most.', 'Ein Rohr von höchstens {n} nehmen.'],
   [
-    'Take webs on panels (webPlaces: panels), or another seam layout.',
-    'Stege auf Schnittteilen nehmen (webPlaces: panels), oder eine andere Nahtführung.',
+    'Take webs on panels (in the project file, inside.webPlaces: "panels"), or another seam layout.',
+    'Stege auf Schnittteilen nehmen (in der Projektdatei inside.webPlaces: "panels"), oder eine andere Nahtführung.',
   ],
   [
     'The {p:name} on the {s:side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.',
@@ -77,11 +77,11 @@ export const faultsInside: readonly Phrase[] = [
   tubeTooThick('through the neck plate', 'durch die Halsplatte'),
   tubeTooThick('upright between neck and waist', 'aufrecht zwischen Hals und Taille'),
   [
-    'With the waist {a:any} over the floor the base plate would come to {b:any}, and the foot needs {c:any}. Set the waist at {d:any} at least.',
+    'With the waist {a:any} above the floor the base plate would come to {b:any}, and the foot needs {c:any}. Set the waist at {d:any} at least.',
     'Mit der Taille {a} über dem Boden käme die Bodenplatte auf {b}, und der Fuß braucht {c}. Die Taille auf mindestens {d} stellen.',
   ],
   [
-    "A wall of {w:num} mm is more than half of the tube of {d:num} mm, so it is taken as a solid {m:any} bar. Measure the wall at the tube's end: {l:num} mm at most.",
+    'A wall of {w:num} mm is more than half of the pole’s {d:num} mm, so it is taken as a solid {m:any} bar. Measure the wall at the pole’s end: {l:num} mm at most.',
     'Eine Wand von {w} mm ist mehr als die Hälfte des Rohrs von {d} mm, darum gilt es als voller Stab. Die Wand am Ende des Rohrs messen: höchstens {l} mm.',
   ],
   [
@@ -99,7 +99,7 @@ export const faultsInside: readonly Phrase[] = [
     'dort weniger füllen, oder einen weiteren Gurt an den Rohrtunnel nähen',
   ],
   [
-    "The magnets of the {s:side} arm, {m:num} mm, leave {a:name} of board to the edge of the armhole plate and {b:name} to the peg's hole; {n:num} mm are needed at both. {r:text}",
+    "The magnets of the {s:side} arm, {m:num} mm, leave {a:name} of card to the edge of the armhole plate and {b:name} to the peg's hole; {n:num} mm are needed at both. {r:text}",
     'Die Magnete des Arms {s}, {m} mm, lassen {a} von der Platte bis zum Rand der Armlochplatte und {b} bis zum Loch des Zapfens; {n} mm sind an beiden nötig. {r}',
   ],
   [
@@ -111,7 +111,7 @@ export const faultsInside: readonly Phrase[] = [
     'Neben diesem Zapfen ist kein Platz für Magnete: einen dünneren Zapfen nehmen, oder den Arm an einen Gurt hängen.',
   ],
   [
-    'The peg of the {s:side} arm, {m:num} mm, leaves {a:name} of board to the edge of the armhole plate; {n:num} mm are needed. Take a peg of {l:num} mm at most.',
+    'The peg of the {s:side} arm, {m:num} mm, leaves {a:name} of card to the edge of the armhole plate; {n:num} mm are needed. Take a peg of {l:num} mm at most.',
     'Der Zapfen des Arms {s}, {m} mm, lässt {a} von der Platte bis zum Rand der Armlochplatte; {n} mm sind nötig. Einen Zapfen von höchstens {l} mm nehmen.',
   ],
   [
@@ -127,7 +127,7 @@ export const faultsInside: readonly Phrase[] = [
     'Probeschlauch: Die Umfänge unterscheiden sich um {a} mm, und {b} mm sind das Äußerste bei gleichmäßiger Füllung. Die dünne Stelle fester stopfen und alle drei Linien noch einmal messen.',
   ],
   [
-    'Growth is given twice: {p:num} % as measuredGrowth, which is used, and girths of the test tube. Leave one out.',
-    'Das Nachgeben ist zweimal angegeben: {p} % als measuredGrowth, das gilt, und Umfänge des Probeschlauchs. Eines weglassen.',
+    'Growth is given twice: {p:num} % in the project file (inside.measuredGrowth), which is used, and girths of the test tube. Leave one out.',
+    'Das Nachgeben ist zweimal angegeben: {p} % in der Projektdatei (inside.measuredGrowth), das gilt, und Umfänge des Probeschlauchs. Eines weglassen.',
   ],
 ];

@@ -220,42 +220,42 @@ export const faults: readonly Phrase[] = [
     'Diese Schnittteile hängen nicht zusammen; solche mit gemeinsamer Naht wählen.',
   ],
   [
-    'These panels make a ring or have a handle, so they cannot be laid flat in one piece; leave one out.',
-    'Diese Schnittteile bilden einen Ring oder einen Henkel und lassen sich darum nicht am Stück flach legen; eines weglassen.',
+    'These panels make a ring or close round an opening, so they cannot be laid flat in one piece; leave one out.',
+    'Diese Schnittteile bilden einen Ring oder umschließen eine Öffnung und lassen sich darum nicht am Stück flach legen; eines weglassen.',
   ],
   [
-    'Piece "{p:name}" is too narrow: its allowances folded in would cover it and overlap by {n:num} mm at its widest place. Use a smaller allowance or fewer panels.',
+    'Piece “{p:name}” is too narrow: its allowances folded in would cover it and overlap by {n:num} mm at its widest place. Use a smaller allowance or fewer panels.',
     'Das Schnittteil „{p}“ ist zu schmal: Seine eingeschlagenen Zugaben würden es bedecken und sich an der breitesten Stelle um {n} mm überlappen. Eine kleinere Zugabe oder weniger Schnittteile nehmen.',
   ],
   [
-    'On piece "{p:name}" the allowances on both sides of a hollow overlap for {n:num} mm: snip between the sew lines there, or use a smaller allowance.',
+    'On piece “{p:name}” the allowances on both sides of a hollow overlap for {n:num} mm: snip between the sew lines there, or use a smaller allowance.',
     'Am Schnittteil „{p}“ überlappen sich die Zugaben zu beiden Seiten einer Höhlung auf {n} mm: dort zwischen den Nahtlinien einschneiden, oder eine kleinere Zugabe nehmen.',
   ],
-  ['No room for the label on piece "{p:name}".', 'Auf dem Teil „{p}“ ist kein Platz für die Beschriftung.'],
+  ['No room for the label on piece “{p:name}”.', 'Auf dem Teil „{p}“ ist kein Platz für die Beschriftung.'],
   [
-    'No room for the label; write the name by hand on piece "{p:name}".',
+    'No room for the label; write the name by hand on piece “{p:name}”.',
     'Für die Beschriftung ist kein Platz; auf das Teil „{p}“ den Namen von Hand schreiben.',
   ],
-  ['Only a short label fits on piece "{p:name}".', 'Auf das Teil „{p}“ passt nur eine kurze Beschriftung.'],
+  ['Only a short label fits on piece “{p:name}”.', 'Auf das Teil „{p}“ passt nur eine kurze Beschriftung.'],
   [
-    'No room for the name of level "{l:level}" on piece "{p:name}".',
+    'No room for the name of level “{l:level}” on piece “{p:name}”.',
     'Auf dem Teil „{p}“ ist kein Platz für den Namen der Höhenlinie „{l}“.',
   ],
   [
-    'No room for the name of level "{letter} {l:name}" on piece "{p:name}".',
+    'No room for the name of level “{letter} {l:name}” on piece “{p:name}”.',
     'Auf dem Teil „{p}“ ist kein Platz für den Namen der Linie „{letter} {l}“.',
   ],
   [
-    'No room for the name of notch {n} on piece "{p:name}".',
+    'No room for the name of notch {n} on piece “{p:name}”.',
     'Auf dem Teil „{p}“ ist kein Platz für den Namen des Passzeichens {n}.',
   ],
   [
-    'No room for "{n}" along its edge on piece "{p:name}".',
+    'No room for “{n}” along its edge on piece “{p:name}”.',
     'Auf dem Teil „{p}“ ist an seiner Kante kein Platz für „{n}“.',
   ],
-  ['No room for what to do with piece "{p:name}".', 'Auf dem Teil „{p}“ ist kein Platz für die Anleitung.'],
+  ['No room for what to do with piece “{p:name}”.', 'Auf dem Teil „{p}“ ist kein Platz für die Anleitung.'],
   [
-    'A grain line of {a:num} mm is wanted, only {b:num} mm fits on piece "{p:name}".',
+    'A grain line of {a:num} mm is wanted, only {b:num} mm fits on piece “{p:name}”.',
     'Auf dem Teil „{p}“ hat der Fadenlauf nur {b} mm Platz; gewünscht sind {a} mm.',
   ],
   [

@@ -3,7 +3,7 @@ interface LayoutWords {
   readonly description: string;
 }
 
-const neck = 'Der Hals ist ein eigenes Bündchen, hinten geschlossen.';
+const neck = 'Dazu kommt ein Halsbündchen, hinten geschlossen.';
 const about8 = `Nähte in der vorderen und hinteren Mitte, an den Seiten und Schultern, und auf jeder Hälfte von Vorder- und Rückenteil eine Wiener Naht, die von der Unterkante am Brustpunkt oder Schulterblatt vorbei zur Mitte der Schulter läuft. ${neck}`;
 const about12 = `${about8} Eine weitere Teilungsnaht auf jeder Hälfte von Vorder- und Rückenteil, zwischen dieser und der Seite, endet am Armloch.`;
 const aboutBust =

@@ -29,11 +29,17 @@ export const materials: readonly Phrase[] = [
   ['cloth for webs, ties and sleeve', 'Stoff für Stege, Bänder und Tunnel'],
   ['the same firm cloth, grain upright', 'derselbe feste Stoff, Fadenlauf senkrecht'],
   ['cloth for the covers of the plates', 'Stoff für die Bezüge der Platten'],
-  ['board, {n:num} mm in two layers', 'Pappe, {n} mm in zwei Lagen'],
-  ['flutes of the two layers crossing', 'Wellen der beiden Lagen gekreuzt'],
+  [
+    'corrugated card for the plates, {n:num} mm thick once both layers are glued',
+    'Wellpappe für die Platten, {n} mm dick, wenn beide Lagen verleimt sind',
+  ],
+  ['flutes (the waves in the card) of the two layers crossing', 'Wellen der beiden Lagen gekreuzt'],
   ['firm foam for the neck block', 'fester Schaumstoff für den Halsblock'],
   ['cut by the three templates', 'nach den drei Schablonen schneiden'],
-  ['tube, outside {n:num} mm (measure with calipers)', 'Rohr, außen {n} mm (mit dem Messschieber messen)'],
+  [
+    'pole: a tube, outside {n:num} mm (measure with calipers)',
+    'Rohr, außen {n} mm (mit dem Messschieber messen)',
+  ],
   [
     'from floor to neck plate; {n:num} mm of it inside the form',
     'vom Boden bis zur Halsplatte; davon {n} mm in der Form',

@@ -214,5 +214,5 @@ export const names: readonly Phrase[] = [
   ['A4 or Letter', 'A4 oder Letter'],
   ['{n:num} in roll', 'Rolle {n} Zoll'],
   ['{a:num} × {b:num} in mat', 'Matte {a} × {b} Zoll'],
-  ['Ledger ({a:num} × {b:num} in)', 'Ledger ({a} × {b} Zoll)'],
+  ['Tabloid ({a:num} × {b:num} in)', 'Tabloid ({a} × {b} Zoll)'],
 ];

@@ -18,8 +18,8 @@ export const sentencesFilling: readonly Phrase[] = [
   ],
   ['Put the pole in', 'Das Rohr einsetzen'],
   [
-    'Push the tube through sleeve and neck plate up to its mark, and hold the base plate below as a guide, not yet sewn in. The pole goes in before the filling: afterwards nothing finds the sleeve.',
-    'Das Rohr bis zu seiner Marke durch Tunnel und Halsplatte schieben und unten die Bodenplatte als Führung anhalten, noch nicht angenäht. Das Rohr kommt vor der Füllung hinein: Danach findet nichts mehr in den Tunnel.',
+    'Push the pole through sleeve and neck plate up to its mark, and hold the base plate below as a guide, not yet sewn in. It goes in before the filling: afterwards nothing finds the sleeve.',
+    'Das Rohr bis zu seiner Marke durch Tunnel und Halsplatte schieben und unten die Bodenplatte als Führung anhalten, noch nicht angenäht. Es kommt vor der Füllung hinein: Danach findet nichts mehr in den Tunnel.',
   ],
   [
     'Stand it up on its foot and look from the front and from the side against a plumb line; pull the ties straight.',
@@ -29,8 +29,8 @@ export const sentencesFilling: readonly Phrase[] = [
     'To fill, turn the form over so that its open base is up.',
     'Zum Füllen die Form umdrehen, sodass die offene Unterkante oben ist.',
   ],
-  ['Tube inside the form, plate to plate', 'Rohr in der Form, von Platte zu Platte'],
-  ['Bust level over the waist level', 'Höhe der Brust über der Taille'],
+  ['Pole inside the form, plate to plate', 'Rohr in der Form, von Platte zu Platte'],
+  ['Bust level above the waist level', 'Höhe der Brust über der Taille'],
   ['Shoulders and neck, down to {l:level}', 'Schultern und Hals, hinunter bis {l}'],
   ['Shoulders and neck, down to the base', 'Schultern und Hals, hinunter bis zur Unterkante'],
   ['{a:level} to {b:level}', '{a} bis {b}'],
@@ -84,7 +84,7 @@ export const sentencesFilling: readonly Phrase[] = [
   // Finishing.
   ['Set in the base plate and close the base', 'Die Bodenplatte einsetzen und unten schließen'],
   [
-    'Push the covered base plate in over the tube, sew the sleeve’s tabs down, fold the shell’s edge under and lace it to the cover with waxed cord, in small ladder stitches.',
+    'Push the covered base plate in over the pole, sew the sleeve’s tabs down, fold the shell’s edge under and lace it to the cover with waxed cord, in small ladder stitches.',
     'Die bezogene Bodenplatte über das Rohr einschieben, die Laschen des Tunnels annähen, die Kante der Hülle einschlagen und mit gewachster Schnur in kleinen Leiterstichen an den Bezug schnüren.',
   ],
   [
@@ -93,12 +93,12 @@ export const sentencesFilling: readonly Phrase[] = [
   ],
   ['Set the height and mark the lasting lines', 'Die Höhe einstellen und die bleibenden Linien markieren'],
   [
-    'Lock the form at its height. With a block and pencil standing on the floor, not by the seams, mark the levels, centre front and back and the sides, and pin narrow tape along them.',
-    'Die Form in ihrer Höhe feststellen. Mit Klotz und Stift vom Boden aus, nicht nach den Nähten, die Höhenlinien, vordere und hintere Mitte und die Seiten markieren und schmales Band daran entlangstecken.',
+    'Lock the form at its height. With a pencil held on a wooden block that stands on the floor, not by the seams, mark the levels, centre front and back and the sides, and pin narrow tape along them.',
+    'Die Form in ihrer Höhe feststellen. Mit einem Stift auf einem Holzklotz, der auf dem Boden steht, nicht nach den Nähten, die Höhenlinien, vordere und hintere Mitte und die Seiten markieren und schmales Band daran entlangstecken.',
   ],
   [
-    'A cover or padding goes on before the tapes, if it was planned in the measures.',
-    'Ein Überzug oder Polster kommt vor den Bändern darauf, wenn er in den Maßen vorgesehen war.',
+    'A cover or padding goes on before the tapes, if it was given under Inside, “Layers over the shell”.',
+    'Ein Überzug oder Polster kommt vor den Bändern darauf, wenn er unter Innenleben bei „Lagen über der Hülle“ angegeben war.',
   ],
   ['Weigh down the foot and try it on a slope', 'Den Fuß beschweren und auf einer Schräge prüfen'],
   [
@@ -106,7 +106,7 @@ export const sentencesFilling: readonly Phrase[] = [
     'Den Ballast befestigen, das schwerste Kleidungsstück anhängen und die Form über weichem Boden von Hand in jede Richtung um 10° neigen, während jemand bereitsteht, sie aufzufangen.',
   ],
   [
-    'Write on the foot: date, person, measures, foundation garment, heaviest garment.',
+    'Write on the foot: date, person, measures, underwear, heaviest garment.',
     'Auf den Fuß schreiben: Datum, Person, Maße, Unterwäsche, schwerstes Kleidungsstück.',
   ],
   ['Tilt at which it tips; 10° at least', 'Neigung, bei der sie kippt; mindestens 10°'],
@@ -130,6 +130,6 @@ export const sentencesFilling: readonly Phrase[] = [
   ['{l:level}, across the front', '{l}, quer über das Vorderteil'],
   ['{l:level}, across the back', '{l}, quer über das Rückenteil'],
   ['{l:level}: empty shell laid flat, its width', '{l}: Breite der leeren Hülle, flach hingelegt'],
-  ['{l:level} over the floor', '{l} über dem Boden'],
+  ['{l:level} above the floor', '{l} über dem Boden'],
   ['{brace:text}, {l:level}', '{brace}, {l}'],
 ];

@@ -15,8 +15,8 @@ export const sentences: readonly Phrase[] = [
   // Test tube.
   ['Sew, stuff and measure the test tube', 'Den Probeschlauch nähen, stopfen und messen'],
   [
-    'Stuffed cloth grows, each cloth by its own share, and the panels are cut smaller by it: so this comes before anything else is printed. Print the sheet of the test tube alone and measure its bars.',
-    'Gestopfter Stoff gibt nach, jeder um seinen eigenen Anteil, und um diesen werden die Schnittteile kleiner zugeschnitten: Darum kommt das vor allem anderen Drucken. Nur das Blatt des Probeschlauchs drucken und seine Messstrecken nachmessen.',
+    'Stuffed cloth grows, each cloth by its own share, and the panels are cut smaller by it: so this comes before anything else is printed. Under Cutting, tick only “test tube” in “To cut”, take the pattern, and measure its bars.',
+    'Gestopfter Stoff gibt nach, jeder um seinen eigenen Anteil, und um diesen werden die Schnittteile kleiner zugeschnitten: Darum kommt das vor allem anderen Drucken. Unter Zuschnitt bei „Zuzuschneiden“ nur „Probeschlauch“ ankreuzen, den Schnitt herunterladen und seine Messstrecken nachmessen.',
   ],
   [
     'Cut tube and two ends from the cloth and interfacing of the shell, fused as they will be, the grain as drawn.',
@@ -43,8 +43,8 @@ export const sentences: readonly Phrase[] = [
     'Noch ist nichts eingetragen: Für das Nachgeben wird an den Schnittteilen nichts abgezogen.',
   ],
   [
-    'Taken off the panels: {p:num} % of growth on the tube.',
-    'An den Schnittteilen abgezogen: {p} % Nachgeben am Schlauch.',
+    'Taken off the panels: {p:num} % of growth on the test tube.',
+    'An den Schnittteilen abgezogen: {p} % Nachgeben am Probeschlauch.',
   ],
   [
     'Test tube, girth over the cloth before it is stuffed; afterwards more',
@@ -53,7 +53,7 @@ export const sentences: readonly Phrase[] = [
 
   // Before cutting.
   [
-    'Decide what the form is for, and have the tube in your hand',
+    'Decide what the form is for, and have the pole in your hand',
     'Entscheiden, wofür die Form ist, und das Rohr zur Hand haben',
   ],
   [
@@ -61,22 +61,22 @@ export const sentences: readonly Phrase[] = [
     'Schwerstes Kleidungsstück, Nadeln hineinstecken, Arme oder keine, ein Überzug: Das zuerst klären, denn es ändert die Teile.',
   ],
   [
-    'Measure the tube with a caliper before anything is cut: tubes are seldom as thick as they are called.',
+    'Measure the pole with a caliper before anything is cut: tubes are seldom as thick as they are called.',
     'Das Rohr mit dem Messschieber messen, bevor etwas zugeschnitten wird: Rohre sind selten so dick, wie sie heißen.',
   ],
-  ['Outside of the tube, by caliper', 'Außenmaß des Rohrs, mit dem Messschieber'],
+  ['Outside of the pole, by caliper', 'Außenmaß des Rohrs, mit dem Messschieber'],
   [
     'Tilt at which the loaded form tips; 10° at least',
     'Neigung, bei der die beladene Form kippt; mindestens 10°',
   ],
   ['Measure twice, and look at the body', 'Zweimal messen und den Körper ansehen'],
   [
-    'Measure over the foundation garment that will be worn, standing at ease, with neck, shoulder and bust points marked.',
+    'Measure over the underwear that will be worn, standing at ease, with neck, shoulder and bust points marked.',
     'Über der Unterwäsche messen, die getragen wird, bei lockerem Stand, mit markierten Punkten an Hals, Schulter und Brust.',
   ],
   [
-    'Type what you read, measure again on another go, and mend what the checker names. Compare widths, depths and the side view with the person.',
-    'Abgelesenes eintragen, in einem zweiten Durchgang noch einmal messen und berichtigen, was beanstandet wird. Breiten, Tiefen und Seitenansicht mit der Person vergleichen.',
+    'Type what you read, measure a second time, and correct what is marked. Compare widths, depths and the side view with the person.',
+    'Abgelesenes eintragen, ein zweites Mal messen und berichtigen, was angemerkt ist. Breiten, Tiefen und Seitenansicht mit der Person vergleichen.',
   ],
   ['Tapes that do not fit together; 0 is wanted', 'Maße, die nicht zusammenpassen; 0 ist erwünscht'],
   ['Measures estimated, not taken', 'Maße geschätzt, nicht genommen'],
@@ -110,12 +110,12 @@ export const sentences: readonly Phrase[] = [
     'Den Stoff waschen, bügeln und fadengerade ziehen.',
   ],
   [
-    'Fuse the interfacing to blocks larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
-    'Die Einlage auf Stücke fixieren, die größer sind als die Schnittteile, und flach auskühlen lassen. Fixierter Stoff läuft ein, darum wird vorher nichts zugeschnitten.',
+    'Fuse the interfacing to oblongs of cloth larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
+    'Die Einlage auf Rechtecke aus Stoff fixieren, die größer sind als die Schnittteile, und flach auskühlen lassen. Fixierter Stoff läuft ein, darum wird vorher nichts zugeschnitten.',
   ],
   [
-    'Draw a square on a block before fusing and measure it after: if it is off both ways, cut nothing from cloth that still shrinks.',
-    'Vor dem Fixieren ein Quadrat aufzeichnen und danach messen: Stimmt es in beiden Richtungen nicht, nichts aus Stoff zuschneiden, der noch einläuft.',
+    'Draw a square of 20 cm (7 7/8 in) on one oblong before fusing and measure it after: if either side is off by more than 1 mm, let it shrink again before you cut.',
+    'Vor dem Fixieren auf ein Rechteck ein Quadrat von 20 cm (7 7/8 in) zeichnen und danach messen: Weicht eine Seite um mehr als 1 mm ab, den Stoff vor dem Zuschneiden noch einmal einlaufen lassen.',
   ],
   ['Drawn square, after fusing, both ways', 'Gezeichnetes Quadrat nach dem Fixieren, beide Richtungen'],
   ['Cut the cloth', 'Den Stoff zuschneiden'],
@@ -143,13 +143,13 @@ export const sentences: readonly Phrase[] = [
     'Lay right and left panels on each other face to face: they must agree wherever the body is the same on both sides.',
     'Rechte und linke Schnittteile rechts auf rechts aufeinanderlegen: Wo der Körper auf beiden Seiten gleich ist, müssen sie übereinstimmen.',
   ],
-  ['Cut and glue the boards, and fit them dry', 'Die Platten schneiden, kleben und trocken anpassen'],
+  ['Cut and glue the plates, and fit them dry', 'Die Platten schneiden, kleben und trocken anpassen'],
   [
-    'Cut every board in its two layers, flutes crossing, glue them and let them dry flat under a weight.',
-    'Jede Platte in zwei Lagen mit gekreuzten Wellen schneiden, verleimen und flach unter Gewicht trocknen lassen.',
+    'Cut every plate in its two layers of card, the flutes (the waves in the card) crossing, glue them and let them dry flat under a weight.',
+    'Jede Platte in zwei Lagen Wellpappe mit gekreuzten Wellen schneiden, verleimen und flach unter Gewicht trocknen lassen.',
   ],
   [
-    'Push the tube through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
+    'Push the pole through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
     'Das Rohr durch Boden- und Halsplatte schieben: Es muss sich drehen, ohne zu klappern. Den Halsblock nach seinen drei Schablonen schneiden.',
   ],
   [
@@ -215,7 +215,7 @@ export const sentences: readonly Phrase[] = [
     'Das vordere Band und die Gurte nach ihren Buchstaben flach auf den Tunnel steppen, Höhenlinie auf Höhenlinie. Den Tunnel hinten schließen, das hintere Band in der Naht mitgefasst, und die Laschen an sein unteres Ende nähen.',
   ],
   [
-    'Slide it over the tube: it must pass without force.',
+    'Slide it over the pole: it must pass without force.',
     'Über das Rohr schieben: Er muss ohne Kraft darübergehen.',
   ],
   ['Sleeve, flat width when closed', 'Tunnel, flache Breite, wenn geschlossen'],
@@ -253,13 +253,13 @@ export const sentences: readonly Phrase[] = [
   ['Sew the left side', 'Die linke Seite nähen'],
   ['Sew the centre side', 'Die Mitte nähen'],
   [
-    'From the armhole down to the base, webs and straps held out of the way.',
-    'Vom Armloch hinunter zur Unterkante, Stege und Gurte beiseitegehalten.',
+    'In the order of the letters, webs and straps held out of the way.',
+    'In der Folge der Buchstaben, Stege und Gurte beiseitegehalten.',
   ],
   ['Close the shell: the last side', 'Die Hülle schließen: die letzte Seite'],
   [
-    'Turn webs and sleeve to the middle and count the pins. Then sew from the armhole to the base, as before: this seam closes the shell.',
-    'Stege und Tunnel zur Mitte legen und die Stecknadeln zählen. Dann wie vorher vom Armloch zur Unterkante nähen: Diese Naht schließt die Hülle.',
+    'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters, as before: this closes the shell.',
+    'Stege und Tunnel zur Mitte legen und die Stecknadeln zählen. Dann wie vorher in der Folge der Buchstaben nähen: Das schließt die Hülle.',
   ],
   [
     'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
