@@ -93,7 +93,7 @@ function describeSeams(report: Report): string {
   const gap = Math.max(0, ...report.seams.map((seam) => seam.maxMarkGap));
   return (
     `${report.seams.length} seams; partners differ by at most ${unequal.toFixed(4)} mm, ` +
-    `their marks by at most ${gap.toFixed(4)} mm.`
+    `their notches by at most ${gap.toFixed(4)} mm.`
   );
 }
 

@@ -80,7 +80,7 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
       readAllowances,
     )
     .addOption(
-      new Option('--notches <shape>', 'how marks show at the cut edge, instead of the saved way').choices(
+      new Option('--notches <shape>', 'how notches show at the cut edge, instead of the saved way').choices(
         NOTCH_SHAPES,
       ),
     )

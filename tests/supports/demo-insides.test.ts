@@ -243,6 +243,12 @@ describe('inner parts', () => {
     expect(quantities.get('shell')).toBeGreaterThan(0.5);
     expect(quantities.get('tube')).toBeGreaterThan(1300);
     expect(inside.fill.volumeL).toBeLessThan(form.report.body.volumeL);
+    const note = inside.materials.find(({ id }) => id === 'fill')?.note ?? '';
+    const [low, high, lowLb, highLb] = [...note.matchAll(/\d+\.\d/g)].map(Number);
+    expect([low, high]).toEqual([inside.fill.low, inside.fill.high].map((kg) => Number(kg.toFixed(1))));
+    // A kilogram is 2.2046 lb (NIST Handbook 44, appendix C); both are told to a tenth.
+    expect(Math.abs((lowLb ?? 0) / 2.2046 - inside.fill.low)).toBeLessThan(0.03);
+    expect(Math.abs((highLb ?? 0) / 2.2046 - inside.fill.high)).toBeLessThan(0.03);
   });
 });
 

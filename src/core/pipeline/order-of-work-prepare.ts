@@ -254,7 +254,7 @@ function markPieces(form: Form): WorkStep {
     'cut',
     'Mark the pieces and hold the hollow edges',
     [
-      'On the wrong side, with thread or a pen that washes out: level lines, seam letters, mark numbers, right or left, and the lines to which webs are sewn.',
+      'On the wrong side, with thread or a pen that washes out: level lines, seam letters, notch numbers, right or left, and the lines to which webs are sewn.',
       'Run a row of stitches just inside the seam line along neck, armholes and other hollow edges before they are clipped, so that they do not stretch.',
       'Lay right and left panels on each other face to face: they must agree wherever the body is the same on both sides.',
     ],

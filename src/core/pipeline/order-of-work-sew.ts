@@ -71,7 +71,7 @@ function sectionStep(form: Form, half: 'front' | 'back', seams: readonly Ordered
       hasLevel
         ? 'In the order of the letters below: level seams first, then the upright ones from the middle outwards, across them.'
         : 'In the order of the letters below, from the middle outwards.',
-      'Pin letter to letter and mark to mark; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
+      'Pin letter to letter and notch to notch; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
       SHORT,
     ],
     {

@@ -1,3 +1,4 @@
+import { kgPerPound } from '../base/index.ts';
 import { measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
@@ -39,6 +40,14 @@ export function massOfFill(volumeL: number): FillMass {
   return { volumeL, low, high, buy, bags: Math.ceil(buy / BAG) };
 }
 
+/** Both systems, as lengths on pieces are told: `1.6 to 2.6 kg (3.5 to 5.6 lb)`. */
+function sayRange(low: number, high: number): string {
+  const [inKg, inPounds] = [1, kgPerPound].map(
+    (unit) => `${(low / unit).toFixed(1)} to ${(high / unit).toFixed(1)}`,
+  );
+  return `${inKg} kg (${inPounds} lb)`;
+}
+
 /** Litres that pole, base plate and neck block take from the filling. */
 function volumeOfParts(shape: InsideShape, pieces: readonly Piece[], boardThickness: number): number {
   const { radius, zBottom, zTop } = shape.pole;
@@ -73,7 +82,7 @@ function armLines(form: InsideForm, litres: number, area: number): MaterialLine[
       name: 'polyester fibre for the arms',
       quantity: buy,
       unit: 'kg',
-      note: `${low.toFixed(1)} to ${high.toFixed(1)} kg, softer above the elbow; beside that of the torso`,
+      note: `${sayRange(low, high)}, softer above the elbow; beside that of the torso`,
     },
     {
       id: 'magnets',
@@ -170,7 +179,7 @@ export function listMaterials(
       name: 'polyester fibre',
       quantity: fill.buy,
       unit: 'kg',
-      note: `${fill.low.toFixed(1)} to ${fill.high.toFixed(1)} kg firm, and a fifth to spare`,
+      note: `${sayRange(fill.low, fill.high)} firm, and a fifth to spare`,
     },
   ];
   if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));

@@ -6,8 +6,8 @@ export const materials: readonly Phrase[] = [
   ['as the shell', 'wie die Hülle'],
   ['polyester fibre for the arms', 'Polyesterfaser für die Arme'],
   [
-    '{a:num} to {b:num} kg, softer above the elbow; beside that of the torso',
-    '{a} bis {b} kg, über dem Ellenbogen weicher; zusätzlich zum Rumpf',
+    '{a:num} to {b:num} kg ({c:num} to {d:num} lb), softer above the elbow; beside that of the torso',
+    '{a} bis {b} kg ({c} bis {d} lb), über dem Ellenbogen weicher; zusätzlich zum Rumpf',
   ],
   [
     'disc magnets that locate arms and pin cushions',
@@ -53,8 +53,8 @@ export const materials: readonly Phrase[] = [
   ],
   ['polyester fibre', 'Polyesterfaser'],
   [
-    '{a:num} to {b:num} kg firm, and a fifth to spare',
-    '{a} bis {b} kg fest gestopft, und ein Fünftel Vorrat',
+    '{a:num} to {b:num} kg ({c:num} to {d:num} lb) firm, and a fifth to spare',
+    '{a} bis {b} kg ({c} bis {d} lb) fest gestopft, und ein Fünftel Vorrat',
   ],
   ['pieces', 'Stück'],
 ];

@@ -132,7 +132,7 @@ export const sentences: readonly Phrase[] = [
   ['Shell panels marked left', 'Teile der Hülle mit „left“ (links)'],
   ['Mark the pieces and hold the hollow edges', 'Die Teile markieren und die hohlen Kanten sichern'],
   [
-    'On the wrong side, with thread or a pen that washes out: level lines, seam letters, mark numbers, right or left, and the lines to which webs are sewn.',
+    'On the wrong side, with thread or a pen that washes out: level lines, seam letters, notch numbers, right or left, and the lines to which webs are sewn.',
     'Auf der linken Stoffseite, mit Faden oder auswaschbarem Stift: Höhenlinien, Nahtbuchstaben, Nummern der Passzeichen, rechts oder links, und die Linien, an die Stege genäht werden.',
   ],
   [
@@ -198,7 +198,7 @@ export const sentences: readonly Phrase[] = [
     'In der Folge der Buchstaben unten, von der Mitte nach außen.',
   ],
   [
-    'Pin letter to letter and mark to mark; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
+    'Pin letter to letter and notch to notch; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
     'Buchstabe auf Buchstabe und Passzeichen auf Passzeichen stecken; Höhenlinien dürfen sich um 1.5 mm verfehlen, nicht mehr. Wo sich die eine Kante nach außen und die andere nach innen rundet, mit der hohlen oben stecken.',
   ],
   [
