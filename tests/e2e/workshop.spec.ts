@@ -11,10 +11,10 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
   // The first step is open, and the next when it is done, with what to check in numbers.
   await expect(page.getByText('Measure round it at lines 1, 2 and 3')).toBeVisible();
   await page.getByRole('checkbox', { name: /^Done: Sew, stuff and measure the test tube/ }).check();
-  await expect(page.getByText('Outside of the tube, by caliper')).toBeVisible();
+  await expect(page.getByText('Outside of the pole, by caliper')).toBeVisible();
   await page.getByRole('checkbox', { name: /^Done: Decide what the form is for/ }).check();
   await expect(stage).toContainText(/2 of \d+ done/);
-  await expect(page.getByText('Outside of the tube, by caliper')).toBeHidden();
+  await expect(page.getByText('Outside of the pole, by caliper')).toBeHidden();
   await expect(page.getByRole('button', { name: /^Undo: Done: decide what/ })).toBeEnabled();
   // A tick leaves the form as it is: nothing is computed again.
   await expect(page.locator('p[role="status"]')).toHaveText('Up to date');
@@ -78,6 +78,20 @@ test('Checking: readings are judged at once, in either unit, and kept as a log',
   await field('Hip girth').fill('');
   await field('Hip girth').press('Tab');
   await expect(todo).not.toContainText('cannot be true');
+
+  // 1 kg = 2.2046 lb (NIST Handbook 44, appendix C); leaving the field as it was changes nothing.
+  const undo = page.getByRole('button', { name: /^Undo/ });
+  await page.getByRole('spinbutton', { name: 'Filling so far, kg' }).fill('1');
+  await page.getByRole('spinbutton', { name: 'Filling so far, kg' }).press('Tab');
+  await expect(undo).toHaveAccessibleName('Undo: Set filling weighed in');
+  await page.getByRole('radio', { name: 'Inches' }).check({ force: true });
+  const pounds = page.getByRole('spinbutton', { name: 'Filling so far, lb' });
+  await expect(pounds).toHaveValue('2.2');
+  await pounds.focus();
+  await pounds.press('Tab');
+  await expect(undo).toHaveAccessibleName('Undo: Show inches');
+  await expect(page.getByRole('region', { name: 'So far', exact: true })).toContainText('filled, 2.20 lb');
+  await page.getByRole('radio', { name: 'Centimetres' }).check({ force: true });
 
   await page.getByRole('button', { name: 'Measure the empty shell' }).click();
   // 17 mm wider laid flat is 34 mm round, over the seams that cross there.
