@@ -214,12 +214,12 @@ const ROUND: Readonly<Record<Exclude<Group, 'front' | 'back'>, { title: string; 
     },
     side: {
       title: 'Sew the first side',
-      text: ['In the order of the letters, webs and straps held out of the way.', SHORT],
+      text: ['In the order of the letters below, webs and straps held out of the way.', SHORT],
     },
     closing: {
       title: 'Close the shell: the last side',
       text: [
-        'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters, as before: this closes the shell.',
+        'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters below, as before: this closes the shell.',
         'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
       ],
     },

@@ -253,13 +253,13 @@ export const sentences: readonly Phrase[] = [
   ['Sew the left side', 'Die linke Seite nähen'],
   ['Sew the centre side', 'Die Mitte nähen'],
   [
-    'In the order of the letters, webs and straps held out of the way.',
-    'In der Folge der Buchstaben, Stege und Gurte beiseitegehalten.',
+    'In the order of the letters below, webs and straps held out of the way.',
+    'In der Folge der Buchstaben unten, Stege und Gurte beiseitegehalten.',
   ],
   ['Close the shell: the last side', 'Die Hülle schließen: die letzte Seite'],
   [
-    'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters, as before: this closes the shell.',
-    'Stege und Tunnel zur Mitte legen und die Stecknadeln zählen. Dann wie vorher in der Folge der Buchstaben nähen: Das schließt die Hülle.',
+    'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters below, as before: this closes the shell.',
+    'Stege und Tunnel zur Mitte legen und die Stecknadeln zählen. Dann wie vorher in der Folge der Buchstaben unten nähen: Das schließt die Hülle.',
   ],
   [
     'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
