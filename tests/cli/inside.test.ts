@@ -43,7 +43,7 @@ describe('loftseam make --inside', () => {
       'petite',
       'tubeDiameter=80',
       'inside.tubeDiameter',
-      /tube of 8\.0 cm .*neck plate: at most [\d.]+ cm.*no thicker/,
+      /pole of 8\.0 cm .*neck plate: at most [\d.]+ cm.*no thicker/,
     ],
     [
       'petite',
