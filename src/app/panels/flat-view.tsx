@@ -12,7 +12,7 @@ import { useActions, useApp } from './workroom-context.tsx';
 
 /** mm; below there is room for the names. */
 const MARGIN = 24;
-const MARGIN_BELOW = 92;
+const MARGIN_BELOW = 130;
 const KEY_STEP = 0.06;
 
 /** The pieces laid flat in the order they sit round the body. */

@@ -11,7 +11,7 @@ export interface StrainImage {
   readonly height: number;
 }
 
-/** One picture per piece, painted a piece at a time so that typing stays smooth. Parallel to `form.flat`. */
+/** One picture per piece, painted a piece at a time so that typing stays smooth; the last stays until then. Parallel to `form.flat`. */
 export function useStrainImages(form: Form | null, isShown: boolean): readonly (StrainImage | undefined)[] {
   const [images, setImages] = useState<readonly (StrainImage | undefined)[]>([]);
   useEffect(() => {
@@ -21,18 +21,25 @@ export function useStrainImages(form: Form | null, isShown: boolean): readonly (
     }
     let isWanted = true;
     const made: StrainImage[] = [];
+    const paint = async (index: number) => {
+      const image = await paintStrain(form, index);
+      made[index] = image;
+      if (isWanted) setImages((before) => form.flat.map((_, k) => made[k] ?? before[k]));
+      else URL.revokeObjectURL(image.url);
+    };
     const run = async () => {
       for (let i = 0; i < form.flat.length && isWanted; i++) {
-        made.push(await paintStrain(form, i));
+        // The browser packs a picture when it has time; the next is painted meanwhile.
+        void paint(i);
         await new Promise((resolve) => setTimeout(resolve));
       }
-      if (isWanted) setImages(made);
     };
     void run();
     return () => {
       isWanted = false;
+      const old = made.filter(Boolean);
       setTimeout(() => {
-        for (const image of made) URL.revokeObjectURL(image.url);
+        for (const image of old) URL.revokeObjectURL(image.url);
       }, 2000);
     };
   }, [form, isShown]);
