@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
-import { openApp, waitForFullForm } from './open-app.ts';
+import { openApp, openPage, waitForFullForm } from './open-app.ts';
 
 const name = (page: Page) => page.getByRole('textbox', { name: 'Name of this project' });
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
@@ -58,7 +58,7 @@ test('a full database is told once, and nothing open is lost', async ({ page }) 
       throw new DOMException('no room left', 'QuotaExceededError');
     };
   });
-  await openApp(page);
+  await openPage(page);
   await waist(page).fill('80');
   await waist(page).blur();
   await expect(page.locator('.notice.warning')).toContainText('no room left');
@@ -66,7 +66,7 @@ test('a full database is told once, and nothing open is lost', async ({ page }) 
 });
 
 test('a broken entry is left out of the list and the rest can be opened', async ({ page }) => {
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
   await name(page).fill('Odile');
   await name(page).blur();
   await page.waitForTimeout(1200);

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
-import { openApp, waitForFullForm } from './open-app.ts';
+import { openApp, openPage, waitForFullForm } from './open-app.ts';
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 const notices = (page: Page) => page.locator('.notice');
@@ -10,7 +10,7 @@ const openList = async (page: Page) => {
 };
 
 test('a tab that dies in the middle of typing loses two seconds at most', async ({ page, context }) => {
-  await openApp(page);
+  await openPage(page);
   await waist(page).fill('70.1');
   await page.waitForTimeout(2_000);
   await waist(page).fill('70.2');
@@ -19,7 +19,7 @@ test('a tab that dies in the middle of typing loses two seconds at most', async 
   void session.send('Page.crash').catch(() => {});
   await died;
   const next = await context.newPage();
-  await openApp(next);
+  await openPage(next);
   expect(['70.1', '70.2']).toContain(await waist(next).inputValue());
 });
 
@@ -31,7 +31,7 @@ test('broken texts in the browser’s storage are told, put aside and can be sav
     localStorage.setItem('loftseam.earlier', '[{"at": 1, "name": "Odile"');
     localStorage.setItem('loftseam.theme', 'purple');
   });
-  await openApp(page);
+  await openPage(page);
   await expect(notices(page)).toHaveCount(2);
   await expect(notices(page).nth(0)).toContainText('could not be read and was put aside');
   await expect(notices(page).nth(1)).toContainText('earlier states');
@@ -76,7 +76,7 @@ const REFUSALS = {
 for (const [how, refuse] of Object.entries(REFUSALS)) {
   test(`a database that ${how} is told at once, and the open body is kept all the same`, async ({ page }) => {
     await page.addInitScript(refuse);
-    await openApp(page);
+    await openPage(page);
     await expect(notices(page)).toContainText('does not keep several bodies or photos here');
     await waist(page).fill('80');
     await waist(page).blur();
@@ -84,7 +84,6 @@ for (const [how, refuse] of Object.entries(REFUSALS)) {
     const list = await openList(page);
     await expect(list.getByRole('alert')).toContainText('cannot keep bodies here');
     await page.reload();
-    await waitForFullForm(page);
     await expect(waist(page)).toHaveValue('80.0');
   });
 }
@@ -102,7 +101,7 @@ test('storage that is really full is told, the body stands in the list, and what
       }
     }
   });
-  await openApp(page);
+  await openPage(page);
   await expect(notices(page)).toContainText('refuses to keep the project');
   await expect(page.getByText('Not kept in this browser yet.')).toBeVisible();
   await waist(page).fill('80');
@@ -112,7 +111,6 @@ test('storage that is really full is told, the body stands in the list, and what
   await expect(list.getByRole('listitem')).toHaveText([/Maren Ostley.*open now/]);
   // From the list it comes back in the next visit.
   await page.reload();
-  await waitForFullForm(page);
   await expect(waist(page)).toHaveValue('76.5');
   await (await openList(page)).getByRole('button', { name: /^Maren Ostley/ }).click();
   await expect(waist(page)).toHaveValue('80.0');
@@ -139,9 +137,9 @@ test('a browser that forbids storage altogether still works, and says so', async
 });
 
 test('two tabs on one body: both are told, and what each changed is kept', async ({ page, context }) => {
-  await openApp(page);
+  await openPage(page);
   const second = await context.newPage();
-  await openApp(second);
+  await openPage(second);
   await expect(notices(page)).toContainText('goes on there as a copy');
   await expect(notices(second)).toContainText('goes on here as a copy');
   await waist(page).fill('71');

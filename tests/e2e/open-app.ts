@@ -8,6 +8,14 @@ export async function openApp(page: Page): Promise<string[]> {
   return complaints;
 }
 
+/** Opens the page and waits for a body to be open; its form may still be on the way. */
+export async function openPage(page: Page): Promise<string[]> {
+  const complaints = watchComplaints(page);
+  await page.goto('/');
+  await expect(page.getByRole('textbox', { name: 'Waist girth', exact: true })).not.toHaveValue('');
+  return complaints;
+}
+
 export function watchComplaints(page: Page): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { type Form, makeForm } from '../../src/core/pipeline/index.ts';
+import { createPipeline, type Form, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
 
@@ -16,8 +16,11 @@ function readDemo(id: string): Project {
   return project.value;
 }
 
+// The body just made is fitted and unrolled once, whatever is changed inside.
+const pipeline = createPipeline();
+
 function make(project: Project): Form {
-  const form = makeForm(project, { targetTriangles: 4000, date: '2026-01-31' });
+  const form = pipeline.makeForm(project, { targetTriangles: 4000, date: '2026-01-31' });
   if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${i.message}`).join('\n'));
   return form.value;
 }
@@ -28,10 +31,11 @@ type Point = readonly [number, number];
 function meetingPlace(line: Float64Array, other: Float64Array): { along: number; gap: number } {
   let best = { along: 0, gap: Number.POSITIVE_INFINITY };
   for (let i = 0; i + 3 < other.length; i += 2) {
-    const steps = Math.max(
-      1,
-      Math.ceil(Math.hypot(other[i + 2] - other[i], other[i + 3] - other[i + 1]) / 0.05),
-    );
+    const length = Math.hypot(other[i + 2] - other[i], other[i + 3] - other[i + 1]);
+    // No point of a stretch is nearer than its middle by more than half its length.
+    const middle: Point = [0.5 * (other[i] + other[i + 2]), 0.5 * (other[i + 1] + other[i + 3])];
+    if (nearestOn(line, middle).gap - 0.5 * length > best.gap) continue;
+    const steps = Math.max(1, Math.ceil(length / 0.05));
     for (let s = 0; s <= steps; s++) {
       const t = s / steps;
       const here: Point = [
