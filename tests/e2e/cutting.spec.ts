@@ -12,24 +12,37 @@ async function downloaded(page: Page, button: string): Promise<{ name: string; p
   return { name: download.suggestedFilename(), path: await download.path() };
 }
 
-test('a pattern on the paper chosen, corrected for the printer', async ({ page }) => {
+test('a pattern on the paper chosen, corrected for the printer; several files come as one archive', async ({
+  page,
+}) => {
   const complaints = await openApp(page);
   await goTo(page, 'Cutting');
-  await expect(page.getByText('Close rotary and craft knives after every cut')).toBeVisible();
-  await page.getByRole('combobox', { name: 'Paper' }).selectOption('letter');
-  const file = await downloaded(page, 'Download pattern');
-  expect(file.name).toBe('maren-ostley-average-figure-print-letter.pdf');
-  // Letter is 8.5 × 11 in, 612 × 792 points (ANSI/ASME Y14.1), read by poppler.
-  expect(execFileSync('pdfinfo', [file.path], { encoding: 'utf8' })).toMatch(/Page size:\s+612 x 792 pts/);
+  await test.step('several files come as one archive', async () => {
+    const tables = await downloaded(page, 'Download tables');
+    expect(tables.name).toBe('maren-ostley-average-figure-csv.zip');
+    const files = unzipSync(await readFile(tables.path));
+    expect(Object.keys(files).sort()).toEqual(['manifest.json', 'seams.csv', 'tapes.csv']);
+    expect(strFromU8(files['tapes.csv'])).toContain('waistGirth');
+    const outlines = await downloaded(page, 'Download outlines');
+    expect(await readFile(outlines.path, 'utf8')).toContain('ENTITIES');
+  });
+  await test.step('a pattern on the paper chosen, corrected for the printer', async () => {
+    await expect(page.getByText('Close rotary and craft knives after every cut')).toBeVisible();
+    await page.getByRole('combobox', { name: 'Paper' }).selectOption('letter');
+    const file = await downloaded(page, 'Download pattern');
+    expect(file.name).toBe('maren-ostley-average-figure-print-letter.pdf');
+    // Letter is 8.5 × 11 in, 612 × 792 points (ANSI/ASME Y14.1), read by poppler.
+    expect(execFileSync('pdfinfo', [file.path], { encoding: 'utf8' })).toMatch(/Page size:\s+612 x 792 pts/);
 
-  await page.getByText('My printer does not print true').click();
-  await page.getByRole('textbox', { name: 'Bar across measures' }).fill('19.9');
-  await page.getByRole('textbox', { name: 'Bar up measures' }).fill('17');
-  await expect(page.getByText('scaling to fit the paper').first()).toBeVisible();
-  await page.getByRole('textbox', { name: 'Bar up measures' }).fill('18');
-  // 200 / 199 = 1.0050.
-  await expect(page.getByText('+0.50 % across and 0.00 % up')).toBeVisible();
-  expect((await downloaded(page, 'Download pattern')).name).toMatch(/print-letter-corrected\.pdf$/);
+    await page.getByText('My printer does not print true').click();
+    await page.getByRole('textbox', { name: 'Bar across measures' }).fill('19.9');
+    await page.getByRole('textbox', { name: 'Bar up measures' }).fill('17');
+    await expect(page.getByText('scaling to fit the paper').first()).toBeVisible();
+    await page.getByRole('textbox', { name: 'Bar up measures' }).fill('18');
+    // 200 / 199 = 1.0050.
+    await expect(page.getByText('+0.50 % across and 0.00 % up')).toBeVisible();
+    expect((await downloaded(page, 'Download pattern')).name).toMatch(/print-letter-corrected\.pdf$/);
+  });
   expect(complaints).toEqual([]);
 });
 
@@ -48,9 +61,9 @@ test('cutting machine, notches, one edge and left-out pieces are kept in the pro
   await page.getByRole('textbox', { name: 'Blade offset' }).fill('0.05');
   await page.getByRole('checkbox', { name: 'Letters of single strokes' }).check();
   await page.getByRole('checkbox', { name: 'Sew lines' }).uncheck();
-  for (const material of ['webs', 'plates (card)', 'covers', 'foam', 'arms', 'test tube']) {
+  for (const material of ['webs', 'card', 'covers', 'foam', 'arms', 'test-tube']) {
     await page.locator('.cut-list summary', { hasText: material }).click();
-    await page.getByRole('checkbox', { name: `all: ${material}` }).uncheck();
+    await page.getByRole('checkbox', { name: `all of ${material}` }).uncheck();
   }
   const sheets = await downloaded(page, 'Download cutter sheets');
   const files = unzipSync(await readFile(sheets.path));
@@ -64,19 +77,6 @@ test('cutting machine, notches, one edge and left-out pieces are kept in the pro
     expect(svg).not.toContain('<text');
     expect(svg).not.toContain('data-layer="sew"');
   }
-  expect(complaints).toEqual([]);
-});
-
-test('several files come as one archive', async ({ page }) => {
-  const complaints = await openApp(page);
-  await goTo(page, 'Cutting');
-  const tables = await downloaded(page, 'Download tables');
-  expect(tables.name).toBe('maren-ostley-average-figure-csv.zip');
-  const files = unzipSync(await readFile(tables.path));
-  expect(Object.keys(files).sort()).toEqual(['manifest.json', 'seams.csv', 'tapes.csv']);
-  expect(strFromU8(files['tapes.csv'])).toContain('waistGirth');
-  const outlines = await downloaded(page, 'Download outlines');
-  expect(await readFile(outlines.path, 'utf8')).toContain('ENTITIES');
   expect(complaints).toEqual([]);
 });
 

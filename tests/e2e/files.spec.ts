@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { DOMParser } from '@xmldom/xmldom';
 import svgPathCommander from 'svg-path-commander';
-import { goTo, openApp, waitForFullForm } from './open-app.ts';
+import { goTo, openApp, openPage, waitForFullForm } from './open-app.ts';
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 
@@ -73,7 +73,7 @@ test('save, change, open again: the same project', async ({ page }) => {
 });
 
 test('files that are none of ours change nothing and say why', async ({ page }) => {
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
   const open = (name: string, text: string) =>
     page
       .getByLabel('Open a project file')
@@ -94,11 +94,11 @@ test('files that are none of ours change nothing and say why', async ({ page }) 
 });
 
 test('what was typed is there again after the page was closed', async ({ page, context }) => {
-  await openApp(page);
+  await openPage(page);
   await waist(page).fill('71.3');
   await page.close();
   const next = await context.newPage();
-  await openApp(next);
+  await openPage(next);
   await expect(waist(next)).toHaveValue('71.3');
 
   await next.evaluate(() => {

@@ -1,7 +1,7 @@
 import { readFile, truncate, writeFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { DOMParser } from '@xmldom/xmldom';
-import { goTo, openApp, waitForFullForm } from './open-app.ts';
+import { goTo, openPage, waitForFullForm } from './open-app.ts';
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 const notice = (page: Page) => page.locator('.notice');
@@ -11,7 +11,7 @@ const good = async () => JSON.parse(await readFile('shared/demos/average.loftsea
 const MARKUP = `"><img src=x onerror="window.hit=1"><script>window.hit=1</script>&amp;'</svg>`;
 
 test('a file of 50 MB is told wherever files are chosen, and nothing changes', async ({ page }, info) => {
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
   const path = info.outputPath('large.loftseam.json');
   await writeFile(path, '{');
   await truncate(path, 50_000_000);
@@ -31,7 +31,7 @@ test('a file of 50 MB is told wherever files are chosen, and nothing changes', a
 });
 
 test('files made to do harm are told and change nothing', async ({ page }) => {
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
   const file = await good();
   const text = JSON.stringify(file);
   const inMeasures = (entries: string) => text.replace('"measures":{', `"measures":{${entries},`);
@@ -68,7 +68,7 @@ test('files made to do harm are told and change nothing', async ({ page }) => {
 });
 
 test('names of the language itself as measures and pieces are told, and undo goes back', async ({ page }) => {
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
   const file = await good();
   file.body.measures.constructor = 800;
   file.body.measures.toString = 800;
@@ -86,7 +86,7 @@ test('names of the language itself as measures and pieces are told, and undo goe
 });
 
 test('markup in names is shown and written as the text it is', async ({ page }) => {
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
   const file = await good();
   file.name = MARKUP;
   await page.getByLabel('Open a project file').setInputFiles({

@@ -5,7 +5,7 @@ import { english } from '../../src/app/language/index.ts';
 import { MEASURES, SHAPE_CATEGORIES } from '../../src/core/body/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { CAUTIONS } from '../../src/core/supports/index.ts';
-import { openApp, watchComplaints } from './open-app.ts';
+import { openApp, openPage, watchComplaints } from './open-app.ts';
 
 const STAGES = Object.values(german.stages.names);
 
@@ -88,6 +88,14 @@ async function expectNoEnglish(page: Page, where: string): Promise<void> {
   expect(left, where).toEqual([]);
 }
 
+/** The same look at an English page finds what it looks for. */
+async function expectEnglish(page: Page): Promise<void> {
+  const shown = await textsShown(page);
+  const found = shown.filter((text) => ENGLISH.some((pattern) => pattern.test(text)));
+  expect(found.length).toBeGreaterThan(40);
+  expect(shown.filter((text) => ENGLISH_OF_CORE.has(text)).length).toBeGreaterThan(5);
+}
+
 async function expectNoViolations(page: Page, where: string): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).analyze();
   const found = violations.map(
@@ -96,19 +104,13 @@ async function expectNoViolations(page: Page, where: string): Promise<void> {
   expect(found, where).toEqual([]);
 }
 
-test('the English texts are found on the English page', async ({ page }) => {
-  await openApp(page);
-  const shown = await textsShown(page);
-  const found = shown.filter((text) => ENGLISH.some((pattern) => pattern.test(text)));
-  expect(found.length).toBeGreaterThan(40);
-  expect(shown.filter((text) => ENGLISH_OF_CORE.has(text)).length).toBeGreaterThan(5);
-});
-
 test('German is chosen, shown in every stage, accessible, and kept', async ({ page }) => {
+  test.setTimeout(240_000);
   // Colours are judged where they end, not on their way.
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await openApp(page);
   expect(await page.locator('html').getAttribute('lang')).toBe('en-US');
+  await expectEnglish(page);
   await page.getByRole('combobox', { name: 'Language' }).selectOption('Deutsch');
   await expect(page.getByRole('heading', { level: 2, name: 'Maße' })).toBeVisible();
   expect(await page.locator('html').getAttribute('lang')).toBe('de');
@@ -183,7 +185,7 @@ test.describe('where German is read', () => {
 
   test('German that cannot be fetched is told, and the page goes on in English', async ({ page }) => {
     await page.route(/\/german-[^/]*\.js$/, (route) => route.abort());
-    await openApp(page);
+    await page.goto('/');
     await expect(page.getByText(/^Deutsch could not be loaded/)).toBeVisible();
     await page.unroute(/\/german-[^/]*\.js$/);
     await page.reload();
@@ -195,7 +197,7 @@ test.describe('where neither is read', () => {
   test.use({ locale: 'fr-FR' });
 
   test('the page is in English', async ({ page }) => {
-    await openApp(page);
+    await openPage(page);
     await expect(page.getByRole('heading', { level: 2, name: 'Tape' })).toBeVisible();
     expect(await page.locator('html').getAttribute('lang')).toBe('en');
   });
