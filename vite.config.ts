@@ -88,5 +88,8 @@ export default defineConfig({
     reporters: ['default', ['json', { outputFile: 'test-results/unit.json' }]],
     // Whole forms are made in some tests, on slow machines too.
     testTimeout: 60_000,
+    // Tests only compute: every core has one to do, and what one file loaded and warmed up serves the next.
+    maxWorkers: '100%',
+    isolate: false,
   },
 });

@@ -4,7 +4,7 @@ import { DOMParser } from '@xmldom/xmldom';
 import SVGPathCommander from 'svg-path-commander';
 import { describe, expect, it } from 'vitest';
 import { writeSvg } from '../src/core/export/index.ts';
-import { type Form, makeForm } from '../src/core/pipeline/index.ts';
+import { createPipeline, type Form, makeForm } from '../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../src/core/project/index.ts';
 import { LAYOUTS } from '../src/core/seams/index.ts';
 import { hullPerimeter, stretchedLength } from './oracles/tape-over-points.ts';
@@ -40,8 +40,8 @@ function readDemo(file: string): Project {
   return project.value;
 }
 
-function make(project: Project, targetTriangles = surveyTriangles): Form {
-  const form = makeForm(project, { targetTriangles, date: '2026-01-31' });
+function make(project: Project, targetTriangles = surveyTriangles, pipeline = createPipeline()): Form {
+  const form = pipeline.makeForm(project, { targetTriangles, date: '2026-01-31' });
   if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${i.message}`).join('\n'));
   return form.value;
 }
@@ -138,10 +138,12 @@ describe('demo projects', () => {
 });
 
 describe('every seam layout', () => {
-  const cases = LAYOUTS.flatMap(({ id }) => demos.map(([name, project]) => [id, name, project] as const));
+  // Demo by demo with one memory, so that a body is fitted once for all its layouts.
+  const pipeline = createPipeline();
+  const cases = demos.flatMap(([name, project]) => LAYOUTS.map(({ id }) => [id, name, project] as const));
 
   it.each(cases)('%s on %s', (layout, _, project) => {
-    const form = make({ ...project, seams: { layout } });
+    const form = make({ ...project, seams: { layout } }, surveyTriangles, pipeline);
     expectSound(form);
     expectFileToMatch(form);
   });
