@@ -61,9 +61,9 @@ test('cutting machine, notches, one edge and left-out pieces are kept in the pro
   await page.getByRole('textbox', { name: 'Blade offset' }).fill('0.05');
   await page.getByRole('checkbox', { name: 'Letters of single strokes' }).check();
   await page.getByRole('checkbox', { name: 'Sew lines' }).uncheck();
-  for (const material of ['webs', 'card', 'covers', 'foam', 'arms', 'test-tube']) {
+  for (const material of ['webs', 'plates (card)', 'covers', 'foam', 'arms', 'test tube']) {
     await page.locator('.cut-list summary', { hasText: material }).click();
-    await page.getByRole('checkbox', { name: `all of ${material}` }).uncheck();
+    await page.getByRole('checkbox', { name: `all: ${material}` }).uncheck();
   }
   const sheets = await downloaded(page, 'Download cutter sheets');
   const files = unzipSync(await readFile(sheets.path));

@@ -32,6 +32,16 @@ test('a doubted measure stays when its second reading agrees; the mean is used a
   await second(page).blur();
   await expect(second(page)).toHaveCount(0);
   await expect(waist(page)).toHaveValue('87.0');
+
+  // 6 mm apart are much for a neck (common practice, no source: 5 mm), and the field to type the third is there.
+  const neck = (name: string) => page.getByRole('textbox', { name: `Neck base girth${name}`, exact: true });
+  await page.getByRole('button', { name: 'Neck base girth: measure again' }).click();
+  await neck('').fill('36.6');
+  await neck(', second reading').fill('37.2');
+  await neck(', third reading').fill('36.7');
+  await expect(page.getByRole('listitem').filter({ has: neck('') })).toContainText(
+    '0.6 cm apart, mean 36.8 cm',
+  );
   expect(complaints).toEqual([]);
 });
 
