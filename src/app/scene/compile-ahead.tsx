@@ -31,16 +31,20 @@ export function CompileAhead({ onReady }: { readonly onReady: () => void }) {
   useEffect(() => {
     let isWanted = true;
     const compile = async () => {
-      if (gl.extensions.has('KHR_parallel_shader_compile')) await gl.compileAsync(scene, camera);
-      else gl.compile(scene, camera);
-      // Asking for anything makes the page wait until all that was told before is done: so this comes first.
-      await graphicsDone(gl.getContext() as WebGL2RenderingContext);
-      for (const program of [...(gl.info.programs ?? [])]) {
-        if (!isWanted) return;
-        program.getUniforms();
-        await pause();
+      try {
+        if (gl.extensions.has('KHR_parallel_shader_compile')) await gl.compileAsync(scene, camera);
+        else gl.compile(scene, camera);
+        // Asking for anything makes the page wait until all that was told before is done: so this comes first.
+        await graphicsDone(gl.getContext() as WebGL2RenderingContext);
+        for (const program of [...(gl.info.programs ?? [])]) {
+          if (!isWanted) return;
+          program.getUniforms();
+          await pause();
+        }
+      } finally {
+        // Whatever went wrong here may go right while drawing.
+        if (isWanted) onReady();
       }
-      onReady();
     };
     void compile();
     return () => {
@@ -50,55 +54,41 @@ export function CompileAhead({ onReady }: { readonly onReady: () => void }) {
   return <OneOfEach />;
 }
 
+const NO_PICTURE = new Texture();
+
+const EVERY_KIND = {
+  cloth: <ClothMaterial />,
+  strain: <ClothMaterial showsStrain />,
+  veil: <ClothMaterial isVeil />,
+  arm: <ArmMaterial />,
+  bead: <BeadMaterial colour={ANY} />,
+  brace: <BraceMaterial colour={ANY} />,
+  ghost: <GhostMaterial colour={ANY} />,
+  flat: <FlatMaterial colour={ANY} />,
+  rim: <RimMaterial colour={ANY} />,
+  pin: <PinMaterial colour={ANY} />,
+  shadow: <ShadowMaterial map={NO_PICTURE} />,
+};
+
 /** Hidden, and of the same make as what is drawn: vertex colours, normals and a picture where that has them. */
 function OneOfEach() {
-  const coloured = useMemo(() => {
-    const geometry = new PlaneGeometry();
-    geometry.setAttribute('color', new BufferAttribute(new Float32Array(12), 3));
-    return geometry;
-  }, []);
-  const map = useMemo(() => new Texture(), []);
+  const coloured = useMemo(
+    () => new PlaneGeometry().setAttribute('color', new BufferAttribute(new Float32Array(12), 3)),
+    [],
+  );
   const stroke = useMemo(
     () => new BufferGeometry().setAttribute('position', new BufferAttribute(SHORT_LINE, 3)),
     [],
   );
   return (
     <group visible={false}>
-      <mesh geometry={coloured}>
-        <ClothMaterial />
-      </mesh>
-      <mesh geometry={coloured}>
-        <ClothMaterial showsStrain />
-      </mesh>
-      <mesh geometry={coloured}>
-        <ClothMaterial isVeil />
-      </mesh>
-      <mesh geometry={coloured}>
-        <ArmMaterial />
-      </mesh>
-      <mesh geometry={coloured}>
-        <BeadMaterial colour={ANY} />
-      </mesh>
-      <mesh geometry={coloured}>
-        <BraceMaterial colour={ANY} />
-      </mesh>
-      <mesh geometry={coloured}>
-        <GhostMaterial colour={ANY} />
-      </mesh>
-      <mesh geometry={coloured}>
-        <FlatMaterial colour={ANY} />
-      </mesh>
-      <mesh geometry={coloured}>
-        <RimMaterial colour={ANY} />
-      </mesh>
-      <mesh geometry={coloured}>
-        <PinMaterial colour={ANY} />
-      </mesh>
-      <mesh geometry={coloured}>
-        <ShadowMaterial map={map} />
-      </mesh>
+      {Object.entries(EVERY_KIND).map(([kind, material]) => (
+        <mesh key={kind} geometry={coloured}>
+          {material}
+        </mesh>
+      ))}
       <sprite>
-        <TagMaterial map={map} />
+        <TagMaterial map={NO_PICTURE} />
       </sprite>
       <SectionStroke geometry={stroke} />
       <CrispLine points={SHORT_LINE} colour={ANY} width={1} />
