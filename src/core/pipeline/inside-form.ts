@@ -8,19 +8,21 @@ import type { FlatArms } from './flatten-arms.ts';
 import { tracerOfPanels } from './trace-on-panels.ts';
 import { waysIntoShell } from './ways-into-shell.ts';
 
-/** The shell as the inner parts need it: upright lines with their flat lengths, openings, levels. `waistHeight`: over the floor, mm. */
+/** A shell cut and unrolled, as the inner parts are designed for. */
+export interface UnrolledShell {
+  /** The shell's: bridged, if hollows were. */
+  readonly surface: ChartSurface;
+  readonly body: Body;
+  readonly shell: SeamedShell;
+  readonly flat: readonly FlatDisk[];
+  /** What was unrolled: the panels' own meshes, or smaller in girth by what is taken off. */
+  readonly disks: readonly Mesh[];
+  readonly closedMesh: Mesh;
+}
+
+/** The shell as the inner parts need it: upright lines with their flat lengths, openings, levels. `waistHeight`: above the floor, mm. */
 export function insideFormFromShell(
-  made: {
-    /** The shell's: bridged, if hollows were. */
-    readonly surface: ChartSurface;
-    readonly body: Body;
-    readonly shell: SeamedShell;
-    readonly flat: readonly FlatDisk[];
-    /** What was unrolled: the panels' own meshes, or smaller in girth by what is taken off. */
-    readonly disks: readonly Mesh[];
-    readonly closedMesh: Mesh;
-    readonly arms: FlatArms;
-  },
+  made: UnrolledShell & { readonly arms: FlatArms },
   waistHeight: number,
 ): InsideForm {
   const { surface, body, shell, flat, disks, closedMesh, arms } = made;

@@ -1,10 +1,6 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
-import type { Body } from '../body/index.ts';
-import type { FlatDisk } from '../flatten/index.ts';
-import type { ChartSurface, Mesh } from '../mesh/index.ts';
 import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
-import type { SeamedShell } from '../seams/index.ts';
 import { foretellLevels } from '../simulate/index.ts';
 import {
   allowanceOfCover,
@@ -19,7 +15,7 @@ import {
 import { bodyInWords } from './draft-pieces.ts';
 import type { FlatArms } from './flatten-arms.ts';
 import { heightOfWaist } from './height-of-waist.ts';
-import { insideFormFromShell } from './inside-form.ts';
+import { insideFormFromShell, type UnrolledShell } from './inside-form.ts';
 import { makeArmPieces, nameArmSeams } from './make-arm-pieces.ts';
 import type { Form, FormInside } from './types.ts';
 
@@ -38,15 +34,7 @@ export interface InsideDesign {
 
 /** Designs webs, ties, straps and pole. What is wrong comes as issues beside the design, so that the panels still come. */
 export function designOfShell(
-  made: {
-    readonly surface: ChartSurface;
-    readonly body: Body;
-    readonly shell: SeamedShell;
-    readonly flat: readonly FlatDisk[];
-    readonly disks: readonly Mesh[];
-    readonly closedMesh: Mesh;
-    readonly unrolledArms: Result<FlatArms>;
-  },
+  made: UnrolledShell & { readonly unrolledArms: Result<FlatArms> },
   project: Project,
 ): Result<InsideDesign> {
   const unrolled = made.unrolledArms;
