@@ -12,7 +12,7 @@ const maxCoreFunctionLines = 160;
 
 const builtPlaces = [
   ...coreRooms.map((room) => `core/${room}`),
-  ...['cli', 'app', 'app/language', 'app/store', 'app/worker', 'app/scene', 'app/panels'],
+  ...['cli', 'app', 'app/language', 'app/store', 'app/worker', 'app/scene', 'app/views'],
 ];
 
 describe('the walls between the rooms', () => {
@@ -79,10 +79,10 @@ describe('the check of the walls', () => {
     ['core loading three', 'src/core/mesh/a.ts', "import { Mesh } from 'three';"],
     ['a package in the wrong room', 'src/core/mesh/a.ts', "import { z } from 'zod';"],
     ['the store knowing React', 'src/app/store/a.ts', "import { useState } from 'react';"],
-    ['panels loading three', 'src/app/panels/a.tsx', "import { Color } from 'three';"],
+    ['views loading three', 'src/app/views/a.tsx', "import { Color } from 'three';"],
     [
-      'panels running the pipeline',
-      'src/app/panels/a.tsx',
+      'views running the pipeline',
+      'src/app/views/a.tsx',
       "import { x } from '../../core/pipeline/index.ts';",
     ],
     [
@@ -90,7 +90,7 @@ describe('the check of the walls', () => {
       'src/app/store/a.ts',
       "import { x } from '../../core/pipeline/index.ts';",
     ],
-    ['panels calling the scene', 'src/app/panels/a.tsx', "import { x } from '../scene/scene.tsx';"],
+    ['views calling the scene', 'src/app/views/a.tsx', "import { x } from '../scene/scene.tsx';"],
     ['the command line calling the app', 'src/cli/a.ts', "import { x } from '../app/store/store.ts';"],
     ['a way out of the project', 'src/cli/a.ts', "import x from '../../../shared/a.json';"],
     ['a late import', 'src/core/mesh/a.ts', "export const f = () => import('../seams/index.ts');"],
@@ -145,9 +145,9 @@ describe('the check of the walls', () => {
 
   it('counts the lines of a function', () => {
     const text = `export function long() {\n${'  f();\n'.repeat(10)}}\n`;
-    expect(findLongFunctions([parseModule('src/app/panels/a.tsx', text)], 11)).toEqual([
-      'src/app/panels/a.tsx:1 long 12 lines',
+    expect(findLongFunctions([parseModule('src/app/views/a.tsx', text)], 11)).toEqual([
+      'src/app/views/a.tsx:1 long 12 lines',
     ]);
-    expect(findLongFunctions([parseModule('src/app/panels/a.tsx', text)], 12)).toEqual([]);
+    expect(findLongFunctions([parseModule('src/app/views/a.tsx', text)], 12)).toEqual([]);
   });
 });

@@ -12,7 +12,6 @@ import {
   type Words,
 } from './language/index.ts';
 import { openFirst } from './open-first.ts';
-import { type Demo, type Services, Workroom, WorkroomProvider } from './panels/index.ts';
 import { readPhoto } from './read-photo.ts';
 import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
 import {
@@ -34,6 +33,7 @@ import {
   type Shelf,
   silhouetteOfMesh,
 } from './store/index.ts';
+import { type Demo, type Services, Workroom, WorkroomProvider } from './views/index.ts';
 import { watchTabs } from './watch-tabs.ts';
 import { type Follower, followProject } from './worker/index.ts';
 

@@ -1,4 +1,3 @@
-import type { Services } from './panels/index.ts';
 import {
   type Actions,
   type AppStore,
@@ -12,6 +11,7 @@ import {
   type Shelf,
   setAsideUnreadable,
 } from './store/index.ts';
+import type { Services } from './views/index.ts';
 
 interface FirstOpening {
   readonly store: AppStore;

@@ -1,10 +1,7 @@
-import {
-  adviseZone,
-  createPipeline,
-  layoutOf,
-  surfaceOfProject,
-  worstZones,
-} from '../core/pipeline/index.ts';
+import { adviseZone } from '../core/advice/index.ts';
+import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
+import { worstZones } from '../core/form/index.ts';
+import { createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';

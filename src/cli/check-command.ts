@@ -1,4 +1,5 @@
-import { checkLayout, createPipeline } from '../core/pipeline/index.ts';
+import { checkLayout } from '../core/assembly/index.ts';
+import { createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues, describeTapes } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';

@@ -1,8 +1,9 @@
 import path from 'node:path';
+import { mapDistance } from '../core/advice/index.ts';
 import { formatLength } from '../core/base/index.ts';
 import { compareBodies } from '../core/body/index.ts';
 import { writeSvg } from '../core/export/index.ts';
-import { createPipeline, mapDistance } from '../core/pipeline/index.ts';
+import { createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';

@@ -1,5 +1,5 @@
 import { type DisplayUnit, formatLength, type Issue } from '../core/base/index.ts';
-import type { Report, ReportTape } from '../core/pipeline/index.ts';
+import type { Report, ReportTape } from '../core/form/index.ts';
 import { formatTable } from './format-table.ts';
 
 /** Every tape: typed, read off the body, and by how much they differ; what is estimated was not typed. */

@@ -1,5 +1,5 @@
 import { type DisplayUnit, formatLength } from '../core/base/index.ts';
-import type { ReportInside } from '../core/pipeline/index.ts';
+import type { ReportInside } from '../core/form/index.ts';
 import { formatTable } from './format-table.ts';
 
 /** What the filled form will measure, its pole and stand, and the list to buy by. */

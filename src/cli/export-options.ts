@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { type Command, InvalidArgumentError } from 'commander';
 import { parseLength } from '../core/base/index.ts';
-import { EXPORT_FORMATS, type ExportOptions } from '../core/pipeline/index.ts';
+import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
 import { MATS, PAPERS, type PrintOptions } from '../core/sheet/index.ts';
 
 /** Options of every command that writes files of a form. */

@@ -1,5 +1,7 @@
+import { readCutting } from '../core/assembly/index.ts';
+import { exportForm } from '../core/files/index.ts';
 import type { NotchShape } from '../core/pattern/index.ts';
-import { exportForm, makeForm, readCutting } from '../core/pipeline/index.ts';
+import { makeForm } from '../core/pipeline/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';

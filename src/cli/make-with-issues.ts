@@ -1,4 +1,5 @@
-import { type Form, makeForm } from '../core/pipeline/index.ts';
+import type { Form } from '../core/form/index.ts';
+import { makeForm } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { readProjectFile } from './read-project-file.ts';
 import type { CommandStreams } from './run.ts';

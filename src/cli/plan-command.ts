@@ -1,4 +1,4 @@
-import { wordOrderOfWork } from '../core/pipeline/index.ts';
+import { wordOrderOfWork } from '../core/making/index.ts';
 import { formatMass, judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
 import { describeStuffing } from './describe-stuffing.ts';
 import { exitCodes } from './exit-codes.ts';

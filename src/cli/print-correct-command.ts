@@ -1,4 +1,6 @@
-import { exportForm, makeForm, readCutting } from '../core/pipeline/index.ts';
+import { readCutting } from '../core/assembly/index.ts';
+import { exportForm } from '../core/files/index.ts';
+import { makeForm } from '../core/pipeline/index.ts';
 import { correctionFromBars } from '../core/sheet/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';

@@ -1,14 +1,8 @@
 import path from 'node:path';
+import { type FormStrain, proposeLine, proposeMoves, type SeamProposal } from '../core/advice/index.ts';
+import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
 import { failure, type Result, success } from '../core/base/index.ts';
-import {
-  createPipeline,
-  type FormStrain,
-  layoutOf,
-  proposeLine,
-  proposeMoves,
-  type SeamProposal,
-  surfaceOfProject,
-} from '../core/pipeline/index.ts';
+import { createPipeline } from '../core/pipeline/index.ts';
 import { type Project, serializeProject } from '../core/project/index.ts';
 import type { SeamLayout } from '../core/seams/index.ts';
 import { describeIssues } from './describe-form.ts';

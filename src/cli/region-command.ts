@@ -1,8 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
+import { picturePatch, unrollRegion } from '../core/advice/index.ts';
+import { surfaceOfProject } from '../core/assembly/index.ts';
 import { formatLength } from '../core/base/index.ts';
 import { writeSvg } from '../core/export/index.ts';
-import { createPipeline, picturePatch, surfaceOfProject, unrollRegion } from '../core/pipeline/index.ts';
+import { createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';

@@ -9,8 +9,8 @@ import {
 } from '../core/drawing/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { pictureStrain } from '../core/flatten/index.ts';
+import type { Form } from '../core/form/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
-import type { Form } from '../core/pipeline/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
 

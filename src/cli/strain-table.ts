@@ -6,7 +6,8 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
-import { createPipeline, measureFormStrain } from '../core/pipeline/index.ts';
+import { measureFormStrain } from '../core/advice/index.ts';
+import { createPipeline } from '../core/pipeline/index.ts';
 import { LAYOUTS } from '../core/seams/index.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';

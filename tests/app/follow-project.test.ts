@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Lane } from '../../src/app/worker/create-lane.ts';
 import { followProject } from '../../src/app/worker/follow-project.ts';
 import { failure, type Issue, type Result, success } from '../../src/core/base/index.ts';
-import type { Form } from '../../src/core/pipeline/index.ts';
+import type { Form } from '../../src/core/form/index.ts';
 import type { Project } from '../../src/core/project/index.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { placeBadges } from '../../src/app/panels/place-badges.ts';
+import { placeBadges } from '../../src/app/views/panels/place-badges.ts';
 
 /** A strip 20 wide and 200 long, run counter-clockwise: its long sides are nearer to each other than two letters may be. */
 const strip = [

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import { flattenProblemFromShell } from '../../src/core/assembly/flatten-problem.ts';
 import { fitBody, surfaceOfBody } from '../../src/core/body/index.ts';
 import { createFlattenMemory, type FlattenMemory, flattenTogether } from '../../src/core/flatten/index.ts';
-import { flattenProblemFromShell } from '../../src/core/pipeline/flatten-problem.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import {
   bridgeHollows,

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import { createPipeline, exportForm, type Form } from '../../src/core/pipeline/index.ts';
+import { exportForm } from '../../src/core/files/index.ts';
+import type { Form } from '../../src/core/form/index.ts';
+import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import type { BenchCase } from './types.ts';
 

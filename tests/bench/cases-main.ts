@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { createPipeline, type Form } from '../../src/core/pipeline/index.ts';
+import type { Form } from '../../src/core/form/index.ts';
+import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import type { BenchCase, BenchParts } from './types.ts';
 

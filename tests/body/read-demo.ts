@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import type { Body, BodyInput } from '../../src/core/body/index.ts';
-import { fitBody } from '../../src/core/body/index.ts';
+import { type Body, type BodyInput, fitBody } from '../../src/core/body/index.ts';
 
 export const DEMO_IDS = readdirSync('shared/demos').map((file) => file.replace('.loftseam.json', ''));
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readCutting } from '../../src/core/pipeline/index.ts';
+import { readCutting } from '../../src/core/assembly/index.ts';
 import { parseProject, serializeProject } from '../../src/core/project/index.ts';
 
 const demo = JSON.parse(

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { createPipeline, type Form, makeForm } from '../../src/core/pipeline/index.ts';
+import type { Form } from '../../src/core/form/index.ts';
+import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
 

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Form, makeForm } from '../../src/core/pipeline/index.ts';
-import { waysIntoShell } from '../../src/core/pipeline/ways-into-shell.ts';
+import { waysIntoShell } from '../../src/core/assembly/ways-into-shell.ts';
+import type { Form } from '../../src/core/form/index.ts';
+import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { fairRing } from '../../src/core/supports/fair-ring.ts';
 import type { InsideForm, InsideShape } from '../../src/core/supports/index.ts';

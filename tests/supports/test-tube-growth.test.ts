@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Form, makeForm } from '../../src/core/pipeline/index.ts';
+import type { Form } from '../../src/core/form/index.ts';
+import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { growthOfTestTube, limitsOfTestTube, measuredGrowthOf } from '../../src/core/supports/index.ts';
 

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { findMeasure } from '../../core/body/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import { type AppState, type Highlight, isMarkOf, isTapeLit, markId, threadColour } from '../store/index.ts';
 import { CrispLine } from './crisp-line.tsx';
 import { innerMarks } from './nearest-thing.ts';

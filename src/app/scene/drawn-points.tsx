@@ -1,8 +1,8 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
 import { useStore } from 'zustand';
+import type { Form } from '../../core/form/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
 import {
   type Actions,
   type AppStore,

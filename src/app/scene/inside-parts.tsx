@@ -1,6 +1,6 @@
 import { useEffect, useMemo } from 'react';
 import { BufferAttribute, BufferGeometry } from 'three';
-import type { FormInside } from '../../core/pipeline/index.ts';
+import type { FormInside } from '../../core/form/index.ts';
 import { CrispLine } from './crisp-line.tsx';
 import { BraceMaterial, SteelMaterial } from './materials.tsx';
 

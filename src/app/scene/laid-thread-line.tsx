@@ -1,4 +1,4 @@
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import { layThread, type Thread } from '../store/index.ts';
 import { CrispLine } from './crisp-line.tsx';
 import { Pins } from './pins.tsx';

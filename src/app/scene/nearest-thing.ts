@@ -1,4 +1,4 @@
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import { type Highlight, markId } from '../store/index.ts';
 
 /** How near a line must be to be meant, mm; a mark must be nearer. */

@@ -1,7 +1,7 @@
 import { type ThreeEvent, useThree } from '@react-three/fiber';
 import { useLayoutEffect } from 'react';
 import { type BufferAttribute, Color } from 'three';
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import type { Highlight } from '../store/index.ts';
 import { ClothMaterial } from './materials.tsx';
 import { nearestThing, type Pointable } from './nearest-thing.ts';

@@ -1,6 +1,6 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { Triangle, Vector3 } from 'three';
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 
 /** Where in the chart a panel is hit: its corners' places with the weights of the point. u may be unwrapped past π. */
 export function placeOnPanel(

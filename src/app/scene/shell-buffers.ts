@@ -1,5 +1,5 @@
 import { BufferAttribute, BufferGeometry, Color, SRGBColorSpace } from 'three';
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import { greaterStrain, strainColour } from '../store/index.ts';
 
 /** Buffers of one panel on the body; normals come from the whole shell, so seams stay smooth. */

@@ -1,6 +1,6 @@
 import { surfaceOfBody } from '../../core/body/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
 import { bridgeHollows, type SnapKind, snapPoint, USUAL_BRIDGING } from '../../core/seams/index.ts';
 import type { Words } from '../language/index.ts';
 import type { DrawnKind, DrawnPoint } from './types.ts';

@@ -1,6 +1,5 @@
 import { type TemporalState, temporal } from 'zundo';
-import type { StoreApi } from 'zustand/vanilla';
-import { createStore } from 'zustand/vanilla';
+import { createStore, type StoreApi } from 'zustand/vanilla';
 import { createNumbers, english } from '../language/index.ts';
 import type { AppState } from './types.ts';
 

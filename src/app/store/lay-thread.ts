@@ -1,6 +1,6 @@
 import { surfaceOfBody } from '../../core/body/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import { locateOnMesh, positionOnMesh, traceShortestPath } from '../../core/mesh/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
 import type { BodyPlace, PlaceId } from './types.ts';
 
 /** A thread between two places: over the surface, and straight through. mm. */

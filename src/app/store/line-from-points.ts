@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../../core/base/index.ts';
 import { surfaceOfBody } from '../../core/body/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
 import {
   findLayout,
   LAYOUTS,

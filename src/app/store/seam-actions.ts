@@ -1,4 +1,4 @@
-import type { SeamPreview } from '../../core/pipeline/index.ts';
+import type { SeamPreview } from '../../core/advice/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamLine } from '../../core/seams/index.ts';
 import type { AppStore } from './create-app-store.ts';

@@ -1,6 +1,7 @@
+import type { SeamPreview } from '../../core/advice/index.ts';
 import type { Issue } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
-import type { Form, SeamPreview } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../language/index.ts';

@@ -1,5 +1,5 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { Form } from '../../core/pipeline/index.ts';
+import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { LayoutSketches, Quality, Work } from './types.ts';

@@ -1,6 +1,7 @@
+import { adviseZone } from '../../core/advice/index.ts';
+import { layoutOf, surfaceOfProject } from '../../core/assembly/index.ts';
 import { type Result, success } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
-import { adviseZone, layoutOf, surfaceOfProject } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
 import type { SeamAdvice } from './protocol.ts';

@@ -1,7 +1,9 @@
 import { proxy } from 'comlink';
+import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
 import { failure, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
-import type { Form, FormFile, PreviewOptions, SeamPreview, WorstZone } from '../../core/pipeline/index.ts';
+import type { FormFile } from '../../core/files/index.ts';
+import type { Form, WorstZone } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
 import { CallDropped, linkWorker } from './link-worker.ts';

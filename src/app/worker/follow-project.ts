@@ -1,5 +1,5 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { Form, LastStage } from '../../core/pipeline/index.ts';
+import type { Form, LastStage } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { createLane, type Lane } from './create-lane.ts';
 import { FULL_TRIANGLES, type MakeRequest, QUICK_TRIANGLES } from './protocol.ts';

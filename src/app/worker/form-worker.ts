@@ -1,18 +1,13 @@
 import { expose } from 'comlink';
 import fontUrl from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url';
+import { mapDistance } from '../../core/advice/index.ts';
+import { readCutting } from '../../core/assembly/index.ts';
 import { failure, type Result, success } from '../../core/base/index.ts';
 import { type Body, fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
-import {
-  createPipeline,
-  exportForm,
-  type Form,
-  type FormFile,
-  type MakeOptions,
-  mapDistance,
-  readCutting,
-  worstZones,
-} from '../../core/pipeline/index.ts';
+import { exportForm, type FormFile } from '../../core/files/index.ts';
+import { type Form, type MakeOptions, worstZones } from '../../core/form/index.ts';
+import { createPipeline } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { adviseSeams } from './advise-seams.ts';
 import { outlineShape } from './outline-shape.ts';

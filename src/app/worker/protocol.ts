@@ -1,16 +1,10 @@
+import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
 import type { Issue, Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
+import type { FormFile } from '../../core/files/index.ts';
 import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
+import type { Form, LastStage, StageId, WorstZone } from '../../core/form/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
-import type {
-  Form,
-  FormFile,
-  LastStage,
-  PreviewOptions,
-  SeamPreview,
-  StageId,
-  WorstZone,
-} from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
 

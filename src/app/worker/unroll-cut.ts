@@ -1,7 +1,8 @@
+import { picturePatch, unrollJoined, unrollRegion } from '../../core/advice/index.ts';
+import { surfaceOfProject } from '../../core/assembly/index.ts';
 import { type Result, success } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
-import { picturePatch, surfaceOfProject, unrollJoined, unrollRegion } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { CutWish, FlatCut } from './protocol.ts';
 

@@ -1,4 +1,30 @@
-import { failure, InvariantError, type Issue, type Result, success } from '../base/index.ts';
+import { createSeamPreview, type PreviewSeams } from '../advice/index.ts';
+import {
+  type CutPieces,
+  designOfShell,
+  draftPieces,
+  type FlatArms,
+  flattenArms,
+  flattenProblemFromShell,
+  type InsideDesign,
+  layAlongGrain,
+  layoutOf,
+  makeInside,
+  nameFlattenIssues,
+  orderSeams,
+  pieceInputsFromShell,
+  prefixIssues,
+  shrinkGirths,
+} from '../assembly/index.ts';
+import {
+  failure,
+  InvariantError,
+  type Issue,
+  type RememberLast,
+  type Result,
+  rememberLast,
+  success,
+} from '../base/index.ts';
 import { type Body, fitBody, surfaceOfBody } from '../body/index.ts';
 import {
   CLOTHS,
@@ -12,6 +38,8 @@ import {
   measureFreeStrain,
   type RunJobsElsewhere,
 } from '../flatten/index.ts';
+import { type Form, type MakeForm, type MakeOptions, makeReport, type StageId } from '../form/index.ts';
+import { makeWorkshop } from '../making/index.ts';
 import { type ChartSurface, capBoundaryLoops, type Mesh } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
 import {
@@ -22,22 +50,6 @@ import {
   USUAL_BRIDGING,
 } from '../seams/index.ts';
 import { cutGirth, doesTakeOff, takenOffBy } from '../supports/index.ts';
-import { type CutPieces, draftPieces } from './draft-pieces.ts';
-import { type FlatArms, flattenArms } from './flatten-arms.ts';
-import { flattenProblemFromShell } from './flatten-problem.ts';
-import { layAlongGrain } from './lay-along-grain.ts';
-import { layoutOf } from './layout-of-project.ts';
-import { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
-import { makeReport } from './make-report.ts';
-import { makeWorkshop } from './make-workshop.ts';
-import { nameFlattenIssues } from './name-flatten-issues.ts';
-import { orderSeams } from './order-seams.ts';
-import { pieceInputsFromShell } from './piece-input.ts';
-import { prefixIssues } from './prefix-issues.ts';
-import { createSeamPreview, type PreviewSeams } from './preview-seams.ts';
-import { type RememberLast, rememberLast } from './remember-last.ts';
-import { shrinkGirths } from './shrink-girths.ts';
-import type { Form, MakeForm, MakeOptions, StageId } from './types.ts';
 
 const defaultTriangles = 20_000;
 

@@ -1,7 +1,6 @@
 import { boundsOfPoints, type Drawing, type DrawingPath } from '../drawing/index.ts';
 import { isInsidePolygon } from '../math/index.ts';
-import type { Rectangle } from './clip-polyline.ts';
-import { clipPolyline } from './clip-polyline.ts';
+import { clipPolyline, type Rectangle } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { CellWords, Division, Joint, Tile } from './types.ts';
 

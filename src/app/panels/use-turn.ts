@@ -1,9 +1,0 @@
-import { sayTurn } from './turn-of-grain.ts';
-import { useNumbers, useWords } from './use-words.ts';
-
-/** Says a turn of a grain, degrees, in the present language. */
-export function useTurn(): (deg: number) => string {
-  const { grain } = useWords();
-  const numbers = useNumbers();
-  return (deg) => sayTurn(deg, grain, numbers);
-}

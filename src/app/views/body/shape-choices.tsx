@@ -1,0 +1,55 @@
+import { type ShapeCategory, shapeCategoriesOf } from '../../../core/body/index.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { ShapePicture } from './shape-picture.tsx';
+
+/** One choice per question this figure has; a number from a file is kept and shown as it is. */
+export function ShapeChoices() {
+  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  return (
+    <div className="shape-choices">
+      {shapeCategoriesOf(figure).map((category) => (
+        <ShapeChoice key={category.id} category={category} />
+      ))}
+    </div>
+  );
+}
+
+function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
+  const value = useApp((state) => state.project?.body.shape?.[category.id]);
+  const actions = useActions();
+  const { core } = useWords();
+  const { name, why } = core.category(category);
+  const choiceIds = category.choices.map(({ id }) => id);
+  const choose = (id: string) => actions.setShape(category.id, id, core.within(name));
+  return (
+    <fieldset className="shape-choice">
+      <legend>{name}</legend>
+      <p className="measure-how">{why}</p>
+      <div className="choice-row">
+        {category.choices.map((choice) => (
+          <label key={choice.id}>
+            <input
+              type="radio"
+              name={`shape-${category.id}`}
+              checked={(value ?? category.usual) === choice.id}
+              onChange={() => choose(choice.id)}
+            />
+            <span>
+              <ShapePicture categoryId={category.id} choiceId={choice.id} choiceIds={choiceIds} />
+              {core.choice(category, choice)}
+            </span>
+          </label>
+        ))}
+        {typeof value === 'number' && (
+          <label>
+            <input type="radio" name={`shape-${category.id}`} checked readOnly />
+            <span>
+              {value} {category.unit === 'mm' ? 'mm' : ''}
+            </span>
+          </label>
+        )}
+      </div>
+    </fieldset>
+  );
+}

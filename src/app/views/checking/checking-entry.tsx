@@ -1,0 +1,156 @@
+import type { CheckingEntry } from '../../../core/project/index.ts';
+import {
+  compareReading,
+  type LevelTarget,
+  type ReadingKind,
+  type StuffingContext,
+} from '../../../core/simulate/index.ts';
+import type { Numbers } from '../../language/index.ts';
+import { LengthInput } from '../parts/length-input.tsx';
+import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { FillMass } from './fill-mass.tsx';
+
+const LIMITS = { min: 20, max: 2500 } as const;
+const KINDS = ['girth', 'width', 'depth'] as const;
+
+export interface EntryProps {
+  readonly entry: CheckingEntry;
+  readonly stuffing: StuffingContext;
+  readonly onChange: (entry: CheckingEntry, label: string) => void;
+}
+
+/** One round of measuring: a row of fields per level from the top down, each with its target and its verdict. */
+export function CheckingEntryFields({ entry, stuffing, onChange }: EntryProps) {
+  const isEmpty = entry.state === 'empty';
+  const { workshop, steps } = useWords();
+  const words = workshop.checking;
+  const levels = stuffing.targets.toSorted((a, b) => b.z - a.z);
+  return (
+    <section className="checking-entry" aria-labelledby="readings-title">
+      <h3 id="readings-title">{isEmpty ? words.empty : words.filled}</h3>
+      <div className="checking-when">
+        <label>
+          <span className="measure-name">{words.on}</span>
+          <input
+            type="date"
+            value={entry.date}
+            onChange={(event) => onChange({ ...entry, date: event.target.value }, steps.things.day)}
+          />
+        </label>
+        {!isEmpty && <FillMass entry={entry} stuffing={stuffing} onChange={onChange} />}
+      </div>
+      <p className="measure-how">{isEmpty ? words.howEmpty : words.howFilled}</p>
+      <ul className="checking-levels">
+        {levels.map((target) => (
+          <LevelFields key={target.id} target={target} entry={entry} onChange={onChange} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface LevelProps extends Omit<EntryProps, 'stuffing'> {
+  readonly target: LevelTarget;
+}
+
+function LevelFields({ target, entry, onChange }: LevelProps) {
+  const reading = entry.levels[target.id] ?? {};
+  const isEmpty = entry.state === 'empty';
+  const { workshop, steps, core } = useWords();
+  const words = workshop.checking;
+  const name = core.name(target.name);
+  const actions = useActions();
+  const isLit = useApp(({ highlight }) => highlight?.kind === 'level' && highlight.id === target.id);
+  const set = (kind: ReadingKind, mm: number | null) => {
+    const { [kind]: _before, ...others } = reading;
+    const next = mm === null ? others : { ...others, [kind]: mm };
+    const label = isEmpty ? steps.things.ofShell(name) : steps.things.kindOf(name, words.kinds[kind]);
+    onChange({ ...entry, levels: { ...entry.levels, [target.id]: next } }, label);
+  };
+  return (
+    <li
+      data-lit={isLit || undefined}
+      onPointerEnter={() => actions.pointAt({ kind: 'level', id: target.id })}
+      onPointerLeave={() => actions.pointAt(null)}
+    >
+      <span className="measure-name">{name}</span>
+      {isEmpty ? (
+        <ReadingField
+          fieldId={`checking.${target.id}.flat`}
+          label={words.laidFlat(name)}
+          isFlat
+          kind="girth"
+          value={reading.girth === undefined ? null : reading.girth / 2}
+          target={target.emptyGirth / 2}
+          onValue={(mm) => set('girth', mm === null ? null : 2 * mm)}
+        />
+      ) : (
+        KINDS.map((kind) => (
+          <ReadingField
+            key={kind}
+            fieldId={`checking.${target.id}.${kind}`}
+            label={words.kindOf(name, words.kinds[kind])}
+            kind={kind}
+            value={reading[kind] ?? null}
+            target={target[kind]}
+            onValue={(mm) => set(kind, mm)}
+          />
+        ))
+      )}
+    </li>
+  );
+}
+
+interface ReadingFieldProps {
+  readonly fieldId: string;
+  readonly label: string;
+  /** Of an empty shell laid flat: half its girth. */
+  readonly isFlat?: boolean;
+  readonly kind: ReadingKind;
+  readonly value: number | null;
+  readonly target: number;
+  readonly onValue: (mm: number | null) => void;
+}
+
+/** An empty shell may be off by this across, mm. */
+const FLAT_TOLERANCE = 2;
+
+function ReadingField(props: ReadingFieldProps) {
+  const { fieldId, label, isFlat = false, kind, value, target, onValue } = props;
+  const words = useWords().workshop.checking;
+  const numbers = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const found = value === null ? null : compareReading(kind, value, target);
+  const standing = found && (isFlat ? standingFlat(found.off) : found.standing);
+  return (
+    <div className="reading-field" data-standing={standing ?? undefined}>
+      <LengthInput
+        fieldId={fieldId}
+        label={label}
+        value={value}
+        placeholder={numbers.length(target, unit, { bare: true })}
+        limits={LIMITS}
+        isOptional
+        describedBy={`${fieldId}-verdict`}
+        onValue={(mm) => mm !== value && onValue(mm)}
+      />
+      <p className="reading-verdict" id={`${fieldId}-verdict`}>
+        <span className="quiet">{isFlat ? words.flat : words.kinds[kind]}</span>
+        {found && standing && (
+          <span>{`${signedSmall(found.off, unit, numbers)}, ${words.standing[standing]}`}</span>
+        )}
+      </p>
+    </div>
+  );
+}
+
+function standingFlat(off: number): 'good' | 'over' | 'under' {
+  return Math.abs(off) <= FLAT_TOLERANCE ? 'good' : off > 0 ? 'over' : 'under';
+}
+
+function signedSmall(mm: number, unit: 'cm' | 'in', numbers: Numbers): string {
+  const size = Math.abs(mm);
+  const text = unit === 'in' ? numbers.length(size, 'in', { fraction: 16 }) : `${size.toFixed(0)} mm`;
+  return /[1-9]/.test(text) ? `${mm < 0 ? '−' : '+'}${text}` : `±0`;
+}

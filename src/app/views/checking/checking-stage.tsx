@@ -1,0 +1,87 @@
+import { useState } from 'react';
+import type { CheckingEntry } from '../../../core/project/index.ts';
+import type { StuffingContext } from '../../../core/simulate/index.ts';
+import { CAUTIONS } from '../../../core/supports/index.ts';
+import { isFormBehind } from '../../store/index.ts';
+import { CautionList } from '../parts/caution-list.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { CheckingCorrections } from './checking-corrections.tsx';
+import { CheckingEntryFields } from './checking-entry.tsx';
+import { CheckingHistory } from './checking-history.tsx';
+
+const NONE: readonly CheckingEntry[] = [];
+const CARES = ['dust', 'tipping', 'fire'];
+
+/** The form against the body: readings as they are taken, what they say, and what to do about it. */
+export function CheckingStage() {
+  const stuffing = useApp((state) => state.form?.workshop?.stuffing);
+  const isBehind = useApp(isFormBehind);
+  const words = useWords();
+  return (
+    <div className="stage checking-stage" data-behind={isBehind || undefined}>
+      <header className="stage-head">
+        <h2>{words.stages.names.checking}</h2>
+        <p>{words.workshop.checking.about}</p>
+      </header>
+      {stuffing ? (
+        <CheckingLog stuffing={stuffing} />
+      ) : (
+        <p className="quiet">{words.workshop.checking.working}</p>
+      )}
+      <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
+    </div>
+  );
+}
+
+function CheckingLog({ stuffing }: { readonly stuffing: StuffingContext }) {
+  const entries = useApp((state) => state.project?.checking?.entries ?? NONE);
+  const actions = useActions();
+  const { workshop, steps } = useWords();
+  const words = workshop.checking;
+  const [chosen, setChosen] = useState<number | null>(null);
+  const index = Math.min(chosen ?? entries.length - 1, entries.length - 1);
+  const entry = entries[index];
+  const begin = (state: CheckingEntry['state']) => {
+    actions.setChecking([...entries, { date: today(), state, levels: {} }], steps.things.newReadings);
+    setChosen(null);
+  };
+  const change = (next: CheckingEntry, label: string) =>
+    actions.setChecking(entries.with(index, next), label);
+  return (
+    <>
+      <section className="checking-begin" aria-label={words.begin}>
+        <button type="button" className={entry ? 'plain' : 'main'} onClick={() => begin('empty')}>
+          {words.measureEmpty}
+        </button>
+        <button type="button" className={entry ? 'plain' : 'main'} onClick={() => begin('filled')}>
+          {words.measureFilled}
+        </button>
+      </section>
+      {entry ? (
+        <>
+          <CheckingEntryFields key={index} entry={entry} stuffing={stuffing} onChange={change} />
+          <CheckingCorrections entry={entry} stuffing={stuffing} />
+          <CheckingHistory
+            entries={entries}
+            shown={index}
+            stuffing={stuffing}
+            onShow={setChosen}
+            onRemove={(k) => {
+              actions.setChecking(entries.toSpliced(k, 1), steps.things.fewerReadings);
+              setChosen(null);
+            }}
+          />
+        </>
+      ) : (
+        <p className="quiet">{words.nothing}</p>
+      )}
+    </>
+  );
+}
+
+function today(): string {
+  const now = new Date();
+  const two = (n: number) => `${n}`.padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,141 @@
+import { MATS } from '../../../core/sheet/index.ts';
+import { LengthRow } from '../parts/length-row.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useActions } from '../parts/workroom-context.tsx';
+import { useCutting } from './print-choices.tsx';
+
+const MAT_LIMITS = { min: 150, max: 5000 };
+const OWN_MAT = { width: 600, height: 400 };
+const LAYERS = [
+  { id: 'cut', usual: '#ff0000' },
+  { id: 'sew', usual: '#0000ff' },
+  { id: 'mark', usual: '#00a000' },
+  { id: 'text', usual: '#000000' },
+] as const;
+
+/** The cutting machine: how large, how wide it cuts, what it follows and by which colours. */
+export function MachineChoices() {
+  const { mat, kerf, bladeOffset, overcut, strokeText = false } = useCutting();
+  const actions = useActions();
+  const { workshop, steps, core } = useWords();
+  const words = workshop.machine;
+  const known = MATS.find(({ width, height }) => width === mat?.width && height === mat?.height);
+  const choose = (id: string) => {
+    const { width, height } = MATS.find((entry) => entry.id === id) ?? { ...OWN_MAT };
+    actions.setCutting(
+      { mat: id === 'none' ? undefined : { width, height: height ?? width } },
+      steps.things.mat,
+    );
+  };
+  return (
+    <details className="printer">
+      <summary>{words.title}</summary>
+      <div className="field-row">
+        <label className="measure-name" htmlFor="mat">
+          {words.mat}
+        </label>
+        <select
+          id="mat"
+          value={mat ? (known?.id ?? 'own') : 'none'}
+          onChange={(event) => choose(event.target.value)}
+        >
+          <option value="none">{words.asLarge}</option>
+          {MATS.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {core.name(name)}
+            </option>
+          ))}
+          <option value="own">{words.another}</option>
+        </select>
+      </div>
+      {mat &&
+        !known &&
+        (['width', 'height'] as const).map((side) => (
+          <LengthRow
+            key={side}
+            name={words.size[side]}
+            fieldId={`cutting.mat.${side}`}
+            value={mat[side]}
+            usual={OWN_MAT[side]}
+            limits={MAT_LIMITS}
+            onValue={(mm) =>
+              actions.setCutting({ mat: { ...mat, [side]: mm ?? OWN_MAT[side] } }, steps.things.matSize[side])
+            }
+          />
+        ))}
+      <LengthRow
+        name={words.kerf}
+        fieldId="cutting.kerf"
+        value={kerf}
+        usual={0}
+        limits={{ min: 0, max: 3 }}
+        onValue={(mm) => actions.setCutting({ kerf: mm }, steps.things.kerf)}
+      />
+      <LengthRow
+        name={words.bladeOffset}
+        fieldId="cutting.bladeOffset"
+        value={bladeOffset}
+        usual={0}
+        limits={{ min: 0, max: 2 }}
+        onValue={(mm) => actions.setCutting({ bladeOffset: mm }, steps.things.bladeOffset)}
+      />
+      <LengthRow
+        name={words.overcut}
+        fieldId="cutting.overcut"
+        value={overcut}
+        usual={0}
+        limits={{ min: 0, max: 5 }}
+        onValue={(mm) => actions.setCutting({ overcut: mm }, steps.things.overcut)}
+      />
+      <p className="measure-how">{words.about}</p>
+      <label className="check-row">
+        <input
+          type="checkbox"
+          checked={strokeText}
+          onChange={(event) =>
+            actions.setCutting({ strokeText: event.target.checked || undefined }, steps.things.letters)
+          }
+        />
+        {words.strokes}
+      </label>
+      <LayerColours />
+    </details>
+  );
+}
+
+function LayerColours() {
+  const { colours = {} } = useCutting();
+  const actions = useActions();
+  const { workshop, steps } = useWords();
+  const words = workshop.machine;
+  const set = (id: string, colour: string) =>
+    actions.setCutting({ colours: { ...colours, [id]: colour } }, steps.things.colours);
+  return (
+    <fieldset className="layer-colours">
+      <legend>{words.colours}</legend>
+      {LAYERS.map(({ id, usual }) => {
+        const colour = colours[id] ?? usual;
+        const isLeftOut = colour === 'none';
+        return (
+          <div className="field-row" key={id}>
+            <label className="check-row">
+              <input
+                type="checkbox"
+                checked={!isLeftOut}
+                onChange={(event) => set(id, event.target.checked ? usual : 'none')}
+              />
+              {words.layers[id]}
+            </label>
+            <input
+              type="color"
+              aria-label={words.colourOf(words.layers[id])}
+              disabled={isLeftOut}
+              value={isLeftOut ? usual : colour}
+              onChange={(event) => set(id, event.target.value)}
+            />
+          </div>
+        );
+      })}
+    </fieldset>
+  );
+}

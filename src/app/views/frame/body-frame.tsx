@@ -1,0 +1,95 @@
+import type { ReactNode } from 'react';
+import { photoSideOf, type ViewName } from '../../store/index.ts';
+import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { BodyOutline } from './body-outline.tsx';
+import { LayerTools } from './layer-tools.tsx';
+import { PhotoView } from './photo-view.tsx';
+import { StrainLegend } from './strain-legend.tsx';
+
+const VIEWS: readonly ViewName[] = ['front', 'threeQuarter', 'side', 'back'];
+
+/** The body, always in view, with its standard views and what is drawn on it. */
+export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
+  const stage = useApp((state) => state.stage);
+  const words = useWords().picture;
+  const hasForm = useApp((state) => state.form !== null);
+  const hasFailed = useApp((state) => state.failure !== null);
+  const form = useApp((state) => state.form);
+  // Only straight from the front or the side: from elsewhere a photo tells nothing.
+  const photo = useApp((state) => {
+    const side = photoSideOf(state.view.name);
+    return state.stage === 'body' && state.layers.photo && side ? state.photos[side] : null;
+  });
+  return (
+    <section className="body-frame" aria-label={words.frame}>
+      {/* biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys turn the body, as the label says */}
+      {/* biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields */}
+      <div
+        className="body-picture"
+        role="group"
+        tabIndex={0}
+        data-body-keys
+        aria-label={words.label}
+        inert={photo !== null}
+      >
+        {scene === null ? (
+          <NoPicture />
+        ) : (
+          <FallbackBoundary fallback={<NoPicture />}>{scene}</FallbackBoundary>
+        )}
+        {!hasForm && <p className="waiting">{hasFailed ? words.none : words.working}</p>}
+      </div>
+      {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
+      {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
+      {photo && form && <PhotoView key={photo.side} form={form} photo={photo} />}
+      {(scene !== null || photo) && <ViewTools hasPhoto={photo !== null} />}
+      {(scene !== null || photo) && <LayerTools stage={stage} hasPhoto={photo !== null} />}
+      {stage === 'panels' && <StrainLegend />}
+    </section>
+  );
+}
+
+function NoPicture() {
+  const words = useWords().picture;
+  return (
+    <div className="no-picture">
+      <BodyOutline />
+      <p>{words.outlineOnly}</p>
+    </div>
+  );
+}
+
+/** A photo under the body is not part of the picture that can be saved. */
+function ViewTools({ hasPhoto }: { readonly hasPhoto: boolean }) {
+  const view = useApp((state) => state.view.name);
+  const words = useWords().picture;
+  const actions = useActions();
+  return (
+    <fieldset className="view-tools">
+      <legend className="visually-hidden">{words.turn}</legend>
+      {VIEWS.map((id) => (
+        <button
+          key={id}
+          type="button"
+          data-last={id === view || undefined}
+          onClick={() => actions.turnTo(id)}
+        >
+          {words.views[id]}
+        </button>
+      ))}
+      <button
+        type="button"
+        className="icon-only"
+        aria-label={words.save}
+        title={words.save}
+        disabled={hasPhoto}
+        onClick={actions.takePicture}
+      >
+        <Icon name="picture" />
+      </button>
+    </fieldset>
+  );
+}

@@ -1,0 +1,65 @@
+import { useId } from 'react';
+import type { Layers, Stage } from '../../store/index.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+
+const STAGE_LAYERS: Readonly<Record<Stage, readonly (keyof Layers)[]>> = {
+  tape: ['arms'],
+  body: ['photo', 'levels', 'tapes', 'seams', 'arms', 'mirror'],
+  seams: [],
+  panels: ['strain'],
+  inside: [],
+  cutting: [],
+  making: [],
+  checking: [],
+};
+const OVER_PHOTO: readonly (keyof Layers)[] = ['photo', 'levels'];
+
+interface LayerToolsProps {
+  readonly stage: Stage;
+  /** The body is seen over a photo. */
+  readonly hasPhoto: boolean;
+}
+
+/** What is drawn on the body, to switch on and off. */
+export function LayerTools({ stage, hasPhoto }: LayerToolsProps) {
+  const layers = useApp((state) => state.layers);
+  const words = useWords().picture;
+  const actions = useActions();
+  const reason = useId();
+  const hasArms = useApp((state) => (state.form?.body.arms.length ?? 0) > 0);
+  const hasPhotos = useApp(({ photos }) => photos.front !== null || photos.side !== null);
+  const isAlike = useApp((state) => state.form?.body.shape.isMirrorSymmetric ?? true);
+  const isOffered: Partial<Record<keyof Layers, boolean>> = {
+    arms: hasArms,
+    photo: hasPhotos,
+    mirror: !isAlike,
+  };
+  const offered = STAGE_LAYERS[stage].filter((id) => isOffered[id] ?? true);
+  if (offered.length === 0) return null;
+  return (
+    <fieldset className="layer-tools">
+      <legend className="visually-hidden">{words.drawn}</legend>
+      {offered.map((id) => {
+        const isIdle = hasPhoto && !OVER_PHOTO.includes(id);
+        return (
+          <label key={id} data-idle={isIdle || undefined}>
+            <input
+              type="checkbox"
+              checked={layers[id]}
+              disabled={isIdle}
+              aria-describedby={isIdle ? reason : undefined}
+              onChange={(event) => actions.showLayer(id, event.target.checked)}
+            />
+            {words.layers[id]}
+          </label>
+        );
+      })}
+      {hasPhoto && (
+        <p id={reason} className="layer-reason">
+          {words.notOverPhoto}
+        </p>
+      )}
+    </fieldset>
+  );
+}

@@ -1,0 +1,108 @@
+import type { Notice } from '../../store/index.ts';
+import { CoreText } from '../parts/core-text.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useActions, useApp, useHistory, useServices } from '../parts/workroom-context.tsx';
+
+/** Code of the core's issue for one of the first five measures. */
+const MISSING = 'measure-missing';
+
+/** What the person should know now: a message, or why no form could be made. */
+export function NoticeBar() {
+  const notices = useApp((state) => state.notices);
+  const failure = useApp((state) => state.failure);
+  const hasForm = useApp((state) => state.form !== null);
+  // A body just begun is no mistake: only what it still needs is missing.
+  const isBegun = !hasForm && (failure?.every(({ code }) => code === MISSING) ?? false);
+  const canUndo = useHistory().undo !== null;
+  const actions = useActions();
+  const { notices: words, core } = useWords();
+  return (
+    <div className="notices" aria-live="polite">
+      {notices.map((notice) => (
+        <OneNotice key={notice.text} notice={notice} />
+      ))}
+      {failure && isBegun && (
+        <div className="notice plain">
+          <p>{words.firstFive(failure.length)}</p>
+        </div>
+      )}
+      {failure && !isBegun && (
+        <div className="notice warning">
+          <div>
+            <p>{hasForm ? words.lastShown : words.noForm}</p>
+            <ul>
+              {failure.slice(0, 6).map((issue) => (
+                <li key={issue.code + issue.path}>
+                  <CoreText english={issue.message} said={core.issue(issue)} />
+                </li>
+              ))}
+            </ul>
+          </div>
+          {canUndo && (
+            <button type="button" onClick={actions.undo}>
+              {words.undo}
+            </button>
+          )}
+        </div>
+      )}
+      <StoppedNotice />
+    </div>
+  );
+}
+
+function OneNotice({ notice }: { readonly notice: Notice }) {
+  const { tone, text, details = [], file } = notice;
+  const { notices: words } = useWords();
+  const actions = useActions();
+  const services = useServices();
+  return (
+    <div className={`notice ${tone}`}>
+      <div>
+        <p>{text}</p>
+        {details.length > 0 && (
+          <ul>
+            {details.slice(0, 8).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+            {details.length > 8 && <li>{words.more(details.length - 8)}</li>}
+          </ul>
+        )}
+      </div>
+      <div className="notice-tools">
+        {file && (
+          <button type="button" className="plain" onClick={() => services.saveText(file.name, file.text)}>
+            {words.saveFile}
+          </button>
+        )}
+        <button
+          type="button"
+          className="icon-only"
+          aria-label={words.close}
+          onClick={() => {
+            actions.closeNotice(notice);
+            // This button goes with the message; the focus must not go with it.
+            document.getElementById('work')?.focus({ preventScroll: true });
+          }}
+        >
+          <Icon name="close" />
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function StoppedNotice() {
+  const isStopped = useApp((state) => state.isStopped && state.work === null);
+  const services = useServices();
+  const { notices: words } = useWords();
+  if (!isStopped) return null;
+  return (
+    <div className="notice plain">
+      <p>{words.stopped}</p>
+      <button type="button" onClick={services.makeAgain}>
+        {words.again}
+      </button>
+    </div>
+  );
+}

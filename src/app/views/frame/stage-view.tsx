@@ -1,0 +1,53 @@
+import { type ComponentType, lazy, Suspense, useEffect } from 'react';
+import type { Stage } from '../../store/index.ts';
+import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useApp } from '../parts/workroom-context.tsx';
+import { TapeStage } from '../tape/tape-stage.tsx';
+
+const loadLateStages = () => import('./late-stages.ts');
+const late = (stage: Exclude<Stage, 'tape'>) =>
+  lazy(async () => ({ default: (await loadLateStages())[stage] }));
+
+const STAGE_VIEWS: Readonly<Record<Stage, ComponentType>> = {
+  tape: TapeStage,
+  body: late('body'),
+  seams: late('seams'),
+  panels: late('panels'),
+  inside: late('inside'),
+  cutting: late('cutting'),
+  making: late('making'),
+  checking: late('checking'),
+};
+
+/** The work of one stage. The later ones are loaded once the first form is there, or when asked for. */
+export function StageView({ stage }: { readonly stage: Stage }) {
+  const words = useWords();
+  const hasForm = useApp((state) => state.form !== null);
+  useEffect(() => {
+    // Tried again, and told, when a stage is asked for.
+    if (hasForm) loadLateStages().catch(() => {});
+  }, [hasForm]);
+  const View = STAGE_VIEWS[stage];
+  return (
+    <FallbackBoundary key={stage} fallback={<NotLoaded />}>
+      <Suspense fallback={<p className="quiet waiting-stage">{words.top.opening}</p>}>
+        <View />
+      </Suspense>
+    </FallbackBoundary>
+  );
+}
+
+function NotLoaded() {
+  const words = useWords().top;
+  return (
+    <div className="stage">
+      <p role="alert">{words.notLoaded}</p>
+      <p>
+        <button type="button" className="main" onClick={() => window.location.reload()}>
+          {words.loadAgain}
+        </button>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+import { useEffect, useState } from 'react';
+import { isFormBehind } from '../../store/index.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useApp, useServices } from '../parts/workroom-context.tsx';
+
+const PATIENCE_MS = 500;
+
+/** Progress of long work, where the project is kept, and the promise that nothing leaves the computer. */
+export function StatusLine() {
+  const work = useApp((state) => state.work);
+  const isBehind = useApp(isFormBehind);
+  const triangles = useApp((state) => state.form?.report.body.triangles ?? 0);
+  const keptAt = useApp((state) => state.keptAt);
+  const services = useServices();
+  const hasNone = useApp((state) => state.form === null && state.failure !== null);
+  const { status: words, picture, core } = useWords();
+  const isLong = useIsLasting(work !== null);
+  const standing = hasNone ? picture.none : isBehind || !triangles ? words.rough : words.upToDate;
+  return (
+    <footer className="status-line">
+      <p className="status-work" role="status">
+        {work && isLong ? (
+          <>
+            <progress max={1} value={work.fraction} aria-label={words.progress} />
+            <span>{work.what ? core.text(work.what) : words.working}…</span>
+          </>
+        ) : (
+          <span>{standing}</span>
+        )}
+      </p>
+      {work && isLong && (
+        <button type="button" onClick={services.stopWork}>
+          {words.stop}
+        </button>
+      )}
+      <button type="button" className="problem" onClick={services.saveProblemReport}>
+        {words.problem}
+      </button>
+      <p className="status-promise">
+        {keptAt === null ? words.notKept : words.kept} {words.promise}
+      </p>
+    </footer>
+  );
+}
+
+/** True once `isOn` has lasted a while, so that short work does not flicker. */
+function useIsLasting(isOn: boolean): boolean {
+  const [isLasting, setIsLasting] = useState(false);
+  useEffect(() => {
+    if (!isOn) {
+      setIsLasting(false);
+      return;
+    }
+    const timer = setTimeout(() => setIsLasting(true), PATIENCE_MS);
+    return () => clearTimeout(timer);
+  }, [isOn]);
+  return isLasting;
+}

@@ -1,0 +1,181 @@
+import { useRef } from 'react';
+import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../../language/index.ts';
+import type { Theme } from '../../store/index.ts';
+import { DemoGallery } from '../bodies/demo-gallery.tsx';
+import { EarlierStates } from '../bodies/earlier-states.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { openFile } from '../parts/open-file.ts';
+import { useOpening } from '../parts/use-opening.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useActions, useApp, useHistory, useServices } from '../parts/workroom-context.tsx';
+
+/** Name, files, undo and redo, units and light. */
+export function TopBar() {
+  return (
+    <header className="top-bar">
+      <h1 className="brand">
+        <Icon name="mark" />
+        <span>Loftseam</span>
+      </h1>
+      <ProjectName />
+      <div className="top-tools">
+        <FileTools />
+        <HistoryTools />
+        <UnitSwitch />
+        <LanguageChoice />
+        <ThemeSwitch />
+      </div>
+    </header>
+  );
+}
+
+function ProjectName() {
+  const name = useApp((state) => state.project?.name ?? '');
+  const actions = useActions();
+  const words = useWords().top;
+  return (
+    <label className="project-name">
+      <span className="visually-hidden">{words.projectName}</span>
+      <input
+        value={name}
+        maxLength={200}
+        placeholder={words.untitled}
+        spellCheck={false}
+        onFocus={actions.beginEdit}
+        onBlur={actions.endEdit}
+        onChange={(event) => actions.renameProject(event.target.value)}
+      />
+    </label>
+  );
+}
+
+function FileTools() {
+  const gallery = useOpening();
+  const earlier = useOpening();
+  const input = useRef<HTMLInputElement>(null);
+  const services = useServices();
+  const actions = useActions();
+  const allWords = useWords();
+  const words = allWords.top;
+  return (
+    <div className="tool-group">
+      <button type="button" onClick={gallery.open}>
+        <Icon name="bodies" /> <span>{words.demoBodies}</span>
+      </button>
+      <button type="button" onClick={() => input.current?.click()}>
+        <Icon name="open" /> <span>{words.open}</span>
+      </button>
+      <input
+        ref={input}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        aria-label={words.openFile}
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          event.target.value = '';
+          if (file) void openFile(file, services, actions, allWords);
+        }}
+      />
+      <button type="button" onClick={() => void services.saveProject()}>
+        <Icon name="save" /> <span>{words.save}</span>
+      </button>
+      <button type="button" aria-label={words.earlier} title={words.earlier} onClick={earlier.open}>
+        <Icon name="earlier" />
+      </button>
+      {earlier.isOpen && <EarlierStates key={earlier.number} onClose={earlier.close} />}
+      {gallery.isOpen && <DemoGallery key={gallery.number} onClose={gallery.close} />}
+    </div>
+  );
+}
+
+function HistoryTools() {
+  const actions = useActions();
+  const { undo, redo } = useHistory();
+  const words = useWords().top;
+  return (
+    <div className="tool-group">
+      <button
+        type="button"
+        aria-label={undo ? words.undoStep(undo) : words.undo}
+        title={undo ? words.undoStep(undo) : words.nothingToUndo}
+        disabled={undo === null}
+        onClick={actions.undo}
+      >
+        <Icon name="undo" />
+      </button>
+      <button
+        type="button"
+        aria-label={redo ? words.redoStep(redo) : words.redo}
+        title={redo ? words.redoStep(redo) : words.nothingToRedo}
+        disabled={redo === null}
+        onClick={actions.redo}
+      >
+        <Icon name="redo" />
+      </button>
+    </div>
+  );
+}
+
+function UnitSwitch() {
+  const units = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const words = useWords().top;
+  const actions = useActions();
+  return (
+    <fieldset className="segments">
+      <legend className="visually-hidden">{words.units}</legend>
+      {(['cm', 'in'] as const).map((unit) => (
+        <label key={unit}>
+          <input
+            type="radio"
+            name="units"
+            checked={units === unit}
+            onChange={() => actions.setUnits(unit)}
+            aria-label={unit === 'cm' ? words.centimetres : words.inches}
+          />
+          <span>{unit}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Each language in its own words, for whoever does not read the present one. */
+function LanguageChoice() {
+  const language = useApp((state) => state.language);
+  const services = useServices();
+  const words = useWords().top;
+  return (
+    <select
+      className="language-choice"
+      aria-label={words.language}
+      value={language}
+      onChange={(event) => void services.speak(event.target.value as Language)}
+    >
+      {LANGUAGES.map((id) => (
+        <option key={id} value={id} lang={id}>
+          {LANGUAGE_NAMES[id]}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+const NEXT_THEME: Readonly<Record<Theme, Theme>> = { system: 'light', light: 'dark', dark: 'system' };
+
+function ThemeSwitch() {
+  const theme = useApp((state) => state.theme);
+  const words = useWords().top;
+  const actions = useActions();
+  return (
+    <button
+      type="button"
+      className="icon-only"
+      aria-label={words.changeLight(words.themes[theme], words.themes[NEXT_THEME[theme]])}
+      title={words.light(words.themes[theme])}
+      onClick={() => actions.setTheme(NEXT_THEME[theme])}
+    >
+      <Icon name={theme === 'system' ? 'lamp' : theme === 'light' ? 'sun' : 'moon'} />
+    </button>
+  );
+}

@@ -1,0 +1,249 @@
+import type { DisplayUnit } from '../../../core/base/index.ts';
+import type { FormInside } from '../../../core/form/index.ts';
+import { CAUTIONS, type MaterialLine } from '../../../core/supports/index.ts';
+import type { Numbers } from '../../language/index.ts';
+import { isFormBehind, issuesOf } from '../../store/index.ts';
+import { CautionList } from '../parts/caution-list.tsx';
+import { CoreText } from '../parts/core-text.tsx';
+import { LengthInput } from '../parts/length-input.tsx';
+import { ScrollableTable } from '../parts/scrollable-table.tsx';
+import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { TestTubeFields } from './test-tube-fields.tsx';
+
+const CARES = ['blades', 'iron', 'glue', 'dust', 'magnets', 'tipping', 'lifting', 'fire', 'rigging'];
+
+/** What holds the filled form in shape and carries it: webs, pole, plates, stand, and what to buy. */
+export function InsideStage() {
+  const inside = useApp((state) => state.form?.inside);
+  const isBehind = useApp(isFormBehind);
+  const words = useWords();
+  return (
+    <div className="stage inside-stage" data-behind={isBehind || undefined}>
+      <header className="stage-head">
+        <h2>{words.stages.names.inside}</h2>
+        <p>{words.workshop.inside.about}</p>
+      </header>
+      <TestTubeFields />
+      <InsideChoices />
+      <InsideDoubts />
+      {inside ? (
+        <>
+          <LevelsFilled inside={inside} />
+          <Braces inside={inside} />
+          <Stand inside={inside} />
+          <Materials inside={inside} />
+        </>
+      ) : (
+        <p className="quiet">{words.workshop.inside.working}</p>
+      )}
+      <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
+    </div>
+  );
+}
+
+/** What cannot be built so, or would come out wrong, with the number and what to do. */
+function InsideDoubts() {
+  const all = useApp(issuesOf);
+  const { workshop, core } = useWords();
+  const issues = all.filter(({ path }) => path.startsWith('inside.'));
+  if (issues.length === 0) return null;
+  return (
+    <section aria-labelledby="inside-doubts-title">
+      <h3 id="inside-doubts-title">{workshop.inside.doubts}</h3>
+      <ul className="doubts">
+        {issues.map((issue) => (
+          <li key={issue.code + issue.path + issue.message} className={issue.severity}>
+            <CoreText english={issue.message} said={core.issue(issue)} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const CHOICES = [
+  { id: 'tubeDiameter', usual: 25, limits: { min: 5, max: 200 } },
+  { id: 'boardThickness', usual: 8, limits: { min: 1, max: 30 } },
+  { id: 'coverThickness', usual: 0, limits: { min: 0, max: 40 } },
+] as const;
+
+function InsideChoices() {
+  const inside = useApp((state) => state.project?.inside);
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const actions = useActions();
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
+  return (
+    <section className="inside-choices" aria-label={words.choices}>
+      {CHOICES.map(({ id, usual, limits }) => (
+        <div className="field-row" key={id}>
+          <span className="measure-name">{words[id]}</span>
+          <LengthInput
+            fieldId={`inside.${id}`}
+            label={words[id]}
+            value={inside?.[id] ?? null}
+            limits={limits}
+            isOptional
+            placeholder={numbers.length(usual, unit, { bare: true })}
+            onValue={(mm) => actions.setInside(id, mm, core.within(words[id]))}
+          />
+        </div>
+      ))}
+    </section>
+  );
+}
+
+interface InsideProps {
+  readonly inside: FormInside;
+}
+
+function LevelsFilled({ inside }: InsideProps) {
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  return (
+    <section aria-labelledby="filled-title">
+      <h3 id="filled-title">{words.filled}</h3>
+      <ScrollableTable label={words.filled}>
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col">{words.level}</th>
+              <th scope="col" className="number">
+                {words.girth}
+              </th>
+              <th scope="col" className="number">
+                {words.offBody}
+              </th>
+              <th scope="col" className="number">
+                {words.withoutWebs}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {inside.levels.map(({ id, name, finished, held, free }) => (
+              <tr key={id}>
+                <th scope="row">{core.name(name)}</th>
+                <td className="number">{numbers.length(finished.girth, unit)}</td>
+                <td className="number">{numbers.signedLength(held.deviation, unit)}</td>
+                <td className="number">{numbers.signedLength(free.deviation, unit)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollableTable>
+      <p className="measure-how">{words.foretold}</p>
+    </section>
+  );
+}
+
+function Braces({ inside }: InsideProps) {
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const { braces } = inside.shape;
+  return (
+    <section aria-labelledby="braces-title">
+      <h3 id="braces-title">{words.braces}</h3>
+      <ul className="seam-list">
+        {braces.map(({ id, name, kind, rungs }) => {
+          const lengths = rungs.map(({ length }) => length);
+          const [least, most] = [Math.min(...lengths), Math.max(...lengths)];
+          return (
+            <li key={id}>
+              <span className={`brace-mark ${kind}`} aria-hidden="true" />
+              <span>{core.name(name)}</span>
+              <span className="number quiet">
+                {words.range(numbers.length(least, unit, { bare: true }), numbers.length(most, unit))}
+              </span>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+function Stand({ inside }: InsideProps) {
+  const { stand, fill } = inside;
+  const words = useWords().workshop.inside;
+  const { fixed, mass } = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  return (
+    <section aria-labelledby="stand-title">
+      <h3 id="stand-title">{words.stand}</h3>
+      <dl className="numbers">
+        <div>
+          <dt>{words.tipsAt}</dt>
+          <dd>{fixed(stand.tipAngleDeg, 1)}°</dd>
+        </div>
+        <div>
+          <dt>{words.wholeMass}</dt>
+          <dd>{mass(stand.totalMass, unit)}</dd>
+        </div>
+        <div>
+          <dt>{words.ballast}</dt>
+          <dd>{stand.ballast > 0 ? mass(stand.ballast, unit) : words.none}</dd>
+        </div>
+        <div>
+          <dt>{words.filling}</dt>
+          <dd>{words.range(mass(fill.low, unit), mass(fill.high, unit))}</dd>
+        </div>
+      </dl>
+    </section>
+  );
+}
+
+function Materials({ inside }: InsideProps) {
+  const { workshop, core } = useWords();
+  const words = workshop.inside;
+  const numbers = useNumbers();
+  const shown = useApp((state) => state.project?.displayUnits ?? 'cm');
+  return (
+    <section aria-labelledby="materials-title">
+      <h3 id="materials-title">{words.toBuy}</h3>
+      <ScrollableTable label={words.toBuy}>
+        <table className="table">
+          <tbody>
+            {inside.materials.map((material) => {
+              const { name, note, unit } = core.material(material);
+              return (
+                <tr key={material.id}>
+                  <th scope="row">
+                    {name}
+                    {note && <span className="measure-how">{numbers.mark(note)}</span>}
+                  </th>
+                  <td className="number">{sayQuantity({ ...material, word: unit }, shown, numbers)}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </ScrollableTable>
+    </section>
+  );
+}
+
+/** An amount to buy in the units shown; `word`: what is counted, where it is neither length, area nor mass. */
+function sayQuantity(
+  { quantity, unit, word }: Pick<MaterialLine, 'quantity' | 'unit'> & { readonly word: string },
+  shown: DisplayUnit,
+  numbers: Numbers,
+): string {
+  switch (unit) {
+    case 'mm':
+      return numbers.length(quantity, shown);
+    case 'm':
+      return numbers.longLength(quantity, shown);
+    case 'm²':
+      return numbers.clothArea(quantity, shown);
+    case 'kg':
+      return numbers.mass(quantity, shown);
+    default:
+      return `${numbers.plain(quantity, 2)} ${word}`;
+  }
+}

@@ -1,0 +1,69 @@
+import {
+  limitsOfTestTube,
+  measuredGrowthOf,
+  sewnGirthOfTestTube,
+  TEST_TUBE_LINES,
+} from '../../../core/supports/index.ts';
+import { LengthInput } from '../parts/length-input.tsx';
+import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+
+/** Girths of the stuffed test tube, and the growth they show: the panels are cut smaller by it. */
+export function TestTubeFields() {
+  const inside = useApp((state) => state.project?.inside);
+  const { workshop, core } = useWords();
+  const words = workshop.inside.tube;
+  const actions = useActions();
+  const limits = limitsOfTestTube(inside?.clothThickness);
+  return (
+    <section className="inside-choices" aria-labelledby="tube-title">
+      <h3 id="tube-title">{words.title}</h3>
+      <p className="measure-how">{words.about}</p>
+      {TEST_TUBE_LINES.map((line, k) => (
+        <div className="field-row" key={line}>
+          <span className="measure-name">{words.measure(k + 1)}</span>
+          <LengthInput
+            fieldId={`inside.testTube.${line}`}
+            label={words.measure(k + 1)}
+            value={inside?.testTube?.[line] ?? null}
+            limits={limits}
+            isOptional
+            onValue={(mm) => actions.setTestTube(line, mm, core.within(words.measure(k + 1)))}
+          />
+        </div>
+      ))}
+      <Growth />
+    </section>
+  );
+}
+
+function Growth() {
+  const inside = useApp((state) => state.project?.inside) ?? {};
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const { workshop, steps } = useWords();
+  const words = workshop.inside.tube;
+  const numbers = useNumbers();
+  const actions = useActions();
+  const growth = measuredGrowthOf(inside);
+  const isGiven = inside.measuredGrowth !== undefined;
+  const share = growth === undefined ? '' : numbers.percent(growth, 2);
+  return (
+    <>
+      <p className="measure-how">
+        {words.sewn(numbers.length(sewnGirthOfTestTube(inside.clothThickness), unit))}
+      </p>
+      <p aria-live="polite">
+        {growth === undefined ? words.nothing : isGiven ? words.given(share) : words.growth(share)}
+      </p>
+      {isGiven && (
+        <button
+          type="button"
+          className="plain"
+          onClick={() => actions.setInside('measuredGrowth', null, steps.things.growth)}
+        >
+          {words.forget}
+        </button>
+      )}
+    </>
+  );
+}

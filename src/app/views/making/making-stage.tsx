@@ -1,0 +1,76 @@
+import type { WorkPhase, WorkStep } from '../../../core/form/index.ts';
+import { isFormBehind } from '../../store/index.ts';
+import { usePrinting } from '../parts/use-printing.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useApp } from '../parts/workroom-context.tsx';
+import { MakingStep } from './making-step.tsx';
+
+const NONE: readonly string[] = [];
+
+/** From measured paper to a form on its stand: what to do next, with its pieces, seams and numbers. */
+export function MakingStage() {
+  const steps = useApp((state) => state.form?.workshop?.steps);
+  const name = useApp((state) => state.project?.name ?? '');
+  const isBehind = useApp(isFormBehind);
+  const { stages, workshop } = useWords();
+  const words = workshop.making;
+  return (
+    <div className="stage making-stage" data-behind={isBehind || undefined}>
+      <header className="stage-head">
+        <h2>{stages.names.making}</h2>
+        <p className="print-only">{name}</p>
+        <p>{words.about}</p>
+        {steps && (
+          <p>
+            <button type="button" className="plain" onClick={() => window.print()}>
+              {words.print}
+            </button>
+          </p>
+        )}
+      </header>
+      {steps ? <StepList steps={steps} /> : <p className="quiet">{words.working}</p>}
+    </div>
+  );
+}
+
+function StepList({ steps }: { readonly steps: readonly WorkStep[] }) {
+  const done = useApp((state) => state.project?.making?.done ?? NONE);
+  const isPrinting = usePrinting();
+  const { phases } = useWords().workshop.making;
+  const next = steps.find(({ id, isOptional }) => !isOptional && !done.includes(id));
+  const groups = groupByPhase(steps);
+  const numberOf = new Map(steps.map(({ id }, i) => [id, i + 1]));
+  return (
+    <>
+      {groups.map(({ phase, own }) => (
+        <section key={own[0].id} aria-labelledby={`phase-${own[0].id}`}>
+          <h3 id={`phase-${own[0].id}`}>{phases[phase]}</h3>
+          <ol className="work-steps" start={numberOf.get(own[0].id)}>
+            {own.map((step) => (
+              <MakingStep
+                key={step.id}
+                step={step}
+                number={numberOf.get(step.id) ?? 0}
+                isDone={done.includes(step.id)}
+                isNext={step === next}
+                isShown={isPrinting}
+                waitsFor={steps.filter(({ id }) => step.needs.includes(id) && !done.includes(id))}
+              />
+            ))}
+          </ol>
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** Neighbouring steps of one phase together, in the order of the work. */
+function groupByPhase(steps: readonly WorkStep[]): { phase: WorkPhase; own: WorkStep[] }[] {
+  const groups: { phase: WorkPhase; own: WorkStep[] }[] = [];
+  for (const step of steps) {
+    const last = groups[groups.length - 1];
+    if (last?.phase === step.phase) last.own.push(step);
+    else groups.push({ phase: step.phase, own: [step] });
+  }
+  return groups;
+}

@@ -1,0 +1,71 @@
+import { STRAIN_LIMIT, strainCss } from '../../store/index.ts';
+import { LitRow } from '../parts/lit-row.tsx';
+import { ScrollableTable } from '../parts/scrollable-table.tsx';
+import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useApp } from '../parts/workroom-context.tsx';
+
+/** Strain of every piece: the usual size, nearly the worst, and both extremes. */
+export function PanelTable() {
+  const panels = useApp((state) => state.form?.report.panels);
+  const highlight = useApp((state) => state.highlight);
+  const { panels: stageWords, panelTable: words, core } = useWords();
+  const { percent, area } = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  if (!panels) return null;
+  return (
+    <ScrollableTable label={stageWords.strainByPanel}>
+      <table className="table">
+        <thead>
+          <tr>
+            <th scope="col">{words.panel}</th>
+            <th scope="col" className="number" title={words.typicalTitle}>
+              {words.typical}
+            </th>
+            <th scope="col" className="number" title={words.p95Title}>
+              {words.p95}
+            </th>
+            <th scope="col" className="number">
+              {words.mostShrink}
+            </th>
+            <th scope="col" className="number">
+              {words.mostStretch}
+            </th>
+            <th scope="col" className="number">
+              {words.area}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {panels.map((panel) => (
+            <LitRow
+              key={panel.id}
+              points={{ kind: 'panel', id: panel.id }}
+              isLit={highlight?.kind === 'panel' && highlight.id === panel.id}
+            >
+              <th scope="row">{core.name(panel.name)}</th>
+              <td className="number">{percent(panel.strain.rms)}</td>
+              <td className="number">{percent(panel.strain.p95)}</td>
+              <StrainCell strain={panel.strain.min} />
+              <StrainCell strain={panel.strain.max} />
+              <td className="number">{area(panel.areaFlat, unit)}</td>
+            </LitRow>
+          ))}
+        </tbody>
+      </table>
+    </ScrollableTable>
+  );
+}
+
+function StrainCell({ strain }: { readonly strain: number }) {
+  const { signedPercent } = useNumbers();
+  return (
+    <td className="number">
+      <span
+        className="strain-chip"
+        style={{ background: strainCss(strain, STRAIN_LIMIT) }}
+        aria-hidden="true"
+      />
+      {signedPercent(strain)}
+    </td>
+  );
+}

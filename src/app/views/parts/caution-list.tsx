@@ -1,0 +1,23 @@
+import type { Caution } from '../../../core/supports/index.ts';
+import { useWords } from './use-words.ts';
+
+/** Where the work can hurt, and what to do about it. */
+export function CautionList({ cautions }: { readonly cautions: readonly Caution[] }) {
+  const { workshop, core } = useWords();
+  return (
+    <section className="cautions" aria-labelledby="cautions-title">
+      <h3 id="cautions-title">{workshop.cautions}</h3>
+      <dl>
+        {cautions.map((caution) => {
+          const { title, text } = core.caution(caution);
+          return (
+            <div key={caution.id}>
+              <dt>{title}</dt>
+              <dd>{text}</dd>
+            </div>
+          );
+        })}
+      </dl>
+    </section>
+  );
+}

@@ -1,0 +1,29 @@
+import type { ReactNode } from 'react';
+import type { Highlight } from '../../store/index.ts';
+import { useReveal } from './use-reveal.ts';
+import { useActions } from './workroom-context.tsx';
+
+interface LitRowProps {
+  /** Lit everywhere while the row is pointed at. */
+  readonly points: Highlight;
+  readonly isLit: boolean;
+  readonly className?: string;
+  readonly children: ReactNode;
+}
+
+/** A table row that lights what it tells of, and is lit when that is pointed at elsewhere. */
+export function LitRow({ points, isLit, className, children }: LitRowProps) {
+  const actions = useActions();
+  const row = useReveal<HTMLTableRowElement>(isLit);
+  return (
+    <tr
+      ref={row}
+      className={className}
+      data-lit={isLit || undefined}
+      onPointerEnter={() => actions.pointAt(points)}
+      onPointerLeave={() => actions.pointAt(null)}
+    >
+      {children}
+    </tr>
+  );
+}

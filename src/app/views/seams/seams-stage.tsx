@@ -1,0 +1,115 @@
+import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
+import { threadColour } from '../../store/index.ts';
+import { typicalStrain } from '../parts/typical-strain.ts';
+import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { LayoutPicture } from './layout-picture.tsx';
+import { OwnLines } from './own-lines.tsx';
+import { PullLines } from './pull-lines.tsx';
+import { SeamAdviceList } from './seam-advice-list.tsx';
+
+/** Choosing how the body is cut into panels. */
+export function SeamsStage() {
+  const { stages, seams: words } = useWords();
+  return (
+    <div className="stage seams-stage">
+      <header className="stage-head">
+        <h2>{stages.names.seams}</h2>
+        <p>{words.about}</p>
+      </header>
+      <fieldset className="layouts">
+        <legend className="visually-hidden">{words.layout}</legend>
+        {LAYOUTS.map((layout) => (
+          <LayoutCard key={layout.id} layout={layout} />
+        ))}
+      </fieldset>
+      <ChosenLayout />
+      <PullLines />
+      <OwnLines />
+      <SeamAdviceList />
+      <SeamList />
+    </div>
+  );
+}
+
+function LayoutCard({ layout }: { readonly layout: SeamLayout }) {
+  const chosen = useApp((state) => state.project?.seams.layout ?? LAYOUTS[0].id);
+  const actions = useActions();
+  const isChosen = chosen === layout.id;
+  const { core } = useWords();
+  const { name } = core.layout(layout);
+  return (
+    <label className="layout-card" data-chosen={isChosen || undefined}>
+      <input
+        type="radio"
+        name="layout"
+        checked={isChosen}
+        onChange={() => actions.setLayout(layout.id, core.within(name))}
+      />
+      <LayoutPicture layout={layout} />
+      <span className="layout-name">{name}</span>
+    </label>
+  );
+}
+
+/** What the chosen layout is, and what it comes to on this body. */
+function ChosenLayout() {
+  const chosen = useApp((state) => state.project?.seams.layout ?? LAYOUTS[0].id);
+  const isBehind = useApp((state) => state.formOf?.seams.layout !== state.project?.seams.layout);
+  const panels = useApp((state) => state.form?.report.panels);
+  const layout = LAYOUTS.find(({ id }) => id === chosen);
+  const { seams: words, core } = useWords();
+  const { percent } = useNumbers();
+  if (!layout) return null;
+  const { name, description } = core.layout(layout);
+  return (
+    <section aria-labelledby="layout-title">
+      <h3 id="layout-title">{name}</h3>
+      <p className="layout-about">{description}</p>
+      {panels && panels.length > 0 && !isBehind && (
+        <dl className="numbers">
+          <div>
+            <dt>{words.panels}</dt>
+            <dd>{panels.length}</dd>
+          </div>
+          <div>
+            <dt>{words.typical}</dt>
+            <dd>{percent(typicalStrain(panels), 2)}</dd>
+          </div>
+        </dl>
+      )}
+      <p className="measure-how">{words.aboutStrain}</p>
+    </section>
+  );
+}
+
+function SeamList() {
+  const seams = useApp((state) => state.form?.report.seams);
+  const highlight = useApp((state) => state.highlight);
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const actions = useActions();
+  const { seams: words, core } = useWords();
+  const numbers = useNumbers();
+  if (!seams || seams.length === 0) return null;
+  return (
+    <section aria-labelledby="seam-list-title">
+      <h3 id="seam-list-title">{words.list}</h3>
+      <ul className="seam-list">
+        {seams.map((seam, index) => (
+          <li
+            key={seam.id}
+            data-lit={(highlight?.kind === 'seam' && highlight.id === seam.id) || undefined}
+            onPointerEnter={() => actions.pointAt({ kind: 'seam', id: seam.id })}
+            onPointerLeave={() => actions.pointAt(null)}
+          >
+            <span className="seam-tag" style={{ color: threadColour(index) }}>
+              <span>{seam.letter}</span>
+            </span>
+            <span className="seam-name">{core.name(seam.name)}</span>
+            <span className="number">{numbers.length(seam.length3d, unit)}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,13 @@
+import type { Words } from '../../language/index.ts';
+
+export interface MeasureAdvice {
+  readonly why: string;
+  readonly mistake: string;
+}
+
+/** Why a measure is asked for and what goes wrong most often; null for a measure that needs no word. */
+export function adviceFor(measureId: string, advice: Words['advice']): MeasureAdvice | null {
+  const known = (advice as Readonly<Record<string, MeasureAdvice>>)[measureId];
+  if (known) return known;
+  return /(Width|Depth)$/.test(measureId) ? advice.anySize : null;
+}

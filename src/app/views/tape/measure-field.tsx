@@ -1,0 +1,179 @@
+import { useId, useState } from 'react';
+import type { MeasureDefinition, MeasureValue, SidedValue } from '../../../core/body/index.ts';
+import { isTapeLit } from '../../store/index.ts';
+import { Icon } from '../parts/icon.tsx';
+import { LengthInput } from '../parts/length-input.tsx';
+import { useReveal } from '../parts/use-reveal.ts';
+import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { limitsOfMeasure } from './limits-of-measure.ts';
+import { MeasureGuide } from './measure-guide.tsx';
+import { MeasureVerdict } from './measure-verdict.tsx';
+import { ReadingInputs } from './reading-inputs.tsx';
+import { useEstimate } from './use-estimate.ts';
+
+interface MeasureFieldProps {
+  readonly measure: MeasureDefinition;
+  readonly isRequired: boolean;
+}
+
+/** One measure: name, where the tape lies, the field, left and right on demand, and how the body answers. */
+export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
+  const value = useApp((state) => state.project?.body.measures[measure.id]);
+  const readings = useApp((state) => state.project?.body.readings?.[measure.id]);
+  const isLit = useApp((state) => isTapeLit(state.highlight, measure.id));
+  const actions = useActions();
+  const [wantsSides, setWantsSides] = useState(false);
+  const [wantsAgain, setWantsAgain] = useState(false);
+  const { measure: words, core } = useWords();
+  const { name, how } = core.measure(measure);
+  const howId = useId();
+  const isSplit = isSided(value) || (wantsSides && measure.sided);
+  const isAgain = !isSplit && typeof value === 'number' && (wantsAgain || readings !== undefined);
+  const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, core.within(name));
+  const light = () => actions.pointAt({ kind: 'tape', id: measure.id });
+
+  const toggleSides = () => {
+    if (isSided(value)) set((value.left + value.right) / 2);
+    else if (value !== undefined) set({ left: value, right: value });
+    setWantsSides(!isSplit);
+  };
+  return (
+    <li
+      ref={useReveal(isLit)}
+      className="measure"
+      data-lit={isLit || undefined}
+      onPointerEnter={light}
+      onPointerLeave={() => actions.pointAt(null)}
+    >
+      <div className="measure-text">
+        <span className="measure-name">{name}</span>
+        <span className="measure-how" id={howId}>
+          {how}
+        </span>
+      </div>
+      <div className="measure-entry">
+        {isSplit ? (
+          <SidedInputs measure={measure} value={value} howId={howId} onValue={set} onFocus={light} />
+        ) : isAgain ? (
+          <ReadingInputs
+            measure={measure}
+            readings={readings ?? [value]}
+            howId={howId}
+            onFocus={light}
+            onSingle={() => setWantsAgain(false)}
+          />
+        ) : (
+          <SingleInput
+            measure={measure}
+            value={typeof value === 'number' ? value : null}
+            isRequired={isRequired}
+            howId={howId}
+            onValue={set}
+            onFocus={light}
+          />
+        )}
+        {measure.sided && (
+          <button
+            type="button"
+            className="icon-only sides"
+            aria-pressed={isSplit}
+            aria-label={words.apartOf(name)}
+            title={isSplit ? words.together : words.apart}
+            onClick={toggleSides}
+          >
+            <Icon name={isSplit ? 'join' : 'split'} />
+          </button>
+        )}
+      </div>
+      <MeasureGuide measure={measure} />
+      <MeasureVerdict measure={measure} />
+      {typeof value === 'number' && !isAgain && (
+        <button
+          type="button"
+          className="measure-again"
+          aria-label={words.againOf(name)}
+          onClick={() => setWantsAgain(true)}
+        >
+          {words.again}
+        </button>
+      )}
+    </li>
+  );
+}
+
+interface SingleInputProps {
+  readonly measure: MeasureDefinition;
+  readonly value: number | null;
+  readonly isRequired: boolean;
+  readonly howId: string;
+  readonly onValue: (value: number | null) => void;
+  readonly onFocus: () => void;
+}
+
+function SingleInput({ measure, value, isRequired, howId, onValue, onFocus }: SingleInputProps) {
+  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const estimate = useEstimate(measure.id);
+  const { core } = useWords();
+  return (
+    <LengthInput
+      fieldId={measure.id}
+      label={core.measure(measure).name}
+      value={value}
+      limits={limitsOfMeasure(measure, figure)}
+      isOptional={!isRequired}
+      onValue={onValue}
+      onFocus={onFocus}
+      describedBy={howId}
+      {...(estimate ? { placeholder: estimate } : {})}
+    />
+  );
+}
+
+interface SidedInputsProps {
+  readonly measure: MeasureDefinition;
+  readonly value: MeasureValue | undefined;
+  readonly howId: string;
+  readonly onValue: (value: MeasureValue | null) => void;
+  readonly onFocus: () => void;
+}
+
+function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsProps) {
+  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const estimate = useEstimate(measure.id);
+  const { measure: words, tapeTable, core } = useWords();
+  const numbers = useNumbers();
+  const both: SidedValue | null = isSided(value) ? value : null;
+  return (
+    <div className="sided">
+      {(['left', 'right'] as const).map((side) => (
+        <LengthInput
+          key={side}
+          fieldId={`${measure.id}.${side}`}
+          label={tapeTable.sided[side](core.measure(measure).name)}
+          value={both?.[side] ?? null}
+          limits={limitsOfMeasure(measure, figure)}
+          isOptional
+          onValue={(mm) => onValue(mm === null ? null : { ...(both ?? { left: mm, right: mm }), [side]: mm })}
+          onFocus={onFocus}
+          describedBy={howId}
+          {...(estimate ? { placeholder: estimate } : {})}
+        >
+          <span className="side-name" aria-hidden="true">
+            {words[side]}
+          </span>
+        </LengthInput>
+      ))}
+      {both && (
+        <p className="sided-difference">
+          {words.difference(numbers.length(Math.abs(both.left - both.right), unit))}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function isSided(value: MeasureValue | undefined): value is SidedValue {
+  return typeof value === 'object';
+}

@@ -1,0 +1,24 @@
+export { adviseZone, type ZoneAdvice } from './advise-zone.ts';
+export { type DistanceMap, mapDistance } from './picture-comparison.ts';
+export { picturePatch } from './picture-patch.ts';
+export {
+  createSeamPreview,
+  type PreviewOptions,
+  type PreviewSeams,
+  type SeamPreview,
+} from './preview-seams.ts';
+export {
+  type FormStrain,
+  measureFormStrain,
+  type ProposeOptions,
+  proposeLine,
+  proposeMoves,
+  type SeamProposal,
+} from './propose-seams.ts';
+export {
+  type FlatPatch,
+  type FlatRegion,
+  type RegionOptions,
+  unrollJoined,
+  unrollRegion,
+} from './unroll-region.ts';

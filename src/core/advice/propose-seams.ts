@@ -1,0 +1,289 @@
+import { flattenProblemFromShell } from '../assembly/index.ts';
+import { failure, type Result, success } from '../base/index.ts';
+import { createFlattenMemory, type FlatDisk, type FlattenMemory, flattenTogether } from '../flatten/index.ts';
+import { weightedPercentiles } from '../math/index.ts';
+import { type ChartSurface, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
+import {
+  cutIntoPanels,
+  type LineHandle,
+  listHandles,
+  moveHandle,
+  type SeamedShell,
+  type SeamForm,
+  type SeamLayout,
+  type SeamLine,
+  splitPanel,
+} from '../seams/index.ts';
+
+/** Strain of a whole form, area-weighted over both principal strains, fractions. */
+export interface FormStrain {
+  readonly rms: number;
+  readonly p95: number;
+  readonly p99: number;
+  /** Fourth-power mean, cut off at 8 %: what proposals lower. */
+  readonly steep: number;
+}
+
+export interface SeamProposal {
+  readonly kind: 'move' | 'add';
+  readonly layout: SeamLayout;
+  readonly before: FormStrain;
+  readonly after: FormStrain;
+  /** In plain words, one per line moved or added. */
+  readonly changes: readonly string[];
+  /** Layouts tried. */
+  readonly tried: number;
+}
+
+export interface ProposeOptions {
+  /** Of the coarse mesh every trial is judged on; default 3000. */
+  readonly targetTriangles?: number;
+  /** How often every handle is tried; default 3. */
+  readonly rounds?: number;
+  /** Stop as soon as p95 is under it. */
+  readonly strainLimit?: number;
+  /** No more panels than this, the neck band among them. */
+  readonly mostPanels?: number;
+  readonly onProgress?: (fraction: number, what: string) => void;
+  readonly isCancelled?: () => boolean;
+}
+
+const FIRST_STEP = 12;
+const SMALLEST_STEP = 3;
+/** Trials that gain less than this share are not worth a change. */
+const WORTHWHILE = 5e-4;
+const STRAIN_CAP = 0.08;
+
+/** A layout cut and unrolled on a coarse mesh. */
+export interface JudgedLayout {
+  readonly strain: FormStrain;
+  readonly shell: SeamedShell;
+  readonly flat: readonly FlatDisk[];
+}
+
+interface Judge {
+  /** Undefined when it cannot be cut or unrolled, or brings more warnings than the first one judged. */
+  readonly judge: (layout: SeamLayout) => JudgedLayout | undefined;
+  readonly tried: () => number;
+}
+
+/**
+ * Proposes where the lines of a layout could run better: every handle in turn is moved by up to 12 mm either way, steps
+ * growing on success and halving on failure, as long as a coarse mesh unrolls with less strain. Trials with faults or new
+ * warnings are not taken. Nothing is applied: the layout comes back beside the old one with both figures, each measured on
+ * the same coarse mesh. Cost: about 50 trials of 40 ms a round for twelve panels. Source: compass search, Kolda, Lewis
+ * and Torczon, "Optimization by direct search", SIAM Review 45 (2003). Issues: the layout itself is faulty, cancelled.
+ */
+export function proposeMoves(
+  surface: ChartSurface,
+  form: SeamForm,
+  layout: SeamLayout,
+  options: ProposeOptions = {},
+): Result<SeamProposal> {
+  const { judge, tried } = createJudge(surface, form, options);
+  const first = judge(layout);
+  if (!first) return unsound(layout);
+  const handles = listHandles(layout);
+  const steps = handles.map(() => FIRST_STEP);
+  const moved = handles.map(() => 0);
+  const rounds = options.rounds ?? 3;
+  let best = { layout, strain: first.strain };
+  for (let round = 0; round < rounds; round++) {
+    let hasMoved = false;
+    for (const [k, handle] of handles.entries()) {
+      if (options.isCancelled?.()) return stopped();
+      options.onProgress?.((round + k / handles.length) / rounds, 'Trying where the seams could run');
+      if (options.strainLimit !== undefined && best.strain.p95 <= options.strainLimit) break;
+      if (Math.abs(steps[k]) < SMALLEST_STEP) continue;
+      const found = [steps[k], -steps[k]].find((mm) => {
+        const trial = moveHandle(best.layout, handle, mm);
+        const judged = judge(trial);
+        if (!judged || judged.strain.steep > best.strain.steep * (1 - WORTHWHILE)) return false;
+        best = { layout: trial, strain: judged.strain };
+        return true;
+      });
+      steps[k] = found === undefined ? steps[k] / 2 : 1.3 * found;
+      moved[k] += found ?? 0;
+      hasMoved ||= found !== undefined;
+    }
+    if (!hasMoved) break;
+  }
+  options.onProgress?.(1, 'Trying where the seams could run');
+  return success({
+    kind: 'move',
+    layout: best.layout,
+    before: first.strain,
+    after: best.strain,
+    changes: tellMoves(layout, handles, moved),
+    tried: tried(),
+  });
+}
+
+/**
+ * Proposes the one more line that lowers strain most: level seams along every level line not yet sewn, whole or on the
+ * front only, and a line down the middle of every panel that can be divided. Nothing is applied. Cost: about 20 trials.
+ * Issues: the layout itself is faulty, no line helps, cancelled.
+ */
+export function proposeLine(
+  surface: ChartSurface,
+  form: SeamForm,
+  layout: SeamLayout,
+  options: ProposeOptions = {},
+): Result<SeamProposal> {
+  const { judge, tried } = createJudge(surface, form, options);
+  const first = judge(layout);
+  if (!first) return unsound(layout);
+  const candidates = listCandidates(form, layout, first.shell);
+  let best: { layout: SeamLayout; line: SeamLine; strain: FormStrain } | undefined;
+  for (const [k, line] of candidates.entries()) {
+    if (options.isCancelled?.()) return stopped();
+    options.onProgress?.(k / candidates.length, 'Trying one more seam');
+    const trial = { ...layout, lines: [...layout.lines, line] };
+    const judged = judge(trial);
+    if (!judged || judged.shell.panels.length > (options.mostPanels ?? Number.POSITIVE_INFINITY)) continue;
+    if (judged.strain.steep < (best?.strain ?? first.strain).steep)
+      best = { layout: trial, line, strain: judged.strain };
+  }
+  options.onProgress?.(1, 'Trying one more seam');
+  if (!best) {
+    return failure([
+      {
+        code: 'no-line-helps',
+        path: 'lines',
+        message: 'No further seam was found that lowers the strain.',
+        severity: 'warning',
+      },
+    ]);
+  }
+  return success({
+    kind: 'add',
+    layout: best.layout,
+    before: first.strain,
+    after: best.strain,
+    changes: [`Add a seam, ${best.line.name}.`],
+    tried: tried(),
+  });
+}
+
+/** Judges layouts of one body; panels that stay the same are not unrolled again. */
+export function createJudge(surface: ChartSurface, form: SeamForm, options: ProposeOptions): Judge {
+  const memory = createFlattenMemory();
+  let count = 0;
+  let mostWarnings: number | undefined;
+  return {
+    tried: () => count,
+    judge: (layout) => {
+      count++;
+      const cut = cutIntoPanels(surface, form, layout, { targetTriangles: options.targetTriangles ?? 3000 });
+      if (!cut.ok) return undefined;
+      mostWarnings ??= cut.issues.length;
+      if (cut.issues.length > mostWarnings) return undefined;
+      const flat = unroll(cut.value, memory);
+      return (
+        flat && {
+          strain: measureFormStrain(
+            cut.value.panels.map((panel) => panel.mesh),
+            flat,
+          ),
+          shell: cut.value,
+          flat,
+        }
+      );
+    },
+  };
+}
+
+function unroll(shell: SeamedShell, memory: FlattenMemory): readonly FlatDisk[] | undefined {
+  const flat = flattenTogether(flattenProblemFromShell(shell), { memory });
+  return flat.ok ? flat.value : undefined;
+}
+
+/** Figures of all panels together, every triangle by its area on the body. `disks`: parallel to `flat`. */
+export function measureFormStrain(disks: readonly Mesh[], flat: readonly FlatDisk[]): FormStrain {
+  const count = flat.reduce((sum, { strain }) => sum + 2 * strain.major.length, 0);
+  const [sizes, areas] = [new Float64Array(count), new Float64Array(count)];
+  let [at, weights, squares, fourths] = [0, 0, 0, 0];
+  for (const [d, { strain }] of flat.entries()) {
+    const own = measureTriangleAreas(disks[d]);
+    for (const list of [strain.major, strain.minor]) {
+      for (const [f, value] of list.entries()) {
+        const size = Math.abs(value);
+        const weight = own[f];
+        [sizes[at], areas[at]] = [size, weight];
+        at++;
+        weights += weight;
+        squares += weight * size ** 2;
+        fourths += weight * Math.min(STRAIN_CAP, size) ** 4;
+      }
+    }
+  }
+  const [p95, p99] = weightedPercentiles(sizes, areas, [0.95, 0.99]);
+  return {
+    rms: Math.sqrt(squares / weights),
+    p95,
+    p99,
+    steep: (fourths / weights) ** 0.25,
+  };
+}
+
+/** Lines a layout could have besides its own; see `proposeLine`. */
+export function listCandidates(form: SeamForm, layout: SeamLayout, shell: SeamedShell): SeamLine[] {
+  const hasSide = layout.lines.some((line) => line.id === 'side');
+  const levels = form.levels
+    .filter((level) => !layout.lines.some((line) => line.alongLevel === level.id))
+    .flatMap(({ id, name }): SeamLine[] => {
+      const from = { landmark: 'baseCentreFront' };
+      const whole: SeamLine = {
+        id: `${id}Level`,
+        name: `${name.toLowerCase()} level`,
+        side: 'right',
+        alongLevel: id,
+        through: [from, { landmark: 'baseCentreBack' }],
+      };
+      const front: SeamLine = {
+        ...whole,
+        name: `${name.toLowerCase()} level, front only`,
+        through: [from, { landmark: 'armpitRight', onLine: 'side' }],
+      };
+      return hasSide ? [whole, front] : [whole];
+    });
+  const lineOf = (seam: string) => shell.seams.find((candidate) => candidate.id === seam)?.lineId;
+  const middles = shell.panels.flatMap((panel) => {
+    const split = splitPanel(layout, panel, lineOf, form);
+    return split.ok && panel.side === 'right' ? [split.value.line] : [];
+  });
+  return [...levels, ...middles];
+}
+
+function tellMoves(layout: SeamLayout, handles: readonly LineHandle[], moved: readonly number[]): string[] {
+  return layout.lines.flatMap((line) => {
+    const own = handles.flatMap((handle, k) =>
+      handle.lineId === line.id && Math.abs(moved[k]) >= 1 ? [{ handle, mm: moved[k] }] : [],
+    );
+    if (own.length === 0) return [];
+    const parts = own.map(({ handle, mm }) => {
+      const place = handle.anchor < 0 ? 'its height' : `point ${handle.anchor + 1}`;
+      return `${place} by ${Math.round(Math.abs(mm))} mm ${wayOf(line, handle, mm)}`;
+    });
+    return [`Move ${line.name}: ${parts.join(', ')}.`];
+  });
+}
+
+function wayOf(line: SeamLine, handle: LineHandle, mm: number): string {
+  if (handle.anchor < 0) return mm > 0 ? 'up' : 'down';
+  const anchor = line.through[handle.anchor];
+  if (anchor.armhole !== undefined) return mm > 0 ? 'on round the armhole' : 'back round the armhole';
+  if (anchor.onLine !== undefined) return mm > 0 ? 'towards the neck' : 'away from the neck';
+  return mm > 0 ? 'towards the front' : 'towards the back';
+}
+
+function unsound(layout: SeamLayout): Result<SeamProposal> {
+  const message = `The layout “${layout.name}” cannot be cut and unrolled as it is; mend it first.`;
+  return failure([{ code: 'layout-unsound', path: 'lines', message, severity: 'error' }]);
+}
+
+function stopped(): Result<SeamProposal> {
+  return failure([
+    { code: 'cancelled', path: '', message: 'Looking for better seams was stopped.', severity: 'error' },
+  ]);
+}

@@ -1,0 +1,58 @@
+import { failure, formatBoth, type Issue, type Result, success } from '../base/index.ts';
+import { type Form, nameRevision } from '../form/index.ts';
+import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
+import type { Project } from '../project/index.ts';
+
+export type CutPieces = Pick<Form, 'pieces' | 'drawings'>;
+
+/** Drafts every piece and lays the pieces of each material on one sheet. All issues of all pieces at once. */
+export function draftPieces(
+  inputs: readonly PieceInput[],
+  project: Project,
+  date: string,
+): Result<CutPieces> {
+  const issues: Issue[] = findUnknownEdges(inputs, project);
+  const pieces: Piece[] = [];
+  const info = { project: project.name, body: bodyInWords(project), date, revision: nameRevision(project) };
+  for (const input of inputs) {
+    const piece = draftPiece(smoothPiece(input), info, project.cloth);
+    issues.push(...piece.issues);
+    if (piece.ok) pieces.push(piece.value);
+  }
+  // A wrong allowance is wrong for every piece: said once.
+  if (pieces.length < inputs.length) return failure(withoutRepeats(issues));
+  const materials = [...new Set(pieces.map((piece) => piece.material))];
+  const drawings: { material: string; drawing: Form['drawings'][number]['drawing'] }[] = [];
+  for (const material of materials) {
+    const ofMaterial = pieces.filter((piece) => piece.material === material);
+    const sheet = arrangePieces(ofMaterial, { title: `${project.name} – ${material}` });
+    issues.push(...sheet.issues);
+    if (sheet.ok) drawings.push({ material, drawing: sheet.value });
+  }
+  return drawings.length < materials.length ? failure(issues) : success({ pieces, drawings }, issues);
+}
+
+function withoutRepeats(issues: readonly Issue[]): Issue[] {
+  const isSame = (a: Issue, b: Issue): boolean => a.path === b.path && a.message === b.message;
+  return issues.filter((issue, i) => issues.findIndex((other) => isSame(issue, other)) === i);
+}
+
+/** Edges given an allowance of their own that no piece has, of the shell or inside it. */
+function findUnknownEdges(inputs: readonly PieceInput[], { cloth }: Project): Issue[] {
+  const known = [...new Set(inputs.flatMap(({ edges }) => edges.map(({ id }) => id)))];
+  return Object.keys(cloth.allowanceByEdge ?? {})
+    .filter((id) => !known.includes(id) && !id.startsWith('arm-'))
+    .map((id) => ({
+      code: 'unknown-edge',
+      path: `allowanceByEdge.${id}`,
+      message: `No edge is called “${id}”, so its allowance was not used. There are: ${known.join(', ')}.`,
+      severity: 'warning',
+    }));
+}
+
+/** The one girth by which two forms in a workroom are told apart. */
+export function bodyInWords({ body }: Project): string {
+  const girth = body.measures.bustGirth;
+  const word = body.figure === 'bust' ? 'bust' : 'chest';
+  return typeof girth === 'number' ? `${word} ${formatBoth(girth)}` : word;
+}

@@ -1,0 +1,14 @@
+export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
+export { type FlatArms, flattenArms } from './flatten-arms.ts';
+export { flattenProblemFromShell } from './flatten-problem.ts';
+export { heightOfWaist } from './height-of-waist.ts';
+export { layAlongGrain } from './lay-along-grain.ts';
+export { checkLayout, layoutOf } from './layout-of-project.ts';
+export { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
+export { nameFlattenIssues } from './name-flatten-issues.ts';
+export { type OrderedSeam, orderSeams } from './order-seams.ts';
+export { pieceInputsFromShell } from './piece-input.ts';
+export { prefixIssues } from './prefix-issues.ts';
+export { type CuttingOptions, readCutting } from './read-cutting.ts';
+export { shrinkGirths } from './shrink-girths.ts';
+export { surfaceOfProject } from './surface-of-project.ts';

@@ -1,0 +1,144 @@
+import { failure, type Issue, type Result, success } from '../base/index.ts';
+import type { Form, FormInside } from '../form/index.ts';
+import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
+import type { Project } from '../project/index.ts';
+import { foretellLevels } from '../simulate/index.ts';
+import {
+  allowanceOfCover,
+  designInside,
+  type InsideForm,
+  type InsideShape,
+  insideInputs,
+  judgeStand,
+  listMaterials,
+  massOfFill,
+} from '../supports/index.ts';
+import { bodyInWords } from './draft-pieces.ts';
+import type { FlatArms } from './flatten-arms.ts';
+import { heightOfWaist } from './height-of-waist.ts';
+import { insideFormFromShell, type UnrolledShell } from './inside-form.ts';
+import { makeArmPieces, nameArmSeams } from './make-arm-pieces.ts';
+
+/** Where inner pieces are not to be sewn to anything, cut bare, mm; cloth is hemmed. */
+const HEM = 10;
+/** Materials whose edges come as chords of a smooth seam. */
+const SEWN_TO_SEAMS = ['webs', 'arms'];
+
+/** The webs and all else inside, before the pieces are drafted. */
+export interface InsideDesign {
+  readonly form: InsideForm;
+  readonly shape: InsideShape;
+  /** Empty without arm measures. */
+  readonly arms: FlatArms;
+}
+
+/** Designs webs, ties, straps and pole. What is wrong comes as issues beside the design, so that the panels still come. */
+export function designOfShell(
+  made: UnrolledShell & { readonly unrolledArms: Result<FlatArms> },
+  project: Project,
+): Result<InsideDesign> {
+  const unrolled = made.unrolledArms;
+  const arms = unrolled.ok ? unrolled.value : { panels: [], flat: [] };
+  const form = insideFormFromShell({ ...made, arms }, heightOfWaist(project, made.body));
+  const { shape, issues } = designInside(form, project.inside);
+  return success({ form, shape, arms }, [...issues, ...unrolled.issues]);
+}
+
+/** The arms' pieces, their seams lettered after all that are taken. */
+function armInputs({ form, arms }: InsideDesign, taken: readonly PieceInput[]): PieceInput[] {
+  const letters = new Set(taken.flatMap(({ edges }) => edges.map(({ letter }) => letter)));
+  let next = form.letterCount;
+  for (let i = next; i <= form.letterCount + letters.size + 26; i++)
+    if (letters.has(form.letterOf(i))) next = i + 1;
+  return makeArmPieces(
+    arms,
+    nameArmSeams(arms.panels, (k) => form.letterOf(next + k)),
+  );
+}
+
+/** Inner pieces drafted and laid out by material, the stand judged, the list of materials. */
+export function makeInside(
+  design: InsideDesign,
+  shell: readonly Piece[],
+  project: Project,
+  date: string,
+): Result<{ inside: FormInside; drawings: Form['drawings'] }> {
+  const issues: Issue[] = [];
+  const { form, shape, arms } = design;
+  const parts = insideInputs(form, shape, project.inside);
+  issues.push(...parts.issues);
+  const inputs = [...parts.inputs, ...armInputs(design, parts.inputs)];
+  const pieces: Piece[] = [];
+  const info = { project: project.name, body: bodyInWords(project), date };
+  for (const input of inputs) {
+    // Plates and their covers come as fair curves already.
+    const isSewn = SEWN_TO_SEAMS.includes(input.material);
+    const piece = draftPiece(isSewn ? smoothPiece(input) : input, info, allowancesOf(input, project));
+    // Small parts have room for their name and a short grain line only, which is enough on them.
+    issues.push(
+      ...piece.issues
+        .filter(({ code }) => !['label-shortened', 'grain-line-short'].includes(code))
+        .map((issue) =>
+          issue.code === 'allowance-out-of-range' ? { ...issue, path: `cloth.${issue.path}` } : issue,
+        ),
+    );
+    if (piece.ok) pieces.push(piece.value);
+  }
+  if (pieces.length < inputs.length) return failure(issues);
+
+  const drawings: Form['drawings'][number][] = [];
+  for (const material of new Set(pieces.map((piece) => piece.material))) {
+    const own = pieces.filter((piece) => piece.material === material);
+    const sheet = arrangePieces(own, { title: `${project.name} – ${material}` });
+    issues.push(...sheet.issues);
+    if (sheet.ok) drawings.push({ material, drawing: sheet.value });
+  }
+  const materials = listMaterials(form, shape, shell, pieces, project.inside);
+  const stand = judgeStand(weightsOf(form, shape), project.inside);
+  issues.push(...stand.issues);
+  const inside: FormInside = {
+    shape,
+    levels: foretellLevels(shape.levels, project.inside),
+    pieces,
+    rims: parts.rims,
+    arms: arms.panels.map(({ id, name }, i) => ({ id, name, strain: arms.flat[i].strain.summary })),
+    stand: stand.findings,
+    materials: materials.lines,
+    fill: materials.fill,
+  };
+  return success({ inside, drawings }, issues);
+}
+
+function allowancesOf(input: PieceInput, project: Project) {
+  const { allowance, allowanceByEdge, allowanceByKind, allowanceByMaterial, notchShape } = project.cloth;
+  const isBare = input.material === 'card' || input.material === 'foam';
+  const hem = allowanceByMaterial?.[input.material] ?? allowanceByKind?.opening ?? HEM;
+  const open = isBare ? 0 : input.material === 'covers' ? allowanceOfCover(input) : hem;
+  const edges = input.edges.filter(({ kind }) => kind === 'opening').map(({ id }) => [id, open]);
+  const seam = allowanceByKind?.seam;
+  // Other names belong to the shell; the same word on an inner part means another edge.
+  const ownOfArms = Object.entries(allowanceByEdge ?? {}).filter(([id]) => id.startsWith('arm-'));
+  return {
+    ...(allowance === undefined ? {} : { allowance }),
+    ...(allowanceByMaterial === undefined ? {} : { allowanceByMaterial }),
+    ...(seam === undefined ? {} : { allowanceByKind: { seam } }),
+    ...(notchShape === undefined ? {} : { notchShape }),
+    allowanceByEdge: { ...Object.fromEntries(edges), ...Object.fromEntries(ownOfArms) },
+  };
+}
+
+/** Shell, webs and plates weigh about so much beside the filling, kg (ours). */
+const CLOTH_AND_BOARD = 1.2;
+
+function weightsOf(form: InsideForm, shape: InsideShape) {
+  const fill = massOfFill(form.volumeL);
+  const bust = form.levels.find(({ id }) => id === 'bust');
+  const { zBottom, zTop } = shape.pole;
+  return {
+    mass: 0.5 * (fill.low + fill.high) + CLOTH_AND_BOARD,
+    middle: zBottom + 0.45 * (zTop - zBottom),
+    base: zBottom,
+    bust: bust?.z ?? zTop / 2,
+    waistHeight: form.waistHeight,
+  };
+}

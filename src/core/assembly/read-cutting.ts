@@ -1,0 +1,39 @@
+import { failure, type Result, success } from '../base/index.ts';
+import type { ProjectCutting } from '../project/index.ts';
+import { type CutterOptions, correctionFromBars, type PrintOptions } from '../sheet/index.ts';
+
+const FIELDS: Readonly<Record<string, string>> = {
+  'measured-x': 'cutting.measuredBars.across',
+  'measured-y': 'cutting.measuredBars.up',
+};
+
+/** How the pieces go to paper and to a cutting machine. */
+export interface CuttingOptions {
+  /** Ids of papers for the PDF, default A4. */
+  readonly papers?: readonly string[];
+  readonly print?: Omit<PrintOptions, 'paper'>;
+  /** Sheets for a cutting machine; `colours` replace or add to the usual ones, by layer. */
+  readonly cutter?: Omit<CutterOptions, 'title'> & { readonly colours?: Readonly<Record<string, string>> };
+}
+
+/** What a project says about paper, printer and cutting machine, Fails on bars that are far off. */
+export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
+  const { paper, margin, joint, measuredBars, mat, kerf, bladeOffset, overcut, strokeText, colours } =
+    cutting;
+  const correction = measuredBars
+    ? correctionFromBars({ x: measuredBars.across, y: measuredBars.up })
+    : undefined;
+  if (correction && !correction.ok)
+    return failure(correction.issues.map((issue) => ({ ...issue, path: FIELDS[issue.path] ?? issue.path })));
+  return success({
+    papers: [paper ?? 'a4'],
+    print: withoutAbsent({ margin, joint, correction: correction?.value }),
+    cutter: withoutAbsent({ mat, kerf, bladeOffset, overcut, strokeText, colours }),
+  });
+}
+
+type Present<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
+
+function withoutAbsent<T extends object>(object: T): Present<T> {
+  return Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as Present<T>;
+}

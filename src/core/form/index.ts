@@ -1,0 +1,7 @@
+export { makeReport, reportOf } from './make-report.ts';
+export { nameRevision } from './name-revision.ts';
+export { seamSides } from './seam-sides.ts';
+export { sectionOfLevel } from './section-of-level.ts';
+export type * from './types.ts';
+export type * from './work-step.ts';
+export { type WorstZone, worstZones } from './worst-zones.ts';

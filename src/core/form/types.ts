@@ -1,0 +1,195 @@
+import type { Issue, Result } from '../base/index.ts';
+import type { Body } from '../body/index.ts';
+import type { Drawing } from '../drawing/index.ts';
+import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
+import type { Mesh } from '../mesh/index.ts';
+import type { Piece } from '../pattern/index.ts';
+import type { Project } from '../project/index.ts';
+import type { SeamedShell } from '../seams/index.ts';
+import type { ForetoldLevel } from '../simulate/index.ts';
+import type {
+  Caution,
+  FillMass,
+  InsideShape,
+  MaterialLine,
+  PlateRim,
+  StandFindings,
+} from '../supports/index.ts';
+
+import type { Workshop } from './work-step.ts';
+
+export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
+
+export interface Report {
+  readonly format: 'loftseam-report';
+  readonly version: 1;
+  readonly tapes: readonly ReportTape[];
+  readonly issues: readonly Issue[];
+  readonly body: {
+    /** Of the sewn shell, without the plates that close it. */
+    readonly vertices: number;
+    readonly triangles: number;
+    /** Litres inside shell and plates. */
+    readonly volumeL: number;
+    /** Of the sewn shell, mm². */
+    readonly area: number;
+  };
+  readonly panels: readonly ReportPanel[];
+  readonly seams: readonly ReportSeam[];
+  readonly levels: readonly { readonly id: string; readonly length3d: number; readonly lengthFlat: number }[];
+  /** The filled form; absent from drafts. */
+  readonly inside?: ReportInside;
+  readonly timingsMs: Readonly<Record<string, number>>;
+}
+
+export interface ReportInside {
+  readonly webPlaces: 'seams' | 'panels';
+  readonly levels: readonly ForetoldLevel[];
+  /** Every brace's seams and length at each level, mm. */
+  readonly braces: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly lengths: Readonly<Record<string, number>>;
+  }[];
+  readonly pole: { readonly y: number; readonly sleeveFlatWidth: number; readonly insideForm: number };
+  readonly stand: StandFindings;
+  readonly materials: readonly MaterialLine[];
+  readonly fill: FillMass;
+  /** Strain of the arms' panels; empty without arms. */
+  readonly arms: FormInside['arms'];
+  /** Where the work can hurt; to be shown and printed. */
+  readonly cautions: readonly Caution[];
+}
+
+export interface ReportTape {
+  readonly id: string;
+  readonly kind: 'girth' | 'length' | 'width' | 'depth';
+  readonly target: number;
+  readonly got: number;
+  readonly status: 'met' | 'conflict' | 'estimated';
+  readonly spread?: number;
+}
+
+export interface ReportPanel {
+  readonly id: string;
+  readonly name: string;
+  readonly triangles: number;
+  readonly flipped: number;
+  readonly strain: {
+    readonly rms: number;
+    readonly p95: number;
+    readonly p99: number;
+    readonly min: number;
+    readonly max: number;
+    /** rms with no length held, the least there is; only when `compareFree` was asked for. */
+    readonly freeRms?: number;
+  };
+  readonly area3d: number;
+  readonly areaFlat: number;
+  readonly cloth: ReportCloth;
+}
+
+/** Strain of one panel in the axes of its cloth, fractions with sign. */
+export interface ReportCloth {
+  /** Direction of the warp in the panel laid upright as on the body, radians from +x; π/2 is upwards. */
+  readonly grainAngle: number;
+  readonly warp: { readonly min: number; readonly max: number };
+  readonly weft: { readonly min: number; readonly max: number };
+  readonly bias: { readonly min: number; readonly max: number };
+  /** Root of the mean square over the area of the share of the cloth's limits that is used. */
+  readonly usage: number;
+  /** The grain that asks least; angle as `grainAngle`, from 0 to π. */
+  readonly bestGrain: { readonly angle: number; readonly usage: number };
+  /** Part of the panel's area where the cloth is asked for more than it takes. */
+  readonly overShare: number;
+  /** The worst of these places. */
+  readonly zones: readonly ReportZone[];
+}
+
+export interface ReportZone {
+  readonly axis: 'warp' | 'weft' | 'bias';
+  readonly strain: number;
+  readonly limit: number;
+  /** mm². */
+  readonly area: number;
+  readonly triangles: number;
+  /** Panel vertex at the worst place. */
+  readonly vertex: number;
+  /** Where, what happens, and what may help, in plain words. */
+  readonly message: string;
+}
+
+export interface ReportSeam {
+  readonly id: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly panels: readonly [string, string];
+  /** Measured on the two flat panels, mm. */
+  readonly lengthsFlat: readonly [number, number];
+  /** How much longer one side is cut than the other, to be eased in, mm. */
+  readonly easeMm: number;
+  readonly length3d: number;
+  /** Largest disagreement of the partners at a mark, ease taken off, from the seam's start or from the mark before, mm. */
+  readonly maxMarkGap: number;
+}
+
+/** Everything made of one project; plain data, survives postMessage. */
+export interface Form {
+  readonly project: Project;
+  readonly body: Body;
+  readonly shell: SeamedShell;
+  /** Shell closed with its plates, outside orientation. */
+  readonly closedMesh: Mesh;
+  /** Parallel to `shell.panels`; each lies with its warp along +y, which is up on the body unless a grain is given. */
+  readonly flat: readonly FlatDisk[];
+  readonly pieces: readonly Piece[];
+  /** One per material. */
+  readonly drawings: readonly { readonly material: string; readonly drawing: Drawing }[];
+  /** Webs, sleeve, plates, stand; absent from drafts. */
+  readonly inside?: FormInside;
+  /** How to make it and what to check; absent from drafts. */
+  readonly workshop?: Workshop;
+  readonly report: Report;
+}
+
+/** What holds the stuffed form in shape and carries it. */
+export interface FormInside {
+  readonly shape: InsideShape;
+  /** What each level will measure once filled. */
+  readonly levels: readonly ForetoldLevel[];
+  readonly pieces: readonly Piece[];
+  /** How the shell stands to the rims of the plates. */
+  readonly rims: readonly PlateRim[];
+  /** Panels of the detachable arms, when there are any. */
+  readonly arms: readonly { readonly id: string; readonly name: string; readonly strain: StrainSummary }[];
+  readonly stand: StandFindings;
+  readonly materials: readonly MaterialLine[];
+  readonly fill: FillMass;
+}
+
+/** Where a draft may end. */
+export type LastStage = 'seams' | 'panels' | 'cutting';
+
+export interface MakeOptions {
+  /** Aim for the whole shell; default 20 000. */
+  readonly targetTriangles?: number;
+  /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
+  readonly isDraft?: boolean;
+  /**
+   * The last stage to run; default `cutting`. What later ones make stays empty: `flat` and what the report tells of it, `pieces`,
+   * `drawings`. For pictures while dragging: the pieces take more than half of a draft's time.
+   */
+  readonly upTo?: LastStage;
+  /** `fraction` of the whole work, 0 to 1, never falling; `what` in plain words. */
+  readonly onProgress?: (fraction: number, stage: StageId, what: string) => void;
+  /** Asked between stages and between solves; true ends with the issue `cancelled`. */
+  readonly isCancelled?: () => boolean;
+  /** Milliseconds clock, passed in because core has none. */
+  readonly now?: () => number;
+  /** Also unroll every panel with no length held, so that the report tells what seams and girths cost. */
+  readonly compareFree?: boolean;
+  /** Printed on pieces; passed in because core has no calendar. */
+  readonly date?: string;
+}
+
+export type MakeForm = (project: Project, options?: MakeOptions) => Result<Form>;

@@ -1,0 +1,2 @@
+export { makeWorkshop } from './make-workshop.ts';
+export { wordOrderOfWork } from './word-order-of-work.ts';

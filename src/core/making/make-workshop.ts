@@ -1,0 +1,47 @@
+import { type Form, sectionOfLevel, type Workshop } from '../form/index.ts';
+import { orderOfWork } from './order-of-work.ts';
+import { fillZones, levelTargets } from './stuffing-of-form.ts';
+
+/** Order of work, and what the filled form is judged by. The form must have its inside. */
+export function makeWorkshop(form: Form): Workshop {
+  const sections = form.shell.levels.flatMap(({ id }) => {
+    const section = sectionOfLevel(form, id);
+    return section ? [[id, section] as const] : [];
+  });
+  return {
+    steps: orderOfWork(form),
+    stuffing: {
+      targets: levelTargets(form),
+      zones: fillZones(form),
+      lettersAcross: lettersAcross(form),
+      allowance: form.project.cloth.allowance ?? 10,
+      clothThickness: form.project.inside.clothThickness ?? 0.6,
+      sections: Object.fromEntries(sections),
+    },
+  };
+}
+
+/** Letters of the seams that cross each level: those with a point on its loop that do not run along it. */
+function lettersAcross(form: Form): Record<string, string[]> {
+  return Object.fromEntries(
+    form.shell.levels.map(({ id, vertices }) => {
+      const loop = new Set(vertices);
+      const across = form.shell.seams.filter(
+        ({ points, isLevel }) => !isLevel && points.some((point) => loop.has(point)),
+      );
+      return [id, lettersOnce(form, across)];
+    }),
+  );
+}
+
+/** Where a level seam divides an upright line, both parts meet on the level: the lower one stands for both. */
+function lettersOnce(form: Form, seams: Form['shell']['seams']): string[] {
+  const seen = new Set<string>();
+  return seams.flatMap(({ lineId, points, letter }) => {
+    const x = form.shell.mesh.positions[3 * points[points.length >> 1]];
+    const key = `${lineId}/${Math.abs(x) < 1 ? 'centre' : x > 0 ? 'right' : 'left'}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return [letter];
+  });
+}
