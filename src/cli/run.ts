@@ -4,6 +4,7 @@ import { ALLOWANCE_LIMITS, ALLOWANCES_IN_WORDS, NOTCH_SHAPES } from '../core/pat
 import { allowanceLimits, grainLimits } from '../core/project/index.ts';
 import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
@@ -14,12 +15,6 @@ import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
 import { proposeCommand } from './propose-command.ts';
 import { regionCommand } from './region-command.ts';
-
-/** Where a command talks to; `process` has this shape. */
-export interface CommandStreams {
-  readonly stdout: { write(text: string): unknown };
-  readonly stderr: { write(text: string): unknown; readonly isTTY?: boolean; readonly columns?: number };
-}
 
 const triangleLimits = { min: 500, max: 200_000 } as const;
 

@@ -9,6 +9,6 @@ export { drawLabels } from './draw-labels.ts';
 export { type CutterOptions, type CutterSheet, layOutForCutter } from './lay-out-for-cutter.ts';
 export { findPaper, MATS, PAPERS, type Paper } from './papers.ts';
 export { planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
-export { type PrintInfo, type PrintJob, type PrintOptions, printPieces } from './print-pieces.ts';
+export { type PrintJob, type PrintOptions, printPieces } from './print-pieces.ts';
 export { type TileDrawingOptions, tileDrawing } from './tile-drawing.ts';
-export type { Joint, Tile, TiledDrawing } from './types.ts';
+export type { Joint, PrintInfo, Tile, TiledDrawing } from './types.ts';

@@ -51,3 +51,12 @@ export interface TiledDrawing extends Division {
   /** Parallel to `tiles`, each as large as the paper. */
   readonly pages: readonly Drawing[];
 }
+
+/** Whose pieces are printed, and when. */
+export interface PrintInfo {
+  readonly project: string;
+  readonly body: string;
+  readonly date: string;
+  /** Where the work with the pieces can hurt, printed on a page of their own. */
+  readonly cautions?: readonly { readonly title: string; readonly text: string }[];
+}
