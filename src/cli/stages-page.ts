@@ -1,5 +1,4 @@
 import {
-  type Bounds,
   boundsOfItems,
   type Drawing,
   type DrawingItem,
@@ -10,6 +9,7 @@ import {
 import { writeSvg } from '../core/export/index.ts';
 import { pictureStrain } from '../core/flatten/index.ts';
 import type { Form } from '../core/form/index.ts';
+import type { Bounds } from '../core/math/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';

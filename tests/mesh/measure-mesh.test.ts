@@ -6,10 +6,12 @@ import {
   findNeighbours,
   findTwins,
   type Mesh,
+  measureAlongFlatPath,
   measureAlongPath,
   measureAngleDefects,
   measureArea,
   measureCornerCotangents,
+  measureFlatPath,
   measurePath,
   measureSmallestAngles,
   measureTotalCurvature,
@@ -198,6 +200,19 @@ describe('capBoundaryLoops', () => {
   it('refuses a loop that is not a whole border', () => {
     const cylinder = buildCylinder(R, H, 12, 2);
     expect(() => capBoundaryLoops(cylinder, [Uint32Array.of(0, 1, 2, 3)])).toThrow(/whole border/);
+  });
+});
+
+describe('a path on a flat panel', () => {
+  // Two sides of 3-4-5 triangles, the vertices out of order.
+  const flat = Float64Array.of(9, 12, 100, 100, 0, 0, 3, 4);
+
+  it('is as long as its edges', () => {
+    expect(measureFlatPath(flat, [2, 3, 0])).toBe(15);
+    expect(measureFlatPath(flat, [1])).toBe(0);
+  });
+  it('runs from vertex to vertex', () => {
+    expect([...measureAlongFlatPath(flat, [2, 3, 0])]).toEqual([0, 5, 15]);
   });
 });
 

@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  boundsOfDrawing,
-  boundsOfPoints,
-  type Drawing,
-  type DrawingPath,
-} from '../../src/core/drawing/index.ts';
+import { boundsOfDrawing, type Drawing, type DrawingPath } from '../../src/core/drawing/index.ts';
+import { boundsOfPoints } from '../../src/core/math/index.ts';
 import { arrangePieces, draftPiece, type Piece } from '../../src/core/pattern/index.ts';
 import { distanceTo, isInside, lengthOf, sample } from './brute-force.ts';
 import { plate } from './plate.ts';

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { letterOf } from '../../src/core/seams/gather-seams.ts';
 import { MAX_MARK_GAP, MIN_MARK_GAP, placeMarks } from '../../src/core/seams/place-marks.ts';
 
 const even = (count: number, step: number): Float64Array =>
@@ -55,21 +54,5 @@ describe('placeMarks', () => {
       ),
       { seed: 4711, numRuns: 200 },
     );
-  });
-});
-
-describe('letterOf', () => {
-  it('counts A to Z, then AA', () => {
-    expect([0, 1, 25, 26, 27, 51, 52, 701, 702].map(letterOf)).toEqual([
-      'A',
-      'B',
-      'Z',
-      'AA',
-      'AB',
-      'AZ',
-      'BA',
-      'ZZ',
-      'AAA',
-    ]);
   });
 });

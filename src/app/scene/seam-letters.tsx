@@ -1,6 +1,7 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
 import { CanvasTexture, type PerspectiveCamera, SRGBColorSpace } from 'three';
+import { clamp } from '../../core/math/index.ts';
 import { fittingZoom } from './camera-rig.tsx';
 import { TagMaterial } from './materials.tsx';
 
@@ -27,7 +28,7 @@ export function SeamLetter({ letter, colour, at, isLit }: SeamLetterProps) {
 function useSizeOnScreen(times: number): number {
   const size = useThree((state) => state.size);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
-  const pixels = times * Math.min(24, Math.max(15, size.height / 24));
+  const pixels = times * clamp(size.height / 24, 15, 24);
   return (pixels * 2 * Math.tan((camera.fov * Math.PI) / 360)) / Math.max(1, size.height) / fittingZoom(size);
 }
 

@@ -1,5 +1,6 @@
 import { surfaceOfBody } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
+import { distance } from '../../core/math/index.ts';
 import { locateOnMesh, positionOnMesh, traceShortestPath } from '../../core/mesh/index.ts';
 import type { BodyPlace, PlaceId } from './types.ts';
 
@@ -72,8 +73,4 @@ export function namedChartPlaces(form: Form): readonly { id: PlaceId; u: number;
         : undefined);
     return chart ? [{ id, u: chart.u, v: chart.v }] : [];
   });
-}
-
-function distance(a: readonly number[], b: readonly number[]): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 }

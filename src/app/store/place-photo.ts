@@ -1,3 +1,4 @@
+import { clamp } from '../../core/math/index.ts';
 import type { Photo, PhotoMark, PhotoSide, ViewName } from './types.ts';
 
 /** The body as seen straight from one side, mm: right, and up. */
@@ -35,10 +36,9 @@ export function placeOfMark(photo: Photo, [px, py]: PhotoMark): readonly [number
 
 export function markAtPlace(photo: Photo, [x, z]: readonly [number, number]): PhotoMark {
   const { width, height, mmPerPixel } = photo;
-  const clamp = (value: number, most: number) => Math.max(0, Math.min(most, value));
   return [
-    clamp(width / 2 + (x - photo.x) / mmPerPixel, width),
-    clamp(height / 2 - (z - photo.z) / mmPerPixel, height),
+    clamp(width / 2 + (x - photo.x) / mmPerPixel, 0, width),
+    clamp(height / 2 - (z - photo.z) / mmPerPixel, 0, height),
   ];
 }
 

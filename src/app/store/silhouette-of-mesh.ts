@@ -1,4 +1,5 @@
-import type { Mesh } from '../../core/mesh/index.ts';
+import { clamp } from '../../core/math/index.ts';
+import { type Mesh, nextHalfedge } from '../../core/mesh/index.ts';
 import type { PhotoSide } from './types.ts';
 
 /** How wide a mesh is at each height, seen straight from one side; no perspective. mm. */
@@ -34,12 +35,12 @@ export function silhouetteOfMesh({ positions, triangles }: Mesh, side: PhotoSide
   };
   for (let t = 0; t < triangles.length; t++) {
     const a = triangles[t];
-    const b = triangles[t % 3 === 2 ? t - 2 : t + 1];
+    const b = triangles[nextHalfedge(t)];
     const [za, zb] = [positions[3 * a + 2], positions[3 * b + 2]];
     const first = Math.ceil((Math.min(za, zb) - low) / step - 1e-9);
     const last = Math.floor((Math.max(za, zb) - low) / step + 1e-9);
     for (let row = first; row <= last; row++) {
-      const f = za === zb ? 0 : Math.max(0, Math.min(1, (heights[row] - za) / (zb - za)));
+      const f = za === zb ? 0 : clamp((heights[row] - za) / (zb - za), 0, 1);
       offer(row, across(a) + f * (across(b) - across(a)));
       if (za === zb) offer(row, across(b));
     }

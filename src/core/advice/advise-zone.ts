@@ -1,5 +1,5 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
-import { weightedPercentiles } from '../math/index.ts';
+import { distance, weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, measureTriangleAreas } from '../mesh/index.ts';
 import {
   type ChartPlace,
@@ -196,10 +196,6 @@ function tellMove(
   const aim = placeOn(surface, landmark);
   const isNearer = distance(now.position, aim) < distance(grip.position, aim);
   return { mm, way: `${isNearer ? 'towards' : 'away from'} ${name}` };
-}
-
-function distance(a: ArrayLike<number>, b: ArrayLike<number>): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 }
 
 function percent(fraction: number): string {

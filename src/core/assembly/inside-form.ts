@@ -1,7 +1,16 @@
+import { letterOf } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
-import { measurePolyline } from '../math/index.ts';
-import { type ChartSurface, capBoundaryLoops, type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
+import { distanceInPlane, distanceInSpace } from '../math/index.ts';
+import {
+  type ChartSurface,
+  capBoundaryLoops,
+  type Mesh,
+  measureAlongFlatPath,
+  measureArea,
+  measureFlatPath,
+  measureVolume,
+} from '../mesh/index.ts';
 import type { Seam, SeamedShell } from '../seams/index.ts';
 import type { InsideForm, InsideLine, InsideSeam } from '../supports/index.ts';
 import type { FlatArms } from './flatten-arms.ts';
@@ -65,12 +74,12 @@ export function insideFormFromShell(
 }
 
 /** By how much a path is longer flat than as it was unrolled from, mm. */
-function excessAlong(path: Uint32Array, { positions: flat }: FlatDisk, { positions: p }: Mesh): number {
+function excessAlong(path: Uint32Array, { positions: flat }: FlatDisk, { positions: body }: Mesh): number {
   let excess = 0;
   for (let i = 1; i < path.length; i++) {
     const [a, b] = [path[i - 1], path[i]];
-    excess += Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]);
-    excess -= Math.hypot(p[3 * b] - p[3 * a], p[3 * b + 1] - p[3 * a + 1], p[3 * b + 2] - p[3 * a + 2]);
+    excess += distanceInPlane(flat, a, b);
+    excess -= distanceInSpace(body, a, b);
   }
   return excess;
 }
@@ -79,11 +88,7 @@ function excessAlong(path: Uint32Array, { positions: flat }: FlatDisk, { positio
 function edgeOfArm({ panels, flat }: FlatArms, side: 'right' | 'left', edge: 'armhole' | 'wrist'): number {
   return panels.reduce((sum, panel, i) => {
     if (panel.side !== side) return sum;
-    const { positions } = flat[i];
-    const points = Float64Array.from({ length: 2 * panel[edge].length }, (_, k) => {
-      return positions[2 * panel[edge][k >> 1] + (k % 2)];
-    });
-    return sum + measurePolyline(points);
+    return sum + measureFlatPath(flat[i].positions, panel[edge]);
   }, 0);
 }
 
@@ -101,12 +106,6 @@ function volumeOfTube(points: Float64Array, rows: number, columns: number): numb
   );
   const tube: Mesh = { positions: points, triangles: Uint32Array.from(triangles) };
   return Math.abs(measureVolume(capBoundaryLoops(tube, ends))) / 1e6;
-}
-
-/** 0 → A, 25 → Z, 26 → AA. */
-function letterOf(index: number): string {
-  const rest = Math.floor(index / 26);
-  return (rest > 0 ? letterOf(rest - 1) : '') + String.fromCharCode(65 + (index % 26));
 }
 
 function uprightLines(shell: SeamedShell, flat: readonly FlatDisk[]): InsideLine[] {
@@ -155,13 +154,7 @@ function insideSeam(shell: SeamedShell, flat: readonly FlatDisk[], seam: Seam): 
 function flatAlongSeam(shell: SeamedShell, flat: readonly FlatDisk[], seam: Seam): Float64Array {
   const index = shell.panels.findIndex(({ id }) => id === seam.panels[0]);
   const edge = shell.panels[index].edges.find(({ kind, id }) => kind === 'seam' && id === seam.id);
-  const along = new Float64Array(seam.points.length);
-  if (!edge) return along;
+  if (!edge) return new Float64Array(seam.points.length);
   const vertices = edge.reversed ? edge.vertices.toReversed() : edge.vertices;
-  const { positions } = flat[index];
-  for (let i = 1; i < along.length; i++) {
-    const [a, b] = [2 * vertices[i - 1], 2 * vertices[i]];
-    along[i] = along[i - 1] + Math.hypot(positions[b] - positions[a], positions[b + 1] - positions[a + 1]);
-  }
-  return along;
+  return measureAlongFlatPath(flat[index].positions, vertices);
 }

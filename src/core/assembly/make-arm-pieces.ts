@@ -1,3 +1,4 @@
+import { measureAlongPath } from '../mesh/index.ts';
 import type { PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { ArmPanel } from './cut-arm.ts';
 import { ARM_SEAMS, type FlatArms } from './flatten-arms.ts';
@@ -32,7 +33,7 @@ export function nameArmSeams(panels: readonly ArmPanel[], nextLetter: (index: nu
 
 /** Marks at every girth row, and balance marks where more than `LONGEST_UNMARKED` of the body's length would have none. */
 function placeMarks(panel: ArmPanel, vertices: Uint32Array): PieceMark[] {
-  const along = measureOnBody(panel, vertices);
+  const along = measureAlongPath(panel.mesh, vertices);
   const last = vertices.length - 1;
   const levels = panel.girths.filter(({ row }) => row > 0 && row < last);
   const stops = [0, ...levels.map(({ row }) => row), last];
@@ -47,16 +48,6 @@ function placeMarks(panel: ArmPanel, vertices: Uint32Array): PieceMark[] {
     if (level) marks.push({ kind: 'level', index: stops[s], levelId: level.id });
   }
   return marks.map((mark, k) => ({ ...mark, number: k + 1 }));
-}
-
-function measureOnBody({ mesh }: ArmPanel, vertices: Uint32Array): Float64Array {
-  const along = new Float64Array(vertices.length);
-  const p = mesh.positions;
-  for (let i = 1; i < vertices.length; i++) {
-    const [a, b] = [3 * vertices[i - 1], 3 * vertices[i]];
-    along[i] = along[i - 1] + Math.hypot(p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]);
-  }
-  return along;
 }
 
 function nearest(along: Float64Array, wanted: number): number {

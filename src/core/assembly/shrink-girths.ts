@@ -1,5 +1,5 @@
 import type { FlattenProblem } from '../flatten/index.ts';
-import type { Mesh } from '../mesh/index.ts';
+import { type Mesh, measurePath } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 
 /** Rows of the shell with the share of their girth that is cut, rising. */
@@ -70,13 +70,4 @@ function middleDepth({ mesh }: SeamedShell): number {
     most = Math.max(most, mesh.positions[i]);
   }
   return 0.5 * (least + most);
-}
-
-function measurePath({ positions: p }: Mesh, vertices: Uint32Array): number {
-  let length = 0;
-  for (let i = 1; i < vertices.length; i++) {
-    const [a, b] = [3 * vertices[i - 1], 3 * vertices[i]];
-    length += Math.hypot(p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]);
-  }
-  return length;
 }

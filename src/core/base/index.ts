@@ -1,5 +1,6 @@
 export type { Brand, Mm, Rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
+export { letterOf } from './letter-of.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';

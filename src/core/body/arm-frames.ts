@@ -1,6 +1,14 @@
-import { cubicSplineMoments, evaluateCubicSpline } from '../math/index.ts';
-
-type Vector = readonly [number, number, number];
+import {
+  add,
+  clamp,
+  cross,
+  cubicSplineMoments,
+  distance,
+  evaluateCubicSpline,
+  scale,
+  subtract,
+  type Vector,
+} from '../math/index.ts';
 
 /** One section of an arm: an oval in the plane of `outer` and `front`. mm. */
 export interface ArmFrame {
@@ -66,7 +74,7 @@ export function makeArmFrames(root: ArmRoot, measures: ArmMeasures): ArmFrame[] 
   const capLength = measurePolyline3(capLine);
   const straight = measures.shoulderToElbow - capLength;
   if (straight < 60) return null;
-  const axis = normalise(cross(last.front, last.outer));
+  const axis = scaleToUnit(cross(last.front, last.outer));
   const profile = profileBelowCap(last, straight, measures);
   const total = straight + measures.elbowToWrist;
   const at = (s: number): ArmFrame => {
@@ -78,7 +86,7 @@ export function makeArmFrames(root: ArmRoot, measures: ArmMeasures): ArmFrame[] 
       add(add(last.centre, scale(last.outer, last.halfOuter)), scale(axis, shift.along)),
       scale(last.front, shift.forward),
     );
-    const front = normalise(add(scale(last.front, Math.cos(turn)), scale(axis, -Math.sin(turn))));
+    const front = scaleToUnit(add(scale(last.front, Math.cos(turn)), scale(axis, -Math.sin(turn))));
     return {
       centre: add(onOuter, scale(last.outer, -halfOuter)),
       outer: last.outer,
@@ -94,11 +102,11 @@ export function makeArmFrames(root: ArmRoot, measures: ArmMeasures): ArmFrame[] 
 
 /** The section where the arm hangs, just below the cap. */
 function footOfCap(root: ArmRoot, measures: ArmMeasures): ArmFrame {
-  const up = normalise(subtract(root.shoulderPoint, root.armpit));
-  const front = normalise(cross(up, root.normal));
+  const up = scaleToUnit(subtract(root.shoulderPoint, root.armpit));
+  const front = scaleToUnit(cross(up, root.normal));
   const [halfOuter, halfFront] = halvesOf(1.04 * measures.upperArmGirth, ASPECT.cap);
   const outer = add(scale(up, Math.cos(CAP_TURN)), scale(root.normal, Math.sin(CAP_TURN)));
-  const drop = scale(normalise(cross(front, outer)), FOOT_DROP);
+  const drop = scale(scaleToUnit(cross(front, outer)), FOOT_DROP);
   const centre = add(root.armpit, add(scale(outer, ARMPIT_CLEARANCE + halfOuter), drop));
   return { centre, outer, front, halfOuter, halfFront };
 }
@@ -109,13 +117,13 @@ function footOfCap(root: ArmRoot, measures: ArmMeasures): ArmFrame {
  * whole turn would lie in the cloth as curvature (Gauss–Bonnet); what leans is a plain fold at the armhole's seam.
  */
 export function makeCapLine(root: ArmRoot, foot: ArmFrame, start: Vector, angle: number): Vector[] {
-  const up = normalise(subtract(root.shoulderPoint, root.armpit));
-  const axis = normalise(cross(foot.front, foot.outer));
+  const up = scaleToUnit(subtract(root.shoulderPoint, root.armpit));
+  const axis = scaleToUnit(cross(foot.front, foot.outer));
   const inner = 0.5 - 0.5 * Math.cos(angle);
   const lean = OUTER_LEAN + (INNER_LEAN - OUTER_LEAN) * inner;
   const leaving = add(scale(root.normal, Math.cos(lean)), scale(up, -Math.sin(lean)));
   const end = pointOnSection(foot, angle);
-  const handle = HANDLE_SHARE * Math.hypot(...subtract(end, start));
+  const handle = HANDLE_SHARE * distance(end, start);
   const [near, far] = [add(start, scale(leaving, handle)), add(end, scale(axis, -handle))];
   return Array.from({ length: CAP_ROWS + 1 }, (_, i) => {
     const t = i / CAP_ROWS;
@@ -177,30 +185,15 @@ function halvesOf(girth: number, aspect: number): readonly [outer: number, front
 }
 
 function measurePolyline3(line: readonly Vector[]): number {
-  return line.slice(1).reduce((sum, p, i) => sum + Math.hypot(...subtract(p, line[i])), 0);
+  return line.slice(1).reduce((sum, p, i) => sum + distance(p, line[i]), 0);
 }
 
 function smooth(t: number): number {
-  const x = Math.min(1, Math.max(0, t));
+  const x = clamp(t, 0, 1);
   return x * x * x * (x * (6 * x - 15) + 10);
 }
 
-function add(a: Vector, b: Vector): Vector {
-  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-}
-
-function subtract(a: Vector, b: Vector): Vector {
-  return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-}
-
-function scale(a: Vector, k: number): Vector {
-  return [k * a[0], k * a[1], k * a[2]];
-}
-
-function cross(a: Vector, b: Vector): Vector {
-  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-}
-
-function normalise(a: Vector): Vector {
+/** By the reciprocal of the length, which differs from `normalise` in the last digit. */
+function scaleToUnit(a: Vector): Vector {
   return scale(a, 1 / Math.hypot(...a));
 }

@@ -1,5 +1,6 @@
 import statistics from '../../../shared/survey/statistics.json' with { type: 'json' };
 import { assertInvariant } from '../base/index.ts';
+import { factorDense, solveLowerDense } from '../math/index.ts';
 import type { Figure } from './types.ts';
 
 export interface Estimate {
@@ -62,29 +63,15 @@ export function measureSurprise(figure: Figure, known: Readonly<Record<string, n
   return offset.reduce((sum, x) => sum + x * x, 0);
 }
 
-function choleskyOf(survey: SurveySummary, given: readonly number[]): number[][] {
-  const factor: number[][] = [];
-  given.forEach((i, row) => {
-    factor.push([]);
-    for (let col = 0; col <= row; col++) {
-      let sum = survey.covariance[i][given[col]];
-      for (let k = 0; k < col; k++) sum -= factor[row][k] * factor[col][k];
-      if (col < row) factor[row].push(sum / factor[col][col]);
-      else {
-        assertInvariant(sum > 0, 'body', 'survey covariance is positive definite', sum);
-        factor[row].push(Math.sqrt(sum));
-      }
-    }
-  });
+/** Lower factor of the covariance of the given variables, row-major. */
+function choleskyOf(survey: SurveySummary, given: readonly number[]): Float64Array {
+  const factor = Float64Array.from(given.flatMap((i) => given.map((j) => survey.covariance[i][j])));
+  assertInvariant(factorDense(factor, given.length), 'body', 'survey covariance is positive definite', given);
   return factor;
 }
 
-function solveLower(factor: readonly (readonly number[])[], right: readonly number[]): number[] {
-  const x: number[] = [];
-  factor.forEach((row, i) => {
-    let sum = right[i];
-    for (let k = 0; k < i; k++) sum -= row[k] * x[k];
-    x.push(sum / row[i]);
-  });
+function solveLower(factor: Float64Array, right: readonly number[]): Float64Array {
+  const x = new Float64Array(right.length);
+  solveLowerDense(factor, Float64Array.from(right), x);
   return x;
 }

@@ -1,3 +1,4 @@
+import { cross, normalise, subtract } from '../math/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import {
   type ArmMeasures,
@@ -109,18 +110,12 @@ function rootOf(loop: Float64Array): ArmRoot {
   const n = loop.length / 3;
   const at = (i: number): [number, number, number] => [loop[3 * i], loop[3 * i + 1], loop[3 * i + 2]];
   const [armpit, front, shoulderPoint, back] = [0, n / 4, n / 2, (3 * n) / 4].map(at);
-  const up = shoulderPoint.map((x, k) => x - armpit[k]);
-  const forward = front.map((x, k) => x - back[k]);
-  const n0 = [
-    forward[1] * up[2] - forward[2] * up[1],
-    forward[2] * up[0] - forward[0] * up[2],
-    forward[0] * up[1] - forward[1] * up[0],
-  ];
-  const size = Math.hypot(...n0);
+  const up = subtract(shoulderPoint, armpit);
+  const forward = subtract(front, back);
   return {
     armpit,
     shoulderPoint,
-    normal: [n0[0] / size, n0[1] / size, n0[2] / size],
+    normal: normalise(cross(forward, up)),
     halfFront: 0.5 * Math.hypot(...forward),
   };
 }

@@ -1,3 +1,5 @@
+import { clamp } from '../math/index.ts';
+
 /** A vertex that turns by more is a corner and stays one; drawings are sampled far finer on curves. Ours. */
 const CORNER = (12 * Math.PI) / 180;
 /** Points nearer to a chord than this are a straight line, mm: less than the last decimal written. */
@@ -233,7 +235,7 @@ function fitCubic(p: Float64Array, a: number, b: number, tolerance: number): Cub
       const ddx = 6 * (s * (x2 - 2 * x1 + x0) + u * (x3 - 2 * x2 + x1));
       const ddy = 6 * (s * (y2 - 2 * y1 + y0) + u * (y3 - 2 * y2 + y1));
       const slope = dx * dx + dy * dy + ex * ddx + ey * ddy;
-      if (slope > 0) t[i] = Math.min(1, Math.max(0, u - (ex * dx + ey * dy) / slope));
+      if (slope > 0) t[i] = clamp(u - (ex * dx + ey * dy) / slope, 0, 1);
     }
   }
   return fit;

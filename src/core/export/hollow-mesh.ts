@@ -1,5 +1,5 @@
 import { assertInvariant } from '../base/index.ts';
-import type { Mesh } from '../mesh/index.ts';
+import { type Mesh, measureCornerAngles } from '../mesh/index.ts';
 
 /** A corner where faces meet sharply is moved at most this many walls, so that the wall keeps its thickness on the faces. */
 const LONGEST_SHIFT = 2;
@@ -56,6 +56,7 @@ function borderEdges(triangles: Uint32Array): [number, number][] {
 function shiftsOf(p: Float64Array, triangles: Uint32Array, isRim: Uint8Array): Float64Array {
   const sum = new Float64Array(p.length);
   const faceNormals = new Float64Array(triangles.length);
+  const angles = measureCornerAngles({ positions: p, triangles });
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [3 * triangles[t], 3 * triangles[t + 1], 3 * triangles[t + 2]];
     const [ux, uy, uz] = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
@@ -64,15 +65,10 @@ function shiftsOf(p: Float64Array, triangles: Uint32Array, isRim: Uint8Array): F
     const length = Math.hypot(normal[0], normal[1], normal[2]);
     if (length === 0) continue;
     for (let k = 0; k < 3; k++) faceNormals[t + k] = normal[k] / length;
-    for (const [vertex, from, to] of [
-      [a, b, c],
-      [b, c, a],
-      [c, a, b],
-    ]) {
+    [a, b, c].forEach((vertex, corner) => {
       // Weighed by the angle at the corner, so that the way a face is divided does not matter (Thürmer and Wüthrich 1998).
-      const angle = angleAt(p, vertex, from, to);
-      for (let k = 0; k < 3; k++) sum[vertex + k] += (angle * normal[k]) / length;
-    }
+      for (let k = 0; k < 3; k++) sum[vertex + k] += (angles[t + corner] * normal[k]) / length;
+    });
   }
   for (let v = 0; v < p.length; v += 3) {
     if (isRim[v / 3]) sum[v + 2] = 0;
@@ -84,7 +80,7 @@ function shiftsOf(p: Float64Array, triangles: Uint32Array, isRim: Uint8Array): F
   for (let t = 0; t < triangles.length; t += 3) {
     for (let k = 0; k < 3; k++) {
       const v = triangles[t + k];
-      const weight = angleAt(p, 3 * v, 3 * triangles[t + ((k + 1) % 3)], 3 * triangles[t + ((k + 2) % 3)]);
+      const weight = angles[t + k];
       const cosine =
         sum[3 * v] * faceNormals[t] +
         sum[3 * v + 1] * faceNormals[t + 1] +
@@ -98,12 +94,4 @@ function shiftsOf(p: Float64Array, triangles: Uint32Array, isRim: Uint8Array): F
     const cosine = weights[v] > 0 ? cosines[v] / weights[v] : 1;
     return value / Math.max(1 / LONGEST_SHIFT, cosine);
   });
-}
-
-function angleAt(p: Float64Array, at: number, from: number, to: number): number {
-  const u = [p[from] - p[at], p[from + 1] - p[at + 1], p[from + 2] - p[at + 2]];
-  const v = [p[to] - p[at], p[to + 1] - p[at + 1], p[to + 2] - p[at + 2]];
-  const dot = u[0] * v[0] + u[1] * v[1] + u[2] * v[2];
-  const cross = Math.hypot(u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]);
-  return Math.atan2(cross, dot);
 }

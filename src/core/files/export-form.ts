@@ -1,6 +1,6 @@
 import { bodyInWords, type CuttingOptions } from '../assembly/index.ts';
 import { failure, type Issue, type Result, success } from '../base/index.ts';
-import { boundsOfPoints, type Drawing } from '../drawing/index.ts';
+import type { Drawing } from '../drawing/index.ts';
 import {
   CUTTER_COLOURS,
   findLackingLetters,
@@ -16,6 +16,7 @@ import {
   writeZip,
 } from '../export/index.ts';
 import { type Form, nameRevision, reportOf } from '../form/index.ts';
+import { boundsOfPoints } from '../math/index.ts';
 import { capBoundaryLoops, type Mesh, mergeMeshes } from '../mesh/index.ts';
 import { arrangePieces, drawPieces, type Piece } from '../pattern/index.ts';
 import { drawLabels, layOutForCutter, planTiles, printPieces } from '../sheet/index.ts';

@@ -1,4 +1,5 @@
 import type { Issue } from '../base/index.ts';
+import { distanceInPlane } from '../math/index.ts';
 import { bodyLength } from './kept-lengths.ts';
 import { keptTolerance } from './seam-targets.ts';
 import { type SewnEdges, sourceOf } from './sewn-edges.ts';
@@ -19,7 +20,7 @@ export function checkSewing(
 ): Issue[] {
   const issues: Issue[] = [];
   const sewnLength = (disk: number, a: number, b: number): number =>
-    flatLength(flat[disk], a, b) / sewn.factorOf(sourceOf(problem, disk), a, b);
+    distanceInPlane(flat[disk], a, b) / sewn.factorOf(sourceOf(problem, disk), a, b);
   problem.joins.forEach((join, index) => {
     let gap = 0;
     let along = [0, 0, 0];
@@ -81,8 +82,4 @@ export function checkSewing(
 function tell(code: string, path: string, what: string, measured: number, limit: number): Issue {
   const message = `${what} by ${measured.toFixed(3)} mm (at most ${limit} mm allowed).`;
   return { code, path, message, severity: 'error', measured, limit };
-}
-
-function flatLength(flat: Float64Array, a: number, b: number): number {
-  return Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]);
 }

@@ -1,4 +1,4 @@
-import { findTwins, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
+import { findTwins, type Mesh, measureTriangleAreas, nextHalfedge } from '../mesh/index.ts';
 import { CLOTH_AXES, type ClothAxis, type ClothStrain } from './measure-cloth-strain.ts';
 
 /** A connected part of a piece where the cloth is asked for more than it takes. */
@@ -60,7 +60,7 @@ function describeZone(
   for (const f of members) {
     for (let e = 3 * f; e < 3 * f + 3; e++) {
       const isInner = twins[e] >= 0 && zoneOf[Math.floor(twins[e] / 3)] === zoneOf[f];
-      if (!isInner) outline.push(triangles[e], triangles[e % 3 === 2 ? e - 2 : e + 1]);
+      if (!isInner) outline.push(triangles[e], triangles[nextHalfedge(e)]);
     }
   }
   return {

@@ -1,3 +1,4 @@
+import { distanceInSpace } from '../math/index.ts';
 import { type SewnEdges, sourceOf } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';
 
@@ -54,8 +55,7 @@ function measureEdges(problem: FlattenProblem, disk: number, edges: readonly num
 
 /** Length of an edge on the body, mm. */
 export function bodyLength(problem: FlattenProblem, disk: number, a: number, b: number): number {
-  const p = problem.disks[disk].positions;
-  return Math.hypot(p[3 * b] - p[3 * a], p[3 * b + 1] - p[3 * a + 1], p[3 * b + 2] - p[3 * a + 2]);
+  return distanceInSpace(problem.disks[disk].positions, a, b);
 }
 
 /** The same path on every other disk that holds a partner of each of its edges. */

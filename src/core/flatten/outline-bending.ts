@@ -1,4 +1,4 @@
-import { findSlot } from '../math/index.ts';
+import { distanceInPlane, findSlot } from '../math/index.ts';
 import type { PreparedDisk } from './prepare-disk.ts';
 
 /**
@@ -49,8 +49,8 @@ export function makeOutlineBending(
     const [p, v, q] = [boundary[(k + n - 1) % n], boundary[k], boundary[(k + 1) % n]];
     const angle = turnAngle(flat, p, v, q);
     if (Math.abs(angle) > cornerAngle) continue;
-    const before = Math.hypot(flat[2 * v] - flat[2 * p], flat[2 * v + 1] - flat[2 * p + 1]);
-    const after = Math.hypot(flat[2 * q] - flat[2 * v], flat[2 * q + 1] - flat[2 * v + 1]);
+    const before = distanceInPlane(flat, p, v);
+    const after = distanceInPlane(flat, v, q);
     vertices.push(p, v, q);
     restAngles.push(angle);
     stiffness.push((8 * bandWidth ** 3) / (0.5 * (before + after)));

@@ -1,6 +1,6 @@
 import { assertInvariant, failure, type Issue, type Result, success } from '../base/index.ts';
 import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
-import { type Mesh, validateMesh } from '../mesh/index.ts';
+import { type Mesh, nextHalfedge, validateMesh } from '../mesh/index.ts';
 
 /**
  * A mesh made ready for flattening: its metric (not its place in space), and the sparse system of two
@@ -192,7 +192,7 @@ function traceBoundary(mesh: Mesh): Int32Array | string {
   const cursor = start.slice(0, vertexCount);
   const heads = new Int32Array(triangles.length);
   for (let e = 0; e < triangles.length; e++) {
-    heads[cursor[triangles[e]]++] = triangles[e % 3 === 2 ? e - 2 : e + 1];
+    heads[cursor[triangles[e]]++] = triangles[nextHalfedge(e)];
   }
   const following = new Int32Array(vertexCount).fill(-1);
   const preceding = new Int32Array(vertexCount).fill(-1);
@@ -251,7 +251,7 @@ function coupledPairs(corners: Int32Array, boundary: Int32Array): Int32Array {
   const pairs = new Int32Array(2 * (corners.length + n));
   for (let e = 0; e < corners.length; e++) {
     pairs[2 * e] = corners[e];
-    pairs[2 * e + 1] = corners[e % 3 === 2 ? e - 2 : e + 1];
+    pairs[2 * e + 1] = corners[nextHalfedge(e)];
   }
   for (let k = 0; k < n; k++) {
     pairs[2 * (corners.length + k)] = boundary[k];

@@ -1,4 +1,5 @@
 import type { Issue } from '../base/index.ts';
+import { distanceInPlane } from '../math/index.ts';
 import { bodyLength, type KeptLength } from './kept-lengths.ts';
 import type { SewnEdges } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';
@@ -26,7 +27,7 @@ export function chooseSeamTargets(
     let bodySum = 0;
     for (const [disk, a, b, factor] of group.members) {
       const flat = free.get(disk) as Float64Array;
-      flatSum += Math.hypot(flat[2 * b] - flat[2 * a], flat[2 * b + 1] - flat[2 * a + 1]) / factor;
+      flatSum += distanceInPlane(flat, a, b) / factor;
       bodySum += bodyLength(problem, disk, a, b);
     }
     const share = group.keepsLength ? 1 : blend;

@@ -260,7 +260,7 @@ class LayoutSystem {
       rules.yields[wide[k]] = matrix[k * count + k];
       matrix[k * count + k] += 1 / rules.penalties[wide[k]];
     }
-    solveDense(matrix, right);
+    eliminate(matrix, right);
     for (let k = 0; k < count; k++) {
       for (let i = 0; i < lower.length; i++) lower[i] -= right[k] * w[k][i];
     }
@@ -284,7 +284,7 @@ function dot(a: Float64Array, b: Float64Array): number {
 }
 
 /** Gaussian elimination for the few wide rules (symmetric positive definite), answer in `right`. */
-function solveDense(matrix: Float64Array, right: Float64Array): void {
+function eliminate(matrix: Float64Array, right: Float64Array): void {
   const n = right.length;
   for (let k = 0; k < n; k++) {
     for (let i = k + 1; i < n; i++) {

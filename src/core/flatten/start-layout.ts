@@ -1,8 +1,10 @@
-import { analyseLdlt, findSlot, Ldlt } from '../math/index.ts';
+import { analyseLdlt, cross, distanceInSpace, findSlot, Ldlt, normalise } from '../math/index.ts';
+import { nextHalfedge } from '../mesh/index.ts';
 import { approachIsometry } from './approach-isometry.ts';
 import { measureDirichlet } from './dirichlet-energy.ts';
 import { type PreparedDisk, SLOT_CORNERS } from './prepare-disk.ts';
 import { applyPins, findPinnedEntries } from './solve-layout.ts';
+import { turnToPins } from './turn-to-pins.ts';
 
 /** A triangle of a projected panel is not narrowed to less than this share. */
 const LEAST_PROJECTED = 0.2;
@@ -19,13 +21,17 @@ export function startLayout(disk: PreparedDisk): Float64Array {
   const seen = layProjected(disk);
   if (seen) {
     approachIsometry(disk, seen);
-    if (measureDirichlet(disk, seen) < (4 + STUCK) * disk.totalArea) return turnToPins(disk, seen);
+    if (measureDirichlet(disk, seen) < (4 + STUCK) * disk.totalArea)
+      return turnToPins(seen, disk.pinA, disk.pinB);
   }
   const conformal = layConformal(disk);
   const isSound = Number.isFinite(measureDirichlet(disk, conformal));
-  const flat = scaleToLeastEnergy(disk, isSound ? conformal : turnToPins(disk, layTutte(disk)));
+  const flat = scaleToLeastEnergy(
+    disk,
+    isSound ? conformal : turnToPins(layTutte(disk), disk.pinA, disk.pinB),
+  );
   approachIsometry(disk, flat);
-  return turnToPins(disk, flat);
+  return turnToPins(flat, disk.pinA, disk.pinB);
 }
 
 /** Parallel projection along the mean normal, `pinA` at the origin; undefined when a triangle is seen too much aslant. */
@@ -46,14 +52,14 @@ function layProjected(disk: PreparedDisk): Float64Array | undefined {
       mean[k] += n;
     }
   }
-  const [x, y, z] = normalised(mean);
+  const [x, y, z] = normalise(mean);
   for (let f = 0; f < triangleCount; f++) {
     const [i, j, k] = [normals[3 * f], normals[3 * f + 1], normals[3 * f + 2]];
     if (!(i * x + j * y + k * z > LEAST_PROJECTED * Math.hypot(i, j, k))) return undefined;
   }
   // Two axes square to the mean normal, seen counter-clockwise.
-  const right = normalised(Math.abs(z) < 0.9 ? [-y, x, 0] : [0, -z, y]);
-  const up = [y * right[2] - z * right[1], z * right[0] - x * right[2], x * right[1] - y * right[0]];
+  const right = normalise(Math.abs(z) < 0.9 ? [-y, x, 0] : [0, -z, y]);
+  const up = cross([x, y, z], right);
   const flat = new Float64Array(2 * vertexCount);
   for (let v = 0; v < vertexCount; v++) {
     for (let k = 0; k < 3; k++) {
@@ -63,11 +69,6 @@ function layProjected(disk: PreparedDisk): Float64Array | undefined {
     }
   }
   return flat;
-}
-
-function normalised(v: readonly number[]): number[] {
-  const length = Math.hypot(v[0], v[1], v[2]);
-  return v.map((c) => c / length);
 }
 
 /**
@@ -92,12 +93,7 @@ export function layConformal(disk: PreparedDisk): Float64Array {
     }
   }
   const flat = new Float64Array(2 * disk.vertexCount);
-  const p = mesh.positions;
-  flat[2 * pinB] = Math.hypot(
-    p[3 * pinB] - p[3 * pinA],
-    p[3 * pinB + 1] - p[3 * pinA + 1],
-    p[3 * pinB + 2] - p[3 * pinA + 2],
-  );
+  flat[2 * pinB] = distanceInSpace(mesh.positions, pinA, pinB);
   const right = multiplyByUnknown(disk, 2 * pinB, -flat[2 * pinB]);
   const pins = findPinnedEntries(disk, [2 * pinA, 2 * pinA + 1, 2 * pinB, 2 * pinB + 1]);
   applyPins(pins, right, values);
@@ -130,15 +126,12 @@ function multiplyByUnknown(disk: PreparedDisk, unknown: number, factor: number):
  */
 export function layTutte(disk: PreparedDisk): Float64Array {
   const { boundary, pattern, mesh, corners, vertexCount } = disk;
-  const p = mesh.positions;
   const flat = new Float64Array(2 * vertexCount);
   // 1. Boundary on a circle of the boundary's length.
   const n = boundary.length;
   const at = new Float64Array(n + 1);
   for (let k = 0; k < n; k++) {
-    const a = 3 * boundary[k];
-    const b = 3 * boundary[(k + 1) % n];
-    at[k + 1] = at[k] + Math.hypot(p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]);
+    at[k + 1] = at[k] + distanceInSpace(mesh.positions, boundary[k], boundary[(k + 1) % n]);
   }
   const radius = at[n] / (2 * Math.PI);
   const isHeld = new Uint8Array(vertexCount);
@@ -159,7 +152,7 @@ export function layTutte(disk: PreparedDisk): Float64Array {
   }
   for (let e = 0; e < corners.length; e++) {
     const a = corners[e];
-    const b = corners[e % 3 === 2 ? e - 2 : e + 1];
+    const b = corners[nextHalfedge(e)];
     if (!isHeld[a] && !isHeld[b]) values[findSlot(pattern, a, b)] -= 1;
     for (const [from, to] of [
       [a, b],
@@ -180,23 +173,6 @@ export function layTutte(disk: PreparedDisk): Float64Array {
     flat[2 * v] = x[v];
     flat[2 * v + 1] = y[v];
   }
-  return flat;
-}
-
-/** Moves `pinA` to the origin and turns `pinB` onto the +x axis. */
-function turnToPins(disk: PreparedDisk, flat: Float64Array): Float64Array {
-  const [x0, y0] = [flat[2 * disk.pinA], flat[2 * disk.pinA + 1]];
-  const x = flat[2 * disk.pinB] - x0;
-  const y = flat[2 * disk.pinB + 1] - y0;
-  const length = Math.hypot(x, y);
-  const [cos, sin] = [x / length, -y / length];
-  for (let v = 0; v < disk.vertexCount; v++) {
-    const px = flat[2 * v] - x0;
-    const py = flat[2 * v + 1] - y0;
-    flat[2 * v] = cos * px - sin * py;
-    flat[2 * v + 1] = sin * px + cos * py;
-  }
-  flat[2 * disk.pinB + 1] = 0;
   return flat;
 }
 

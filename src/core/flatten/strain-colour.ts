@@ -1,3 +1,5 @@
+import { clamp } from '../math/index.ts';
+
 /**
  * Our diverging scale for strain: indigo where cloth must shrink, calico where it lies true, rust where it must
  * stretch. Both arms leave the neutral with the same steps of lightness and chroma in OKLab, so equal differences of
@@ -16,7 +18,7 @@ export const STRAIN_LIMIT = 0.05;
 
 /** sRGB, 0–1 each, of a strain given as a fraction; beyond ±`limit` the end colour stays. */
 export function strainColour(strain: number, limit = STRAIN_LIMIT): [number, number, number] {
-  const t = Math.max(-1, Math.min(1, strain / limit));
+  const t = clamp(strain / limit, -1, 1);
   const size = Math.abs(t);
   const hue = t < 0 ? SHRINK_HUE : STRETCH_HUE;
   const lightness = NEUTRAL_LIGHTNESS + (END_LIGHTNESS - NEUTRAL_LIGHTNESS) * size;
@@ -49,5 +51,5 @@ function srgbFromOklab(lightness: number, a: number, b: number): [number, number
 
 function gammaEncoded(linear: number): number {
   const value = linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;
-  return Math.max(0, Math.min(1, value));
+  return clamp(value, 0, 1);
 }

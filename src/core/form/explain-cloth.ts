@@ -7,6 +7,7 @@ import {
   measureGrain,
   type OverLimitZone,
 } from '../flatten/index.ts';
+import { distanceInSpace } from '../math/index.ts';
 import { measureTriangleAreas } from '../mesh/index.ts';
 import type { SeamedShell, SeamForm, ShellPanel } from '../seams/index.ts';
 import type { ReportCloth, ReportZone } from './types.ts';
@@ -124,14 +125,6 @@ function percent(fraction: number): string {
   return `${(100 * fraction).toFixed(1)} %`;
 }
 
-function distance(positions: Float64Array, a: number, b: number): number {
-  return Math.hypot(
-    positions[3 * a] - positions[3 * b],
-    positions[3 * a + 1] - positions[3 * b + 1],
-    positions[3 * a + 2] - positions[3 * b + 2],
-  );
-}
-
 function nearestSeam(
   shell: SeamedShell,
   panel: ShellPanel,
@@ -141,7 +134,7 @@ function nearestSeam(
   for (const seam of shell.seams) {
     if (!seam.panels.includes(panel.id)) continue;
     for (const point of seam.points) {
-      const gap = distance(shell.mesh.positions, point, vertex);
+      const gap = distanceInSpace(shell.mesh.positions, point, vertex);
       if (!found || gap < found.distance) found = { letter: seam.letter, name: seam.name, distance: gap };
     }
   }
@@ -153,7 +146,7 @@ function placeInWords(shell: SeamedShell, places: readonly NamedPlace[], vertex:
   const { positions } = shell.mesh;
   let best = { gap: LANDMARK_REACH, words: '' };
   for (const { name, vertex: near } of places) {
-    const gap = distance(positions, near, vertex);
+    const gap = distanceInSpace(positions, near, vertex);
     if (gap >= best.gap) continue;
     const rise = positions[3 * vertex + 2] - positions[3 * near + 2];
     const out = Math.abs(positions[3 * vertex]) - Math.abs(positions[3 * near]);

@@ -1,19 +1,9 @@
 import { assertInvariant } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
+import { measureAlongFlatPath } from '../mesh/index.ts';
 import type { Seam, SeamedShell } from '../seams/index.ts';
 import { seamSides } from './seam-sides.ts';
 import type { ReportSeam } from './types.ts';
-
-/** Running length at every vertex of a path on a flat panel, mm, starting at 0. */
-function measureAlongFlat(flat: Float64Array, vertices: ArrayLike<number>): Float64Array {
-  const along = new Float64Array(vertices.length);
-  for (let i = 1; i < vertices.length; i++) {
-    const a = 2 * vertices[i - 1];
-    const b = 2 * vertices[i];
-    along[i] = along[i - 1] + Math.hypot(flat[b] - flat[a], flat[b + 1] - flat[a + 1]);
-  }
-  return along;
-}
 
 /**
  * Every seam as it lies on the flat panels: both lengths, and the largest disagreement of the partners at any mark,
@@ -22,7 +12,7 @@ function measureAlongFlat(flat: Float64Array, vertices: ArrayLike<number>): Floa
 export function measureSeams(shell: SeamedShell, flat: readonly FlatDisk[]): ReportSeam[] {
   return shell.seams.map((seam) => {
     const [a, b] = seamSides(shell, seam).map((side) =>
-      measureAlongFlat(flat[side.panel].positions, side.vertices),
+      measureAlongFlatPath(flat[side.panel].positions, side.vertices),
     );
     return {
       id: seam.id,
@@ -87,7 +77,7 @@ function flatEdgesOfLevel(
     const inside = panel.levels.filter((level) => level.id === levelId);
     const sewn = panel.edges.filter((edge) => edge.kind === 'seam' && seamIds.has(edge.id));
     for (const { vertices } of [...inside, ...sewn]) {
-      const along = measureAlongFlat(flat[index].positions, vertices);
+      const along = measureAlongFlatPath(flat[index].positions, vertices);
       for (let i = 1; i < vertices.length; i++) {
         const key = edgeKey(panel.sourceVertex[vertices[i - 1]], panel.sourceVertex[vertices[i]]);
         if (seen.has(key)) continue;

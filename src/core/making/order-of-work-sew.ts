@@ -1,5 +1,6 @@
 import { type OrderedSeam, orderSeams } from '../assembly/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
+import { measurePolyline } from '../math/index.ts';
 import type { DesignedBrace } from '../supports/index.ts';
 import {
   cautionsOf,
@@ -173,15 +174,8 @@ function withPartner<T extends WorkSeam>(form: Form, seam: T): T {
   const drawn = form.inside?.shape.panelLines.find(({ letter }) => letter === seam.letter);
   const lines = form.pieces.flatMap(({ levelLines }) => levelLines.filter(({ id }) => id === drawn?.id));
   if (!drawn || lines.length === 0) return seam;
-  const length = lines.reduce((sum, { points }) => sum + lengthOfPoints(points), 0);
+  const length = lines.reduce((sum, { points }) => sum + measurePolyline(points), 0);
   return { ...seam, lengths: [...seam.lengths, length] };
-}
-
-function lengthOfPoints(points: Float64Array): number {
-  let sum = 0;
-  for (let i = 2; i < points.length; i += 2)
-    sum += Math.hypot(points[i] - points[i - 2], points[i + 1] - points[i - 1]);
-  return sum;
 }
 
 /** Edges of the same letter are sewn together: one seam with all their lengths. */

@@ -1,6 +1,7 @@
 import type { OrderedSeam } from '../assembly/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { measurePolyline } from '../math/index.ts';
+import { measureFlatPath } from '../mesh/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { CAUTIONS, type Caution } from '../supports/index.ts';
 
@@ -90,21 +91,14 @@ export function widthAtLevel(form: Form, panelIds: ReadonlySet<string>, levelId:
   form.shell.panels.forEach((panel, i) => {
     if (!panelIds.has(panel.id)) return;
     const flat = form.flat[i].positions;
-    for (const level of panel.levels) if (level.id === levelId) width += lengthOnFlat(flat, level.vertices);
+    for (const level of panel.levels)
+      if (level.id === levelId) width += measureFlatPath(flat, level.vertices);
     // A level that is a seam lies on the pieces above and below it.
     for (const edge of panel.edges) {
-      if (edge.kind === 'seam' && levelSeams.has(edge.id)) width += lengthOnFlat(flat, edge.vertices) / 2;
+      if (edge.kind === 'seam' && levelSeams.has(edge.id)) width += measureFlatPath(flat, edge.vertices) / 2;
     }
   });
   return width;
-}
-
-function lengthOnFlat(flat: Float64Array, vertices: Uint32Array): number {
-  const points = new Float64Array(2 * vertices.length);
-  vertices.forEach((v, k) => {
-    points.set([flat[2 * v], flat[2 * v + 1]], 2 * k);
-  });
-  return measurePolyline(points);
 }
 
 /** Sum over the panels of their sewing lines along an opening, mm. */
@@ -113,7 +107,7 @@ export function edgeOfOpening(form: Form, openingId: string): number {
   form.shell.panels.forEach((panel, i) => {
     for (const edge of panel.edges) {
       if (edge.kind === 'opening' && edge.id === openingId)
-        sum += lengthOnFlat(form.flat[i].positions, edge.vertices);
+        sum += measureFlatPath(form.flat[i].positions, edge.vertices);
     }
   });
   return sum;

@@ -1,12 +1,19 @@
+export { type Bounds, boundsOfPoints, boundsOfPolyline } from './bounds-of-points.ts';
+export { clamp } from './clamp.ts';
 export { convexHull } from './convex-hull.ts';
 export { cubicSplineMoments, evaluateCubicSpline, findSplineInterval } from './cubic-spline.ts';
+export { distance, distanceInPlane, distanceInSpace } from './distances.ts';
 export { Ldlt, type LdltReport } from './ldlt.ts';
 export { analyseLdlt, type LdltSymbolic } from './ldlt-symbolic.ts';
 export {
   isInsidePolygon,
+  measureAlong,
   measureDistanceToPolyline,
   measurePolygonArea,
   measurePolyline,
+  nearestAlong,
+  reversePolyline,
+  shareOfSegment,
 } from './measure-polyline.ts';
 export {
   type LeastSquaresOptions,
@@ -21,6 +28,8 @@ export {
   orientation,
   type SegmentCrossing,
 } from './predicates.ts';
+export { factorDense, solveDense, solveLowerDense } from './solve-dense.ts';
 export { findSlot, patternFromPairs, type SparsePattern } from './sparse-pattern.ts';
 export { thinPolyline } from './thin-polyline.ts';
+export { add, cross, dot, normalise, scale, subtract, type Vector } from './vectors.ts';
 export { weightedPercentiles } from './weighted-percentiles.ts';

@@ -1,4 +1,5 @@
 import { assertInvariant } from '../base/index.ts';
+import { factorDense, solveDense } from './solve-dense.ts';
 
 export interface LeastSquaresProblem {
   readonly start: Float64Array;
@@ -169,25 +170,9 @@ function solveDamped(
 ): boolean {
   const factor = Float64Array.from(normal);
   for (let i = 0; i < n; i++) factor[i * n + i] += damping * Math.max(normal[i * n + i], 1e-12);
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      let sum = factor[i * n + j];
-      for (let k = 0; k < j; k++) sum -= factor[i * n + k] * factor[j * n + k];
-      if (i !== j) factor[i * n + j] = sum / factor[j * n + j];
-      else if (sum > 0) factor[i * n + i] = Math.sqrt(sum);
-      else return false;
-    }
-  }
-  for (let i = 0; i < n; i++) {
-    let sum = -gradient[i];
-    for (let k = 0; k < i; k++) sum -= factor[i * n + k] * step[k];
-    step[i] = sum / factor[i * n + i];
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    let sum = step[i];
-    for (let k = i + 1; k < n; k++) sum -= factor[k * n + i] * step[k];
-    step[i] = sum / factor[i * n + i];
-  }
+  if (!factorDense(factor, n)) return false;
+  for (let i = 0; i < n; i++) step[i] = -gradient[i];
+  solveDense(factor, step, step);
   return true;
 }
 

@@ -1,4 +1,5 @@
 import { orient2d } from 'robust-predicates';
+import { clamp } from './clamp.ts';
 
 /**
  * Twice the signed area of triangle abc with the exactly right sign: positive when counter-clockwise (y up),
@@ -62,7 +63,7 @@ export function intersectSegments(
   if (determinant === 0) return null;
   const s = ((cx - ax) * (dy - cy) - (cy - ay) * (dx - cx)) / determinant;
   const t = ((cx - ax) * (by - ay) - (cy - ay) * (bx - ax)) / determinant;
-  return { s: Math.min(1, Math.max(0, s)), t: Math.min(1, Math.max(0, t)) };
+  return { s: clamp(s, 0, 1), t: clamp(t, 0, 1) };
 }
 
 /**

@@ -1,3 +1,5 @@
+import { clamp } from './clamp.ts';
+
 /**
  * Indices of the fewest points found that keep a polyline (n × 2 mm, closed or open) within `tolerance` mm of all its points;
  * ends, the first point of a closed line and the points of `fixed` always stay. The point farthest from a chord is kept until
@@ -37,7 +39,7 @@ function farthest(points: Float64Array, from: number, to: number): { index: numb
   let [index, distance] = [from, -1];
   for (let i = from + 1; i < to; i++) {
     const [x, y] = [points[2 * i] - ax, points[2 * i + 1] - ay];
-    const t = square > 0 ? Math.min(1, Math.max(0, (x * ux + y * uy) / square)) : 0;
+    const t = square > 0 ? clamp((x * ux + y * uy) / square, 0, 1) : 0;
     const off = Math.hypot(x - t * ux, y - t * uy);
     if (off > distance) [index, distance] = [i, off];
   }

@@ -1,5 +1,6 @@
 import earcut from 'earcut';
 import { assertInvariant } from '../base/index.ts';
+import { cross, normalise } from '../math/index.ts';
 import { findTwins, nextHalfedge } from './halfedges.ts';
 import type { Mesh } from './mesh.ts';
 
@@ -100,9 +101,8 @@ function projectLoop(p: Float64Array, ring: Uint32Array): Float64Array {
   let e1 = [0, nz, -ny];
   if (k === 1) e1 = [-nz, 0, nx];
   else if (k === 2) e1 = [ny, -nx, 0];
-  const size = Math.hypot(e1[0], e1[1], e1[2]);
-  e1 = e1.map((value) => value / size);
-  const e2 = [ny * e1[2] - nz * e1[1], nz * e1[0] - nx * e1[2], nx * e1[1] - ny * e1[0]];
+  e1 = normalise(e1);
+  const e2 = cross([nx, ny, nz], e1);
   const out = new Float64Array(2 * n);
   for (let i = 0; i < n; i++) {
     const a = 3 * ring[i];

@@ -1,6 +1,7 @@
-import { nextHalfedge } from './halfedges.ts';
+import { distance } from '../math/index.ts';
 import { positionOnMesh, type SurfacePoint } from './locate-on-mesh.ts';
 import type { Mesh } from './mesh.ts';
+import { pointOnHalfedge } from './point-on-halfedge.ts';
 
 /** Where an edge may be crossed, as fractions of its length; the strip is straightened afterwards. */
 const CROSSINGS = [1 / 6, 1 / 2, 5 / 6];
@@ -19,7 +20,7 @@ export function findTriangleStrip(
   to: SurfacePoint,
 ): number[] | null {
   if (from.triangle === to.triangle) return [];
-  const { positions, triangles } = mesh;
+  const { triangles } = mesh;
   const goal = positionOnMesh(mesh, to);
   const GOAL = triangles.length * M;
   const cost = new Float64Array(GOAL + 1).fill(Number.POSITIVE_INFINITY);
@@ -27,14 +28,7 @@ export function findTriangleStrip(
   const heap = new NodeHeap();
 
   const pointOf = (node: number): [number, number, number] => {
-    const h = Math.floor(node / M);
-    const f = CROSSINGS[node % M];
-    const [a, b] = [3 * triangles[h], 3 * triangles[nextHalfedge(h)]];
-    return [0, 1, 2].map((k) => positions[a + k] + f * (positions[b + k] - positions[a + k])) as [
-      number,
-      number,
-      number,
-    ];
+    return pointOnHalfedge(mesh, Math.floor(node / M), CROSSINGS[node % M]);
   };
   const offer = (node: number, total: number, bound: number, parent: number) => {
     if (total >= cost[node]) return;
@@ -74,10 +68,6 @@ function halfedgesTo(parents: Int32Array, goal: number): number[] {
   const strip: number[] = [];
   for (let node = parents[goal]; node !== -1; node = parents[node]) strip.unshift(Math.floor(node / M));
   return strip;
-}
-
-function distance(a: readonly number[], b: readonly number[]): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 }
 
 /** Binary heap of nodes by their bound; a node offered again simply stands in it twice. */

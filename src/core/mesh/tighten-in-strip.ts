@@ -1,6 +1,8 @@
+import { clamp, distanceInSpace } from '../math/index.ts';
 import { nextHalfedge, previousHalfedge } from './halfedges.ts';
 import { positionOnMesh, type SurfacePoint } from './locate-on-mesh.ts';
 import type { Mesh } from './mesh.ts';
+import { pointOnHalfedge } from './point-on-halfedge.ts';
 
 /** The shortest way inside one strip of triangles. */
 export interface TautPath {
@@ -46,7 +48,7 @@ export function tightenInStrip(
     const [p, q] = [corners[i], corners[i + 1]];
     length += Math.hypot(q.x - p.x, q.y - p.y);
     for (let g = p.crossing + 1; g <= Math.min(q.crossing, strip.length - 1); g++) {
-      points.push(...pointOnGate(mesh, strip[g], crossingFraction(gates[g], p, q)));
+      points.push(...pointOnHalfedge(mesh, strip[g], crossingFraction(gates[g], p, q)));
     }
     if (i > 0)
       bends.push({ vertex: p.vertex, crossing: p.crossing, inside: angleOutside(corners[i - 1], p, q) });
@@ -178,21 +180,11 @@ function crossingFraction({ left, right }: Gate, p: Corner, q: Corner): number {
   const toRight = turn(p, q, right);
   const toLeft = turn(p, q, left);
   if (toRight === toLeft) return q.vertex === right.vertex ? 0 : 1;
-  return Math.max(0, Math.min(1, toRight / (toRight - toLeft)));
-}
-
-function pointOnGate({ positions, triangles }: Mesh, h: number, fraction: number): number[] {
-  const [a, b] = [3 * triangles[h], 3 * triangles[nextHalfedge(h)]];
-  return [0, 1, 2].map((k) => positions[a + k] + fraction * (positions[b + k] - positions[a + k]));
+  return clamp(toRight / (toRight - toLeft), 0, 1);
 }
 
 function edgeLength({ positions, triangles }: Mesh, h: number): number {
-  const [a, b] = [3 * triangles[h], 3 * triangles[nextHalfedge(h)]];
-  return Math.hypot(
-    positions[a] - positions[b],
-    positions[a + 1] - positions[b + 1],
-    positions[a + 2] - positions[b + 2],
-  );
+  return distanceInSpace(positions, triangles[h], triangles[nextHalfedge(h)]);
 }
 
 function halfedgeBetween(triangles: Uint32Array, triangle: number, from: number, to: number): number {

@@ -1,5 +1,6 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
-import { boundsOfPoints, type Drawing, makeLayer, pageFromUpright, placePoints } from '../drawing/index.ts';
+import { type Drawing, makeLayer, pageFromUpright, placePoints } from '../drawing/index.ts';
+import { boundsOfPoints } from '../math/index.ts';
 import { drawPieces } from './draw-pieces.ts';
 import { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
 import { packOutlines } from './pack-outlines.ts';

@@ -1,5 +1,10 @@
 import type { Issue } from '../base/index.ts';
-import { isInsidePolygon, measureDistanceToPolyline, measurePolygonArea } from '../math/index.ts';
+import {
+  boundsOfPolyline,
+  isInsidePolygon,
+  measureDistanceToPolyline,
+  measurePolygonArea,
+} from '../math/index.ts';
 import type { OutlineVertex } from './offset-outline.ts';
 import type { PatternOptions, PieceEdge, PieceInput } from './types.ts';
 
@@ -129,9 +134,7 @@ function side(ax: number, ay: number, bx: number, by: number, px: number, py: nu
  * refined by halving steps; a lower bound to about 0.1 mm. The grid is judged on every few millimetres of the edges. O(600 n).
  */
 function measureSpareMiddle(input: PieceInput, ring: Float64Array, allowances: readonly number[]): number {
-  const xs = ring.filter((_, i) => i % 2 === 0);
-  const ys = ring.filter((_, i) => i % 2 === 1);
-  const [minX, maxX, minY, maxY] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(ring);
   let best = { x: minX, y: minY, spare: -Math.max(...allowances) };
   const exact = input.edges.map(({ points }) => points);
   const coarse = exact.map((points) => thinOut(points, COARSE));

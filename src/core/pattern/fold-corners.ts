@@ -1,3 +1,4 @@
+import { measurePolyline, reversePolyline, shareOfSegment } from '../math/index.ts';
 import type { PieceEdge } from './types.ts';
 
 /** A folded corner reaches no farther than this many allowances, as a mitred one does. Ours. */
@@ -44,16 +45,16 @@ export function foldCorners(
     const shape = edges.length > 1 ? shapeOfCorner(first, second) : 'mitred';
     if (shape === 'mitred') return;
     const shortest = SHORTEST_EDGE * Math.max(allowances[h], allowances[i]);
-    if (lengthOf(first.points) < shortest || lengthOf(second.points) < shortest) return;
+    if (measurePolyline(first.points) < shortest || measurePolyline(second.points) < shortest) return;
     const isFirst = shape === 'folded-over-first';
     // Seen from the other side the second edge is the first one: the ring is run round backwards.
-    const along = isFirst ? first.points : backwards(second.points);
-    const beyond = isFirst ? second.points : backwards(first.points);
+    const along = isFirst ? first.points : reversePolyline(second.points);
+    const beyond = isFirst ? second.points : reversePolyline(first.points);
     const frame = frameAtEnd(along, beyond, isFirst ? 1 : -1, isFirst ? allowances[h] : allowances[i]);
     if (frame === null) return;
     const other = isFirst ? allowances[i] : allowances[h];
-    const folded = foldCorner(isFirst ? ring : backwards(ring), frame, other);
-    if (folded !== null) ring = isFirst ? folded : backwards(folded);
+    const folded = foldCorner(isFirst ? ring : reversePolyline(ring), frame, other);
+    if (folded !== null) ring = isFirst ? folded : reversePolyline(folded);
   });
   return ring;
 }
@@ -150,24 +151,10 @@ function segmentThrough(ring: Float64Array, x: number, y: number): number {
   let [best, found] = [SAME_PLACE, -1];
   for (let i = 0; i < count; i++) {
     const j = (i + 1) % count;
-    const [ex, ey] = [ring[2 * j] - ring[2 * i], ring[2 * j + 1] - ring[2 * i + 1]];
-    const [wx, wy] = [x - ring[2 * i], y - ring[2 * i + 1]];
-    const squared = ex * ex + ey * ey;
-    const t = squared === 0 ? 0 : Math.min(1, Math.max(0, (wx * ex + wy * ey) / squared));
-    const distance = Math.hypot(t * ex - wx, t * ey - wy);
+    const [ax, ay, bx, by] = [ring[2 * i], ring[2 * i + 1], ring[2 * j], ring[2 * j + 1]];
+    const t = shareOfSegment(ax, ay, bx, by, x, y);
+    const distance = Math.hypot(t * (bx - ax) - (x - ax), t * (by - ay) - (y - ay));
     if (distance < best) [best, found] = [distance, i];
   }
   return found;
-}
-
-function lengthOf(points: Float64Array): number {
-  let length = 0;
-  for (let i = 2; i < points.length; i += 2)
-    length += Math.hypot(points[i] - points[i - 2], points[i + 1] - points[i - 1]);
-  return length;
-}
-
-function backwards(points: Float64Array): Float64Array {
-  const count = points.length / 2;
-  return Float64Array.from(points, (_, k) => points[2 * (count - 1 - (k >> 1)) + (k & 1)]);
 }

@@ -1,4 +1,4 @@
-import { isInsidePolygon } from '../math/index.ts';
+import { boundsOfPolyline, isInsidePolygon } from '../math/index.ts';
 import { isBoxNearBox, isBoxNearLine, type TurnedBox } from './text-box.ts';
 
 /** What a text must keep away from: lines and boxes already taken. Grows while a piece is lettered. */
@@ -30,13 +30,7 @@ export interface CellGrid {
 
 /** Cells wholly inside the ring (n × 2) and at least `clearance` from it are free. O(cells + n·clearance). */
 export function createCellGrid(ring: Float64Array, cell: number, clearance: number): CellGrid {
-  let [minX, minY, maxX, maxY] = [ring[0], ring[1], ring[0], ring[1]];
-  for (let i = 0; i < ring.length; i += 2) {
-    minX = Math.min(minX, ring[i]);
-    maxX = Math.max(maxX, ring[i]);
-    minY = Math.min(minY, ring[i + 1]);
-    maxY = Math.max(maxY, ring[i + 1]);
-  }
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(ring);
   const columns = Math.max(1, Math.ceil((maxX - minX) / cell));
   const rows = Math.max(1, Math.ceil((maxY - minY) / cell));
   const grid = {
@@ -98,13 +92,7 @@ export function takeBox(grid: CellGrid, box: TurnedBox, clearance: number): void
 
 /** Takes every cell whose middle is inside the closed outline, or that is nearer than `clearance` to it. */
 export function takeInside(grid: CellGrid, ring: Float64Array, clearance: number): void {
-  let [minX, minY, maxX, maxY] = [ring[0], ring[1], ring[0], ring[1]];
-  for (let i = 0; i < ring.length; i += 2) {
-    minX = Math.min(minX, ring[i]);
-    maxX = Math.max(maxX, ring[i]);
-    minY = Math.min(minY, ring[i + 1]);
-    maxY = Math.max(maxY, ring[i + 1]);
-  }
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(ring);
   forCells(grid, minX, minY, maxX, maxY, (x, y, index) => {
     if (isInsidePolygon(ring, x, y)) grid.taken[index] = 1;
   });

@@ -1,10 +1,10 @@
-import { isInsidePolygon } from '../math/index.ts';
+import { isInsidePolygon, measureAlong } from '../math/index.ts';
 import { isBoxFree, type Taken } from './free-space.ts';
 import { nameOfOpening } from './name-opening.ts';
 import type { Notch } from './place-notches.ts';
 import { boxOfPieceText, centreText } from './text-box.ts';
 import type { PieceEdge, PieceText } from './types.ts';
-import { measureAlong, stationAlong } from './walk-polyline.ts';
+import { stationAlong } from './walk-polyline.ts';
 
 const MARK_SIZES = [5, 4.5, 4, 3.5, 3, 2.5];
 const LETTER_SIZES = [9, 8, 7, 6, 5, 4];

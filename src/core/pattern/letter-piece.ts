@@ -1,6 +1,5 @@
 import type { Issue } from '../base/index.ts';
-import { boundsOfPoints } from '../drawing/index.ts';
-import { measurePolyline } from '../math/index.ts';
+import { boundsOfPoints, measurePolyline } from '../math/index.ts';
 import {
   type CellGrid,
   createCellGrid,

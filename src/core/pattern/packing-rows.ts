@@ -1,3 +1,5 @@
+import { boundsOfPolyline, clamp } from '../math/index.ts';
+
 /** Height of the rows in which outlines are compared, mm. Pieces come to lie at multiples of it. */
 export const ROW = 4;
 
@@ -19,13 +21,7 @@ export interface Shape {
 
 /** The rows of an outline (closed, n × 2 mm), and of the same grown by the gap. O(points + rows). */
 export function rowsOf(points: Float64Array, gap: number): Shape {
-  let [minX, minY, maxX, maxY] = [points[0], points[1], points[0], points[1]];
-  for (let i = 0; i < points.length; i += 2) {
-    minX = Math.min(minX, points[i]);
-    maxX = Math.max(maxX, points[i]);
-    minY = Math.min(minY, points[i + 1]);
-    maxY = Math.max(maxY, points[i + 1]);
-  }
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(points);
   const count = Math.max(1, Math.ceil((maxY - minY) / ROW));
   const before = Math.ceil(gap / ROW);
   return {
@@ -56,7 +52,7 @@ function measureRows(
     const last = Math.min(count - 1, Math.floor((Math.max(ay, by) + gap) / ROW));
     for (let row = first; row <= last; row++) {
       for (const y of [row * ROW - gap, (row + 1) * ROW + gap]) {
-        const t = ay === by ? 0 : Math.min(1, Math.max(0, (y - ay) / (by - ay)));
+        const t = ay === by ? 0 : clamp((y - ay) / (by - ay), 0, 1);
         const x = ax + t * (bx - ax);
         rows[2 * row] = Math.min(rows[2 * row], x - gap, ay === by ? bx - gap : x - gap);
         rows[2 * row + 1] = Math.max(rows[2 * row + 1], x + gap, ay === by ? bx + gap : x + gap);

@@ -1,6 +1,7 @@
+import { measureAlong } from '../math/index.ts';
 import type { Notch } from './place-notches.ts';
 import type { PieceEdge, PieceLine } from './types.ts';
-import { measureAlong, type Station, stationAlong } from './walk-polyline.ts';
+import { type Station, stationAlong } from './walk-polyline.ts';
 
 /** A hollow edge is clipped every 6 to 13 mm (common teaching); wide, because the seam bears the filling's pull. mm. */
 const SPACING = 12;

@@ -1,7 +1,8 @@
 import { assertInvariant } from '../base/index.ts';
+import { measureAlong, nearestAlong } from '../math/index.ts';
 import { nameOfOpening } from './name-opening.ts';
 import type { NotchShape, PieceEdge, PieceLine, PieceMark } from './types.ts';
-import { measureAlong, type Station, stationAlong } from './walk-polyline.ts';
+import { type Station, stationAlong } from './walk-polyline.ts';
 
 /** Depth of a slit, mm, where a third of the allowance does not forbid it (common practice for a loaded seam: 2–3 mm). */
 const SLIT_DEPTH = 3;
@@ -117,7 +118,7 @@ export function pointOutwards(cutLine: Float64Array, notches: readonly Notch[]):
     return [x, y];
   };
   const half = POINT_BASE / 2;
-  const places = stations.map((station) => ({ station, s: nearestOnRing(ring, along, station) }));
+  const places = stations.map((station) => ({ station, s: nearestAlong(ring, false, station.x, station.y) }));
   const kept = Array.from({ length: count }, (_, i) => i)
     .filter((i) => places.every(({ s }) => Math.abs(round(along[i] - s + length / 2) - length / 2) > half))
     .map((i) => ({ s: along[i], xy: [ring[2 * i], ring[2 * i + 1]] as [number, number] }));
@@ -127,20 +128,6 @@ export function pointOutwards(cutLine: Float64Array, notches: readonly Notch[]):
     { s: round(s + half), xy: at(s + half) },
   ]);
   return Float64Array.from([...kept, ...added].sort((a, b) => a.s - b.s).flatMap(({ xy }) => xy));
-}
-
-/** Length along the ring to the place on it nearest to (x, y). */
-function nearestOnRing(ring: Float64Array, along: Float64Array, { x, y }: Station): number {
-  let [best, found] = [Number.POSITIVE_INFINITY, 0];
-  for (let i = 0; i + 3 < ring.length; i += 2) {
-    const [ex, ey] = [ring[i + 2] - ring[i], ring[i + 3] - ring[i + 1]];
-    const squared = ex * ex + ey * ey;
-    const t =
-      squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ring[i]) * ex + (y - ring[i + 1]) * ey) / squared));
-    const distance = Math.hypot(ring[i] + t * ex - x, ring[i + 1] + t * ey - y);
-    if (distance < best) [best, found] = [distance, along[i / 2] + t * Math.sqrt(squared)];
-  }
-  return found;
 }
 
 /** From where the outward normal of the edge meets the cut line, `depth` mm back towards the edge. */

@@ -1,4 +1,4 @@
-import { cubicSplineMoments, evaluateCubicSpline } from '../math/index.ts';
+import { cubicSplineMoments, distanceInPlane, evaluateCubicSpline, measureAlong } from '../math/index.ts';
 import type { PieceEdge, PieceInput } from './types.ts';
 
 /** A vertex within an edge that turns by more is meant to be a corner. Ours; samples of seams 8 mm apart stay below. */
@@ -73,8 +73,7 @@ function cornersWithin(points: Float64Array): number[] {
 function moveToKeepLength(points: Float64Array): Float64Array {
   let nodes: Float64Array = points.slice();
   const chords = new Float64Array(points.length / 2);
-  for (let i = 1; i < chords.length; i++)
-    chords[i] = Math.hypot(points[2 * i] - points[2 * i - 2], points[2 * i + 1] - points[2 * i - 1]);
+  for (let i = 1; i < chords.length; i++) chords[i] = distanceInPlane(points, i - 1, i);
   // 1. By a third of the sagitta: κ ≈ 2 · turn / (a + b), L² ≈ ab.
   for (let i = 1; i + 1 < chords.length; i++) {
     const [a, b] = [chords[i], chords[i + 1]];
@@ -96,14 +95,11 @@ interface Curve {
 }
 
 function curveThrough(nodes: Float64Array): Curve {
-  const count = nodes.length / 2;
-  const along = new Float64Array(count);
-  for (let i = 1; i < count; i++)
-    along[i] =
-      along[i - 1] + Math.hypot(nodes[2 * i] - nodes[2 * i - 2], nodes[2 * i + 1] - nodes[2 * i - 1]);
+  const along = measureAlong(nodes);
   const axes = [0, 1].map((axis) => nodes.filter((_, i) => i % 2 === axis));
   const isRising = along.every((s, i) => i === 0 || s > along[i - 1]);
-  const moments = isRising && count > 2 ? axes.map((values) => cubicSplineMoments(along, values)) : null;
+  const moments =
+    isRising && along.length > 2 ? axes.map((values) => cubicSplineMoments(along, values)) : null;
   return { nodes, along, axes, moments };
 }
 

@@ -1,4 +1,5 @@
 import { measureText, TEXT_ASCENT, TEXT_DESCENT } from '../drawing/index.ts';
+import { shareOfSegment } from '../math/index.ts';
 import type { PieceText } from './types.ts';
 
 /** A rectangle of given size about its centre, turned counter-clockwise (radians, y up). mm. */
@@ -110,12 +111,11 @@ function distanceRectToSegment(w: number, h: number, ax: number, ay: number, bx:
   let best = Math.min(distanceToRect(w, h, ax, ay), distanceToRect(w, h, bx, by));
   const dx = bx - ax;
   const dy = by - ay;
-  const squared = dx * dx + dy * dy;
-  if (squared === 0) return best;
+  if (dx === 0 && dy === 0) return best;
   for (let corner = 0; corner < 4; corner++) {
     const px = corner % 2 === 0 ? -w : w;
     const py = corner < 2 ? -h : h;
-    const t = Math.min(1, Math.max(0, ((px - ax) * dx + (py - ay) * dy) / squared));
+    const t = shareOfSegment(ax, ay, bx, by, px, py);
     best = Math.min(best, Math.hypot(ax + t * dx - px, ay + t * dy - py));
   }
   return best;

@@ -6,16 +6,6 @@ export interface Station {
   readonly dy: number;
 }
 
-/** Distance from the start to each point (n). */
-export function measureAlong(points: Float64Array): Float64Array {
-  const along = new Float64Array(points.length / 2);
-  for (let i = 1; i < along.length; i++) {
-    const step = Math.hypot(points[2 * i] - points[2 * i - 2], points[2 * i + 1] - points[2 * i - 1]);
-    along[i] = along[i - 1] + step;
-  }
-  return along;
-}
-
 /**
  * The place `distance` mm from the start; straight on past either end. Its direction is that of the chord from
  * `reach` before to `reach` after it, so that lettering does not lean on one short segment. O(n).

@@ -1,4 +1,4 @@
-import { convexHull } from '../math/index.ts';
+import { clamp, convexHull } from '../math/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import type { SeamForm } from './types.ts';
 
@@ -52,7 +52,7 @@ export function bridgeHollows(surface: ChartSurface, form: SeamForm, share: numb
 
 /** 1 up to 0, 0 from 1 on, smooth between. */
 function fade(t: number): number {
-  const s = Math.min(1, Math.max(0, t));
+  const s = clamp(t, 0, 1);
   return 1 - s * s * s * (10 - s * (15 - 6 * s));
 }
 
@@ -114,12 +114,12 @@ function meanOfOthers(flat: Float64Array): number {
 function readTable(table: Float64Array, rows: number, u: number, row: number): number {
   const x = (u + Math.PI / 2) / COLUMN_STEP;
   const i = Math.floor(x);
-  const j = Math.min(rows - 2, Math.max(0, Math.floor(row)));
+  const j = clamp(Math.floor(row), 0, rows - 2);
   const across = cubicWeights(x - i);
   const up = cubicWeights(row - j);
   let sum = 0;
   for (let b = -1; b <= 2; b++) {
-    const start = Math.min(rows - 1, Math.max(0, j + b)) * COLUMNS;
+    const start = clamp(j + b, 0, rows - 1) * COLUMNS;
     for (let a = -1; a <= 2; a++) {
       sum += up[b + 1] * across[a + 1] * table[start + ((((i + a) % COLUMNS) + COLUMNS) % COLUMNS)];
     }

@@ -1,3 +1,4 @@
+import { clamp } from '../math/index.ts';
 import { readGrid, type SurfaceGrid } from './surface-grid.ts';
 
 /**
@@ -30,7 +31,7 @@ export function cellPlane(grid: SurfaceGrid, columnU: number): CellPlane {
     u: (x, v) => {
       const value = x + readGrid(grid, across, columnU, v);
       const y = ((v - vRange[0]) / (vRange[1] - vRange[0])) * (rows - 1);
-      const j = Math.min(rows - 2, Math.max(0, Math.floor(y)));
+      const j = clamp(Math.floor(y), 0, rows - 2);
       const lower = j * columns;
       const blend = (i: number): number =>
         across[lower + i] + (y - j) * (across[lower + columns + i] - across[lower + i]);

@@ -1,5 +1,5 @@
 import type { Issue } from '../base/index.ts';
-import { measureArea, measurePath } from '../mesh/index.ts';
+import { measureArea, measureCornerAngles, measurePath } from '../mesh/index.ts';
 import type { Seam, ShellPanel } from './types.ts';
 
 /** Corners sharper than this fray and cannot be turned, degrees (common practice, no source). */
@@ -45,17 +45,10 @@ function findSpikes(panel: ShellPanel, lineOf: LineOf): Issue[] {
 
 /** Sum of the triangles' angles at every vertex. */
 function measureVertexAngles({ mesh }: ShellPanel): Float64Array {
-  const { positions: p, triangles } = mesh;
-  const angles = new Float64Array(p.length / 3);
-  for (let e = 0; e < triangles.length; e++) {
-    const a = 3 * triangles[e];
-    const b = 3 * triangles[e % 3 === 2 ? e - 2 : e + 1];
-    const c = 3 * triangles[e % 3 === 0 ? e + 2 : e - 1];
-    const [ux, uy, uz] = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
-    const [vx, vy, vz] = [p[c] - p[a], p[c + 1] - p[a + 1], p[c + 2] - p[a + 2]];
-    const cross = Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
-    angles[triangles[e]] += Math.atan2(cross, ux * vx + uy * vy + uz * vz);
-  }
+  const angles = new Float64Array(mesh.positions.length / 3);
+  measureCornerAngles(mesh).forEach((angle, e) => {
+    angles[mesh.triangles[e]] += angle;
+  });
   return angles;
 }
 

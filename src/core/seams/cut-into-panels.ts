@@ -1,4 +1,5 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { clamp } from '../math/index.ts';
 import {
   type ChartSurface,
   findTwins,
@@ -210,7 +211,7 @@ function placePanels(whole: WholeMesh, split: PanelSplit): PanelPlace[] {
   }
   return sums.map(({ u, v, count, hasRight, hasLeft }) => ({
     side: hasRight && hasLeft ? 'centre' : hasRight ? 'right' : 'left',
-    u: Math.min(CENTRE_FRONT, Math.max(CENTRE_BACK, u / count)),
+    u: clamp(u / count, CENTRE_BACK, CENTRE_FRONT),
     v: v / count,
   }));
 }

@@ -1,4 +1,5 @@
 import { failure, type Result, success } from '../base/index.ts';
+import { distanceInSpace, measurePolygonArea, reversePolyline } from '../math/index.ts';
 import type { ChartSurface, Mesh } from '../mesh/index.ts';
 import { checkRegion, unwindLoop } from './check-region.ts';
 import { meshCell } from './mesh-cell.ts';
@@ -36,7 +37,7 @@ export function cutRegion(
   const keptIssues = checkRegion(kept, surface, form);
   if (keptIssues.length > 0) return failure(keptIssues);
   // 2. Counter-clockwise, with points along its sides.
-  const border = fillSides(isCounterClockwise(kept) ? kept : turnRound(kept), surface, spacing);
+  const border = fillSides(measurePolygonArea(kept) > 0 ? kept : reversePolyline(kept), surface, spacing);
   // 3. Meshed in a chart of half a turn round the region, which is what meshing a cell works in.
   const { turned, toTurned, fromTurned } = turnChart(surface, border);
   const vertices = Uint32Array.from({ length: border.length / 2 }, (_, i) => i);
@@ -52,27 +53,12 @@ export function cutRegion(
 function thinLoop(loop: Float64Array, surface: ChartSurface, nearest: number): Float64Array {
   const p = surface.evaluate(loop);
   const n = loop.length / 2;
-  const gap = (a: number, b: number): number =>
-    Math.hypot(p[3 * a] - p[3 * b], p[3 * a + 1] - p[3 * b + 1], p[3 * a + 2] - p[3 * b + 2]);
+  const gap = (a: number, b: number): number => distanceInSpace(p, a, b);
   const kept = [0];
   for (let i = 1; i < n; i++) {
     if (gap(i, kept[kept.length - 1]) >= nearest && gap(i, 0) >= nearest) kept.push(i);
   }
   return Float64Array.from(kept.flatMap((i) => [loop[2 * i], loop[2 * i + 1]]));
-}
-
-function isCounterClockwise(loop: Float64Array): boolean {
-  let area = 0;
-  for (let i = 0; i < loop.length; i += 2) {
-    const j = (i + 2) % loop.length;
-    area += loop[i] * loop[j + 1] - loop[j] * loop[i + 1];
-  }
-  return area > 0;
-}
-
-function turnRound(loop: Float64Array): Float64Array {
-  const n = loop.length / 2;
-  return loop.map((_, i) => loop[2 * (n - 1 - (i >> 1)) + (i % 2)]);
 }
 
 /** Every side in steps of about `spacing` mm, equal in the chart. */
@@ -88,8 +74,7 @@ function fillSides(loop: Float64Array, surface: ChartSurface, spacing: number): 
     const chart = Array.from({ length: probes + 1 }, (_, k) => at(k / probes)).flat();
     const p = surface.evaluate(Float64Array.from(chart));
     let length = 0;
-    for (let k = 3; k < p.length; k += 3)
-      length += Math.hypot(p[k] - p[k - 3], p[k + 1] - p[k - 2], p[k + 2] - p[k - 1]);
+    for (let k = 0; k < probes; k++) length += distanceInSpace(p, k, k + 1);
     const steps = Math.max(1, Math.round(length / spacing));
     for (let k = 0; k < steps; k++) out.push(...at(k / steps));
   }

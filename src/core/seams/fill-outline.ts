@@ -1,3 +1,5 @@
+import { clamp } from '../math/index.ts';
+
 /**
  * Points of a hexagonal lattice inside an outline (n × 2, may contain slits), none nearer than `clearance` to it.
  * The rows are spread so that they fit the outline's height. O(points · near outline segments).
@@ -88,7 +90,7 @@ function isClear(near: SegmentBins, outline: Float64Array, x: number, y: number,
         const ay = outline[2 * i + 1];
         const ex = outline[2 * k] - ax;
         const ey = outline[2 * k + 1] - ay;
-        const t = Math.min(1, Math.max(0, ((x - ax) * ex + (y - ay) * ey) / (ex * ex + ey * ey)));
+        const t = clamp(((x - ax) * ex + (y - ay) * ey) / (ex * ex + ey * ey), 0, 1);
         if (Math.hypot(x - ax - t * ex, y - ay - t * ey) < clearance) return false;
       }
     }

@@ -1,4 +1,4 @@
-import { assertInvariant } from '../base/index.ts';
+import { assertInvariant, letterOf } from '../base/index.ts';
 import { type Mesh, measureAlongPath } from '../mesh/index.ts';
 import { placeMarks } from './place-marks.ts';
 import type { PanelSplit } from './split-panels.ts';
@@ -103,10 +103,4 @@ function sideSuffix(stretches: readonly ShellStretch[]): string {
     ? stretches[0].side
     : 'centre';
   return side === 'right' ? 'Right' : side === 'left' ? 'Left' : '';
-}
-
-/** 0 → A, 25 → Z, 26 → AA. */
-export function letterOf(index: number): string {
-  const rest = Math.floor(index / 26);
-  return (rest > 0 ? letterOf(rest - 1) : '') + String.fromCharCode(65 + (index % 26));
 }

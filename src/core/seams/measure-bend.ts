@@ -1,3 +1,5 @@
+import { cross, dot } from '../math/index.ts';
+
 /**
  * How sharply a line of mesh vertices turns within the surface at each of its points, 1/mm, left positive seen from
  * outside: what it bends by as a cut edge on the flat cloth. The turn between neighbouring chords, seen along the
@@ -20,20 +22,9 @@ export function measureBend(
   return bend;
 }
 
-type Vector = ArrayLike<number>;
-
 /** A chord's length in space, and its part in the plane across the normal. */
-function along(positions: Float64Array, from: number, to: number, normal: Vector) {
+function along(positions: Float64Array, from: number, to: number, normal: ArrayLike<number>) {
   const chord = [0, 1, 2].map((k) => positions[to + k] - positions[from + k]);
   const rise = dot(chord, normal);
   return { length: Math.hypot(...chord), flat: chord.map((x, k) => x - rise * normal[k]) };
-}
-
-function dot(a: Vector, b: Vector): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-}
-
-/** Vector product. */
-export function cross(a: Vector, b: Vector): [number, number, number] {
-  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
 }

@@ -1,6 +1,7 @@
 import type { DrawingItem } from '../drawing/index.ts';
+import { cross } from '../math/index.ts';
 import { measureVertexNormals, pictureLine, pictureMesh, type View } from '../mesh/index.ts';
-import { cross, measureBend } from './measure-bend.ts';
+import { measureBend } from './measure-bend.ts';
 import type { SeamedShell } from './types.ts';
 
 /** mm of tooth for a line that turns with a radius of one mm: 25 mm at a radius of 100 mm. */

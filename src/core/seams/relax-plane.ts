@@ -1,3 +1,5 @@
+import { nextHalfedge } from '../mesh/index.ts';
+
 const MAX_ROUNDS = 40;
 /** Rounds end when no vertex moves more than this part of its edges' mean length. */
 const STILL = 0.001;
@@ -96,8 +98,4 @@ function listEdges(positions: Float64Array, triangles: Uint32Array) {
     lengths[fill[b]++] = length;
   }
   return { starts, neighbours, lengths };
-}
-
-function nextHalfedge(e: number): number {
-  return e % 3 === 2 ? e - 2 : e + 1;
 }

@@ -1,3 +1,4 @@
+import { clamp, distance } from '../math/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import { nearestOnArmhole } from './nearest-on-armhole.ts';
 import { CENTRE_BACK, CENTRE_FRONT } from './resolve-lines.ts';
@@ -116,11 +117,7 @@ function toRight({ u, v }: ChartPlace): { place: ChartPlace; isMirrored: boolean
 
 function pointAt(surface: ChartSurface, { u, v }: ChartPlace): Float64Array {
   const [low, high] = surface.vRange;
-  return surface.evaluate(Float64Array.of(u, Math.min(high, Math.max(low, v))));
-}
-
-function distance(a: ArrayLike<number>, b: ArrayLike<number>, at = 0): number {
-  return Math.hypot(a[0] - b[at], a[1] - b[at + 1], a[2] - b[at + 2]);
+  return surface.evaluate(Float64Array.of(u, clamp(v, low, high)));
 }
 
 function rightLandmarks(form: SeamForm): (readonly [string, ChartPlace])[] {
@@ -176,5 +173,5 @@ function shareAlong(p: Float64Array, a: number, b: number, from: Float64Array): 
     along += (from[d] - p[a + d]) * (p[b + d] - p[a + d]);
     square += (p[b + d] - p[a + d]) ** 2;
   }
-  return square > 0 ? Math.min(1, Math.max(0, along / square)) : 0;
+  return square > 0 ? clamp(along / square, 0, 1) : 0;
 }

@@ -1,3 +1,4 @@
+import { nextHalfedge, previousHalfedge } from '../mesh/index.ts';
 import type { WholeMesh } from './mirror-half.ts';
 
 /** The whole mesh cut along its seams: which panel each triangle belongs to, and each corner's vertex in it. */
@@ -97,20 +98,18 @@ function numberFan(
   cornerVertex: Uint32Array,
   isNumbered: Uint8Array,
 ): void {
-  const next = (e: number): number => (e % 3 === 2 ? e - 2 : e + 1);
-  const previous = (e: number): number => (e % 3 === 0 ? e + 2 : e - 1);
   let e = start;
   // Counter-clockwise over the incoming edge, until round or at a border …
   while (!isNumbered[e]) {
     isNumbered[e] = 1;
     cornerVertex[e] = number;
-    const incoming = previous(e);
+    const incoming = previousHalfedge(e);
     if (twins[incoming] === -1 || isSeam[incoming]) break;
     e = twins[incoming];
   }
   // … then clockwise over the outgoing edge.
   for (e = start; twins[e] !== -1 && !isSeam[e]; ) {
-    e = next(twins[e]);
+    e = nextHalfedge(twins[e]);
     if (isNumbered[e]) break;
     isNumbered[e] = 1;
     cornerVertex[e] = number;

@@ -1,4 +1,14 @@
-import { cubicSplineMoments, evaluateCubicSpline } from '../math/index.ts';
+import {
+  clamp,
+  cross,
+  cubicSplineMoments,
+  distance,
+  dot,
+  evaluateCubicSpline,
+  normalise,
+  subtract,
+  type Vector,
+} from '../math/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import type { ChartCurve } from './fair-curve.ts';
 
@@ -54,8 +64,6 @@ export function surfaceCurve(
   };
 }
 
-type Vector = readonly [number, number, number];
-
 interface Probe {
   readonly point: Vector;
   readonly alongU: Vector;
@@ -86,14 +94,9 @@ interface SpacePath {
 function spanPoints(probes: readonly Probe[]): SpacePath {
   const knots = [0];
   for (let i = 1; i < probes.length; i++) {
-    const [a, b] = [probes[i - 1].point, probes[i].point];
-    knots.push(knots[i - 1] + Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]));
+    knots.push(knots[i - 1] + distance(probes[i - 1].point, probes[i].point));
   }
-  const normals = probes.map(({ alongU, alongV }) => {
-    const normal = cross(alongU, alongV);
-    const size = Math.hypot(...normal);
-    return normal.map((value) => value / size);
-  });
+  const normals = probes.map(({ alongU, alongV }) => normalise(cross(alongU, alongV)));
   const rows = [0, 1, 2].flatMap((d) => [
     probes.map(({ point }) => point[d]),
     normals.map((normal) => normal[d]),
@@ -121,7 +124,7 @@ function meetSurface(
   let v = startV;
   for (let step = 0; step < MAX_STEPS; step++) {
     const { point, alongU, alongV } = probe(u, v);
-    const gap: Vector = [q[0] - point[0], q[1] - point[1], q[2] - point[2]];
+    const gap = subtract(q, point);
     // Cramer's rule on Xu·du + Xv·dv − n·λ = gap.
     const determinant = dot(alongU, cross(alongV, n));
     let stepU = dot(gap, cross(alongV, n)) / determinant;
@@ -133,16 +136,8 @@ function meetSurface(
       stepV *= LONGEST_STEP / size;
     }
     u += stepU;
-    v = Math.min(high, Math.max(low, v + stepV));
+    v = clamp(v + stepV, low, high);
     if (size < STEP_TOLERANCE) return [u, v];
   }
   return null;
-}
-
-function cross(a: Vector, b: Vector): Vector {
-  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-}
-
-function dot(a: Vector, b: Vector): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }

@@ -1,4 +1,4 @@
-import { locateInPolygon } from '../math/index.ts';
+import { boundsOfPolyline, clamp, distanceInSpace, locateInPolygon } from '../math/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import { CENTRE_BACK, CENTRE_FRONT } from './resolve-lines.ts';
 
@@ -29,11 +29,9 @@ export function sampleSurfaceGrid(surface: ChartSurface, columns = 41, rows = 81
   const p = surface.evaluate(chart);
   const across = new Float64Array(rows * columns);
   const up = new Float64Array(rows * columns);
-  const gap = (a: number, b: number): number =>
-    Math.hypot(p[3 * b] - p[3 * a], p[3 * b + 1] - p[3 * a + 1], p[3 * b + 2] - p[3 * a + 2]);
   for (let k = 0; k < rows * columns; k++) {
-    if (k % columns > 0) across[k] = across[k - 1] + gap(k - 1, k);
-    if (k >= columns) up[k] = up[k - columns] + gap(k - columns, k);
+    if (k % columns > 0) across[k] = across[k - 1] + distanceInSpace(p, k - 1, k);
+    if (k >= columns) up[k] = up[k - columns] + distanceInSpace(p, k - columns, k);
   }
   return { columns, rows, vRange, positions: p, across, up };
 }
@@ -41,19 +39,13 @@ export function sampleSurfaceGrid(surface: ChartSurface, columns = 41, rows = 81
 /** Area of the right half outside the armhole polygon (chart n × 2), mm²; cells count by their middle. */
 export function estimateHalfArea(grid: SurfaceGrid, armhole: Float64Array): number {
   const { columns, rows, positions: p, vRange } = grid;
-  const box = [Infinity, -Infinity, Infinity, -Infinity];
-  for (let i = 0; i < armhole.length; i += 2) {
-    box[0] = Math.min(box[0], armhole[i]);
-    box[1] = Math.max(box[1], armhole[i]);
-    box[2] = Math.min(box[2], armhole[i + 1]);
-    box[3] = Math.max(box[3], armhole[i + 1]);
-  }
+  const { minX, maxX, minY, maxY } = boundsOfPolyline(armhole);
   let sum = 0;
   for (let j = 0; j + 1 < rows; j++) {
     const v = vRange[0] + ((vRange[1] - vRange[0]) * (j + 0.5)) / (rows - 1);
     for (let i = 0; i + 1 < columns; i++) {
       const u = CENTRE_BACK + ((CENTRE_FRONT - CENTRE_BACK) * (i + 0.5)) / (columns - 1);
-      const isNear = u > box[0] && u < box[1] && v > box[2] && v < box[3];
+      const isNear = u > minX && u < maxX && v > minY && v < maxY;
       if (isNear && locateInPolygon(armhole, u, v) > 0) continue;
       const a = 3 * (j * columns + i);
       const b = a + 3;
@@ -77,8 +69,8 @@ export function readGrid(grid: SurfaceGrid, table: Float64Array, u: number, v: n
   const { columns, rows, vRange } = grid;
   const x = ((u - CENTRE_BACK) / (CENTRE_FRONT - CENTRE_BACK)) * (columns - 1);
   const y = ((v - vRange[0]) / (vRange[1] - vRange[0])) * (rows - 1);
-  const i = Math.min(columns - 2, Math.max(0, Math.floor(x)));
-  const j = Math.min(rows - 2, Math.max(0, Math.floor(y)));
+  const i = clamp(Math.floor(x), 0, columns - 2);
+  const j = clamp(Math.floor(y), 0, rows - 2);
   const a = x - i;
   const b = y - j;
   const k = j * columns + i;

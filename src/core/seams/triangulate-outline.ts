@@ -1,6 +1,7 @@
 import Constrainautor from '@kninnug/constrainautor';
 import Delaunator from 'delaunator';
 import { assertInvariant } from '../base/index.ts';
+import { nextHalfedge } from '../mesh/index.ts';
 
 /**
  * Constrained Delaunay triangles inside an outline, counter-clockwise.
@@ -77,11 +78,6 @@ export function smoothTriangles(
   if (smoothed.length === triangles.length) return smoothed;
   points.set(kept);
   return triangles;
-}
-
-/** Local: called for every halfedge, where a call into another room's index costs more than the work. */
-function nextHalfedge(e: number): number {
-  return e % 3 === 2 ? e - 2 : e + 1;
 }
 
 /** Moves free points to the mean of their neighbours; false when there are none. */

@@ -1,5 +1,6 @@
-import { boundsOfPoints, type Drawing, type DrawingPath } from '../drawing/index.ts';
-import { isInsidePolygon } from '../math/index.ts';
+import { letterOf } from '../base/index.ts';
+import type { Drawing, DrawingPath } from '../drawing/index.ts';
+import { boundsOfPoints, clamp, isInsidePolygon } from '../math/index.ts';
 import { clipPolyline, type Rectangle } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { CellWords, Division, Joint, Tile } from './types.ts';
@@ -67,10 +68,10 @@ export function divideDrawing(
   // 3. What each page shows: its cell, and a strip beyond each joint that another page is laid on.
   const counts = new Map<number, number>();
   const nameCell = (column: number, row: number): string => {
-    if (!blockOf) return `${nameColumn(column)}${row + 1}`;
+    if (!blockOf) return `${letterOf(column)}${row + 1}`;
     const block = blockOf(column, row);
     counts.set(block, (counts.get(block) ?? 0) + 1);
-    return `${nameColumn(block)}${counts.get(block)}`;
+    return `${letterOf(block)}${counts.get(block)}`;
   };
   const tiles = [...indexOf].map(([key, index]): Tile => {
     const [column, row] = placeOf(key);
@@ -91,15 +92,8 @@ export function divideDrawing(
   return { grid, columns, rows, tiles, joints };
 }
 
-/** A, B … Z, AA, AB … */
-export function nameColumn(column: number): string {
-  const letter = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? letter : nameColumn(Math.floor(column / 26) - 1) + letter;
-}
-
 function rangeOf(min: number, max: number, size: number, count: number): [number, number] {
-  const clamp = (index: number): number => Math.min(count - 1, Math.max(0, index));
-  return [clamp(Math.floor(min / size)), clamp(Math.floor(max / size))];
+  return [clamp(Math.floor(min / size), 0, count - 1), clamp(Math.floor(max / size), 0, count - 1)];
 }
 
 function isCentreInside(path: DrawingPath, { minX, minY, maxX, maxY }: Rectangle): boolean {

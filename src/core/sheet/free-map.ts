@@ -1,4 +1,5 @@
 import { cornersOfText, type DrawingItem } from '../drawing/index.ts';
+import { clamp } from '../math/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 
 /** Side of a square of the map, mm. */
@@ -73,7 +74,7 @@ export function takeRectangle(map: FreeMap, { minX, minY, maxX, maxY }: Rectangl
 function squareAt({ box, columns, rows }: FreeMap, x: number, y: number): [number, number] {
   const column = Math.floor((x - box.minX) / SQUARE);
   const row = Math.floor((y - box.minY) / SQUARE);
-  return [Math.min(columns - 1, Math.max(0, column)), Math.min(rows - 1, Math.max(0, row))];
+  return [clamp(column, 0, columns - 1), clamp(row, 0, rows - 1)];
 }
 
 function takeLine(map: FreeMap, points: Float64Array, isClosed: boolean): void {

@@ -1,13 +1,5 @@
-import {
-  type Bounds,
-  boundsOfPoints,
-  cornersOfText,
-  type DrawingPath,
-  makeText,
-  placeItem,
-  placePoints,
-} from '../drawing/index.ts';
-import { doSegmentsTouch } from '../math/index.ts';
+import { cornersOfText, type DrawingPath, makeText, placeItem, placePoints } from '../drawing/index.ts';
+import { type Bounds, boundsOfPoints, doSegmentsTouch } from '../math/index.ts';
 import { drawPieces, type Piece, type PieceText } from '../pattern/index.ts';
 import { createFreeMap, type FreeMap, findFree, takeRectangle } from './free-map.ts';
 import { type BlockPlace, isOnJoint } from './place-on-grid.ts';

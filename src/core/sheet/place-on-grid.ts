@@ -1,11 +1,5 @@
-import {
-  type Bounds,
-  boundsOfPoints,
-  cornersOfText,
-  makeText,
-  pageFromUpright,
-  placePoints,
-} from '../drawing/index.ts';
+import { cornersOfText, makeText, pageFromUpright, placePoints } from '../drawing/index.ts';
+import { type Bounds, boundsOfPoints } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { TileGrid } from './plan-tiles.ts';
 

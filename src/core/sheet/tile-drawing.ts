@@ -1,6 +1,5 @@
 import { type Result, success } from '../base/index.ts';
 import {
-  boundsOfPoints,
   cornersOfText,
   type Drawing,
   type DrawingItem,
@@ -8,7 +7,7 @@ import {
   makeLayer,
   translateItem,
 } from '../drawing/index.ts';
-import { isInsidePolygon } from '../math/index.ts';
+import { boundsOfPoints, isInsidePolygon } from '../math/index.ts';
 import { clipPolygon } from './clip-polygon.ts';
 import { clipPolyline } from './clip-polyline.ts';
 import { divideDrawing } from './divide-drawing.ts';

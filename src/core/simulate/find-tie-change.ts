@@ -1,3 +1,4 @@
+import { boundsOfPolyline } from '../math/index.ts';
 import { type SectionProblem, sampleSection, solveSection } from '../supports/index.ts';
 
 /** A filled row as it is held inside: the cloth, its ties, and how much of a change each tie takes. */
@@ -60,13 +61,6 @@ function sizeWith({ problem, shares }: HeldSection, change: number): { width: nu
   }));
   const balance = solveSection({ ...problem, ties });
   if (!balance.converged) return null;
-  const ring = sampleSection(balance, POINTS);
-  const box = { minX: 1e9, maxX: -1e9, minY: 1e9, maxY: -1e9 };
-  for (let i = 0; i < ring.length; i += 2) {
-    box.minX = Math.min(box.minX, ring[i]);
-    box.maxX = Math.max(box.maxX, ring[i]);
-    box.minY = Math.min(box.minY, ring[i + 1]);
-    box.maxY = Math.max(box.maxY, ring[i + 1]);
-  }
+  const box = boundsOfPolyline(sampleSection(balance, POINTS));
   return { width: box.maxX - box.minX, depth: box.maxY - box.minY };
 }

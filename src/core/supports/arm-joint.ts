@@ -1,5 +1,5 @@
 import type { Issue } from '../base/index.ts';
-import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
+import { boundsOfPolyline, isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { PieceLine } from '../pattern/index.ts';
 import { makeOval } from './make-oval.ts';
 import type { InsideOptions } from './types.ts';
@@ -32,11 +32,9 @@ interface Seat {
 export function makeArmJoint(ring: Float64Array, side: 'right' | 'left', options: InsideOptions): ArmJoint {
   const peg = (options.pegDiameter ?? 12) / 2 + PLAY / 2;
   const magnet = (options.magnetDiameter ?? 15) / 2 + PLAY / 2;
-  const xs = ring.filter((_, i) => i % 2 === 0);
-  const ys = ring.filter((_, i) => i % 2 === 1);
-  const x = 0.5 * (Math.min(...xs) + Math.max(...xs));
-  const y = 0.5 * (Math.min(...ys) + Math.max(...ys));
-  const usual = Math.max(SEAT_MARGIN + 4, 0.16 * (Math.max(...ys) - Math.min(...ys)));
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(ring);
+  const [x, y] = [0.5 * (minX + maxX), 0.5 * (minY + maxY)];
+  const usual = Math.max(SEAT_MARGIN + 4, 0.16 * (maxY - minY));
   const seatOn = (sign: 1 | -1): Seat => {
     const at = (toPeg: number): Seat => {
       const seat = y + sign * (peg + toPeg + magnet);

@@ -1,4 +1,4 @@
-import { measurePolyline } from '../math/index.ts';
+import { boundsOfPolyline, measurePolyline, reversePolyline } from '../math/index.ts';
 import type { PieceInput, PieceLine } from '../pattern/index.ts';
 import { poleOfMagnets } from './arm-joint.ts';
 import { type BoardRing, boardCover, boardLayers } from './board-pieces.ts';
@@ -49,8 +49,8 @@ export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceL
 
 /** By how much half the way over a dome (an arc of a circle) is longer than half its width. */
 function wayOverPadding(ring: Float64Array): number {
-  const xs = ring.filter((_, i) => i % 2 === 0);
-  const half = 0.5 * (Math.max(...xs) - Math.min(...xs));
+  const { minX, maxX } = boundsOfPolyline(ring);
+  const half = 0.5 * (maxX - minX);
   const radius = (half * half + CAP_HEIGHT * CAP_HEIGHT) / (2 * CAP_HEIGHT);
   const angle = 2 * Math.atan2(CAP_HEIGHT, half);
   return radius * angle - half;
@@ -86,9 +86,5 @@ export function wristPlates(arms: InsideForm['arms'], inset: number): WristPlate
 }
 
 function flipRing(points: Float64Array): Float64Array {
-  const count = points.length / 2;
-  return points.map((_, i) => {
-    const from = 2 * (count - 1 - (i >> 1));
-    return i % 2 === 0 ? -points[from] : points[from + 1];
-  });
+  return reversePolyline(points).map((value, i) => (i % 2 === 0 ? -value : value));
 }

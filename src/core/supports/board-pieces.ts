@@ -1,3 +1,4 @@
+import { type Bounds, boundsOfPolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 
 /** A board's edge round, seen on the face that is drawn. */
@@ -41,12 +42,8 @@ const COVER_ALLOWANCE = 20;
 const SMALL_SHARE = 0.25;
 
 export function allowanceOfCover(cover: PieceInput): number {
-  const points = cover.edges.flatMap((edge) => Array.from(edge.points));
-  const extent = (axis: 0 | 1): number => {
-    const own = points.filter((_, i) => i % 2 === axis);
-    return Math.max(...own) - Math.min(...own);
-  };
-  return Math.min(COVER_ALLOWANCE, Math.round(SMALL_SHARE * Math.min(extent(0), extent(1))));
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(cover.edges.flatMap(({ points }) => [...points]));
+  return Math.min(COVER_ALLOWANCE, Math.round(SMALL_SHARE * Math.min(maxX - minX, maxY - minY)));
 }
 
 /** A cloth cover, with a mark in the middle of each edge. */
@@ -68,25 +65,17 @@ function quarterTurn(points: Float64Array): Float64Array {
 
 /** In which quarter of its ring a point lies, by the diagonals of the ring's box: 0 right, 1 up, 2 left, 3 down. */
 export function quarterOf(ring: Float64Array, index: number): number {
-  return quarterIn(boxOf(ring), ring[2 * index], ring[2 * index + 1]);
+  return quarterIn(boundsOfPolyline(ring), ring[2 * index], ring[2 * index + 1]);
 }
 
-type Box = readonly [x0: number, x1: number, y0: number, y1: number];
-
-function boxOf(ring: Float64Array): Box {
-  const xs = ring.filter((_, i) => i % 2 === 0);
-  const ys = ring.filter((_, i) => i % 2 === 1);
-  return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-}
-
-function quarterIn([x0, x1, y0, y1]: Box, x: number, y: number): number {
-  const angle = Math.atan2((2 * y - y0 - y1) / (y1 - y0), (2 * x - x0 - x1) / (x1 - x0));
+function quarterIn({ minX, minY, maxX, maxY }: Bounds, x: number, y: number): number {
+  const angle = Math.atan2((2 * y - minY - maxY) / (maxY - minY), (2 * x - minX - maxX) / (maxX - minX));
   return Math.floor(((angle + Math.PI / 4) / (Math.PI / 2) + 8) % 4);
 }
 
 /** The ring as four edges, divided at the diagonals of its box. */
 function ringEdges({ edgeNames, ring }: BoardRing, hasMarks: boolean): PieceEdge[] {
-  const box = boxOf(ring);
+  const box = boundsOfPolyline(ring);
   const count = ring.length / 2;
   const quarter = (i: number): number => quarterIn(box, ring[2 * i], ring[2 * i + 1]);
   let first = 0;

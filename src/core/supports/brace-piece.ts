@@ -1,4 +1,5 @@
 import type { Issue } from '../base/index.ts';
+import { distance, reversePolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
 import { checkOpenings } from './check-openings.ts';
 import { lengthOnLine } from './inside-lines.ts';
@@ -71,10 +72,6 @@ function shortened({ from, to, length }: BraceRung): { from: number[]; to: numbe
   return { from: mix(from, to), to: mix(to, from) };
 }
 
-function distance(a: readonly number[], b: readonly number[]): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
-}
-
 function at(points: Float64Array, k: number): [number, number] {
   return [points[2 * k], points[2 * k + 1]];
 }
@@ -128,7 +125,7 @@ function reverseEdge(edge: PieceEdge): PieceEdge {
   const count = edge.points.length / 2;
   return {
     ...edge,
-    points: Float64Array.from(edge.points, (_, i) => edge.points[2 * (count - 1 - (i >> 1)) + (i % 2)]),
+    points: reversePolyline(edge.points),
     marks: edge.marks.map((mark) => ({ ...mark, index: count - 1 - mark.index })),
   };
 }

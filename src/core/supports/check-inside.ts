@@ -1,4 +1,5 @@
 import { formatLength, type Issue } from '../base/index.ts';
+import { clamp } from '../math/index.ts';
 import { growthOfGirth } from './cloth-growth.ts';
 import { girthOfSleeve, reachOfPulledSleeve } from './fit-pole.ts';
 import { joinSides } from './join-sides.ts';
@@ -19,7 +20,7 @@ export function checkBraces({ braces, pole }: InsideShape): Issue[] {
     const sign = brace.side === 'right' ? 1 : -1;
     // A web is straight from front to back: how near it passes the pole, and on which side.
     const nearest = brace.rungs.reduce((least, { from, to }) => {
-      const t = Math.min(1, Math.max(0, (pole.y - from[1]) / (to[1] - from[1])));
+      const t = clamp((pole.y - from[1]) / (to[1] - from[1]), 0, 1);
       return Math.min(least, sign * (from[0] + t * (to[0] - from[0])));
     }, 1e9);
     if (nearest >= room) return [];

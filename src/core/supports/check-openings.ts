@@ -1,5 +1,5 @@
 import type { Issue } from '../base/index.ts';
-import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
+import { isInsidePolygon, measureDistanceToPolyline, reversePolyline } from '../math/index.ts';
 import type { DesignedBrace } from './types.ts';
 import type { FlatStrip } from './unroll-strip.ts';
 import { LEAST_BESIDE, LEAST_BETWEEN, MOST_OPEN, type WebOpening } from './web-openings.ts';
@@ -66,8 +66,7 @@ const REMEDY =
 
 /** The strip's edge, closed, counter-clockwise. */
 function outlineOf({ left, right }: FlatStrip): Float64Array {
-  const back = left.map((_, i) => left[left.length - 2 - 2 * (i >> 1) + (i % 2)]);
-  return Float64Array.from([...right, ...back]);
+  return Float64Array.from([...right, ...reversePolyline(left)]);
 }
 
 /** Least distance of the hole's points from a closed line; negative where they lie beyond it, or in the other hole. */

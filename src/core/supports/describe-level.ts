@@ -1,4 +1,4 @@
-import { measurePolyline } from '../math/index.ts';
+import { boundsOfPolyline, measurePolyline } from '../math/index.ts';
 import type { LevelCase } from './balance-level.ts';
 import type { LevelDesign } from './design-level.ts';
 import { bridgeHollows } from './measure-deviation.ts';
@@ -33,7 +33,7 @@ export function describeLevel(
 }
 
 function sizeOf(ring: Float64Array): SectionSize {
-  const box = boxOf(ring);
+  const box = boundsOfPolyline(ring);
   return {
     width: box.maxX - box.minX,
     depth: box.maxY - box.minY,
@@ -41,20 +41,9 @@ function sizeOf(ring: Float64Array): SectionSize {
   };
 }
 
-function boxOf(ring: Float64Array) {
-  const box = { minX: 1e9, maxX: -1e9, minY: 1e9, maxY: -1e9 };
-  for (let i = 0; i < ring.length; i += 2) {
-    box.minX = Math.min(box.minX, ring[i]);
-    box.maxX = Math.max(box.maxX, ring[i]);
-    box.minY = Math.min(box.minY, ring[i + 1]);
-    box.maxY = Math.max(box.maxY, ring[i + 1]);
-  }
-  return box;
-}
-
 /** Largest gap, either way, between a circle about the middle of the outline's box and the outline, along its radius. */
 function deviationOfCircle(outline: Float64Array, radius: number): number {
-  const box = boxOf(outline);
+  const box = boundsOfPolyline(outline);
   const [cx, cy] = [0.5 * (box.minX + box.maxX), 0.5 * (box.minY + box.maxY)];
   let worst = 0;
   for (let i = 0; i < outline.length; i += 2) {
@@ -66,7 +55,7 @@ function deviationOfCircle(outline: Float64Array, radius: number): number {
 
 /** A place on a section in words, by its share of the section's width. */
 function wordPlace(x: number, y: number, outline: Float64Array): string {
-  const box = boxOf(outline);
+  const box = boundsOfPolyline(outline);
   const share = Math.abs(x) / (0.5 * (box.maxX - box.minX));
   const half = y > 0.5 * (box.minY + box.maxY) ? 'front' : 'back';
   const side = x > 0 ? 'right' : 'left';

@@ -1,5 +1,5 @@
 import { assertInvariant } from '../base/index.ts';
-import { cubicSplineMoments, evaluateCubicSpline } from '../math/index.ts';
+import { clamp, cubicSplineMoments, evaluateCubicSpline } from '../math/index.ts';
 import type { BracePlan } from './plan-braces.ts';
 import type { InsideForm, InsideLine, InsideSeam } from './types.ts';
 
@@ -33,7 +33,7 @@ export function placeOnLine(
     if (v < seam.v[0] - 1e-9 || v > seam.v[last] + 1e-9) continue;
     for (let i = 1; i <= last; i++) {
       if (v > seam.v[i] && i < last) continue;
-      const t = Math.min(1, Math.max(0, (v - seam.v[i - 1]) / (seam.v[i] - seam.v[i - 1])));
+      const t = clamp((v - seam.v[i - 1]) / (seam.v[i] - seam.v[i - 1]), 0, 1);
       const u = seam.u[i - 1] + t * (seam.u[i] - seam.u[i - 1]);
       return { u, seam, along: seam.along[i - 1] + t * (seam.along[i] - seam.along[i - 1]) };
     }
@@ -117,7 +117,7 @@ function shareAt(
   const known = form.levels.filter(({ id }) => shares[id] !== undefined);
   const vs = known.map((level) => level.v);
   const own = known.map(({ id }) => shares[id][half === 'front' ? 0 : 1]);
-  const inside = Math.min(vs[vs.length - 1], Math.max(vs[0], v));
+  const inside = clamp(v, vs[0], vs[vs.length - 1]);
   return evaluateCubicSpline(vs, own, cubicSplineMoments(vs, own), inside);
 }
 

@@ -1,5 +1,14 @@
 import { EndType, inflatePathsD, JoinType } from 'clipper2-ts';
-import { measurePolygonArea } from '../math/index.ts';
+import {
+  boundsOfPolyline,
+  cross,
+  dot,
+  measurePolygonArea,
+  normalise,
+  reversePolyline,
+  scale,
+  subtract,
+} from '../math/index.ts';
 import type { InsideForm } from './types.ts';
 
 export type OpeningId = InsideForm['openings'][number]['id'];
@@ -55,7 +64,7 @@ function leanOfWall(
     const [tx, ty] = [edge[after] - edge[before], edge[after + 1] - edge[before + 1]];
     // Outwards is on the right hand of a counter-clockwise edge.
     const outwards = ((bx - ax) * ty - (by - ay) * tx) / Math.hypot(tx, ty);
-    const depth = into[k] * inwards[0] + into[k + 1] * inwards[1] + into[k + 2] * inwards[2];
+    const depth = dot(into.subarray(k, k + 3), inwards);
     return Math.atan2(outwards, depth);
   });
 }
@@ -89,14 +98,9 @@ export function layRing(
       area[c] += (points[a + d] - points[b + d]) * (points[a + e] + points[b + e]) * 0.5;
     }
   }
-  const size = Math.hypot(area[0], area[1], area[2]);
-  const towards = area[0] * facing[0] + area[1] * facing[1] + area[2] * facing[2];
-  const n = area.map((value) => (value / size) * (towards < 0 ? -1 : 1));
-  const lean = up[0] * n[0] + up[1] * n[1] + up[2] * n[2];
-  const raw = up.map((value, c) => value - lean * n[c]);
-  const length = Math.hypot(raw[0], raw[1], raw[2]);
-  const v = raw.map((value) => value / length);
-  const u = [v[1] * n[2] - v[2] * n[1], v[2] * n[0] - v[0] * n[2], v[0] * n[1] - v[1] * n[0]];
+  const n = scale(normalise(area), dot(area, facing) < 0 ? -1 : 1);
+  const v = normalise(subtract(up, scale(n, dot(up, n))));
+  const u = cross(v, n);
   const origin = isFromMiddle ? middle : [0, middle[1], middle[2]];
   const along = (axis: readonly number[], x: number, y: number, z: number): number =>
     axis[0] * (x - origin[0]) + axis[1] * (y - origin[1]) + axis[2] * (z - origin[2]);
@@ -108,12 +112,7 @@ export function layRing(
   for (let i = 0; i < points.length; i += 3) edge.push(...flatten(points[i], points[i + 1], points[i + 2]));
   const ring = Float64Array.from(edge);
   const isReversed = measurePolygonArea(ring) < 0;
-  return { edge: isReversed ? reverseRing(ring) : ring, isReversed, normal: n, flatten };
-}
-
-function reverseRing(ring: Float64Array): Float64Array {
-  const count = ring.length / 2;
-  return ring.map((_, i) => ring[2 * (count - 1 - (i >> 1)) + (i % 2)]);
+  return { edge: isReversed ? reversePolyline(ring) : ring, isReversed, normal: n, flatten };
 }
 
 /**
@@ -130,8 +129,8 @@ export function insetRing(ring: Float64Array, distance: number): Float64Array | 
 
 /** The largest inset that leaves something of the ring, mm: bisection to 0.01 mm. */
 export function largestInset(ring: Float64Array): number {
-  const xs = ring.filter((_, i) => i % 2 === 0);
-  let [low, high] = [0, 0.5 * (Math.max(...xs) - Math.min(...xs)) + 1];
+  const { minX, maxX } = boundsOfPolyline(ring);
+  let [low, high] = [0, 0.5 * (maxX - minX) + 1];
   while (high - low > 0.01) {
     const middle = 0.5 * (low + high);
     if (insetRing(ring, middle)) low = middle;

@@ -1,5 +1,10 @@
 import type { Issue } from '../base/index.ts';
-import { isInsidePolygon, measureDistanceToPolyline, measurePolyline } from '../math/index.ts';
+import {
+  boundsOfPolyline,
+  isInsidePolygon,
+  measureDistanceToPolyline,
+  measurePolyline,
+} from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
 import { armPlates, wristPlates } from './arm-plates.ts';
@@ -142,8 +147,8 @@ function holesOf(id: OpeningId, outline: PlateOutline, ring: Float64Array, shape
     points: makeOval(px, py, radius + POLE_PLAY / 2, radius + POLE_PLAY / 2),
   };
   if (id === 'neck') return [pole];
-  const xs = ring.filter((_, i) => i % 2 === 0);
-  const halfWidth = 0.5 * (Math.max(...xs) - Math.min(...xs));
+  const { minX, maxX } = boundsOfPolyline(ring);
+  const halfWidth = 0.5 * (maxX - minX);
   const x = 0.5 * (halfWidth + radius);
   const r = Math.min(STUFFING_RADIUS, 0.5 * (halfWidth - radius) - 2 * BOARD_MARGIN);
   const stuffing = [x, -x].map((cx, i) => {
@@ -172,8 +177,8 @@ function lidInputs(inputs: readonly PieceInput[]): PieceInput[] {
   return (base?.cutouts ?? [])
     .filter(({ id }) => id.startsWith('stuffing'))
     .map(({ id, name, points }): PieceInput => {
-      const xs = points.filter((_, i) => i % 2 === 0);
-      const radius = 0.5 * (Math.max(...xs) - Math.min(...xs)) + LID_OVERLAP;
+      const { minX, maxX } = boundsOfPolyline(points);
+      const radius = 0.5 * (maxX - minX) + LID_OVERLAP;
       const ring = makeOval(0, 0, radius, radius, true);
       const half = 2 * ((ring.length / 2 - 1) >> 1) + 2;
       const edge = (part: Float64Array): PieceEdge => {

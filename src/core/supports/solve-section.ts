@@ -1,4 +1,4 @@
-import { solveDense } from './solve-dense.ts';
+import { distanceInPlane, factorDense, solveDense } from '../math/index.ts';
 import { type SpanArc, solveSpanArc } from './span-arc.ts';
 
 /** A closed sleeve under pressure, cut across: held points counter-clockwise, spans of cloth between, ties. mm. */
@@ -40,6 +40,8 @@ const FORCE_TOLERANCE = 1e-9;
 /** A tie shorter than its ends are apart by this counts as not holding, mm. */
 const LENGTH_TOLERANCE = 1e-9;
 const ROUNDS = 40;
+/** A pivot of the factored second derivatives below this counts as none. */
+const LEAST_PIVOT = 1e-14;
 const NEWTON_STEPS = 60;
 /**
  * First penalty on an overlong tie, per mm; grows when ties hold badly. Of 20, 100, 500, 1500 and 5000 the one with the
@@ -96,7 +98,7 @@ function keepSpansPossible({ start, spans, stretch = 0 }: SectionProblem): Float
   let scale = 1;
   for (let k = 0; k < n; k++) {
     const m = (k + 1) % n;
-    const chord = Math.hypot(start[2 * m] - start[2 * k], start[2 * m + 1] - start[2 * k + 1]);
+    const chord = distanceInPlane(start, k, m);
     scale = Math.min(scale, (0.9999 * spans[k]) / chord);
   }
   if (scale === 1) return points;
@@ -137,7 +139,10 @@ function balanceAtPulls(
   for (let i = 0; i < NEWTON_STEPS && force > 0.1 * FORCE_TOLERANCE; i++) {
     let isAccepted = false;
     for (let tries = 0; tries < 24 && !isAccepted; tries++) {
-      if (solveDense(hessian, gradient, damping, step, factor)) {
+      factor.set(hessian);
+      for (let k = 0; k < n; k++) factor[k * n + k] += damping;
+      if (factorDense(factor, n, LEAST_PIVOT)) {
+        solveDense(factor, gradient, step);
         for (let k = 0; k < n; k++) trial[k] = points[k] - step[k];
         const next = evaluateSection(problem, trial, pulls, penalty, null, null);
         // Near the balance the value stands still in its last digits: there the step is taken on trust.

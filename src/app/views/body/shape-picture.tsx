@@ -1,3 +1,4 @@
+import { boundsOfPoints } from '../../../core/math/index.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
 interface ShapePictureProps {
@@ -16,7 +17,7 @@ export function ShapePicture({ categoryId, choiceId, choiceIds }: ShapePicturePr
   const own = outlines?.[`${categoryId}.${choiceId}`];
   const all = [now, ...choiceIds.map((id) => outlines?.[`${categoryId}.${id}`])].filter((line) => !!line);
   return (
-    <svg className="shape-picture" viewBox={all.length > 0 ? boxRound(all) : '0 0 1 1'} aria-hidden="true">
+    <svg className="shape-picture" viewBox={boxRound(all)} aria-hidden="true">
       {own && <path d={closedPath(own)} className="outline-edge" />}
       {own && now && <path d={closedPath(now)} className="shape-now" />}
     </svg>
@@ -24,17 +25,11 @@ export function ShapePicture({ categoryId, choiceId, choiceIds }: ShapePicturePr
 }
 
 function boxRound(outlines: readonly Float64Array[]): string {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const outline of outlines) {
-    for (let i = 0; i < outline.length; i += 2) {
-      left = Math.min(left, outline[i]);
-      right = Math.max(right, outline[i]);
-      top = Math.min(top, outline[i + 1]);
-      bottom = Math.max(bottom, outline[i + 1]);
-    }
-  }
-  const margin = MARGIN * Math.max(right - left, bottom - top);
-  const numbers = [left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin];
+  const bounds = boundsOfPoints(outlines);
+  if (bounds === null) return '0 0 1 1';
+  const { minX, minY, maxX, maxY } = bounds;
+  const margin = MARGIN * Math.max(maxX - minX, maxY - minY);
+  const numbers = [minX - margin, minY - margin, maxX - minX + 2 * margin, maxY - minY + 2 * margin];
   return numbers.map((number) => number.toFixed(1)).join(' ');
 }
 

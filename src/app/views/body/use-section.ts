@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { clamp } from '../../../core/math/index.ts';
 import { type Section, sectionOfMesh } from '../../store/index.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
@@ -17,7 +18,7 @@ export function useSection(): SectionLookedAt | null {
   const chosen = useApp((state) => state.sectionZ);
   const [low, high] = useMemo(() => (form ? heightsOf(form.closedMesh.positions) : [0, 0]), [form]);
   const waist = form?.body.levels.find(({ id }) => id === 'waist')?.z ?? 0;
-  const z = Math.min(high - 1, Math.max(low + 1, chosen ?? waist));
+  const z = clamp(chosen ?? waist, low + 1, high - 1);
   const section = useMemo(() => (form ? sectionOfMesh(form.closedMesh, z) : null), [form, z]);
   return form && { z, low, high, waist, section };
 }

@@ -1,3 +1,5 @@
+import { distanceInPlane } from '../../../core/math/index.ts';
+
 /** Shares of a line's length where its letter may stand, the best first. */
 const SHARES = [0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86];
 
@@ -31,9 +33,7 @@ export function placeBadges(
 
 /** The point at a share of a line's length, moved to its left. */
 function insetPoint(points: Float64Array, share: number, inset: number): [number, number] {
-  const lengths: number[] = [];
-  for (let i = 2; i < points.length; i += 2)
-    lengths.push(Math.hypot(points[i] - points[i - 2], points[i + 1] - points[i - 1]));
+  const lengths = Array.from({ length: points.length / 2 - 1 }, (_, i) => distanceInPlane(points, i, i + 1));
   let left = share * lengths.reduce((sum, length) => sum + length, 0);
   let k = 0;
   while (k + 1 < lengths.length && left > lengths[k]) left -= lengths[k++];

@@ -1,4 +1,5 @@
 import type { FlatDisk } from '../../../core/flatten/index.ts';
+import { boundsOfPolyline, clamp } from '../../../core/math/index.ts';
 import { greaterStrain, STRAIN_LIMIT, strainColour } from '../../store/index.ts';
 
 /** Pixels of one piece's strain, and where they lie in the piece's own plane, y down, mm. */
@@ -18,7 +19,8 @@ const SHADES = 256;
 /** Strain averaged to vertices and blended across each triangle; outside the piece the picture is clear. */
 export function rasterStrain(disk: FlatDisk, triangles: Uint32Array): StrainRaster {
   const { positions } = disk;
-  const [left, top, right, bottom] = boundsYDown(positions);
+  const { minX: left, minY, maxX: right, maxY } = boundsOfPolyline(positions);
+  const [top, bottom] = [-maxY, -minY];
   const columns = Math.max(1, Math.ceil((right - left) * PIXELS_PER_MM));
   const rows = Math.max(1, Math.ceil((bottom - top) * PIXELS_PER_MM));
   const pixels = new Uint8ClampedArray(columns * rows * 4);
@@ -41,7 +43,7 @@ export function rasterStrain(disk: FlatDisk, triangles: Uint32Array): StrainRast
         if (wa < -1e-3 || wb < -1e-3 || wc < -1e-3) continue;
         const value = wa * strain[a] + wb * strain[b] + wc * strain[c];
         const shade = Math.round(((value / STRAIN_LIMIT + 1) / 2) * (SHADES - 1));
-        const from = 3 * Math.max(0, Math.min(SHADES - 1, shade));
+        const from = 3 * clamp(shade, 0, SHADES - 1);
         const to = 4 * (y * columns + x);
         pixels[to] = palette[from];
         pixels[to + 1] = palette[from + 1];
@@ -84,15 +86,4 @@ function strainPalette(): Uint8Array {
     );
   }
   return palette;
-}
-
-function boundsYDown(positions: Float64Array): [number, number, number, number] {
-  const bounds: [number, number, number, number] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < positions.length; i += 2) {
-    bounds[0] = Math.min(bounds[0], positions[i]);
-    bounds[1] = Math.min(bounds[1], -positions[i + 1]);
-    bounds[2] = Math.max(bounds[2], positions[i]);
-    bounds[3] = Math.max(bounds[3], -positions[i + 1]);
-  }
-  return bounds;
 }

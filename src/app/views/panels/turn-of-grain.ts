@@ -1,3 +1,4 @@
+import { clamp } from '../../../core/math/index.ts';
 import type { Numbers, Words } from '../../language/index.ts';
 
 /** Turns of a grain in degrees from upright, positive to the left as the piece is seen. */
@@ -22,7 +23,7 @@ export function turnByKey(turn: number, key: string, isStepped: boolean): number
   const step = isStepped ? STEP : 1;
   const by = { ArrowLeft: step, ArrowUp: step, ArrowRight: -step, ArrowDown: -step }[key];
   if (key === 'Home') return 0;
-  return by === undefined ? null : Math.max(-MOST_TURN, Math.min(MOST_TURN, turn + by));
+  return by === undefined ? null : clamp(turn + by, -MOST_TURN, MOST_TURN);
 }
 
 export function sayTurn(deg: number, words: Words['grain'], numbers: Pick<Numbers, 'plain'>): string {

@@ -1,4 +1,5 @@
 import type { Form } from '../../../core/form/index.ts';
+import { clamp, measureAlong } from '../../../core/math/index.ts';
 import type { Seam } from '../../store/index.ts';
 
 /** One side of a seam on the flat: its line from the seam's beginning to its end, and the cut line of its piece. */
@@ -36,7 +37,7 @@ export function sidesOfSeam(form: Form, seam: Seam): readonly [SeamSide, SeamSid
     vertices.forEach((v, i) => {
       line.set(positions.subarray(2 * v, 2 * v + 2), 2 * i);
     });
-    const along = distancesAlong(line);
+    const along = measureAlong(line);
     const last = seam.points.length - 1;
     const marks = seam.marks
       .filter(({ kind, index: at }) => kind !== 'end' && at > 0 && at < last)
@@ -62,7 +63,7 @@ export function rollAgainst(fixed: SeamSide, rolling: SeamSide, fraction: number
 /** Where a side is `fraction` of its length along, and its direction there, taken over a short stretch. */
 export function stationAt({ line, along }: SeamSide, fraction: number) {
   const length = along[along.length - 1];
-  const at = Math.max(0, Math.min(1, fraction)) * length;
+  const at = clamp(fraction, 0, 1) * length;
   const point = pointAt(line, along, at);
   const reach = Math.min(4, length / 4);
   const before = pointAt(line, along, Math.max(0, at - reach));
@@ -81,12 +82,4 @@ function pointAt(line: Float64Array, along: Float64Array, s: number): [number, n
     line[2 * i - 2] + f * (line[2 * i] - line[2 * i - 2]),
     line[2 * i - 1] + f * (line[2 * i + 1] - line[2 * i - 1]),
   ];
-}
-
-function distancesAlong(line: Float64Array): Float64Array {
-  const along = new Float64Array(line.length / 2);
-  for (let i = 1; i < along.length; i++) {
-    along[i] = along[i - 1] + Math.hypot(line[2 * i] - line[2 * i - 2], line[2 * i + 1] - line[2 * i - 1]);
-  }
-  return along;
 }

@@ -1,3 +1,5 @@
+import { clamp } from '../../../core/math/index.ts';
+
 /** Straight-on line drawings of the body from its points, for small pictures. x right, y down, mm. */
 
 export type Side = 'front' | 'back';
@@ -28,7 +30,7 @@ export function viewFromSide(positions: Float64Array, side: Side): SideView {
   const [low, high] = rangeOf(positions, 2);
   const rowCount = Math.max(2, Math.ceil((high - low) / ROW));
   const rows = Array.from({ length: rowCount }, () => [Infinity, -Infinity, Infinity, -Infinity]);
-  const rowAt = (z: number) => Math.max(0, Math.min(rowCount - 1, Math.floor((z - low) / ROW)));
+  const rowAt = (z: number) => clamp(Math.floor((z - low) / ROW), 0, rowCount - 1);
   for (let i = 0; i < positions.length; i += 3) {
     const row = rows[rowAt(positions[i + 2])];
     row[0] = Math.min(row[0], positions[i]);

@@ -1,4 +1,5 @@
 import { type PointerEvent, type RefObject, useCallback, useEffect, useRef, useState } from 'react';
+import { clamp } from '../../../core/math/index.ts';
 import { useElementSize } from './use-element-size.ts';
 
 /** The part of the drawing shown: centre in drawing units, and magnification over the fitted size. */
@@ -103,10 +104,6 @@ function useWheelZoom(
     element.addEventListener('wheel', onWheel, { passive: false });
     return () => element.removeEventListener('wheel', onWheel);
   }, [svg, zoomAt]);
-}
-
-function clamp(value: number, low: number, high: number): number {
-  return Math.max(low, Math.min(high, value));
 }
 
 function distance(a: { x: number; y: number }, b: { x: number; y: number }): number {
