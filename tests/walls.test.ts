@@ -7,8 +7,22 @@ import { parseModule, readModules } from './read-imports.ts';
 const top = path.resolve(import.meta.dirname, '..');
 const modules = readModules(top, 'src');
 const maxFileLines = 400;
-const maxComponentLines = 200;
-const maxCoreFunctionLines = 160;
+const maxFunctionLines = 80;
+/** Functions that may be longer, each with its reason. */
+const longFunctions = new Map([
+  [
+    'src/core/flatten/dirichlet-energy.ts addDirichlet',
+    'kernel: one pass over the triangles with all their terms at hand; calls and arrays for them would cost more than the sums',
+  ],
+  [
+    'src/core/math/factor-front.ts factorPanel',
+    'kernel: a block of columns factored with its sums kept in local numbers',
+  ],
+  ['src/core/pipeline/create-pipeline.ts createPipeline', 'holds what the stages share; to be divided'],
+  ['src/core/pipeline/create-pipeline.ts makeInSteps', 'all stages in their order; to be divided'],
+  ['src/app/worker/create-lane.ts createLane', 'the queue of one worker; to be divided'],
+  ['src/app/main.tsx createServices', 'joins store, worker and page; to be divided'],
+]);
 
 const builtPlaces = [
   ...coreRooms.map((room) => `core/${room}`),
@@ -38,15 +52,31 @@ describe('the walls between the rooms', () => {
     expect(findBreaches(modules)).toEqual([]);
   });
 
-  it('keep files and functions short', () => {
+  it('keep files short', () => {
     const longFiles = modules
       .filter((m) => m.source.getLineStarts().length > maxFileLines + 1)
       .map((m) => `${m.file} ${m.source.getLineStarts().length} lines`);
     expect(longFiles).toEqual([]);
-    const components = modules.filter((m) => m.file.endsWith('.tsx'));
-    expect(findLongFunctions(components, maxComponentLines)).toEqual([]);
-    const core = modules.filter((m) => m.file.startsWith('src/core/'));
-    expect(findLongFunctions(core, maxCoreFunctionLines)).toEqual([]);
+  });
+
+  it('keep style sheets short', () => {
+    const styles = readdirSync(path.join(top, 'src/app'), { recursive: true, encoding: 'utf8' }).filter(
+      (file) => file.endsWith('.css'),
+    );
+    expect(styles.length).toBeGreaterThan(5);
+    const linesOf = (file: string): number =>
+      readFileSync(path.join(top, 'src/app', file), 'utf8')
+        .trimEnd()
+        .split('\n').length;
+    expect(styles.filter((file) => linesOf(file) > maxFileLines)).toEqual([]);
+  });
+
+  it('keep functions short, but for those named', () => {
+    const long = findLongFunctions(modules, maxFunctionLines);
+    const nameOf = (found: string): string => found.replace(/^(\S+):\d+ (\S+) .*$/, '$1 $2');
+    expect(long.filter((found) => !longFunctions.has(nameOf(found)))).toEqual([]);
+    // A name whose function became short is to be taken off.
+    expect([...longFunctions.keys()].filter((name) => !long.map(nameOf).includes(name))).toEqual([]);
   });
 
   it('are the ones the contributors read about', () => {

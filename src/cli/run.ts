@@ -42,7 +42,9 @@ export async function run(args: readonly string[], streams: CommandStreams): Pro
   }
 }
 
-function buildProgram(streams: CommandStreams, end: (exitCode: number) => void): Command {
+type End = (exitCode: number) => void;
+
+function buildProgram(streams: CommandStreams, end: End): Command {
   const program = new Command('loftseam')
     .description('From body measurements to flat panels for a sewn, stuffed dress form.')
     .exitOverride()
@@ -52,6 +54,18 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     })
     .showHelpAfterError('Add --help to see what is understood.')
     .addHelpText('after', exitCodeHelp);
+  addMake(program, streams, end);
+  addPrintCorrect(program, streams, end);
+  addReadings(program, streams, end);
+  addCompare(program, streams, end);
+  addSeamSearch(program, streams, end);
+  addRegion(program, streams, end);
+  addDemo(program, streams, end);
+  for (const command of program.commands) command.addHelpText('after', exitCodeHelp);
+  return program;
+}
+
+function addMake(program: Command, streams: CommandStreams, end: End): void {
   const make = program
     .command('make')
     .description(
@@ -87,6 +101,9 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     )
     .action(async (file, options) => end(await makeCommand(file, options, streams)));
   addModelOptions(addCutterOptions(addPaperOptions(addFormatOption(addInsideOption(make)))));
+}
+
+function addPrintCorrect(program: Command, streams: CommandStreams, end: End): void {
   const correct = program
     .command('print-correct')
     .description('write the pages again for a printer that does not print to size')
@@ -105,6 +122,10 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .option('-o, --out <folder>', 'where to write; made if missing', 'out')
     .action(async (file, options) => end(await printCorrectCommand(file, options, streams)));
   addPaperOptions(correct);
+}
+
+/** Commands that only tell: check, plan, stuffing. */
+function addReadings(program: Command, streams: CommandStreams, end: End): void {
   program
     .command('check')
     .description('check a project and show every tape: asked for, and found on the body')
@@ -120,6 +141,9 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .description('show what the filled form is to measure, and judge what its log says was measured')
     .argument('<file>', 'saved project (*.loftseam.json)')
     .action(async (file) => end(await stuffingCommand(file, streams)));
+}
+
+function addCompare(program: Command, streams: CommandStreams, end: End): void {
   program
     .command('compare')
     .description('show what differs between two bodies, or one body then and now')
@@ -127,6 +151,10 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .argument('<after>', 'saved project (*.loftseam.json)')
     .option('--map <file>', 'also draw the distances, as a picture: FILE.svg')
     .action(async (before, after, options) => end(await compareCommand(before, after, options, streams)));
+}
+
+/** Commands that try seams out: advise, propose. */
+function addSeamSearch(program: Command, streams: CommandStreams, end: End): void {
   program
     .command('advise')
     .description(
@@ -160,6 +188,9 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
         ),
       ),
     );
+}
+
+function addRegion(program: Command, streams: CommandStreams, end: End): void {
   program
     .command('region')
     .description('unroll a region drawn on the body as one flat piece, with its strain')
@@ -167,6 +198,9 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .argument('<loop>', 'points in order: [[u, v], …], u in radians round the body, v in mm')
     .option('-o, --out <file>', 'also draw the piece in true size: FILE.svg')
     .action(async (file, loop, options) => end(await regionCommand(file, loop, options, streams)));
+}
+
+function addDemo(program: Command, streams: CommandStreams, end: End): void {
   program
     .command('demo')
     .description('write a demo project to start from; without a name, list them')
@@ -174,8 +208,6 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
     .option('-o, --out <folder>', 'where to write', '.')
     .option('--replace', 'write over a file of the same name')
     .action(async (name, options) => end(await demoCommand(name, options, streams)));
-  for (const command of program.commands) command.addHelpText('after', exitCodeHelp);
-  return program;
 }
 
 function readPercent(text: string): number {

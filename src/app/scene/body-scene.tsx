@@ -64,56 +64,100 @@ interface FormInSpaceProps extends SharedProps {
 }
 
 function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
-  const seamWork = useStore(store, (state) => state.seamWork);
-  const project = useStore(store, (state) => state.project);
-  const formOf = useDeferredValue(useStore(store, (state) => state.formOf));
   const stage = useStore(store, (state) => state.stage);
   const layers = useStore(store, (state) => state.layers);
   const highlight = useStore(store, (state) => state.highlight);
   const view = useStore(store, (state) => state.view);
-  const sectionZ = useStore(store, (state) => state.sectionZ);
-  const ghost = useStore(store, (state) => state.ghost);
   const thread = useStore(store, (state) => state.thread);
   const pencil = useStore(store, (state) => state.pencil);
-  const drawing: DrawnKind | null = stage === 'panels' ? 'region' : stage === 'seams' ? 'line' : null;
+  const isPulling = useStore(store, (state) => state.stage === 'seams' && state.seamWork.pull !== null);
+  const form = useShownForm(settled, store);
+  const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
+  const buffers = usePanelBuffers(form, normals);
+  const shows = useShownLines(store);
+  const { drag, pick } = usePointerWork({ shown: form, settled, store, actions });
+  const subject = useSteadySubject(settled);
+  const floor = useMemo(() => lowestPoint(settled), [settled]);
+  return (
+    <>
+      <CameraRig view={view} subject={subject} isHeld={isPulling || pencil.held !== null} />
+      <PanelSurfaces
+        form={form}
+        buffers={buffers}
+        isVeil={stage === 'inside' && form.inside !== undefined}
+        showsStrain={(stage === 'panels' && layers.strain) || isPulling}
+        highlight={highlight}
+        pointable={shows}
+        onPoint={actions.pointAt}
+        onDrag={isPulling || pencil.held ? drag : undefined}
+        onPick={(stage === 'body' && thread.isPicking) || pencil.isDown ? pick : undefined}
+      />
+      {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
+      <Plates form={settled} isSeenThrough={stage === 'inside'} />
+      {shows.arms && <ArmSurfaces arms={form.body.arms} />}
+      {stage === 'body' && <BodyCompared form={form} store={store} />}
+      {stage === 'seams' && <PulledGrips form={form} store={store} actions={actions} isPulling={isPulling} />}
+      <DrawnOnForm form={settled} store={store} actions={actions} />
+      {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
+      {shows.seams && <SeamLines form={form} normals={normals} highlight={highlight} />}
+      {shows.levels && <LevelLines form={form} normals={normals} highlight={highlight} />}
+      <TapePaths form={form} highlight={highlight} showsArms={shows.arms} showsAll={shows.tapes} />
+      <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
+    </>
+  );
+}
+
+/** The form, with the seams and panels of what is being pulled until the form made of it is there. */
+function useShownForm(settled: Form, store: AppStore): Form {
+  const seamWork = useStore(store, (state) => state.seamWork);
+  const project = useStore(store, (state) => state.project);
+  const stage = useStore(store, (state) => state.stage);
+  const formOf = useDeferredValue(useStore(store, (state) => state.formOf));
   const isPulling = stage === 'seams' && seamWork.pull !== null;
   const awaitsForm = stage === 'seams' && seamWork.base === project && formOf !== project;
   const preview = isPulling || awaitsForm ? seamWork.preview : null;
-  const form = useMemo(
+  return useMemo(
     () => (preview ? { ...settled, shell: preview.shell, flat: preview.flat } : settled),
     [settled, preview],
   );
-  const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
+}
+
+function usePanelBuffers(form: Form, normals: Float64Array) {
   const buffers = useMemo(() => panelBuffers(form, normals), [form, normals]);
-  const plates = useMemo(() => plateGeometry(settled), [settled]);
   useEffect(
     () => () => {
       for (const { geometry } of buffers) geometry.dispose();
-      plates?.dispose();
     },
-    [buffers, plates],
+    [buffers],
   );
-  const subject = useSteadySubject(settled);
-  const floor = useMemo(() => lowestPoint(settled), [settled]);
-  const showsArms = layers.arms && (stage === 'tape' || stage === 'body');
-  const showsSeams =
+  return buffers;
+}
+
+/** What is shown at this stage; the same object until that changes. */
+function useShownLines(store: AppStore) {
+  const stage = useStore(store, (state) => state.stage);
+  const layers = useStore(store, (state) => state.layers);
+  const arms = layers.arms && (stage === 'tape' || stage === 'body');
+  const seams =
     ['seams', 'panels', 'cutting', 'making', 'checking'].includes(stage) ||
     (stage === 'body' && layers.seams);
+  const tapes = stage === 'tape' || (stage === 'body' && layers.tapes);
+  const levels = stage === 'checking' || (stage === 'body' && layers.levels);
+  return useMemo(() => ({ arms, seams, tapes, levels }), [arms, seams, tapes, levels]);
+}
 
-  const showsTapes = stage === 'tape' || (stage === 'body' && layers.tapes);
-  const showsLevels = stage === 'checking' || (stage === 'body' && layers.levels);
-  const pointable = useMemo(
-    () => ({ seams: showsSeams, tapes: showsTapes, levels: showsLevels }),
-    [showsSeams, showsTapes, showsLevels],
-  );
-  const grab = (grip: GripName) => {
-    const point = seamWork.preview?.points.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor);
-    if (!point || seamWork.base !== project) return;
-    actions.chooseGrip(grip);
-    actions.pullGrip({ ...grip, to: { u: point.u, v: point.v }, snapWithin: 0 });
-  };
+interface PointerWorkProps extends SharedProps {
+  readonly shown: Form;
+  readonly settled: Form;
+}
+
+/** What dragging and picking on a panel do: pull a seam, hold or add a drawn point, or take an end of the thread. */
+function usePointerWork({ shown, settled, store, actions }: PointerWorkProps) {
+  const drawing = useDrawnKind(store);
+  const pencil = useStore(store, (state) => state.pencil);
+  const picksThread = useStore(store, (state) => state.stage === 'body' && state.thread.isPicking);
   const drag = (panelId: string, event: ThreeEvent<PointerEvent>) => {
-    const to = placeOnPanel(form, panelId, event);
+    const to = placeOnPanel(shown, panelId, event);
     if (to && drawing && pencil.held) {
       const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words);
       actions.holdDrawnPoint(pencil.held.index, point);
@@ -124,9 +168,8 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       actions.pullGrip({ lineId: pull.lineId, anchor: pull.anchor, to, snapWithin: event.altKey ? 0 : SNAP });
     }
   };
-  const picksThread = stage === 'body' && thread.isPicking;
   const pick = (panelId: string, event: ThreeEvent<MouseEvent>) => {
-    const to = placeOnPanel(form, panelId, event);
+    const to = placeOnPanel(shown, panelId, event);
     if (picksThread) actions.pickThreadEnd({ at: event.point.toArray(), id: null });
     else if (to && drawing)
       actions.addDrawnPoint(
@@ -134,47 +177,66 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
         catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words),
       );
   };
+  return { drag, pick };
+}
 
+/** What can be drawn at this stage. */
+function useDrawnKind(store: AppStore): DrawnKind | null {
+  return useStore(store, ({ stage }) => (stage === 'panels' ? 'region' : stage === 'seams' ? 'line' : null));
+}
+
+function DrawnOnForm({ form, store, actions }: FormInSpaceProps) {
+  const kind = useDrawnKind(store);
+  return kind && <DrawnPoints form={form} kind={kind} store={store} actions={actions} />;
+}
+
+function Plates({ form, isSeenThrough }: { readonly form: Form; readonly isSeenThrough: boolean }) {
+  const plates = useMemo(() => plateGeometry(form), [form]);
+  useEffect(() => () => plates?.dispose(), [plates]);
+  return (
+    plates && (
+      <mesh geometry={plates} raycast={() => null}>
+        {isSeenThrough ? <GhostMaterial colour={BOARD_SEEN_THROUGH} /> : <BoardMaterial />}
+      </mesh>
+    )
+  );
+}
+
+/** Another body, the mirror image and a level cut, as asked for. */
+function BodyCompared({ form, store }: { readonly form: Form; readonly store: AppStore }) {
+  const ghost = useStore(store, (state) => state.ghost);
+  const showsMirror = useStore(store, (state) => state.layers.mirror);
+  const sectionZ = useStore(store, (state) => state.sectionZ);
   return (
     <>
-      <CameraRig view={view} subject={subject} isHeld={isPulling || pencil.held !== null} />
-      <PanelSurfaces
-        form={form}
-        buffers={buffers}
-        isVeil={stage === 'inside' && form.inside !== undefined}
-        showsStrain={(stage === 'panels' && layers.strain) || isPulling}
-        highlight={highlight}
-        pointable={pointable}
-        onPoint={actions.pointAt}
-        onDrag={isPulling || pencil.held ? drag : undefined}
-        onPick={picksThread || pencil.isDown ? pick : undefined}
-      />
-      {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
-      {plates && (
-        <mesh geometry={plates} raycast={() => null}>
-          {stage === 'inside' ? <GhostMaterial colour={BOARD_SEEN_THROUGH} /> : <BoardMaterial />}
-        </mesh>
-      )}
-      {showsArms && <ArmSurfaces arms={form.body.arms} />}
-      {stage === 'body' && ghost && <GhostBody body={ghost.body} />}
-      {stage === 'body' && layers.mirror && <GhostBody body={form.body} isMirrored />}
-      {stage === 'body' && sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
-      {stage === 'seams' && (
-        <SeamGrips
-          seamWork={seamWork}
-          isSymmetric={form.body.shape.isMirrorSymmetric}
-          actions={actions}
-          isPulling={isPulling}
-          onGrab={grab}
-        />
-      )}
-      {drawing && <DrawnPoints form={settled} kind={drawing} store={store} actions={actions} />}
-      {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
-      {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
-      {showsLevels && <LevelLines form={form} normals={normals} highlight={highlight} />}
-      <TapePaths form={form} highlight={highlight} showsArms={showsArms} showsAll={showsTapes} />
-      <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
+      {ghost && <GhostBody body={ghost.body} />}
+      {showsMirror && <GhostBody body={form.body} isMirrored />}
+      {sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
     </>
+  );
+}
+
+interface PulledGripsProps extends FormInSpaceProps {
+  readonly isPulling: boolean;
+}
+
+function PulledGrips({ form, store, actions, isPulling }: PulledGripsProps) {
+  const seamWork = useStore(store, (state) => state.seamWork);
+  const project = useStore(store, (state) => state.project);
+  const grab = (grip: GripName) => {
+    const point = seamWork.preview?.points.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor);
+    if (!point || seamWork.base !== project) return;
+    actions.chooseGrip(grip);
+    actions.pullGrip({ ...grip, to: { u: point.u, v: point.v }, snapWithin: 0 });
+  };
+  return (
+    <SeamGrips
+      seamWork={seamWork}
+      isSymmetric={form.body.shape.isMirrorSymmetric}
+      actions={actions}
+      isPulling={isPulling}
+      onGrab={grab}
+    />
   );
 }
 

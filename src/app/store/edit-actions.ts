@@ -62,32 +62,73 @@ function withChanges<T extends object>(section: T, change: Changes<T>): T {
 
 /** Edits of the project, each a named undo step. */
 export function createEditActions(store: AppStore): EditActions {
+  const steps = createSteps(store);
+  return {
+    ...opening(store, steps),
+    ...bodyEdits(steps),
+    ...clothEdits(steps),
+    ...workEdits(steps),
+    ...insideEdits(steps),
+    beginEdit: steps.begin,
+    endEdit: steps.end,
+    undo() {
+      steps.end();
+      const hasDrafts = Object.keys(store.getState().drafts).length > 0;
+      if (hasDrafts) store.setState({ drafts: {} });
+      else store.temporal.getState().undo();
+    },
+    redo() {
+      steps.end();
+      store.temporal.getState().redo();
+      store.setState({ drafts: {} });
+    },
+  };
+}
+
+/** How edits become undo steps. */
+interface Steps {
+  /** Words for steps, in the language shown. */
+  readonly say: () => ReturnType<AppStore['getState']>['words']['steps'];
+  /** A named step, unless the recipe gives back the same project. */
+  readonly change: (step: string, recipe: (project: Project) => Project) => void;
+  /** Until `end`, all changes are one step. */
+  readonly begin: () => void;
+  readonly end: () => void;
+}
+
+function createSteps(store: AppStore): Steps {
   let isGrouping = false;
   let hasGroupChanged = false;
-
-  const say = () => store.getState().words.steps;
-  const endEdit = () => {
+  const end = () => {
     isGrouping = false;
     hasGroupChanged = false;
     store.temporal.getState().resume();
   };
-  const change = (step: string, recipe: (project: Project) => Project) => {
-    const { project } = store.getState();
-    if (!project) return;
-    const next = recipe(project);
-    if (next === project) return;
-    store.setState({ project: next, step });
-    if (isGrouping && !hasGroupChanged) {
-      hasGroupChanged = true;
-      store.temporal.getState().pause();
-    }
+  return {
+    say: () => store.getState().words.steps,
+    change: (step, recipe) => {
+      const { project } = store.getState();
+      if (!project) return;
+      const next = recipe(project);
+      if (next === project) return;
+      store.setState({ project: next, step });
+      if (isGrouping && !hasGroupChanged) {
+        hasGroupChanged = true;
+        store.temporal.getState().pause();
+      }
+    },
+    begin: () => {
+      end();
+      isGrouping = true;
+    },
+    end,
   };
-  const changeBody = (step: string, body: Partial<Project['body']>) =>
-    change(step, (project) => ({ ...project, body: { ...project.body, ...body } }));
+}
 
+function opening(store: AppStore, { end }: Steps): Pick<EditActions, 'openProject' | 'goOnAsCopy'> {
   return {
     openProject(project, step, { id = newBodyId(), isDemo = false } = {}) {
-      endEdit();
+      end();
       const asOpened = isDemo ? project : null;
       store.setState({
         project,
@@ -111,13 +152,21 @@ export function createEditActions(store: AppStore): EditActions {
       });
       store.temporal.getState().resume();
     },
+  };
+}
+
+type BodyEdits = 'renameProject' | 'setUnits' | 'setFigure' | 'setMeasure' | 'setReadings' | 'setShape';
+
+function bodyEdits({ say, change }: Steps): Pick<EditActions, BodyEdits> {
+  return {
     renameProject: (name) =>
       change(say().rename, (project) => (project.name === name ? project : { ...project, name })),
     setUnits: (displayUnits) =>
       change(say().showUnits[displayUnits], (project) =>
         project.displayUnits === displayUnits ? project : { ...project, displayUnits },
       ),
-    setFigure: (figure) => changeBody(say().figure, { figure }),
+    setFigure: (figure) =>
+      change(say().figure, (project) => ({ ...project, body: { ...project.body, figure } })),
     setMeasure: (id, value, label) =>
       change(value === null ? say().clear(label) : say().set(label), (project) => {
         const measures = withEntry(project.body.measures, id, value);
@@ -136,11 +185,24 @@ export function createEditActions(store: AppStore): EditActions {
         const shape = withEntry(before, id, value);
         return shape === before ? project : { ...project, body: { ...project.body, shape } };
       }),
+  };
+}
+
+type ClothEdits = 'setLayout' | 'setLengthBlend' | 'setAllowance' | 'setCloth' | 'setGrain';
+
+function clothEdits({ say, change }: Steps): Pick<EditActions, ClothEdits> {
+  return {
     setLayout: (layout, label) =>
       change(say().layout(label), (project) =>
         project.seams.layout === layout && project.seams.lines === undefined
           ? project
           : { ...project, seams: withoutLines({ ...project.seams, layout }) },
+      ),
+    setLengthBlend: (lengthBlend) =>
+      change(say().seamLengths, (project) =>
+        project.seams.lengthBlend === lengthBlend
+          ? project
+          : { ...project, seams: { ...project.seams, lengthBlend } },
       ),
     setAllowance: (allowance) =>
       change(say().seamAllowance, (project) =>
@@ -160,6 +222,11 @@ export function createEditActions(store: AppStore): EditActions {
         const cloth = withChanges<Project['cloth']>(project.cloth, { grain });
         return cloth === project.cloth ? project : { ...project, cloth };
       }),
+  };
+}
+
+function workEdits({ say, change }: Steps): Pick<EditActions, 'setCutting' | 'setDone' | 'setChecking'> {
+  return {
     setCutting: (wishes, label) =>
       change(say().set(label), (project) => {
         const cutting = withChanges(project.cutting, wishes);
@@ -172,12 +239,11 @@ export function createEditActions(store: AppStore): EditActions {
       }),
     setChecking: (entries, label) =>
       change(say().set(label), (project) => ({ ...project, checking: { entries } })),
-    setLengthBlend: (lengthBlend) =>
-      change(say().seamLengths, (project) =>
-        project.seams.lengthBlend === lengthBlend
-          ? project
-          : { ...project, seams: { ...project.seams, lengthBlend } },
-      ),
+  };
+}
+
+function insideEdits({ say, change }: Steps): Pick<EditActions, 'setTestTube' | 'setInside'> {
+  return {
     setTestTube: (line, mm, label) =>
       change(say().set(label), (project) => {
         const { measuredGrowth: _given, testTube = {}, ...others } = project.inside;
@@ -193,22 +259,6 @@ export function createEditActions(store: AppStore): EditActions {
         const others = testTube && id !== 'measuredGrowth' ? { ...rest, testTube } : rest;
         return { ...project, inside: mm === null ? others : { ...others, [id]: mm } };
       }),
-    beginEdit() {
-      endEdit();
-      isGrouping = true;
-    },
-    endEdit,
-    undo() {
-      endEdit();
-      const hasDrafts = Object.keys(store.getState().drafts).length > 0;
-      if (hasDrafts) store.setState({ drafts: {} });
-      else store.temporal.getState().undo();
-    },
-    redo() {
-      endEdit();
-      store.temporal.getState().redo();
-      store.setState({ drafts: {} });
-    },
   };
 }
 

@@ -64,61 +64,11 @@ export function adviseZone(
     const message = `The layout “${layout.name}” cannot be cut and unrolled as it is; mend it first.`;
     return failure([issue('layout-unsound', message, 'error')]);
   }
-  const at = placeOn(surface, place);
-  const before = measureNear(first, at);
-  const worth = (trial: SeamLayout) => {
-    if (options.isCancelled?.()) return undefined;
-    const judged = judge(trial);
-    if (!judged || judged.strain.p95 > first.strain.p95 * (1 + MAY_COST)) return undefined;
-    const after = measureNear(judged, at);
-    return after < before * (1 - WORTHWHILE) ? { trial, after, strain: judged.strain } : undefined;
-  };
-  const tell = (
-    kind: ZoneAdvice['kind'],
-    found: NonNullable<ReturnType<typeof worth>>,
-    lineId: string,
-    mm: number,
-    what: string,
-  ): ZoneAdvice => ({
-    kind,
-    layout: found.trial,
-    lineId,
-    mm,
-    near: { before, after: found.after },
-    form: { before: first.strain, after: found.strain },
-    message: `${what}: strain there falls from ${percent(before)} to ${percent(found.after)} (p95 within ${REACH} mm), of the whole form from ${percent(first.strain.p95)} to ${percent(found.strain.p95)}.`,
-  });
-
-  // 1. The nearest line that can be moved, at its nearest point.
-  const advice: ZoneAdvice[] = [];
-  const handles = listHandles(layout);
-  const movable = points.value.filter(({ lineId, anchor }) =>
-    handles.some((h) => h.lineId === lineId && h.anchor === anchor),
+  const search: Search = { surface, form, layout, at: placeOn(surface, place), first, judge, options };
+  const before = measureNear(first, search.at);
+  const advice = [moveNearestLine(search, before, points.value), addOneLine(search, before)].filter(
+    (found) => found !== undefined,
   );
-  const grip = nearestOf(movable, at);
-  if (grip) {
-    // Front and back lines that meet on the shoulder stay together.
-    const together = movable.filter((point) => distance(point.position, grip.position) < SAME_PLACE);
-    const trials = MOVES.flatMap((mm) => [mm, -mm]).flatMap((mm) => {
-      const found = worth(together.reduce((moved, point) => moveHandle(moved, point, mm), layout));
-      return found ? [found] : [];
-    });
-    const best = trials.toSorted((a, b) => a.after - b.after)[0];
-    if (best) {
-      const { mm, way } = tellMove(surface, form, best.trial, grip);
-      const names = layout.lines.filter(({ id }) => together.some((point) => point.lineId === id));
-      const name = names.map((line) => line.name).join(' and ');
-      advice.push(tell('move', best, grip.lineId, mm, `Move ${name} by ${Math.round(mm)} mm ${way}`));
-    }
-  }
-
-  // 2. One line more.
-  const added = listCandidates(form, layout, first.shell).flatMap((line) => {
-    const found = worth({ ...layout, lines: [...layout.lines, line] });
-    return found ? [{ found, line }] : [];
-  });
-  const best = added.toSorted((a, b) => a.found.after - b.found.after)[0];
-  if (best) advice.push(tell('add', best.found, best.line.id, 0, `Add a seam, ${best.line.name}`));
 
   if (options.isCancelled?.())
     return failure([issue('cancelled', 'Looking for better seams was stopped.', 'error')]);
@@ -136,6 +86,92 @@ export function adviseZone(
     advice.toSorted((a, b) => a.near.after - b.near.after),
     issues,
   );
+}
+
+/** What is searched: the layout as it is, judged, and the place in space that asks too much. */
+interface Search {
+  readonly surface: ChartSurface;
+  readonly form: SeamForm;
+  readonly layout: SeamLayout;
+  readonly at: Point;
+  readonly first: JudgedLayout;
+  readonly judge: (layout: SeamLayout) => JudgedLayout | undefined;
+  readonly options: ProposeOptions;
+}
+
+/** A trial that gains enough. */
+interface Gain {
+  readonly trial: SeamLayout;
+  readonly after: number;
+  readonly strain: FormStrain;
+}
+
+/** The trial, when it lowers the strain at the place enough and costs the form no more than it may. */
+function tryOut({ at, first, judge, options }: Search, before: number, trial: SeamLayout): Gain | undefined {
+  if (options.isCancelled?.()) return undefined;
+  const judged = judge(trial);
+  if (!judged || judged.strain.p95 > first.strain.p95 * (1 + MAY_COST)) return undefined;
+  const after = measureNear(judged, at);
+  return after < before * (1 - WORTHWHILE) ? { trial, after, strain: judged.strain } : undefined;
+}
+
+function tell(
+  { first }: Search,
+  before: number,
+  kind: ZoneAdvice['kind'],
+  found: Gain,
+  lineId: string,
+  mm: number,
+  what: string,
+): ZoneAdvice {
+  return {
+    kind,
+    layout: found.trial,
+    lineId,
+    mm,
+    near: { before, after: found.after },
+    form: { before: first.strain, after: found.strain },
+    message: `${what}: strain there falls from ${percent(before)} to ${percent(found.after)} (p95 within ${REACH} mm), of the whole form from ${percent(first.strain.p95)} to ${percent(found.strain.p95)}.`,
+  };
+}
+
+/** The nearest line that can be moved, at its nearest point. */
+function moveNearestLine(
+  search: Search,
+  before: number,
+  points: readonly ControlPoint[],
+): ZoneAdvice | undefined {
+  const { surface, form, layout, at } = search;
+  const handles = listHandles(layout);
+  const movable = points.filter(({ lineId, anchor }) =>
+    handles.some((h) => h.lineId === lineId && h.anchor === anchor),
+  );
+  const grip = nearestOf(movable, at);
+  if (!grip) return undefined;
+  // Front and back lines that meet on the shoulder stay together.
+  const together = movable.filter((point) => distance(point.position, grip.position) < SAME_PLACE);
+  const trials = MOVES.flatMap((mm) => [mm, -mm]).flatMap((mm) => {
+    const moved = together.reduce((lines, point) => moveHandle(lines, point, mm), layout);
+    const found = tryOut(search, before, moved);
+    return found ? [found] : [];
+  });
+  const best = trials.toSorted((a, b) => a.after - b.after)[0];
+  if (!best) return undefined;
+  const { mm, way } = tellMove(surface, form, best.trial, grip);
+  const names = layout.lines.filter(({ id }) => together.some((point) => point.lineId === id));
+  const name = names.map((line) => line.name).join(' and ');
+  return tell(search, before, 'move', best, grip.lineId, mm, `Move ${name} by ${Math.round(mm)} mm ${way}`);
+}
+
+/** The one line more that lowers the strain at the place most. */
+function addOneLine(search: Search, before: number): ZoneAdvice | undefined {
+  const { form, layout, first } = search;
+  const added = listCandidates(form, layout, first.shell).flatMap((line) => {
+    const found = tryOut(search, before, { ...layout, lines: [...layout.lines, line] });
+    return found ? [{ found, line }] : [];
+  });
+  const best = added.toSorted((a, b) => a.found.after - b.found.after)[0];
+  return best && tell(search, before, 'add', best.found, best.line.id, 0, `Add a seam, ${best.line.name}`);
 }
 
 type Point = readonly [number, number, number];

@@ -33,44 +33,8 @@ export function sourceOf(problem: FlattenProblem, disk: number): number {
  * mapped to their sources (and twice in one, along the centre): all of them form one group. O(edges).
  */
 export function groupSewnEdges(problem: FlattenProblem): SewnEdges {
-  const idOf = problem.disks.map(() => new Map<number, number>());
-  const edges: [number, number, number][] = [];
-  const parent: number[] = [];
-  /** Length over the parent's length. */
-  const factor: number[] = [];
+  const forest = new EdgeForest(problem);
   const conflicts = new Set<string>();
-  const keeps: boolean[] = [];
-  const joinIds: string[] = [];
-  const keyOf = (disk: number, a: number, b: number): number =>
-    Math.min(a, b) * problem.disks[disk].positions.length + Math.max(a, b);
-  const find = (i: number): number => {
-    while (parent[i] !== i) {
-      factor[i] *= factor[parent[i]];
-      parent[i] = parent[parent[i]];
-      i = parent[i];
-    }
-    return i;
-  };
-  const factorToRoot = (i: number): number => {
-    let product = 1;
-    for (let k = i; parent[k] !== k; k = parent[k]) product *= factor[k];
-    return product;
-  };
-  const enter = (side: { disk: number; vertices: Uint32Array }, k: number, joinId: string): number => {
-    const disk = sourceOf(problem, side.disk);
-    const [a, b] = [side.vertices[k], side.vertices[k + 1]];
-    const key = keyOf(disk, a, b);
-    const known = idOf[disk].get(key);
-    if (known !== undefined) return known;
-    const id = edges.length;
-    idOf[disk].set(key, id);
-    edges.push([disk, a, b]);
-    parent.push(id);
-    factor.push(1);
-    keeps.push(false);
-    joinIds.push(joinId);
-    return id;
-  };
   for (const join of problem.joins) {
     assertInvariant(
       join.a.vertices.length === join.b.vertices.length,
@@ -78,50 +42,119 @@ export function groupSewnEdges(problem: FlattenProblem): SewnEdges {
       `both sides of join ${join.id} have the same number of vertices`,
       `${join.a.vertices.length} and ${join.b.vertices.length}`,
     );
+    // Length of b over that of a.
+    const ease = join.ease === undefined ? 1 : (1 + join.ease.fraction) ** (join.ease.side === 'b' ? 1 : -1);
     for (let k = 0; k + 1 < join.a.vertices.length; k++) {
-      const [a, b] = [enter(join.a, k, join.id), enter(join.b, k, join.id)];
-      const [one, other] = [find(a), find(b)];
-      const [fromOne, fromOther] = [factorToRoot(a), factorToRoot(b)];
-      // Length of b over that of a.
-      const ease =
-        join.ease === undefined ? 1 : (1 + join.ease.fraction) ** (join.ease.side === 'b' ? 1 : -1);
-      keeps[one] = keeps[one] || keeps[other] || join.keepsLength;
-      if (one === other) {
-        if (Math.abs(fromOther / fromOne / ease - 1) > 1e-12) conflicts.add(join.id);
-        continue;
-      }
-      parent[other] = one;
-      factor[other] = (ease * fromOne) / fromOther;
+      const [a, b] = [forest.enter(join.a, k, join.id), forest.enter(join.b, k, join.id)];
+      if (!forest.unite(a, b, ease, join.keepsLength)) conflicts.add(join.id);
     }
   }
+  const { groups, groupOfEdge, leasts } = gatherGroups(forest);
+  return {
+    groups,
+    groupOf: (disk, a, b) => {
+      const id = forest.idOf(disk, a, b);
+      return id === undefined ? -1 : groupOfEdge[id];
+    },
+    factorOf: (disk, a, b) => {
+      const id = forest.idOf(disk, a, b);
+      return id === undefined ? 1 : forest.factorToRoot(id) / leasts[groupOfEdge[id]];
+    },
+    conflicts: [...conflicts],
+  };
+}
+
+/** Edges of solved disks in trees of those sewn together (union–find), each with its length over its parent's length. */
+class EdgeForest {
+  /** disk, first vertex, second vertex; parallel to all lists here. */
+  readonly edges: [number, number, number][] = [];
+  /** Asked of roots only. */
+  readonly keeps: boolean[] = [];
+  readonly joinIds: string[] = [];
+  private readonly parent: number[] = [];
+  /** Length over the parent's length. */
+  private readonly factor: number[] = [];
+  private readonly ids: readonly Map<number, number>[];
+
+  constructor(private readonly problem: FlattenProblem) {
+    this.ids = problem.disks.map(() => new Map<number, number>());
+  }
+
+  /** Number of an edge of a solved disk, undefined when it is not sewn. */
+  idOf(disk: number, a: number, b: number): number | undefined {
+    return this.ids[disk].get(this.keyOf(disk, a, b));
+  }
+
+  /** Number of edge k of a join's side; a new tree when it was not met yet. */
+  enter(side: { disk: number; vertices: Uint32Array }, k: number, joinId: string): number {
+    const disk = sourceOf(this.problem, side.disk);
+    const [a, b] = [side.vertices[k], side.vertices[k + 1]];
+    const known = this.idOf(disk, a, b);
+    if (known !== undefined) return known;
+    const id = this.edges.length;
+    this.ids[disk].set(this.keyOf(disk, a, b), id);
+    this.edges.push([disk, a, b]);
+    this.parent.push(id);
+    this.factor.push(1);
+    this.keeps.push(false);
+    this.joinIds.push(joinId);
+    return id;
+  }
+
+  /** Sews b to a, `ease` times as long; false when they are sewn already with another ease. */
+  unite(a: number, b: number, ease: number, keepsLength: boolean): boolean {
+    const { keeps } = this;
+    const [one, other] = [this.rootOf(a), this.rootOf(b)];
+    const [fromOne, fromOther] = [this.factorToRoot(a), this.factorToRoot(b)];
+    keeps[one] = keeps[one] || keeps[other] || keepsLength;
+    if (one === other) return Math.abs(fromOther / fromOne / ease - 1) <= 1e-12;
+    this.parent[other] = one;
+    this.factor[other] = (ease * fromOne) / fromOther;
+    return true;
+  }
+
+  /** Shortens the way to it as it goes. */
+  rootOf(edge: number): number {
+    const { parent, factor } = this;
+    let i = edge;
+    while (parent[i] !== i) {
+      factor[i] *= factor[parent[i]];
+      parent[i] = parent[parent[i]];
+      i = parent[i];
+    }
+    return i;
+  }
+
+  /** Length over the root's length. */
+  factorToRoot(edge: number): number {
+    let product = 1;
+    for (let k = edge; this.parent[k] !== k; k = this.parent[k]) product *= this.factor[k];
+    return product;
+  }
+
+  private keyOf(disk: number, a: number, b: number): number {
+    return Math.min(a, b) * this.problem.disks[disk].positions.length + Math.max(a, b);
+  }
+}
+
+/** The trees as groups; `leasts`: the shortest member of each over its root, which has the sewn length. */
+function gatherGroups(forest: EdgeForest) {
   const indexOf = new Map<number, number>();
   const groups: { members: [number, number, number, number][]; keepsLength: boolean; joinId: string }[] = [];
-  const groupOfEdge = edges.map((edge, id) => {
-    const root = find(id);
+  const groupOfEdge = forest.edges.map((edge, id) => {
+    const root = forest.rootOf(id);
     let index = indexOf.get(root);
     if (index === undefined) {
       index = groups.length;
       indexOf.set(root, index);
-      groups.push({ members: [], keepsLength: keeps[root], joinId: joinIds[root] });
+      groups.push({ members: [], keepsLength: forest.keeps[root], joinId: forest.joinIds[root] });
     }
-    groups[index].members.push([...edge, factorToRoot(id)]);
+    groups[index].members.push([...edge, forest.factorToRoot(id)]);
     return index;
   });
-  // The shortest member has the sewn length.
   const leasts = groups.map(({ members }) => Math.min(...members.map((member) => member[3])));
   groups.forEach(({ members }, g) => {
     for (const member of members) member[3] /= leasts[g];
   });
-  return {
-    groups,
-    groupOf: (disk, a, b) => {
-      const id = idOf[disk].get(keyOf(disk, a, b));
-      return id === undefined ? -1 : groupOfEdge[id];
-    },
-    factorOf: (disk, a, b) => {
-      const id = idOf[disk].get(keyOf(disk, a, b));
-      return id === undefined ? 1 : factorToRoot(id) / leasts[groupOfEdge[id]];
-    },
-    conflicts: [...conflicts],
-  };
+  return { groups, groupOfEdge, leasts };
 }

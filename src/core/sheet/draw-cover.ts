@@ -36,19 +36,38 @@ export function drawCover(
   pageHeight: number,
   correction: PrintCorrection,
 ): Drawing {
-  const { margin, pageWidth: width } = grid;
-  const right = width - margin;
-  const room = right - margin;
-  const { across, up } = barsOfCover(grid, pageHeight);
-
-  // 1. Whose it is.
-  const texts: DrawingItem[] = [];
-  const put = (x: number, y: number, text: string, size: number): void => {
-    texts.push(makeText(x, y, shorten(text, size, right - x), size));
+  const bars = barsOfCover(grid, pageHeight);
+  const page: CoverPage = { grid, items: [], texts: [] };
+  drawHeading(page, info, correction);
+  drawMeasures(page, bars);
+  drawInstructions(page, instructions(grid.overlap, joints.length > 0, tiles.length, bars.across, bars.up));
+  return {
+    width: grid.pageWidth,
+    height: pageHeight,
+    title: `Cover – ${info.project}`,
+    layers: [makeLayer('mark', page.items), makeLayer('text', page.texts)],
   };
-  put(margin, margin + 7, info.project, 7);
-  put(margin, margin + 14, [info.body, info.date].filter(Boolean).join(' · '), 4.2);
+}
+
+interface CoverPage {
+  readonly grid: TileGrid;
+  readonly items: DrawingItem[];
+  readonly texts: DrawingItem[];
+}
+
+/** One line of words, no longer than to the right margin. */
+function put({ grid, texts }: CoverPage, x: number, y: number, text: string, size: number): void {
+  texts.push(makeText(x, y, shorten(text, size, grid.pageWidth - grid.margin - x), size));
+}
+
+/** Whose it is, on which paper. */
+function drawHeading(page: CoverPage, info: PrintInfo, correction: PrintCorrection): void {
+  const { grid } = page;
+  const { margin } = grid;
+  put(page, margin, margin + 7, info.project, 7);
+  put(page, margin, margin + 14, [info.body, info.date].filter(Boolean).join(' · '), 4.2);
   put(
+    page,
     margin,
     margin + 20,
     `For ${grid.paperName}: print at 100 % (actual size), never “fit” or “shrink”.`,
@@ -58,20 +77,29 @@ export function drawCover(
   if (corrected) {
     const percent = (factor: number): string => `${(100 * (factor - 1)).toFixed(2)} %`;
     put(
+      page,
       margin,
       margin + 26,
       `Corrected for one printer: ${percent(correction.x)} across, ${percent(correction.y)} up the page.`,
       4.2,
     );
   }
+}
 
-  // 2. What to measure.
-  const items: DrawingItem[] = [];
+/** Left and top of the square to measure. */
+function squareAt({ margin }: TileGrid): readonly [number, number] {
+  return [margin + 6, margin + 50];
+}
+
+/** What to measure: two bars and a square. */
+function drawMeasures(page: CoverPage, { across, up }: ReturnType<typeof barsOfCover>): void {
+  const { grid, items, texts } = page;
+  const { margin } = grid;
   const barY = margin + 36;
   const inWords = (bar: number): string => `${bar / 10} cm = ${(bar / mmPerInch).toFixed(3)} in`;
   items.push(...drawBar(margin + 1.5, barY, across, false, 'test/bar-x'));
-  put(margin + 4, barY - 1.5, `${inWords(across)} across the page`, WORDS);
-  const barX = right - 2;
+  put(page, margin + 4, barY - 1.5, `${inWords(across)} across the page`, WORDS);
+  const barX = grid.pageWidth - margin - 2;
   items.push(...drawBar(barX, margin + 44, up, true, 'test/bar-y'));
   texts.push(
     makeText(barX - 1.8, margin + 44 + up / 2, `${inWords(up)} up the page`, WORDS, {
@@ -79,11 +107,11 @@ export function drawCover(
       angle: -Math.PI / 2,
     }),
   );
-  const [x, y] = [margin + 6, margin + 50];
+  const [x, y] = squareAt(grid);
   items.push(makeRectangle(x, y, SQUARE, SQUARE, { id: 'test/square-100' }));
   items.push(...drawBar(x, y - 4, FOUR_INCHES, false, 'test/bar-4in-x'));
   items.push(...drawBar(x - 4, y, FOUR_INCHES, true, 'test/bar-4in-y'));
-  put(x + 4, y - 5, '4 in', WORDS);
+  put(page, x + 4, y - 5, '4 in', WORDS);
   texts.push(makeText(x - 5, y + 12, '4 in', WORDS, { anchor: 'middle', angle: -Math.PI / 2 }));
   const inSquare = [
     'The square is 10 cm on every side,',
@@ -95,22 +123,19 @@ export function drawCover(
     'no more.',
   ];
   for (const [i, text] of inSquare.entries()) texts.push(makeText(x + 5, y + 12 + 7 * i, text, 4.2));
+}
 
-  // 3. What to do.
-  let line = y + SQUARE + 12;
-  for (const paragraph of instructions(grid.overlap, joints.length > 0, tiles.length, across, up)) {
-    for (const text of foldText(paragraph, WORDS, room - 12)) {
+/** What to do, below the square. */
+function drawInstructions({ grid, texts }: CoverPage, paragraphs: readonly string[]): void {
+  const { margin, pageWidth } = grid;
+  let line = squareAt(grid)[1] + SQUARE + 12;
+  for (const paragraph of paragraphs) {
+    for (const text of foldText(paragraph, WORDS, pageWidth - margin - margin - 12)) {
       texts.push(makeText(margin, line, text, WORDS));
       line += LINE;
     }
     line += 1.2;
   }
-  return {
-    width,
-    height: pageHeight,
-    title: `Cover – ${info.project}`,
-    layers: [makeLayer('mark', items), makeLayer('text', texts)],
-  };
 }
 
 function instructions(

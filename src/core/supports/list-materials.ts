@@ -110,8 +110,6 @@ export function listMaterials(
   options: InsideOptions,
 ): { lines: MaterialLine[]; fill: FillMass } {
   const boardThickness = options.boardThickness ?? 8;
-  const areaOf = (pieces: readonly Piece[]): number =>
-    pieces.reduce((sum, piece) => sum + Math.abs(measurePolygonArea(piece.cutLine)), 0) / 1e6;
   const of = (material: string): Piece[] => inner.filter((piece) => piece.material === material);
   const seams = [...shell, ...of('webs'), ...of('arms')].flatMap(({ sewLines }) => sewLines);
   // Every seam is on two pieces, so half the sew lines' length is sewn.
@@ -120,46 +118,87 @@ export function listMaterials(
   const layers = (form.area * depthOfShell(options)) / 1e6;
   const fill = massOfFill(form.volumeL - layers - volumeOfParts(shape, inner, boardThickness));
   const armLitres = form.arms.reduce((sum, { volumeL }) => sum + volumeL, 0);
-  const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
-  const tubeAll = form.waistHeight + shape.pole.zTop + boardThickness;
+  const lines: MaterialLine[] = [
+    ...sheetLines(
+      areaOf(shell),
+      areaOf(of('webs')),
+      areaOf(of('covers')),
+      areaOf(of('card')),
+      boardThickness,
+    ),
+    FOAM,
+    tubeLine(form, shape, options, boardThickness),
+    ...sewingLines(sewn),
+    {
+      id: 'fill',
+      name: 'polyester fibre',
+      quantity: fill.buy,
+      unit: 'kg',
+      note: `${sayRange(fill.low, fill.high)} firm, and a fifth to spare`,
+    },
+  ];
+  if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));
+  return { lines, fill };
+}
+
+/** Sum of the cut outlines, m². */
+function areaOf(pieces: readonly Piece[]): number {
+  return pieces.reduce((sum, piece) => sum + Math.abs(measurePolygonArea(piece.cutLine)), 0) / 1e6;
+}
+
+/** What is bought by the area; areas of the pieces in m². */
+function sheetLines(
+  shell: number,
+  webs: number,
+  covers: number,
+  card: number,
+  boardThickness: number,
+): MaterialLine[] {
   const cloth = (id: string, name: string, area: number, note: string): MaterialLine => {
     return { id, name, quantity: area * CUTTING_LOSS, unit: 'm²', note };
   };
-  const lines: MaterialLine[] = [
-    cloth('shell', 'shell cloth', areaOf(shell), 'firm woven cotton; wash and press before cutting'),
-    cloth(
-      'interfacing',
-      'woven fusible interfacing',
-      areaOf(shell),
-      'fuse before cutting out: fused cloth shrinks',
-    ),
-    cloth(
-      'webs',
-      'cloth for webs, ties and sleeve',
-      areaOf(of('webs')),
-      'the same firm cloth, grain upright',
-    ),
-    cloth('covers', 'cloth for the covers of the plates', areaOf(of('covers')), ''),
+  return [
+    cloth('shell', 'shell cloth', shell, 'firm woven cotton; wash and press before cutting'),
+    cloth('interfacing', 'woven fusible interfacing', shell, 'fuse before cutting out: fused cloth shrinks'),
+    cloth('webs', 'cloth for webs, ties and sleeve', webs, 'the same firm cloth, grain upright'),
+    cloth('covers', 'cloth for the covers of the plates', covers, ''),
     cloth(
       'card',
       `corrugated card for the plates, ${boardThickness} mm thick once both layers are glued`,
-      areaOf(of('card')),
+      card,
       'flutes (the waves in the card) of the two layers crossing',
     ),
-    {
-      id: 'foam',
-      name: 'firm foam for the neck block',
-      quantity: 1,
-      unit: 'pieces',
-      note: 'cut by the three templates',
-    },
-    {
-      id: 'tube',
-      name: `pole: a tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`,
-      quantity: tubeAll,
-      unit: 'mm',
-      note: `from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`,
-    },
+  ];
+}
+
+const FOAM: MaterialLine = {
+  id: 'foam',
+  name: 'firm foam for the neck block',
+  quantity: 1,
+  unit: 'pieces',
+  note: 'cut by the three templates',
+};
+
+function tubeLine(
+  form: InsideForm,
+  shape: InsideShape,
+  options: InsideOptions,
+  boardThickness: number,
+): MaterialLine {
+  const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
+  const tubeAll = form.waistHeight + shape.pole.zTop + boardThickness;
+  return {
+    id: 'tube',
+    name: `pole: a tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`,
+    quantity: tubeAll,
+    unit: 'mm',
+    note: `from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`,
+  };
+}
+
+/** `sewn`: metres of seams. */
+function sewingLines(sewn: number): MaterialLine[] {
+  return [
     {
       id: 'thread',
       name: 'strong polyester thread',
@@ -174,14 +213,5 @@ export function listMaterials(
       unit: 'm',
       note: 'to lace plate covers and close the last opening',
     },
-    {
-      id: 'fill',
-      name: 'polyester fibre',
-      quantity: fill.buy,
-      unit: 'kg',
-      note: `${sayRange(fill.low, fill.high)} firm, and a fifth to spare`,
-    },
   ];
-  if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));
-  return { lines, fill };
 }

@@ -46,49 +46,72 @@ export function placeBraces(
   places: WebPlaces,
   plan: BracePlan,
 ): { braces: PlacedBrace[]; panelLines: InsideShape['panelLines']; issues: Issue[] } {
-  const issues: Issue[] = [];
-  const panelLines: { id: string; letter: string; name: string; chart: Float64Array }[] = [];
-  const drawn = (
-    what: Omit<InsideLine, 'seams'>,
-    angleAt: (v: number) => number,
-    heights: readonly number[] = rows,
-  ): InsideLine | null => {
-    const letter = form.letterOf(form.letterCount + panelLines.length);
-    const line = drawPanelLine(form, what, heights, angleAt, letter);
-    if (!line) {
-      const message = `The ${what.name} on the ${what.side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`;
-      issues.push({ code: 'line-leaves-panels', path: 'webPlaces', message, severity: 'error' });
-      return null;
-    }
-    const chart = new Float64Array(2 * heights.length);
-    heights.forEach((v, i) => {
-      chart.set([line.seams[0].u[i], v], 2 * i);
-    });
-    panelLines.push({ id: `${what.id}/${what.side}`, letter, name: what.name, chart });
-    return line;
-  };
-  const lineAt = (
-    id: string,
-    what: Pick<InsideLine, 'name' | 'side' | 'half'>,
-    angleAt: (v: number) => number,
-    wantsSeam: boolean,
-  ): InsideLine | null => {
-    const seam = wantsSeam ? findLine(form, id, what.side) : undefined;
-    return doesLineReach(seam, rows) ? seam : drawn({ id, ...what }, angleAt);
-  };
+  const pen: LinePen = { form, rows, panelLines: [], issues: [] };
+  const braces = [
+    ...placeCentreTies(pen),
+    ...SIDES.flatMap((side) => placeWeb(pen, places, plan, side)),
+    ...form.levels.flatMap((level) => placeStraps(pen, places, plan, level)),
+  ];
+  return { braces, panelLines: pen.panelLines, issues: pen.issues };
+}
 
-  const braces: PlacedBrace[] = [];
-  const centres = [
-    { half: 'front', id: 'centreFront', u: Math.PI / 2, pull: [0, 1], sleeveShare: 0.5 },
-    { half: 'back', id: 'centreBack', u: -Math.PI / 2, pull: [0, -1], sleeveShare: 0 },
-  ] as const;
-  for (const { half, id, u, pull, sleeveShare } of centres) {
+/** Draws lines on the panels, and keeps what was drawn and what left them. */
+interface LinePen {
+  readonly form: InsideForm;
+  readonly rows: readonly number[];
+  readonly panelLines: { id: string; letter: string; name: string; chart: Float64Array }[];
+  readonly issues: Issue[];
+}
+
+/** A line on the panels through the angles at these heights, with a letter of its own; null where it leaves them. */
+function drawLine(
+  { form, rows, panelLines, issues }: LinePen,
+  what: Omit<InsideLine, 'seams'>,
+  angleAt: (v: number) => number,
+  heights: readonly number[] = rows,
+): InsideLine | null {
+  const letter = form.letterOf(form.letterCount + panelLines.length);
+  const line = drawPanelLine(form, what, heights, angleAt, letter);
+  if (!line) {
+    const message = `The ${what.name} on the ${what.side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`;
+    issues.push({ code: 'line-leaves-panels', path: 'webPlaces', message, severity: 'error' });
+    return null;
+  }
+  const chart = new Float64Array(2 * heights.length);
+  heights.forEach((v, i) => {
+    chart.set([line.seams[0].u[i], v], 2 * i);
+  });
+  panelLines.push({ id: `${what.id}/${what.side}`, letter, name: what.name, chart });
+  return line;
+}
+
+/** The seam of that id where one is wanted and reaches over all rows, else a line on the panels. */
+function seamOrLine(
+  pen: LinePen,
+  id: string,
+  what: Pick<InsideLine, 'name' | 'side' | 'half'>,
+  angleAt: (v: number) => number,
+  wantsSeam: boolean,
+): InsideLine | null {
+  const seam = wantsSeam ? findLine(pen.form, id, what.side) : undefined;
+  return doesLineReach(seam, pen.rows) ? seam : drawLine(pen, { id, ...what }, angleAt);
+}
+
+const CENTRES = [
+  { half: 'front', id: 'centreFront', u: Math.PI / 2, pull: [0, 1], sleeveShare: 0.5 },
+  { half: 'back', id: 'centreBack', u: -Math.PI / 2, pull: [0, -1], sleeveShare: 0 },
+] as const;
+
+function placeCentreTies(pen: LinePen): PlacedBrace[] {
+  return CENTRES.flatMap(({ half, id, u, pull, sleeveShare }): PlacedBrace[] => {
     const what = { name: `centre ${half}`, side: 'centre', half } as const;
-    const from = lineAt(id, what, () => u, true);
-    if (from)
-      braces.push({
+    const from = seamOrLine(pen, id, what, () => u, true);
+    if (!from) return [];
+    const name = `centre ${half} tie`;
+    return [
+      {
         id: `tie-${half}`,
-        name: `centre ${half} tie`,
+        name,
         kind: 'tie',
         side: 'centre',
         from,
@@ -96,63 +119,76 @@ export function placeBraces(
         pull,
         sleeveShare,
         group: half,
-      });
-  }
+      },
+    ];
+  });
+}
+
+function placeWeb(pen: LinePen, places: WebPlaces, plan: BracePlan, side: 'right' | 'left'): PlacedBrace[] {
+  const [from, to] = (['front', 'back'] as const).map((half) =>
+    seamOrLine(
+      pen,
+      places === 'seams' ? `princess${half === 'front' ? 'Front' : 'Back'}` : `web-${half}`,
+      { name: `web line ${half}`, side, half },
+      (v) => webAngle(pen.form, half, side, v, plan.webShares),
+      places === 'seams',
+    ),
+  );
+  if (!from || !to) return [];
+  const group = pen.form.surface.isMirrorSymmetric ? 'web' : `web ${side}`;
+  return [{ id: `web-${side}`, name: `${side} web`, kind: 'web', side, from, to, pull: [0, 0], group }];
+}
+
+function placeStraps(
+  pen: LinePen,
+  places: WebPlaces,
+  plan: BracePlan,
+  level: InsideForm['levels'][number],
+): PlacedBrace[] {
+  const shares = plan.straps[level.id] ?? [];
+  return shares.flatMap((share) => {
+    const word = wordOfStrap(share, shares.length);
+    return SIDES.flatMap((side) => placeStrap(pen, places, level, share, word, side));
+  });
+}
+
+function placeStrap(
+  pen: LinePen,
+  places: WebPlaces,
+  level: InsideForm['levels'][number],
+  share: number,
+  word: '' | 'front' | 'back',
+  side: 'right' | 'left',
+): PlacedBrace[] {
+  const { form } = pen;
+  const { id: levelId, name } = level;
+  const id = `strap-${levelId}${word && `-${word}`}`;
+  const heights = strapRows(level);
+  const seam = findLine(form, 'side', side);
+  const from =
+    places === 'seams' && share === 0.5 && doesLineReach(seam, heights)
+      ? seam
+      : drawLine(
+          pen,
+          { id, name: 'strap line', side, half: 'side' },
+          (height) => strapAngle(form, share, side, height),
+          heights,
+        );
+  if (!from) return [];
   const isMirrored = form.surface.isMirrorSymmetric;
-  for (const side of SIDES) {
-    const ends = (['front', 'back'] as const).map((half) =>
-      lineAt(
-        places === 'seams' ? `princess${half === 'front' ? 'Front' : 'Back'}` : `web-${half}`,
-        { name: `web line ${half}`, side, half },
-        (v) => webAngle(form, half, side, v, plan.webShares),
-        places === 'seams',
-      ),
-    );
-    const [from, to] = ends;
-    if (from && to)
-      braces.push({
-        id: `web-${side}`,
-        name: `${side} web`,
-        kind: 'web',
-        side,
-        from,
-        to,
-        pull: [0, 0],
-        group: isMirrored ? 'web' : `web ${side}`,
-      });
-  }
-  for (const level of form.levels) {
-    const { id: levelId, name } = level;
-    const shares = plan.straps[levelId] ?? [];
-    for (const share of shares) {
-      const word = wordOfStrap(share, shares.length);
-      for (const side of SIDES) {
-        const heights = strapRows(level);
-        const seam = findLine(form, 'side', side);
-        const from =
-          places === 'seams' && share === 0.5 && doesLineReach(seam, heights)
-            ? seam
-            : drawn(
-                { id: `strap-${levelId}${word && `-${word}`}`, name: 'strap line', side, half: 'side' },
-                (height) => strapAngle(form, share, side, height),
-                heights,
-              );
-        if (!from) continue;
-        braces.push({
-          id: `strap-${levelId}${word && `-${word}`}-${side}`,
-          name: `${name.toLowerCase()} ${word && `${word} `}strap ${side}`,
-          kind: 'strap',
-          side,
-          from,
-          to: 'sleeve',
-          ...onSleeve(share, side),
-          group: isMirrored ? `strap ${levelId} ${share}` : `strap ${levelId} ${share} ${side}`,
-          levelId,
-        });
-      }
-    }
-  }
-  return { braces, panelLines, issues };
+  return [
+    {
+      id: `${id}-${side}`,
+      name: `${name.toLowerCase()} ${word && `${word} `}strap ${side}`,
+      kind: 'strap',
+      side,
+      from,
+      to: 'sleeve',
+      ...onSleeve(share, side),
+      group: isMirrored ? `strap ${levelId} ${share}` : `strap ${levelId} ${share} ${side}`,
+      levelId,
+    },
+  ];
 }
 
 /** Tells the straps of one level apart. */

@@ -14,27 +14,8 @@ interface BodyListProps {
 export function BodyList({ onClose }: BodyListProps) {
   const services = useServices();
   const words = useWords();
-  const [{ bodies, unreadable }, setContents] = useState<Contents>({ bodies: null, unreadable: [] });
-  const [trouble, setTrouble] = useState('');
+  const { bodies, unreadable, trouble, run } = useCabinet();
   const [deleted, setDeleted] = useState<KeptBody | null>(null);
-  const refresh = useCallback(async () => {
-    try {
-      setContents(await services.bodies.list());
-    } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
-      setContents({ bodies: [], unreadable: [] });
-    }
-  }, [services]);
-  useEffect(() => void refresh(), [refresh]);
-  const run = async (work: () => Promise<void>) => {
-    try {
-      await work();
-      setTrouble('');
-    } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
-    }
-    await refresh();
-  };
   return (
     <section className="body-list" aria-labelledby="bodies-title">
       <h3 id="bodies-title">{words.bodies.title}</h3>
@@ -62,6 +43,59 @@ export function BodyList({ onClose }: BodyListProps) {
       )}
       {unreadable.length > 0 && <UnreadableEntries entries={unreadable} />}
       {bodies?.length === 0 && !trouble && <p className="quiet">{words.bodies.none}</p>}
+      <NewBodyButtons onClose={onClose} />
+      <ul className="earlier-list">
+        {bodies?.map((body) => (
+          <BodyRow
+            key={body.id}
+            body={body}
+            onClose={onClose}
+            onCopy={() => void run(() => services.bodies.duplicate(body))}
+            onRename={(name) => void run(() => services.bodies.rename(body, name))}
+            onDelete={() =>
+              void run(async () => {
+                await services.bodies.remove(body.id);
+                setDeleted(body);
+              })
+            }
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** What the cabinet holds, read anew after each work on it; `trouble` tells what went wrong last, empty when nothing did. */
+function useCabinet() {
+  const services = useServices();
+  const [{ bodies, unreadable }, setContents] = useState<Contents>({ bodies: null, unreadable: [] });
+  const [trouble, setTrouble] = useState('');
+  const refresh = useCallback(async () => {
+    try {
+      setContents(await services.bodies.list());
+    } catch (error) {
+      setTrouble(error instanceof Error ? error.message : String(error));
+      setContents({ bodies: [], unreadable: [] });
+    }
+  }, [services]);
+  useEffect(() => void refresh(), [refresh]);
+  const run = async (work: () => Promise<void>) => {
+    try {
+      await work();
+      setTrouble('');
+    } catch (error) {
+      setTrouble(error instanceof Error ? error.message : String(error));
+    }
+    await refresh();
+  };
+  return { bodies, unreadable, trouble, run };
+}
+
+function NewBodyButtons({ onClose }: BodyListProps) {
+  const services = useServices();
+  const words = useWords();
+  return (
+    <>
       <button
         type="button"
         className="plain save-as"
@@ -84,24 +118,7 @@ export function BodyList({ onClose }: BodyListProps) {
           {words.bodies.saveAs}
         </button>
       )}
-      <ul className="earlier-list">
-        {bodies?.map((body) => (
-          <BodyRow
-            key={body.id}
-            body={body}
-            onClose={onClose}
-            onCopy={() => void run(() => services.bodies.duplicate(body))}
-            onRename={(name) => void run(() => services.bodies.rename(body, name))}
-            onDelete={() =>
-              void run(async () => {
-                await services.bodies.remove(body.id);
-                setDeleted(body);
-              })
-            }
-          />
-        ))}
-      </ul>
-    </section>
+    </>
   );
 }
 

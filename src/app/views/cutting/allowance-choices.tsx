@@ -1,4 +1,5 @@
 import { NOTCH_SHAPES, type NotchShape } from '../../../core/pattern/index.ts';
+import type { Project } from '../../../core/project/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -10,117 +11,159 @@ const MATERIALS = ['webs', 'arms'] as const;
 
 /** Cloth beyond the seam lines: for all, and by edge, opening and material; the shape of notches. */
 export function AllowanceChoices() {
+  const { workshop } = useWords();
+  return (
+    <>
+      <SeamAllowance />
+      <NotchShapeChoice />
+      <details className="printer">
+        <summary>{workshop.allowance.others}</summary>
+        <KindAllowances />
+        <EdgeAllowances />
+      </details>
+    </>
+  );
+}
+
+function NotchShapeChoice() {
   const cloth = useApp((state) => state.project?.cloth);
-  const form = useApp((state) => state.form);
   const actions = useActions();
-  const { workshop, core, steps } = useWords();
+  const { workshop, steps } = useWords();
   const words = workshop.allowance;
-  const nameOpening = (id: string) => (words.opening as Readonly<Record<string, string>>)[id] ?? id;
-  const usual = cloth?.allowance ?? USUAL;
-  const { allowanceByKind = {}, allowanceByMaterial = {}, allowanceByEdge = {} } = cloth ?? {};
-  const edges = [
+  return (
+    <div className="field-row">
+      <label className="measure-name" htmlFor="notch-shape">
+        {words.notches}
+      </label>
+      <select
+        id="notch-shape"
+        value={cloth?.notchShape ?? 'slit'}
+        onChange={(event) =>
+          actions.setCloth({ notchShape: event.target.value as NotchShape }, steps.things.notches)
+        }
+      >
+        {NOTCH_SHAPES.map((shape) => (
+          <option key={shape} value={shape}>
+            {words.shapes[shape]}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+/** Openings, and materials other than the shell's. */
+function KindAllowances() {
+  const { allowance: usual = USUAL, allowanceByKind = {}, allowanceByMaterial = {} } = useCloth();
+  const actions = useActions();
+  const { workshop, steps } = useWords();
+  const words = workshop.allowance;
+  return (
+    <>
+      <LengthRow
+        name={words.openings}
+        fieldId="cloth.allowanceByKind.opening"
+        value={allowanceByKind.opening}
+        usual={usual}
+        limits={LIMITS}
+        onValue={(mm) =>
+          actions.setCloth(
+            { allowanceByKind: withEntry(allowanceByKind, 'opening', mm) },
+            steps.things.openings,
+          )
+        }
+      />
+      {MATERIALS.map((id) => (
+        <LengthRow
+          key={id}
+          name={words[id]}
+          fieldId={`cloth.allowanceByMaterial.${id}`}
+          value={allowanceByMaterial[id]}
+          usual={usual}
+          limits={LIMITS}
+          onValue={(mm) =>
+            actions.setCloth(
+              { allowanceByMaterial: withEntry(allowanceByMaterial, id, mm) },
+              steps.things.allowanceFor(words[id]),
+            )
+          }
+        />
+      ))}
+    </>
+  );
+}
+
+/** Single edges that have an allowance of their own, and one more. */
+function EdgeAllowances() {
+  const { allowance: usual = USUAL, allowanceByEdge = {} } = useCloth();
+  const actions = useActions();
+  const { workshop, steps } = useWords();
+  const words = workshop.allowance;
+  const edges = useEdges();
+  const own = edges.filter(({ id }) => allowanceByEdge[id] !== undefined);
+  return (
+    <>
+      {own.map(({ id, name }) => (
+        <LengthRow
+          key={id}
+          name={name}
+          fieldId={`cloth.allowanceByEdge.${id}`}
+          value={allowanceByEdge[id]}
+          usual={usual}
+          limits={LIMITS}
+          onValue={(mm) =>
+            actions.setCloth(
+              { allowanceByEdge: withEntry(allowanceByEdge, id, mm) },
+              steps.things.allowanceOf(name),
+            )
+          }
+        />
+      ))}
+      <div className="field-row">
+        <label className="measure-name" htmlFor="own-allowance">
+          {words.oneEdge}
+        </label>
+        <select
+          id="own-allowance"
+          value=""
+          onChange={(event) =>
+            actions.setCloth(
+              { allowanceByEdge: withEntry(allowanceByEdge, event.target.value, usual) },
+              steps.things.oneEdge,
+            )
+          }
+        >
+          <option value="">{words.choose}</option>
+          {edges
+            .filter(({ id }) => allowanceByEdge[id] === undefined)
+            .map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+        </select>
+      </div>
+    </>
+  );
+}
+
+function useCloth(): Partial<Project['cloth']> {
+  return useApp((state) => state.project?.cloth) ?? {};
+}
+
+/** Every opening and seam of the form, with its name. */
+function useEdges(): readonly { readonly id: string; readonly name: string }[] {
+  const form = useApp((state) => state.form);
+  const { workshop, core } = useWords();
+  const nameOpening = (id: string) =>
+    (workshop.allowance.opening as Readonly<Record<string, string>>)[id] ?? id;
+  return [
     ...(form?.shell.openings ?? []).map(({ id }) => ({ id, name: nameOpening(id) })),
     ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({
       id,
       name: `${letter} ${core.name(name)}`,
     })),
   ];
-  const own = edges.filter(({ id }) => allowanceByEdge[id] !== undefined);
-  return (
-    <>
-      <SeamAllowance />
-      <div className="field-row">
-        <label className="measure-name" htmlFor="notch-shape">
-          {words.notches}
-        </label>
-        <select
-          id="notch-shape"
-          value={cloth?.notchShape ?? 'slit'}
-          onChange={(event) =>
-            actions.setCloth({ notchShape: event.target.value as NotchShape }, steps.things.notches)
-          }
-        >
-          {NOTCH_SHAPES.map((shape) => (
-            <option key={shape} value={shape}>
-              {words.shapes[shape]}
-            </option>
-          ))}
-        </select>
-      </div>
-      <details className="printer">
-        <summary>{words.others}</summary>
-        <LengthRow
-          name={words.openings}
-          fieldId="cloth.allowanceByKind.opening"
-          value={allowanceByKind.opening}
-          usual={usual}
-          limits={LIMITS}
-          onValue={(mm) =>
-            actions.setCloth(
-              { allowanceByKind: withEntry(allowanceByKind, 'opening', mm) },
-              steps.things.openings,
-            )
-          }
-        />
-        {MATERIALS.map((id) => (
-          <LengthRow
-            key={id}
-            name={words[id]}
-            fieldId={`cloth.allowanceByMaterial.${id}`}
-            value={allowanceByMaterial[id]}
-            usual={usual}
-            limits={LIMITS}
-            onValue={(mm) =>
-              actions.setCloth(
-                { allowanceByMaterial: withEntry(allowanceByMaterial, id, mm) },
-                steps.things.allowanceFor(words[id]),
-              )
-            }
-          />
-        ))}
-        {own.map(({ id, name }) => (
-          <LengthRow
-            key={id}
-            name={name}
-            fieldId={`cloth.allowanceByEdge.${id}`}
-            value={allowanceByEdge[id]}
-            usual={usual}
-            limits={LIMITS}
-            onValue={(mm) =>
-              actions.setCloth(
-                { allowanceByEdge: withEntry(allowanceByEdge, id, mm) },
-                steps.things.allowanceOf(name),
-              )
-            }
-          />
-        ))}
-        <div className="field-row">
-          <label className="measure-name" htmlFor="own-allowance">
-            {words.oneEdge}
-          </label>
-          <select
-            id="own-allowance"
-            value=""
-            onChange={(event) =>
-              actions.setCloth(
-                { allowanceByEdge: withEntry(allowanceByEdge, event.target.value, usual) },
-                steps.things.oneEdge,
-              )
-            }
-          >
-            <option value="">{words.choose}</option>
-            {edges
-              .filter(({ id }) => allowanceByEdge[id] === undefined)
-              .map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-          </select>
-        </div>
-      </details>
-    </>
-  );
 }
 
 /** With the entry, or without it; undefined when none is left. */

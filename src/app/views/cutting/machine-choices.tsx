@@ -15,54 +15,14 @@ const LAYERS = [
 
 /** The cutting machine: how large, how wide it cuts, what it follows and by which colours. */
 export function MachineChoices() {
-  const { mat, kerf, bladeOffset, overcut, strokeText = false } = useCutting();
+  const { kerf, bladeOffset, overcut, strokeText = false } = useCutting();
   const actions = useActions();
-  const { workshop, steps, core } = useWords();
+  const { workshop, steps } = useWords();
   const words = workshop.machine;
-  const known = MATS.find(({ width, height }) => width === mat?.width && height === mat?.height);
-  const choose = (id: string) => {
-    const { width, height } = MATS.find((entry) => entry.id === id) ?? { ...OWN_MAT };
-    actions.setCutting(
-      { mat: id === 'none' ? undefined : { width, height: height ?? width } },
-      steps.things.mat,
-    );
-  };
   return (
     <details className="printer">
       <summary>{words.title}</summary>
-      <div className="field-row">
-        <label className="measure-name" htmlFor="mat">
-          {words.mat}
-        </label>
-        <select
-          id="mat"
-          value={mat ? (known?.id ?? 'own') : 'none'}
-          onChange={(event) => choose(event.target.value)}
-        >
-          <option value="none">{words.asLarge}</option>
-          {MATS.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {core.name(name)}
-            </option>
-          ))}
-          <option value="own">{words.another}</option>
-        </select>
-      </div>
-      {mat &&
-        !known &&
-        (['width', 'height'] as const).map((side) => (
-          <LengthRow
-            key={side}
-            name={words.size[side]}
-            fieldId={`cutting.mat.${side}`}
-            value={mat[side]}
-            usual={OWN_MAT[side]}
-            limits={MAT_LIMITS}
-            onValue={(mm) =>
-              actions.setCutting({ mat: { ...mat, [side]: mm ?? OWN_MAT[side] } }, steps.things.matSize[side])
-            }
-          />
-        ))}
+      <MatChoice />
       <LengthRow
         name={words.kerf}
         fieldId="cutting.kerf"
@@ -100,6 +60,59 @@ export function MachineChoices() {
       </label>
       <LayerColours />
     </details>
+  );
+}
+
+/** The mat of the machine: none, one that is known, or another by its sides. */
+function MatChoice() {
+  const { mat } = useCutting();
+  const actions = useActions();
+  const { workshop, steps, core } = useWords();
+  const words = workshop.machine;
+  const known = MATS.find(({ width, height }) => width === mat?.width && height === mat?.height);
+  const choose = (id: string) => {
+    const { width, height } = MATS.find((entry) => entry.id === id) ?? { ...OWN_MAT };
+    actions.setCutting(
+      { mat: id === 'none' ? undefined : { width, height: height ?? width } },
+      steps.things.mat,
+    );
+  };
+  return (
+    <>
+      <div className="field-row">
+        <label className="measure-name" htmlFor="mat">
+          {words.mat}
+        </label>
+        <select
+          id="mat"
+          value={mat ? (known?.id ?? 'own') : 'none'}
+          onChange={(event) => choose(event.target.value)}
+        >
+          <option value="none">{words.asLarge}</option>
+          {MATS.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {core.name(name)}
+            </option>
+          ))}
+          <option value="own">{words.another}</option>
+        </select>
+      </div>
+      {mat &&
+        !known &&
+        (['width', 'height'] as const).map((side) => (
+          <LengthRow
+            key={side}
+            name={words.size[side]}
+            fieldId={`cutting.mat.${side}`}
+            value={mat[side]}
+            usual={OWN_MAT[side]}
+            limits={MAT_LIMITS}
+            onValue={(mm) =>
+              actions.setCutting({ mat: { ...mat, [side]: mm ?? OWN_MAT[side] } }, steps.things.matSize[side])
+            }
+          />
+        ))}
+    </>
   );
 }
 

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react';
 import type { Form } from '../../../core/form/index.ts';
 import {
   markAtPlace,
@@ -32,12 +32,52 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
   const words = useWords().photo;
   const actions = useActions();
   const svg = useRef<SVGSVGElement>(null);
-  const held = useRef<{ readonly x: number; readonly z: number; readonly mark: number | null } | null>(null);
   const body = useMemo(() => silhouetteOfMesh(form.closedMesh, side), [form, side]);
   const { outline, box, levels } = useMemo(() => drawSilhouette(body, form), [body, form]);
   const { viewBox, zoom, move, showAll } = usePanZoom(svg, box);
-  const url = useMemo(() => URL.createObjectURL(photo.file), [photo.file]);
-  useEffect(() => () => URL.revokeObjectURL(url), [url]);
+  const dragging = usePhotoDrag(svg, photo, marks);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const step = STEPS[event.key];
+    if (event.key === '+' || event.key === '=') move(0, 0, 1.25);
+    else if (event.key === '-') move(0, 0, 0.8);
+    else if (event.key === '0') showAll();
+    if (!step || event.ctrlKey || event.metaKey) {
+      if (step) move((KEY_STEP * step[0]) / zoom, (-KEY_STEP * step[1]) / zoom);
+      if (step) event.preventDefault();
+      return;
+    }
+    event.preventDefault();
+    const mm = event.shiftKey ? 10 : 1;
+    actions.changePhoto(side, { x: photo.x + mm * step[0], z: photo.z + mm * step[1] });
+  };
+  return (
+    // biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys move the photo, as the label says
+    // biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields
+    <div className="photo-view" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={words.label}>
+      <svg ref={svg} viewBox={viewBox} data-marking={marks !== null || undefined} {...dragging}>
+        <title>{words.over[side]}</title>
+        <PhotoImage photo={photo} />
+        <path className="photo-body-halo" d={outline} />
+        <path className="photo-body" d={outline} />
+        {showsLevels && <path className="photo-levels" d={levels} />}
+        {marks && <Marks photo={photo} marks={marks} size={box[3] / zoom} />}
+      </svg>
+      <NearerTools legend={words.nearer} showAllName={words.showAll} move={move} showAll={showAll} />
+    </div>
+    // biome-ignore-end lint/a11y/useSemanticElements: see above
+    // biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above
+  );
+}
+
+/** Drags the photo, or the points set on it: handlers for the picture. */
+function usePhotoDrag(
+  svg: RefObject<SVGSVGElement | null>,
+  photo: Photo,
+  marks: readonly PhotoMark[] | null,
+) {
+  const { side } = photo;
+  const actions = useActions();
+  const held = useRef<{ readonly x: number; readonly z: number; readonly mark: number | null } | null>(null);
   /** mm to the right and up. */
   const placeUnder = (event: PointerEvent): readonly [number, number] => {
     const toView = svg.current?.getScreenCTM()?.inverse();
@@ -69,55 +109,26 @@ export function PhotoView({ form, photo }: { readonly form: Form; readonly photo
   const letGo = () => {
     held.current = null;
   };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const step = STEPS[event.key];
-    if (event.key === '+' || event.key === '=') move(0, 0, 1.25);
-    else if (event.key === '-') move(0, 0, 0.8);
-    else if (event.key === '0') showAll();
-    if (!step || event.ctrlKey || event.metaKey) {
-      if (step) move((KEY_STEP * step[0]) / zoom, (-KEY_STEP * step[1]) / zoom);
-      if (step) event.preventDefault();
-      return;
-    }
-    event.preventDefault();
-    const mm = event.shiftKey ? 10 : 1;
-    actions.changePhoto(side, { x: photo.x + mm * step[0], z: photo.z + mm * step[1] });
-  };
-  const { width, height, mmPerPixel, x, z, opacity, isFlipped } = photo;
+  return { onPointerDown, onPointerMove, onPointerUp: letGo, onPointerCancel: letGo };
+}
+
+/** The photo where it was put, as large as it was scaled. */
+function PhotoImage({ photo }: { readonly photo: Photo }) {
+  const { file, width, height, mmPerPixel, x, z, opacity, isFlipped } = photo;
+  const url = useMemo(() => URL.createObjectURL(file), [file]);
+  useEffect(() => () => URL.revokeObjectURL(url), [url]);
   const [w, h] = [width * mmPerPixel, height * mmPerPixel];
   return (
-    // biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys move the photo, as the label says
-    // biome-ignore-start lint/a11y/useSemanticElements: a picture with keys, not a set of form fields
-    <div className="photo-view" role="group" tabIndex={0} onKeyDown={onKeyDown} aria-label={words.label}>
-      <svg
-        ref={svg}
-        viewBox={viewBox}
-        data-marking={marks !== null || undefined}
-        onPointerDown={onPointerDown}
-        onPointerMove={onPointerMove}
-        onPointerUp={letGo}
-        onPointerCancel={letGo}
-      >
-        <title>{words.over[side]}</title>
-        <image
-          href={url}
-          x={-w / 2}
-          y={-h / 2}
-          width={w}
-          height={h}
-          opacity={opacity}
-          preserveAspectRatio="none"
-          transform={`translate(${x} ${-z})${isFlipped ? ' scale(-1 1)' : ''}`}
-        />
-        <path className="photo-body-halo" d={outline} />
-        <path className="photo-body" d={outline} />
-        {showsLevels && <path className="photo-levels" d={levels} />}
-        {marks && <Marks photo={photo} marks={marks} size={box[3] / zoom} />}
-      </svg>
-      <NearerTools legend={words.nearer} showAllName={words.showAll} move={move} showAll={showAll} />
-    </div>
-    // biome-ignore-end lint/a11y/useSemanticElements: see above
-    // biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above
+    <image
+      href={url}
+      x={-w / 2}
+      y={-h / 2}
+      width={w}
+      height={h}
+      opacity={opacity}
+      preserveAspectRatio="none"
+      transform={`translate(${x} ${-z})${isFlipped ? ' scale(-1 1)' : ''}`}
+    />
   );
 }
 

@@ -40,7 +40,6 @@ export function GrainDial(props: GrainDialProps) {
   const end = (event: PointerEvent) => {
     if (event.currentTarget.hasPointerCapture(event.pointerId)) onDone();
   };
-  const r = radius;
   return (
     <div className="grain-dial">
       <input
@@ -92,29 +91,45 @@ export function GrainDial(props: GrainDialProps) {
           <path className="grain-threads" d={outline} fill={`url(#${threads})`} />
         </g>
         <g transform={`translate(${centre[0]} ${centre[1]})`}>
-          <circle ref={dial} className="grain-band" r={r} style={{ strokeWidth: 0.2 * r }} />
-          {TICKS.map((at) => (
-            <path
-              key={at}
-              className="grain-tick"
-              data-strong={at % 45 === 0 || undefined}
-              d={`M0 ${-0.93 * r}V${(at % 45 === 0 ? -1.08 : -1.03) * r}`}
-              transform={`rotate(${-at})`}
-            />
-          ))}
-          <path
-            className="grain-best"
-            d={`M0 ${-0.9 * r}l${-0.055 * r} ${0.11 * r}h${0.11 * r}Z`}
-            transform={`rotate(${-bestTurn})`}
-          />
-          <g className="grain-arrow" transform={`rotate(${-turn})`}>
-            <path className="grain-halo" d={arrowOf(r)} />
-            <path d={arrowOf(r)} />
-            <circle cy={-r} r={0.1 * r} />
-          </g>
+          <circle ref={dial} className="grain-band" r={radius} style={{ strokeWidth: 0.2 * radius }} />
+          <DialMarks r={radius} turn={turn} bestTurn={bestTurn} />
         </g>
       </svg>
     </div>
+  );
+}
+
+interface DialMarksProps {
+  /** Radius of the dial, mm. */
+  readonly r: number;
+  readonly turn: number;
+  readonly bestTurn: number;
+}
+
+/** Ticks, the best turn, and the arrow that is turned. */
+function DialMarks({ r, turn, bestTurn }: DialMarksProps) {
+  return (
+    <>
+      {TICKS.map((at) => (
+        <path
+          key={at}
+          className="grain-tick"
+          data-strong={at % 45 === 0 || undefined}
+          d={`M0 ${-0.93 * r}V${(at % 45 === 0 ? -1.08 : -1.03) * r}`}
+          transform={`rotate(${-at})`}
+        />
+      ))}
+      <path
+        className="grain-best"
+        d={`M0 ${-0.9 * r}l${-0.055 * r} ${0.11 * r}h${0.11 * r}Z`}
+        transform={`rotate(${-bestTurn})`}
+      />
+      <g className="grain-arrow" transform={`rotate(${-turn})`}>
+        <path className="grain-halo" d={arrowOf(r)} />
+        <path d={arrowOf(r)} />
+        <circle cy={-r} r={0.1 * r} />
+      </g>
+    </>
   );
 }
 

@@ -1,4 +1,13 @@
-import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import {
+  type ChangeEvent,
+  type FocusEvent,
+  type KeyboardEvent,
+  type ReactNode,
+  useEffect,
+  useId,
+  useRef,
+  useState,
+} from 'react';
 import { type Limits, readLength } from './read-length.ts';
 import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -29,7 +38,41 @@ interface LengthInputProps {
  * a message naming field and limit.
  */
 export function LengthInput(props: LengthInputProps) {
-  const { fieldId, label, value, limits, placeholder, isOptional, onValue } = props;
+  const { label, placeholder } = props;
+  const { unit, text, message, handlers } = useTypedLength(props);
+  const messageId = useId();
+  return (
+    <div className="length-input" data-bad={message !== '' || undefined}>
+      <span className="input-with-unit">
+        <input
+          type="text"
+          inputMode={unit === 'cm' ? 'decimal' : 'text'}
+          autoComplete="off"
+          spellCheck={false}
+          aria-label={label}
+          aria-invalid={message !== '' || undefined}
+          aria-describedby={`${message ? messageId : ''} ${props.describedBy ?? ''}`.trim() || undefined}
+          placeholder={placeholder}
+          value={text}
+          {...handlers}
+        />
+        <span className="unit" aria-hidden="true">
+          {unit}
+        </span>
+        {props.children}
+      </span>
+      {message && (
+        <p className="field-message" id={messageId} role="alert">
+          {message}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** The text in the field, what is wrong with it, and the handlers that read what is typed. */
+function useTypedLength(props: LengthInputProps) {
+  const { fieldId, label, value, limits, isOptional, onValue } = props;
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const draft = useApp((state) => state.drafts[fieldId]);
   const actions = useActions();
@@ -38,7 +81,6 @@ export function LengthInput(props: LengthInputProps) {
   const read = (typed: string) => readLength(typed, unit, label, limits, { words, numbers });
   const [typing, setTyping] = useState<string | null>(null);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
-  const messageId = useId();
   useEffect(() => () => clearTimeout(timer.current), []);
 
   const shown = value === null ? '' : numbers.length(value, unit, { bare: true, fraction: 16 });
@@ -76,51 +118,27 @@ export function LengthInput(props: LengthInputProps) {
       timer.current = setTimeout(() => settle(typed), PATIENCE_MS);
     }
   };
-  const message = draft?.message ?? '';
-  return (
-    <div className="length-input" data-bad={message !== '' || undefined}>
-      <span className="input-with-unit">
-        <input
-          type="text"
-          inputMode={unit === 'cm' ? 'decimal' : 'text'}
-          autoComplete="off"
-          spellCheck={false}
-          aria-label={label}
-          aria-invalid={message !== '' || undefined}
-          aria-describedby={`${message ? messageId : ''} ${props.describedBy ?? ''}`.trim() || undefined}
-          placeholder={placeholder}
-          value={text}
-          onFocus={(event) => {
-            setTyping(text);
-            actions.beginEdit();
-            event.target.select();
-            props.onFocus?.();
-          }}
-          onChange={(event) => change(event.target.value)}
-          onBlur={() => {
-            clearTimeout(timer.current);
-            if (typing !== null && typing !== shown) settle(typing);
-            setTyping(null);
-            actions.endEdit();
-            props.onBlur?.();
-          }}
-          onKeyDown={(event) => {
-            if (event.key === 'Enter') settle(text);
-            if (event.key !== 'Escape' || !draft) return;
-            actions.setDraft(fieldId, null);
-            setTyping(shown);
-          }}
-        />
-        <span className="unit" aria-hidden="true">
-          {unit}
-        </span>
-        {props.children}
-      </span>
-      {message && (
-        <p className="field-message" id={messageId} role="alert">
-          {message}
-        </p>
-      )}
-    </div>
-  );
+  const handlers = {
+    onFocus(event: FocusEvent<HTMLInputElement>) {
+      setTyping(text);
+      actions.beginEdit();
+      event.target.select();
+      props.onFocus?.();
+    },
+    onChange: (event: ChangeEvent<HTMLInputElement>) => change(event.target.value),
+    onBlur() {
+      clearTimeout(timer.current);
+      if (typing !== null && typing !== shown) settle(typing);
+      setTyping(null);
+      actions.endEdit();
+      props.onBlur?.();
+    },
+    onKeyDown(event: KeyboardEvent) {
+      if (event.key === 'Enter') settle(text);
+      if (event.key !== 'Escape' || !draft) return;
+      actions.setDraft(fieldId, null);
+      setTyping(shown);
+    },
+  };
+  return { unit, text, message: draft?.message ?? '', handlers };
 }

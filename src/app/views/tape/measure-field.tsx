@@ -20,7 +20,7 @@ interface MeasureFieldProps {
 /** One measure: name, where the tape lies, the field, left and right on demand, and how the body answers. */
 export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const value = useApp((state) => state.project?.body.measures[measure.id]);
-  const readings = useApp((state) => state.project?.body.readings?.[measure.id]);
+  const hasReadings = useApp((state) => state.project?.body.readings?.[measure.id] !== undefined);
   const isLit = useApp((state) => isTapeLit(state.highlight, measure.id));
   const actions = useActions();
   const [wantsSides, setWantsSides] = useState(false);
@@ -29,7 +29,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const { name, how } = core.measure(measure);
   const howId = useId();
   const isSplit = isSided(value) || (wantsSides && measure.sided);
-  const isAgain = !isSplit && typeof value === 'number' && (wantsAgain || readings !== undefined);
+  const isAgain = !isSplit && typeof value === 'number' && (wantsAgain || hasReadings);
   const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, core.within(name));
   const light = () => actions.pointAt({ kind: 'tape', id: measure.id });
 
@@ -53,26 +53,17 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
         </span>
       </div>
       <div className="measure-entry">
-        {isSplit ? (
-          <SidedInputs measure={measure} value={value} howId={howId} onValue={set} onFocus={light} />
-        ) : isAgain ? (
-          <ReadingInputs
-            measure={measure}
-            readings={readings ?? [value]}
-            howId={howId}
-            onFocus={light}
-            onSingle={() => setWantsAgain(false)}
-          />
-        ) : (
-          <SingleInput
-            measure={measure}
-            value={typeof value === 'number' ? value : null}
-            isRequired={isRequired}
-            howId={howId}
-            onValue={set}
-            onFocus={light}
-          />
-        )}
+        <MeasureInputs
+          measure={measure}
+          value={value}
+          isRequired={isRequired}
+          isSplit={isSplit}
+          isAgain={isAgain}
+          howId={howId}
+          onValue={set}
+          onFocus={light}
+          onSingle={() => setWantsAgain(false)}
+        />
         {measure.sided && (
           <button
             type="button"
@@ -99,6 +90,48 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
         </button>
       )}
     </li>
+  );
+}
+
+interface MeasureInputsProps {
+  readonly measure: MeasureDefinition;
+  readonly value: MeasureValue | undefined;
+  readonly isRequired: boolean;
+  /** Left and right apart. */
+  readonly isSplit: boolean;
+  /** Read more than once. */
+  readonly isAgain: boolean;
+  readonly howId: string;
+  readonly onValue: (value: MeasureValue | null) => void;
+  readonly onFocus: () => void;
+  readonly onSingle: () => void;
+}
+
+function MeasureInputs(props: MeasureInputsProps) {
+  const { measure, value, isRequired, isSplit, isAgain, howId, onValue, onFocus } = props;
+  const readings = useApp((state) => state.project?.body.readings?.[measure.id]);
+  if (isSplit)
+    return <SidedInputs measure={measure} value={value} howId={howId} onValue={onValue} onFocus={onFocus} />;
+  const single = typeof value === 'number' ? value : null;
+  if (isAgain && single !== null)
+    return (
+      <ReadingInputs
+        measure={measure}
+        readings={readings ?? [single]}
+        howId={howId}
+        onFocus={onFocus}
+        onSingle={props.onSingle}
+      />
+    );
+  return (
+    <SingleInput
+      measure={measure}
+      value={single}
+      isRequired={isRequired}
+      howId={howId}
+      onValue={onValue}
+      onFocus={onFocus}
+    />
   );
 }
 
