@@ -65,7 +65,8 @@ function followPulls(store: AppStore, actions: Actions, follower: Follower): voi
     void follower.previewSeams(base, { edit }).then((made) => {
       if (!made) return;
       if (made.ok) actions.receivePull(made.value, pull);
-      else actions.refusePull(made.issues.map(store.getState().words.core.issue).join(' '), pull);
+      else
+        actions.refusePull(made.issues.map(({ message }) => store.getState().say(message)).join(' '), pull);
     });
   });
 }

@@ -1,16 +1,19 @@
 import { lazy, StrictMode, Suspense, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
+import type { Say } from '../core/base/index.ts';
 import type { Project } from '../core/project/index.ts';
-import { askWorker } from './ask-worker.ts';
 import {
   createNumbers,
+  createSpeaker,
   LANGUAGE_NAMES,
   type Language,
+  loadCatalogue,
   loadWords,
   localeOf,
   type Words,
-} from './language/index.ts';
+} from '../language/index.ts';
+import { askWorker } from './ask-worker.ts';
 import { openFirst } from './open-first.ts';
 import { readPhoto } from './read-photo.ts';
 import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
@@ -151,7 +154,7 @@ const cabinet: Promise<Cabinet> = Promise.resolve().then(() => openCabinet(globa
 cabinet.catch(() => {});
 
 /** The maker's bodies, in the cabinet. */
-function keptBodies(say: () => Words) {
+function keptBodies(say: () => Words, speak: Say) {
   const bodies = {
     list: async () => (await cabinet).list(),
     put: async (body: KeptBody) => (await cabinet).put(body),
@@ -165,7 +168,7 @@ function keptBodies(say: () => Words) {
       const { parseProject, serializeProject } = await loadProjectRoom();
       const read = parseProject(body.text);
       if (!read.ok)
-        throw new Error(read.issues[0] ? say().core.issue(read.issues[0]) : say().messages.cannotRead);
+        throw new Error(read.issues[0] ? speak(read.issues[0].message) : say().messages.cannotRead);
       await (await cabinet).put({ ...body, name, text: serializeProject({ ...read.value, name }) });
     },
   };
@@ -188,8 +191,9 @@ function emptyProject(displayUnits: Project['displayUnits']): Project {
 
 /** Words and numbers of a language, as the state holds them. */
 async function speech(language: Language) {
-  const words = await loadWords(language);
-  return { language, words, numbers: createNumbers(localeOf(language, navigator.languages)) };
+  const [words, catalogue] = await Promise.all([loadWords(language), loadCatalogue(language)]);
+  const locale = localeOf(language, navigator.languages);
+  return { language, words, say: createSpeaker(catalogue, { locale }), numbers: createNumbers(locale) };
 }
 
 function createServices(store: AppStore, actions: Actions, follower: Follower): Services {
@@ -211,7 +215,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       tone: 'warning',
       text: say().messages.notOpened(fileName),
       details: read.issues.map((issue) => {
-        const message = say().core.issue(issue);
+        const message = store.getState().say(issue.message);
         return issue.path ? `${issue.path}: ${message}` : message;
       }),
     });
@@ -251,7 +255,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       store.setState({ form: null, formOf: null, formQuality: null, ghost: null, stage: 'tape' });
     },
     openText: (text, fileName, id) => open(text, fileName, say().steps.open(fileName), id ? { id } : {}),
-    bodies: keptBodies(say),
+    bodies: keptBodies(say, (phrase) => store.getState().say(phrase)),
     async compareWith(text, fileName) {
       const { parseProject } = await loadProjectRoom();
       const read = parseProject(text);
@@ -263,7 +267,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       actions.tell({
         tone: 'warning',
         text: say().messages.noBody(fileName),
-        details: read.issues.map(say().core.issue),
+        details: read.issues.map(({ message }) => store.getState().say(message)),
       });
     },
     pictureDistance: follower.pictureDistance,
@@ -339,7 +343,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
       actions.tell({
         tone: 'warning',
         text: say().messages.notMade,
-        details: written.issues.map(say().core.issue),
+        details: written.issues.map(({ message }) => store.getState().say(message)),
       });
     },
     savePicture(picture) {
@@ -366,8 +370,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     },
     async speak(language) {
       try {
-        const { words, numbers } = await speech(language);
-        actions.speak(language, words, numbers);
+        actions.speak(await speech(language));
       } catch {
         const text = say().messages.noLanguage(LANGUAGE_NAMES[language]);
         actions.tell({ tone: 'warning', text });

@@ -39,11 +39,11 @@ export async function openFirst(opening: FirstOpening): Promise<void> {
     await demo.load();
     if (!hasOpened()) await services.openDemo(demo);
   }
-  const { messages, core } = store.getState().words;
+  const { messages } = store.getState().words;
   const warn = warnerOf(actions);
   if (kept !== null && read && !read.ok) {
     warn(messages.keptUnreadable(setAsideUnreadable(shelf, kept)), {
-      details: read.issues.map(core.issue),
+      details: read.issues.map(({ message }) => store.getState().say(message)),
       file: { name: 'loftseam-unreadable.txt', text: kept },
     });
   }

@@ -1,3 +1,4 @@
+import '../language/index.ts';
 import { run } from './run.ts';
 
 // A reader that has seen enough (`| head`) is no fault.

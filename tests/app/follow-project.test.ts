@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Lane } from '../../src/app/worker/create-lane.ts';
 import { followProject } from '../../src/app/worker/follow-project.ts';
-import { failure, type Issue, type Result, success } from '../../src/core/base/index.ts';
+import { failure, type Issue, type Result, success, verbatim } from '../../src/core/base/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import type { Project } from '../../src/core/project/index.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
-const refusal: Issue = { code: 'test', path: '', message: 'No.', severity: 'error' };
+const refusal: Issue = { code: 'test', path: '', message: verbatim('No.'), severity: 'error' };
 const formOf = (project: Project) => ({ project }) as Form;
 
 /** A lane that takes `ms` for every form and can be stopped, as the real one. */

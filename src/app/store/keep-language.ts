@@ -1,4 +1,4 @@
-import { guessLanguage, LANGUAGES, type Language } from '../language/index.ts';
+import { guessLanguage, LANGUAGES, type Language } from '../../language/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { Shelf } from './keep-project.ts';
 

@@ -1,10 +1,10 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
-import type { Issue } from '../../core/base/index.ts';
+import type { Issue, Phrase, Say } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
-import type { Language, Numbers, Words } from '../language/index.ts';
+import type { Language, Numbers, Words } from '../../language/index.ts';
 
 export const STAGES = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting', 'making', 'checking'] as const;
 export type Stage = (typeof STAGES)[number];
@@ -35,7 +35,7 @@ export interface Draft {
 export interface Work {
   readonly quality: Quality;
   readonly fraction: number;
-  readonly what: string;
+  readonly what: Phrase | null;
 }
 
 export interface Notice {
@@ -213,6 +213,7 @@ export interface AppState {
   readonly language: Language;
   /** All that is said, in the present language. */
   readonly words: Words;
+  readonly say: Say;
   readonly numbers: Numbers;
   /** Lasting ones first, in the order they came; at most one other. */
   readonly notices: readonly Notice[];

@@ -1,4 +1,4 @@
-import type { Issue } from '../../core/base/index.ts';
+import type { Issue, Phrase } from '../../core/base/index.ts';
 import type { Form, LastStage } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { createLane, type Lane } from './create-lane.ts';
@@ -7,7 +7,7 @@ import { FULL_TRIANGLES, type MakeRequest, QUICK_TRIANGLES } from './protocol.ts
 type Quality = 'quick' | 'full';
 
 export interface FollowHandlers {
-  onWork(work: { quality: Quality; fraction: number; what: string } | null): void;
+  onWork(work: { quality: Quality; fraction: number; what: Phrase | null } | null): void;
   onForm(form: Form, project: Project, quality: Quality): void;
   onFailure(issues: readonly Issue[], project: Project): void;
   /** How much of a rough form is looked at now: the less, the sooner it comes. */
@@ -54,7 +54,7 @@ export function followProject(
 
   const runQuick = async (project: Project) => {
     isQuickBusy = true;
-    handlers.onWork({ quality: 'quick', fraction: 0, what: '' });
+    handlers.onWork({ quality: 'quick', fraction: 0, what: null });
     const how = { targetTriangles: QUICK_TRIANGLES, upTo: handlers.upTo() };
     const made = await quick.make(project, how, () => {});
     isQuickBusy = false;
@@ -75,7 +75,7 @@ export function followProject(
   };
 
   const runFull = async (project: Project) => {
-    handlers.onWork({ quality: 'full', fraction: 0, what: '' });
+    handlers.onWork({ quality: 'full', fraction: 0, what: null });
     if (handlers.upTo() === 'seams' && !(await showShape(project))) return;
     const made = await full.make(project, WHOLE, (fraction, _stage, what) => {
       if (wanted === project && fraction < 1) handlers.onWork({ quality: 'full', fraction, what });

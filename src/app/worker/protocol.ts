@@ -1,5 +1,5 @@
 import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
-import type { Issue, Result } from '../../core/base/index.ts';
+import { type Issue, type Phrase, plain, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { FormFile } from '../../core/files/index.ts';
 import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
@@ -27,7 +27,7 @@ export interface FileOptions {
   readonly pieces?: readonly string[];
 }
 
-export type OnProgress = (fraction: number, stage: StageId, what: string) => void;
+export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => void;
 
 /** Polylines n × 3 mm by layout id. */
 export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
@@ -62,7 +62,7 @@ export type CutWish =
 export interface SeamAdvice {
   readonly lines: readonly SeamLine[];
   /** In plain words, with the figures before and after. */
-  readonly message: string;
+  readonly message: Phrase;
 }
 
 /** Calls the second worker answers: single panels, for the worker that started it. */
@@ -106,7 +106,9 @@ export function issueOfDefect(error: unknown): Issue {
   return {
     code: 'internal-fault',
     path: '',
-    message: `Something went wrong inside the program, not in what you typed. Undo the last step to go on. (${reason})`,
+    message: plain(
+      `Something went wrong inside the program, not in what you typed. Undo the last step to go on. (${reason})`,
+    ),
     severity: 'error',
   };
 }

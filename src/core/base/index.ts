@@ -1,8 +1,20 @@
 export type { Brand, Mm, Rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
+export {
+  type BasePhrases,
+  isPhrase,
+  type MakePhrase,
+  type NoValues,
+  type Phrase,
+  type PhraseValues,
+  phrasesOf,
+  type Say,
+  verbatim,
+} from './phrase.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';
+export { plain, speakInCore, wordsOf } from './transitional.ts';
 export {
   type DisplayUnit,
   formatBoth,

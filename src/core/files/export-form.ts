@@ -1,5 +1,5 @@
 import { bodyInWords, type CuttingOptions } from '../assembly/index.ts';
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { boundsOfPoints, type Drawing } from '../drawing/index.ts';
 import {
   CUTTER_COLOURS,
@@ -103,7 +103,7 @@ function findUnknown(
     .filter((name) => !known.includes(name))
     .map((name) => {
       const message = `There is no ${word} called “${name}”. There are: ${known.join(', ')}.`;
-      return { code, path, message, severity: 'error' };
+      return { code, path, message: plain(message), severity: 'error' };
     });
 }
 
@@ -172,7 +172,7 @@ function checkModel(scale: number, wall: number): Issue[] {
     issues.push({
       code: 'model-scale',
       path: 'model.scale',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: scale,
       limit,
@@ -186,7 +186,7 @@ function checkModel(scale: number, wall: number): Issue[] {
     issues.push({
       code: 'model-wall',
       path: 'model.wall',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: wall,
       limit,
@@ -266,7 +266,7 @@ async function checkLetters(pages: readonly Drawing[], font: ExportOptions['font
   const lacking = await findLackingLetters(pages, font.bytes);
   if (lacking.length === 0) return [];
   const message = `The letters of the print lack ${lacking.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Write the name in Latin, Greek, Cyrillic, Hebrew or Arabic letters.`;
-  return [{ code: 'letters-lacking', path: 'name', message, severity: 'warning' }];
+  return [{ code: 'letters-lacking', path: 'name', message: plain(message), severity: 'warning' }];
 }
 
 /** Labels to sew in, a file per paper. */
@@ -331,11 +331,11 @@ function writeDxfFiles(_form: Form, pieces: readonly Piece[]): Result<FormFile[]
     const layers = drawPieces([piece], [{ dx: -minX, dy: maxY }]);
     const block = {
       name: piece.id,
-      drawing: { width, height, title: piece.name, layers },
+      drawing: { width, height, title: wordsOf(piece.name), layers },
       x,
       y: 0,
       notes: [
-        `Piece Name: ${piece.name}`,
+        `Piece Name: ${wordsOf(piece.name)}`,
         'Quantity: 1',
         `Material: ${piece.material}`,
         `Side: ${piece.side}`,

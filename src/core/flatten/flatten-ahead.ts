@@ -1,4 +1,4 @@
-import type { Result } from '../base/index.ts';
+import { plain, type Result } from '../base/index.ts';
 import {
   createFlattenMemory,
   type FlattenJob,
@@ -35,7 +35,7 @@ export async function flattenAhead(
     const ours = open.filter((job) => !isTheirs.has(job.disk));
     for (const [k, job] of ours.entries()) {
       if (options.isCancelled?.()) break;
-      options.onProgress?.(done + (0.5 * k) / ours.length, 'Unrolling the panels');
+      options.onProgress?.(done + (0.5 * k) / ours.length, plain('Unrolling the panels'));
       runFlattenJob(job, memory);
     }
     for (const [k, result] of (await answer).entries())

@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import { findSelfCrossings } from './find-self-crossings.ts';
 import { describeFailure } from './flatten-free.ts';
@@ -148,7 +148,9 @@ function solveTogether(
     issues.push({
       code: 'flatten-outline-crosses',
       path,
-      message: `The flat outline crosses itself in ${crossings} place${crossings > 1 ? 's' : ''}: the panel cannot be cut in one piece.`,
+      message: plain(
+        `The flat outline crosses itself in ${crossings} place${crossings > 1 ? 's' : ''}: the panel cannot be cut in one piece.`,
+      ),
       severity: 'error',
       measured: crossings,
       limit: 0,

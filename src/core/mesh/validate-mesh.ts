@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import { nextHalfedge } from './halfedges.ts';
 import { measureTriangleAreas } from './measure-areas.ts';
 import type { Mesh } from './mesh.ts';
@@ -23,7 +23,7 @@ export function validateMesh(mesh: Mesh, expectations: MeshExpectations = {}): I
       issues.push({
         code,
         path: `mesh.${path}`,
-        message: `${what}.`,
+        message: plain(`${what}.`),
         severity: 'error',
         measured: count,
         limit: 0,

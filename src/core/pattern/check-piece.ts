@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, wordsOf } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline, measurePolygonArea } from '../math/index.ts';
 import type { OutlineVertex } from './offset-outline.ts';
 import type { PatternOptions, PieceEdge, PieceInput } from './types.ts';
@@ -31,7 +31,7 @@ export function readAllowances(
     issues.set(path, {
       code: 'allowance-out-of-range',
       path,
-      message: `A seam allowance of ${value} mm cannot be used: give ${ALLOWANCES_IN_WORDS}.`,
+      message: plain(`A seam allowance of ${value} mm cannot be used: give ${ALLOWANCES_IN_WORDS}.`),
       severity: 'error',
       measured: value,
       limit,
@@ -60,7 +60,14 @@ function allowanceOf(
 export function checkOutline(input: PieceInput, ring: Float64Array): Issue[] {
   const path = `pieces.${input.id}`;
   const issue = (code: string, message: string, measured: number, limit: number): Issue[] => [
-    { code, path, message: `Piece “${input.name}” ${message}`, severity: 'error', measured, limit },
+    {
+      code,
+      path,
+      message: plain(`Piece “${wordsOf(input.name)}” ${message}`),
+      severity: 'error',
+      measured,
+      limit,
+    },
   ];
   const crossings = countSelfCrossings(ring);
   if (crossings > 0) {
@@ -193,7 +200,9 @@ export function checkAllowance(
     issues.push({
       code: 'allowance-covers-piece',
       path,
-      message: `Piece “${input.name}” is too narrow: its allowances folded in would cover it and overlap by ${(-2 * spare).toFixed(1)} mm at its widest place. Use a smaller allowance or fewer panels.`,
+      message: plain(
+        `Piece “${wordsOf(input.name)}” is too narrow: its allowances folded in would cover it and overlap by ${(-2 * spare).toFixed(1)} mm at its widest place. Use a smaller allowance or fewer panels.`,
+      ),
       severity: 'error',
       measured: spare,
       limit: 0,
@@ -204,7 +213,9 @@ export function checkAllowance(
     issues.push({
       code: 'allowance-closes-hollow',
       path,
-      message: `The allowance of piece “${input.name}” runs into itself across a hollow of its outline, leaving a hole of ${area.toFixed(0)} mm². Use a smaller allowance there.`,
+      message: plain(
+        `The allowance of piece “${wordsOf(input.name)}” runs into itself across a hollow of its outline, leaving a hole of ${area.toFixed(0)} mm². Use a smaller allowance there.`,
+      ),
       severity: 'error',
       measured: holes.length,
       limit: 0,
@@ -257,7 +268,9 @@ export function checkSharedCloth(
     {
       code: 'allowances-overlap',
       path: `pieces.${input.id}`,
-      message: `On piece “${input.name}” the allowances on both sides of a hollow overlap for ${longest.toFixed(0)} mm: snip between the sew lines there, or use a smaller allowance.`,
+      message: plain(
+        `On piece “${wordsOf(input.name)}” the allowances on both sides of a hollow overlap for ${longest.toFixed(0)} mm: snip between the sew lines there, or use a smaller allowance.`,
+      ),
       severity: 'warning',
       measured: longest,
       limit,

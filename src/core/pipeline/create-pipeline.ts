@@ -20,6 +20,8 @@ import {
   failure,
   InvariantError,
   type Issue,
+  type Phrase,
+  plain,
   type RememberLast,
   type Result,
   rememberLast,
@@ -343,7 +345,7 @@ function within<T>(section: string, result: Result<T>): Result<T> {
 
 function cancelled(issues: readonly Issue[]): Result<Form> {
   const message = 'Stopped before the form was finished.';
-  return failure([...issues, { code: 'cancelled', path: '', message, severity: 'error' }]);
+  return failure([...issues, { code: 'cancelled', path: '', message: plain(message), severity: 'error' }]);
 }
 
 function catchingBrokenPromises<T>(work: () => Result<T>): Result<T> {
@@ -352,7 +354,7 @@ function catchingBrokenPromises<T>(work: () => Result<T>): Result<T> {
   } catch (error) {
     if (!(error instanceof InvariantError)) throw error;
     const message = `Something went wrong inside the program, not in what you typed: ${error.message}.`;
-    return failure([{ code: 'internal-fault', path: '', message, severity: 'error' }]);
+    return failure([{ code: 'internal-fault', path: '', message: plain(message), severity: 'error' }]);
   }
 }
 
@@ -371,9 +373,9 @@ function startClock(options: MakeOptions) {
     enter(next: StageId, what: string) {
       if (next !== stage) stop();
       stage = next;
-      options.onProgress?.(stageStart[stage], stage, what);
+      options.onProgress?.(stageStart[stage], stage, plain(what));
     },
-    within(fraction: number, what: string) {
+    within(fraction: number, what: Phrase) {
       const end = stageStart[stages[stages.indexOf(stage) + 1]] ?? 1;
       const start = stageStart[stage];
       options.onProgress?.(start + (end - start) * Math.min(1, Math.max(0, fraction)), stage, what);
@@ -381,7 +383,7 @@ function startClock(options: MakeOptions) {
     isCancelled: () => options.isCancelled?.() ?? false,
     finish() {
       stop();
-      options.onProgress?.(1, stage, 'Done');
+      options.onProgress?.(1, stage, plain('Done'));
       return timingsMs;
     },
   };

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { CHART_RADIUS } from './fair-curve.ts';
 import { nearestOnArmhole } from './nearest-on-armhole.ts';
 import type { ChartPlace } from './snap-point.ts';
@@ -35,14 +35,14 @@ export function splitPanel(
       {
         code: 'panel-not-split',
         path: 'lines',
-        message: `Panel “${panel.name}” cannot be divided lengthwise; draw the line by hand.`,
+        message: plain(`Panel “${wordsOf(panel.name)}” cannot be divided lengthwise; draw the line by hand.`),
         severity: 'error',
       },
     ]);
   }
   const line: SeamLine = {
     id: freeId(layout, `split${panel.id[0].toUpperCase()}${panel.id.slice(1)}`),
-    name: `middle of ${panel.name.replace(/ (right|left)$/, '')}`,
+    name: `middle of ${wordsOf(panel.name).replace(/ (right|left)$/, '')}`,
     side: 'right',
     through: [first.anchor, ...through.slice(1, -1).filter(({ v = 0 }) => v < last.top), last.anchor],
   };

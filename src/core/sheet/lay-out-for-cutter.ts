@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -90,7 +90,7 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
 function lackingLetters(missing: readonly string[]): Issue[] {
   if (missing.length === 0) return [];
   const message = `The letters of single strokes lack ${missing.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Use names in Latin letters, or filled letters.`;
-  return [{ code: 'letters-lacking', path: 'strokeText', message, severity: 'warning' }];
+  return [{ code: 'letters-lacking', path: 'strokeText', message: plain(message), severity: 'warning' }];
 }
 
 function checkOptions(
@@ -105,14 +105,21 @@ function checkOptions(
   for (const { path, name, measured, limit } of lengths) {
     if (measured >= 0 && measured <= limit) continue;
     const message = `${name} of ${measured} mm cannot be used: give 0 to ${limit} mm.`;
-    issues.push({ code: 'blade-out-of-range', path, message, severity: 'error', measured, limit });
+    issues.push({
+      code: 'blade-out-of-range',
+      path,
+      message: plain(message),
+      severity: 'error',
+      measured,
+      limit,
+    });
   }
   if (!(kerf >= 0 && kerf <= WIDEST_KERF)) {
     const message = `A kerf of ${kerf} mm cannot be used: give 0 to ${WIDEST_KERF} mm.`;
     issues.push({
       code: 'kerf-out-of-range',
       path: 'kerf',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: kerf,
       limit: WIDEST_KERF,
@@ -124,7 +131,7 @@ function checkOptions(
     issues.push({
       code: 'mat-too-small',
       path: 'mat',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: smallest,
       limit: SMALLEST_MAT,

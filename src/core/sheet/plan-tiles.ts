@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { findPaper, PAPERS } from './papers.ts';
 
 /** Keeps clear of the widest unprintable edges of home printers (6.35 mm and less by their handbooks). */
@@ -72,14 +72,14 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
   const cellHeight = pageHeight - 2 * margin - overlap - FOOTER;
   const smallest = Math.min(cellWidth, cellHeight);
   if (!(smallest >= SMALLEST_CELL)) {
-    const message = `${paper.name} with margins of ${margin} mm leaves ${Math.max(0, smallest).toFixed(1)} mm for the pattern; at least ${SMALLEST_CELL} mm is needed. Use smaller margins or larger paper.`;
+    const message = `${wordsOf(paper.name)} with margins of ${margin} mm leaves ${Math.max(0, smallest).toFixed(1)} mm for the pattern; at least ${SMALLEST_CELL} mm is needed. Use smaller margins or larger paper.`;
     return failure([
       { ...error('paper-too-small', 'margin', message), measured: smallest, limit: SMALLEST_CELL },
     ]);
   }
   return success({
     paperId: paper.id,
-    paperName: paper.name,
+    paperName: wordsOf(paper.name),
     pageWidth: paper.width,
     pageHeight,
     margin,
@@ -91,5 +91,5 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
 }
 
 function error(code: string, path: string, message: string): Issue {
-  return { code, path, message, severity: 'error' };
+  return { code, path, message: plain(message), severity: 'error' };
 }

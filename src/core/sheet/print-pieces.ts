@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, type Phrase, type Result, success } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
@@ -15,7 +15,7 @@ export interface PrintInfo {
   readonly body: string;
   readonly date: string;
   /** Where the work with the pieces can hurt, printed on a page of their own. */
-  readonly cautions?: readonly { readonly title: string; readonly text: string }[];
+  readonly cautions?: readonly { readonly title: Phrase; readonly text: Phrase }[];
 }
 
 export interface PrintOptions extends TileOptions {

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { PieceLine } from '../pattern/index.ts';
 import { makeOval } from './make-oval.ts';
@@ -84,7 +84,16 @@ function checkSeats(seats: readonly Seat[], side: 'right' | 'left', magnet: numb
       : 'There is no room for magnets beside this peg: take a thinner peg, or hang the arm by a strap.';
   const message = `The magnets of the ${side} arm, ${(2 * magnet - PLAY).toFixed(0)} mm, leave ${wordBoard(worst.toEdge)} of card to the edge of the armhole plate and ${wordBoard(worst.toPeg)} to the peg's hole; ${SEAT_MARGIN} mm are needed at both. ${remedy}`;
   const path = 'magnetDiameter';
-  return [{ code: 'magnet-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
+  return [
+    {
+      code: 'magnet-near-cut',
+      path,
+      message: plain(message),
+      severity: 'error',
+      measured,
+      limit: SEAT_MARGIN,
+    },
+  ];
 }
 
 function checkPeg(measured: number, side: 'right' | 'left', peg: number): Issue[] {
@@ -92,7 +101,9 @@ function checkPeg(measured: number, side: 'right' | 'left', peg: number): Issue[
   const most = Math.max(0, Math.floor(2 * (peg + measured - SEAT_MARGIN) - PLAY));
   const message = `The peg of the ${side} arm, ${(2 * peg - PLAY).toFixed(0)} mm, leaves ${wordBoard(measured)} of card to the edge of the armhole plate; ${SEAT_MARGIN} mm are needed. Take a peg of ${most} mm at most.`;
   const path = 'pegDiameter';
-  return [{ code: 'peg-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
+  return [
+    { code: 'peg-near-cut', path, message: plain(message), severity: 'error', measured, limit: SEAT_MARGIN },
+  ];
 }
 
 /** None left is said so: the hole cuts into what is beside it. */

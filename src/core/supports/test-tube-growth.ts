@@ -1,4 +1,4 @@
-import { formatLength, type Issue } from '../base/index.ts';
+import { formatLength, type Issue, plain } from '../base/index.ts';
 import type { InsideOptions, TestTubeReadings } from './types.ts';
 
 /** Diameter of the maker's test tube before it is filled, mm. */
@@ -58,7 +58,14 @@ export function checkTestTube({ measuredGrowth, testTube, clothThickness }: Insi
     const limit = isSmall ? min : max;
     const message = `Test tube, girth at line ${k + 1}: ${formatLength(girth, 'cm')} is ${isSmall ? 'less than the tube as it was sewn' : 'more than cloth can grow'}, ${formatLength(limit, 'cm')} over the cloth. ${isSmall ? 'Fill it harder, or check that it was printed true to size' : 'Check that its seam is not open and that it was printed true to size'}, and measure again; until then nothing is taken off for growth.`;
     return [
-      { code: 'test-tube-off', path: `testTube.${line}`, message, severity: 'error', measured: girth, limit },
+      {
+        code: 'test-tube-off',
+        path: `testTube.${line}`,
+        message: plain(message),
+        severity: 'error',
+        measured: girth,
+        limit,
+      },
     ];
   });
   const girths = girthsOf(testTube);
@@ -68,7 +75,7 @@ export function checkTestTube({ measuredGrowth, testTube, clothThickness }: Insi
     issues.push({
       code: 'test-tube-uneven',
       path: 'testTube',
-      message,
+      message: plain(message),
       severity: 'warning',
       measured: spread,
       limit: SAME_TUBE,
@@ -76,7 +83,12 @@ export function checkTestTube({ measuredGrowth, testTube, clothThickness }: Insi
   }
   if (measuredGrowth !== undefined) {
     const message = `Growth is given twice: ${(100 * measuredGrowth).toFixed(2)} % in the project file (inside.measuredGrowth), which is used, and girths of the test tube. Leave one out.`;
-    issues.push({ code: 'growth-twice', path: 'measuredGrowth', message, severity: 'warning' });
+    issues.push({
+      code: 'growth-twice',
+      path: 'measuredGrowth',
+      message: plain(message),
+      severity: 'warning',
+    });
   }
   return issues;
 }

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 
 /** An upright seam, as inner parts need it. All arrays are parallel, upwards. */
@@ -21,7 +22,7 @@ export interface InsideSeam {
 /** An upright line of the shell, in one seam or in several above each other. */
 export interface InsideLine {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left' | 'centre';
   readonly half: 'front' | 'back' | 'side';
   /** From the base up. */
@@ -34,7 +35,7 @@ export interface InsideForm {
   /** From the hip up. */
   readonly levels: readonly {
     readonly id: string;
-    readonly name: string;
+    readonly name: Phrase;
     readonly v: number;
     readonly z: number;
   }[];
@@ -138,7 +139,7 @@ export interface SectionSize {
 
 export interface LevelFinding {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly z: number;
   readonly body: SectionSize;
   /** Stuffed with nothing inside. */
@@ -179,7 +180,7 @@ export interface BraceRung {
 
 export interface DesignedBrace {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly kind: 'tie' | 'web' | 'strap';
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;
@@ -198,7 +199,7 @@ export interface InsideShape {
   readonly panelLines: readonly {
     readonly id: string;
     readonly letter: string;
-    readonly name: string;
+    readonly name: Phrase;
     readonly chart: Float64Array;
   }[];
   /** Predicted outlines, closed, n × 3. */

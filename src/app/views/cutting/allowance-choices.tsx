@@ -1,7 +1,7 @@
 import { NOTCH_SHAPES, type NotchShape } from '../../../core/pattern/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 const LIMITS = { min: 0, max: 50 };
@@ -13,7 +13,8 @@ export function AllowanceChoices() {
   const cloth = useApp((state) => state.project?.cloth);
   const form = useApp((state) => state.form);
   const actions = useActions();
-  const { workshop, core, steps } = useWords();
+  const { workshop, steps } = useWords();
+  const say = useSay();
   const words = workshop.allowance;
   const nameOpening = (id: string) => (words.opening as Readonly<Record<string, string>>)[id] ?? id;
   const usual = cloth?.allowance ?? USUAL;
@@ -22,7 +23,7 @@ export function AllowanceChoices() {
     ...(form?.shell.openings ?? []).map(({ id }) => ({ id, name: nameOpening(id) })),
     ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({
       id,
-      name: `${letter} ${core.name(name)}`,
+      name: `${letter} ${say(name)}`,
     })),
   ];
   const own = edges.filter(({ id }) => allowanceByEdge[id] !== undefined);

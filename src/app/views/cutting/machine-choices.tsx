@@ -1,6 +1,6 @@
 import { MATS } from '../../../core/sheet/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions } from '../parts/workroom-context.tsx';
 import { useCutting } from './print-choices.tsx';
 
@@ -17,7 +17,8 @@ const LAYERS = [
 export function MachineChoices() {
   const { mat, kerf, bladeOffset, overcut, strokeText = false } = useCutting();
   const actions = useActions();
-  const { workshop, steps, core } = useWords();
+  const { workshop, steps } = useWords();
+  const say = useSay();
   const words = workshop.machine;
   const known = MATS.find(({ width, height }) => width === mat?.width && height === mat?.height);
   const choose = (id: string) => {
@@ -42,7 +43,7 @@ export function MachineChoices() {
           <option value="none">{words.asLarge}</option>
           {MATS.map(({ id, name }) => (
             <option key={id} value={id}>
-              {core.name(name)}
+              {say(name)}
             </option>
           ))}
           <option value="own">{words.another}</option>

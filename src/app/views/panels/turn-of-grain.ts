@@ -1,4 +1,4 @@
-import type { Numbers, Words } from '../../language/index.ts';
+import type { Numbers, Words } from '../../../language/index.ts';
 
 /** Turns of a grain in degrees from upright, positive to the left as the piece is seen. */
 

@@ -1,4 +1,4 @@
-import type { Words } from '../../language/index.ts';
+import type { Words } from '../../../language/index.ts';
 import type { Actions } from '../../store/index.ts';
 import type { Services } from './workroom-context.tsx';
 

@@ -1,11 +1,11 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
-import type { Result } from '../../../core/base/index.ts';
+import type { Phrase, Result } from '../../../core/base/index.ts';
 import type { Body } from '../../../core/body/index.ts';
 import type { WorstZone } from '../../../core/form/index.ts';
 import type { Mesh } from '../../../core/mesh/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../../core/seams/index.ts';
-import type { Language } from '../../language/index.ts';
+import type { Language } from '../../../language/index.ts';
 import {
   type Actions,
   type AppState,
@@ -61,7 +61,7 @@ export type CutWish =
 export interface SeamAdvice {
   readonly lines: readonly SeamLine[];
   /** In plain words, with the figures before and after. */
-  readonly message: string;
+  readonly message: Phrase;
 }
 
 /** The bodies kept in this browser; every call may be refused, with a reason. */

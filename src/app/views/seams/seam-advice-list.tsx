@@ -1,9 +1,10 @@
 import { useRef, useState } from 'react';
+import { wordsOf } from '../../../core/base/index.ts';
 import { CLOTHS, findCloth } from '../../../core/flatten/index.ts';
 import type { WorstZone } from '../../../core/form/index.ts';
 import type { Project } from '../../../core/project/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { type SeamAdvice, useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** Places asked about at a time. */
@@ -30,7 +31,8 @@ interface Findings {
 export function SeamAdviceList() {
   const { findings, look, stop } = useAdvice();
   const project = useApp((state) => state.project);
-  const { seamAdvice: words, core } = useWords();
+  const { seamAdvice: words } = useWords();
+  const say = useSay();
   const cloth = findCloth(findings?.project?.cloth.kind ?? '') ?? CLOTHS[0];
   const isReady = useApp(({ formOf, formQuality, project }) => formOf === project && formQuality === 'full');
   const isStale = findings !== null && findings.project !== project;
@@ -59,13 +61,17 @@ export function SeamAdviceList() {
         </p>
       )}
       {findings && !findings.isLooking && !findings.problem && findings.count === 0 && (
-        <p role="status">{words.nowhere(core.cloth(cloth))}</p>
+        <p role="status">{words.nowhere(say(cloth.name))}</p>
       )}
       {isStale && findings.count > 0 && <p className="quiet">{words.stale}</p>}
       {findings && (
         <ol className="advice-places" data-behind={isStale || undefined}>
           {findings.places.map((place) => (
-            <PlaceItem key={`${place.zone.panelId}${place.zone.message}`} place={place} isStale={isStale} />
+            <PlaceItem
+              key={`${place.zone.panelId}${say(place.zone.message)}`}
+              place={place}
+              isStale={isStale}
+            />
           ))}
         </ol>
       )}
@@ -75,28 +81,29 @@ export function SeamAdviceList() {
 
 function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly isStale: boolean }) {
   const actions = useActions();
-  const { seamAdvice: words, core } = useWords();
+  const { seamAdvice: words } = useWords();
+  const say = useSay();
   return (
     <li
       onPointerEnter={() => actions.pointAt({ kind: 'panel', id: place.zone.panelId })}
       onPointerLeave={() => actions.pointAt(null)}
     >
       <p className="advice-place">
-        <CoreText english={place.zone.message} said={core.text(place.zone.message)} />
+        <CoreText said={say(place.zone.message)} />
       </p>
       {place.remark && <p className="quiet">{place.remark}</p>}
       {place.changes.length > 0 && (
         <ul>
           {place.changes.map(({ lines, message }) => (
-            <li key={message}>
+            <li key={say(message)}>
               <p>
-                <CoreText english={message} said={core.text(message)} />
+                <CoreText said={say(message)} />
               </p>
               <button
                 type="button"
                 className="plain"
                 disabled={isStale}
-                onClick={() => actions.setSeamLines(lines, core.text(message).split(':')[0])}
+                onClick={() => actions.setSeamLines(lines, say(message).split(':')[0])}
               >
                 {words.take}
               </button>
@@ -138,7 +145,10 @@ function useAdvice() {
       places.push({
         zone,
         changes: advice.ok ? advice.value : [],
-        remark: advice.issues.map(({ message }) => message).join(' '),
+        remark: advice.issues
+          .map(({ message }) => message)
+          .map(wordsOf)
+          .join(' '),
       });
     }
     tell(false);
