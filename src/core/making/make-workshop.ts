@@ -1,4 +1,6 @@
+import { withUsual } from '../base/index.ts';
 import { type Form, sectionOfLevel, type Workshop } from '../form/index.ts';
+import { INSIDE_OPTIONS } from '../supports/index.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { fillZones, levelTargets } from './stuffing-of-form.ts';
 
@@ -15,7 +17,7 @@ export function makeWorkshop(form: Form): Workshop {
       zones: fillZones(form),
       lettersAcross: lettersAcross(form),
       allowance: form.project.cloth.allowance ?? 10,
-      clothThickness: form.project.inside.clothThickness ?? 0.6,
+      clothThickness: withUsual(INSIDE_OPTIONS, form.project.inside).clothThickness,
       sections: Object.fromEntries(sections),
     },
   };
