@@ -1,5 +1,6 @@
 import { withUsual } from '../base/index.ts';
 import { type Form, sectionOfLevel, type Workshop } from '../form/index.ts';
+import { PATTERN_OPTIONS } from '../pattern/index.ts';
 import { INSIDE_OPTIONS } from '../supports/index.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { fillZones, levelTargets } from './stuffing-of-form.ts';
@@ -16,7 +17,7 @@ export function makeWorkshop(form: Form): Workshop {
       targets: levelTargets(form),
       zones: fillZones(form),
       lettersAcross: lettersAcross(form),
-      allowance: form.project.cloth.allowance ?? 10,
+      allowance: withUsual(PATTERN_OPTIONS, form.project.cloth).allowance,
       clothThickness: withUsual(INSIDE_OPTIONS, form.project.inside).clothThickness,
       sections: Object.fromEntries(sections),
     },
