@@ -27,3 +27,11 @@ export {
   mmPerInch,
   parseLength,
 } from './units.ts';
+export {
+  type NumberOption,
+  type Option,
+  type OptionsOf,
+  type OptionTable,
+  type OptionValue,
+  withUsual,
+} from './with-usual.ts';

@@ -18,7 +18,7 @@ import {
 import { type Form, nameRevision, reportOf } from '../form/index.ts';
 import { capBoundaryLoops, type Mesh, mergeMeshes } from '../mesh/index.ts';
 import { arrangePieces, drawPieces, type Piece } from '../pattern/index.ts';
-import { drawLabels, layOutForCutter, planTiles, printPieces } from '../sheet/index.ts';
+import { drawLabels, layOutForCutter, PRINT_OPTIONS, planTiles, printPieces } from '../sheet/index.ts';
 import { cautionsFor } from '../supports/index.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
@@ -238,7 +238,7 @@ function arrangeAnew(form: Form, pieces: readonly Piece[]): Result<Form['drawing
 async function writePdfFiles(
   form: Form,
   pieces: readonly Piece[],
-  { papers = ['a4'], print = {}, date = '', font }: ExportOptions,
+  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font }: ExportOptions,
 ): Promise<Result<FormFile[]>> {
   const issues: Issue[] = [];
   const files: FormFile[] = [];
@@ -273,7 +273,7 @@ async function checkLetters(pages: readonly Drawing[], font: ExportOptions['font
 async function writeLabelFiles(
   form: Form,
   pieces: readonly Piece[],
-  { papers = ['a4'], print = {}, date = '', font }: ExportOptions,
+  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font }: ExportOptions,
 ): Promise<Result<FormFile[]>> {
   const files: FormFile[] = [];
   for (const paper of papers) {

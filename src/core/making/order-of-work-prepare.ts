@@ -1,7 +1,7 @@
 import { readCutting } from '../assembly/index.ts';
 import { plain, wordsOf } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
-import { barsOfCover, findPaper, planTiles } from '../sheet/index.ts';
+import { barsOfCover, findPaper, PRINT_OPTIONS, planTiles } from '../sheet/index.ts';
 import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../supports/index.ts';
 import { boardSteps } from './order-of-work-boards.ts';
 import { cautionsOf, innerPieces, innerSeams, lengthCheck, panelsOf, step } from './work-parts.ts';
@@ -132,7 +132,7 @@ function measureTwice(form: Form): WorkStep {
 function printFirstPage(form: Form): WorkStep {
   const cutting = readCutting(form.project.cutting);
   const papers = cutting.ok ? cutting.value.papers : undefined;
-  const paper = papers?.[0] ?? 'a4';
+  const paper = papers?.[0] ?? PRINT_OPTIONS.paper.usual;
   const grid = planTiles({ ...(cutting.ok ? cutting.value.print : {}), paper });
   const bars = grid.ok ? barsOfCover(grid.value, grid.value.isRoll ? 297 : grid.value.pageHeight) : undefined;
   const name = wordsOf(findPaper(paper)?.name ?? plain(paper));

@@ -1,14 +1,13 @@
 import { type Issue, plain, wordsOf } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline, measurePolygonArea } from '../math/index.ts';
 import type { OutlineVertex } from './offset-outline.ts';
-import type { PatternOptions, PieceEdge, PieceInput } from './types.ts';
+import { PATTERN_OPTIONS, type PatternOptions } from './pattern-options.ts';
+import type { PieceEdge, PieceInput } from './types.ts';
 
-const DEFAULT_ALLOWANCE = 10;
 /**
  * mm. A stitched seam needs `smallest` of cloth beyond it (common practice: toy makers' 1/8 in); openings may also be cut bare.
- * The only place that says so: file and command line ask here.
  */
-export const ALLOWANCE_LIMITS = { smallest: 3, largest: 50 } as const;
+export const ALLOWANCE_LIMITS = { smallest: 3, largest: PATTERN_OPTIONS.allowance.max } as const;
 /** The same in words, to end a sentence with. */
 export const ALLOWANCES_IN_WORDS = `${ALLOWANCE_LIMITS.smallest} to ${ALLOWANCE_LIMITS.largest} mm (an opening may also have 0)`;
 /** mm²: below this no piece of cloth can be handled. Ours. */
@@ -53,7 +52,7 @@ function allowanceOf(
     [allowanceByMaterial?.[material], `allowanceByMaterial.${material}`],
   ];
   for (const [value, path] of wishes) if (value !== undefined) return { value, path };
-  return { value: allowance ?? DEFAULT_ALLOWANCE, path: 'allowance' };
+  return { value: allowance ?? PATTERN_OPTIONS.allowance.usual, path: 'allowance' };
 }
 
 /** Whether the sew outline (ring n × 2) bounds a piece of cloth at all: right way round, not crossing itself. */

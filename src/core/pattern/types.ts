@@ -1,7 +1,4 @@
 import type { Phrase } from '../base/index.ts';
-/** Shapes a notch may have. */
-export const NOTCH_SHAPES = ['slit', 't', 'outward'] as const;
-
 /** One boundary stretch of a flat panel on its way to becoming a piece. */
 export interface PieceEdge {
   readonly kind: 'seam' | 'opening';
@@ -63,25 +60,6 @@ export interface LabelInfo {
   /** Tells printouts of different states of the project apart. */
   readonly revision?: string;
 }
-
-export interface PatternOptions {
-  /** mm, default 10. */
-  readonly allowance?: number;
-  /** Overrides by edge id. */
-  readonly allowanceByEdge?: Readonly<Record<string, number>>;
-  /** Overrides by kind of edge, where no edge of that id is named. */
-  readonly allowanceByKind?: { readonly seam?: number; readonly opening?: number };
-  /** Overrides by material, where neither edge nor kind is. */
-  readonly allowanceByMaterial?: Readonly<Record<string, number>>;
-  /** Default `slit`. */
-  readonly notchShape?: NotchShape;
-}
-
-/**
- * How a mark shows at the cut edge: a slit; a slit with a bar across its end (T), which is found again on cloth that closes
- * up; or a point that stands out, for cloth that frays.
- */
-export type NotchShape = (typeof NOTCH_SHAPES)[number];
 
 /** A finished piece in its own coordinates, y up. */
 export interface Piece {

@@ -1,13 +1,12 @@
-import { formatLength, type Issue, plain, wordsOf } from '../base/index.ts';
+import { formatLength, type Issue, plain, withUsual, wordsOf } from '../base/index.ts';
 import { growthOfGirth } from './cloth-growth.ts';
 import { girthOfSleeve, reachOfPulledSleeve } from './fit-pole.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
 import { isOff, limitOf } from './plan-braces.ts';
 import { measuredGrowthOf } from './test-tube-growth.ts';
 import type { InsideOptions, InsideShape, LevelFinding } from './types.ts';
 
-/** The thinnest tube the file takes, mm. */
-const LEAST_TUBE = 5;
 /** Between the pulled sleeve and a web beside it, mm. Ours. */
 const BESIDE_SLEEVE = 3;
 
@@ -28,12 +27,12 @@ export function checkBraces({ braces, pole }: InsideShape): Issue[] {
       nearest < 0
         ? `cross to the other side by ${(-nearest).toFixed(0)} mm and meet its partner`
         : `come ${nearest.toFixed(0)} mm from the middle, where the pole in its sleeve needs ${room.toFixed(0)} mm`;
-    const remedy =
-      thickest >= LEAST_TUBE
-        ? `Take a pole of ${formatLength(thickest, 'cm')} at most.`
-        : 'Take webs on panels (in the project file, inside.webPlaces: "panels"), or another seam layout.';
+    const isToBeHad = thickest >= INSIDE_OPTIONS.tubeDiameter.min;
+    const remedy = isToBeHad
+      ? `Take a pole of ${formatLength(thickest, 'cm')} at most.`
+      : 'Take webs on panels (in the project file, inside.webPlaces: "panels"), or another seam layout.';
     const message = `The ${brace.side} web would ${how}: webs and pole would cross. ${remedy}`;
-    const path = thickest >= LEAST_TUBE ? 'tubeDiameter' : 'webPlaces';
+    const path = isToBeHad ? 'tubeDiameter' : 'webPlaces';
     return [
       {
         code: 'webs-cross',
@@ -80,7 +79,7 @@ export function checkGrowth(levels: readonly LevelFinding[], options: InsideOpti
   const limit = `${(100 * MOST_GROWN).toFixed(0)} % is more than any firm cloth gives`;
   const measured = growth;
   if (measuredGrowthOf(options) === undefined) {
-    const { pressure = 3, clothStiffness = 40 } = options;
+    const { pressure, clothStiffness } = withUsual(INSIDE_OPTIONS, options);
     // Growth g at kH = g/(1 + g), k = p/(2πEt).
     const share = MOST_GROWN / (1 + MOST_GROWN);
     const most = (share * 2 * Math.PI * clothStiffness) / (0.001 * widest.body.girth);

@@ -1,5 +1,6 @@
 import hardware from '../../../shared/hardware.json' with { type: 'json' };
-import { formatLength, type Issue, plain } from '../base/index.ts';
+import { formatLength, type Issue, plain, withUsual } from '../base/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import type { InsideOptions } from './types.ts';
 
 const GRAVITY = 9.81;
@@ -119,10 +120,10 @@ export function judgeStand(
 /** The options with their usual values, and the masses they make. */
 function standOf(form: FormOnStand, options: InsideOptions) {
   const waist = form.waistHeight;
-  const offset = options.garmentOffset ?? 60;
-  const standMass = options.standMass ?? 6;
-  const material = options.poleMaterial ?? 'steel';
-  const diameter = options.tubeDiameter ?? 25;
+  const usual = withUsual(INSIDE_OPTIONS, options);
+  const { garmentOffset: offset, standMass, poleMaterial: material, tubeDiameter: diameter } = usual;
+  const { legs, legRadius, garmentMass } = usual;
+  const isSolid = options.tubeWall === undefined && material === 'beech';
   // Three quarters of the stand's mass lie in its foot.
   const masses: StandMass[] = [
     { name: 'form', mass: form.mass, z: waist + form.middle, x: 0 },
@@ -134,11 +135,11 @@ function standOf(form: FormOnStand, options: InsideOptions) {
     offset,
     material,
     diameter,
-    wall: options.tubeWall ?? (material === 'beech' ? diameter / 2 : 1.5),
-    legs: options.legs ?? 5,
-    legRadius: options.legRadius ?? 300,
+    wall: isSolid ? diameter / 2 : usual.tubeWall,
+    legs,
+    legRadius,
     masses,
-    garment: { name: 'garment', mass: options.garmentMass ?? 3, z: waist, x: offset } satisfies StandMass,
+    garment: { name: 'garment', mass: garmentMass, z: waist, x: offset } satisfies StandMass,
   };
 }
 

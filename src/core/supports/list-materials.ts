@@ -1,7 +1,8 @@
-import { kgPerPound, type Phrase, plain } from '../base/index.ts';
+import { kgPerPound, type Phrase, plain, withUsual } from '../base/index.ts';
 import { measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** One line of the list to buy by. */
@@ -109,7 +110,7 @@ export function listMaterials(
   inner: readonly Piece[],
   options: InsideOptions,
 ): { lines: MaterialLine[]; fill: FillMass } {
-  const boardThickness = options.boardThickness ?? 8;
+  const { boardThickness, tubeDiameter } = withUsual(INSIDE_OPTIONS, options);
   const areaOf = (pieces: readonly Piece[]): number =>
     pieces.reduce((sum, piece) => sum + Math.abs(measurePolygonArea(piece.cutLine)), 0) / 1e6;
   const of = (material: string): Piece[] => inner.filter((piece) => piece.material === material);
@@ -155,7 +156,7 @@ export function listMaterials(
     },
     {
       id: 'tube',
-      name: plain(`pole: a tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`),
+      name: plain(`pole: a tube, outside ${tubeDiameter} mm (measure with calipers)`),
       quantity: tubeAll,
       unit: 'mm',
       note: plain(`from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`),

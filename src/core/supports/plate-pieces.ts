@@ -1,10 +1,11 @@
-import { type Issue, plain, wordsOf } from '../base/index.ts';
+import { type Issue, plain, withUsual, wordsOf } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline, measurePolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
 import { armPlates, wristPlates } from './arm-plates.ts';
 import { boardCover, boardLayers, quarterOf } from './board-pieces.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
 import { makeOval } from './make-oval.ts';
 import { largestInset, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
@@ -58,8 +59,7 @@ export interface PlateRim {
  * its turned-in allowance) and the cover's: 3 layers of cloth; see `plateRings` for what the board's thickness takes.
  */
 export function plateInputs(form: InsideForm, shape: InsideShape, options: InsideOptions): PlateSet {
-  const clothThickness = options.clothThickness ?? 0.6;
-  const boardThickness = options.boardThickness ?? 8;
+  const { clothThickness, boardThickness } = withUsual(INSIDE_OPTIONS, options);
   const inset = CLOTH_LAYERS * clothThickness + depthOfShell(options);
   const issues: Issue[] = [];
   const rims: PlateRim[] = [];

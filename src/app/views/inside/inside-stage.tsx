@@ -1,6 +1,6 @@
 import { type DisplayUnit, wordsOf } from '../../../core/base/index.ts';
 import type { FormInside } from '../../../core/form/index.ts';
-import { CAUTIONS, type MaterialLine } from '../../../core/supports/index.ts';
+import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/supports/index.ts';
 import type { Numbers } from '../../../language/index.ts';
 import { isFormBehind, issuesOf } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
@@ -63,11 +63,7 @@ function InsideDoubts() {
   );
 }
 
-const CHOICES = [
-  { id: 'tubeDiameter', usual: 25, limits: { min: 5, max: 200 } },
-  { id: 'boardThickness', usual: 8, limits: { min: 1, max: 30 } },
-  { id: 'coverThickness', usual: 0, limits: { min: 0, max: 40 } },
-] as const;
+const CHOICES = ['tubeDiameter', 'boardThickness', 'coverThickness'] as const;
 
 function InsideChoices() {
   const inside = useApp((state) => state.project?.inside);
@@ -78,16 +74,16 @@ function InsideChoices() {
   const numbers = useNumbers();
   return (
     <section className="inside-choices" aria-label={words.choices}>
-      {CHOICES.map(({ id, usual, limits }) => (
+      {CHOICES.map((id) => (
         <div className="field-row" key={id}>
           <span className="measure-name">{words[id]}</span>
           <LengthInput
             fieldId={`inside.${id}`}
             label={words[id]}
             value={inside?.[id] ?? null}
-            limits={limits}
+            limits={INSIDE_OPTIONS[id]}
             isOptional
-            placeholder={numbers.length(usual, unit, { bare: true })}
+            placeholder={numbers.length(INSIDE_OPTIONS[id].usual, unit, { bare: true })}
             onValue={(mm) => actions.setInside(id, mm, core.within(words[id]))}
           />
         </div>
