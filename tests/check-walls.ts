@@ -50,13 +50,40 @@ const forbiddenInCore = new Set([
 
 /** `file:line what` for every breach of the walls. An empty list is a house in order. */
 export function findBreaches(modules: readonly SourceModule[]): string[] {
-  return modules.flatMap((module) => [
+  return [...modules.flatMap(breachesOfModule), ...findCircles(modules)];
+}
+
+function breachesOfModule(module: SourceModule): string[] {
+  return [
     ...module.imports.flatMap((imported) => {
       const breach = breachOfImport(module.file, imported);
       return breach === undefined ? [] : [`${module.file}:${imported.line} ${breach}`];
     }),
     ...(module.file.startsWith('src/core/') ? findImpurities(module) : []),
-  ]);
+  ];
+}
+
+/**
+ * Files that import each other in a circle, through types only or not, each circle as `a imports b imports a`. Every knot of
+ * circles shows at least one of its own; a file reached on two ways is no circle.
+ */
+export function findCircles(modules: readonly SourceModule[]): string[] {
+  const targetsOf = new Map(modules.map(({ file, imports }) => [file, imports.map(({ target }) => target)]));
+  const found: string[] = [];
+  const isDone = new Set<string>();
+  const visit = (file: string, way: readonly string[]): void => {
+    if (isDone.has(file)) return;
+    const here = [...way, file];
+    for (const target of new Set(targetsOf.get(file))) {
+      if (target === undefined || !targetsOf.has(target)) continue;
+      const start = here.indexOf(target);
+      if (start < 0) visit(target, here);
+      else found.push(`${[...here.slice(start), target].join(' imports ')}: a circle`);
+    }
+    isDone.add(file);
+  };
+  for (const { file } of modules) visit(file, []);
+  return found;
 }
 
 /** Room of a core file, door or app side: `core/mesh`, `cli`, `app/store`, `app` for main.tsx. */

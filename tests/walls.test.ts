@@ -143,6 +143,55 @@ describe('the check of the walls', () => {
     expect(breach(file, text)).toEqual([]);
   });
 
+  const breaches = (files: Readonly<Record<string, string>>) =>
+    findBreaches(Object.entries(files).map(([file, text]) => parseModule(file, text)));
+
+  it.each([
+    [
+      'of two files',
+      {
+        'src/cli/a.ts': "import { b } from './b.ts';",
+        'src/cli/b.ts': "import { a } from './a.ts';",
+      },
+      'src/cli/a.ts imports src/cli/b.ts imports src/cli/a.ts: a circle',
+    ],
+    [
+      'of types only',
+      {
+        'src/core/mesh/a.ts': "import type { B } from './b.ts';",
+        'src/core/mesh/b.ts': "export type C = import('./c.ts').C;",
+        'src/core/mesh/c.ts': "export type { A } from './a.ts';",
+      },
+      'src/core/mesh/a.ts imports src/core/mesh/b.ts imports src/core/mesh/c.ts imports src/core/mesh/a.ts: a circle',
+    ],
+    [
+      'that the first file only leads to',
+      {
+        'src/app/views/a.tsx': "import { b } from './b.tsx';",
+        'src/app/views/b.tsx': "import { c } from './c.tsx';",
+        'src/app/views/c.tsx': "import { b } from './b.tsx';",
+      },
+      'src/app/views/b.tsx imports src/app/views/c.tsx imports src/app/views/b.tsx: a circle',
+    ],
+    [
+      'of one file',
+      { 'src/cli/a.ts': "import { a } from './a.ts';" },
+      'src/cli/a.ts imports src/cli/a.ts: a circle',
+    ],
+  ])('sees a circle %s', (_, files, circle) => {
+    expect(breaches(files)).toEqual([circle]);
+  });
+
+  it('allows two ways to one file', () => {
+    const diamond = {
+      'src/cli/a.ts': "import { b } from './b.ts';\nimport { c } from './c.ts';",
+      'src/cli/b.ts': "import { d } from './d.ts';",
+      'src/cli/c.ts': "import type { D } from './d.ts';",
+      'src/cli/d.ts': 'export const d = 1;',
+    };
+    expect(breaches(diamond)).toEqual([]);
+  });
+
   it('counts the lines of a function', () => {
     const text = `export function long() {\n${'  f();\n'.repeat(10)}}\n`;
     expect(findLongFunctions([parseModule('src/app/views/a.tsx', text)], 11)).toEqual([

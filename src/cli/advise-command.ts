@@ -3,10 +3,10 @@ import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
 import { wordsOf } from '../core/base/index.ts';
 import { worstZones } from '../core/form/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 
 /** Fine enough to find the places; advice is judged on a coarser mesh still. */

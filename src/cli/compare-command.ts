@@ -4,11 +4,11 @@ import { formatLength, wordsOf } from '../core/base/index.ts';
 import { compareBodies } from '../core/body/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Fits two projects' bodies and shows what differs, level by level and over the whole surface. */

@@ -1,10 +1,10 @@
 import { verbatim, wordsOf } from '../core/base/index.ts';
 import { wordOrderOfWork } from '../core/making/index.ts';
 import { formatMass, judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeStuffing } from './describe-stuffing.ts';
 import { exitCodes } from './exit-codes.ts';
 import { makeWithIssues } from './make-with-issues.ts';
-import type { CommandStreams } from './run.ts';
 
 /** Prints the order of work of a saved project. */
 export async function planCommand(file: string, streams: CommandStreams): Promise<number> {

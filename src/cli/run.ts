@@ -9,6 +9,7 @@ import {
 } from '../core/pattern/index.ts';
 import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
@@ -19,12 +20,6 @@ import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
 import { proposeCommand } from './propose-command.ts';
 import { regionCommand } from './region-command.ts';
-
-/** Where a command talks to; `process` has this shape. */
-export interface CommandStreams {
-  readonly stdout: { write(text: string): unknown };
-  readonly stderr: { write(text: string): unknown; readonly isTTY?: boolean; readonly columns?: number };
-}
 
 interface Limits {
   readonly min: number;

@@ -1,12 +1,6 @@
 import { plain, type Result } from '../base/index.ts';
-import {
-  createFlattenMemory,
-  type FlattenJob,
-  type JobResult,
-  keepJob,
-  recallJob,
-  runFlattenJob,
-} from './flatten-jobs.ts';
+import { type FlattenJob, keepJob, recallJob, runFlattenJob } from './flatten-jobs.ts';
+import { createFlattenMemory, type JobResult } from './flatten-memory.ts';
 import { matchSeams, planFlatten } from './flatten-together.ts';
 import type { FlattenOptions, FlattenProblem } from './types.ts';
 

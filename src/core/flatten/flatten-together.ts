@@ -1,13 +1,7 @@
 import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import { checkSewing } from './check-sewing.ts';
-import {
-  type AloneJob,
-  createFlattenMemory,
-  type FlattenJob,
-  type JobResult,
-  runFlattenJob,
-  type TogetherJob,
-} from './flatten-jobs.ts';
+import { type AloneJob, type FlattenJob, runFlattenJob, type TogetherJob } from './flatten-jobs.ts';
+import { createFlattenMemory, type JobResult } from './flatten-memory.ts';
 import { collectKeptLengths, type KeptLength } from './kept-lengths.ts';
 import { measureStrain } from './measure-strain.ts';
 import { checkMirror, mirrorFlat } from './mirror-disks.ts';

@@ -4,13 +4,8 @@ export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
 export { flattenAhead, type RunJobsElsewhere } from './flatten-ahead.ts';
 export { flattenFree } from './flatten-free.ts';
-export {
-  createFlattenMemory,
-  type FlattenJob,
-  type FlattenMemory,
-  type JobResult,
-  runFlattenJob,
-} from './flatten-jobs.ts';
+export { type FlattenJob, runFlattenJob } from './flatten-jobs.ts';
+export { createFlattenMemory, type FlattenMemory, type JobResult } from './flatten-memory.ts';
 export {
   type FlattenPlan,
   finishFlatten,

@@ -1,6 +1,6 @@
 import type { Phrase } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
-import type { FlattenMemory } from './flatten-jobs.ts';
+import type { FlattenMemory } from './flatten-memory.ts';
 
 /** Two boundary paths that will be sewn together, edge for edge. Same number of vertices, same order. */
 export interface Join {

@@ -1,14 +1,8 @@
 import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import { resolveLines } from './resolve-lines.ts';
-import {
-  type ChartPlace,
-  type SnapKind,
-  type SnapOptions,
-  type SnappedPlace,
-  snapPoint,
-} from './snap-point.ts';
-import type { SeamAnchor, SeamedShell, SeamForm, SeamLayout, SeamLine } from './types.ts';
+import { type SnapKind, type SnapOptions, type SnappedPlace, snapPoint } from './snap-point.ts';
+import type { ChartPlace, SeamAnchor, SeamedShell, SeamForm, SeamLayout, SeamLine } from './types.ts';
 
 /** A point that pulls a line, to be shown as a grip on the body. */
 export interface ControlPoint extends ChartPlace {

@@ -19,7 +19,6 @@ export { pictureShell } from './picture.ts';
 export { pictureBend } from './picture-bend.ts';
 export { MAX_MARK_GAP, MIN_MARK_GAP } from './place-marks.ts';
 export {
-  type ChartPlace,
   placeOnShell,
   type SnapKind,
   type SnapOptions,

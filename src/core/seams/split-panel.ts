@@ -1,8 +1,7 @@
 import { failure, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { CHART_RADIUS } from './fair-curve.ts';
 import { nearestOnArmhole } from './nearest-on-armhole.ts';
-import type { ChartPlace } from './snap-point.ts';
-import type { SeamAnchor, SeamForm, SeamLayout, SeamLine, ShellPanel } from './types.ts';
+import type { ChartPlace, SeamAnchor, SeamForm, SeamLayout, SeamLine, ShellPanel } from './types.ts';
 
 const HEIGHTS = [0.25, 0.5, 0.75];
 /** mm below the armhole at which a line turns to it. */

@@ -1,6 +1,12 @@
 import type { Phrase } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 
+/** A place on the body: angle round it and chart height (see `ChartSurface`). */
+export interface ChartPlace {
+  readonly u: number;
+  readonly v: number;
+}
+
 /** Where a seam line passes, so that it follows another body. */
 export interface SeamAnchor {
   /** A landmark id of the body; u and v start from it. */

@@ -1,7 +1,7 @@
 import { wordsOf } from '../base/index.ts';
 import { type Drawing, type DrawingItem, foldText, makeLayer, makeText } from '../drawing/index.ts';
 import type { TileGrid } from './plan-tiles.ts';
-import type { PrintInfo } from './print-pieces.ts';
+import type { PrintInfo } from './types.ts';
 
 const WORDS = 3.6;
 const LINE = 5;

@@ -10,8 +10,7 @@ import {
 } from '../drawing/index.ts';
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
-import type { PrintInfo } from './print-pieces.ts';
-import type { TiledDrawing } from './types.ts';
+import type { PrintInfo, TiledDrawing } from './types.ts';
 
 const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
 const ROW = 5.5;

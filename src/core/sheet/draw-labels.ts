@@ -10,7 +10,7 @@ import {
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
 import type { TileGrid } from './plan-tiles.ts';
-import type { PrintInfo } from './print-pieces.ts';
+import type { PrintInfo } from './types.ts';
 
 /** A label with the turned-in rims it is sewn by, mm. */
 const LABEL = { width: 60, height: 30 };

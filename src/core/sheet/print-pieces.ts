@@ -1,4 +1,4 @@
-import { failure, type Phrase, type Result, success } from '../base/index.ts';
+import { failure, type Result, success } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
@@ -8,15 +8,7 @@ import { drawCover } from './draw-cover.ts';
 import { drawKey } from './draw-key.ts';
 import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
 import { tileOnGrid } from './tile-drawing.ts';
-import type { CellWords, TiledDrawing } from './types.ts';
-
-export interface PrintInfo {
-  readonly project: string;
-  readonly body: string;
-  readonly date: string;
-  /** Where the work with the pieces can hurt, printed on a page of their own. */
-  readonly cautions?: readonly { readonly title: Phrase; readonly text: Phrase }[];
-}
+import type { CellWords, PrintInfo, TiledDrawing } from './types.ts';
 
 export interface PrintOptions extends TileOptions {
   readonly correction?: PrintCorrection;
