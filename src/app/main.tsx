@@ -17,20 +17,20 @@ import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
 import {
   type Actions,
   type AppStore,
-  type Cabinet,
+  type BodyDatabase,
   createActions,
   createAppStore,
   isSameForm,
   type KeptBody,
+  type KeyValueStore,
   keepLanguage,
   lastStageFor,
   newBodyId,
-  openCabinet,
+  openBodyDatabase,
   reaches,
   readEarlierStates,
   readKeptLanguage,
   readKeptTheme,
-  type Shelf,
   silhouetteOfMesh,
 } from './store/index.ts';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './views/index.ts';
@@ -39,7 +39,7 @@ import { type Follower, followProject } from './worker/index.ts';
 
 /** Wires the rooms of the app: store, worker, scene and panels know nothing of each other but the store. */
 
-const shelf: Shelf = {
+const storage: KeyValueStore = {
   read: (key) => localStorage.getItem(key),
   write: (key, text) => localStorage.setItem(key, text),
 };
@@ -59,10 +59,10 @@ const loadProjectRoom = () => import('../core/project/index.ts');
 const BodyScene = lazy(async () => ({ default: (await import('./scene/index.ts')).BodyScene }));
 
 async function start(): Promise<void> {
-  const wanted = readKeptLanguage(shelf, navigator.languages);
+  const wanted = readKeptLanguage(storage, navigator.languages);
   const spoken = await speech(wanted).catch(() => speech('en'));
-  const store = createAppStore({ theme: readKeptTheme(shelf), ...spoken });
-  keepLanguage(store, shelf);
+  const store = createAppStore({ theme: readKeptTheme(storage), ...spoken });
+  keepLanguage(store, storage);
   const actions = createActions(store);
   if (spoken.language !== wanted) {
     const text = spoken.words.messages.noLanguage(LANGUAGE_NAMES[wanted]);
@@ -91,7 +91,7 @@ async function start(): Promise<void> {
   keepForOffline(store);
   watchTabs(store, actions);
   const services = createServices(store, actions, follower);
-  void openFirst({ store, actions, services, shelf, cabinet });
+  void openFirst({ store, actions, services, storage, database });
   createRoot(document.getElementById('workroom')!).render(
     <StrictMode>
       <App store={store} actions={actions} services={services} />
@@ -147,26 +147,26 @@ const canDrawInSpace = (() => {
 })();
 
 // Where storage is switched off, even naming the database is refused.
-const cabinet: Promise<Cabinet> = Promise.resolve().then(() => openCabinet(globalThis.indexedDB));
-cabinet.catch(() => {});
+const database: Promise<BodyDatabase> = Promise.resolve().then(() => openBodyDatabase(globalThis.indexedDB));
+database.catch(() => {});
 
-/** The maker's bodies, in the cabinet. */
+/** The maker's bodies, in the database. */
 function keptBodies(say: () => Words) {
   const bodies = {
-    list: async () => (await cabinet).list(),
-    put: async (body: KeptBody) => (await cabinet).put(body),
+    list: async () => (await database).list(),
+    put: async (body: KeptBody) => (await database).put(body),
     async duplicate(body: KeptBody) {
       await bodies.renamed({ ...body, id: newBodyId(), at: Date.now() }, say().bodies.copyOf(body.name));
     },
     rename: (body: KeptBody, name: string) => bodies.renamed(body, name),
-    remove: async (id: string) => (await cabinet).remove(id),
+    remove: async (id: string) => (await database).remove(id),
     /** The name stands in the file too. */
     async renamed(body: KeptBody, name: string) {
       const { parseProject, serializeProject } = await loadProjectRoom();
       const read = parseProject(body.text);
       if (!read.ok)
         throw new Error(read.issues[0] ? say().core.issue(read.issues[0]) : say().messages.cannotRead);
-      await (await cabinet).put({ ...body, name, text: serializeProject({ ...read.value, name }) });
+      await (await database).put({ ...body, name, text: serializeProject({ ...read.value, name }) });
     },
   };
   return bodies;
@@ -299,7 +299,7 @@ function createServices(store: AppStore, actions: Actions, follower: Follower): 
     saveSvg(svg, what) {
       saveFile(`${fileStem(store.getState().project?.name ?? '')}-${what}.svg`, 'image/svg+xml', svg);
     },
-    listEarlierStates: () => readEarlierStates(shelf),
+    listEarlierStates: () => readEarlierStates(storage),
     async saveProject() {
       const { project, bodyId } = store.getState();
       if (!project) return;

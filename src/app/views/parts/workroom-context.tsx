@@ -10,9 +10,9 @@ import {
   type Actions,
   type AppState,
   type AppStore,
-  type CabinetContents,
   type EarlierState,
   historyOf,
+  type KeptBodies,
   type KeptBody,
   type PhotoSide,
 } from '../../store/index.ts';
@@ -65,8 +65,8 @@ export interface SeamAdvice {
 }
 
 /** The bodies kept in this browser; every call may be refused, with a reason. */
-export interface BodyCabinet {
-  list(): Promise<CabinetContents>;
+export interface BodyService {
+  list(): Promise<KeptBodies>;
   put(body: KeptBody): Promise<void>;
   duplicate(body: KeptBody): Promise<void>;
   rename(body: KeptBody, name: string): Promise<void>;
@@ -84,7 +84,7 @@ export interface Services {
   /** `fileName` is for messages. */
   /** `bodyId`: the maker's body that is opened; absent for a new one. */
   openText(text: string, fileName: string, bodyId?: string): Promise<void>;
-  readonly bodies: BodyCabinet;
+  readonly bodies: BodyService;
   /** Lays the body of another project over this one. */
   compareWith(text: string, fileName: string): Promise<void>;
   /** How far the second body lies from the first, mm, with an SVG picture; null when it cannot be told. */
