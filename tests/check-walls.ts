@@ -59,7 +59,7 @@ export function findBreaches(modules: readonly SourceModule[]): string[] {
   ]);
 }
 
-/** Room of a core file, door or app side: `core/mesh`, `cli`, `app/store`, `app` for main.tsx. */
+/** Room of a core file, door or app side: `core/mesh`, `cli`, `app/store`, `app` for main.tsx and those beside it. */
 export function placeOf(file: string): string {
   const [, door, room, rest] = file.split('/');
   if (door === 'cli') return 'cli';
@@ -76,7 +76,9 @@ function breachOfImport(file: string, imported: ModuleImport): string | undefine
   if (!target.startsWith('src/')) return `imports ${target}, which is not source`;
   const to = placeOf(target);
   if (from === to) return undefined;
-  return to.startsWith('core/') ? breachIntoCore(from, to, imported) : breachIntoApp(from, to);
+  return to.startsWith('core/')
+    ? breachIntoCore(from, to, imported)
+    : breachIntoApp(from, to, imported.isTypeOnly);
 }
 
 function breachIntoCore(from: string, to: string, imported: ModuleImport): string | undefined {
@@ -102,18 +104,22 @@ function rankOf(place: string): number {
   return (coreRooms as readonly string[]).indexOf(place.replace('core/', ''));
 }
 
-/** Who in the app may see whom; main.tsx sees all. */
+/** Who in the app may see whom; main.tsx and those beside it see all. */
 const appSight: Readonly<Record<string, readonly string[]>> = {
   'app/language': [],
-  'app/store': ['app/language'],
-  'app/worker': [],
+  'app/calls': [],
+  'app/store': ['app/language', 'app/calls'],
+  'app/worker': ['app/calls'],
+  'app/services': ['app/store', 'app/language', 'app/calls'],
   'app/scene': ['app/store', 'app/language'],
-  'app/views': ['app/store', 'app/language'],
+  'app/views': ['app/store', 'app/language', 'app/calls', 'app/services'],
 };
 
-function breachIntoApp(from: string, to: string): string | undefined {
+function breachIntoApp(from: string, to: string, isTypeOnly: boolean): string | undefined {
   if (!to.startsWith('app')) return `${from} imports ${to}: doors are strangers`;
   if (from === 'app') return undefined;
+  // The services are handed to the views: they know their types only.
+  if (to === 'app/services' && !isTypeOnly) return `${from} runs ${to}`;
   return appSight[from]?.includes(to) ? undefined : `${from} imports ${to}`;
 }
 

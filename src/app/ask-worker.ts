@@ -1,12 +1,30 @@
-import type { Actions, AppStore } from './store/index.ts';
+import { type Actions, type AppStore, isSameForm, lastStageFor, reaches } from './store/index.ts';
 import { type Follower, pictureChoices } from './worker/index.ts';
 
-/** Asks the worker for what the stage looked at needs besides the form, whenever the store changes. */
+/** Asks the worker for the form and what else the stage looked at needs, whenever the store changes. */
 export function askWorker(store: AppStore, actions: Actions, follower: Follower): void {
+  keepForm(store, actions, follower);
   keepSketches(store, actions, follower);
   keepShapePictures(store, actions, follower);
   keepGrips(store, actions, follower);
   followPulls(store, actions, follower);
+}
+
+/** The form follows the project, as far as the stage looked at needs it. */
+function keepForm(store: AppStore, actions: Actions, follower: Follower): void {
+  store.subscribe((now, before) => {
+    if (!now.project) return;
+    if (now.project === before.project) {
+      const lacksSome = now.form !== null && !reaches(now.form, lastStageFor(now.stage));
+      if (lacksSome && now.stage !== before.stage) follower.request(now.project);
+      return;
+    }
+    // Ticks and readings leave the form as it is.
+    const isMade = now.form !== null && now.formQuality === 'full' && now.formOf === before.project;
+    if (isMade && before.project && isSameForm(now.project, before.project))
+      actions.receiveForm({ ...now.form, project: now.project }, now.project, 'full');
+    else follower.request(now.project);
+  });
 }
 
 /** Pictures of the layouts are made once they are looked at and the body has settled. */

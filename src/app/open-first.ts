@@ -1,3 +1,4 @@
+import type { Services } from './services/index.ts';
 import {
   type Actions,
   type AppStore,
@@ -11,7 +12,6 @@ import {
   readUnreadableHistory,
   setAsideUnreadable,
 } from './store/index.ts';
-import type { Services } from './views/index.ts';
 
 interface FirstOpening {
   readonly store: AppStore;

@@ -2,9 +2,10 @@ import { useRef, useState } from 'react';
 import { CLOTHS, findCloth } from '../../../core/flatten/index.ts';
 import type { WorstZone } from '../../../core/form/index.ts';
 import type { Project } from '../../../core/project/index.ts';
+import type { SeamAdvice } from '../../calls/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { useWords } from '../parts/use-words.ts';
-import { type SeamAdvice, useActions, useApp, useServices } from '../parts/workroom-context.tsx';
+import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** Places asked about at a time. */
 const MOST_PLACES = 3;
@@ -119,7 +120,7 @@ function useAdvice() {
     isStopped.current = false;
     const places: PlaceAdvice[] = [];
     setFindings({ project, places, count: 0, isLooking: true, problem: '' });
-    const listed = await services.worstZones(MOST_PLACES);
+    const listed = await services.worker.worstZones(MOST_PLACES);
     if (!listed?.ok || isStopped.current) {
       const problem = listed?.issues.map(({ message }) => message).join(' ');
       setFindings(
@@ -132,7 +133,7 @@ function useAdvice() {
       setFindings({ project, places: [...places], count: zones.length, isLooking, problem: '' });
     for (const zone of zones) {
       tell(true);
-      const advice = await services.adviseSeams(zone.place);
+      const advice = await services.worker.adviseSeams(zone.place);
       // Seams changed meanwhile are other seams.
       if (!advice || isStopped.current || newest.current !== project) break;
       places.push({
@@ -145,7 +146,7 @@ function useAdvice() {
   };
   const stop = () => {
     isStopped.current = true;
-    services.stopAdvice();
+    services.stopCall('adviseSeams');
   };
   return { findings, look, stop };
 }
