@@ -24,4 +24,3 @@ export {
   type ViewCalls,
 } from './call-types.ts';
 export { issueOfDefect } from './issue-of-defect.ts';
-export { workerCalls } from './worker-calls.ts';

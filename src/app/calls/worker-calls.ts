@@ -26,6 +26,7 @@ const none = () => null;
  * all follow from this table.
  */
 export const workerCalls = {
+  /** A form as fine and as far as wished; its progress is told while it is made. */
   makeForm: describeCall(
     signature<(project: Project, wish: MakeWish, onProgress: OnProgress) => Result<Form>>(),
     { worker: 'either', onDefect: tellDefect, whenStopped: 'isDropped' },
