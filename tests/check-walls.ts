@@ -86,7 +86,7 @@ export function findCircles(modules: readonly SourceModule[]): string[] {
   return found;
 }
 
-/** Room of a core file, door or app side: `core/mesh`, `cli`, `language`, `app` for main.tsx. */
+/** Room of a core file, door or app side: `core/mesh`, `cli`, `language`, `app` for main.tsx and those beside it. */
 export function placeOf(file: string): string {
   const [, door, room, rest] = file.split('/');
   if (door === 'cli' || door === 'language') return door;
@@ -103,7 +103,9 @@ function breachOfImport(file: string, imported: ModuleImport): string | undefine
   if (!target.startsWith('src/')) return `imports ${target}, which is not source`;
   const to = placeOf(target);
   if (from === to) return undefined;
-  return to.startsWith('core/') ? breachIntoCore(from, to, imported) : breachIntoApp(from, to);
+  return to.startsWith('core/')
+    ? breachIntoCore(from, to, imported)
+    : breachIntoApp(from, to, imported.isTypeOnly);
 }
 
 function breachIntoCore(from: string, to: string, imported: ModuleImport): string | undefined {
@@ -129,19 +131,23 @@ function rankOf(place: string): number {
   return (coreRooms as readonly string[]).indexOf(place.replace('core/', ''));
 }
 
-/** Who in the app may see whom; main.tsx sees all. */
+/** Who in the app may see whom; main.tsx and those beside it see all. */
 const appSight: Readonly<Record<string, readonly string[]>> = {
-  'app/store': [],
-  'app/worker': [],
+  'app/calls': [],
+  'app/store': ['app/calls'],
+  'app/worker': ['app/calls'],
+  'app/services': ['app/store', 'app/calls'],
   'app/scene': ['app/store'],
-  'app/views': ['app/store'],
+  'app/views': ['app/store', 'app/calls', 'app/services'],
 };
 
-function breachIntoApp(from: string, to: string): string | undefined {
+function breachIntoApp(from: string, to: string, isTypeOnly: boolean): string | undefined {
   // Words stand below command line and app; the core knows none.
   if (to === 'language' && !from.startsWith('core/')) return undefined;
   if (!to.startsWith('app') || from === 'language') return `${from} imports ${to}: doors are strangers`;
   if (from === 'app') return undefined;
+  // The services are handed to the views: they know their types only.
+  if (to === 'app/services' && !isTypeOnly) return `${from} runs ${to}`;
   return appSight[from]?.includes(to) ? undefined : `${from} imports ${to}`;
 }
 
