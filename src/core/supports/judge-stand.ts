@@ -195,6 +195,15 @@ function checkWall({ material, diameter, wall }: Stand): Issue[] {
   return [{ code: 'wall-too-thick', path: 'tubeWall', message, severity: 'warning', measured: wall, limit }];
 }
 
-export type Tube = (typeof hardware.tubes)[number];
+/** A tube to be had as a pole; `diameter` outside and `wall`, mm. */
+export interface Tube {
+  readonly id: string;
+  readonly name: string;
+  readonly material: string;
+  readonly diameter: number;
+  readonly wall: number;
+  /** Key of the table's sources. */
+  readonly source: string;
+}
 /** Tubes usually to be had as poles. */
 export const TUBES: readonly Tube[] = hardware.tubes;
