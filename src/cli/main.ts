@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { run } from './run.ts';
 
 // A reader that has seen enough (`| head`) is no fault.
