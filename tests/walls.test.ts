@@ -12,7 +12,7 @@ const maxCoreFunctionLines = 160;
 
 const builtPlaces = [
   ...coreRooms.map((room) => `core/${room}`),
-  ...['cli', 'language', 'app', 'app/calls', 'app/store', 'app/worker', 'app/services'],
+  ...['core', 'build', 'cli', 'language', 'app', 'app/calls', 'app/store', 'app/worker', 'app/services'],
   ...['app/scene', 'app/views'],
 ];
 
@@ -99,6 +99,11 @@ describe('the check of the walls', () => {
     ['views calling the scene', 'src/app/views/a.tsx', "import { x } from '../scene/scene.tsx';"],
     ['the command line calling the app', 'src/cli/a.ts', "import { x } from '../app/store/store.ts';"],
     ['a way out of the project', 'src/cli/a.ts', "import x from '../../../shared/a.json';"],
+    ['a room using the library', 'src/core/mesh/a.ts', "import { x } from '../index.ts';"],
+    ['the app using the library', 'src/app/worker/a.ts', "import { x } from '../../core/index.ts';"],
+    ['the library loading a package', 'src/core/index.ts', "export { z } from 'zod';"],
+    ['the build calling the core', 'src/build/a.ts', "import { x } from '../core/mesh/index.ts';"],
+    ['the command line calling the build', 'src/cli/a.ts', "import { x } from '../build/a.ts';"],
     ['a late import', 'src/core/mesh/a.ts', "export const f = () => import('../seams/index.ts');"],
     ['a clock', 'src/core/mesh/a.ts', 'export const t = () => Date.now();'],
     ['a better clock', 'src/core/mesh/a.ts', 'export const t = () => performance.now();'],
@@ -137,6 +142,8 @@ describe('the check of the walls', () => {
       'src/app/store/a.ts',
       "import type { W } from '../calls/index.ts';",
     ],
+    ['the library naming a room', 'src/core/index.ts', "export { x } from './mesh/index.ts';"],
+    ['the build reading files', 'src/build/a.ts', "import { readFileSync } from 'node:fs';"],
     ['shared data', 'src/cli/a.ts', "import x from '../../shared/demos/a.json';"],
     [
       'the worker running the pipeline',
