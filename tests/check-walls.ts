@@ -111,7 +111,8 @@ function breachOfImport(file: string, imported: ModuleImport): string | undefine
 
 function breachIntoCore(from: string, to: string, imported: ModuleImport): string | undefined {
   if (!imported.target?.endsWith('/index.ts')) return `enters ${to} other than through its index.ts`;
-  if (from.startsWith('app') && from !== 'app/worker' && !imported.isTypeOnly && isHeavy(to)) {
+  const isOfPage = from === 'language' || (from.startsWith('app') && from !== 'app/worker');
+  if (isOfPage && !imported.isTypeOnly && isHeavy(to)) {
     return `runs ${to} outside the worker`;
   }
   if (!from.startsWith('core/')) return undefined;
