@@ -1,4 +1,5 @@
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
+import type { MeshPhrases } from '../core/mesh/index.ts';
 
 /** TRANSITIONAL. */
 export interface PlainPhrases {
@@ -6,7 +7,7 @@ export interface PlainPhrases {
 }
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms. */
-export type CorePhrases = BasePhrases & PlainPhrases;
+export type CorePhrases = BasePhrases & MeshPhrases & PlainPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {

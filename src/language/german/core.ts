@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 import { base } from './core/base.ts';
+import { mesh } from './core/mesh.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
@@ -7,5 +8,5 @@ export const germanCore: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
-  entries: { ...base, plain: ({ text }) => translate(text) },
+  entries: { ...base, ...mesh, plain: ({ text }) => translate(text) },
 };
