@@ -173,7 +173,8 @@ function rankOf(v: number, other: number, another: number): number {
 /** Boundary vertices of a sound disk, in the order `prepareDisk` gives them. O(#F). */
 export function traceOutline(mesh: Mesh): Int32Array {
   const boundary = traceBoundary(mesh);
-  assertInvariant(!isPhrase(boundary), 'flatten', 'a disk that was laid out is sound', boundary);
+  const fault = isPhrase(boundary) ? boundary.id : '';
+  assertInvariant(!isPhrase(boundary), 'flatten', 'a disk that was laid out is sound', fault);
   return boundary;
 }
 
