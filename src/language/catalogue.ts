@@ -1,5 +1,8 @@
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
+import type { BodyPhrases } from '../core/body/index.ts';
+import type { FlattenPhrases } from '../core/flatten/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
+import type { ProjectPhrases } from '../core/project/index.ts';
 
 /** TRANSITIONAL. */
 export interface PlainPhrases {
@@ -7,7 +10,12 @@ export interface PlainPhrases {
 }
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms. */
-export type CorePhrases = BasePhrases & MeshPhrases & PlainPhrases;
+export type CorePhrases = BasePhrases &
+  MeshPhrases &
+  BodyPhrases &
+  FlattenPhrases &
+  ProjectPhrases &
+  PlainPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {
@@ -18,10 +26,16 @@ export interface Tongue {
   length(mm: number): string;
   /** mm; below a centimetre finer than `length`, `3.2 mm (1/8 in)`. */
   difference(mm: number): string;
+  /** mm, give or take: `76.0 ± 3.2 cm (29 7/8 ± 1 1/4 in)`. */
+  around(mm: number, spread: number): string;
   /** With so many decimals. */
   fixed(value: number, decimals: number): string;
   /** Only the decimals it has, so many at most. */
   plain(value: number, mostDecimals: number): string;
+  /** With all its digits, as in a file. */
+  exact(value: number): string;
+  /** A number already written with a point. */
+  mark(text: string): string;
 }
 
 type Entry<Values> = keyof Values extends never ? string : (values: Values, tongue: Tongue) => string;

@@ -1,6 +1,9 @@
 import type { Catalogue } from '../catalogue.ts';
 import { base } from './core/base.ts';
+import { body } from './core/body.ts';
+import { flatten } from './core/flatten.ts';
 import { mesh } from './core/mesh.ts';
+import { project } from './core/project.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
@@ -8,5 +11,5 @@ export const germanCore: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
-  entries: { ...base, ...mesh, plain: ({ text }) => translate(text) },
+  entries: { ...base, ...mesh, ...body, ...flatten, ...project, plain: ({ text }) => translate(text) },
 };

@@ -6,8 +6,6 @@ export const sentences: readonly Phrase[] = [
   ['Shaping the body', 'Der Körper wird geformt'],
   ['Drawing the seams', 'Die Nähte werden gezeichnet'],
   ['Unrolling the panels', 'Die Schnittteile werden abgewickelt'],
-  ['Unrolling each panel', 'Jedes Schnittteil wird abgewickelt'],
-  ['Matching the seams', 'Die Nähte werden angeglichen'],
   ['Designing webs and plates', 'Stege und Platten werden entworfen'],
   ['Drafting the pieces', 'Die Schnittteile werden gezeichnet'],
   ['Done', 'Fertig'],
