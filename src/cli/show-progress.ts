@@ -1,4 +1,4 @@
-import type { MakeOptions } from '../core/form/index.ts';
+import type { MakeOptions } from '../core/pipeline/index.ts';
 
 type OnProgress = NonNullable<MakeOptions['onProgress']>;
 

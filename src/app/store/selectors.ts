@@ -1,6 +1,7 @@
 import type { Issue } from '../../core/base/index.ts';
 import type { TapeReading } from '../../core/body/index.ts';
-import type { Form, LastStage } from '../../core/form/index.ts';
+import type { Form } from '../../core/form/index.ts';
+import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { AppState } from './types.ts';

@@ -1,5 +1,6 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { Form, LastStage } from '../../core/form/index.ts';
+import type { Form } from '../../core/form/index.ts';
+import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { createLane, type Lane } from './create-lane.ts';
 import { FULL_TRIANGLES, type MakeRequest, QUICK_TRIANGLES } from './protocol.ts';
@@ -36,7 +37,7 @@ export interface Follower {
 
 const PAUSE_MS = 120;
 type How = Pick<MakeRequest, 'targetTriangles' | 'upTo'>;
-const WHOLE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'cutting' };
+const WHOLE: How = { targetTriangles: FULL_TRIANGLES };
 const SHAPE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'seams' };
 
 /**

@@ -6,8 +6,8 @@ import { failure, type Result, success } from '../../core/base/index.ts';
 import { type Body, fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import { exportForm, type FormFile } from '../../core/files/index.ts';
-import { type Form, type MakeOptions, worstZones } from '../../core/form/index.ts';
-import { createPipeline } from '../../core/pipeline/index.ts';
+import { type Form, worstZones } from '../../core/form/index.ts';
+import { createPipeline, type MakeOptions } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { adviseSeams } from './advise-seams.ts';
 import { outlineShape } from './outline-shape.ts';
@@ -30,7 +30,7 @@ const pipeline = createPipeline();
 const runElsewhere =
   self.name === 'full' && typeof Worker !== 'undefined' && navigator.hardwareConcurrency > 1
     ? startSecondWorker(
-        () => new Worker(new URL('./panel-worker.ts', import.meta.url), { type: 'module', name: 'panels' }),
+        () => new Worker(new URL('./job-worker.ts', import.meta.url), { type: 'module', name: 'jobs' }),
       )
     : undefined;
 
@@ -44,7 +44,7 @@ async function make(
     const options: MakeOptions = {
       targetTriangles,
       isDraft: targetTriangles < FULL_TRIANGLES,
-      upTo,
+      ...(upTo === undefined ? {} : { upTo }),
       isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
       now: () => performance.now(),
       date: today(),
@@ -58,10 +58,7 @@ async function make(
   }
 }
 
-const WHOLE: Pick<MakeRequest, 'targetTriangles' | 'upTo'> = {
-  targetTriangles: FULL_TRIANGLES,
-  upTo: 'cutting',
-};
+const WHOLE = { targetTriangles: FULL_TRIANGLES };
 const NO_BYTES = new Uint8Array(0);
 const today = () => new Date().toISOString().slice(0, 10);
 

@@ -2,9 +2,9 @@ import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
 import type { Issue, Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { FormFile } from '../../core/files/index.ts';
-import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
-import type { Form, LastStage, StageId, WorstZone } from '../../core/form/index.ts';
+import type { Form, WorstZone } from '../../core/form/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
+import type { LastStage, StageId } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
 
@@ -14,8 +14,8 @@ export const FULL_TRIANGLES = 20_000;
 export interface MakeRequest {
   readonly project: Project;
   readonly targetTriangles: number;
-  /** As in `MakeOptions`. */
-  readonly upTo: LastStage;
+  /** As in `MakeOptions`; absent = all stages. */
+  readonly upTo?: LastStage;
   /** One Int32 in shared memory, non-zero = stop; null where the page may not share memory. */
   readonly stopFlag: Int32Array | null;
 }
@@ -63,13 +63,6 @@ export interface SeamAdvice {
   readonly lines: readonly SeamLine[];
   /** In plain words, with the figures before and after. */
   readonly message: string;
-}
-
-/** Calls the second worker answers: single panels, for the worker that started it. */
-export interface PanelWorker {
-  isReady(): boolean;
-  /** Jobs not begun when the flag is raised come back as failures without issues. */
-  runJobs(jobs: readonly FlattenJob[], stopFlag: Int32Array | null): readonly Result<JobResult>[];
 }
 
 /** Calls the worker answers, through comlink. */

@@ -2,15 +2,17 @@ export { type AxisLimits, CLOTHS, type Cloth, findCloth } from './cloths.ts';
 export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
-export { flattenAhead, type RunJobsElsewhere } from './flatten-ahead.ts';
 export { flattenFree } from './flatten-free.ts';
 export {
   createFlattenMemory,
   type FlattenJob,
   type FlattenMemory,
   type JobResult,
+  keepJob,
+  recallJob,
   runFlattenJob,
 } from './flatten-jobs.ts';
+export { flattenRounds } from './flatten-rounds.ts';
 export {
   type FlattenPlan,
   finishFlatten,
