@@ -23,7 +23,6 @@ import {
   isSameForm,
   type KeptBody,
   keepLanguage,
-  lastStageFor,
   newBodyId,
   openCabinet,
   reaches,
@@ -32,6 +31,7 @@ import {
   readKeptTheme,
   type Shelf,
   silhouetteOfMesh,
+  stageOf,
 } from './store/index.ts';
 import { type Demo, type Services, Workroom, WorkroomProvider } from './views/index.ts';
 import { watchTabs } from './watch-tabs.ts';
@@ -72,12 +72,12 @@ async function start(): Promise<void> {
     onWork: actions.showWork,
     onForm: actions.receiveForm,
     onFailure: actions.receiveFailure,
-    upTo: () => lastStageFor(store.getState().stage),
+    upTo: () => stageOf(store.getState().stage).draftTo,
   });
   store.subscribe((now, before) => {
     if (!now.project) return;
     if (now.project === before.project) {
-      const lacksSome = now.form !== null && !reaches(now.form, lastStageFor(now.stage));
+      const lacksSome = now.form !== null && !reaches(now.form, stageOf(now.stage).draftTo);
       if (lacksSome && now.stage !== before.stage) follower.request(now.project);
       return;
     }

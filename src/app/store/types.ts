@@ -5,9 +5,7 @@ import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../language/index.ts';
-
-export const STAGES = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting', 'making', 'checking'] as const;
-export type Stage = (typeof STAGES)[number];
+import type { Stage } from './stages.ts';
 
 export type Seam = Form['shell']['seams'][number];
 

@@ -1,17 +1,7 @@
 import type { Language, Numbers, Words } from '../language/index.ts';
 import type { AppStore } from './create-app-store.ts';
-import type {
-  BodyPlace,
-  Draft,
-  Ghost,
-  Highlight,
-  Layers,
-  Notice,
-  Stage,
-  Theme,
-  Thread,
-  ViewName,
-} from './types.ts';
+import type { Stage } from './stages.ts';
+import type { BodyPlace, Draft, Ghost, Highlight, Layers, Notice, Theme, Thread, ViewName } from './types.ts';
 
 export interface ViewActions {
   goTo(stage: Stage): void;
