@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { failure, type Issue, type Result, success } from '../../src/core/base/index.ts';
-import { createJobRunner, type JobKind, type RunJobsElsewhere } from '../../src/core/pipeline/jobs.ts';
+import {
+  createJobRunner,
+  failure,
+  type Issue,
+  type JobKind,
+  type Result,
+  type RunJobsElsewhere,
+  success,
+} from '../../src/core/base/index.ts';
 import { createStageRunner, type RunOptions, type StageRunner } from '../../src/core/pipeline/run-stages.ts';
 import { shareWork } from '../../src/core/pipeline/share-work.ts';
-import { defineStep, type Stage } from '../../src/core/pipeline/step.ts';
+import { type DefineStep, defineStep, type Stage } from '../../src/core/pipeline/step.ts';
 
 /*
  * Two made-up stages whose results are known by closed form: a count of steps, and the sum of the squares up to it,
@@ -37,7 +44,7 @@ function makeUp() {
     recall: (n, memory) => memory.get(n),
     keep: (n, square, memory) => void memory.set(n, square),
   };
-  const step = defineStep<Given>();
+  const step: DefineStep<Given> = defineStep;
   const count = step({
     id: 'count',
     needs: {},
@@ -259,7 +266,8 @@ describe('running stages', () => {
   });
 
   it('hands a step its latest result', () => {
-    const grow = defineStep<number>()<number, Record<string, never>>({
+    const step: DefineStep<number> = defineStep;
+    const grow = step<number, Record<string, never>>({
       id: 'grow',
       needs: {},
       dependsOn: (given, last) => [given, last ?? 0],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../../src/core/base/index.ts';
+import { createJobRunner, type Result, type RunJobsElsewhere } from '../../src/core/base/index.ts';
 import {
   createFlattenMemory,
   type FlattenJob,
@@ -7,15 +7,9 @@ import {
   type FlattenProblem,
   flattenRounds,
   flattenTogether,
+  unrolling,
 } from '../../src/core/flatten/index.ts';
-import {
-  createJobRunner,
-  createPipeline,
-  JOB_KINDS,
-  makeForm,
-  type RunJobsElsewhere,
-} from '../../src/core/pipeline/index.ts';
-import { unrolling } from '../../src/core/pipeline/job-kinds.ts';
+import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { shareWork } from '../../src/core/pipeline/share-work.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { readDemo } from '../body/read-demo.ts';
@@ -43,7 +37,7 @@ function solvedOf<T>(result: Result<T>): T {
 
 /** Another place with a memory of its own; all goes through messages. */
 function otherPlace() {
-  const runJob = createJobRunner(JOB_KINDS);
+  const runJob = createJobRunner([unrolling]);
   const sent: number[] = [];
   const elsewhere: RunJobsElsewhere = async (jobs) => {
     sent.push(...jobs.map(({ data }) => (data as FlattenJob).disk));

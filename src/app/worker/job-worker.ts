@@ -1,10 +1,11 @@
 import { expose } from 'comlink';
-import { failure } from '../../core/base/index.ts';
-import { createJobRunner, JOB_KINDS } from '../../core/pipeline/index.ts';
+import { createJobRunner, failure } from '../../core/base/index.ts';
+import { unrolling } from '../../core/flatten/index.ts';
 import { issueOfDefect } from './protocol.ts';
 import type { JobWorker } from './second-worker.ts';
 
-const runJob = createJobRunner(JOB_KINDS);
+/** Every kind that a step's rounds are made of; jobs of others come back, and are done where they were asked for. */
+const runJob = createJobRunner([unrolling]);
 
 /** Does jobs of any stage for the worker that started it. */
 const service: JobWorker = {

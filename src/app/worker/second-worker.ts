@@ -1,5 +1,4 @@
-import type { Result } from '../../core/base/index.ts';
-import type { Job, RunJobsElsewhere } from '../../core/pipeline/index.ts';
+import type { Job, Result, RunJobsElsewhere } from '../../core/base/index.ts';
 import { linkWorker } from './link-worker.ts';
 
 /** Calls the second worker answers: jobs of any kind, for the worker that started it. */

@@ -1,5 +1,16 @@
 export type { Brand, Mm, Rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
+export {
+  type AnyJobKind,
+  createJobMemories,
+  createJobRunner,
+  type Job,
+  type JobKind,
+  type JobRound,
+  type MemoryOf,
+  type RoundJob,
+  type RunJobsElsewhere,
+} from './jobs.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';

@@ -8,8 +8,6 @@ export {
   type FlattenJob,
   type FlattenMemory,
   type JobResult,
-  keepJob,
-  recallJob,
   runFlattenJob,
 } from './flatten-jobs.ts';
 export { flattenRounds } from './flatten-rounds.ts';
@@ -27,3 +25,4 @@ export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
 export { turnFlat } from './turn-flat.ts';
 export type * from './types.ts';
+export { unrolling } from './unrolling.ts';

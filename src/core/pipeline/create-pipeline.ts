@@ -1,10 +1,9 @@
 import { createSeamPreview, type PreviewSeams } from '../advice/index.ts';
-import { failure, InvariantError, type Result, success } from '../base/index.ts';
+import { failure, InvariantError, type Result, type RunJobsElsewhere, success } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Form } from '../form/index.ts';
 import type { Project } from '../project/index.ts';
 import { assembleForm } from './assemble-form.ts';
-import type { RunJobsElsewhere } from './jobs.ts';
 import type { MakeForm, MakeOptions } from './make-options.ts';
 import { createStageRunner } from './run-stages.ts';
 import { type SharedWork, shareWork } from './share-work.ts';

@@ -1,6 +1,5 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { createJobMemories, failure, type Issue, type Result, success } from '../base/index.ts';
 import { followProgress, type Watch } from './follow-progress.ts';
-import { createJobMemories } from './jobs.ts';
 import { createStepMemory, type KnownSteps, knownBy, leftOut } from './remember-steps.ts';
 import type { SharedWork } from './share-work.ts';
 import type { Stage, Step, StepContext } from './step.ts';

@@ -1,5 +1,10 @@
-import { InvariantError } from '../base/index.ts';
-import type { JobRound, MemoryOf, RoundJob, RunJobsElsewhere } from './jobs.ts';
+import {
+  InvariantError,
+  type JobRound,
+  type MemoryOf,
+  type RoundJob,
+  type RunJobsElsewhere,
+} from '../base/index.ts';
 
 /** A step about to run, part of whose work may be done ahead of it. */
 export interface SharedWork {

@@ -1,5 +1,4 @@
-import type { Result } from '../base/index.ts';
-import type { JobRound, MemoryOf } from './jobs.ts';
+import type { JobRound, MemoryOf, Result } from '../base/index.ts';
 
 /**
  * One result on the way, and how it is made. Same results of what it needs and same `dependsOn`, same result: it is then not
@@ -64,5 +63,7 @@ export interface DefineStep<Given> {
   <Made, N extends Needs<Given>>(step: StepOf<Made, N, Given>): Step<Made, Given>;
 }
 
-export const defineStep = <Given>(): DefineStep<Given> =>
-  ((step: Step<unknown, Given>) => step) as DefineStep<Given>;
+/** The step itself; give it a type `DefineStep`. */
+export function defineStep<S>(step: S): S {
+  return step;
+}

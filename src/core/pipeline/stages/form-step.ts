@@ -1,5 +1,5 @@
 import type { Project } from '../../project/index.ts';
-import { defineStep } from '../step.ts';
+import { type DefineStep, defineStep } from '../step.ts';
 
 /** What every step of a form may depend on; each tells what of it, by `dependsOn`. */
 export interface FormGiven {
@@ -16,4 +16,4 @@ export interface StepOptions {
   readonly date?: string;
 }
 
-export const formStep = defineStep<FormGiven>();
+export const formStep: DefineStep<FormGiven> = defineStep;

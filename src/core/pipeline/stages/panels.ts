@@ -5,9 +5,8 @@ import {
   shrinkGirths,
 } from '../../assembly/index.ts';
 import { success } from '../../base/index.ts';
-import { type FlattenOptions, flattenRounds, flattenTogether } from '../../flatten/index.ts';
+import { type FlattenOptions, flattenRounds, flattenTogether, unrolling } from '../../flatten/index.ts';
 import { cutGirth, doesTakeOff, takenOffBy } from '../../supports/index.ts';
-import { unrolling } from '../job-kinds.ts';
 import type { Stage, StepContext } from '../step.ts';
 import { type FormGiven, formStep } from './form-step.ts';
 import { cutStep } from './seams.ts';

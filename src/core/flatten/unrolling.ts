@@ -1,3 +1,4 @@
+import type { JobKind } from '../base/index.ts';
 import {
   createFlattenMemory,
   type FlattenJob,
@@ -6,10 +7,9 @@ import {
   keepJob,
   recallJob,
   runFlattenJob,
-} from '../flatten/index.ts';
-import type { AnyJobKind, JobKind } from './jobs.ts';
+} from './flatten-jobs.ts';
 
-/** One panel, unrolled alone or to fit its neighbours. */
+/** One panel, unrolled alone or to fit its neighbours, wherever there is time. */
 export const unrolling: JobKind<FlattenJob, JobResult, FlattenMemory> = {
   id: 'unroll',
   createMemory: createFlattenMemory,
@@ -17,6 +17,3 @@ export const unrolling: JobKind<FlattenJob, JobResult, FlattenMemory> = {
   recall: recallJob,
   keep: keepJob,
 };
-
-/** What another place must know to do: every kind that a step's rounds are made of. */
-export const JOB_KINDS: readonly AnyJobKind[] = [unrolling];

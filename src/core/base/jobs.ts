@@ -1,4 +1,5 @@
-import { assertInvariant, type Result } from '../base/index.ts';
+import { assertInvariant } from './invariant-error.ts';
+import type { Result } from './result.ts';
 
 /** Work for whoever has time: plain data that survives postMessage. Same job, same result, wherever it is done. */
 export interface Job {
@@ -58,7 +59,7 @@ export function createJobRunner(kinds: readonly AnyJobKind[]): (job: Job) => Res
   const memoryOf = createJobMemories();
   return (job) => {
     const kind = kinds.find(({ id }) => id === job.kind);
-    assertInvariant(kind !== undefined, 'pipeline', 'a job is of a kind that is listed', job.kind);
+    assertInvariant(kind !== undefined, 'base', 'a job is of a kind that is listed', job.kind);
     return kind.run(job.data, memoryOf(kind));
   };
 }
