@@ -12,7 +12,8 @@ const maxCoreFunctionLines = 160;
 
 const builtPlaces = [
   ...coreRooms.map((room) => `core/${room}`),
-  ...['cli', 'app', 'app/language', 'app/store', 'app/worker', 'app/scene', 'app/views'],
+  ...['core', 'build', 'cli', 'language', 'app', 'app/calls', 'app/store', 'app/worker', 'app/services'],
+  ...['app/scene', 'app/views'],
 ];
 
 describe('the walls between the rooms', () => {
@@ -90,9 +91,19 @@ describe('the check of the walls', () => {
       'src/app/store/a.ts',
       "import { x } from '../../core/pipeline/index.ts';",
     ],
+    ['views calling the worker', 'src/app/views/a.tsx', "import type { X } from '../worker/index.ts';"],
+    ['views running the services', 'src/app/views/a.tsx', "import { x } from '../services/index.ts';"],
+    ['calls knowing who asks', 'src/app/calls/a.ts', "import type { X } from '../store/index.ts';"],
+    ['calls running the pipeline', 'src/app/calls/a.ts', "import { x } from '../../core/form/index.ts';"],
+    ['services running the worker', 'src/app/services/a.ts', "import { x } from '../worker/index.ts';"],
     ['views calling the scene', 'src/app/views/a.tsx', "import { x } from '../scene/scene.tsx';"],
     ['the command line calling the app', 'src/cli/a.ts', "import { x } from '../app/store/store.ts';"],
     ['a way out of the project', 'src/cli/a.ts', "import x from '../../../shared/a.json';"],
+    ['a room using the library', 'src/core/mesh/a.ts', "import { x } from '../index.ts';"],
+    ['the app using the library', 'src/app/worker/a.ts', "import { x } from '../../core/index.ts';"],
+    ['the library loading a package', 'src/core/index.ts', "export { z } from 'zod';"],
+    ['the build calling the core', 'src/build/a.ts', "import { x } from '../core/mesh/index.ts';"],
+    ['the command line calling the build', 'src/cli/a.ts', "import { x } from '../build/a.ts';"],
     ['a late import', 'src/core/mesh/a.ts', "export const f = () => import('../seams/index.ts');"],
     ['a clock', 'src/core/mesh/a.ts', 'export const t = () => Date.now();'],
     ['a better clock', 'src/core/mesh/a.ts', 'export const t = () => performance.now();'],
@@ -121,6 +132,18 @@ describe('the check of the walls', () => {
       'src/app/store/a.ts',
       "import type { F } from '../../core/pipeline/index.ts';",
     ],
+    [
+      'views naming the types of services',
+      'src/app/views/a.tsx',
+      "import type { S } from '../services/index.ts';",
+    ],
+    [
+      'the store naming what a call answers',
+      'src/app/store/a.ts',
+      "import type { W } from '../calls/index.ts';",
+    ],
+    ['the library naming a room', 'src/core/index.ts', "export { x } from './mesh/index.ts';"],
+    ['the build reading files', 'src/build/a.ts', "import { readFileSync } from 'node:fs';"],
     ['shared data', 'src/cli/a.ts', "import x from '../../shared/demos/a.json';"],
     [
       'the worker running the pipeline',
@@ -141,6 +164,55 @@ describe('the check of the walls', () => {
     ['a local variable', 'src/core/mesh/a.ts', 'export function f() { let n = 0; n++; return n; }'],
   ])('allows %s', (_, file, text) => {
     expect(breach(file, text)).toEqual([]);
+  });
+
+  const breaches = (files: Readonly<Record<string, string>>) =>
+    findBreaches(Object.entries(files).map(([file, text]) => parseModule(file, text)));
+
+  it.each([
+    [
+      'of two files',
+      {
+        'src/cli/a.ts': "import { b } from './b.ts';",
+        'src/cli/b.ts': "import { a } from './a.ts';",
+      },
+      'src/cli/a.ts imports src/cli/b.ts imports src/cli/a.ts: a circle',
+    ],
+    [
+      'of types only',
+      {
+        'src/core/mesh/a.ts': "import type { B } from './b.ts';",
+        'src/core/mesh/b.ts': "export type C = import('./c.ts').C;",
+        'src/core/mesh/c.ts': "export type { A } from './a.ts';",
+      },
+      'src/core/mesh/a.ts imports src/core/mesh/b.ts imports src/core/mesh/c.ts imports src/core/mesh/a.ts: a circle',
+    ],
+    [
+      'that the first file only leads to',
+      {
+        'src/app/views/a.tsx': "import { b } from './b.tsx';",
+        'src/app/views/b.tsx': "import { c } from './c.tsx';",
+        'src/app/views/c.tsx': "import { b } from './b.tsx';",
+      },
+      'src/app/views/b.tsx imports src/app/views/c.tsx imports src/app/views/b.tsx: a circle',
+    ],
+    [
+      'of one file',
+      { 'src/cli/a.ts': "import { a } from './a.ts';" },
+      'src/cli/a.ts imports src/cli/a.ts: a circle',
+    ],
+  ])('sees a circle %s', (_, files, circle) => {
+    expect(breaches(files)).toEqual([circle]);
+  });
+
+  it('allows two ways to one file', () => {
+    const diamond = {
+      'src/cli/a.ts': "import { b } from './b.ts';\nimport { c } from './c.ts';",
+      'src/cli/b.ts': "import { d } from './d.ts';",
+      'src/cli/c.ts': "import type { D } from './d.ts';",
+      'src/cli/d.ts': 'export const d = 1;',
+    };
+    expect(breaches(diamond)).toEqual([]);
   });
 
   it('counts the lines of a function', () => {

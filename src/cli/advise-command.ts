@@ -1,11 +1,12 @@
 import { adviseZone } from '../core/advice/index.ts';
 import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
+import { wordsOf } from '../core/base/index.ts';
 import { worstZones } from '../core/form/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 
 /** Fine enough to find the places; advice is judged on a coarser mesh still. */
@@ -43,10 +44,15 @@ export async function adviseCommand(
   const surface = surfaceOfProject(project, form.value.body);
   for (const { message, place } of zones) {
     const advice = adviseZone(surface, form.value.body, layout.value, place);
-    const lines = advice.ok ? advice.value.map((one) => `  - ${one.message}`) : [];
-    stdout.write(`${[message, ...lines].join('\n')}\n`);
+    const lines = advice.ok ? advice.value.map((one) => `  - ${wordsOf(one.message)}`) : [];
+    stdout.write(`${[wordsOf(message), ...lines].join('\n')}\n`);
     if (advice.issues.length > 0)
-      stdout.write(`  ${advice.issues.map((issue) => issue.message).join(' ')}\n`);
+      stdout.write(
+        `  ${advice.issues
+          .map((issue) => issue.message)
+          .map(wordsOf)
+          .join(' ')}\n`,
+      );
   }
   return exitCodes.fine;
 }

@@ -1,9 +1,9 @@
 import { checkLayout } from '../core/assembly/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues, describeTapes } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 
 /** Fits the body and shows tapes and issues. */
 export async function checkCommand(file: string, { stdout, stderr }: CommandStreams): Promise<number> {

@@ -1,14 +1,14 @@
 import path from 'node:path';
 import { mapDistance } from '../core/advice/index.ts';
-import { formatLength } from '../core/base/index.ts';
+import { formatLength, wordsOf } from '../core/base/index.ts';
 import { compareBodies } from '../core/body/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Fits two projects' bodies and shows what differs, level by level and over the whole surface. */
@@ -23,7 +23,7 @@ export async function compareCommand(
   const { unit } = a;
   const show = (x: number): string => formatLength(x, unit);
   const rows = sections.map(({ name, before: x, after: y }) => [
-    name,
+    wordsOf(name),
     ...(['girth', 'width', 'depth', 'z'] as const).map((k) => `${show(x[k])} → ${show(y[k])}`),
     `${y.girth >= x.girth ? '+' : '−'}${show(Math.abs(y.girth - x.girth))}`,
   ]);

@@ -3,9 +3,9 @@ import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseProject } from '../core/project/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';
-import type { CommandStreams } from './run.ts';
 import { writeFiles } from './write-files.ts';
 
 const demoFolder = fileURLToPath(new URL('../../shared/demos/', import.meta.url));

@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength, type Issue } from '../core/base/index.ts';
+import { type DisplayUnit, formatLength, type Issue, wordsOf } from '../core/base/index.ts';
 import type { Report, ReportTape } from '../core/form/index.ts';
 import { formatTable } from './format-table.ts';
 
@@ -37,7 +37,7 @@ export function describeIssues(issues: readonly Issue[]): string {
   return ordered
     .map((issue) => {
       const place = issue.path === '' ? '' : `${issue.path}  `;
-      return `${issue.severity === 'error' ? 'ERROR  ' : 'warning'}  ${place}(${issue.code})\n         ${issue.message}`;
+      return `${issue.severity === 'error' ? 'ERROR  ' : 'warning'}  ${place}(${issue.code})\n         ${wordsOf(issue.message)}`;
     })
     .join('\n');
 }

@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength } from '../core/base/index.ts';
+import { type DisplayUnit, formatLength, wordsOf } from '../core/base/index.ts';
 import type { ReportInside } from '../core/form/index.ts';
 import { formatTable } from './format-table.ts';
 
@@ -28,10 +28,10 @@ export function describeInside(inside: ReportInside, unit: DisplayUnit): string 
   const materials = formatTable(
     [{ title: 'to buy' }, { title: '', align: 'right' }, { title: '' }, { title: 'note' }],
     inside.materials.map(({ name, quantity, unit: of, note }) => [
-      name,
+      wordsOf(name),
       of === 'mm' ? formatLength(quantity, unit) : quantity.toFixed(of === 'pieces' ? 0 : 1),
       of === 'mm' ? '' : of,
-      note,
+      wordsOf(note),
     ]),
   );
   const { pole, stand, webPlaces } = inside;
@@ -43,6 +43,6 @@ export function describeInside(inside: ReportInside, unit: DisplayUnit): string 
     `Stand: tips at ${stand.tipAngleDeg.toFixed(1)}° or a push of ${stand.pushForce.toFixed(0)} N at bust height; the pole leans ${stand.lean.toFixed(1)} mm. Ballast needed: ${stand.ballast.toFixed(1)} kg.`,
     ...(taken.length > 0 ? [`Taken off the panels for growth and layers: ${takenOff}.`] : []),
   ];
-  const cautions = inside.cautions.map(({ title, text }) => `${title}: ${text}`);
+  const cautions = inside.cautions.map(({ title, text }) => `${wordsOf(title)}: ${wordsOf(text)}`);
   return [levels, '', ...words, '', materials, '', 'Take care', ...cautions].join('\n');
 }

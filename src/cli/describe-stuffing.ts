@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength } from '../core/base/index.ts';
+import { type DisplayUnit, formatLength, wordsOf } from '../core/base/index.ts';
 import type { CheckingEntry } from '../core/project/index.ts';
 import {
   compareReading,
@@ -33,7 +33,7 @@ export function describeStuffing(
       { title: 'empty, flat', align: 'right' },
     ],
     targets.map((target) => [
-      target.name,
+      wordsOf(target.name),
       cell(target, 'girth'),
       cell(target, 'width'),
       cell(target, 'depth'),
@@ -48,7 +48,7 @@ export function describeStuffing(
       { title: 'firm', align: 'right' },
     ],
     zones.map(({ name, volumeL, frontShare, low, high }) => [
-      name,
+      wordsOf(name),
       volumeL.toFixed(1),
       `${(100 * frontShare).toFixed(0)} %`,
       `${formatMass(low, unit)} to ${formatMass(high, unit)}`,

@@ -1,3 +1,5 @@
+#!/usr/bin/env node
+import '../language/index.ts';
 import { run } from './run.ts';
 
 // A reader that has seen enough (`| head`) is no fault.

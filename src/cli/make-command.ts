@@ -3,13 +3,13 @@ import { exportForm } from '../core/files/index.ts';
 import type { NotchShape } from '../core/pattern/index.ts';
 import { makeForm } from '../core/pipeline/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type FormatOptions } from './export-options.ts';
 import { type InsideCommandOptions, withInside } from './inside-options.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 import { writeFiles } from './write-files.ts';
 

@@ -1,8 +1,8 @@
 import type { Form } from '../core/form/index.ts';
 import { makeForm } from '../core/pipeline/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 
 /** The form of a saved project, with issues and progress told on stderr; null when it has errors that stop it. */

@@ -1,9 +1,10 @@
+import { verbatim, wordsOf } from '../core/base/index.ts';
 import { wordOrderOfWork } from '../core/making/index.ts';
 import { formatMass, judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeStuffing } from './describe-stuffing.ts';
 import { exitCodes } from './exit-codes.ts';
 import { makeWithIssues } from './make-with-issues.ts';
-import type { CommandStreams } from './run.ts';
 
 /** Prints the order of work of a saved project. */
 export async function planCommand(file: string, streams: CommandStreams): Promise<number> {
@@ -32,7 +33,11 @@ export async function stuffingCommand(file: string, streams: CommandStreams): Pr
     const corrections = judgeStuffing(entry.levels, entry.state, stuffing);
     if (corrections.length === 0) streams.stdout.write('  Nothing to mend.\n');
     for (const correction of corrections) {
-      const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? id, unit);
+      const { title, text } = wordCorrection(
+        correction,
+        (id) => wordsOf(named.get(id) ?? verbatim(id)),
+        unit,
+      );
       streams.stdout.write(`  ${title}\n    ${text}\n`);
     }
   }

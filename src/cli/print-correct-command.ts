@@ -2,11 +2,11 @@ import { readCutting } from '../core/assembly/index.ts';
 import { exportForm } from '../core/files/index.ts';
 import { makeForm } from '../core/pipeline/index.ts';
 import { correctionFromBars } from '../core/sheet/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type PaperOptions } from './export-options.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 import { writeFiles } from './write-files.ts';
 

@@ -5,11 +5,11 @@ import { failure, type Result, success } from '../core/base/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { type Project, serializeProject } from '../core/project/index.ts';
 import type { SeamLayout } from '../core/seams/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
 import { writeFiles } from './write-files.ts';
 

@@ -5,10 +5,10 @@ import { surfaceOfProject } from '../core/assembly/index.ts';
 import { formatLength } from '../core/base/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
-import type { CommandStreams } from './run.ts';
 import { faultInWords, writeFiles } from './write-files.ts';
 
 /** Unrolls a region drawn on the body, tells its strain and writes it in true size. */

@@ -1,9 +1,15 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { parseLength } from '../core/base/index.ts';
-import { ALLOWANCE_LIMITS, ALLOWANCES_IN_WORDS, NOTCH_SHAPES } from '../core/pattern/index.ts';
-import { allowanceLimits, grainLimits } from '../core/project/index.ts';
+import {
+  ALLOWANCE_LIMITS,
+  ALLOWANCES_IN_WORDS,
+  GRAIN_TURN,
+  NOTCH_SHAPES,
+  PATTERN_OPTIONS,
+} from '../core/pattern/index.ts';
 import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
+import type { CommandStreams } from './command-streams.ts';
 import { compareCommand } from './compare-command.ts';
 import { demoCommand } from './demo-command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
@@ -15,13 +21,18 @@ import { printCorrectCommand } from './print-correct-command.ts';
 import { proposeCommand } from './propose-command.ts';
 import { regionCommand } from './region-command.ts';
 
-/** Where a command talks to; `process` has this shape. */
-export interface CommandStreams {
-  readonly stdout: { write(text: string): unknown };
-  readonly stderr: { write(text: string): unknown; readonly isTTY?: boolean; readonly columns?: number };
+interface Limits {
+  readonly min: number;
+  readonly max: number;
 }
 
+/** What the command line alone asks for. */
 const triangleLimits = { min: 500, max: 200_000 } as const;
+const strainLimits = { min: 0.2, max: 20 } as const;
+const panelLimits = { min: 4, max: 60 } as const;
+const zoneLimits = { min: 1, max: 20 } as const;
+/** A turned grain is given in degrees here. */
+const grainDegrees = { min: degreesOf(GRAIN_TURN.min), max: degreesOf(GRAIN_TURN.max) };
 
 const exitCodeHelp = `
 Exit codes: 0 fine, 1 errors in the project, 2 command not understood, 3 cannot read or write, 4 internal fault.`;
@@ -138,7 +149,7 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
       'try out which seam to move or add where the cloth is asked for more than it takes; changes nothing',
     )
     .argument('<file>', 'saved project (*.loftseam.json)')
-    .option('-z, --zones <n>', 'how many places, the worst first', readCount, 3)
+    .option('-z, --zones <n>', 'how many places, the worst first', readZones, 3)
     .option('-l, --layout <id>', 'seam layout instead of the saved one')
     .action(async (file, options) => end(await adviseCommand(file, options, streams)));
   program
@@ -185,26 +196,27 @@ function buildProgram(streams: CommandStreams, end: (exitCode: number) => void):
 
 function readPercent(text: string): number {
   const percent = Number(text);
-  if (percent >= 0.2 && percent <= 20) return percent;
-  throw new InvalidArgumentError('It must be a number of per cent, 0.2 to 20.');
+  if (isWithin(percent, strainLimits)) return percent;
+  throw new InvalidArgumentError(`It must be a number of per cent, ${limitsInWords(strainLimits)}.`);
 }
 
 function readPanels(text: string): number {
-  const count = Number(text);
-  if (Number.isInteger(count) && count >= 4 && count <= 60) return count;
-  throw new InvalidArgumentError('It must be a whole number, 4 to 60.');
+  return readWhole(text, panelLimits);
 }
 
-function readCount(text: string): number {
+function readZones(text: string): number {
+  return readWhole(text, zoneLimits);
+}
+
+function readWhole(text: string, limits: Limits): number {
   const count = Number(text);
-  if (Number.isInteger(count) && count >= 1 && count <= 20) return count;
-  throw new InvalidArgumentError('It must be a whole number, 1 to 20.');
+  if (Number.isInteger(count) && isWithin(count, limits)) return count;
+  throw new InvalidArgumentError(`It must be a whole number, ${limitsInWords(limits)}.`);
 }
 
 function readTriangles(text: string): number {
-  const { min, max } = triangleLimits;
   const count = Number(text);
-  if (/^\d+$/.test(text) && count >= min && count <= max) return count;
+  if (/^\d+$/.test(text) && isWithin(count, triangleLimits)) return count;
   throw new InvalidArgumentError(`It must be a whole number, ${limitsInWords(triangleLimits)}.`);
 }
 
@@ -213,10 +225,10 @@ function readSeamAllowance(text: string): number {
   return readAllowance(text, ALLOWANCE_LIMITS.smallest);
 }
 
-function readAllowance(text: string, min: number = allowanceLimits.min): number {
-  const { max } = allowanceLimits;
+function readAllowance(text: string, min: number = PATTERN_OPTIONS.allowance.min): number {
+  const { max } = PATTERN_OPTIONS.allowance;
   const length = parseLength(text, 'mm');
-  if (length.ok && length.value >= min && length.value <= max) return length.value;
+  if (length.ok && isWithin(length.value, { min, max })) return length.value;
   throw new InvalidArgumentError(
     `It must be a length of ${ALLOWANCES_IN_WORDS}; a number alone is millimetres.`,
   );
@@ -232,13 +244,19 @@ function readAllowances(text: string): Record<string, number> {
   return allowances;
 }
 
+function degreesOf(radians: number): number {
+  return (radians * 180) / Math.PI;
+}
+
 function readGrains(text: string): Record<string, number> {
   return Object.fromEntries(
     text.split(',').map((part) => {
       const pair = /^\s*(\w+)\s*=\s*([+-]?\d+(?:\.\d+)?)\s*$/.exec(part);
       const radians = (Number(pair?.[2]) * Math.PI) / 180;
-      if (!pair || Math.abs(radians) > grainLimits.max)
-        throw new InvalidArgumentError('It must be panel=degrees, -90 to 90, with commas between.');
+      if (!pair || !isWithin(radians, GRAIN_TURN))
+        throw new InvalidArgumentError(
+          `It must be panel=degrees, ${limitsInWords(grainDegrees)}, with commas between.`,
+        );
       return [pair[1], radians] as const;
     }),
   );
@@ -250,6 +268,10 @@ function readLength(text: string): number {
   throw new InvalidArgumentError('It must be a length above 0; a number alone is millimetres.');
 }
 
-function limitsInWords({ min, max }: { readonly min: number; readonly max: number }): string {
+function isWithin(value: number, { min, max }: Limits): boolean {
+  return value >= min && value <= max;
+}
+
+function limitsInWords({ min, max }: Limits): string {
   return `${min} to ${max}`;
 }

@@ -1,3 +1,4 @@
+import { wordsOf } from '../core/base/index.ts';
 import type { MakeOptions } from '../core/pipeline/index.ts';
 
 type OnProgress = NonNullable<MakeOptions['onProgress']>;
@@ -15,7 +16,7 @@ interface ProgressStream {
 export function showProgress(stream: ProgressStream): { onProgress: OnProgress; end: () => void } {
   let shown = '';
   const onTerminal: OnProgress = (fraction, _stage, what) => {
-    const line = `${String(Math.floor(fraction * 100)).padStart(3)} %  ${what}`.slice(
+    const line = `${String(Math.floor(fraction * 100)).padStart(3)} %  ${wordsOf(what)}`.slice(
       0,
       (stream.columns ?? 80) - 1,
     );
@@ -26,7 +27,7 @@ export function showProgress(stream: ProgressStream): { onProgress: OnProgress; 
   const onLog: OnProgress = (_fraction, stage, what) => {
     if (stage === shown) return;
     shown = stage;
-    stream.write(`${stage}: ${what}\n`);
+    stream.write(`${stage}: ${wordsOf(what)}\n`);
   };
   return {
     onProgress: stream.isTTY === true ? onTerminal : onLog,

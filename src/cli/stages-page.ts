@@ -1,3 +1,4 @@
+import { wordsOf } from '../core/base/index.ts';
 import {
   type Bounds,
   boundsOfItems,
@@ -49,7 +50,7 @@ ${pictureViews('How the seams bend', (view) => pictureBend(shell, view))}
     content: ({ shell, flat, report, project }) => `${picture(
       'Panels',
       shell.panels.map((panel, i) => pictureStrain(flat[i], panel.mesh)),
-      shell.panels.map((panel) => panel.name),
+      shell.panels.map((panel) => wordsOf(panel.name)),
     )}
 <p>Indigo: cloth must shrink by 5 % or more; pale: true; rust: must stretch by 5 % or more.</p>
 <pre>${escapeHtml(describeReport(report, project.displayUnits))}</pre>`,

@@ -7,6 +7,7 @@ import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
 import { measureFormStrain } from '../core/advice/index.ts';
+import { wordsOf } from '../core/base/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { LAYOUTS } from '../core/seams/index.ts';
 import { formatTable } from './format-table.ts';
@@ -40,7 +41,12 @@ for (const file of readdirSync(demos)
     );
     if (!made.ok) {
       missed++;
-      rows.push([body, layout.id, made.issues[0]?.message ?? 'not made', ...Array<string>(8).fill('')]);
+      rows.push([
+        body,
+        layout.id,
+        made.issues[0] ? wordsOf(made.issues[0].message) : 'not made',
+        ...Array<string>(8).fill(''),
+      ]);
       continue;
     }
     const { flat, report, shell } = made.value;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { readDemo } from '../body/read-demo.ts';
+import { inEnglish } from '../in-english.ts';
 
 function projectWithBust(bustGirth: number) {
   const body = readDemo('average');
@@ -16,7 +17,13 @@ function projectWithBust(bustGirth: number) {
     inside: {},
     cutting: {},
   });
-  if (!parsed.ok) throw new Error(parsed.issues.map((i) => i.message).join(' '));
+  if (!parsed.ok)
+    throw new Error(
+      parsed.issues
+        .map((i) => i.message)
+        .map(inEnglish)
+        .join(' '),
+    );
   return parsed.value;
 }
 

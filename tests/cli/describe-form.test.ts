@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { describeIssues, describeTapes } from '../../src/cli/describe-form.ts';
 import { formatTable } from '../../src/cli/format-table.ts';
 import { showProgress } from '../../src/cli/show-progress.ts';
+import { verbatim } from '../../src/core/base/index.ts';
 
 describe('what the command line shows', () => {
   it('lines columns up by characters, not bytes', () => {
@@ -29,10 +30,10 @@ describe('what the command line shows', () => {
     const warning = {
       code: 'odd',
       path: 'body.measures.hipGirth',
-      message: 'Is it?',
+      message: verbatim('Is it?'),
       severity: 'warning',
     } as const;
-    const error = { code: 'bad', path: '', message: 'No.', severity: 'error' } as const;
+    const error = { code: 'bad', path: '', message: verbatim('No.'), severity: 'error' } as const;
     expect(describeIssues([warning, error])).toBe(
       'ERROR    (bad)\n         No.\nwarning  body.measures.hipGirth  (odd)\n         Is it?',
     );
@@ -45,9 +46,9 @@ describe('showProgress', () => {
     let text = '';
     const stream = { isTTY, columns: 20, write: (part: string) => (text += part) };
     const { onProgress, end } = showProgress(stream);
-    onProgress(0, 'body', 'Shaping the body');
-    onProgress(0.5, 'body', 'Shaping the body some more');
-    onProgress(0.999, 'panels', 'Unrolling');
+    onProgress(0, 'body', verbatim('Shaping the body'));
+    onProgress(0.5, 'body', verbatim('Shaping the body some more'));
+    onProgress(0.999, 'panels', verbatim('Unrolling'));
     end();
     return text;
   }

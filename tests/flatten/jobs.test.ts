@@ -9,6 +9,7 @@ import {
   planFlatten,
   runFlattenJob,
 } from '../../src/core/flatten/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makePair, scaleMesh } from './cases/disk-meshes.ts';
 
 const pair = makePair('bump', 20, 34);
@@ -27,7 +28,7 @@ const problem: FlattenProblem = {
 };
 
 function solvedOf<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 

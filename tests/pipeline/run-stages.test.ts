@@ -5,13 +5,16 @@ import {
   failure,
   type Issue,
   type JobKind,
+  type Phrase,
   type Result,
   type RunJobsElsewhere,
   success,
+  verbatim,
 } from '../../src/core/base/index.ts';
 import { createStageRunner, type RunOptions, type StageRunner } from '../../src/core/pipeline/run-stages.ts';
 import { shareWork } from '../../src/core/pipeline/share-work.ts';
 import { type DefineStep, defineStep, type Stage } from '../../src/core/pipeline/step.ts';
+import { inEnglish } from '../in-english.ts';
 
 /*
  * Two made-up stages whose results are known by closed form: a count of steps, and the sum of the squares up to it,
@@ -26,7 +29,7 @@ interface Given {
 }
 const usual: Given = { count: 4, extra: 100, isPlain: false, isWrong: false };
 const sumOfSquares = (n: number): number => (n * (n + 1) * (2 * n + 1)) / 6;
-const wrong = (code: string): Issue => ({ code, path: 'size', message: 'No.', severity: 'error' });
+const wrong = (code: string): Issue => ({ code, path: 'size', message: verbatim('No.'), severity: 'error' });
 
 type Squares = Map<number, number>;
 
@@ -101,7 +104,7 @@ function makeUp() {
       for (const odd of [1, 0]) {
         const some = numbers(n).filter((k) => k % 2 === odd);
         const jobs = some.map((k) => ({ data: k, lot: k, weight: k }));
-        yield { kind: squaring, jobs, what: 'Squaring', share: 0.5 };
+        yield { kind: squaring, jobs, what: verbatim('Squaring'), share: 0.5 };
       }
     },
     run({ count: { n }, extra }, { memoryOf, onProgress }): Result<number> {
@@ -109,7 +112,7 @@ function makeUp() {
       const memory = memoryOf(squaring);
       let total = extra ?? 0;
       for (const k of numbers(n)) {
-        onProgress(k / n, 'Adding');
+        onProgress(k / n, verbatim('Adding'));
         const square = squaring.run(k, memory);
         if (square.ok) total += square.value;
       }
@@ -290,7 +293,8 @@ describe('progress and time', () => {
     for (const isShared of [false, true]) {
       const up = makeUp();
       const seen: [number, string, string][] = [];
-      const onProgress = (...told: [number, string, string]) => void seen.push(told);
+      const onProgress = (fraction: number, stage: string, what: Phrase) =>
+        void seen.push([fraction, stage, inEnglish(what)]);
       if (isShared) await runShared(up, usual, () => Promise.reject(new Error('no')), { onProgress });
       else runAlone(up, usual, { onProgress });
       const fractions = seen.map(([fraction]) => fraction);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createJobRunner, type Result, type RunJobsElsewhere } from '../../src/core/base/index.ts';
+import { createJobRunner, type Result, type RunJobsElsewhere, verbatim } from '../../src/core/base/index.ts';
 import {
   createFlattenMemory,
   type FlattenJob,
@@ -14,6 +14,7 @@ import { shareWork } from '../../src/core/pipeline/share-work.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { readDemo } from '../body/read-demo.ts';
 import { makePair, scaleMesh } from '../flatten/cases/disk-meshes.ts';
+import { inEnglish } from '../in-english.ts';
 
 const pair = makePair('bump', 20, 34);
 const problem: FlattenProblem = {
@@ -31,7 +32,7 @@ const problem: FlattenProblem = {
 };
 
 function solvedOf<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 
@@ -62,7 +63,7 @@ describe('two panels unrolled in two places', () => {
     function* rounds() {
       for (const jobs of flattenRounds(problem, { memory })) {
         const inLots = jobs.map((job) => ({ data: job, lot: job.disk, weight: job.mesh.triangles.length }));
-        yield { kind: unrolling, jobs: inLots, what: 'Unrolling', share: 0.5 };
+        yield { kind: unrolling, jobs: inLots, what: verbatim('Unrolling'), share: 0.5 };
       }
     }
     const memoryOf = () => memory as never;

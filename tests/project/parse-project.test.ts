@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Issue, Result } from '../../src/core/base/index.ts';
 import { type Project, parseProject, serializeProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const good = {
   format: 'loftseam-project',
@@ -148,7 +149,7 @@ describe('parseProject', () => {
             broken++;
           }
           const result = parseProject(text);
-          const saysBroken = !result.ok && result.issues[0].message.includes('not readable JSON');
+          const saysBroken = !result.ok && inEnglish(result.issues[0].message).includes('not readable JSON');
           expect(saysBroken).toBe(!isJson);
         },
       ),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import {
   divideFill,
   type FillZone,
@@ -10,7 +11,16 @@ import {
 import { buildSphere } from '../mesh/sample-meshes.ts';
 
 const level = (id: string, z: number, girth: number, width: number, depth: number): LevelTarget => {
-  return { id, name: id, z, girth, width, depth, emptyGirth: girth, foretold: { girth, width, depth } };
+  return {
+    id,
+    name: verbatim(id),
+    z,
+    girth,
+    width,
+    depth,
+    emptyGirth: girth,
+    foretold: { girth, width, depth },
+  };
 };
 const targets = [
   level('hip', -200, 1000, 350, 245),
@@ -18,10 +28,10 @@ const targets = [
   level('bust', 120, 940, 305, 245),
 ];
 const zones: FillZone[] = [
-  { id: 'top-bust', name: 'Top', lower: 'bust', volumeL: 8, frontShare: 0.5, low: 0.4, high: 0.6 },
+  { id: 'top-bust', name: verbatim('Top'), lower: 'bust', volumeL: 8, frontShare: 0.5, low: 0.4, high: 0.6 },
   {
     id: 'bust-waist',
-    name: 'Chest',
+    name: verbatim('Chest'),
     upper: 'bust',
     lower: 'waist',
     volumeL: 7,
@@ -31,7 +41,7 @@ const zones: FillZone[] = [
   },
   {
     id: 'waist-hip',
-    name: 'Belly',
+    name: verbatim('Belly'),
     upper: 'waist',
     lower: 'hip',
     volumeL: 10,
@@ -39,7 +49,7 @@ const zones: FillZone[] = [
     low: 0.5,
     high: 0.7,
   },
-  { id: 'hip-base', name: 'Hips', upper: 'hip', volumeL: 5, frontShare: 0.5, low: 0.2, high: 0.4 },
+  { id: 'hip-base', name: verbatim('Hips'), upper: 'hip', volumeL: 5, frontShare: 0.5, low: 0.2, high: 0.4 },
 ];
 const context: StuffingContext = {
   targets,
@@ -207,7 +217,7 @@ describe('zones of filling', () => {
     const sphere = buildSphere(200, 4);
     const pole = { y: 0, radius: 12.5, reach: 17, sleeveGirth: 86, zBottom: -190, zTop: 190 };
     const fill = { volumeL: 32, low: 1.6, high: 2.56, buy: 3, bags: 3 };
-    const parts = divideFill(sphere, [{ id: 'waist', name: 'Waist', z: 0 }], pole, fill);
+    const parts = divideFill(sphere, [{ id: 'waist', name: verbatim('Waist'), z: 0 }], pole, fill);
     expect(parts.map(({ id }) => id)).toEqual(['top-waist', 'waist-base']);
     expect(parts.reduce((sum, { volumeL }) => sum + volumeL, 0)).toBeCloseTo(32, 9);
     expect(parts.reduce((sum, { low }) => sum + low, 0)).toBeCloseTo(1.6, 9);

@@ -7,6 +7,7 @@ import {
   reachOfPulledSleeve,
   TUBES,
 } from '../../src/core/supports/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 // By hand: five legs of 280 mm tip over d = 280 cos 36° = 226.5 mm. Masses 6 + 5 + 1.5 + 8 = 20.5 kg;
 // Σmz = 6·1150 + 5·50 + 1.5·700 + 8·950 = 15 800, so z = 770.7; Σmx = 8·150 = 1200, so x = 58.54.
@@ -65,7 +66,7 @@ describe('tipping, against hand calculation', () => {
     const options = { garmentMass: 12, garmentOffset: 200, legs: 4, legRadius: 220, standMass: 3 };
     const { message } = judgeStand(form, options).issues[0];
     const [, ballast, legs, most] = /Put ([\d.]+) kg .* legs of (\d+) mm .* no more than ([\d.]+) kg/.exec(
-      message,
+      inEnglish(message),
     )!;
     // By hand: masses 3.5 at 1100, 2.25 at 50, 0.75 at 520, garment 12 at 1040 and 200 mm out: 18.5 kg, Σmz = 16 832.5,
     // Σmx = 2400. d = 220 cos 45° = 155.56. tan 10° = 0.176327: (2968.0 + 2400 − 2877.9)/(155.56 − 5.29) = 16.57 kg.

@@ -115,7 +115,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const drag = (panelId: string, event: ThreeEvent<PointerEvent>) => {
     const to = placeOnPanel(form, panelId, event);
     if (to && drawing && pencil.held) {
-      const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words);
+      const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState());
       actions.holdDrawnPoint(pencil.held.index, point);
       return;
     }
@@ -131,7 +131,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
     else if (to && drawing)
       actions.addDrawnPoint(
         drawing,
-        catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words),
+        catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState()),
       );
   };
 

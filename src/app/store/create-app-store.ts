@@ -1,6 +1,6 @@
 import { type TemporalState, temporal } from 'zundo';
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { createNumbers, english } from '../language/index.ts';
+import { createNumbers, createSpeaker, english, englishCore } from '../../language/index.ts';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
@@ -48,6 +48,7 @@ const initialState: AppState = {
   theme: 'system',
   language: 'en',
   words: english,
+  say: createSpeaker(englishCore),
   numbers: createNumbers('en'),
   notices: [],
   keptAt: null,

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../../core/base/index.ts';
+import { failure, type Result, success, verbatim } from '../../core/base/index.ts';
 import { surfaceOfBody } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
@@ -11,7 +11,7 @@ import {
   snapPoint,
   traceLine,
 } from '../../core/seams/index.ts';
-import type { Words } from '../language/index.ts';
+import type { Words } from '../../language/index.ts';
 import { surfaceDrawnOn } from './catch-place.ts';
 import type { DrawnPoint } from './types.ts';
 
@@ -72,7 +72,9 @@ export function traceDrawnLine(
 }
 
 function fault(message: string): Result<never> {
-  return failure([{ code: 'line-not-drawn', path: 'seams.lines', message, severity: 'error' }]);
+  return failure([
+    { code: 'line-not-drawn', path: 'seams.lines', message: verbatim(message), severity: 'error' },
+  ]);
 }
 
 /** What an end lies on; null when it lies on nothing. */

@@ -1,6 +1,31 @@
+import type { Form } from '../../core/form/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
-import type { AppState, DrawnKind, Layers } from './types.ts';
+import type { Project } from '../../core/project/index.ts';
+import type { Numbers, Words } from '../../language/index.ts';
 import { typicalStrain } from './typical-strain.ts';
+
+/** What is drawn on the body. */
+export interface Layers {
+  readonly photo: boolean;
+  /** The body's own mirror image over it. */
+  readonly mirror: boolean;
+  readonly levels: boolean;
+  readonly tapes: boolean;
+  readonly seams: boolean;
+  readonly strain: boolean;
+  readonly arms: boolean;
+}
+
+export type DrawnKind = 'region' | 'line';
+
+/** What is known of the work; part of the state, which itself knows the stages. */
+interface Known {
+  readonly project: Project | null;
+  readonly form: Form | null;
+  readonly drafts: Readonly<Record<string, { readonly message: string }>>;
+  readonly words: Words;
+  readonly numbers: Numbers;
+}
 
 /** What the scene can show of the body that no layer switches. */
 export type SceneThing =
@@ -20,7 +45,7 @@ export interface StageRecord<Id extends string> {
    */
   readonly draftTo: LastStage;
   /** How it stands, in a few words; empty while nothing is known. */
-  readonly standing: (state: AppState) => string;
+  readonly standing: (known: Known) => string;
   /** What the scene shows here in any case. */
   readonly shows: readonly (keyof Layers | SceneThing)[];
   /** What can be switched on and off here. */
@@ -36,10 +61,10 @@ export const STAGES = [
   record({
     id: 'tape',
     draftTo: 'seams',
-    standing(state) {
-      const { toMend, measured } = state.words.stages;
-      const count = Object.keys(state.project?.body.measures ?? {}).length;
-      const doubtful = Object.values(state.drafts).filter((draft) => draft.message !== '').length;
+    standing({ project, drafts, words }) {
+      const { toMend, measured } = words.stages;
+      const count = Object.keys(project?.body.measures ?? {}).length;
+      const doubtful = Object.values(drafts).filter((draft) => draft.message !== '').length;
       return doubtful > 0 ? toMend(doubtful) : measured(count);
     },
     shows: ['tapes'],

@@ -1,7 +1,7 @@
 import { expose } from 'comlink';
 import { createJobRunner, failure } from '../../core/base/index.ts';
 import { unrolling } from '../../core/flatten/index.ts';
-import { issueOfDefect } from './protocol.ts';
+import { issueOfDefect } from '../calls/index.ts';
 import type { JobWorker } from './second-worker.ts';
 
 /** Every kind that a step's rounds are made of; jobs of others come back, and are done where they were asked for. */

@@ -1,15 +1,16 @@
 import type { Job, Result, RunJobsElsewhere } from '../../core/base/index.ts';
+import type { StopFlag } from '../calls/index.ts';
 import { linkWorker } from './link-worker.ts';
 
 /** Calls the second worker answers: jobs of any kind, for the worker that started it. */
 export interface JobWorker {
   isReady(): boolean;
   /** Jobs not begun when the flag is raised come back as failures without issues. */
-  runJobs(jobs: readonly Job[], stopFlag: Int32Array | null): readonly Result<unknown>[];
+  runJobs(jobs: readonly Job[], stopFlag: StopFlag): readonly Result<unknown>[];
 }
 
 /** As `RunJobsElsewhere`; a stop flag that is raised leaves the jobs not yet begun undone. */
-type RunJobs = (jobs: readonly Job[], stopFlag: Int32Array | null) => ReturnType<RunJobsElsewhere>;
+export type RunJobs = (jobs: readonly Job[], stopFlag: StopFlag) => ReturnType<RunJobsElsewhere>;
 
 /** Its share takes about as long as ours. Past this, after ours is done, it is taken for dead. */
 const PATIENCE_MS = 10_000;

@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Phrase, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, measureTriangleAreas } from '../mesh/index.ts';
 import {
@@ -29,7 +29,7 @@ export interface ZoneAdvice {
   readonly near: { readonly before: number; readonly after: number };
   readonly form: { readonly before: FormStrain; readonly after: FormStrain };
   /** In plain words with the figures. */
-  readonly message: string;
+  readonly message: Phrase;
 }
 
 /** mm of moves tried, either way. */
@@ -61,7 +61,7 @@ export function adviseZone(
   const first = judge(layout);
   const points = listControlPoints(surface, form, layout);
   if (!first || !points.ok) {
-    const message = `The layout “${layout.name}” cannot be cut and unrolled as it is; mend it first.`;
+    const message = `The layout “${wordsOf(layout.name)}” cannot be cut and unrolled as it is; mend it first.`;
     return failure([issue('layout-unsound', message, 'error')]);
   }
   const at = placeOn(surface, place);
@@ -86,7 +86,9 @@ export function adviseZone(
     mm,
     near: { before, after: found.after },
     form: { before: first.strain, after: found.strain },
-    message: `${what}: strain there falls from ${percent(before)} to ${percent(found.after)} (p95 within ${REACH} mm), of the whole form from ${percent(first.strain.p95)} to ${percent(found.strain.p95)}.`,
+    message: plain(
+      `${what}: strain there falls from ${percent(before)} to ${percent(found.after)} (p95 within ${REACH} mm), of the whole form from ${percent(first.strain.p95)} to ${percent(found.strain.p95)}.`,
+    ),
   });
 
   // 1. The nearest line that can be moved, at its nearest point.
@@ -207,5 +209,5 @@ function percent(fraction: number): string {
 }
 
 function issue(code: string, message: string, severity: Issue['severity']): Issue {
-  return { code, path: 'lines', message, severity };
+  return { code, path: 'lines', message: plain(message), severity };
 }

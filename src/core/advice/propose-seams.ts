@@ -1,5 +1,5 @@
 import { flattenProblemFromShell } from '../assembly/index.ts';
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, type Phrase, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { createFlattenMemory, type FlatDisk, type FlattenMemory, flattenTogether } from '../flatten/index.ts';
 import { weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
@@ -44,7 +44,7 @@ export interface ProposeOptions {
   readonly strainLimit?: number;
   /** No more panels than this, the neck band among them. */
   readonly mostPanels?: number;
-  readonly onProgress?: (fraction: number, what: string) => void;
+  readonly onProgress?: (fraction: number, what: Phrase) => void;
   readonly isCancelled?: () => boolean;
 }
 
@@ -92,7 +92,7 @@ export function proposeMoves(
     let hasMoved = false;
     for (const [k, handle] of handles.entries()) {
       if (options.isCancelled?.()) return stopped();
-      options.onProgress?.((round + k / handles.length) / rounds, 'Trying where the seams could run');
+      options.onProgress?.((round + k / handles.length) / rounds, plain('Trying where the seams could run'));
       if (options.strainLimit !== undefined && best.strain.p95 <= options.strainLimit) break;
       if (Math.abs(steps[k]) < SMALLEST_STEP) continue;
       const found = [steps[k], -steps[k]].find((mm) => {
@@ -108,7 +108,7 @@ export function proposeMoves(
     }
     if (!hasMoved) break;
   }
-  options.onProgress?.(1, 'Trying where the seams could run');
+  options.onProgress?.(1, plain('Trying where the seams could run'));
   return success({
     kind: 'move',
     layout: best.layout,
@@ -137,20 +137,20 @@ export function proposeLine(
   let best: { layout: SeamLayout; line: SeamLine; strain: FormStrain } | undefined;
   for (const [k, line] of candidates.entries()) {
     if (options.isCancelled?.()) return stopped();
-    options.onProgress?.(k / candidates.length, 'Trying one more seam');
+    options.onProgress?.(k / candidates.length, plain('Trying one more seam'));
     const trial = { ...layout, lines: [...layout.lines, line] };
     const judged = judge(trial);
     if (!judged || judged.shell.panels.length > (options.mostPanels ?? Number.POSITIVE_INFINITY)) continue;
     if (judged.strain.steep < (best?.strain ?? first.strain).steep)
       best = { layout: trial, line, strain: judged.strain };
   }
-  options.onProgress?.(1, 'Trying one more seam');
+  options.onProgress?.(1, plain('Trying one more seam'));
   if (!best) {
     return failure([
       {
         code: 'no-line-helps',
         path: 'lines',
-        message: 'No further seam was found that lowers the strain.',
+        message: plain('No further seam was found that lowers the strain.'),
         severity: 'warning',
       },
     ]);
@@ -235,14 +235,14 @@ export function listCandidates(form: SeamForm, layout: SeamLayout, shell: Seamed
       const from = { landmark: 'baseCentreFront' };
       const whole: SeamLine = {
         id: `${id}Level`,
-        name: `${name.toLowerCase()} level`,
+        name: `${wordsOf(name).toLowerCase()} level`,
         side: 'right',
         alongLevel: id,
         through: [from, { landmark: 'baseCentreBack' }],
       };
       const front: SeamLine = {
         ...whole,
-        name: `${name.toLowerCase()} level, front only`,
+        name: `${wordsOf(name).toLowerCase()} level, front only`,
         through: [from, { landmark: 'armpitRight', onLine: 'side' }],
       };
       return hasSide ? [whole, front] : [whole];
@@ -278,12 +278,17 @@ function wayOf(line: SeamLine, handle: LineHandle, mm: number): string {
 }
 
 function unsound(layout: SeamLayout): Result<SeamProposal> {
-  const message = `The layout “${layout.name}” cannot be cut and unrolled as it is; mend it first.`;
-  return failure([{ code: 'layout-unsound', path: 'lines', message, severity: 'error' }]);
+  const message = `The layout “${wordsOf(layout.name)}” cannot be cut and unrolled as it is; mend it first.`;
+  return failure([{ code: 'layout-unsound', path: 'lines', message: plain(message), severity: 'error' }]);
 }
 
 function stopped(): Result<SeamProposal> {
   return failure([
-    { code: 'cancelled', path: '', message: 'Looking for better seams was stopped.', severity: 'error' },
+    {
+      code: 'cancelled',
+      path: '',
+      message: plain('Looking for better seams was stopped.'),
+      severity: 'error',
+    },
   ]);
 }

@@ -1,10 +1,11 @@
+import { type Phrase, plain } from '../base/index.ts';
 import type { Arm } from '../body/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 
 /** One half of an arm's tube, a disk. Vertices: rows × (columns / 2 + 1), row by row from the armhole down. */
 export interface ArmPanel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left';
   readonly half: 'front' | 'back';
   readonly mesh: Mesh;
@@ -20,7 +21,7 @@ export interface ArmPanel {
 
 export interface ArmGirth {
   readonly id: 'upperArm' | 'elbow' | 'wrist';
-  readonly name: string;
+  readonly name: Phrase;
   readonly row: number;
   readonly vertices: Uint32Array;
 }
@@ -48,11 +49,11 @@ function cutHalf(arm: Arm, half: 'back' | 'front'): ArmPanel {
   const across = (row: number) =>
     Uint32Array.from({ length: width }, (_, k) => row * width + (half === 'back' ? k : last - k));
   const girth = (id: ArmGirth['id'], name: string, row: number): ArmGirth => {
-    return { id, name, row, vertices: across(row) };
+    return { id, name: plain(name), row, vertices: across(row) };
   };
   return {
     id: `arm-${half}-${side}`,
-    name: `arm ${half} ${side}`,
+    name: plain(`arm ${half} ${side}`),
     side,
     half,
     mesh: { positions, triangles: trianglesOfGrid(rows, width, side === 'left') },

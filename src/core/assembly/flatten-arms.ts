@@ -1,4 +1,4 @@
-import { type Issue, type Result, success } from '../base/index.ts';
+import { type Issue, type Phrase, plain, type Result, success, wordsOf } from '../base/index.ts';
 import type { Arm } from '../body/index.ts';
 import {
   type FlatDisk,
@@ -60,17 +60,17 @@ function joinsOf(panels: readonly ArmPanel[]): Join[] {
 }
 
 /** The paths that keep their length: girths on both halves; outer line, on the back alone as the front is joined to it. */
-function nameArmPaths(panels: readonly ArmPanel[]): { readonly name: string; readonly path: KeptPath }[] {
+function nameArmPaths(panels: readonly ArmPanel[]): { readonly name: Phrase; readonly path: KeptPath }[] {
   return panels.flatMap((panel, disk) => {
     const girths = panel.girths.map(({ name, vertices }) => ({
-      name: `${name.toLowerCase()} line on ${panel.name}`,
+      name: plain(`${wordsOf(name).toLowerCase()} line on ${wordsOf(panel.name)}`),
       path: { disk, vertices },
     }));
     if (panel.half === 'front') return girths;
     const elbow = panel.girths[1].row;
     const parts = [panel.outer.slice(0, elbow + 1), panel.outer.slice(elbow)];
     const lengths = parts.map((vertices) => ({
-      name: `outer line of ${panel.name}`,
+      name: plain(`outer line of ${wordsOf(panel.name)}`),
       path: { disk, vertices },
     }));
     return [...girths, ...lengths];
@@ -109,8 +109,8 @@ function nameIssue(
   const name =
     (kind === 'disks' ? panels[index]?.name : undefined) ??
     (kind === 'keptPaths' ? kept[index]?.name : undefined) ??
-    (join ? `seam ${join.id}` : 'arms');
-  const message = `No arm pieces are made; ${name}: ${issue.message}`;
+    plain(join ? `seam ${join.id}` : 'arms');
+  const message = `No arm pieces are made; ${wordsOf(name)}: ${wordsOf(issue.message)}`;
   if (issue.code === 'cancelled') return issue;
-  return { ...issue, path: 'measures.upperArmGirth', severity: 'warning', message };
+  return { ...issue, path: 'measures.upperArmGirth', severity: 'warning', message: plain(message) };
 }

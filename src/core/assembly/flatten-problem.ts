@@ -1,3 +1,4 @@
+import { type Phrase, plain, wordsOf } from '../base/index.ts';
 import type { FlattenProblem, Join, KeptPath } from '../flatten/index.ts';
 import { seamSides } from '../form/index.ts';
 import type { SeamedShell, ShellPanel } from '../seams/index.ts';
@@ -28,7 +29,7 @@ export function flattenProblemFromShell(shell: SeamedShell): FlattenProblem {
 }
 
 /** The paths that keep their length, with what a maker calls them; parallel to the problem's `keptPaths`. */
-export function nameKeptPaths(shell: SeamedShell): { readonly name: string; readonly path: KeptPath }[] {
+export function nameKeptPaths(shell: SeamedShell): { readonly name: Phrase; readonly path: KeptPath }[] {
   return [...levelPaths(shell), ...seamPaths(shell)];
 }
 
@@ -40,9 +41,9 @@ function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
 }
 
 /** Level lines inside panels; those that are seams are among the seams. */
-function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
+function levelPaths(shell: SeamedShell): { name: Phrase; path: KeptPath }[] {
   const seamLevels = new Map(shell.seams.map((seam) => [seam.id, seam.alongLevel]));
-  const levelNames = new Map(shell.levels.map((level) => [level.id, level.name.toLowerCase()]));
+  const levelNames = new Map(shell.levels.map((level) => [level.id, wordsOf(level.name).toLowerCase()]));
   return shell.panels.flatMap((panel, disk) => {
     const sewn = new Set(
       panel.edges.map((edge) => (edge.kind === 'seam' ? seamLevels.get(edge.id) : undefined)),
@@ -50,7 +51,7 @@ function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
     return panel.levels
       .filter((level) => !sewn.has(level.id))
       .map((level) => ({
-        name: `${levelNames.get(level.id) ?? level.id} line on ${panel.name}`,
+        name: plain(`${levelNames.get(level.id) ?? level.id} line on ${wordsOf(panel.name)}`),
         path: { disk, vertices: level.vertices },
       }));
   });
@@ -62,14 +63,14 @@ function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
  * to it. A line of several seams, as the neck's base, a shoulder or a level seam, keeps the sum, each half its own on
  * uprights: that is what a tape reads there.
  */
-function seamPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
+function seamPaths(shell: SeamedShell): { name: Phrase; path: KeptPath }[] {
   return shell.seams
     .filter((seam) => seam.isLevel || hasOneAngle(shell.chart, seam.points))
     .map((seam) => {
       const [a] = seamSides(shell, seam);
       const sum = seam.isLevel ? seam.lineId : `${seam.lineId}-${halfOf(shell, seam.points)}`;
       return {
-        name: `seam ${seam.letter}, ${seam.name}`,
+        name: plain(`seam ${seam.letter}, ${wordsOf(seam.name)}`),
         path: { disk: a.panel, vertices: a.vertices, sum: `seam-${sum}` },
       };
     });

@@ -1,4 +1,4 @@
-import { type Issue, type Result, success } from '../base/index.ts';
+import { type Issue, plain, type Result, success } from '../base/index.ts';
 import { type FlatDisk, turnFlat } from '../flatten/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 
@@ -19,7 +19,9 @@ export function layAlongGrain(
       (id): Issue => ({
         code: 'unknown-panel',
         path: `cloth.grain.${id}`,
-        message: `No panel is called “${id}”, so its grain was not used. There are: ${known.join(', ')}.`,
+        message: plain(
+          `No panel is called “${id}”, so its grain was not used. There are: ${known.join(', ')}.`,
+        ),
         severity: 'warning',
       }),
     );

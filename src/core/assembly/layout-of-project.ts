@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import type { Project } from '../project/index.ts';
 import { findLayout, LAYOUTS, type SeamLayout, type SeamLine } from '../seams/index.ts';
 
@@ -16,7 +16,9 @@ export function layoutOf(project: Project): Result<SeamLayout> {
   if (layout !== undefined) return success(layout);
   const known = LAYOUTS.map((l) => l.id).join(', ');
   const message = `There is no seam layout called “${id}”. There are: ${known}.`;
-  return failure([{ code: 'unknown-layout', path: 'seams.layout', message, severity: 'error' }]);
+  return failure([
+    { code: 'unknown-layout', path: 'seams.layout', message: plain(message), severity: 'error' },
+  ]);
 }
 
 /** Lines a maker drew; two of one id could not be told apart in messages. */
@@ -27,10 +29,10 @@ function ownLayout(lines: readonly SeamLine[]): Result<SeamLayout> {
       twice.map((line) => ({
         code: 'line-id-twice',
         path: `seams.lines.${line.id}`,
-        message: `There are two seam lines with the id “${line.id}”; give each its own.`,
+        message: plain(`There are two seam lines with the id “${line.id}”; give each its own.`),
         severity: 'error',
       })),
     );
   }
-  return success({ id: 'own', name: 'Own layout', description: '', lines });
+  return success({ id: 'own', name: plain('Own layout'), description: plain(''), lines });
 }

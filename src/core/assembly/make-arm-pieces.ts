@@ -1,3 +1,4 @@
+import { type Phrase, plain } from '../base/index.ts';
 import type { PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { ArmPanel } from './cut-arm.ts';
 import { ARM_SEAMS, type FlatArms } from './flatten-arms.ts';
@@ -8,7 +9,7 @@ const LONGEST_UNMARKED = 120;
 export interface ArmSeam {
   readonly id: string;
   readonly letter: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left';
   readonly line: 'outer' | 'inner';
   /** `index` counts rows from the armhole. */
@@ -23,7 +24,7 @@ export function nameArmSeams(panels: readonly ArmPanel[], nextLetter: (index: nu
     .map(({ panel, line }, k) => ({
       id: `arm-${line}-${panel.side}`,
       letter: nextLetter(k),
-      name: `arm ${line} seam ${panel.side}`,
+      name: plain(`arm ${line} seam ${panel.side}`),
       side: panel.side,
       line,
       marks: placeMarks(panel, panel[line]),

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, wordsOf } from '../base/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { nameKeptPaths } from './flatten-problem.ts';
 
@@ -10,15 +10,19 @@ export function nameFlattenIssues(issues: readonly Issue[], shell: SeamedShell):
   return issues.map((issue) => {
     const [kind, index] = issue.path.split('.');
     const panel = kind === 'disks' ? shell.panels[Number(index)] : undefined;
-    if (panel) return named(issue, `panels.${panel.id}`, panel.name);
+    if (panel) return named(issue, `panels.${panel.id}`, wordsOf(panel.name));
     const kept = kind === 'keptPaths' ? nameKeptPaths(shell)[Number(index)] : undefined;
-    if (kept) return named(issue, 'panels', kept.name);
+    if (kept) return named(issue, 'panels', wordsOf(kept.name));
     const seam = kind === 'joins' ? shell.seams[Number(index)] : undefined;
-    if (seam) return named(issue, `lines.${seam.lineId}`, `seam ${seam.letter}, ${seam.name}`);
+    if (seam) return named(issue, `lines.${seam.lineId}`, `seam ${seam.letter}, ${wordsOf(seam.name)}`);
     return issue;
   });
 }
 
 function named(issue: Issue, path: string, name: string): Issue {
-  return { ...issue, path, message: `${name[0].toUpperCase()}${name.slice(1)}: ${issue.message}` };
+  return {
+    ...issue,
+    path,
+    message: plain(`${name[0].toUpperCase()}${name.slice(1)}: ${wordsOf(issue.message)}`),
+  };
 }

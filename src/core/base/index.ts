@@ -11,9 +11,21 @@ export {
   type RoundJob,
   type RunJobsElsewhere,
 } from './jobs.ts';
+export {
+  type BasePhrases,
+  isPhrase,
+  type MakePhrase,
+  type NoValues,
+  type Phrase,
+  type PhraseValues,
+  phrasesOf,
+  type Say,
+  verbatim,
+} from './phrase.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';
+export { plain, speakInCore, wordsOf } from './transitional.ts';
 export {
   type DisplayUnit,
   formatBoth,
@@ -26,3 +38,11 @@ export {
   mmPerInch,
   parseLength,
 } from './units.ts';
+export {
+  type NumberOption,
+  type Option,
+  type OptionsOf,
+  type OptionTable,
+  type OptionValue,
+  withUsual,
+} from './with-usual.ts';

@@ -1,4 +1,5 @@
 import { assertInvariant } from './invariant-error.ts';
+import type { Phrase } from './phrase.ts';
 import type { Result } from './result.ts';
 
 /** Work for whoever has time: plain data that survives postMessage. Same job, same result, wherever it is done. */
@@ -30,7 +31,7 @@ export interface JobRound {
   readonly kind: AnyJobKind;
   readonly jobs: readonly RoundJob[];
   /** In plain words, as progress. */
-  readonly what: string;
+  readonly what: Phrase;
   /** Part of the stage's time, 0 to 1. */
   readonly share: number;
 }

@@ -1,5 +1,6 @@
 import { type Mm, mm } from './brand.ts';
 import { failure, type Result, success } from './result.ts';
+import { plain } from './transitional.ts';
 
 export type LengthUnit = 'mm' | 'cm' | 'in';
 /** Units a person may choose to see. */
@@ -69,7 +70,7 @@ function notUnderstood(text: string, unit: LengthUnit): Result<Mm> {
     {
       code: 'length-not-understood',
       path: '',
-      message: `${shown}; type for example ${example}, or with a unit: 92.5 cm, 925 mm, 36 3/8 in.`,
+      message: plain(`${shown}; type for example ${example}, or with a unit: 92.5 cm, 925 mm, 36 3/8 in.`),
       severity: 'error',
     },
   ]);

@@ -1,4 +1,4 @@
-import { formatBoth, formatDifference, type Issue, mmPerInch } from '../base/index.ts';
+import { formatBoth, formatDifference, type Issue, mmPerInch, plain, wordsOf } from '../base/index.ts';
 import { findMistakes } from './find-mistakes.ts';
 import { meanValue } from './known-to-survey.ts';
 import { isThirdReadingWanted, limitOfReadings } from './limit-of-readings.ts';
@@ -18,11 +18,7 @@ export function checkMeasures(input: BodyInput): readonly Issue[] {
   for (const id of FIRST_MEASURES) {
     if (input.measures[id] === undefined) {
       issues.push(
-        error(
-          'measure-missing',
-          id,
-          `${findMeasure(id)?.name} is missing; the five first measures are needed.`,
-        ),
+        error('measure-missing', id, `${nameOf(id)} is missing; the five first measures are needed.`),
       );
     }
   }
@@ -49,7 +45,9 @@ export function checkMeasures(input: BodyInput): readonly Issue[] {
 function checkValue(measure: MeasureDefinition, value: MeasureValue, figure: Figure): Issue[] {
   if (typeof value === 'number') return checkNumber(measure, value, measure.id, figure);
   if (!measure.sided) {
-    return [error('measure-not-sided', measure.id, `${measure.name} takes one value, not left and right.`)];
+    return [
+      error('measure-not-sided', measure.id, `${wordsOf(measure.name)} takes one value, not left and right.`),
+    ];
   }
   const issues = (['left', 'right'] as const).flatMap((side) =>
     checkNumber(measure, value[side], `${measure.id}.${side}`, figure),
@@ -63,7 +61,7 @@ const SIDES_REFUSE = 60;
 
 function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Issue[] {
   const gap = Math.abs(left - right);
-  const told = `${measure.name} differs by ${formatDifference(gap)} between left, ${formatBoth(left)}, and right, ${formatBoth(right)}`;
+  const told = `${wordsOf(measure.name)} differs by ${formatDifference(gap)} between left, ${formatBoth(left)}, and right, ${formatBoth(right)}`;
   if (gap > SIDES_REFUSE) {
     return [
       error(
@@ -92,13 +90,13 @@ function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Is
 function checkNumber(measure: MeasureDefinition, value: number, path: string, figure: Figure): Issue[] {
   const [low, high] = measure.range[figure];
   if (!Number.isFinite(value))
-    return [error('measure-not-a-number', path, `${measure.name} is not a number.`)];
+    return [error('measure-not-a-number', path, `${wordsOf(measure.name)} is not a number.`)];
   if (value <= 0) {
     return [
       error(
         'measure-not-positive',
         path,
-        `${measure.name} is ${formatBoth(value)}; it must be above 0.`,
+        `${wordsOf(measure.name)} is ${formatBoth(value)}; it must be above 0.`,
         value,
         0,
       ),
@@ -113,7 +111,7 @@ function checkNumber(measure: MeasureDefinition, value: number, path: string, fi
       warning(
         'measure-unusual',
         path,
-        `${measure.name} is ${formatBoth(value)}; most adults lie between ${formatBoth(low)} and ${formatBoth(high)}. If a second measuring gives the same, leave it so.`,
+        `${wordsOf(measure.name)} is ${formatBoth(value)}; most adults lie between ${formatBoth(low)} and ${formatBoth(high)}. If a second measuring gives the same, leave it so.`,
         value,
         limit,
       ),
@@ -125,7 +123,7 @@ function checkNumber(measure: MeasureDefinition, value: number, path: string, fi
     error(
       'measure-out-of-range',
       path,
-      `${measure.name} is ${formatBoth(value)}; it must lie between ${formatBoth(refuseBelow)} and ${formatBoth(refuseAbove)}.${hint}`,
+      `${wordsOf(measure.name)} is ${formatBoth(value)}; it must lie between ${formatBoth(refuseBelow)} and ${formatBoth(refuseAbove)}.${hint}`,
       value,
       limit,
     ),
@@ -159,7 +157,7 @@ function checkReadings(input: BodyInput): Issue[] {
         ...warning(
           'readings-differ',
           id,
-          `The two readings of ${measure.name} differ by ${formatDifference(spread)}; up to ${formatDifference(limit)} is usual. Take a third.`,
+          `The two readings of ${wordsOf(measure.name)} differ by ${formatDifference(spread)}; up to ${formatDifference(limit)} is usual. Take a third.`,
           spread,
           limit,
         ),
@@ -264,7 +262,7 @@ function checkConfirmations(get: (id: string) => number | undefined, figure: Fig
 }
 
 function nameOf(id: string): string {
-  return findMeasure(id)?.name ?? id;
+  return wordsOf(findMeasure(id)?.name ?? plain(id));
 }
 
 function error(code: string, id: string, message: string, measured?: number, limit?: number): Issue {
@@ -286,7 +284,7 @@ function makeIssue(
   return {
     code,
     path: `measures.${id}`,
-    message,
+    message: plain(message),
     severity,
     ...(measured === undefined ? {} : { measured }),
     ...(limit === undefined ? {} : { limit }),

@@ -1,4 +1,12 @@
-import { type DisplayUnit, formatBoth, formatDifference, formatLength, type Issue } from '../base/index.ts';
+import {
+  type DisplayUnit,
+  formatBoth,
+  formatDifference,
+  formatLength,
+  type Issue,
+  plain,
+  wordsOf,
+} from '../base/index.ts';
 import { estimateMeasures, measureSurprise, SURVEY_VARIABLES } from './estimate-measures.ts';
 import { knownToSurvey, meanValues } from './known-to-survey.ts';
 import { limitOfReadings } from './limit-of-readings.ts';
@@ -50,7 +58,7 @@ function tellDoubt(doubt: Doubt, confirmed: boolean): Issue {
   const { id, value, expected, spread, pull } = doubt;
   const size = Math.abs(pull);
   const gap = formatDifference(Math.abs(value - expected));
-  const name = findMeasure(id)?.name ?? id;
+  const name = wordsOf(findMeasure(id)?.name ?? plain(id));
   const guess = confirmed ? undefined : guessTypo(doubt);
   const refused = size > REFUSED && !confirmed;
   const ask = confirmed
@@ -62,7 +70,9 @@ function tellDoubt(doubt: Doubt, confirmed: boolean): Issue {
     code: size > IMPLAUSIBLE ? 'measure-implausible' : 'measure-doubtful',
     path: `measures.${id}`,
     severity: refused ? 'error' : 'warning',
-    message: `${name} is about ${gap} too ${pull > 0 ? 'large' : 'small'} for the others: they foretell ${wordRange(expected, spread)}, and this is ${size > IMPLAUSIBLE ? 'far ' : ''}outside what is usual.${guess ? ` Did you mean ${formatBoth(guess)}?` : ''} ${ask}`,
+    message: plain(
+      `${name} is about ${gap} too ${pull > 0 ? 'large' : 'small'} for the others: they foretell ${wordRange(expected, spread)}, and this is ${size > IMPLAUSIBLE ? 'far ' : ''}outside what is usual.${guess ? ` Did you mean ${formatBoth(guess)}?` : ''} ${ask}`,
+    ),
     measured: value,
     limit: expected + Math.sign(pull) * DOUBTFUL * spread,
   };
@@ -113,7 +123,9 @@ function findExchange(input: BodyInput): Issue | undefined {
     code: 'measures-exchanged',
     path: `measures.${best.a}`,
     severity: 'error',
-    message: `${findMeasure(best.a)?.name}, ${formatBoth(known[best.a])}, and ${findMeasure(best.b)?.name}, ${formatBoth(known[best.b])}, look exchanged. Exchange them, or enter a second reading of each.`,
+    message: plain(
+      `${wordsOf(findMeasure(best.a)!.name)}, ${formatBoth(known[best.a])}, and ${wordsOf(findMeasure(best.b)!.name)}, ${formatBoth(known[best.b])}, look exchanged. Exchange them, or enter a second reading of each.`,
+    ),
     measured: known[best.a],
     limit: known[best.b],
   };

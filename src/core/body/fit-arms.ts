@@ -1,4 +1,4 @@
-import { formatBoth, type Issue } from '../base/index.ts';
+import { formatBoth, type Issue, plain, wordsOf } from '../base/index.ts';
 import type { ArmMeasures } from './arm-frames.ts';
 import { MET_WITHIN } from './fit-issues.ts';
 import { type Arm, makeRightArm, mirrorArm, traceArmTapes } from './make-arm.ts';
@@ -87,12 +87,12 @@ function readArm(
 }
 
 function incomplete(first: string, missing: readonly string[]): Issue {
-  const names = missing.map((id) => findMeasure(id)?.name ?? id).join(', ');
+  const names = missing.map((id) => wordsOf(findMeasure(id)?.name ?? plain(id))).join(', ');
   return {
     code: 'arm-incomplete',
     path: `measures.${first}`,
     severity: 'warning',
-    message: `Arms are made when all five arm measures are given. Missing: ${names}.`,
+    message: plain(`Arms are made when all five arm measures are given. Missing: ${names}.`),
   };
 }
 
@@ -101,7 +101,9 @@ function tooShort(length: number): Issue {
     code: 'arm-too-short',
     path: 'measures.shoulderToElbow',
     severity: 'warning',
-    message: `Shoulder to elbow, ${formatBoth(length)}, leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.`,
+    message: plain(
+      `Shoulder to elbow, ${formatBoth(length)}, leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.`,
+    ),
     measured: length,
   };
 }

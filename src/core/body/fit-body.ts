@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import { type BodyPrior, makePrior } from './body-prior.ts';
 import { checkMeasures } from './check-measures.ts';
 import { findCrossedSections } from './find-crossed-sections.ts';
@@ -68,7 +68,7 @@ function notConverged(iterations: number): Issue {
     code: 'fit-not-converged',
     path: 'measures',
     severity: 'warning',
-    message: `The body fit stopped after ${iterations} steps before settling.`,
+    message: plain(`The body fit stopped after ${iterations} steps before settling.`),
     measured: iterations,
   };
 }

@@ -1,4 +1,4 @@
-import { formatDifference, type Issue } from '../base/index.ts';
+import { formatDifference, type Issue, plain, wordsOf } from '../base/index.ts';
 import { findMeasure } from './measures.ts';
 import type { Parameter, ParameterId } from './shape-parameters.ts';
 import type { TapeReading } from './types.ts';
@@ -21,7 +21,7 @@ export function conflictIssues(tapes: readonly TapeReading[]): Issue[] {
       code: 'tape-conflict',
       path: `measures.${tape.id}`,
       severity: 'warning',
-      message: `${nameTape(tape.id)} is about ${size} for the others. Re-measure ${names}.`,
+      message: plain(`${nameTape(tape.id)} is about ${size} for the others. Re-measure ${names}.`),
       measured: Math.abs(gap),
       limit: MET_WITHIN,
     };
@@ -43,7 +43,9 @@ export function pullIssues(unknowns: readonly Parameter[], point: Float64Array):
       severity: 'warning',
       measured: pull,
       limit: DOUBT_PULL,
-      message: `To meet every tape the shape became ${pull > VERY_UNUSUAL ? 'very ' : ''}unusual in ${partInWords(id)}. Look at the body and re-measure what looks wrong.`,
+      message: plain(
+        `To meet every tape the shape became ${pull > VERY_UNUSUAL ? 'very ' : ''}unusual in ${partInWords(id)}. Look at the body and re-measure what looks wrong.`,
+      ),
     },
   ];
 }
@@ -79,6 +81,6 @@ function partInWords(id: ParameterId): string {
 
 function nameTape(id: string): string {
   const [base, side] = id.split('.');
-  const name = findMeasure(base)?.name ?? base;
+  const name = wordsOf(findMeasure(base)?.name ?? plain(base));
   return side ? `${name} (${side})` : name;
 }

@@ -1,3 +1,4 @@
+import { type Phrase, plain } from '../base/index.ts';
 import type { Figure, TapeKind } from './types.ts';
 
 export type MeasureGroup = 'first' | 'girths' | 'lengths' | 'shoulders' | 'arms' | 'widths' | 'heights';
@@ -5,13 +6,13 @@ export type MeasureGroup = 'first' | 'girths' | 'lengths' | 'shoulders' | 'arms'
 /** A measure the maker can type. All lengths mm. */
 export interface MeasureDefinition {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly kind: TapeKind;
   readonly group: MeasureGroup;
   /** May be given for left and right apart. */
   readonly sided: boolean;
   /** Where the tape lies, one or two plain sentences. */
-  readonly how: string;
+  readonly how: Phrase;
   /** The usual range for adults (working limits; outside it warns). Refused below 0.7 × min or above 1.3 × max. */
   readonly range: Readonly<Record<Figure, readonly [min: number, max: number]>>;
   readonly figures: readonly Figure[];
@@ -29,7 +30,16 @@ function define(
   chest: Range,
   sided = false,
 ): MeasureDefinition {
-  return { id, name, kind, group, sided, how, range: { bust, chest }, figures: ['bust', 'chest'] };
+  return {
+    id,
+    name: plain(name),
+    kind,
+    group,
+    sided,
+    how: plain(how),
+    range: { bust, chest },
+    figures: ['bust', 'chest'],
+  };
 }
 
 const LEVEL_NAMES = [

@@ -1,3 +1,4 @@
+import { plain } from '../base/index.ts';
 import { ARMPIT_V, KNOT } from './rails.ts';
 import type { TapeContext } from './tapes.ts';
 import type { BodyLevel, ChartPoint, Figure, LandmarkId, LevelId } from './types.ts';
@@ -15,7 +16,7 @@ export function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
   const p = new Float64Array(3);
   return (Object.keys(names) as LevelId[]).map((id) => {
     context.evaluator.point(0, KNOT[id], p);
-    return { id, name: names[id], v: KNOT[id], z: p[2] };
+    return { id, name: plain(names[id]), v: KNOT[id], z: p[2] };
   });
 }
 

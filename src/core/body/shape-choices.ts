@@ -1,15 +1,15 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, type Phrase, plain, wordsOf } from '../base/index.ts';
 import type { Figure } from './types.ts';
 
 /** A question the tape cannot answer. Every choice is a number underneath; a typed number is used as it is. */
 export interface ShapeCategory {
   readonly id: string;
-  readonly name: string;
-  readonly why: string;
+  readonly name: Phrase;
+  readonly why: Phrase;
   /** What the number means. */
   readonly unit: 'ratio' | 'mm' | 'degrees';
   readonly range: readonly [number, number];
-  readonly choices: readonly { readonly id: string; readonly name: string; readonly value: number }[];
+  readonly choices: readonly { readonly id: string; readonly name: Phrase; readonly value: number }[];
   readonly usual: string;
   /** Asked of this figure only: the other has nothing it could change. */
   readonly onlyFigure?: Figure;
@@ -17,18 +17,20 @@ export interface ShapeCategory {
 
 /** Offsets on depth / breadth for five classes of people, from the public surveys' residuals (shared/survey/SOURCE.md). */
 const SECTION_CHOICES = [
-  { id: 'shallow', name: 'Shallow', value: -0.065 },
-  { id: 'fairlyShallow', name: 'Fairly shallow', value: -0.028 },
-  { id: 'middling', name: 'Middling', value: 0.005 },
-  { id: 'fairlyDeep', name: 'Fairly deep', value: 0.04 },
-  { id: 'deep', name: 'Deep', value: 0.09 },
+  { id: 'shallow', name: plain('Shallow'), value: -0.065 },
+  { id: 'fairlyShallow', name: plain('Fairly shallow'), value: -0.028 },
+  { id: 'middling', name: plain('Middling'), value: 0.005 },
+  { id: 'fairlyDeep', name: plain('Fairly deep'), value: 0.04 },
+  { id: 'deep', name: plain('Deep'), value: 0.09 },
 ];
 
 function section(level: string, name: string): ShapeCategory {
   return {
     id: `${level}Section`,
-    name: `${name} from above`,
-    why: `At the same girth a ${name.toLowerCase()} can be wide and shallow or narrow and deep; no tape can tell.`,
+    name: plain(`${name} from above`),
+    why: plain(
+      `At the same girth a ${name.toLowerCase()} can be wide and shallow or narrow and deep; no tape can tell.`,
+    ),
     unit: 'ratio',
     range: [-0.2, 0.25],
     choices: SECTION_CHOICES,
@@ -43,135 +45,137 @@ export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
   section('hip', 'Hip'),
   {
     id: 'upperBack',
-    name: 'Upper back',
-    why: 'How far the back between the shoulder blades curves out, seen from the side.',
+    name: plain('Upper back'),
+    why: plain('How far the back between the shoulder blades curves out, seen from the side.'),
     unit: 'mm',
     range: [-10, 40],
     choices: [
-      { id: 'straight', name: 'Straight', value: -7 },
-      { id: 'gentle', name: 'Gently curved', value: 0 },
-      { id: 'rounded', name: 'Rounded', value: 12 },
-      { id: 'strong', name: 'Strongly rounded', value: 24 },
+      { id: 'straight', name: plain('Straight'), value: -7 },
+      { id: 'gentle', name: plain('Gently curved'), value: 0 },
+      { id: 'rounded', name: plain('Rounded'), value: 12 },
+      { id: 'strong', name: plain('Strongly rounded'), value: 24 },
     ],
     usual: 'gentle',
   },
   {
     id: 'belly',
-    name: 'Belly',
-    why: 'How far the belly stands in front of the hip bones, seen from the side.',
+    name: plain('Belly'),
+    why: plain('How far the belly stands in front of the hip bones, seen from the side.'),
     unit: 'mm',
     range: [-15, 45],
     choices: [
-      { id: 'flat', name: 'Flat', value: -6 },
-      { id: 'soft', name: 'Soft', value: 0 },
-      { id: 'rounded', name: 'Rounded', value: 12 },
-      { id: 'full', name: 'Full', value: 25 },
+      { id: 'flat', name: plain('Flat'), value: -6 },
+      { id: 'soft', name: plain('Soft'), value: 0 },
+      { id: 'rounded', name: plain('Rounded'), value: 12 },
+      { id: 'full', name: plain('Full'), value: 25 },
     ],
     usual: 'soft',
   },
   {
     id: 'lean',
-    name: 'Lean',
-    why: 'How far the neck stands in front of or behind the waist, beyond the usual, seen from the side.',
+    name: plain('Lean'),
+    why: plain(
+      'How far the neck stands in front of or behind the waist, beyond the usual, seen from the side.',
+    ),
     unit: 'mm',
     range: [-60, 60],
     choices: [
-      { id: 'back', name: 'Leans back', value: -18 },
-      { id: 'upright', name: 'Upright', value: 0 },
-      { id: 'forward', name: 'Leans forward', value: 18 },
+      { id: 'back', name: plain('Leans back'), value: -18 },
+      { id: 'upright', name: plain('Upright'), value: 0 },
+      { id: 'forward', name: plain('Leans forward'), value: 18 },
     ],
     usual: 'upright',
   },
   {
     id: 'sway',
-    name: 'Small of the back',
-    why: 'How hollow the back is at the waist, seen from the side.',
+    name: plain('Small of the back'),
+    why: plain('How hollow the back is at the waist, seen from the side.'),
     unit: 'mm',
     range: [-15, 35],
     choices: [
-      { id: 'flat', name: 'Flat', value: -7 },
-      { id: 'soft', name: 'Soft', value: 0 },
-      { id: 'hollow', name: 'Hollow', value: 12 },
+      { id: 'flat', name: plain('Flat'), value: -7 },
+      { id: 'soft', name: plain('Soft'), value: 0 },
+      { id: 'hollow', name: plain('Hollow'), value: 12 },
     ],
     usual: 'soft',
   },
   {
     id: 'shoulderForm',
-    name: 'Shoulder form',
-    why: 'Whether the line from neck to shoulder point sags, runs straight or arches.',
+    name: plain('Shoulder form'),
+    why: plain('Whether the line from neck to shoulder point sags, runs straight or arches.'),
     unit: 'mm',
     range: [-12, 15],
     choices: [
-      { id: 'hollow', name: 'Hollow', value: -6 },
-      { id: 'straight', name: 'Straight', value: 0 },
-      { id: 'muscular', name: 'Muscular', value: 7 },
+      { id: 'hollow', name: plain('Hollow'), value: -6 },
+      { id: 'straight', name: plain('Straight'), value: 0 },
+      { id: 'muscular', name: plain('Muscular'), value: 7 },
     ],
     usual: 'straight',
   },
   {
     id: 'bustFullness',
-    name: 'Bust fullness',
-    why: 'Whether the breasts are fuller above the bust level or below it.',
+    name: plain('Bust fullness'),
+    why: plain('Whether the breasts are fuller above the bust level or below it.'),
     unit: 'mm',
     range: [-45, 60],
     choices: [
-      { id: 'low', name: 'Fuller below', value: -25 },
-      { id: 'even', name: 'Even', value: 0 },
-      { id: 'high', name: 'Fuller above', value: 28 },
+      { id: 'low', name: plain('Fuller below'), value: -25 },
+      { id: 'even', name: plain('Even'), value: 0 },
+      { id: 'high', name: plain('Fuller above'), value: 28 },
     ],
     usual: 'even',
     onlyFigure: 'bust',
   },
   {
     id: 'bustSpread',
-    name: 'Bust direction',
-    why: 'Whether the breasts point straight forward or apart.',
+    name: plain('Bust direction'),
+    why: plain('Whether the breasts point straight forward or apart.'),
     unit: 'degrees',
     range: [-10, 20],
     choices: [
-      { id: 'forward', name: 'Forward', value: -5 },
-      { id: 'usual', name: 'Usual', value: 0 },
-      { id: 'apart', name: 'Apart', value: 8 },
+      { id: 'forward', name: plain('Forward'), value: -5 },
+      { id: 'usual', name: plain('Usual'), value: 0 },
+      { id: 'apart', name: plain('Apart'), value: 8 },
     ],
     usual: 'usual',
     onlyFigure: 'bust',
   },
   {
     id: 'collarBone',
-    name: 'Collar bones',
-    why: 'How far the collar bones stand out below the neck.',
+    name: plain('Collar bones'),
+    why: plain('How far the collar bones stand out below the neck.'),
     unit: 'mm',
     range: [0, 10],
     choices: [
-      { id: 'soft', name: 'Covered', value: 1 },
-      { id: 'plain', name: 'Slight', value: 2.5 },
-      { id: 'clear', name: 'Prominent', value: 6 },
+      { id: 'soft', name: plain('Covered'), value: 1 },
+      { id: 'plain', name: plain('Slight'), value: 2.5 },
+      { id: 'clear', name: plain('Prominent'), value: 6 },
     ],
     usual: 'plain',
   },
   {
     id: 'seat',
-    name: 'Seat',
-    why: 'How far the buttocks stand out behind, seen from the side.',
+    name: plain('Seat'),
+    why: plain('How far the buttocks stand out behind, seen from the side.'),
     unit: 'mm',
     range: [0, 40],
     choices: [
-      { id: 'flat', name: 'Flat', value: 7 },
-      { id: 'soft', name: 'Soft', value: 15 },
-      { id: 'full', name: 'Full', value: 24 },
+      { id: 'flat', name: plain('Flat'), value: 7 },
+      { id: 'soft', name: plain('Soft'), value: 15 },
+      { id: 'full', name: plain('Full'), value: 24 },
     ],
     usual: 'soft',
   },
   {
     id: 'blade',
-    name: 'Shoulder blades',
-    why: 'How far the shoulder blades stand out.',
+    name: plain('Shoulder blades'),
+    why: plain('How far the shoulder blades stand out.'),
     unit: 'mm',
     range: [0, 25],
     choices: [
-      { id: 'flat', name: 'Flat', value: 4 },
-      { id: 'soft', name: 'Soft', value: 8 },
-      { id: 'sharp', name: 'Prominent', value: 14 },
+      { id: 'flat', name: plain('Flat'), value: 4 },
+      { id: 'soft', name: plain('Soft'), value: 8 },
+      { id: 'sharp', name: plain('Prominent'), value: 14 },
     ],
     usual: 'soft',
   },
@@ -201,7 +205,7 @@ export function readShapeChoices(shape: Readonly<Record<string, string | number>
         code: 'unknown-shape',
         path,
         severity: 'error',
-        message: `There is no shape called “${id}”. Known: ${known}.`,
+        message: plain(`There is no shape called “${id}”. Known: ${known}.`),
       });
       continue;
     }
@@ -212,7 +216,7 @@ export function readShapeChoices(shape: Readonly<Record<string, string | number>
         code: 'unknown-choice',
         path,
         severity: 'error',
-        message: `${category.name} can be ${known}, or a number; not “${value}”.`,
+        message: plain(`${wordsOf(category.name)} can be ${known}, or a number; not “${value}”.`),
       });
     } else if (!(number >= category.range[0] && number <= category.range[1])) {
       const limit = number < category.range[0] ? category.range[0] : category.range[1];
@@ -222,7 +226,9 @@ export function readShapeChoices(shape: Readonly<Record<string, string | number>
         severity: 'error',
         measured: number,
         limit,
-        message: `${category.name} is ${number}; it must lie between ${category.range[0]} and ${category.range[1]}.`,
+        message: plain(
+          `${wordsOf(category.name)} is ${number}; it must lie between ${category.range[0]} and ${category.range[1]}.`,
+        ),
       });
     } else numbers[id] = number;
   }

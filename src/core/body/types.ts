@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { Arm } from './make-arm.ts';
 
 export type Figure = 'bust' | 'chest';
@@ -18,7 +18,7 @@ export type LevelId = 'hip' | 'highHip' | 'waist' | 'underbust' | 'bust' | 'uppe
 /** A horizontal row of the chart: constant v, constant z. */
 export interface BodyLevel {
   readonly id: LevelId;
-  readonly name: string;
+  readonly name: Phrase;
   readonly v: number;
   readonly z: number;
 }

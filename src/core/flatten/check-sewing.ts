@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import { bodyLength } from './kept-lengths.ts';
 import { keptTolerance } from './seam-targets.ts';
 import { type SewnEdges, sourceOf } from './sewn-edges.ts';
@@ -80,7 +80,7 @@ export function checkSewing(
 
 function tell(code: string, path: string, what: string, measured: number, limit: number): Issue {
   const message = `${what} by ${measured.toFixed(3)} mm (at most ${limit} mm allowed).`;
-  return { code, path, message, severity: 'error', measured, limit };
+  return { code, path, message: plain(message), severity: 'error', measured, limit };
 }
 
 function flatLength(flat: Float64Array, a: number, b: number): number {

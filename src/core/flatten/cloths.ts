@@ -1,3 +1,4 @@
+import { type Phrase, plain } from '../base/index.ts';
 /** What a cloth takes before it fails or looks wrong, fractions. Stretch is given way to; shrink is eased in, or wrinkles. */
 export interface AxisLimits {
   readonly stretch: number;
@@ -7,7 +8,7 @@ export interface AxisLimits {
 /** Limits along the threads and at 45° to them. */
 export interface Cloth {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   /** Along the selvedge. */
   readonly warp: AxisLimits;
   readonly weft: AxisLimits;
@@ -24,21 +25,21 @@ export interface Cloth {
 export const CLOTHS: readonly Cloth[] = [
   {
     id: 'plainCotton',
-    name: 'plain cotton',
+    name: plain('plain cotton'),
     warp: { stretch: 0.02, shrink: 0.015 },
     weft: { stretch: 0.03, shrink: 0.015 },
     bias: { stretch: 0.08, shrink: 0.03 },
   },
   {
     id: 'fusedCotton',
-    name: 'cotton with fused interfacing',
+    name: plain('cotton with fused interfacing'),
     warp: { stretch: 0.012, shrink: 0.01 },
     weft: { stretch: 0.015, shrink: 0.01 },
     bias: { stretch: 0.03, shrink: 0.015 },
   },
   {
     id: 'plainWool',
-    name: 'plain wool',
+    name: plain('plain wool'),
     warp: { stretch: 0.02, shrink: 0.02 },
     weft: { stretch: 0.02, shrink: 0.02 },
     bias: { stretch: 0.08, shrink: 0.04 },

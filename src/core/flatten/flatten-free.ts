@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import { measureStrain } from './measure-strain.ts';
 import { orientFlat } from './orient-flat.ts';
@@ -31,9 +31,10 @@ export function describeFailure(solution: LayoutSolution, path: string, limit: n
   return {
     code: 'flatten-not-converged',
     path,
-    message:
+    message: plain(
       `The panel did not settle in ${iterations} steps: energy still falls by ${decrement.toExponential(1)} per mm², ` +
-      `lengths are off by up to ${largestError.toPrecision(2)} mm.`,
+        `lengths are off by up to ${largestError.toPrecision(2)} mm.`,
+    ),
     severity: 'error',
     measured: decrement,
     limit,

@@ -1,7 +1,8 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import { findSelfCrossings } from './find-self-crossings.ts';
 import { describeFailure } from './flatten-free.ts';
+import { createFlattenMemory, type FlattenMemory, type JobResult, remember } from './flatten-memory.ts';
 import { makeLengthRules } from './length-rules.ts';
 import { orientFlat } from './orient-flat.ts';
 import { makeOutlineBending } from './outline-bending.ts';
@@ -39,30 +40,6 @@ export interface TogetherJob extends JobBase {
   readonly alone: Float64Array;
   /** Per boundary place, whether the outline is stiff there. */
   readonly isStiff: Uint8Array;
-}
-
-/**
- * What is worth keeping between jobs of one worker: prepared disks (with their symbolic factors) and results, by the
- * bytes of what they depend on. Made by the caller, so that core keeps no state. Old entries are dropped past 64.
- */
-export interface FlattenMemory {
-  readonly disks: Map<string, PreparedDisk>;
-  readonly layouts: Map<string, JobResult>;
-}
-
-/** What a job comes to; plain data. */
-export interface JobResult {
-  /** #V × 2 mm. */
-  readonly flat: Float64Array;
-  /** Per rule of the job: its multiplier (energy per mm), and mm it gives way per unit of force. */
-  readonly forces: Float64Array;
-  readonly yields: Float64Array;
-}
-
-const MEMORY_SIZE = 64;
-
-export function createFlattenMemory(): FlattenMemory {
-  return { disks: new Map(), layouts: new Map() };
 }
 
 /** Solves one job. Same job, same numbers, with memory or without. */
@@ -148,7 +125,9 @@ function solveTogether(
     issues.push({
       code: 'flatten-outline-crosses',
       path,
-      message: `The flat outline crosses itself in ${crossings} place${crossings > 1 ? 's' : ''}: the panel cannot be cut in one piece.`,
+      message: plain(
+        `The flat outline crosses itself in ${crossings} place${crossings > 1 ? 's' : ''}: the panel cannot be cut in one piece.`,
+      ),
       severity: 'error',
       measured: crossings,
       limit: 0,
@@ -156,24 +135,6 @@ function solveTogether(
   }
   if (issues.length > 0) return failure(issues);
   return success({ flat, forces: rules.multipliers, yields: rules.yields });
-}
-
-/** Looks a value up or makes it; only successes are kept, the oldest go first. */
-function remember<T>(store: Map<string, T>, key: string, make: () => Result<T>): Result<T> {
-  const known = store.get(key);
-  if (known !== undefined) {
-    store.delete(key);
-    store.set(key, known);
-    return success(known);
-  }
-  const made = make();
-  if (!made.ok) return made;
-  store.set(key, made.value);
-  for (const oldest of store.keys()) {
-    if (store.size <= MEMORY_SIZE) break;
-    store.delete(oldest);
-  }
-  return made;
 }
 
 /**

@@ -1,4 +1,5 @@
-import { createFlattenMemory, type FlattenJob, type JobResult, recallJob } from './flatten-jobs.ts';
+import { type FlattenJob, recallJob } from './flatten-jobs.ts';
+import { createFlattenMemory, type JobResult } from './flatten-memory.ts';
 import { matchSeams, planFlatten } from './flatten-together.ts';
 import type { FlattenOptions, FlattenProblem } from './types.ts';
 

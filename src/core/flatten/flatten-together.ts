@@ -1,13 +1,7 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import { checkSewing } from './check-sewing.ts';
-import {
-  type AloneJob,
-  createFlattenMemory,
-  type FlattenJob,
-  type JobResult,
-  runFlattenJob,
-  type TogetherJob,
-} from './flatten-jobs.ts';
+import { type AloneJob, type FlattenJob, runFlattenJob, type TogetherJob } from './flatten-jobs.ts';
+import { createFlattenMemory, type JobResult } from './flatten-memory.ts';
 import { collectKeptLengths, type KeptLength } from './kept-lengths.ts';
 import { measureStrain } from './measure-strain.ts';
 import { checkMirror, mirrorFlat } from './mirror-disks.ts';
@@ -115,7 +109,7 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
     const issues: Issue[] = [];
     for (const [k, job] of jobs.entries()) {
       if (options.isCancelled?.()) return failure([cancelled]);
-      options.onProgress?.(from + ((to - from) * k) / jobs.length, what);
+      options.onProgress?.(from + ((to - from) * k) / jobs.length, plain(what));
       const solved = runFlattenJob(job, memory, options.trace);
       issues.push(...solved.issues);
       if (solved.ok) layouts.push(solved.value);
@@ -128,14 +122,14 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
   if (!matched.ok) return matched;
   const together = run(matched.value, aloneShare, 1, 'Matching the seams');
   if (!together.ok) return together;
-  options.onProgress?.(1, 'Matching the seams');
+  options.onProgress?.(1, plain('Matching the seams'));
   return finishFlatten(plan.value, together.value);
 }
 
 const cancelled: Issue = {
   code: 'cancelled',
   path: '',
-  message: 'Unrolling was stopped.',
+  message: plain('Unrolling was stopped.'),
   severity: 'error',
 };
 
@@ -143,7 +137,9 @@ function tellEaseConflict(problem: FlattenProblem, id: string): Issue {
   return {
     code: 'flatten-ease-conflict',
     path: `joins.${problem.joins.findIndex((join) => join.id === id)}`,
-    message: `Seam ${id} cannot take the ease asked for: both its sides are the same edge, mirrored, or tied by another seam.`,
+    message: plain(
+      `Seam ${id} cannot take the ease asked for: both its sides are the same edge, mirrored, or tied by another seam.`,
+    ),
     severity: 'error',
   };
 }

@@ -3,13 +3,8 @@ export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
 export { flattenFree } from './flatten-free.ts';
-export {
-  createFlattenMemory,
-  type FlattenJob,
-  type FlattenMemory,
-  type JobResult,
-  runFlattenJob,
-} from './flatten-jobs.ts';
+export { type FlattenJob, runFlattenJob } from './flatten-jobs.ts';
+export { createFlattenMemory, type FlattenMemory, type JobResult } from './flatten-memory.ts';
 export { flattenRounds } from './flatten-rounds.ts';
 export {
   type FlattenPlan,

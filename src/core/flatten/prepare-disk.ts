@@ -1,4 +1,4 @@
-import { assertInvariant, failure, type Issue, type Result, success } from '../base/index.ts';
+import { assertInvariant, failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
 import { type Mesh, validateMesh } from '../mesh/index.ts';
 
@@ -101,7 +101,7 @@ export function prepareDisk(mesh: Mesh, path = 'mesh'): Result<PreparedDisk> {
 }
 
 function issue(code: string, path: string, message: string, numbers: Partial<Issue> = {}): Issue {
-  return { code, path, message, severity: 'error', ...numbers };
+  return { code, path, message: plain(message), severity: 'error', ...numbers };
 }
 
 function checkArrays(mesh: Mesh, path: string): Issue[] {

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import { bodyLength, type KeptLength } from './kept-lengths.ts';
 import type { SewnEdges } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';
@@ -45,9 +45,10 @@ export function chooseSeamTargets(
     issues.push({
       code: 'flatten-kept-length-conflict',
       path: `keptPaths.${path.pathIndex}`,
-      message:
+      message: plain(
         `A path that should keep ${path.length3d.toFixed(2)} mm comes to ${total.toFixed(2)} mm, ` +
-        'because its seams must keep their own lengths.',
+          'because its seams must keep their own lengths.',
+      ),
       severity: 'error',
       measured: total - path.length3d,
       limit: keptTolerance,

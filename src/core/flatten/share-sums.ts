@@ -1,4 +1,4 @@
-import type { JobResult } from './flatten-jobs.ts';
+import type { JobResult } from './flatten-memory.ts';
 import type { KeptLength } from './kept-lengths.ts';
 import { type SewnEdges, sourceOf } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';

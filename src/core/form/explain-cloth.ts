@@ -1,3 +1,4 @@
+import { plain, wordsOf } from '../base/index.ts';
 import {
   type Cloth,
   type FlatDisk,
@@ -116,7 +117,9 @@ function describeZone(
     area: zone.area,
     triangles: zone.triangles.length,
     vertex: zone.vertex,
-    message: `${panel.name}, ${placeInWords(shell, places, source)}, ${Math.max(1, Math.round(zone.area / 100))} cm²: ${what}. ${advice}`,
+    message: plain(
+      `${wordsOf(panel.name)}, ${placeInWords(shell, places, source)}, ${Math.max(1, Math.round(zone.area / 100))} cm²: ${what}. ${advice}`,
+    ),
   };
 }
 
@@ -142,7 +145,8 @@ function nearestSeam(
     if (!seam.panels.includes(panel.id)) continue;
     for (const point of seam.points) {
       const gap = distance(shell.mesh.positions, point, vertex);
-      if (!found || gap < found.distance) found = { letter: seam.letter, name: seam.name, distance: gap };
+      if (!found || gap < found.distance)
+        found = { letter: seam.letter, name: wordsOf(seam.name), distance: gap };
     }
   }
   return found;
@@ -171,7 +175,7 @@ function placeInWords(shell: SeamedShell, places: readonly NamedPlace[], vertex:
   const nearest = heights.toSorted((a, b) => Math.abs(a.rise) - Math.abs(b.rise))[0];
   if (!nearest) return 'on the body';
   const side = nearest.rise > 0 ? 'above' : 'below';
-  return `${Math.round(Math.abs(nearest.rise))} mm ${side} the ${nearest.level.name.toLowerCase()} line`;
+  return `${Math.round(Math.abs(nearest.rise))} mm ${side} the ${wordsOf(nearest.level.name).toLowerCase()} line`;
 }
 
 function nearestVertex(chart: Float64Array, u: number, v: number): number {

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
@@ -46,7 +46,7 @@ export interface ReportInside {
   /** Every brace's seams and length at each level, mm. */
   readonly braces: readonly {
     readonly id: string;
-    readonly name: string;
+    readonly name: Phrase;
     readonly lengths: Readonly<Record<string, number>>;
   }[];
   readonly pole: { readonly y: number; readonly sleeveFlatWidth: number; readonly insideForm: number };
@@ -70,7 +70,7 @@ export interface ReportTape {
 
 export interface ReportPanel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly triangles: number;
   readonly flipped: number;
   readonly strain: {
@@ -114,13 +114,13 @@ export interface ReportZone {
   /** Panel vertex at the worst place. */
   readonly vertex: number;
   /** Where, what happens, and what may help, in plain words. */
-  readonly message: string;
+  readonly message: Phrase;
 }
 
 export interface ReportSeam {
   readonly id: string;
   readonly letter: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly panels: readonly [string, string];
   /** Measured on the two flat panels, mm. */
   readonly lengthsFlat: readonly [number, number];
@@ -161,7 +161,7 @@ export interface FormInside {
   /** How the shell stands to the rims of the plates. */
   readonly rims: readonly PlateRim[];
   /** Panels of the detachable arms, when there are any. */
-  readonly arms: readonly { readonly id: string; readonly name: string; readonly strain: StrainSummary }[];
+  readonly arms: readonly { readonly id: string; readonly name: Phrase; readonly strain: StrainSummary }[];
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];
   readonly fill: FillMass;

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { ChartPlace } from '../seams/index.ts';
 import type { Form } from './types.ts';
 
@@ -5,7 +6,7 @@ import type { Form } from './types.ts';
 export interface WorstZone {
   readonly panelId: string;
   /** In plain words with the figures. */
-  readonly message: string;
+  readonly message: Phrase;
   readonly place: ChartPlace;
 }
 

@@ -1,4 +1,5 @@
 import { heightOfWaist } from '../assembly/index.ts';
+import { plain, wordsOf } from '../base/index.ts';
 import type { Form, WorkCheck, WorkStep } from '../form/index.ts';
 import { type FillZone, type LevelTarget, STUFFING_TOLERANCE } from '../simulate/index.ts';
 import { fillZones, levelTargets } from './stuffing-of-form.ts';
@@ -98,7 +99,7 @@ function fillZone(
 ): WorkStep {
   const mass: WorkCheck = {
     id: 'mass',
-    name: 'Filling for this zone',
+    name: plain('Filling for this zone'),
     unit: 'kg',
     value: (zone.low + zone.high) / 2,
     below: (zone.high - zone.low) / 2,
@@ -110,7 +111,7 @@ function fillZone(
   return step(
     `fill-${zone.id}`,
     'fill',
-    zone.name,
+    wordsOf(zone.name),
     [
       HOW[zone.lower ?? ''] ?? LAST,
       'Right and left in turn, front and back in turn; weigh what goes in. Pull the ties to their marked lengths.',
@@ -127,7 +128,7 @@ function fillZone(
 function sizeChecks(level: LevelTarget): WorkCheck[] {
   return (['girth', 'width', 'depth'] as const).map((kind) => {
     const { below, above } = STUFFING_TOLERANCE[kind];
-    return lengthCheck(`${kind}-${level.id}`, `${level.name}, ${kind}`, level[kind], below, above);
+    return lengthCheck(`${kind}-${level.id}`, `${wordsOf(level.name)}, ${kind}`, level[kind], below, above);
   });
 }
 
@@ -174,7 +175,7 @@ function markLines(form: Form, targets: readonly LevelTarget[]): WorkStep {
     {
       needs: ['close'],
       checks: targets.map(({ id, name, z }) =>
-        lengthCheck(`height-${id}`, `${name} above the floor`, waist + z, 5),
+        lengthCheck(`height-${id}`, `${wordsOf(name)} above the floor`, waist + z, 5),
       ),
     },
   );
@@ -186,7 +187,7 @@ function tryStand(form: Form): WorkStep {
     ? [
         {
           id: 'tip',
-          name: 'Tilt at which it tips; 10° at least',
+          name: plain('Tilt at which it tips; 10° at least'),
           unit: 'degrees',
           value: stand.tipAngleDeg,
           below: null,
@@ -194,7 +195,7 @@ function tryStand(form: Form): WorkStep {
         },
         {
           id: 'ballast',
-          name: 'Ballast to add on the legs',
+          name: plain('Ballast to add on the legs'),
           unit: 'kg',
           value: stand.ballast,
           below: 0,

@@ -1,6 +1,7 @@
 import { readCutting } from '../assembly/index.ts';
+import { plain, wordsOf } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
-import { barsOfCover, findPaper, planTiles } from '../sheet/index.ts';
+import { barsOfCover, findPaper, PRINT_OPTIONS, planTiles } from '../sheet/index.ts';
 import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../supports/index.ts';
 import { boardSteps } from './order-of-work-boards.ts';
 import { cautionsOf, innerPieces, innerSeams, lengthCheck, panelsOf, step } from './work-parts.ts';
@@ -74,7 +75,7 @@ function seamsOfTube(form: Form): WorkSeam[] {
     const lengths = isClosing
       ? own.map(({ lengths }) => lengths[0])
       : ['test-tube', `test-tube-${name}`].map(sumOf);
-    return [{ ...seam, id: `test-tube-${name}`, name: TUBE_SEAMS[name], lengths, isFlat: false }];
+    return [{ ...seam, id: `test-tube-${name}`, name: plain(TUBE_SEAMS[name]), lengths, isFlat: false }];
   });
 }
 
@@ -85,7 +86,7 @@ function decideUse(form: Form): WorkStep {
         lengthCheck('tube', 'Outside of the pole, by caliper', 2 * inside.shape.pole.radius, 0.5),
         {
           id: 'tip',
-          name: 'Tilt at which the loaded form tips; 10° at least',
+          name: plain('Tilt at which the loaded form tips; 10° at least'),
           unit: 'degrees',
           value: inside.stand.tipAngleDeg,
           below: null,
@@ -108,7 +109,7 @@ function decideUse(form: Form): WorkStep {
 function measureTwice(form: Form): WorkStep {
   const count = (status: string): number => form.report.tapes.filter((tape) => tape.status === status).length;
   const tally = (id: string, name: string, value: number): WorkCheck => {
-    return { id, name, unit: 'pieces', value, below: null, above: null };
+    return { id, name: plain(name), unit: 'pieces', value, below: null, above: null };
   };
   return step(
     'measure',
@@ -131,10 +132,10 @@ function measureTwice(form: Form): WorkStep {
 function printFirstPage(form: Form): WorkStep {
   const cutting = readCutting(form.project.cutting);
   const papers = cutting.ok ? cutting.value.papers : undefined;
-  const paper = papers?.[0] ?? 'a4';
+  const paper = papers?.[0] ?? PRINT_OPTIONS.paper.usual;
   const grid = planTiles({ ...(cutting.ok ? cutting.value.print : {}), paper });
   const bars = grid.ok ? barsOfCover(grid.value, grid.value.isRoll ? 297 : grid.value.pageHeight) : undefined;
-  const name = findPaper(paper)?.name ?? paper;
+  const name = wordsOf(findPaper(paper)?.name ?? plain(paper));
   return step(
     'print',
     'prepare',
@@ -216,7 +217,7 @@ function cutCloth(form: Form): WorkStep {
       checks: [
         {
           id: 'all',
-          name: 'Pieces of cloth in all',
+          name: plain('Pieces of cloth in all'),
           unit: 'pieces',
           value: pieces.length,
           below: 0,
@@ -224,7 +225,7 @@ function cutCloth(form: Form): WorkStep {
         },
         {
           id: 'right',
-          name: 'Shell panels marked right',
+          name: plain('Shell panels marked right'),
           unit: 'pieces',
           value: ofSide('right'),
           below: 0,
@@ -232,7 +233,7 @@ function cutCloth(form: Form): WorkStep {
         },
         {
           id: 'left',
-          name: 'Shell panels marked left',
+          name: plain('Shell panels marked left'),
           unit: 'pieces',
           value: ofSide('left'),
           below: 0,
@@ -268,5 +269,5 @@ function markPieces(form: Form): WorkStep {
 }
 
 function nameOfLevel(form: Form, id: string): string {
-  return form.shell.levels.find((level) => level.id === id)?.name ?? id;
+  return wordsOf(form.shell.levels.find((level) => level.id === id)?.name ?? plain(id));
 }

@@ -1,4 +1,5 @@
 import { type OrderedSeam, orderSeams } from '../assembly/index.ts';
+import { type Phrase, plain, wordsOf } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import type { DesignedBrace } from '../supports/index.ts';
 import {
@@ -60,7 +61,7 @@ function sectionStep(form: Form, half: 'front' | 'back', seams: readonly Ordered
   const hasLevel = seams.some(({ seam }) => seam.isLevel);
   const checks: WorkCheck[] = form.shell.levels.flatMap(({ id, name }) => {
     const width = widthAtLevel(form, ids, id);
-    return width > 0 ? [lengthCheck(`width-${id}`, `${name}, across the ${half}`, width)] : [];
+    return width > 0 ? [lengthCheck(`width-${id}`, `${wordsOf(name)}, across the ${half}`, width)] : [];
   });
   return step(
     `sew-${half}`,
@@ -141,7 +142,7 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
           const note = isOpen
             ? 'to the allowance of one edge alone, since this seam is still open'
             : undefined;
-          return { ...strip(withPartner(form, seam)), ...(note && { note }) };
+          return { ...strip(withPartner(form, seam)), ...(note && { note: plain(note) }) };
         }),
         checks: rungs,
       },
@@ -154,7 +155,13 @@ function lengthsOf(form: Form, brace: DesignedBrace): WorkCheck[] {
   return brace.rungs.flatMap(({ levelId, length }) => {
     const level = form.shell.levels.find(({ id }) => id === levelId);
     return level
-      ? [lengthCheck(`${brace.id}-${level.id}`, `${brace.name}, ${level.name.toLowerCase()}`, length)]
+      ? [
+          lengthCheck(
+            `${brace.id}-${level.id}`,
+            `${wordsOf(brace.name)}, ${wordsOf(level.name).toLowerCase()}`,
+            length,
+          ),
+        ]
       : [];
   });
 }
@@ -190,36 +197,42 @@ function oncePerLetter<T extends WorkSeam>(seams: readonly T[]): T[] {
   for (const seam of seams) byLetter.set(seam.letter, [...(byLetter.get(seam.letter) ?? []), seam]);
   return [...byLetter.values()].map((own) => ({
     ...own[0],
-    name: [...new Set(own.map(({ name }) => name))].join(' + '),
+    name: plain([...new Set(own.map(({ name }) => wordsOf(name)))].join(' + ')),
     lengths: own.flatMap(({ lengths }) => lengths),
   }));
 }
 
-const ROUND: Readonly<Record<Exclude<Group, 'front' | 'back'>, { title: string; text: readonly string[] }>> =
+const ROUND: Readonly<Record<Exclude<Group, 'front' | 'back'>, { title: Phrase; text: readonly Phrase[] }>> =
   {
     shoulder: {
-      title: 'Sew the shoulders',
+      title: plain('Sew the shoulders'),
       text: [
-        'From the neck outwards. From here the shell no longer lies flat: inner parts must be in.',
-        SHORT,
+        plain('From the neck outwards. From here the shell no longer lies flat: inner parts must be in.'),
+        plain(SHORT),
       ],
     },
     neck: {
-      title: 'Set on the neck band',
+      title: plain('Set on the neck band'),
       text: [
-        'Pin the band round the neck edge from the centre back, right sides together, clip the neck edge up to the row of stitches, and sew with the body side on top.',
-        'Close the band behind last.',
+        plain(
+          'Pin the band round the neck edge from the centre back, right sides together, clip the neck edge up to the row of stitches, and sew with the body side on top.',
+        ),
+        plain('Close the band behind last.'),
       ],
     },
     side: {
-      title: 'Sew the first side',
-      text: ['In the order of the letters below, webs and straps held out of the way.', SHORT],
+      title: plain('Sew the first side'),
+      text: [plain('In the order of the letters below, webs and straps held out of the way.'), plain(SHORT)],
     },
     closing: {
-      title: 'Close the shell: the last side',
+      title: plain('Close the shell: the last side'),
       text: [
-        'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters below, as before: this closes the shell.',
-        'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
+        plain(
+          'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters below, as before: this closes the shell.',
+        ),
+        plain(
+          'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
+        ),
       ],
     },
   };
@@ -235,7 +248,7 @@ function roundStep(
   const checks =
     group === 'closing'
       ? form.report.levels.map(({ id, lengthFlat }) => {
-          const name = form.shell.levels.find((level) => level.id === id)?.name ?? id;
+          const name = wordsOf(form.shell.levels.find((level) => level.id === id)?.name ?? plain(id));
           return lengthCheck(`flat-${id}`, `${name}: empty shell laid flat, its width`, lengthFlat / 2);
         })
       : [];

@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength } from '../base/index.ts';
+import { type DisplayUnit, formatLength, wordsOf } from '../base/index.ts';
 import type { WorkPhase, WorkStep } from '../form/index.ts';
 import { wordCheck } from '../simulate/index.ts';
 
@@ -26,18 +26,22 @@ export function wordOrderOfWork(
     const needs = step.needs.map((id) => numberOf.get(id)).filter((n) => n !== undefined && n !== i);
     const after = needs.length > 0 ? `  (after ${needs.join(', ')})` : '';
     const optional = step.isOptional ? '  (may be left out)' : '';
-    lines.push('', `[${done.includes(step.id) ? 'x' : ' '}] ${i + 1}. ${step.title}${optional}${after}`);
-    for (const text of step.text) lines.push(...fold(text, '      '));
+    lines.push(
+      '',
+      `[${done.includes(step.id) ? 'x' : ' '}] ${i + 1}. ${wordsOf(step.title)}${optional}${after}`,
+    );
+    for (const text of step.text) lines.push(...fold(wordsOf(text), '      '));
     if (step.pieces.length > 0)
-      lines.push(...fold(`Pieces: ${step.pieces.map(({ name }) => name).join(', ')}.`, '      '));
+      lines.push(...fold(`Pieces: ${step.pieces.map(({ name }) => wordsOf(name)).join(', ')}.`, '      '));
     for (const { letter, name, lengths, marks, note, closesRing } of step.seams) {
       const words = [lengths.map((mm) => formatLength(mm, unit)).join(' to '), wordMarks(marks)];
       if (closesRing) words.push('closes a ring');
-      if (note) words.push(note);
-      lines.push(`      seam ${letter.padEnd(3)} ${name}: ${words.join(', ')}`);
+      if (note) words.push(wordsOf(note));
+      lines.push(`      seam ${letter.padEnd(3)} ${wordsOf(name)}: ${words.join(', ')}`);
     }
-    for (const check of step.checks) lines.push(`      check    ${check.name}: ${wordCheck(check, unit)}`);
-    for (const { text } of step.cautions) lines.push(...fold(`CAUTION: ${text}`, '      '));
+    for (const check of step.checks)
+      lines.push(`      check    ${wordsOf(check.name)}: ${wordCheck(check, unit)}`);
+    for (const { text } of step.cautions) lines.push(...fold(`CAUTION: ${wordsOf(text)}`, '      '));
   });
   return `${lines.join('\n')}\n`;
 }

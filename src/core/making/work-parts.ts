@@ -1,20 +1,32 @@
 import type { OrderedSeam } from '../assembly/index.ts';
+import { type Phrase, plain, wordsOf } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { CAUTIONS, type Caution } from '../supports/index.ts';
 
-type Named = { readonly id: string; readonly name: string };
+type Named = { readonly id: string; readonly name: Phrase };
 
 /** A step; what is not given is empty. */
 export function step(
   id: string,
   phase: WorkStep['phase'],
-  title: string,
-  text: readonly string[],
+  title: string | Phrase,
+  text: readonly (string | Phrase)[],
   rest: Partial<WorkStep> = {},
 ): WorkStep {
-  return { id, phase, title, text, pieces: [], seams: [], needs: [], checks: [], cautions: [], ...rest };
+  return {
+    id,
+    phase,
+    title: typeof title === 'string' ? plain(title) : title,
+    text: text.map((one) => (typeof one === 'string' ? plain(one) : one)),
+    pieces: [],
+    seams: [],
+    needs: [],
+    checks: [],
+    cautions: [],
+    ...rest,
+  };
 }
 
 export function lengthCheck(
@@ -24,7 +36,7 @@ export function lengthCheck(
   below: number | null = 2,
   above: number | null = below,
 ): WorkCheck {
-  return { id, name, unit: 'mm', value, below, above };
+  return { id, name: plain(name), unit: 'mm', value, below, above };
 }
 
 export function cautionsOf(...ids: string[]): Caution[] {
@@ -46,7 +58,7 @@ export function shellSeam(form: Form, { seam, side, isFlat, closesRing }: Ordere
   return {
     id: seam.id,
     letter: seam.letter,
-    name: side === 'centre' ? seam.name : `${seam.name} ${side}`,
+    name: side === 'centre' ? seam.name : plain(`${wordsOf(seam.name)} ${side}`),
     kind: 'shell',
     lengths: form.report.seams.find(({ id }) => id === seam.id)?.lengthsFlat ?? [],
     marks: seam.marks.filter(({ kind }) => kind !== 'end').length,

@@ -1,5 +1,12 @@
 import { createSeamPreview, type PreviewSeams } from '../advice/index.ts';
-import { failure, InvariantError, type Result, type RunJobsElsewhere, success } from '../base/index.ts';
+import {
+  failure,
+  InvariantError,
+  plain,
+  type Result,
+  type RunJobsElsewhere,
+  success,
+} from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Form } from '../form/index.ts';
 import type { Project } from '../project/index.ts';
@@ -85,6 +92,6 @@ function catchingBrokenPromises<T>(work: () => Result<T>): Result<T> {
   } catch (error) {
     if (!(error instanceof InvariantError)) throw error;
     const message = `Something went wrong inside the program, not in what you typed: ${error.message}.`;
-    return failure([{ code: 'internal-fault', path: '', message, severity: 'error' }]);
+    return failure([{ code: 'internal-fault', path: '', message: plain(message), severity: 'error' }]);
   }
 }

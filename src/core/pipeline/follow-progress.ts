@@ -1,7 +1,9 @@
+import { type Phrase, plain } from '../base/index.ts';
+
 /** Who looks on while stages run. */
 export interface Watch<Id extends string> {
   /** `fraction` of the whole work, 0 to 1, never falling; `what` in plain words. */
-  readonly onProgress?: (fraction: number, stage: Id, what: string) => void;
+  readonly onProgress?: (fraction: number, stage: Id, what: Phrase) => void;
   /** Asked between steps and between solves; true ends with the issue `cancelled`. */
   readonly isCancelled?: () => boolean;
   /** Milliseconds clock, passed in because core has none. */
@@ -23,7 +25,7 @@ export function followProgress<Id extends string>(stages: readonly Share<Id>[], 
   let passed = 0;
   let told = 0;
   let since = now();
-  const tell = (fraction: number, what: string) => {
+  const tell = (fraction: number, what: Phrase) => {
     told = Math.max(told, Math.min(1, fraction));
     watch.onProgress?.(told, present.id, what);
   };
@@ -38,17 +40,17 @@ export function followProgress<Id extends string>(stages: readonly Share<Id>[], 
         passed += present.share;
       }
       present = next;
-      tell(passed / total, next.what);
+      tell(passed / total, plain(next.what));
     },
     /** `fraction` of the present stage. */
-    within(fraction: number, what: string) {
+    within(fraction: number, what: Phrase) {
       const [start, end] = [passed / total, (passed + present.share) / total];
       tell(start + (end - start) * Math.min(1, Math.max(0, fraction)), what);
     },
     isCancelled: () => watch.isCancelled?.() ?? false,
     finish() {
       stop();
-      tell(1, 'Done');
+      tell(1, plain('Done'));
       return timingsMs;
     },
   };

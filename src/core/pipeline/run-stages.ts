@@ -1,4 +1,4 @@
-import { createJobMemories, failure, type Issue, type Result, success } from '../base/index.ts';
+import { createJobMemories, failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import { followProgress, type Watch } from './follow-progress.ts';
 import { createStepMemory, type KnownSteps, knownBy, leftOut } from './remember-steps.ts';
 import type { SharedWork } from './share-work.ts';
@@ -111,5 +111,8 @@ export function createStageRunner<Given>(): StageRunner<Given> {
 
 function cancelled(issues: readonly Issue[]) {
   const message = 'Stopped before the form was finished.';
-  return failure<never>([...issues, { code: 'cancelled', path: '', message, severity: 'error' }]);
+  return failure<never>([
+    ...issues,
+    { code: 'cancelled', path: '', message: plain(message), severity: 'error' },
+  ]);
 }

@@ -2,6 +2,7 @@ import {
   InvariantError,
   type JobRound,
   type MemoryOf,
+  type Phrase,
   type RoundJob,
   type RunJobsElsewhere,
 } from '../base/index.ts';
@@ -11,7 +12,7 @@ export interface SharedWork {
   /** The next round is asked for when the one before is done; what was made is found in the memory. */
   readonly rounds: Iterable<JobRound>;
   readonly memoryOf: MemoryOf;
-  readonly onProgress: (fraction: number, what: string) => void;
+  readonly onProgress: (fraction: number, what: Phrase) => void;
   readonly isCancelled: () => boolean;
 }
 

@@ -1,4 +1,4 @@
-import type { JobRound, MemoryOf, Result } from '../base/index.ts';
+import type { JobRound, MemoryOf, Phrase, Result } from '../base/index.ts';
 
 /**
  * One result on the way, and how it is made. Same results of what it needs and same `dependsOn`, same result: it is then not
@@ -27,7 +27,7 @@ export type Needs<Given> = Readonly<Record<string, Step<unknown, Given>>>;
 export interface StepContext<Given> {
   readonly given: Given;
   /** `fraction` of the stage, 0 to 1; `what` in plain words. */
-  readonly onProgress: (fraction: number, what: string) => void;
+  readonly onProgress: (fraction: number, what: Phrase) => void;
   /** True = stop with whatever issue. */
   readonly isCancelled: () => boolean;
   readonly memoryOf: MemoryOf;

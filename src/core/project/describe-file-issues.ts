@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import { knownKeys } from './project.ts';
 
 type RawIssue = z.core.$ZodIssue;
@@ -126,5 +126,5 @@ function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 function error(code: string, path: string, message: string): Issue {
-  return { code, path, message, severity: 'error' };
+  return { code, path, message: plain(message), severity: 'error' };
 }

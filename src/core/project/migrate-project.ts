@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, plain, type Result, success } from '../base/index.ts';
 import { projectFormat, projectVersion } from './project.ts';
 
 /** Brings a file of version n to version n + 1; the key is n. The first change of the format adds the first entry. */
@@ -33,5 +33,5 @@ export function migrateProject(raw: unknown): Result<Record<string, unknown>> {
 }
 
 function refuse(code: string, path: string, message: string): Result<Record<string, unknown>> {
-  return failure([{ code, path, message, severity: 'error' }]);
+  return failure([{ code, path, message: plain(message), severity: 'error' }]);
 }

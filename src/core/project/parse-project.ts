@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, plain, type Result, success } from '../base/index.ts';
 import { describeFileIssues } from './describe-file-issues.ts';
 import { locateJsonFault } from './locate-json-fault.ts';
 import { migrateProject } from './migrate-project.ts';
@@ -16,7 +16,7 @@ export function parseProject(source: unknown): Result<Project> {
   if (!fault) return checkFile(JSON.parse(json));
   const where = `line ${fault.line}, column ${fault.column}`;
   const message = `The file is not readable JSON: ${where}: ${fault.message}.`;
-  return failure([{ code: 'file-not-json', path: '', message, severity: 'error' }]);
+  return failure([{ code: 'file-not-json', path: '', message: plain(message), severity: 'error' }]);
 }
 
 function checkFile(value: unknown): Result<Project> {

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, type Phrase, plain, wordsOf } from '../base/index.ts';
 import { CHART_RADIUS, type ChartCurve, findHeights } from './fair-curve.ts';
 import {
   CENTRE_BACK,
@@ -36,7 +36,7 @@ export interface Network {
 interface NetworkCurve {
   readonly kind: CurveKind;
   readonly curveId: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly curve: ChartCurve;
   readonly stops: { t: number; node: number }[];
   readonly lineId?: string;
@@ -70,7 +70,7 @@ export function buildNetwork(
   const armhole: NetworkCurve = {
     kind: 'armhole',
     curveId: 'armhole',
-    name: 'armhole',
+    name: plain('armhole'),
     curve: layout.armhole,
     stops: [],
   };
@@ -94,8 +94,9 @@ export function buildNetwork(
     issues.push({
       code: 'armhole-not-reached',
       path: 'lines',
-      message:
+      message: plain(
         'No line ends on the armhole, so the panel round it would be a ring; add a side or shoulder line.',
+      ),
       severity: 'error',
     });
   }
@@ -122,9 +123,9 @@ function buildRows(
   let armpit = Number.POSITIVE_INFINITY;
   for (let i = 0; i < 360; i++) armpit = Math.min(armpit, layout.armhole.at(i / 360)[1]);
   const rows = [
-    { id: 'base', name: 'base', v: vRange[0] },
+    { id: 'base', name: plain('base'), v: vRange[0] },
     ...form.levels.toSorted((a, b) => a.v - b.v),
-    { id: 'neck', name: 'neck', v: vRange[1] },
+    { id: 'neck', name: plain('neck'), v: vRange[1] },
   ];
   for (const level of form.levels) {
     const range = level.v <= vRange[0] || level.v >= vRange[1];
@@ -132,9 +133,11 @@ function buildRows(
     issues.push({
       code: range ? 'level-outside-body' : 'level-meets-armhole',
       path: `levels.${level.id}`,
-      message: range
-        ? `Level “${level.name}” lies outside the form.`
-        : `Level “${level.name}” runs into the armhole; it must pass below the armpit.`,
+      message: plain(
+        range
+          ? `Level “${wordsOf(level.name)}” lies outside the form.`
+          : `Level “${wordsOf(level.name)}” runs into the armhole; it must pass below the armpit.`,
+      ),
       severity: 'error',
       measured: level.v,
       limit: range ? vRange[level.v <= vRange[0] ? 0 : 1] : armpit,
@@ -155,7 +158,7 @@ function buildFreeRows(layout: ResolvedLayout): NetworkCurve[] {
     if (line.kind !== 'level' || line.levelId !== undefined) return [];
     const { id, name } = line.line;
     const curve: ChartCurve = { range: line.u, at: (u) => [u, line.v] };
-    return [{ kind: 'row', curveId: id, name, curve, stops: [], lineId: id }];
+    return [{ kind: 'row', curveId: id, name: plain(name), curve, stops: [], lineId: id }];
   });
 }
 
@@ -174,7 +177,7 @@ function buildCentres(vRange: readonly [number, number]): NetworkCurve[] {
     return {
       kind: 'centre',
       curveId: id,
-      name: `centre ${id}`,
+      name: plain(`centre ${id}`),
       curve: { range: vRange, at: (v) => [u, v] },
       stops: [],
     };
@@ -191,7 +194,7 @@ function crossRows(
   const crossed: NetworkCurve = {
     kind: 'line',
     curveId: line.line.id,
-    name: line.line.name,
+    name: plain(line.line.name),
     curve,
     stops: [],
     lineId: line.line.id,
@@ -203,7 +206,9 @@ function crossRows(
       issues.push({
         code: 'line-meets-level-twice',
         path: `lines.${line.line.id}`,
-        message: `Line “${line.line.name}” crosses the ${row.name} line ${heights.length} times; lead it straighter.`,
+        message: plain(
+          `Line “${line.line.name}” crosses the ${wordsOf(row.name)} line ${heights.length} times; lead it straighter.`,
+        ),
         severity: 'error',
         measured: heights.length,
         limit: 1,
@@ -243,7 +248,9 @@ function joinEnds(
       issues.push({
         code: 'line-end-loose',
         path: `lines.${line.line.id}`,
-        message: `Line “${line.line.name}” ${k === 0 ? 'starts' : 'ends'} inside a panel; let it end on another line, a level, an armhole, the base or the neck.`,
+        message: plain(
+          `Line “${line.line.name}” ${k === 0 ? 'starts' : 'ends'} inside a panel; let it end on another line, a level, an armhole, the base or the neck.`,
+        ),
         severity: 'error',
       });
     }
@@ -278,7 +285,9 @@ function checkLevelEnds(
     issues.push({
       code: 'line-end-loose',
       path: `lines.${line.line.id}`,
-      message: `Line “${line.line.name}” ends inside a panel; let it end on an upright line or a centre.`,
+      message: plain(
+        `Line “${line.line.name}” ends inside a panel; let it end on an upright line or a centre.`,
+      ),
       severity: 'error',
     });
   }
@@ -328,7 +337,9 @@ function joinCentreEnds(
     issues.push({
       code: 'line-end-loose',
       path: `lines.${line.line.id}`,
-      message: `Line “${line.line.name}” ends inside a panel; let it end on a level line, the base or the neck.`,
+      message: plain(
+        `Line “${line.line.name}” ends inside a panel; let it end on a level line, the base or the neck.`,
+      ),
       severity: 'error',
     });
   }

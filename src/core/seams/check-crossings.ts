@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import { doSegmentsTouch } from '../math/index.ts';
 import { CENTRE_BACK, CENTRE_FRONT } from './resolve-lines.ts';
 import type { SampledNetwork, SampledStretch } from './sample-network.ts';
@@ -22,7 +22,7 @@ export function checkCrossings(network: SampledNetwork, layout: SeamLayout): Iss
     issues.push({
       code,
       path: `lines.${a.curveId}`,
-      message: `Line “${nameOf(a)}” ${what}.`,
+      message: plain(`Line “${nameOf(a)}” ${what}.`),
       severity: 'error',
     });
   };

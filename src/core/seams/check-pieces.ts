@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, wordsOf } from '../base/index.ts';
 import { measureArea, measurePath } from '../mesh/index.ts';
 import type { Seam, ShellPanel } from './types.ts';
 
@@ -93,7 +93,7 @@ function warn(
   return {
     code,
     path: line === undefined ? 'lines' : `lines.${line}`,
-    message: `Panel “${panel.name}” ${what}.`,
+    message: plain(`Panel “${wordsOf(panel.name)}” ${what}.`),
     severity: 'warning',
     measured,
     limit,

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import { doSegmentsTouch, locateInPolygon } from '../math/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import type { SeamForm } from './types.ts';
@@ -16,7 +16,7 @@ export function checkRegion(loop: Float64Array, surface: ChartSurface, form: Sea
     issues.push({
       code,
       path: place === undefined ? 'loop' : `loop.${place}`,
-      message,
+      message: plain(message),
       severity: 'error',
     });
   };

@@ -1,14 +1,8 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import { resolveLines } from './resolve-lines.ts';
-import {
-  type ChartPlace,
-  type SnapKind,
-  type SnapOptions,
-  type SnappedPlace,
-  snapPoint,
-} from './snap-point.ts';
-import type { SeamAnchor, SeamedShell, SeamForm, SeamLayout, SeamLine } from './types.ts';
+import { type SnapKind, type SnapOptions, type SnappedPlace, snapPoint } from './snap-point.ts';
+import type { ChartPlace, SeamAnchor, SeamedShell, SeamForm, SeamLayout, SeamLine } from './types.ts';
 
 /** A point that pulls a line, to be shown as a grip on the body. */
 export interface ControlPoint extends ChartPlace {
@@ -88,7 +82,9 @@ export function moveControlPoint(
     const message = line
       ? `Line “${line.name}” has no point to pull there.`
       : `There is no line “${edit.lineId}” in this layout.`;
-    return failure([{ code: 'point-unknown', path: `lines.${edit.lineId}`, message, severity: 'error' }]);
+    return failure([
+      { code: 'point-unknown', path: `lines.${edit.lineId}`, message: plain(message), severity: 'error' },
+    ]);
   }
   const isEnd = edit.anchor === 0 || edit.anchor === line.through.length - 1;
   const options: SnapOptions & { shell?: SeamedShell } = {
@@ -159,7 +155,9 @@ export function addControlPoint(
   const line = layout.lines.find((candidate) => candidate.id === lineId);
   if (!line || next < 1) {
     const message = `There is no place for a point on line “${line?.name ?? lineId}” there.`;
-    return failure([{ code: 'point-outside-line', path: `lines.${lineId}`, message, severity: 'error' }]);
+    return failure([
+      { code: 'point-outside-line', path: `lines.${lineId}`, message: plain(message), severity: 'error' },
+    ]);
   }
   const { anchor } = snapPoint(surface, form, at, { within: 0 });
   const through = [...line.through.slice(0, next), anchor, ...line.through.slice(next)];
@@ -174,7 +172,9 @@ export function removeControlPoint(layout: SeamLayout, lineId: string, anchor: n
   const line = layout.lines.find((candidate) => candidate.id === lineId);
   if (!line || anchor < 1 || anchor > line.through.length - 2) {
     const message = `Line “${line?.name ?? lineId}” has no point there that can be left out.`;
-    return failure([{ code: 'point-unknown', path: `lines.${lineId}`, message, severity: 'error' }]);
+    return failure([
+      { code: 'point-unknown', path: `lines.${lineId}`, message: plain(message), severity: 'error' },
+    ]);
   }
   const through = line.through.filter((_, i) => i !== anchor);
   return success({

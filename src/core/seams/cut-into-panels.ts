@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import {
   type ChartSurface,
   findTwins,
@@ -159,7 +159,9 @@ function checkPanels(
       issues.push({
         code: 'panel-not-a-disk',
         path,
-        message: `${place} is a ring or closes round an opening, so it cannot be laid flat; add a line that opens it.`,
+        message: plain(
+          `${place} is a ring or closes round an opening, so it cannot be laid flat; add a line that opens it.`,
+        ),
         severity: 'error',
         measured: euler,
         limit: 1,
@@ -168,7 +170,9 @@ function checkPanels(
       issues.push({
         code: 'panel-small',
         path,
-        message: `${place} has only ${Math.round(areas[panel] / 100)} cm²; move the lines apart or leave one out.`,
+        message: plain(
+          `${place} has only ${Math.round(areas[panel] / 100)} cm²; move the lines apart or leave one out.`,
+        ),
         severity: 'warning',
         measured: areas[panel],
         limit: SMALL_PANEL,

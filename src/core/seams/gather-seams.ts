@@ -1,4 +1,4 @@
-import { assertInvariant } from '../base/index.ts';
+import { assertInvariant, plain } from '../base/index.ts';
 import { type Mesh, measureAlongPath } from '../mesh/index.ts';
 import { placeMarks } from './place-marks.ts';
 import type { PanelSplit } from './split-panels.ts';
@@ -41,7 +41,7 @@ export function gatherSeams(
       seams.push({
         id: siblings > 1 ? `${base}${number}` : base,
         letter: letterOf(seams.length),
-        name: line.name,
+        name: plain(line.name),
         lineId: line.id,
         panels: [panelIds[run.panels[0]], panelIds[run.panels[1]]],
         points,

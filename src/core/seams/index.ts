@@ -14,11 +14,11 @@ export { joinPanels, type Region, removeLine } from './join-panels.ts';
 export { findLayout, LAYOUTS } from './layouts.ts';
 export { measureBend } from './measure-bend.ts';
 export { type LineHandle, listHandles, moveHandle } from './move-lines.ts';
+export { nameOfLine, nameOfPlace } from './name-lines.ts';
 export { pictureShell } from './picture.ts';
 export { pictureBend } from './picture-bend.ts';
 export { MAX_MARK_GAP, MIN_MARK_GAP } from './place-marks.ts';
 export {
-  type ChartPlace,
   placeOnShell,
   type SnapKind,
   type SnapOptions,

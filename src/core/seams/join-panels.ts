@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, plain, type Result, success } from '../base/index.ts';
 import { findTwins, nextHalfedge } from '../mesh/index.ts';
 import type { PanelEdge, SeamedShell, SeamLayout, ShellPanel } from './types.ts';
 
@@ -9,7 +9,7 @@ import type { PanelEdge, SeamedShell, SeamLayout, ShellPanel } from './types.ts'
 export function removeLine(layout: SeamLayout, lineId: string): Result<SeamLayout> {
   const line = layout.lines.find((candidate) => candidate.id === lineId);
   const fault = (code: string, message: string): Result<SeamLayout> =>
-    failure([{ code, path: `lines.${lineId}`, message, severity: 'error' }]);
+    failure([{ code, path: `lines.${lineId}`, message: plain(message), severity: 'error' }]);
   if (!line) return fault('line-unknown', `There is no line “${lineId}” in this layout.`);
   const leaning = layout.lines.filter((other) => other.through.some((anchor) => anchor.onLine === lineId));
   if (leaning.length > 0) {
@@ -31,7 +31,7 @@ export type Region = Pick<ShellPanel, 'mesh' | 'sourceVertex' | 'chart' | 'edges
  */
 export function joinPanels(shell: SeamedShell, panelIds: readonly string[]): Result<Region> {
   const fault = (code: string, message: string): Result<Region> =>
-    failure([{ code, path: 'panels', message, severity: 'error' }]);
+    failure([{ code, path: 'panels', message: plain(message), severity: 'error' }]);
   const unknown = panelIds.filter((id) => !shell.panels.some((panel) => panel.id === id));
   if (unknown.length > 0)
     return fault('panel-unknown', `There is no panel ${unknown.map((id) => `“${id}”`).join(', ')}.`);

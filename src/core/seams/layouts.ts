@@ -1,3 +1,4 @@
+import { plain } from '../base/index.ts';
 import {
   alongLevel,
   centreBack,
@@ -72,66 +73,78 @@ const aboutWaist =
 
 /** Seam layouts to choose from; all are open to editing, since a layout is data. */
 export const LAYOUTS: readonly SeamLayout[] = [
-  { id: 'upright8', name: 'Eight upright panels', description: about8, lines: lines8 },
-  { id: 'upright12', name: 'Twelve upright panels', description: about12, lines: lines12 },
+  { id: 'upright8', name: plain('Eight upright panels'), description: plain(about8), lines: lines8 },
+  { id: 'upright12', name: plain('Twelve upright panels'), description: plain(about12), lines: lines12 },
   {
     id: 'upright8Bust',
-    name: 'Eight upright panels with a bust seam',
-    description: `${about8} ${aboutBust}`,
+    name: plain('Eight upright panels with a bust seam'),
+    description: plain(`${about8} ${aboutBust}`),
     lines: [...lines8, bustLevel],
   },
   {
     id: 'upright12Bust',
-    name: 'Twelve upright panels with a bust seam',
-    description: `${about12} ${aboutBust}`,
+    name: plain('Twelve upright panels with a bust seam'),
+    description: plain(`${about12} ${aboutBust}`),
     lines: [...lines12Bust, bustLevel],
   },
   {
     id: 'upright8Waist',
-    name: 'Eight upright panels with a waist seam',
-    description: `${about8} ${aboutWaist}`,
+    name: plain('Eight upright panels with a waist seam'),
+    description: plain(`${about8} ${aboutWaist}`),
     lines: [...lines8, waistLevel],
   },
   {
     id: 'upright12BustWaist',
-    name: 'Twelve upright panels with bust and waist seams',
-    description: `${about12} ${aboutBust} ${aboutWaist}`,
+    name: plain('Twelve upright panels with bust and waist seams'),
+    description: plain(`${about12} ${aboutBust} ${aboutWaist}`),
     lines: [...lines12Bust, bustLevel, waistLevel],
   },
   {
     id: 'upright6',
-    name: 'Six upright panels',
-    description: `As eight upright panels without the side seams: the fewest pieces, for straight figures and cloth that gives. ${neck}`,
+    name: plain('Six upright panels'),
+    description: plain(
+      `As eight upright panels without the side seams: the fewest pieces, for straight figures and cloth that gives. ${neck}`,
+    ),
     lines: [centreFront, princessFrontAlone, princessBackAlone, centreBack, shoulder, neckBase],
   },
   {
     id: 'upright8Armhole',
-    name: 'Eight upright panels, seams to the armhole',
-    description: `As eight upright panels, but the seams over bust point and shoulder blade bend to the armhole, so that the shoulders stay whole. ${neck}`,
+    name: plain('Eight upright panels, seams to the armhole'),
+    description: plain(
+      `As eight upright panels, but the seams over bust point and shoulder blade bend to the armhole, so that the shoulders stay whole. ${neck}`,
+    ),
     lines: [...centres, princessFrontToArmhole, princessBackToArmhole, ...edges],
   },
   {
     id: 'upright16',
-    name: 'Sixteen upright panels',
-    description: `As twelve upright panels, with one more seam on each half of front and back between the centre and the bust point or shoulder blade: narrow pieces that take little strain, and much to sew. ${neck}`,
+    name: plain('Sixteen upright panels'),
+    description: plain(
+      `As twelve upright panels, with one more seam on each half of front and back between the centre and the bust point or shoulder blade: narrow pieces that take little strain, and much to sew. ${neck}`,
+    ),
     lines: [...lines12, innerFront, innerBack],
   },
   {
     id: 'upright8Yoke',
-    name: 'Eight upright panels with a back yoke',
-    description: `As eight upright panels, but the back seams end on a level seam between the armholes; the cloth above it is a yoke. ${neck}`,
+    name: plain('Eight upright panels with a back yoke'),
+    description: plain(
+      `As eight upright panels, but the back seams end on a level seam between the armholes; the cloth above it is a yoke. ${neck}`,
+    ),
     lines: [...centres, princessFrontAlone, yokeBack, princessBackToYoke, ...edges],
   },
   {
     id: 'upright8Underbust',
-    name: 'Eight upright panels with an underbust seam',
-    description: `${about8} A level seam under the bust divides the front panels, so that the breasts are shaped apart from the belly.`,
+    name: plain('Eight upright panels with an underbust seam'),
+    description: plain(
+      `${about8} A level seam under the bust divides the front panels, so that the breasts are shaped apart from the belly.`,
+    ),
     lines: [...lines8, underbustLevel],
   },
   {
     id: 'upright8Hip',
-    name: 'Eight upright panels with a hip seam',
-    description: `${about8} A level seam at the hip divides every panel; the skirt of the form can be of other cloth.`,
+    name: plain('Eight upright panels with a hip seam'),
+    description: plain(
+      `${about8} A level seam at the hip divides every panel; the skirt of the form can be of other cloth.`,
+    ),
     lines: [...lines8, hipLevel],
   },
 ];

@@ -1,3 +1,4 @@
+import { type Phrase, plain } from '../base/index.ts';
 import { findHeights } from './fair-curve.ts';
 import type { ResolvedLine } from './resolve-lines.ts';
 
@@ -10,7 +11,7 @@ export interface PanelPlace {
 
 export interface PanelName {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
 }
 
 /** A level line no further below the side of the neck than this, mm of the chart, divides the neck off. */
@@ -44,7 +45,7 @@ export function namePanels(
       columns[i],
       ...(place.side === 'centre' ? [] : [place.side]),
     ];
-    return { id: camelCase(words.join(' ')), name: words.join(' ') };
+    return { id: camelCase(words.join(' ')), name: plain(words.join(' ')) };
   });
 }
 

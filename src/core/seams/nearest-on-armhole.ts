@@ -1,8 +1,7 @@
 import { fairLoop } from './fair-curve.ts';
 import { locateOnArmhole } from './locate-on-armhole.ts';
 import { toRightHalf } from './resolve-lines.ts';
-import type { ChartPlace } from './snap-point.ts';
-import type { SeamForm } from './types.ts';
+import type { ChartPlace, SeamForm } from './types.ts';
 
 const SAMPLES = 48;
 

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import { type ChartCurve, fairCurve, fairLoop, findHeights } from './fair-curve.ts';
 import { locateOnArmhole } from './locate-on-armhole.ts';
@@ -92,7 +92,12 @@ interface Context {
 }
 
 function fault(issues: Issue[], code: string, line: SeamLine, what: string): undefined {
-  issues.push({ code, path: `lines.${line.id}`, message: `Line “${line.name}” ${what}.`, severity: 'error' });
+  issues.push({
+    code,
+    path: `lines.${line.id}`,
+    message: plain(`Line “${line.name}” ${what}.`),
+    severity: 'error',
+  });
 }
 
 function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined {

@@ -1,13 +1,7 @@
 import type { ChartSurface } from '../mesh/index.ts';
 import { nearestOnArmhole } from './nearest-on-armhole.ts';
 import { CENTRE_BACK, CENTRE_FRONT } from './resolve-lines.ts';
-import type { SeamAnchor, SeamedShell, SeamForm } from './types.ts';
-
-/** A place on the body: angle round it and chart height (see `ChartSurface`). */
-export interface ChartPlace {
-  readonly u: number;
-  readonly v: number;
-}
+import type { ChartPlace, SeamAnchor, SeamedShell, SeamForm } from './types.ts';
 
 export type SnapKind = 'landmark' | 'armhole' | 'line' | 'centre' | 'level' | 'none';
 

@@ -1,8 +1,7 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { CHART_RADIUS } from './fair-curve.ts';
 import { nearestOnArmhole } from './nearest-on-armhole.ts';
-import type { ChartPlace } from './snap-point.ts';
-import type { SeamAnchor, SeamForm, SeamLayout, SeamLine, ShellPanel } from './types.ts';
+import type { ChartPlace, SeamAnchor, SeamForm, SeamLayout, SeamLine, ShellPanel } from './types.ts';
 
 const HEIGHTS = [0.25, 0.5, 0.75];
 /** mm below the armhole at which a line turns to it. */
@@ -35,14 +34,14 @@ export function splitPanel(
       {
         code: 'panel-not-split',
         path: 'lines',
-        message: `Panel “${panel.name}” cannot be divided lengthwise; draw the line by hand.`,
+        message: plain(`Panel “${wordsOf(panel.name)}” cannot be divided lengthwise; draw the line by hand.`),
         severity: 'error',
       },
     ]);
   }
   const line: SeamLine = {
     id: freeId(layout, `split${panel.id[0].toUpperCase()}${panel.id.slice(1)}`),
-    name: `middle of ${panel.name.replace(/ (right|left)$/, '')}`,
+    name: `middle of ${wordsOf(panel.name).replace(/ (right|left)$/, '')}`,
     side: 'right',
     through: [first.anchor, ...through.slice(1, -1).filter(({ v = 0 }) => v < last.top), last.anchor],
   };

@@ -1,4 +1,11 @@
+import type { Phrase } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
+
+/** A place on the body: angle round it and chart height (see `ChartSurface`). */
+export interface ChartPlace {
+  readonly u: number;
+  readonly v: number;
+}
 
 /** Where a seam line passes, so that it follows another body. */
 export interface SeamAnchor {
@@ -44,7 +51,7 @@ export interface SeamLine {
 /** What seams need to know of a body, besides its surface; every `Body` is one. */
 export interface SeamForm {
   /** Level lines, v constant. */
-  readonly levels: readonly { readonly id: string; readonly name: string; readonly v: number }[];
+  readonly levels: readonly { readonly id: string; readonly name: Phrase; readonly v: number }[];
   readonly landmarks: Readonly<Record<string, { readonly u: number; readonly v: number }>>;
   /** Closed loops n × 2 (u, v), counter-clockwise. */
   readonly armholes: { readonly right: Float64Array; readonly left: Float64Array };
@@ -52,8 +59,8 @@ export interface SeamForm {
 
 export interface SeamLayout {
   readonly id: string;
-  readonly name: string;
-  readonly description: string;
+  readonly name: Phrase;
+  readonly description: Phrase;
   readonly lines: readonly SeamLine[];
 }
 
@@ -79,7 +86,7 @@ export interface PanelLevel {
 /** A disk cut from the shell. */
 export interface ShellPanel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: PanelSide;
   /** The right panel this left one mirrors exactly (vertex by vertex, triangles flipped), on a symmetric body. */
   readonly mirrorOf?: string;
@@ -105,7 +112,7 @@ export interface Seam {
   readonly id: string;
   /** A, B, … AA: unique on the form. */
   readonly letter: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly lineId: string;
   /** The panel on the left of `points` seen from outside, then the one on the right. */
   readonly panels: readonly [string, string];
@@ -124,7 +131,7 @@ export interface Seam {
 
 export interface ShellLevel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   /** Closed loop of shell vertices. */
   readonly vertices: Uint32Array;
   readonly length3d: number;

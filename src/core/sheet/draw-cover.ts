@@ -10,8 +10,7 @@ import {
 import { BAR_LENGTHS, type PrintCorrection } from './correct-print.ts';
 import { drawBar, shorten } from './draw-page-names.ts';
 import type { TileGrid } from './plan-tiles.ts';
-import type { PrintInfo } from './print-pieces.ts';
-import type { TiledDrawing } from './types.ts';
+import type { PrintInfo, TiledDrawing } from './types.ts';
 
 const SQUARE = 100;
 const FOUR_INCHES = 4 * mmPerInch;

@@ -1,3 +1,4 @@
+import { wordsOf } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -9,8 +10,7 @@ import {
 } from '../drawing/index.ts';
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
-import type { PrintInfo } from './print-pieces.ts';
-import type { TiledDrawing } from './types.ts';
+import type { PrintInfo, TiledDrawing } from './types.ts';
 
 const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
 const ROW = 5.5;
@@ -33,7 +33,7 @@ export function drawKey(
   const room = pageWidth - 2 * margin;
   const rows = pieces.flatMap((piece) =>
     foldText(
-      `${piece.name} · ${SIDE_WORDS[piece.side]} · cut 1 · ${materialInWords(piece.material)} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
+      `${wordsOf(piece.name)} · ${SIDE_WORDS[piece.side]} · cut 1 · ${materialInWords(piece.material)} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
       WORDS,
       room - 8,
     ).map((text, i) => ({ text, isFirst: i === 0 })),

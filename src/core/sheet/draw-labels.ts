@@ -1,3 +1,4 @@
+import { wordsOf } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -9,7 +10,7 @@ import {
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
 import type { TileGrid } from './plan-tiles.ts';
-import type { PrintInfo } from './print-pieces.ts';
+import type { PrintInfo } from './types.ts';
 
 /** A label with the turned-in rims it is sewn by, mm. */
 const LABEL = { width: 60, height: 30 };
@@ -67,7 +68,7 @@ export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: Tile
       const x = margin + (i % columns) * LABEL.width;
       const y = top + Math.floor(i / columns) * LABEL.height;
       put(x, y, LABEL, [
-        [piece.name, 4.2],
+        [wordsOf(piece.name), 4.2],
         [`${piece.id} · ${materialInWords(piece.material)}`, 2.4],
         [info.project, 3],
         [info.body, 2.6],

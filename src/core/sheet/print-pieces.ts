@@ -8,15 +8,7 @@ import { drawCover } from './draw-cover.ts';
 import { drawKey } from './draw-key.ts';
 import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
 import { tileOnGrid } from './tile-drawing.ts';
-import type { CellWords, TiledDrawing } from './types.ts';
-
-export interface PrintInfo {
-  readonly project: string;
-  readonly body: string;
-  readonly date: string;
-  /** Where the work with the pieces can hurt, printed on a page of their own. */
-  readonly cautions?: readonly { readonly title: string; readonly text: string }[];
-}
+import type { CellWords, PrintInfo, TiledDrawing } from './types.ts';
 
 export interface PrintOptions extends TileOptions {
   readonly correction?: PrintCorrection;

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
@@ -50,4 +51,13 @@ export interface Division {
 export interface TiledDrawing extends Division {
   /** Parallel to `tiles`, each as large as the paper. */
   readonly pages: readonly Drawing[];
+}
+
+/** Whose pieces are printed, and when. */
+export interface PrintInfo {
+  readonly project: string;
+  readonly body: string;
+  readonly date: string;
+  /** Where the work with the pieces can hurt, printed on a page of their own. */
+  readonly cautions?: readonly { readonly title: Phrase; readonly text: Phrase }[];
 }

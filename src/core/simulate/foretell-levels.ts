@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import {
   cutGirth,
   growthOfGirth,
@@ -10,7 +11,7 @@ import {
 /** What a tape and a pair of set squares will find on the finished, filled form at one level. mm. */
 export interface ForetoldLevel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly z: number;
   readonly body: SectionSize;
   /** With nothing inside: a circle. */

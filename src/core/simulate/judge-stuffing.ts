@@ -1,3 +1,4 @@
+import { type Phrase, plain } from '../base/index.ts';
 import { TEST_TUBE_DIAMETER } from '../supports/index.ts';
 import { findTieChange, type HeldSection, type TieChange } from './find-tie-change.ts';
 import {
@@ -40,7 +41,7 @@ export type Correction =
       readonly depthOff: number;
       readonly change: TieChange | null;
       /** Names of the ties, and what each takes of the change, mm. */
-      readonly ties: readonly { readonly name: string; readonly change: number }[];
+      readonly ties: readonly { readonly name: Phrase; readonly change: number }[];
     }
   /** Take in (positive) or let out every one of these seams at this level: how far its stitching moves on each ply. */
   | {
@@ -216,7 +217,7 @@ function judgeShape({ target, reading }: Read, share: number, context: StuffingC
   const section = context.sections[target.id];
   const change = section ? findTieChange(section, wanted) : null;
   const ties = (change ? section.shares : []).flatMap((share, k) =>
-    change && share > 0 ? [{ name: section.names[k], change: share * change.change }] : [],
+    change && share > 0 ? [{ name: plain(section.names[k]), change: share * change.change }] : [],
   );
   return [{ kind: 'shape', levelId: target.id, widthOff, depthOff, change, ties }];
 }

@@ -1,10 +1,11 @@
+import { type Phrase, plain, wordsOf } from '../base/index.ts';
 import { type Mesh, measureVolumeWithin } from '../mesh/index.ts';
 import type { FillMass, PoleFit } from '../supports/index.ts';
 
 /** A part of the form between two levels, in the order of filling: from the shoulders to the base. */
 export interface FillZone {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   /** Levels at its upper and lower end; none at shoulders and base. */
   readonly upper?: string;
   readonly lower?: string;
@@ -24,7 +25,7 @@ export interface FillZone {
  */
 export function divideFill(
   closedMesh: Mesh,
-  levels: readonly { readonly id: string; readonly name: string; readonly z: number }[],
+  levels: readonly { readonly id: string; readonly name: Phrase; readonly z: number }[],
   pole: PoleFit,
   fill: FillMass,
 ): FillZone[] {
@@ -50,7 +51,7 @@ export function divideFill(
     const share = volumeL / fill.volumeL;
     return {
       id: `${upper?.id ?? 'top'}-${lower?.id ?? 'base'}`,
-      name: nameZone(upper?.name, lower?.name),
+      name: plain(nameZone(upper && wordsOf(upper.name), lower && wordsOf(lower.name))),
       ...(upper && { upper: upper.id }),
       ...(lower && { lower: lower.id }),
       volumeL,

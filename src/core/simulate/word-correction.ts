@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength, kgPerPound } from '../base/index.ts';
+import { type DisplayUnit, formatLength, kgPerPound, wordsOf } from '../base/index.ts';
 import type { Correction } from './judge-stuffing.ts';
 
 export interface CorrectionWords {
@@ -99,7 +99,9 @@ function wordShape(
     return { title, text };
   }
   const isShorter = change.change < 0;
-  const list = ties.map((tie) => `${tie.name} by ${formatSmall(Math.abs(tie.change), unit)}`).join(', ');
+  const list = ties
+    .map((tie) => `${wordsOf(tie.name)} by ${formatSmall(Math.abs(tie.change), unit)}`)
+    .join(', ');
   return {
     title,
     text: `${isShorter ? 'Shorten' : 'Lengthen'} at this level: ${list}. That makes it ${formatSmall(Math.abs(change.depth), unit)} ${change.depth < 0 ? 'shallower' : 'deeper'} and ${formatSmall(Math.abs(change.width), unit)} ${change.width < 0 ? 'narrower' : 'wider'}. Take the filling out of the zone first.`,

@@ -1,13 +1,12 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, withUsual } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { PieceLine } from '../pattern/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { makeOval } from './make-oval.ts';
 import type { InsideOptions } from './types.ts';
 
 /** Board kept between a magnet's seat and the plate's edge or the peg's hole, mm. Ours. */
 const SEAT_MARGIN = 8;
-/** The thinnest magnet the file takes, mm. */
-const LEAST_MAGNET = 4;
 /** Play of seat and hole on the diameter, mm. */
 const PLAY = 0.3;
 
@@ -30,8 +29,9 @@ interface Seat {
  * Issues: `magnet-near-cut` and `peg-near-cut` with the board that is left and what would fit.
  */
 export function makeArmJoint(ring: Float64Array, side: 'right' | 'left', options: InsideOptions): ArmJoint {
-  const peg = (options.pegDiameter ?? 12) / 2 + PLAY / 2;
-  const magnet = (options.magnetDiameter ?? 15) / 2 + PLAY / 2;
+  const { pegDiameter, magnetDiameter } = withUsual(INSIDE_OPTIONS, options);
+  const peg = pegDiameter / 2 + PLAY / 2;
+  const magnet = magnetDiameter / 2 + PLAY / 2;
   const xs = ring.filter((_, i) => i % 2 === 0);
   const ys = ring.filter((_, i) => i % 2 === 1);
   const x = 0.5 * (Math.min(...xs) + Math.max(...xs));
@@ -79,12 +79,21 @@ function checkSeats(seats: readonly Seat[], side: 'right' | 'left', magnet: numb
   if (measured >= SEAT_MARGIN) return [];
   const most = Math.floor(2 * magnet - PLAY + worst.toEdge + worst.toPeg - 2 * SEAT_MARGIN);
   const remedy =
-    most >= LEAST_MAGNET
+    most >= INSIDE_OPTIONS.magnetDiameter.min
       ? `Take magnets of ${most} mm at most, or a thinner peg.`
       : 'There is no room for magnets beside this peg: take a thinner peg, or hang the arm by a strap.';
   const message = `The magnets of the ${side} arm, ${(2 * magnet - PLAY).toFixed(0)} mm, leave ${wordBoard(worst.toEdge)} of card to the edge of the armhole plate and ${wordBoard(worst.toPeg)} to the peg's hole; ${SEAT_MARGIN} mm are needed at both. ${remedy}`;
   const path = 'magnetDiameter';
-  return [{ code: 'magnet-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
+  return [
+    {
+      code: 'magnet-near-cut',
+      path,
+      message: plain(message),
+      severity: 'error',
+      measured,
+      limit: SEAT_MARGIN,
+    },
+  ];
 }
 
 function checkPeg(measured: number, side: 'right' | 'left', peg: number): Issue[] {
@@ -92,7 +101,9 @@ function checkPeg(measured: number, side: 'right' | 'left', peg: number): Issue[
   const most = Math.max(0, Math.floor(2 * (peg + measured - SEAT_MARGIN) - PLAY));
   const message = `The peg of the ${side} arm, ${(2 * peg - PLAY).toFixed(0)} mm, leaves ${wordBoard(measured)} of card to the edge of the armhole plate; ${SEAT_MARGIN} mm are needed. Take a peg of ${most} mm at most.`;
   const path = 'pegDiameter';
-  return [{ code: 'peg-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
+  return [
+    { code: 'peg-near-cut', path, message: plain(message), severity: 'error', measured, limit: SEAT_MARGIN },
+  ];
 }
 
 /** None left is said so: the hole cuts into what is beside it. */

@@ -1,3 +1,4 @@
+import { type Phrase, plain, wordsOf } from '../base/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { PieceInput, PieceLine } from '../pattern/index.ts';
 import { poleOfMagnets } from './arm-joint.ts';
@@ -26,16 +27,16 @@ export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceL
   const note = ` – ${poleOfMagnets(side, 'arm')} out`;
   const arm: BoardRing = {
     id: `arm-plate-${side}`,
-    name: `arm plate ${side}`,
+    name: plain(`arm plate ${side}`),
     side,
     edgeNames,
     ring: flipped,
   };
-  const cap: BoardRing = { ...arm, id: `cushion-plate-${side}`, name: `cushion plate ${side}` };
+  const cap: BoardRing = { ...arm, id: `cushion-plate-${side}`, name: plain(`cushion plate ${side}`) };
   const cushion: BoardRing = {
     ...arm,
     id: `cushion-${side}`,
-    name: `pin cushion ${side}`,
+    name: plain(`pin cushion ${side}`),
     // Outwards a ring never vanishes.
     ring: insetRing(flipped, -wayOverPadding(flipped)) ?? flipped,
   };
@@ -43,7 +44,7 @@ export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceL
     ...boardLayers(arm, own, note),
     boardCover(arm),
     ...boardLayers(cap, own, note),
-    { ...boardCover(cushion), name: `${cushion.name} cover: gather` },
+    { ...boardCover(cushion), name: plain(`${wordsOf(cushion.name)} cover: gather`) },
   ];
 }
 
@@ -59,18 +60,18 @@ function wayOverPadding(ring: Float64Array): number {
 export interface WristPlates {
   readonly inputs: readonly PieceInput[];
   /** Wrists too narrow for a plate. */
-  readonly vanished: readonly { readonly name: string; readonly edge: Float64Array }[];
+  readonly vanished: readonly { readonly name: Phrase; readonly edge: Float64Array }[];
 }
 
 /** Plates that close the wrists, seen from the hand, front up, each with its cover. */
 export function wristPlates(arms: InsideForm['arms'], inset: number): WristPlates {
   const inputs: PieceInput[] = [];
-  const vanished: { name: string; edge: Float64Array }[] = [];
+  const vanished: { name: Phrase; edge: Float64Array }[] = [];
   for (const { side, wrist, wristLength } of arms) {
     const { edge } = layRing(wrist, [0, 0, -1], [0, 1, 0], true);
     const ring = ringInSewnEdge(edge, wristLength - measurePolyline(edge, true), inset);
     if (!ring) {
-      vanished.push({ name: `${side} wrist plate`, edge });
+      vanished.push({ name: plain(`${side} wrist plate`), edge });
       continue;
     }
     // From the hand, the wearer's left is on the right.
@@ -79,7 +80,7 @@ export function wristPlates(arms: InsideForm['arms'], inset: number): WristPlate
         ? (['inner', 'front', 'outer', 'back'] as const)
         : (['outer', 'front', 'inner', 'back'] as const);
     const id = `wrist-plate-${side}`;
-    const board: BoardRing = { id, name: `wrist ${side}`, isSmall: true, side, edgeNames, ring };
+    const board: BoardRing = { id, name: plain(`wrist ${side}`), isSmall: true, side, edgeNames, ring };
     inputs.push(...boardLayers(board, []), boardCover(board));
   }
   return { inputs, vanished };

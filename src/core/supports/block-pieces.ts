@@ -1,3 +1,4 @@
+import { plain } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
 import type { InsideForm } from './types.ts';
 
@@ -38,12 +39,12 @@ function piece(
 ): PieceInput {
   return {
     id,
-    name,
+    name: plain(name),
     side,
     edges,
     levelLines: [],
     material,
-    ...(material === 'card' ? { grainWord: 'flutes' } : { grainWord: 'up' }),
+    ...(material === 'card' ? { grainWord: plain('flutes') } : { grainWord: plain('up') }),
   };
 }
 

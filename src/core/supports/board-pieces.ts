@@ -1,9 +1,10 @@
+import { type Phrase, plain, wordsOf } from '../base/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 
 /** A board's edge round, seen on the face that is drawn. */
 export interface BoardRing {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: PieceInput['side'];
   /** The four edges as a maker names them, from the right hand of the drawing counter-clockwise. */
   readonly edgeNames: readonly [string, string, string, string];
@@ -23,7 +24,9 @@ export function boardLayers(board: BoardRing, holes: readonly PieceLine[], note 
     const place = board.innerRing ? (isTurned ? ' inside' : ' outside') : '';
     return {
       id: `${board.id}-${isTurned ? 2 : 1}`,
-      name: `${board.name}, ${board.isSmall ? '' : 'layer '}${isTurned ? 2 : 1}${place}${note}`,
+      name: plain(
+        `${wordsOf(board.name)}, ${board.isSmall ? '' : 'layer '}${isTurned ? 2 : 1}${place}${note}`,
+      ),
       side: board.side,
       edges: ringEdges({ ...board, ring }, false).map((edge) => ({ ...edge, points: move(edge.points) })),
       levelLines: [],
@@ -31,7 +34,7 @@ export function boardLayers(board: BoardRing, holes: readonly PieceLine[], note 
         ? {}
         : { cutouts: holes.map((hole) => ({ ...hole, points: move(hole.points) })) }),
       material: 'card',
-      grainWord: 'flutes',
+      grainWord: plain('flutes'),
     };
   });
 }
@@ -53,7 +56,7 @@ export function allowanceOfCover(cover: PieceInput): number {
 export function boardCover(board: BoardRing): PieceInput {
   return {
     id: `${board.id}-cover`,
-    name: `${board.name} cover`,
+    name: plain(`${wordsOf(board.name)} cover`),
     side: board.side,
     edges: ringEdges(board, true),
     levelLines: [],

@@ -1,5 +1,5 @@
 import type { Issue } from '../base/index.ts';
-import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
+import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { checkOpenings } from './check-openings.ts';
 import { lengthOnLine } from './inside-lines.ts';
 import type { BraceRung, DesignedBrace, InsideForm, InsideLine, InsideSeam } from './types.ts';
@@ -139,8 +139,8 @@ function levelLines(
   strip: FlatStrip,
   form: InsideForm,
   openings: readonly WebOpening[],
-): PieceLine[] {
-  return rungs.flatMap(({ levelId }, k): PieceLine[] => {
+): NamedLine[] {
+  return rungs.flatMap(({ levelId }, k): NamedLine[] => {
     const level = form.levels.find(({ id }) => id === levelId);
     if (!level || k === 0 || k === rungs.length - 1) return [];
     const [lx, ly] = at(strip.left, k);

@@ -1,13 +1,12 @@
-import { formatLength, type Issue } from '../base/index.ts';
+import { formatLength, type Issue, plain, withUsual, wordsOf } from '../base/index.ts';
 import { growthOfGirth } from './cloth-growth.ts';
 import { girthOfSleeve, reachOfPulledSleeve } from './fit-pole.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
 import { isOff, limitOf } from './plan-braces.ts';
 import { measuredGrowthOf } from './test-tube-growth.ts';
 import type { InsideOptions, InsideShape, LevelFinding } from './types.ts';
 
-/** The thinnest tube the file takes, mm. */
-const LEAST_TUBE = 5;
 /** Between the pulled sleeve and a web beside it, mm. Ours. */
 const BESIDE_SLEEVE = 3;
 
@@ -28,13 +27,22 @@ export function checkBraces({ braces, pole }: InsideShape): Issue[] {
       nearest < 0
         ? `cross to the other side by ${(-nearest).toFixed(0)} mm and meet its partner`
         : `come ${nearest.toFixed(0)} mm from the middle, where the pole in its sleeve needs ${room.toFixed(0)} mm`;
-    const remedy =
-      thickest >= LEAST_TUBE
-        ? `Take a pole of ${formatLength(thickest, 'cm')} at most.`
-        : 'Take webs on panels (in the project file, inside.webPlaces: "panels"), or another seam layout.';
+    const isToBeHad = thickest >= INSIDE_OPTIONS.tubeDiameter.min;
+    const remedy = isToBeHad
+      ? `Take a pole of ${formatLength(thickest, 'cm')} at most.`
+      : 'Take webs on panels (in the project file, inside.webPlaces: "panels"), or another seam layout.';
     const message = `The ${brace.side} web would ${how}: webs and pole would cross. ${remedy}`;
-    const path = thickest >= LEAST_TUBE ? 'tubeDiameter' : 'webPlaces';
-    return [{ code: 'webs-cross', path, message, severity: 'error', measured: nearest, limit: room }];
+    const path = isToBeHad ? 'tubeDiameter' : 'webPlaces';
+    return [
+      {
+        code: 'webs-cross',
+        path,
+        message: plain(message),
+        severity: 'error',
+        measured: nearest,
+        limit: room,
+      },
+    ];
   });
   return joinSides(issues);
 }
@@ -67,11 +75,11 @@ export function checkGrowth(levels: readonly LevelFinding[], options: InsideOpti
   if (growth >= 0 && growth <= MOST_GROWN) return [];
   if (growth < 0 && measuredGrowthOf(options) !== undefined && growth > -MOST_GROWN) return [];
   const how = growth < 0 ? 'has no end: the cloth would burst' : `would be ${(100 * growth).toFixed(0)} %`;
-  const start = `${widest.name}, ${formatLength(widest.body.girth, 'cm')} round: its growth ${how}`;
+  const start = `${wordsOf(widest.name)}, ${formatLength(widest.body.girth, 'cm')} round: its growth ${how}`;
   const limit = `${(100 * MOST_GROWN).toFixed(0)} % is more than any firm cloth gives`;
   const measured = growth;
   if (measuredGrowthOf(options) === undefined) {
-    const { pressure = 3, clothStiffness = 40 } = options;
+    const { pressure, clothStiffness } = withUsual(INSIDE_OPTIONS, options);
     // Growth g at kH = g/(1 + g), k = p/(2πEt).
     const share = MOST_GROWN / (1 + MOST_GROWN);
     const most = (share * 2 * Math.PI * clothStiffness) / (0.001 * widest.body.girth);
@@ -80,7 +88,7 @@ export function checkGrowth(levels: readonly LevelFinding[], options: InsideOpti
       {
         code: 'cloth-gives-way',
         path: 'pressure',
-        message,
+        message: plain(message),
         severity: 'error',
         measured: pressure,
         limit: most,
@@ -89,7 +97,16 @@ export function checkGrowth(levels: readonly LevelFinding[], options: InsideOpti
   }
   const path = options.measuredGrowth === undefined ? 'testTube' : 'measuredGrowth';
   const message = `${start} by what was measured on the test tube; ${limit}. Measure the test tube again, or fuse a firmer interfacing to the cloth.`;
-  return [{ code: 'cloth-gives-way', path, message, severity: 'error', measured, limit: MOST_GROWN }];
+  return [
+    {
+      code: 'cloth-gives-way',
+      path,
+      message: plain(message),
+      severity: 'error',
+      measured,
+      limit: MOST_GROWN,
+    },
+  ];
 }
 
 /** Names each level that stays further off than wanted, with what to do about it. */
@@ -105,11 +122,11 @@ export function judgeLevels(levels: readonly LevelFinding[], wanted: number): Is
         : isFlat
           ? 'put a layer of wadding under the cloth there'
           : 'fill it less there, or sew on one more strap to the pole sleeve';
-      const message = `${name}: the stuffed form will be ${Math.abs(held.deviation).toFixed(1)} mm ${isFlat ? 'flatter' : 'fuller'} than the body at the ${held.where} (${limit.toFixed(1)} mm wanted); ${remedy}.`;
+      const message = `${wordsOf(name)}: the stuffed form will be ${Math.abs(held.deviation).toFixed(1)} mm ${isFlat ? 'flatter' : 'fuller'} than the body at the ${held.where} (${limit.toFixed(1)} mm wanted); ${remedy}.`;
       return {
         code: 'level-deviates',
         path: 'wantedDeviation',
-        message,
+        message: plain(message),
         severity: 'warning',
         measured: Math.abs(held.deviation),
         limit,

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, wordsOf } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { DesignedBrace } from './types.ts';
 import type { FlatStrip } from './unroll-strip.ts';
@@ -46,9 +46,11 @@ function nameOf({ passage, id }: WebOpening): string {
 function tooLittle(brace: DesignedBrace, where: string, left: number, limit: number): Issue[] {
   if (left >= limit) return [];
   const words = left > 0 ? `Only ${left.toFixed(1)} mm of cloth are left` : 'No cloth is left';
-  const message = `${words} ${where} on the ${brace.name}; ${limit} mm are needed. ${REMEDY}`;
+  const message = `${words} ${where} on the ${wordsOf(brace.name)}; ${limit} mm are needed. ${REMEDY}`;
   const severity = left > 0 ? 'warning' : 'error';
-  return [{ code: 'web-cut-through', path: 'straps', message, severity, measured: left, limit }];
+  return [
+    { code: 'web-cut-through', path: 'straps', message: plain(message), severity, measured: left, limit },
+  ];
 }
 
 function tooOpen(brace: DesignedBrace, strip: FlatStrip, openings: readonly WebOpening[]): Issue[] {
@@ -56,9 +58,11 @@ function tooOpen(brace: DesignedBrace, strip: FlatStrip, openings: readonly WebO
   const open = openings.reduce((sum, { outline }) => sum + heightOf(outline), 0) / height;
   if (open <= MOST_OPEN) return [];
   const percent = (part: number): string => `${(100 * part).toFixed(0)} %`;
-  const message = `The ${brace.name} is open over ${percent(open)} of its height; ${percent(MOST_OPEN)} is the most over which it still holds front to back. ${REMEDY}`;
+  const message = `The ${wordsOf(brace.name)} is open over ${percent(open)} of its height; ${percent(MOST_OPEN)} is the most over which it still holds front to back. ${REMEDY}`;
   const code = 'web-cut-through';
-  return [{ code, path: 'straps', message, severity: 'warning', measured: open, limit: MOST_OPEN }];
+  return [
+    { code, path: 'straps', message: plain(message), severity: 'warning', measured: open, limit: MOST_OPEN },
+  ];
 }
 
 const REMEDY =

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { LevelCase } from './balance-level.ts';
 import type { LevelDesign } from './design-level.ts';
@@ -7,7 +8,7 @@ import type { LevelFinding, SectionSize } from './types.ts';
 
 /** What a level measures on the body, stuffed with nothing inside, and stuffed with its braces. */
 export function describeLevel(
-  level: { readonly id: string; readonly name: string },
+  level: { readonly id: string; readonly name: Phrase },
   { target, bridged }: LevelCase,
   design: LevelDesign,
   slack: readonly string[],

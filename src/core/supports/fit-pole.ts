@@ -1,4 +1,4 @@
-import { formatLength, type Issue } from '../base/index.ts';
+import { formatLength, type Issue, plain } from '../base/index.ts';
 import type { InsideForm, PoleFit } from './types.ts';
 
 /** Cloth and fill wanted between the pole and the shell, and board between the pole's hole and a plate's edge, mm. */
@@ -56,7 +56,9 @@ export function fitPole(
     issues.push({
       code: 'tube-too-thick',
       path: 'tubeDiameter',
-      message: `A pole of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take one no thicker than that, measured with calipers${shellDepth > 1 ? `, or thinner layers over the shell, ${shellDepth.toFixed(0)} mm now (coverThickness)` : ''}.`,
+      message: plain(
+        `A pole of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take one no thicker than that, measured with calipers${shellDepth > 1 ? `, or thinner layers over the shell, ${shellDepth.toFixed(0)} mm now (coverThickness)` : ''}.`,
+      ),
       severity: 'error',
       measured: tubeDiameter,
       limit: Math.max(0, room),

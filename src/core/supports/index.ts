@@ -10,6 +10,7 @@ export {
 } from './cloth-growth.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
+export { INSIDE_OPTIONS } from './inside-options.ts';
 export { insideInputs } from './inside-pieces.ts';
 export {
   judgeStand,

@@ -1,5 +1,6 @@
 import hardware from '../../../shared/hardware.json' with { type: 'json' };
-import { formatLength, type Issue } from '../base/index.ts';
+import { formatLength, type Issue, plain, withUsual } from '../base/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import type { InsideOptions } from './types.ts';
 
 const GRAVITY = 9.81;
@@ -119,10 +120,10 @@ export function judgeStand(
 /** The options with their usual values, and the masses they make. */
 function standOf(form: FormOnStand, options: InsideOptions) {
   const waist = form.waistHeight;
-  const offset = options.garmentOffset ?? 60;
-  const standMass = options.standMass ?? 6;
-  const material = options.poleMaterial ?? 'steel';
-  const diameter = options.tubeDiameter ?? 25;
+  const usual = withUsual(INSIDE_OPTIONS, options);
+  const { garmentOffset: offset, standMass, poleMaterial: material, tubeDiameter: diameter } = usual;
+  const { legs, legRadius, garmentMass } = usual;
+  const isSolid = options.tubeWall === undefined && material === 'beech';
   // Three quarters of the stand's mass lie in its foot.
   const masses: StandMass[] = [
     { name: 'form', mass: form.mass, z: waist + form.middle, x: 0 },
@@ -134,11 +135,11 @@ function standOf(form: FormOnStand, options: InsideOptions) {
     offset,
     material,
     diameter,
-    wall: options.tubeWall ?? (material === 'beech' ? diameter / 2 : 1.5),
-    legs: options.legs ?? 5,
-    legRadius: options.legRadius ?? 300,
+    wall: isSolid ? diameter / 2 : usual.tubeWall,
+    legs,
+    legRadius,
     masses,
-    garment: { name: 'garment', mass: options.garmentMass ?? 3, z: waist, x: offset } satisfies StandMass,
+    garment: { name: 'garment', mass: garmentMass, z: waist, x: offset } satisfies StandMass,
   };
 }
 
@@ -169,14 +170,23 @@ function checkTipping(stand: Stand, tipping: ReturnType<typeof judgeTipping>): I
   const message = `${who}: ${how}. Put ${(Math.ceil(10 * ballast) / 10).toFixed(1)} kg on the legs, take legs of ${legsNeeded} mm (in the project file, inside.legRadius)${lighter}.`;
   const path = most > 0 ? 'garmentMass' : 'legRadius';
   const [measured, limit] = [tipAngleDeg, LEAST_TIP_ANGLE_DEG];
-  return [{ code: 'stand-tips', path, message, severity: 'error', measured, limit }];
+  return [{ code: 'stand-tips', path, message: plain(message), severity: 'error', measured, limit }];
 }
 
 function checkLean({ garment, offset }: Stand, lean: number): Issue[] {
   if (lean <= MOST_LEAN) return [];
   const message = `The pole leans ${lean.toFixed(0)} mm under ${garment.mass} kg hung ${offset} mm off it; ${MOST_LEAN} mm are hardly seen. Take a thicker or stiffer one.`;
   const path = 'tubeDiameter';
-  return [{ code: 'pole-leans', path, message, severity: 'warning', measured: lean, limit: MOST_LEAN }];
+  return [
+    {
+      code: 'pole-leans',
+      path,
+      message: plain(message),
+      severity: 'warning',
+      measured: lean,
+      limit: MOST_LEAN,
+    },
+  ];
 }
 
 /** The base plate has to hang over the foot. */
@@ -185,16 +195,34 @@ function checkHeight({ base }: FormOnStand, waist: number): Issue[] {
   if (waist >= limit) return [];
   const message = `With the waist ${formatLength(waist, 'cm')} above the floor the base plate would come to ${formatLength(waist + base, 'cm')}, and the foot needs ${formatLength(LEAST_OVER_FLOOR, 'cm')}. Set the waist at ${formatLength(limit, 'cm')} at least.`;
   const path = 'waistHeight';
-  return [{ code: 'form-too-low', path, message, severity: 'error', measured: waist, limit }];
+  return [{ code: 'form-too-low', path, message: plain(message), severity: 'error', measured: waist, limit }];
 }
 
 function checkWall({ material, diameter, wall }: Stand): Issue[] {
   const limit = diameter / 2;
   if (wall <= limit) return [];
   const message = `A wall of ${wall} mm is more than half of the pole’s ${diameter} mm, so it is taken as a solid ${material} bar. Measure the wall at the pole’s end: ${limit} mm at most.`;
-  return [{ code: 'wall-too-thick', path: 'tubeWall', message, severity: 'warning', measured: wall, limit }];
+  return [
+    {
+      code: 'wall-too-thick',
+      path: 'tubeWall',
+      message: plain(message),
+      severity: 'warning',
+      measured: wall,
+      limit,
+    },
+  ];
 }
 
-export type Tube = (typeof hardware.tubes)[number];
+/** A tube to be had as a pole; `diameter` outside and `wall`, mm. */
+export interface Tube {
+  readonly id: string;
+  readonly name: string;
+  readonly material: string;
+  readonly diameter: number;
+  readonly wall: number;
+  /** Key of the table's sources. */
+  readonly source: string;
+}
 /** Tubes usually to be had as poles. */
 export const TUBES: readonly Tube[] = hardware.tubes;

@@ -1,16 +1,17 @@
-import { kgPerPound } from '../base/index.ts';
+import { kgPerPound, type Phrase, plain, withUsual } from '../base/index.ts';
 import { measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** One line of the list to buy by. */
 export interface MaterialLine {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly quantity: number;
   readonly unit: 'm²' | 'm' | 'kg' | 'mm' | 'L' | 'pieces';
-  readonly note: string;
+  readonly note: Phrase;
 }
 
 export interface FillMass {
@@ -72,31 +73,31 @@ function armLines(form: InsideForm, litres: number, area: number): MaterialLine[
   return [
     {
       id: 'arms',
-      name: 'cloth and interfacing for the arms',
+      name: plain('cloth and interfacing for the arms'),
       quantity: area,
       unit: 'm²',
-      note: 'as the shell',
+      note: plain('as the shell'),
     },
     {
       id: 'arm-fill',
-      name: 'polyester fibre for the arms',
+      name: plain('polyester fibre for the arms'),
       quantity: buy,
       unit: 'kg',
-      note: `${sayRange(low, high)}, softer above the elbow; beside that of the torso`,
+      note: plain(`${sayRange(low, high)}, softer above the elbow; beside that of the torso`),
     },
     {
       id: 'magnets',
-      name: 'disc magnets that locate arms and pin cushions',
+      name: plain('disc magnets that locate arms and pin cushions'),
       quantity: MAGNETS_A_PLATE * PLATES_A_SIDE * sides,
       unit: 'pieces',
-      note: 'sewn in and counted; keep from children and 15 cm from implants',
+      note: plain('sewn in and counted; keep from children and 15 cm from implants'),
     },
     {
       id: 'pegs',
-      name: 'wooden pegs that carry the arms',
+      name: plain('wooden pegs that carry the arms'),
       quantity: sides,
       unit: 'pieces',
-      note: 'glued into the arm’s plate',
+      note: plain('glued into the arm’s plate'),
     },
   ];
 }
@@ -109,7 +110,7 @@ export function listMaterials(
   inner: readonly Piece[],
   options: InsideOptions,
 ): { lines: MaterialLine[]; fill: FillMass } {
-  const boardThickness = options.boardThickness ?? 8;
+  const { boardThickness, tubeDiameter } = withUsual(INSIDE_OPTIONS, options);
   const areaOf = (pieces: readonly Piece[]): number =>
     pieces.reduce((sum, piece) => sum + Math.abs(measurePolygonArea(piece.cutLine)), 0) / 1e6;
   const of = (material: string): Piece[] => inner.filter((piece) => piece.material === material);
@@ -123,7 +124,7 @@ export function listMaterials(
   const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
   const tubeAll = form.waistHeight + shape.pole.zTop + boardThickness;
   const cloth = (id: string, name: string, area: number, note: string): MaterialLine => {
-    return { id, name, quantity: area * CUTTING_LOSS, unit: 'm²', note };
+    return { id, name: plain(name), quantity: area * CUTTING_LOSS, unit: 'm²', note: plain(note) };
   };
   const lines: MaterialLine[] = [
     cloth('shell', 'shell cloth', areaOf(shell), 'firm woven cotton; wash and press before cutting'),
@@ -148,38 +149,38 @@ export function listMaterials(
     ),
     {
       id: 'foam',
-      name: 'firm foam for the neck block',
+      name: plain('firm foam for the neck block'),
       quantity: 1,
       unit: 'pieces',
-      note: 'cut by the three templates',
+      note: plain('cut by the three templates'),
     },
     {
       id: 'tube',
-      name: `pole: a tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`,
+      name: plain(`pole: a tube, outside ${tubeDiameter} mm (measure with calipers)`),
       quantity: tubeAll,
       unit: 'mm',
-      note: `from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`,
+      note: plain(`from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`),
     },
     {
       id: 'thread',
-      name: 'strong polyester thread',
+      name: plain('strong polyester thread'),
       quantity: sewn * THREAD_PER_METRE,
       unit: 'm',
-      note: 'every seam sewn twice',
+      note: plain('every seam sewn twice'),
     },
     {
       id: 'cord',
-      name: 'waxed cord',
+      name: plain('waxed cord'),
       quantity: 4,
       unit: 'm',
-      note: 'to lace plate covers and close the last opening',
+      note: plain('to lace plate covers and close the last opening'),
     },
     {
       id: 'fill',
-      name: 'polyester fibre',
+      name: plain('polyester fibre'),
       quantity: fill.buy,
       unit: 'kg',
-      note: `${sayRange(fill.low, fill.high)} firm, and a fifth to spare`,
+      note: plain(`${sayRange(fill.low, fill.high)} firm, and a fifth to spare`),
     },
   ];
   if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, type Phrase, plain, wordsOf } from '../base/index.ts';
 import { doesLineReach, drawPanelLine, findLine, strapAngle, webAngle } from './inside-lines.ts';
 import type { BracePlan } from './plan-braces.ts';
 import type { InsideForm, InsideLine, InsideShape, WebPlaces } from './types.ts';
@@ -6,7 +6,7 @@ import type { InsideForm, InsideLine, InsideShape, WebPlaces } from './types.ts'
 /** A brace and the lines it runs between, before its lengths are known. */
 export interface PlacedBrace {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly kind: 'tie' | 'web' | 'strap';
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;
@@ -47,7 +47,7 @@ export function placeBraces(
   plan: BracePlan,
 ): { braces: PlacedBrace[]; panelLines: InsideShape['panelLines']; issues: Issue[] } {
   const issues: Issue[] = [];
-  const panelLines: { id: string; letter: string; name: string; chart: Float64Array }[] = [];
+  const panelLines: { id: string; letter: string; name: Phrase; chart: Float64Array }[] = [];
   const drawn = (
     what: Omit<InsideLine, 'seams'>,
     angleAt: (v: number) => number,
@@ -56,8 +56,13 @@ export function placeBraces(
     const letter = form.letterOf(form.letterCount + panelLines.length);
     const line = drawPanelLine(form, what, heights, angleAt, letter);
     if (!line) {
-      const message = `The ${what.name} on the ${what.side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`;
-      issues.push({ code: 'line-leaves-panels', path: 'webPlaces', message, severity: 'error' });
+      const message = `The ${wordsOf(what.name)} on the ${what.side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`;
+      issues.push({
+        code: 'line-leaves-panels',
+        path: 'webPlaces',
+        message: plain(message),
+        severity: 'error',
+      });
       return null;
     }
     const chart = new Float64Array(2 * heights.length);
@@ -83,12 +88,12 @@ export function placeBraces(
     { half: 'back', id: 'centreBack', u: -Math.PI / 2, pull: [0, -1], sleeveShare: 0 },
   ] as const;
   for (const { half, id, u, pull, sleeveShare } of centres) {
-    const what = { name: `centre ${half}`, side: 'centre', half } as const;
+    const what = { name: plain(`centre ${half}`), side: 'centre', half } as const;
     const from = lineAt(id, what, () => u, true);
     if (from)
       braces.push({
         id: `tie-${half}`,
-        name: `centre ${half} tie`,
+        name: plain(`centre ${half} tie`),
         kind: 'tie',
         side: 'centre',
         from,
@@ -103,7 +108,7 @@ export function placeBraces(
     const ends = (['front', 'back'] as const).map((half) =>
       lineAt(
         places === 'seams' ? `princess${half === 'front' ? 'Front' : 'Back'}` : `web-${half}`,
-        { name: `web line ${half}`, side, half },
+        { name: plain(`web line ${half}`), side, half },
         (v) => webAngle(form, half, side, v, plan.webShares),
         places === 'seams',
       ),
@@ -112,7 +117,7 @@ export function placeBraces(
     if (from && to)
       braces.push({
         id: `web-${side}`,
-        name: `${side} web`,
+        name: plain(`${side} web`),
         kind: 'web',
         side,
         from,
@@ -133,14 +138,19 @@ export function placeBraces(
           places === 'seams' && share === 0.5 && doesLineReach(seam, heights)
             ? seam
             : drawn(
-                { id: `strap-${levelId}${word && `-${word}`}`, name: 'strap line', side, half: 'side' },
+                {
+                  id: `strap-${levelId}${word && `-${word}`}`,
+                  name: plain('strap line'),
+                  side,
+                  half: 'side',
+                },
                 (height) => strapAngle(form, share, side, height),
                 heights,
               );
         if (!from) continue;
         braces.push({
           id: `strap-${levelId}${word && `-${word}`}-${side}`,
-          name: `${name.toLowerCase()} ${word && `${word} `}strap ${side}`,
+          name: plain(`${wordsOf(name).toLowerCase()} ${word && `${word} `}strap ${side}`),
           kind: 'strap',
           side,
           from,

@@ -1,10 +1,11 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, withUsual, wordsOf } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline, measurePolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
 import { armPlates, wristPlates } from './arm-plates.ts';
 import { boardCover, boardLayers, quarterOf } from './board-pieces.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
 import { makeOval } from './make-oval.ts';
 import { largestInset, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
@@ -58,8 +59,7 @@ export interface PlateRim {
  * its turned-in allowance) and the cover's: 3 layers of cloth; see `plateRings` for what the board's thickness takes.
  */
 export function plateInputs(form: InsideForm, shape: InsideShape, options: InsideOptions): PlateSet {
-  const clothThickness = options.clothThickness ?? 0.6;
-  const boardThickness = options.boardThickness ?? 8;
+  const { clothThickness, boardThickness } = withUsual(INSIDE_OPTIONS, options);
   const inset = CLOTH_LAYERS * clothThickness + depthOfShell(options);
   const issues: Issue[] = [];
   const rims: PlateRim[] = [];
@@ -76,7 +76,7 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
     const side = id === 'armholeRight' ? 'right' : id === 'armholeLeft' ? 'left' : null;
     const board = {
       id: NAMES[id].replaceAll(' ', '-'),
-      name: NAMES[id],
+      name: plain(NAMES[id]),
       side: side ?? 'centre',
       edgeNames: EDGES[id],
       ring,
@@ -101,7 +101,8 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
   });
   // Arms are cut to the body: nothing is taken off them.
   const wrists = wristPlates(form.arms, CLOTH_LAYERS * clothThickness);
-  for (const { name, edge } of wrists.vanished) issues.push(vanishedPlate(name, edge, clothThickness, 0));
+  for (const { name, edge } of wrists.vanished)
+    issues.push(vanishedPlate(wordsOf(name), edge, clothThickness, 0));
   return { inputs: [...inputs, ...lidInputs(inputs), ...wrists.inputs], issues: joinSides(issues), rims };
 }
 
@@ -114,13 +115,27 @@ function vanishedPlate(name: string, edge: Float64Array, clothThickness: number,
     const limit = Math.max(0, Math.floor(room - cloth - clothThickness / 2));
     const measured = shellDepth - clothThickness / 2;
     const message = `Nothing would be left of the ${name}: the layers over the shell, ${measured.toFixed(1)} mm, go off all round, and ${limit} mm is the most there. Give the thickness of wadding and cover as they lie when worn.`;
-    return { code: 'plate-vanishes', path: 'coverThickness', message, severity: 'error', measured, limit };
+    return {
+      code: 'plate-vanishes',
+      path: 'coverThickness',
+      message: plain(message),
+      severity: 'error',
+      measured,
+      limit,
+    };
   }
   const most = Math.max(0, room - shellDepth) / CLOTH_LAYERS;
   const words = (mm: number): string => `${mm.toFixed(1)} mm`;
   const message = `Nothing would be left of the ${name}: ${CLOTH_LAYERS} layers of cloth of ${words(clothThickness)} are taken off all round, and ${words(Math.floor(10 * most) / 10)} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell goes to “Layers over the shell”.`;
   const path = 'clothThickness';
-  return { code: 'plate-vanishes', path, message, severity: 'error', measured: clothThickness, limit: most };
+  return {
+    code: 'plate-vanishes',
+    path,
+    message: plain(message),
+    severity: 'error',
+    measured: clothThickness,
+    limit: most,
+  };
 }
 
 function rimsOf(id: OpeningId, { edge }: PlateOutline, { bevel, gap }: PlateRings): PlateRim[] {
@@ -163,7 +178,13 @@ function isTight(hole: Float64Array, ring: Float64Array): boolean {
 
 function tightHole(plate: string, hole: string): Issue {
   const message = `The ${hole} hole comes nearer than 6 mm to the edge of the ${plate}: take a thinner pole, or thin ply instead of card.`;
-  return { code: 'hole-near-edge', path: 'tubeDiameter', message, severity: 'warning', limit: 6 };
+  return {
+    code: 'hole-near-edge',
+    path: 'tubeDiameter',
+    message: plain(message),
+    severity: 'warning',
+    limit: 6,
+  };
 }
 
 /** A lid for each stuffing hole of the base: larger all round, glued or laced on from below. */
@@ -181,12 +202,12 @@ function lidInputs(inputs: readonly PieceInput[]): PieceInput[] {
       };
       return {
         id: `lid-${id}`,
-        name: `lid ${name}`,
+        name: plain(`lid ${name}`),
         side: 'centre',
         edges: [edge(ring.slice(0, half)), edge(ring.slice(half - 2))],
         levelLines: [],
         material: 'card',
-        grainWord: 'flutes',
+        grainWord: plain('flutes'),
       };
     });
 }

@@ -1,4 +1,4 @@
-import { formatBoth } from '../base/index.ts';
+import { formatBoth, plain } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
 import { sewnGirthOfTestTube, TEST_TUBE_GIRTH } from './test-tube-growth.ts';
 
@@ -43,7 +43,7 @@ export function testTubeInputs(
   };
   const tube: PieceInput = {
     id: 'test-tube',
-    name: 'test tube',
+    name: plain('test tube'),
     side: 'centre',
     edges: [
       across('test-tube-bottom', 0, width, 0),
@@ -52,12 +52,16 @@ export function testTubeInputs(
       upright(0, false),
     ],
     levelLines: MEASURED_AT.map((y, k) => {
-      return { id: `measure-${k + 1}`, name: `measure ${k + 1}`, points: Float64Array.of(0, y, width, y) };
+      return {
+        id: `measure-${k + 1}`,
+        name: plain(`measure ${k + 1}`),
+        points: Float64Array.of(0, y, width, y),
+      };
     }),
     material: 'test-tube',
     notes: [
-      'Before any panel is cut: how much does this cloth grow when it is stuffed?',
-      ...instructionsOfTestTube(closing, end, clothThickness).map((text, k) => `${k + 1}. ${text}`),
+      plain('Before any panel is cut: how much does this cloth grow when it is stuffed?'),
+      ...instructionsOfTestTube(closing, end, clothThickness).map((text, k) => plain(`${k + 1}. ${text}`)),
     ],
   };
   return [tube, endOfTube('bottom', end), endOfTube('top', end)];
@@ -97,7 +101,7 @@ function endOfTube(place: 'bottom' | 'top', letter: string): PieceInput {
   });
   return {
     id: `test-tube-${place}`,
-    name: `test tube ${place}`,
+    name: plain(`test tube ${place}`),
     side: 'centre',
     edges: [edge(0, half, [1]), edge(half, count, [3])],
     levelLines: [],

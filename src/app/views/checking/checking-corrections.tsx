@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { CheckingEntry } from '../../../core/project/index.ts';
 import { type Correction, judgeStuffing, type StuffingContext } from '../../../core/simulate/index.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 interface CorrectionsProps {
@@ -14,12 +14,11 @@ export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const corrections = useMemo(() => judgeStuffing(entry.levels, entry.state, stuffing), [entry, stuffing]);
   const { workshop, core } = useWords();
+  const say = useSay();
   const words = workshop.checking;
   const numbers = useNumbers();
   const count = Object.values(entry.levels).filter((reading) => Object.keys(reading).length > 0).length;
-  const named = new Map(
-    [...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, core.name(name)]),
-  );
+  const named = new Map([...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, say(name)]));
   return (
     <section className="corrections" aria-labelledby="corrections-title">
       <h3 id="corrections-title">{words.whatToDo}</h3>

@@ -1,24 +1,13 @@
-import type { CheckingEntry } from '../../../core/project/index.ts';
-import {
-  compareReading,
-  type LevelTarget,
-  type ReadingKind,
-  type StuffingContext,
-} from '../../../core/simulate/index.ts';
-import type { Numbers } from '../../language/index.ts';
+import { compareReading, type LevelTarget, type ReadingKind } from '../../../core/simulate/index.ts';
+import type { Numbers } from '../../../language/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
+import type { EntryProps } from './entry-props.ts';
 import { FillMass } from './fill-mass.tsx';
 
 const LIMITS = { min: 20, max: 2500 } as const;
 const KINDS = ['girth', 'width', 'depth'] as const;
-
-export interface EntryProps {
-  readonly entry: CheckingEntry;
-  readonly stuffing: StuffingContext;
-  readonly onChange: (entry: CheckingEntry, label: string) => void;
-}
 
 /** One round of measuring: a row of fields per level from the top down, each with its target and its verdict. */
 export function CheckingEntryFields({ entry, stuffing, onChange }: EntryProps) {
@@ -57,9 +46,10 @@ interface LevelProps extends Omit<EntryProps, 'stuffing'> {
 function LevelFields({ target, entry, onChange }: LevelProps) {
   const reading = entry.levels[target.id] ?? {};
   const isEmpty = entry.state === 'empty';
-  const { workshop, steps, core } = useWords();
+  const { workshop, steps } = useWords();
+  const say = useSay();
   const words = workshop.checking;
-  const name = core.name(target.name);
+  const name = say(target.name);
   const actions = useActions();
   const isLit = useApp(({ highlight }) => highlight?.kind === 'level' && highlight.id === target.id);
   const set = (kind: ReadingKind, mm: number | null) => {

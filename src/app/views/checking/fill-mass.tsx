@@ -1,7 +1,7 @@
 import { kgPerPound } from '../../../core/base/index.ts';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
-import type { EntryProps } from './checking-entry.tsx';
+import type { EntryProps } from './entry-props.ts';
 
 /** Most that can be weighed in, kg. */
 const MOST = 100;

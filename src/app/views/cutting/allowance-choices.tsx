@@ -1,11 +1,10 @@
-import { NOTCH_SHAPES, type NotchShape } from '../../../core/pattern/index.ts';
+import { withUsual } from '../../../core/base/index.ts';
+import { NOTCH_SHAPES, type NotchShape, PATTERN_OPTIONS } from '../../../core/pattern/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
-const LIMITS = { min: 0, max: 50 };
-const USUAL = 10;
 const MATERIALS = ['webs', 'arms'] as const;
 
 /** Cloth beyond the seam lines: for all, and by edge, opening and material; the shape of notches. */
@@ -13,16 +12,17 @@ export function AllowanceChoices() {
   const cloth = useApp((state) => state.project?.cloth);
   const form = useApp((state) => state.form);
   const actions = useActions();
-  const { workshop, core, steps } = useWords();
+  const { workshop, steps } = useWords();
+  const say = useSay();
   const words = workshop.allowance;
   const nameOpening = (id: string) => (words.opening as Readonly<Record<string, string>>)[id] ?? id;
-  const usual = cloth?.allowance ?? USUAL;
+  const { allowance: usual, notchShape } = withUsual(PATTERN_OPTIONS, cloth ?? {});
   const { allowanceByKind = {}, allowanceByMaterial = {}, allowanceByEdge = {} } = cloth ?? {};
   const edges = [
     ...(form?.shell.openings ?? []).map(({ id }) => ({ id, name: nameOpening(id) })),
     ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({
       id,
-      name: `${letter} ${core.name(name)}`,
+      name: `${letter} ${say(name)}`,
     })),
   ];
   const own = edges.filter(({ id }) => allowanceByEdge[id] !== undefined);
@@ -35,7 +35,7 @@ export function AllowanceChoices() {
         </label>
         <select
           id="notch-shape"
-          value={cloth?.notchShape ?? 'slit'}
+          value={notchShape}
           onChange={(event) =>
             actions.setCloth({ notchShape: event.target.value as NotchShape }, steps.things.notches)
           }
@@ -54,7 +54,7 @@ export function AllowanceChoices() {
           fieldId="cloth.allowanceByKind.opening"
           value={allowanceByKind.opening}
           usual={usual}
-          limits={LIMITS}
+          limits={PATTERN_OPTIONS.allowance}
           onValue={(mm) =>
             actions.setCloth(
               { allowanceByKind: withEntry(allowanceByKind, 'opening', mm) },
@@ -69,7 +69,7 @@ export function AllowanceChoices() {
             fieldId={`cloth.allowanceByMaterial.${id}`}
             value={allowanceByMaterial[id]}
             usual={usual}
-            limits={LIMITS}
+            limits={PATTERN_OPTIONS.allowance}
             onValue={(mm) =>
               actions.setCloth(
                 { allowanceByMaterial: withEntry(allowanceByMaterial, id, mm) },
@@ -85,7 +85,7 @@ export function AllowanceChoices() {
             fieldId={`cloth.allowanceByEdge.${id}`}
             value={allowanceByEdge[id]}
             usual={usual}
-            limits={LIMITS}
+            limits={PATTERN_OPTIONS.allowance}
             onValue={(mm) =>
               actions.setCloth(
                 { allowanceByEdge: withEntry(allowanceByEdge, id, mm) },

@@ -4,7 +4,7 @@ import {
   nameFlattenIssues,
   shrinkGirths,
 } from '../../assembly/index.ts';
-import { success } from '../../base/index.ts';
+import { plain, success } from '../../base/index.ts';
 import { type FlattenOptions, flattenRounds, flattenTogether, unrolling } from '../../flatten/index.ts';
 import { cutGirth, doesTakeOff, takenOffBy } from '../../supports/index.ts';
 import type { Stage, StepContext } from '../step.ts';
@@ -35,7 +35,7 @@ export const flatStep = formStep({
   *rounds({ problem }, context) {
     for (const jobs of flattenRounds(problem, flattenOptions(context))) {
       const inLots = jobs.map((job) => ({ data: job, lot: job.disk, weight: job.mesh.triangles.length }));
-      yield { kind: unrolling, jobs: inLots, what, share: 0.5 };
+      yield { kind: unrolling, jobs: inLots, what: plain(what), share: 0.5 };
     }
   },
   run({ cut, problem }, context) {

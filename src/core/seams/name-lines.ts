@@ -1,0 +1,11 @@
+import { type Phrase, plain } from '../base/index.ts';
+
+/** A seam line's name: of a layout's line, or the maker's own. */
+export function nameOfLine(name: string): Phrase {
+  return plain(name);
+}
+
+/** What points snap to: a landmark, level or line of the body, by its id. */
+export function nameOfPlace(id: string): Phrase {
+  return plain(id.replace(/([A-Z])/g, ' $1').toLowerCase());
+}

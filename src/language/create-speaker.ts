@@ -1,0 +1,49 @@
+import {
+  type DisplayUnit,
+  formatBoth,
+  formatDifference,
+  formatLength,
+  type Phrase,
+  type Say,
+} from '../core/base/index.ts';
+import type { Catalogue, Tongue } from './catalogue.ts';
+import { createNumbers } from './numbers.ts';
+
+/** Units of the reader: one system, or both as on printed pieces. */
+export type ReaderUnits = DisplayUnit | 'both';
+
+export interface SpeakerOptions {
+  /** BCP 47, where numbers are written as this reader writes them; as a rule the catalogue's language alone. */
+  readonly locale?: string;
+  /** Default `both`. */
+  readonly units?: ReaderUnits;
+}
+
+type AnyEntry = string | ((values: object, tongue: Tongue) => string);
+
+/** Says the core's phrases in one language and the reader's units. An id that no catalogue has is said as it is. */
+export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}): Say {
+  const { locale = catalogue.tag, units = 'both' } = options;
+  const numbers = createNumbers(locale);
+  const entries = catalogue.entries as unknown as Readonly<Record<string, AnyEntry>>;
+  const say = ({ id, values }: Phrase): string => {
+    const entry = entries[id];
+    if (entry === undefined) return id;
+    return typeof entry === 'string' ? entry : entry(values, tongue);
+  };
+  const tongue: Tongue = {
+    say,
+    within: (phrase) => catalogue.within(say(phrase)),
+    length: (mm) => numbers.mark(units === 'both' ? formatBoth(mm) : formatLength(mm, units)),
+    difference: (mm) => numbers.mark(sayDifference(mm, units)),
+    fixed: numbers.fixed,
+    plain: numbers.plain,
+  };
+  return say;
+}
+
+function sayDifference(mm: number, units: ReaderUnits): string {
+  if (units === 'both') return formatDifference(mm);
+  if (units === 'in') return formatLength(mm, 'in', { fraction: 16 });
+  return Math.abs(mm) < 10 ? `${Number(mm.toFixed(1))} mm` : formatLength(mm, 'cm');
+}

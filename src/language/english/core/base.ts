@@ -1,0 +1,6 @@
+import type { BasePhrases } from '../../../core/base/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+export const base: Entries<BasePhrases> = {
+  verbatim: ({ text }) => text,
+};

@@ -1,0 +1,12 @@
+import type { Catalogue } from '../catalogue.ts';
+import { base } from './core/base.ts';
+import { mesh } from './core/mesh.ts';
+import { translate } from './legacy/core.ts';
+
+/** Everything the core says, in German. */
+export const germanCore: Catalogue = {
+  tag: 'de',
+  // German nouns keep their capital wherever they stand.
+  within: (name) => name,
+  entries: { ...base, ...mesh, plain: ({ text }) => translate(text) },
+};
