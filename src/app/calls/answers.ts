@@ -1,6 +1,6 @@
 import type { Phrase } from '../../core/base/index.ts';
-import type { LastStage, StageId } from '../../core/form/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
+import type { LastStage, StageId } from '../../core/pipeline/index.ts';
 import type { PanelEdge, SeamLine } from '../../core/seams/index.ts';
 
 /** What goes to the worker and comes back from it, where the core has no name for it. */
@@ -19,7 +19,7 @@ export interface Work {
 /** How fine a form is wanted, and how much of it; as in `MakeOptions`. */
 export interface MakeWish {
   readonly targetTriangles: number;
-  readonly upTo: LastStage;
+  readonly upTo?: LastStage;
 }
 
 export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => void;

@@ -1,1 +1,3 @@
 export { createPipeline, makeForm, type Pipeline } from './create-pipeline.ts';
+export type { MakeForm, MakeOptions } from './make-options.ts';
+export { type LastStage, STAGES, type StageId } from './stages.ts';
