@@ -1,4 +1,8 @@
+import type { AdvicePhrases } from '../core/advice/index.ts';
+import type { AssemblyPhrases } from '../core/assembly/index.ts';
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
+import type { FormPhrases } from '../core/form/index.ts';
+import type { SeamsPhrases } from '../core/seams/index.ts';
 
 /** TRANSITIONAL. */
 export interface PlainPhrases {
@@ -6,7 +10,12 @@ export interface PlainPhrases {
 }
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms. */
-export type CorePhrases = BasePhrases & PlainPhrases;
+export type CorePhrases = AdvicePhrases &
+  AssemblyPhrases &
+  BasePhrases &
+  FormPhrases &
+  PlainPhrases &
+  SeamsPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {

@@ -1,5 +1,9 @@
 import type { Catalogue } from '../catalogue.ts';
+import { advice } from './core/advice.ts';
+import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
+import { seams } from './core/seams.ts';
+import { zones } from './core/zones.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
@@ -7,5 +11,5 @@ export const germanCore: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
-  entries: { ...base, plain: ({ text }) => translate(text) },
+  entries: { ...advice, ...assembly, ...base, ...seams, ...zones, plain: ({ text }) => translate(text) },
 };
