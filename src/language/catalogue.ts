@@ -1,8 +1,12 @@
+import type { AdvicePhrases } from '../core/advice/index.ts';
+import type { AssemblyPhrases } from '../core/assembly/index.ts';
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
 import type { BodyPhrases } from '../core/body/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
+import type { FormPhrases } from '../core/form/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
+import type { SeamsPhrases } from '../core/seams/index.ts';
 
 /** TRANSITIONAL. */
 export interface PlainPhrases {
@@ -10,12 +14,16 @@ export interface PlainPhrases {
 }
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms. */
-export type CorePhrases = BasePhrases &
-  MeshPhrases &
+export type CorePhrases = AdvicePhrases &
+  AssemblyPhrases &
+  BasePhrases &
   BodyPhrases &
   FlattenPhrases &
+  FormPhrases &
+  MeshPhrases &
+  PlainPhrases &
   ProjectPhrases &
-  PlainPhrases;
+  SeamsPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {

@@ -63,6 +63,8 @@ export type CutWish =
 /** A change of the seam lines that was tried out and lowers the strain at one place. */
 export interface SeamAdvice {
   readonly lines: readonly SeamLine[];
-  /** In plain words, with the figures before and after. */
+  /** What to do. */
+  readonly step: Phrase;
+  /** The same with the figures before and after. */
   readonly message: Phrase;
 }

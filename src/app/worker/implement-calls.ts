@@ -1,5 +1,5 @@
 import { mapDistance } from '../../core/advice/index.ts';
-import { type Result, success } from '../../core/base/index.ts';
+import { type Result, success, wordsOf } from '../../core/base/index.ts';
 import { fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import { type Form, worstZones } from '../../core/form/index.ts';
@@ -82,7 +82,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     },
 
     pictureDistance(before, after) {
-      const { drawing, ...figures } = mapDistance(before, after);
+      const { drawing, ...figures } = mapDistance(before, after, wordsOf);
       return { ...figures, picture: writeSvg(drawing) };
     },
 

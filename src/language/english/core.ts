@@ -1,17 +1,32 @@
 import { speakInCore } from '../../core/base/index.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { createSpeaker } from '../create-speaker.ts';
+import { advice } from './core/advice.ts';
+import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
 import { body } from './core/body.ts';
 import { flatten } from './core/flatten.ts';
 import { mesh } from './core/mesh.ts';
 import { project } from './core/project.ts';
+import { seams } from './core/seams.ts';
+import { zones } from './core/zones.ts';
 
 /** Everything the core says. */
 export const englishCore: Catalogue = {
   tag: 'en',
   within: (name) => name.toLowerCase(),
-  entries: { ...base, ...mesh, ...body, ...flatten, ...project, plain: ({ text }) => text },
+  entries: {
+    ...advice,
+    ...assembly,
+    ...base,
+    ...body,
+    ...flatten,
+    ...mesh,
+    ...project,
+    ...seams,
+    ...zones,
+    plain: ({ text }) => text,
+  },
 };
 
 // TRANSITIONAL.
