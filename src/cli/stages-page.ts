@@ -1,4 +1,3 @@
-import { wordsOf } from '../core/base/index.ts';
 import {
   type Bounds,
   boundsOfItems,
@@ -13,13 +12,14 @@ import { pictureStrain } from '../core/flatten/index.ts';
 import type { Form } from '../core/form/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
 
 const gap = 30;
 const views: readonly View[] = ['front', 'side', 'back'];
 
 /** One page: every stage with its number, a picture and what was measured. Stands alone: no scripts, no links out. */
-export function stagesPage(form: Form): string {
+export function stagesPage(form: Form, reader: Reader): string {
   const { report, project, body, shell } = form;
   const unit = project.displayUnits;
   const perStage = report.timingsMs;
@@ -33,7 +33,7 @@ export function stagesPage(form: Form): string {
         views.map((view) => pictureTapes(form, view)),
         [...views],
       )}
-<pre>${escapeHtml(describeTapes(body.tapes, unit))}\n\n${escapeHtml(describeIssues(report.issues))}</pre>`,
+<pre>${escapeHtml(describeTapes(body.tapes, unit, reader))}\n\n${escapeHtml(describeIssues(report.issues, reader))}</pre>`,
     ),
     section(
       2,
@@ -70,10 +70,10 @@ ${picture(
       `${picture(
         'Panels',
         shell.panels.map((panel, i) => pictureStrain(form.flat[i], panel.mesh)),
-        shell.panels.map((panel) => wordsOf(panel.name)),
+        shell.panels.map((panel) => reader.say(panel.name)),
       )}
 <p>Indigo: cloth must shrink by 5 % or more; pale: true; rust: must stretch by 5 % or more.</p>
-<pre>${escapeHtml(describeReport(report, unit))}</pre>`,
+<pre>${escapeHtml(describeReport(report, unit, reader))}</pre>`,
     ),
     section(5, 'Cutting', perStage.cutting, form.drawings.map(({ drawing }) => inline(drawing)).join('\n')),
   ];

@@ -4,11 +4,11 @@ import { createSpeaker } from '../create-speaker.ts';
 import { base } from './core/base.ts';
 
 /** Everything the core says. */
-export const englishCore: Catalogue = {
+export const catalogue: Catalogue = {
   tag: 'en',
   within: (name) => name.toLowerCase(),
   entries: { ...base, plain: ({ text }) => text },
 };
 
 // TRANSITIONAL.
-speakInCore(createSpeaker(englishCore));
+speakInCore(createSpeaker(catalogue));

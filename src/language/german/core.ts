@@ -3,7 +3,7 @@ import { base } from './core/base.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
-export const germanCore: Catalogue = {
+export const catalogue: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
