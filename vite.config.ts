@@ -67,6 +67,8 @@ export default defineConfig({
     // three.js is one large chunk, loaded after the first picture of the page.
     chunkSizeWarningLimit: 1100,
     rolldownOptions: {
+      // English is in the table of languages as every other, and there at once all the same.
+      checks: { ineffectiveDynamicImport: false },
       output: {
         codeSplitting: {
           groups: [

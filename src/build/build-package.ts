@@ -6,7 +6,7 @@ import { listThirdParty, NOTICES_FILE } from './third-party-notices.ts';
 import { writeDeclarations } from './write-declarations.ts';
 
 /**
- * Writes `lib`, what `npm pack` packs: the core as modules with types, the command line over it, and the notices. The
+ * Writes `lib`, what `npm pack` packs: core and languages as modules with types, the command line over them, and the notices. The
  * packages they use are bundled: who installs Loftseam installs nothing else, and runs what was tested.
  */
 
@@ -14,9 +14,9 @@ const root = path.resolve(import.meta.dirname, '../..');
 const out = path.join(root, 'lib');
 const core = path.join(root, 'src/core');
 
-/** By name in the package: the core as a whole, and each of its rooms. */
-const coreEntries: Readonly<Record<string, string>> = Object.fromEntries(
-  ['.', ...readdirSync(core)]
+/** By name in the package: the core as a whole, each of its rooms, and what says their phrases. */
+const libraryEntries: Readonly<Record<string, string>> = Object.fromEntries(
+  ['.', ...readdirSync(core), '../language']
     .map((room) => path.join(core, room, 'index.ts'))
     .filter((file) => existsSync(file))
     .map((file) => [path.relative(path.join(root, 'src'), file).replace(/\.ts$/, ''), file]),
@@ -24,9 +24,9 @@ const coreEntries: Readonly<Record<string, string>> = Object.fromEntries(
 
 const thirdParty = listThirdParty();
 
-// The core is for any place: packages are taken as for a page, where they ask for nothing of Node.
+// The library is for any place: packages are taken as for a page, where they ask for nothing of Node.
 await build(
-  bundle(coreEntries, {
+  bundle(libraryEntries, {
     target: 'webworker',
     chunks: 'chunks/[name]-[hash].js',
     plugins: [thirdParty.note()],
@@ -38,11 +38,11 @@ await build(
     {
       target: 'node',
       chunks: 'cli/[name]-[hash].js',
-      plugins: [loadBuiltCore(), packFont(), thirdParty.note()],
+      plugins: [loadBuiltLibrary(), packFont(), thirdParty.note()],
     },
   ),
 );
-writeDeclarations(Object.values(coreEntries), out);
+writeDeclarations(Object.values(libraryEntries), out);
 writeFileSync(path.join(out, NOTICES_FILE), thirdParty.notices());
 
 function bundle(
@@ -66,6 +66,8 @@ function bundle(
       rolldownOptions: {
         input: { ...input },
         external: /^node:/,
+        // English is in the table of languages as every other, and there at once all the same.
+        checks: { ineffectiveDynamicImport: false },
         output: { entryFileNames: '[name].js', chunkFileNames: how.chunks },
         // Every module starts with a comment that says where it is from.
         experimental: { attachDebugInfo: 'simple' },
@@ -74,11 +76,11 @@ function bundle(
   };
 }
 
-/** The command line loads the core that stands beside it. */
-function loadBuiltCore(): Plugin {
-  const nameByFile = new Map(Object.entries(coreEntries).map(([name, file]) => [file, name]));
+/** The command line loads the library that stands beside it. */
+function loadBuiltLibrary(): Plugin {
+  const nameByFile = new Map(Object.entries(libraryEntries).map(([name, file]) => [file, name]));
   return {
-    name: 'load-built-core',
+    name: 'load-built-library',
     enforce: 'pre',
     resolveId(source, importer) {
       const name = importer && nameByFile.get(path.resolve(path.dirname(importer), source));

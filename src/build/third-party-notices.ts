@@ -61,8 +61,8 @@ function folderOfPackage(id: string): string | undefined {
   const file = id.replace(/^\0/, '');
   const inPackage = /^.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+/.exec(path.resolve(root, file));
   if (inPackage) return inPackage[0];
-  // What the bundlers themselves put in: `vite/preload-helper.js`, `rolldown/runtime.js`.
-  const tool = /^(vite|rolldown)\//.exec(file);
+  // What the bundlers themselves put in: `vite/preload-helper.js`, `rolldown/runtime.js`, `rolldown_dynamic_import_helper.js`.
+  const tool = /^(vite|rolldown)[/_]/.exec(file);
   if (tool) return path.join(root, 'node_modules', tool[1]);
   if (id.startsWith('\0')) throw new Error(`Nobody can be told whose ${file} is.`);
   return undefined;

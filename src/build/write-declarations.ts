@@ -5,11 +5,11 @@ import ts from 'typescript';
 const root = path.resolve(import.meta.dirname, '../..');
 
 /**
- * Writes the types of the core's entries (paths of sources) and of all they reach below `out`, as `core/body/index.d.ts`.
+ * Writes the types of the library's entries (paths of sources) and of all they reach below `out`, as `core/body/index.d.ts`.
  * Leaves out what is marked `@internal`. Throws when a type would need a package: then a user's compiler could not read it.
  */
 export function writeDeclarations(entries: readonly string[], out: string): void {
-  const texts = emitDeclarations();
+  const texts = emitDeclarations(entries);
   const reached = new Set(entries.map((entry) => path.relative(root, entry).replace(/\.ts$/, '.d.ts')));
   for (const file of reached) {
     const text = texts.get(file);
@@ -25,12 +25,12 @@ export function writeDeclarations(entries: readonly string[], out: string): void
   }
 }
 
-/** Texts of all declarations of the core, by path from the top of the project. Types are not checked here. */
-function emitDeclarations(): Map<string, string> {
+/** Texts of all declarations of the core and of what else is reached, by path from the top of the project. Types are not checked here. */
+function emitDeclarations(entries: readonly string[]): Map<string, string> {
   const folder = path.join(root, 'src/core');
   const read = ts.readConfigFile(path.join(folder, 'tsconfig.json'), ts.sys.readFile);
   const { options, fileNames } = ts.parseJsonConfigFileContent(read.config, ts.sys, folder);
-  const program = ts.createProgram(fileNames, {
+  const program = ts.createProgram([...new Set([...fileNames, ...entries])], {
     ...options,
     ...{ noEmit: false, declaration: true, emitDeclarationOnly: true, stripInternal: true, noCheck: true },
     ...{ rootDir: root, outDir: root },

@@ -1,4 +1,3 @@
-import { wordsOf } from '../core/base/index.ts';
 import {
   type Bounds,
   boundsOfItems,
@@ -14,6 +13,7 @@ import type { Form } from '../core/form/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import { STAGES, type StageId } from '../core/pipeline/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 
@@ -24,14 +24,14 @@ const views: readonly View[] = ['front', 'side', 'back'];
 interface StageSection {
   readonly title: string;
   /** HTML. */
-  readonly content: (form: Form) => string;
+  readonly content: (form: Form, reader: Reader) => string;
 }
 
 const SECTIONS: Readonly<Record<StageId, StageSection>> = {
   tape: {
     title: 'Tape',
-    content: (form) => `${pictureViews('Tape', (view) => pictureTapes(form, view))}
-<pre>${escapeHtml(describeTapes(form.body.tapes, form.project.displayUnits))}\n\n${escapeHtml(describeIssues(form.report.issues))}</pre>`,
+    content: (form, reader) => `${pictureViews('Tape', (view) => pictureTapes(form, view))}
+<pre>${escapeHtml(describeTapes(form.body.tapes, form.project.displayUnits, reader))}\n\n${escapeHtml(describeIssues(form.report.issues, reader))}</pre>`,
   },
   body: {
     title: 'Body',
@@ -47,18 +47,18 @@ ${pictureViews('How the seams bend', (view) => pictureBend(shell, view))}
   },
   panels: {
     title: 'Panels',
-    content: ({ shell, flat, report, project }) => `${picture(
+    content: ({ shell, flat, report, project }, reader) => `${picture(
       'Panels',
       shell.panels.map((panel, i) => pictureStrain(flat[i], panel.mesh)),
-      shell.panels.map((panel) => wordsOf(panel.name)),
+      shell.panels.map((panel) => reader.say(panel.name)),
     )}
 <p>Indigo: cloth must shrink by 5 % or more; pale: true; rust: must stretch by 5 % or more.</p>
-<pre>${escapeHtml(describeReport(report, project.displayUnits))}</pre>`,
+<pre>${escapeHtml(describeReport(report, project.displayUnits, reader))}</pre>`,
   },
   inside: {
     title: 'Inside',
-    content: ({ report: { inside }, project }) =>
-      inside ? `<pre>${escapeHtml(describeInside(inside, project.displayUnits))}</pre>` : '',
+    content: ({ report: { inside }, project }, reader) =>
+      inside ? `<pre>${escapeHtml(describeInside(inside, project.displayUnits, reader))}</pre>` : '',
   },
   cutting: {
     title: 'Cutting',
@@ -67,10 +67,10 @@ ${pictureViews('How the seams bend', (view) => pictureBend(shell, view))}
 };
 
 /** One page: every stage with its number, a picture and what was measured. Stands alone: no scripts, no links out. */
-export function stagesPage(form: Form): string {
+export function stagesPage(form: Form, reader: Reader): string {
   const sections = STAGES.map(({ id }, i) => {
     const { title, content } = SECTIONS[id];
-    return section(i + 1, title, form.report.timingsMs[id], content(form));
+    return section(i + 1, title, form.report.timingsMs[id], content(form, reader));
   });
   return htmlPage(form.project.name, sections.join('\n'));
 }

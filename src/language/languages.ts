@@ -1,21 +1,25 @@
-import type { Catalogue } from './catalogue.ts';
-import { english, type Words } from './english/app.ts';
-import { englishCore } from './english/core.ts';
+/**
+ * The languages the program speaks, one entry each: its own name, as those who speak it write it, and its folder beside this
+ * file. In the folder are `app.ts` (words of the app), `core.ts` (catalogue of what the core says) and `command.ts` (words
+ * of the command line). Each is loaded by those who need it, in the language wanted only.
+ */
+const TABLE = {
+  en: { name: 'English', folder: 'english' },
+  de: { name: 'Deutsch', folder: 'german' },
+} as const;
 
-export const LANGUAGES = ['en', 'de'] as const;
-export type Language = (typeof LANGUAGES)[number];
+export type Language = keyof typeof TABLE;
+
+export const LANGUAGES = Object.keys(TABLE) as readonly Language[];
 
 /** As those who speak them write them. */
-export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
+export const LANGUAGE_NAMES = Object.fromEntries(
+  LANGUAGES.map((language) => [language, TABLE[language].name]),
+) as Readonly<Record<Language, string>>;
 
-/** English is there from the start, every other language comes when it is wanted. Fails when it cannot be fetched. */
-export async function loadWords(language: Language): Promise<Words> {
-  return language === 'de' ? (await import('./german/app.ts')).german : english;
-}
-
-/** What the core says, as `loadWords`. */
-export async function loadCatalogue(language: Language): Promise<Catalogue> {
-  return language === 'de' ? (await import('./german/core.ts')).germanCore : englishCore;
+/** Where what is said in a language stands. */
+export function folderOf(language: Language): string {
+  return TABLE[language].folder;
 }
 
 /** The first language of `wanted` (tags of BCP 47, best first) that the program speaks, else English. */

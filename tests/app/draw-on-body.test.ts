@@ -9,7 +9,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { findLayout, type SeamLine } from '../../src/core/seams/index.ts';
-import { english } from '../../src/language/index.ts';
+import { words as english } from '../../src/language/english/app.ts';
 import { inEnglish } from '../in-english.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 

@@ -8,7 +8,8 @@ import { strainAtTurn } from '../../src/app/views/panels/strain-at-turn.ts';
 import { sayTurn, turnByKey, turnTowards } from '../../src/app/views/panels/turn-of-grain.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { createNumbers, english } from '../../src/language/index.ts';
+import { words as english } from '../../src/language/english/app.ts';
+import { createNumbers } from '../../src/language/index.ts';
 import { inEnglish } from '../in-english.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 

@@ -4,8 +4,8 @@ import { expect, type Page, test } from '@playwright/test';
 import { MEASURES, SHAPE_CATEGORIES } from '../../src/core/body/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { CAUTIONS } from '../../src/core/supports/index.ts';
-import { german } from '../../src/language/german/app.ts';
-import { english } from '../../src/language/index.ts';
+import { words as english } from '../../src/language/english/app.ts';
+import { words as german } from '../../src/language/german/app.ts';
 import { inEnglish } from '../in-english.ts';
 import { openApp, openPage, watchComplaints } from './open-app.ts';
 

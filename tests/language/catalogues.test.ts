@@ -8,7 +8,7 @@ import { CLOTHS } from '../../src/core/flatten/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { nameOfPlace } from '../../src/core/seams/index.ts';
-import { germanCore } from '../../src/language/german/core.ts';
+import { catalogue as germanCore } from '../../src/language/german/core.ts';
 import { type CorePhrases, createSpeaker, englishCore } from '../../src/language/index.ts';
 import { collectPhrases } from './collect-phrases.ts';
 import { findEnglish } from './find-english.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { german } from '../../src/language/german/app.ts';
-import { english } from '../../src/language/index.ts';
+import { words as english } from '../../src/language/english/app.ts';
+import { words as german } from '../../src/language/german/app.ts';
 
 type Called = { readonly path: string; readonly english: string; readonly german: string };
 

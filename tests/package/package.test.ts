@@ -72,6 +72,7 @@ describe('the installed package', () => {
 
   it('makes a form on the command line', () => {
     expect(runProgram(folder, 'npx', 'loftseam', '--help')).toContain('print-correct');
+    expect(runProgram(folder, 'npx', 'loftseam', '--help', '--language', 'de')).toContain('Aufruf: loftseam');
     runProgram(folder, 'npx', 'loftseam', 'demo', 'average');
     const { measures } = JSON.parse(readFileSync(path.join(folder, 'average.loftseam.json'), 'utf8')).body;
     const args = ['--out', 'x', '--triangles', '2000', '--formats', 'svg,pdf'];
@@ -82,15 +83,33 @@ describe('the installed package', () => {
     expect(readFileSync(path.join(folder, 'x/print-a4.pdf'), 'latin1')).toMatch(/^%PDF-1\.\d/);
   }, 180_000);
 
-  it('offers every room of the core', () => {
-    const rooms = coreRooms.map((room) => `loftseam/${room}`);
+  it('offers every room of the core, and the languages', () => {
+    const rooms = [...coreRooms, 'language'].map((room) => `loftseam/${room}`);
     const script = `for (const room of ${JSON.stringify(rooms)})
       if (Object.keys(await import(room)).length === 0) throw new Error(room);`;
     runProgram(folder, process.execPath, '--input-type=module', '--eval', script);
   });
 
+  it('says in each language what the core has to say', () => {
+    const script = `import { parseProject } from 'loftseam';
+      import { createSpeaker, LANGUAGES, loadCatalogue } from 'loftseam/language';
+      const { issues } = parseProject('{');
+      for (const language of LANGUAGES) console.log(createSpeaker(await loadCatalogue(language))(issues[0].message));`;
+    const said = runProgram(folder, process.execPath, '--input-type=module', '--eval', script).trim();
+    const [english, german] = said.split('\n');
+    expect(english).toMatch(/\bis\b/);
+    expect(german).toMatch(/\bist\b|\bkein/);
+  });
+
+  it('holds the words of the command line once, and none of the app', () => {
+    const scripts = scriptsIn('lib');
+    const holding = (words: string) => scripts.filter(({ text }) => text.includes(words)).length;
+    // From the help, and from the app's table of tapes.
+    expect(['Rückgabewerte: 0', 'Exit codes: 0', 'Gespiegelt, falls'].map(holding)).toEqual([1, 1, 0]);
+  });
+
   it('has a core that asks for nothing of Node or the net, so that it runs in a page', () => {
-    const scripts = ['lib/core', 'lib/chunks'].flatMap(scriptsIn);
+    const scripts = ['lib/core', 'lib/language', 'lib/chunks'].flatMap(scriptsIn);
     expect(scripts.length).toBeGreaterThan(coreRooms.length);
     const asked = scripts.flatMap(({ file, text }) =>
       [...text.matchAll(/^(?:import|export)\b[^"]*"([^"]+)";$|\bimport\("([^"]+)"\)/gm)]
@@ -123,7 +142,9 @@ describe('the page for library users', () => {
     const place = path.join(folder, `types-${name}`);
     mkdirSync(path.join(place, 'node_modules/@types'), { recursive: true });
     symlinkSync(path.join(top, 'node_modules/@types/node'), path.join(place, 'node_modules/@types/node'));
-    const rooms = coreRooms.map((room) => `export type * as ${room} from 'loftseam/${room}';`);
+    const rooms = [...coreRooms, 'language'].map(
+      (room) => `export type * as ${room} from 'loftseam/${room}';`,
+    );
     const files = {
       'page.mts': lines(),
       'rooms.mts': rooms.join('\n'),

@@ -11,7 +11,7 @@ import {
   nameWithoutSide,
   splitPanel,
 } from '../../src/core/seams/index.ts';
-import { germanCore } from '../../src/language/german/core.ts';
+import { catalogue as germanCore } from '../../src/language/german/core.ts';
 import { createSpeaker } from '../../src/language/index.ts';
 import { inEnglish } from '../in-english.ts';
 import { torso } from './sample-forms.ts';

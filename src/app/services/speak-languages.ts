@@ -4,9 +4,9 @@ import {
   LANGUAGE_NAMES,
   type Language,
   loadCatalogue,
-  loadWords,
   localeOf,
 } from '../../language/index.ts';
+import { loadWords } from '../../language/load-words.ts';
 import type { Actions, AppStore } from '../store/index.ts';
 
 export interface Speaking {

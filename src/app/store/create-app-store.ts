@@ -1,6 +1,7 @@
 import { type TemporalState, temporal } from 'zundo';
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { createNumbers, createSpeaker, english, englishCore } from '../../language/index.ts';
+import { words } from '../../language/english/app.ts';
+import { createNumbers, createSpeaker, englishCore } from '../../language/index.ts';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
@@ -47,7 +48,7 @@ const initialState: AppState = {
   pencil: { isDown: false, chosen: null, held: null },
   theme: 'system',
   language: 'en',
-  words: english,
+  words,
   say: createSpeaker(englishCore),
   numbers: createNumbers('en'),
   notices: [],

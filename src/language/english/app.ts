@@ -10,7 +10,7 @@ import { tape } from './app/tape.ts';
 import { workshop } from './app/workshop.ts';
 
 /** Everything the app says. Its shape is what every other language must have. */
-export const english = {
+export const words = {
   ...frame,
   ...tape,
   ...body,
@@ -23,4 +23,4 @@ export const english = {
   core,
 };
 
-export type Words = typeof english;
+export type Words = typeof words;

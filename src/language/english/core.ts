@@ -12,7 +12,7 @@ import { seams } from './core/seams.ts';
 import { zones } from './core/zones.ts';
 
 /** Everything the core says. */
-export const englishCore: Catalogue = {
+export const catalogue: Catalogue = {
   tag: 'en',
   within: (name) => name.toLowerCase(),
   entries: {
@@ -30,4 +30,4 @@ export const englishCore: Catalogue = {
 };
 
 // TRANSITIONAL.
-speakInCore(createSpeaker(englishCore));
+speakInCore(createSpeaker(catalogue));

@@ -11,7 +11,7 @@ import { tape } from './app/tape.ts';
 import { workshop } from './app/workshop.ts';
 
 /** Everything the app says, in German. */
-export const german: Words = {
+export const words: Words = {
   ...frame,
   ...tape,
   ...body,

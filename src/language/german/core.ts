@@ -11,7 +11,7 @@ import { zones } from './core/zones.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
-export const germanCore: Catalogue = {
+export const catalogue: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
