@@ -1,6 +1,6 @@
 import { verbatim, wordsOf } from '../core/base/index.ts';
-import { wordOrderOfWork } from '../core/making/index.ts';
 import { formatMass, judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
+import { englishCore, tellOrderOfWork } from '../language/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import { describeStuffing } from './describe-stuffing.ts';
 import { exitCodes } from './exit-codes.ts';
@@ -11,8 +11,13 @@ export async function planCommand(file: string, streams: CommandStreams): Promis
   const made = await makeWithIssues(file, streams);
   if (!made?.workshop) return exitCodes.errorsInProject;
   const { name, displayUnits, making } = made.project;
-  const title = `Order of work – ${name}`;
-  streams.stdout.write(wordOrderOfWork(made.workshop.steps, title, displayUnits, making?.done));
+  const text = tellOrderOfWork(made.workshop.steps, {
+    catalogue: englishCore,
+    unit: displayUnits,
+    project: name,
+    done: making?.done ?? [],
+  });
+  streams.stdout.write(text);
   return exitCodes.fine;
 }
 

@@ -1,12 +1,14 @@
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
+import type { MakingPhrases } from '../core/making/index.ts';
+import type { PlanPhrases } from './plan-phrases.ts';
 
 /** TRANSITIONAL. */
 export interface PlainPhrases {
   readonly plain: { readonly text: string };
 }
 
-/** Every phrase of the core, with what is put into it: the tables of all rooms. */
-export type CorePhrases = BasePhrases & PlainPhrases;
+/** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
+export type CorePhrases = BasePhrases & PlainPhrases & MakingPhrases & PlanPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {
@@ -17,6 +19,8 @@ export interface Tongue {
   length(mm: number): string;
   /** mm; below a centimetre finer than `length`, `3.2 mm (1/8 in)`. */
   difference(mm: number): string;
+  /** Radians, in degrees with so many decimals, `12°`. */
+  angle(radians: number, decimals: number): string;
   /** With so many decimals. */
   fixed(value: number, decimals: number): string;
   /** Only the decimals it has, so many at most. */

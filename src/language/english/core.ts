@@ -2,12 +2,14 @@ import { speakInCore } from '../../core/base/index.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { createSpeaker } from '../create-speaker.ts';
 import { base } from './core/base.ts';
+import { making } from './core/making.ts';
+import { plan } from './core/plan.ts';
 
 /** Everything the core says. */
 export const englishCore: Catalogue = {
   tag: 'en',
   within: (name) => name.toLowerCase(),
-  entries: { ...base, plain: ({ text }) => text },
+  entries: { ...base, ...making, ...plan, plain: ({ text }) => text },
 };
 
 // TRANSITIONAL.

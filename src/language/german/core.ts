@@ -1,5 +1,7 @@
 import type { Catalogue } from '../catalogue.ts';
 import { base } from './core/base.ts';
+import { making } from './core/making.ts';
+import { plan } from './core/plan.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
@@ -7,5 +9,5 @@ export const germanCore: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
-  entries: { ...base, plain: ({ text }) => translate(text) },
+  entries: { ...base, ...making, ...plan, plain: ({ text }) => translate(text) },
 };
