@@ -114,7 +114,7 @@ describe('makeForm', () => {
     const form = makeForm({ ...project, seams: { layout: 'nothing' } }, { targetTriangles });
     expect(form.ok).toBe(false);
     expect(form.issues[0]).toMatchObject({ code: 'unknown-layout', path: 'seams.layout' });
-    expect(form.issues[0].message).toContain('upright8');
+    expect(inEnglish(form.issues[0].message)).toContain('upright8');
   });
 
   it('tells a wrong measure and a wrong layout together', () => {

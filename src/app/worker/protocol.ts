@@ -1,12 +1,15 @@
 import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
-import { type Issue, type Phrase, plain, type Result } from '../../core/base/index.ts';
+import { type Issue, type Phrase, phrasesOf, type Result } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { FormFile } from '../../core/files/index.ts';
 import type { FlattenJob, JobResult } from '../../core/flatten/index.ts';
 import type { Form, LastStage, StageId, WorstZone } from '../../core/form/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
+import type { PipelinePhrases } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
+
+const phrase = phrasesOf<PipelinePhrases>();
 
 export const QUICK_TRIANGLES = 2_500;
 export const FULL_TRIANGLES = 20_000;
@@ -106,9 +109,7 @@ export function issueOfDefect(error: unknown): Issue {
   return {
     code: 'internal-fault',
     path: '',
-    message: plain(
-      `Something went wrong inside the program, not in what you typed. Undo the last step to go on. (${reason})`,
-    ),
+    message: phrase('pipeline.defect', { reason }),
     severity: 'error',
   };
 }

@@ -21,7 +21,6 @@ import {
   InvariantError,
   type Issue,
   type Phrase,
-  plain,
   type RememberLast,
   type Result,
   rememberLast,
@@ -52,6 +51,7 @@ import {
   USUAL_BRIDGING,
 } from '../seams/index.ts';
 import { cutGirth, doesTakeOff, takenOffBy } from '../supports/index.ts';
+import { phrase } from './phrases.ts';
 
 const defaultTriangles = 20_000;
 
@@ -145,8 +145,8 @@ export function createPipeline(): Pipeline {
     };
 
     // 1. Tape and body.
-    clock.enter('tape', 'Checking the measures');
-    clock.enter('body', 'Shaping the body');
+    clock.enter('tape');
+    clock.enter('body');
     const body = shapeBody(project, options.isDraft ? lastBody : undefined);
     const layout = layoutOf(project);
     issues.push(...body.issues, ...layout.issues);
@@ -154,7 +154,7 @@ export function createPipeline(): Pipeline {
     if (clock.isCancelled()) return cancelled(issues);
 
     // 2. Seams.
-    clock.enter('seams', 'Drawing the seams');
+    clock.enter('seams');
     const cut = memory.shell(keys.shell, () =>
       within('seams', cutShell(body.value, layout.value, project.seams.bridging ?? USUAL_BRIDGING, options)),
     );
@@ -162,7 +162,7 @@ export function createPipeline(): Pipeline {
     if (clock.isCancelled()) return cancelled(issues);
 
     // 3. Panels.
-    clock.enter('panels', 'Unrolling the panels');
+    clock.enter('panels');
     const { shell, closedMesh } = cut.value;
     const problem = problemOf(shell, project);
     const flattenOptions: FlattenOptions = {
@@ -187,7 +187,7 @@ export function createPipeline(): Pipeline {
     // 4. Inside: webs, sleeve and plates. Drafts go without.
     const { surface } = cut.value;
     const whole = { surface, body: body.value, shell, flat: flat.value, disks: problem.disks, closedMesh };
-    clock.enter('inside', 'Designing webs and plates');
+    clock.enter('inside');
     const design =
       options.isDraft || upTo !== 'cutting'
         ? undefined
@@ -199,7 +199,7 @@ export function createPipeline(): Pipeline {
     if (clock.isCancelled()) return cancelled(issues);
 
     // 5. Cutting, every panel laid along its grain.
-    clock.enter('cutting', 'Drafting the pieces');
+    clock.enter('cutting');
     const lay = () => layAlongGrain(shell, flat.value, project.cloth.grain);
     const laid = isUnrolled ? memory.laid(keys.laid, lay) : flat;
     if (!collect(laid)) return failure(issues);
@@ -344,8 +344,8 @@ function within<T>(section: string, result: Result<T>): Result<T> {
 }
 
 function cancelled(issues: readonly Issue[]): Result<Form> {
-  const message = 'Stopped before the form was finished.';
-  return failure([...issues, { code: 'cancelled', path: '', message: plain(message), severity: 'error' }]);
+  const message = phrase('pipeline.cancelled');
+  return failure([...issues, { code: 'cancelled', path: '', message, severity: 'error' }]);
 }
 
 function catchingBrokenPromises<T>(work: () => Result<T>): Result<T> {
@@ -353,8 +353,8 @@ function catchingBrokenPromises<T>(work: () => Result<T>): Result<T> {
     return work();
   } catch (error) {
     if (!(error instanceof InvariantError)) throw error;
-    const message = `Something went wrong inside the program, not in what you typed: ${error.message}.`;
-    return failure([{ code: 'internal-fault', path: '', message: plain(message), severity: 'error' }]);
+    const message = phrase('pipeline.broken-promise', { reason: error.message });
+    return failure([{ code: 'internal-fault', path: '', message, severity: 'error' }]);
   }
 }
 
@@ -370,10 +370,10 @@ function startClock(options: MakeOptions) {
     since = now();
   };
   return {
-    enter(next: StageId, what: string) {
+    enter(next: StageId) {
       if (next !== stage) stop();
       stage = next;
-      options.onProgress?.(stageStart[stage], stage, plain(what));
+      options.onProgress?.(stageStart[stage], stage, phrase(`pipeline.${stage}`));
     },
     within(fraction: number, what: Phrase) {
       const end = stageStart[stages[stages.indexOf(stage) + 1]] ?? 1;
@@ -383,7 +383,7 @@ function startClock(options: MakeOptions) {
     isCancelled: () => options.isCancelled?.() ?? false,
     finish() {
       stop();
-      options.onProgress?.(1, stage, plain('Done'));
+      options.onProgress?.(1, stage, phrase('pipeline.done'));
       return timingsMs;
     },
   };

@@ -3,13 +3,14 @@ import type { Catalogue } from '../catalogue.ts';
 import { createSpeaker } from '../create-speaker.ts';
 import { base } from './core/base.ts';
 import { making } from './core/making.ts';
+import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 
 /** Everything the core says. */
 export const englishCore: Catalogue = {
   tag: 'en',
   within: (name) => name.toLowerCase(),
-  entries: { ...base, ...making, ...plan, plain: ({ text }) => text },
+  entries: { ...base, ...making, ...pipeline, ...plan, plain: ({ text }) => text },
 };
 
 // TRANSITIONAL.
