@@ -1,5 +1,7 @@
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import path from 'node:path';
 import { type Command, InvalidArgumentError } from 'commander';
 import { parseLength } from '../core/base/index.ts';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
@@ -83,7 +85,6 @@ export async function exportOptionsOf(
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
   const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
-  const file = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
   return {
     formats,
     ...saved,
@@ -109,8 +110,15 @@ export async function exportOptionsOf(
       ...(options.wall === undefined ? {} : { wall: options.wall }),
     },
     date,
-    font: { name: 'DejaVuSans', bytes: await readFile(file) },
+    font: { name: 'DejaVuSans', bytes: await readFile(findFont()) },
   };
+}
+
+/** Beside the program in the package; else in the package of the font. */
+function findFont(): string {
+  const beside = path.join(import.meta.dirname, 'DejaVuSans.ttf');
+  if (existsSync(beside)) return beside;
+  return createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 }
 
 function readList(text: string, known: readonly string[], word: string): string[] {

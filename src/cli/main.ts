@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import '../language/index.ts';
 import { run } from './run.ts';
 

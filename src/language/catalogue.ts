@@ -1,5 +1,6 @@
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
+import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
@@ -9,7 +10,12 @@ export interface PlainPhrases {
 }
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
-export type CorePhrases = BasePhrases & PlainPhrases & MakingPhrases & PipelinePhrases & PlanPhrases;
+export type CorePhrases = BasePhrases &
+  PlainPhrases &
+  MeshPhrases &
+  MakingPhrases &
+  PipelinePhrases &
+  PlanPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {

@@ -78,27 +78,27 @@ describe('the language', () => {
 
   it('is kept once chosen, and guessed anew otherwise', () => {
     const kept = new Map<string, string>();
-    const shelf = {
+    const storage = {
       read: (key: string) => kept.get(key) ?? null,
       write: (key: string, text: string) => void kept.set(key, text),
     };
-    expect(readKeptLanguage(shelf, ['de-DE'])).toBe('de');
+    expect(readKeptLanguage(storage, ['de-DE'])).toBe('de');
     const store = createAppStore();
-    keepLanguage(store, shelf);
+    keepLanguage(store, storage);
     store.setState({ theme: 'dark' });
     expect(kept.size).toBe(0);
     store.setState({ language: 'de' });
-    expect(readKeptLanguage(shelf, ['en'])).toBe('de');
+    expect(readKeptLanguage(storage, ['en'])).toBe('de');
   });
 
   it('is guessed where nothing can be kept', () => {
     const refuse = () => {
       throw new Error('refused');
     };
-    const shelf = { read: refuse, write: refuse };
-    expect(readKeptLanguage(shelf, ['de'])).toBe('de');
+    const storage = { read: refuse, write: refuse };
+    expect(readKeptLanguage(storage, ['de'])).toBe('de');
     const store = createAppStore();
-    keepLanguage(store, shelf);
+    keepLanguage(store, storage);
     store.setState({ language: 'de' });
     expect(store.getState().language).toBe('de');
   });

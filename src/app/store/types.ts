@@ -1,17 +1,18 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
-import type { Issue, Phrase, Say } from '../../core/base/index.ts';
+import type { Issue, Say } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
+import type { LayoutLines, Quality, Work } from '../calls/index.ts';
+
+export type { Quality, Work };
 
 export const STAGES = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting', 'making', 'checking'] as const;
 export type Stage = (typeof STAGES)[number];
 
 export type Seam = Form['shell']['seams'][number];
-
-export type Quality = 'quick' | 'full';
 
 /** The one thing pointed at; every view shows it in its own way. */
 export interface Highlight {
@@ -30,12 +31,6 @@ export interface Draft {
   readonly text: string;
   /** Empty while the person is still typing. */
   readonly message: string;
-}
-
-export interface Work {
-  readonly quality: Quality;
-  readonly fraction: number;
-  readonly what: Phrase | null;
 }
 
 export interface Notice {
@@ -153,11 +148,11 @@ export interface Layers {
   readonly arms: boolean;
 }
 
-/** Seam lines of every layout on one body, by layout id: polylines n × 3 mm. */
+/** Seam lines of every layout on one body. */
 export interface LayoutSketches {
   /** The project they belong to, by identity of its `body`. */
   readonly body: Project['body'];
-  readonly lines: Readonly<Record<string, readonly Float64Array[]>>;
+  readonly lines: LayoutLines;
 }
 
 /** Outlines of the body under each choice of shape: closed, n × 2 mm, y down; by `category.choice`, or `category` as it is now. */

@@ -1,7 +1,8 @@
 import { expose } from 'comlink';
 import { failure } from '../../core/base/index.ts';
 import { createFlattenMemory, runFlattenJob } from '../../core/flatten/index.ts';
-import { issueOfDefect, type PanelWorker } from './protocol.ts';
+import { issueOfDefect } from '../calls/index.ts';
+import type { PanelWorker } from './second-worker.ts';
 
 const memory = createFlattenMemory();
 

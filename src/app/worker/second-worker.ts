@@ -1,9 +1,17 @@
-import type { FlattenJob, RunJobsElsewhere } from '../../core/flatten/index.ts';
+import type { Result } from '../../core/base/index.ts';
+import type { FlattenJob, JobResult, RunJobsElsewhere } from '../../core/flatten/index.ts';
+import type { StopFlag } from '../calls/index.ts';
 import { linkWorker } from './link-worker.ts';
-import type { PanelWorker } from './protocol.ts';
+
+/** Calls the second worker answers: single panels, for the worker that started it. */
+export interface PanelWorker {
+  isReady(): boolean;
+  /** Jobs not begun when the flag is raised come back as failures without issues. */
+  runJobs(jobs: readonly FlattenJob[], stopFlag: StopFlag): readonly Result<JobResult>[];
+}
 
 /** As `RunJobsElsewhere`; a stop flag that is raised leaves the jobs not yet begun unsolved. */
-type RunJobs = (jobs: readonly FlattenJob[], stopFlag: Int32Array | null) => ReturnType<RunJobsElsewhere>;
+export type RunJobs = (jobs: readonly FlattenJob[], stopFlag: StopFlag) => ReturnType<RunJobsElsewhere>;
 
 /** Its share takes about as long as ours. Past this, after ours is done, it is taken for dead. */
 const PATIENCE_MS = 10_000;

@@ -132,7 +132,10 @@ const cuttingSchema = z.strictObject({
   colours: named(z.string().regex(/^(#[0-9a-f]{6}|none)$/i)).exactOptional(),
 });
 
-/** Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost. */
+/**
+ * Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost.
+ * @internal
+ */
 export const projectSchema = z.strictObject({
   format: z.literal(projectFormat),
   version: z.literal(projectVersion),

@@ -214,6 +214,15 @@ function checkWall({ material, diameter, wall }: Stand): Issue[] {
   ];
 }
 
-export type Tube = (typeof hardware.tubes)[number];
+/** A tube to be had as a pole; `diameter` outside and `wall`, mm. */
+export interface Tube {
+  readonly id: string;
+  readonly name: string;
+  readonly material: string;
+  readonly diameter: number;
+  readonly wall: number;
+  /** Key of the table's sources. */
+  readonly source: string;
+}
 /** Tubes usually to be had as poles. */
 export const TUBES: readonly Tube[] = hardware.tubes;

@@ -3,6 +3,7 @@ import type { Catalogue } from '../catalogue.ts';
 import { createSpeaker } from '../create-speaker.ts';
 import { base } from './core/base.ts';
 import { making } from './core/making.ts';
+import { mesh } from './core/mesh.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 
@@ -10,7 +11,7 @@ import { plan } from './core/plan.ts';
 export const englishCore: Catalogue = {
   tag: 'en',
   within: (name) => name.toLowerCase(),
-  entries: { ...base, ...making, ...pipeline, ...plan, plain: ({ text }) => text },
+  entries: { ...base, ...making, ...mesh, ...pipeline, ...plan, plain: ({ text }) => text },
 };
 
 // TRANSITIONAL.

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue.ts';
 import { base } from './core/base.ts';
 import { making } from './core/making.ts';
+import { mesh } from './core/mesh.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { translate } from './legacy/core.ts';
@@ -10,5 +11,5 @@ export const germanCore: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
-  entries: { ...base, ...making, ...pipeline, ...plan, plain: ({ text }) => translate(text) },
+  entries: { ...base, ...making, ...mesh, ...pipeline, ...plan, plain: ({ text }) => translate(text) },
 };

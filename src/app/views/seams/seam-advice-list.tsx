@@ -1,11 +1,11 @@
 import { useRef, useState } from 'react';
-import { wordsOf } from '../../../core/base/index.ts';
 import { CLOTHS, findCloth } from '../../../core/flatten/index.ts';
 import type { WorstZone } from '../../../core/form/index.ts';
 import type { Project } from '../../../core/project/index.ts';
+import type { SeamAdvice } from '../../calls/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
-import { type SeamAdvice, useActions, useApp, useServices } from '../parts/workroom-context.tsx';
+import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** Places asked about at a time. */
 const MOST_PLACES = 3;
@@ -119,6 +119,7 @@ function useAdvice() {
   const [findings, setFindings] = useState<Findings | null>(null);
   const project = useApp((state) => state.project);
   const services = useServices();
+  const say = useSay();
   const isStopped = useRef(false);
   const newest = useRef(project);
   newest.current = project;
@@ -126,9 +127,9 @@ function useAdvice() {
     isStopped.current = false;
     const places: PlaceAdvice[] = [];
     setFindings({ project, places, count: 0, isLooking: true, problem: '' });
-    const listed = await services.worstZones(MOST_PLACES);
+    const listed = await services.worker.worstZones(MOST_PLACES);
     if (!listed?.ok || isStopped.current) {
-      const problem = listed?.issues.map(({ message }) => message).join(' ');
+      const problem = listed?.issues.map(({ message }) => say(message)).join(' ');
       setFindings(
         isStopped.current ? null : { project, places, count: 0, isLooking: false, problem: problem ?? '' },
       );
@@ -139,23 +140,20 @@ function useAdvice() {
       setFindings({ project, places: [...places], count: zones.length, isLooking, problem: '' });
     for (const zone of zones) {
       tell(true);
-      const advice = await services.adviseSeams(zone.place);
+      const advice = await services.worker.adviseSeams(zone.place);
       // Seams changed meanwhile are other seams.
       if (!advice || isStopped.current || newest.current !== project) break;
       places.push({
         zone,
         changes: advice.ok ? advice.value : [],
-        remark: advice.issues
-          .map(({ message }) => message)
-          .map(wordsOf)
-          .join(' '),
+        remark: advice.issues.map(({ message }) => say(message)).join(' '),
       });
     }
     tell(false);
   };
   const stop = () => {
     isStopped.current = true;
-    services.stopAdvice();
+    services.stopCall('adviseSeams');
   };
   return { findings, look, stop };
 }

@@ -8,7 +8,7 @@ export const messages = {
     `What was kept in this browser could not be read${isAside ? ' and was put aside' : '; there is no room to put it aside, so save it to a file now'}. A demo body is open instead.`,
   earlierUnreadable: (isAside: boolean) =>
     `Some of the earlier states kept in this browser could not be read${isAside ? ' and were put aside' : '; there is no room to put them aside, so save them to a file now'}. The project itself is not touched by this.`,
-  noCabinet: (reason: string) =>
+  noDatabase: (reason: string) =>
     `This browser does not keep several bodies or photos here (${reason}). Save each body to a file before you open another.`,
   photoUnreadable: (sides: string) =>
     `A photo of this body could not be read from this browser (${sides}). It stays where it is until another is chosen.`,

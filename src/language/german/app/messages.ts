@@ -9,7 +9,7 @@ export const messages: typeof english = {
     `Was in diesem Browser aufbewahrt war, ließ sich nicht lesen${isAside ? ' und wurde beiseitegelegt' : '; zum Beiseitelegen fehlt der Platz, darum jetzt in eine Datei speichern'}. Stattdessen ist ein Beispielkörper geöffnet.`,
   earlierUnreadable: (isAside) =>
     `Einige der früheren Stände in diesem Browser ließen sich nicht lesen${isAside ? ' und wurden beiseitegelegt' : '; zum Beiseitelegen fehlt der Platz, darum jetzt in eine Datei speichern'}. Das Projekt selbst ist davon nicht berührt.`,
-  noCabinet: (reason) =>
+  noDatabase: (reason) =>
     `Dieser Browser bewahrt hier nicht mehrere Körper oder Fotos auf (${reason}). Jeden Körper in eine Datei speichern, bevor ein anderer geöffnet wird.`,
   photoUnreadable: (sides) =>
     `Ein Foto dieses Körpers ließ sich aus diesem Browser nicht lesen (${sides}). Es bleibt, wo es ist, bis ein anderes gewählt wird.`,

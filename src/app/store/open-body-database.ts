@@ -10,8 +10,8 @@ export interface KeptBody {
   readonly text: string;
 }
 
-/** Everything in the cabinet. */
-export interface CabinetContents {
+/** All that is kept of bodies. */
+export interface KeptBodies {
   /** Newest first. */
   readonly bodies: readonly KeptBody[];
   /** Entries that are no bodies, as they were found; they are left where they are. */
@@ -26,8 +26,8 @@ export interface KeptPhotos {
 }
 
 /** Where several bodies are kept between visits. Every call may be refused: storage full, or not allowed here. */
-export interface Cabinet {
-  list(): Promise<CabinetContents>;
+export interface BodyDatabase {
+  list(): Promise<KeptBodies>;
   put(body: KeptBody): Promise<void>;
   /** Its photos go with it. */
   remove(id: string): Promise<void>;
@@ -47,7 +47,7 @@ const PATIENCE_MS = 4_000;
  * The browser's own database (IndexedDB) with promises. Rejects when it is missing, refused (private windows of some
  * browsers), broken, or of a later version of this program.
  */
-export async function openCabinet(factory: IDBFactory | undefined): Promise<Cabinet> {
+export async function openBodyDatabase(factory: IDBFactory | undefined): Promise<BodyDatabase> {
   if (!factory) throw new Error('this browser has no database');
   const database = await openDatabase(factory);
   const run = <T>(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest<T>, place = BODIES) =>

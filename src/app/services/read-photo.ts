@@ -1,4 +1,4 @@
-import { type AppState, type Photo, type PhotoSide, placeNewPhoto, type Silhouette } from './store/index.ts';
+import { type AppState, type Photo, type PhotoSide, placeNewPhoto, type Silhouette } from '../store/index.ts';
 
 const LARGEST_FILE = 30_000_000;
 /** More than any camera takes; decoding more may end the page. */
