@@ -1,7 +1,10 @@
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
+import type { BodyPhrases } from '../core/body/index.ts';
+import type { FlattenPhrases } from '../core/flatten/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
+import type { ProjectPhrases } from '../core/project/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
 /** TRANSITIONAL. */
@@ -11,11 +14,14 @@ export interface PlainPhrases {
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
 export type CorePhrases = BasePhrases &
-  PlainPhrases &
   MeshPhrases &
+  BodyPhrases &
+  FlattenPhrases &
+  ProjectPhrases &
   MakingPhrases &
   PipelinePhrases &
-  PlanPhrases;
+  PlanPhrases &
+  PlainPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {
@@ -28,10 +34,16 @@ export interface Tongue {
   difference(mm: number): string;
   /** Radians, in degrees with so many decimals, `12°`. */
   angle(radians: number, decimals: number): string;
+  /** mm, give or take: `76.0 ± 3.2 cm (29 7/8 ± 1 1/4 in)`. */
+  around(mm: number, spread: number): string;
   /** With so many decimals. */
   fixed(value: number, decimals: number): string;
   /** Only the decimals it has, so many at most. */
   plain(value: number, mostDecimals: number): string;
+  /** With all its digits, as in a file. */
+  exact(value: number): string;
+  /** A number already written with a point. */
+  mark(text: string): string;
 }
 
 type Entry<Values> = keyof Values extends never ? string : (values: Values, tongue: Tongue) => string;

@@ -37,8 +37,11 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
     length: (mm) => numbers.mark(units === 'both' ? formatBoth(mm) : formatLength(mm, units)),
     difference: (mm) => numbers.mark(sayDifference(mm, units)),
     angle: (radians, decimals) => `${numbers.fixed((radians * 180) / Math.PI, decimals)}°`,
+    around: (mm, spread) => numbers.mark(sayAround(mm, spread, units)),
     fixed: numbers.fixed,
     plain: numbers.plain,
+    exact: (value) => numbers.mark(String(value)),
+    mark: numbers.mark,
   };
   return say;
 }
@@ -47,4 +50,9 @@ function sayDifference(mm: number, units: ReaderUnits): string {
   if (units === 'both') return formatDifference(mm);
   if (units === 'in') return formatLength(mm, 'in', { fraction: 16 });
   return Math.abs(mm) < 10 ? `${Number(mm.toFixed(1))} mm` : formatLength(mm, 'cm');
+}
+
+function sayAround(mm: number, spread: number, units: ReaderUnits): string {
+  if (units === 'both') return `${sayAround(mm, spread, 'cm')} (${sayAround(mm, spread, 'in')})`;
+  return `${formatLength(mm, units, { bare: true })} ± ${formatLength(spread, units)}`;
 }

@@ -62,7 +62,7 @@ describe('parseLength', () => {
     const result = parseLength(text, 'in');
     expect(result.ok).toBe(false);
     expect(result.issues[0]).toMatchObject({ code: 'length-not-understood', severity: 'error' });
-    expect(result.issues[0].message).toContain('36 3/8');
+    expect(inEnglish(result.issues[0].message)).toContain('36 3/8');
   });
 
   it('refuses a number too large to be one', () => {

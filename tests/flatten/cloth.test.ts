@@ -26,7 +26,7 @@ function flatFrom(map: (x: number, z: number) => readonly [number, number]): Flo
 }
 
 const even: Cloth = {
-  id: 'even',
+  id: 'plainCotton',
   name: verbatim('even'),
   warp: { stretch: 0.02, shrink: 0.01 },
   weft: { stretch: 0.02, shrink: 0.01 },

@@ -27,7 +27,7 @@ export function catchPlace(
   kind: DrawnKind,
   place: { readonly u: number; readonly v: number },
   within: number,
-  { words: { catches }, say }: Pick<AppState, 'words' | 'say'>,
+  { words, say }: Pick<AppState, 'words' | 'say'>,
 ): DrawnPoint {
   const surface = surfaceOfBody(form.body);
   const caught = snapPoint(surface, form.body, place, { within, kinds: KINDS[kind], shell: form.shell });
@@ -36,19 +36,24 @@ export function catchPlace(
     return {
       u: Math.PI - caught.u,
       v: caught.v,
-      caughtOn: sayCaught(caught.kind, caught.id, catches, say),
+      caughtOn: sayCaught(caught.kind, caught.id, words, say),
     };
   }
-  return { u: caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id, catches, say) };
+  return { u: caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id, words, say) };
 }
 
 /** What a point caught on in words; empty for nothing. */
-export function sayCaught(kind: SnapKind, id: string, words: Words['catches'], say: Say): string {
+export function sayCaught(
+  kind: SnapKind,
+  id: string,
+  { catches: words, core }: Pick<Words, 'catches' | 'core'>,
+  say: Say,
+): string {
   const name = say(nameOfPlace(id));
   if (kind === 'none') return '';
   if (kind === 'centre') return id === 'front' ? words.centre.front : words.centre.back;
   if (kind === 'armhole') return words.armhole;
-  if (kind === 'level') return words.level(name);
+  if (kind === 'level') return words.level(core.within(name));
   return kind === 'line' ? words.line(name) : words.landmark(name);
 }
 

@@ -1,7 +1,6 @@
 export type { Brand, Mm, Rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
 export {
-  type BasePhrases,
   isPhrase,
   type MakePhrase,
   type NoValues,
@@ -9,8 +8,8 @@ export {
   type PhraseValues,
   phrasesOf,
   type Say,
-  verbatim,
 } from './phrase.ts';
+export { type BasePhrases, verbatim } from './phrases.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';

@@ -34,15 +34,3 @@ export function isPhrase(value: unknown): value is Phrase {
   const { id, values, ...rest } = value as Partial<Phrase>;
   return typeof id === 'string' && typeof values === 'object' && Object.keys(rest).length === 0;
 }
-
-/** Words that are nobody's to translate: the maker's own names, letters of seams. */
-export interface BasePhrases {
-  readonly verbatim: { readonly text: string };
-}
-
-const phrase = phrasesOf<BasePhrases>();
-
-/** What the maker typed, or a mark such as a letter, said as it is in every language. */
-export function verbatim(text: string): Phrase {
-  return phrase('verbatim', { text });
-}

@@ -1,7 +1,8 @@
-import { plain, type Result } from '../base/index.ts';
+import type { Result } from '../base/index.ts';
 import { type FlattenJob, keepJob, recallJob, runFlattenJob } from './flatten-jobs.ts';
 import { createFlattenMemory, type JobResult } from './flatten-memory.ts';
 import { matchSeams, planFlatten } from './flatten-together.ts';
+import { phrase } from './phrases.ts';
 import type { FlattenOptions, FlattenProblem } from './types.ts';
 
 /** Solves jobs at some other place, in the order given; may be refused. */
@@ -29,7 +30,7 @@ export async function flattenAhead(
     const ours = open.filter((job) => !isTheirs.has(job.disk));
     for (const [k, job] of ours.entries()) {
       if (options.isCancelled?.()) break;
-      options.onProgress?.(done + (0.5 * k) / ours.length, plain('Unrolling the panels'));
+      options.onProgress?.(done + (0.5 * k) / ours.length, phrase('flatten.unrolling'));
       runFlattenJob(job, memory);
     }
     for (const [k, result] of (await answer).entries())

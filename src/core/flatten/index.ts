@@ -1,4 +1,4 @@
-export { type AxisLimits, CLOTHS, type Cloth, findCloth } from './cloths.ts';
+export { type AxisLimits, CLOTHS, type Cloth, type ClothId, findCloth } from './cloths.ts';
 export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
@@ -16,6 +16,7 @@ export {
 export { type ClothAxis, type ClothStrain, measureClothStrain } from './measure-cloth-strain.ts';
 export { measureFreeStrain } from './measure-free-strain.ts';
 export { measureStrain } from './measure-strain.ts';
+export type { ClothPhrases, DiskPhrases, FlattenPhrases, UnrollingPhrases } from './phrases.ts';
 export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
 export { turnFlat } from './turn-flat.ts';

@@ -19,12 +19,12 @@ export interface MeshExpectations {
  */
 export function validateMesh(mesh: Mesh, expectations: MeshExpectations = {}): Issue[] {
   const issues: Issue[] = [];
-  const report = (code: keyof MeshPhrases, path: string, count: number): void => {
+  const report = (id: keyof MeshPhrases, path: string, count: number): void => {
     if (count > 0) {
       issues.push({
-        code,
+        code: id.replace('.', '-'),
         path: `mesh.${path}`,
-        message: phrase(code),
+        message: phrase(id),
         severity: 'error',
         measured: count,
         limit: 0,
@@ -33,32 +33,32 @@ export function validateMesh(mesh: Mesh, expectations: MeshExpectations = {}): I
   };
   const { positions, triangles } = mesh;
   if (positions.length % 3 !== 0 || triangles.length % 3 !== 0) {
-    report('mesh-array-length', 'positions', 1);
+    report('mesh.array-length', 'positions', 1);
     return issues;
   }
   const vertexCount = positions.length / 3;
   const bad = collect(positions.length, (i) => !Number.isFinite(positions[i]));
-  report('mesh-not-a-number', `positions.${bad.first}`, bad.count);
+  report('mesh.not-a-number', `positions.${bad.first}`, bad.count);
   const stray = collect(triangles.length, (e) => triangles[e] >= vertexCount);
-  report('mesh-index-range', `triangles.${stray.first}`, stray.count);
+  report('mesh.index-range', `triangles.${stray.first}`, stray.count);
   if (stray.count > 0) return issues;
 
   const repeated = collect(triangles.length, (e) => triangles[e] === triangles[nextHalfedge(e)]);
-  report('mesh-repeated-corner', `triangles.${repeated.first}`, repeated.count);
+  report('mesh.repeated-corner', `triangles.${repeated.first}`, repeated.count);
   const areas = measureTriangleAreas(mesh);
   const minArea = expectations.minArea ?? 1e-9;
   const flat = collect(areas.length, (f) => !(areas[f] > minArea));
-  report('mesh-degenerate', `triangles.${3 * flat.first}`, flat.count);
+  report('mesh.degenerate', `triangles.${3 * flat.first}`, flat.count);
 
   const edges = sortEdges(triangles, vertexCount);
-  report('mesh-not-manifold', `triangles.${edges.crowded.first}`, edges.crowded.count);
-  report('mesh-orientation', `triangles.${edges.turned.first}`, edges.turned.count);
+  report('mesh.not-manifold', `triangles.${edges.crowded.first}`, edges.crowded.count);
+  report('mesh.orientation', `triangles.${edges.turned.first}`, edges.turned.count);
   if (expectations.isClosed) {
-    report('mesh-open', `triangles.${edges.open.first}`, edges.open.count);
+    report('mesh.open', `triangles.${edges.open.first}`, edges.open.count);
   }
   if (edges.crowded.count === 0 && repeated.count === 0) {
     const pinched = findPinchedVertices(triangles, vertexCount);
-    report('mesh-pinched-vertex', `positions.${3 * pinched.first}`, pinched.count);
+    report('mesh.pinched-vertex', `positions.${3 * pinched.first}`, pinched.count);
   }
   return issues;
 }

@@ -1,7 +1,8 @@
-import { failure, plain, type Result, success } from '../base/index.ts';
+import { failure, type Result, success } from '../base/index.ts';
 import { describeFileIssues } from './describe-file-issues.ts';
 import { locateJsonFault } from './locate-json-fault.ts';
 import { migrateProject } from './migrate-project.ts';
+import { phrase } from './phrases.ts';
 import { type Project, projectSchema } from './project.ts';
 
 /**
@@ -14,9 +15,9 @@ export function parseProject(source: unknown): Result<Project> {
   const json = source.startsWith('\ufeff') ? source.slice(1) : source;
   const fault = locateJsonFault(json);
   if (!fault) return checkFile(JSON.parse(json));
-  const where = `line ${fault.line}, column ${fault.column}`;
-  const message = `The file is not readable JSON: ${where}: ${fault.message}.`;
-  return failure([{ code: 'file-not-json', path: '', message: plain(message), severity: 'error' }]);
+  const { line, column, what } = fault;
+  const message = phrase('file.not-json', { line, column, fault: what });
+  return failure([{ code: 'file-not-json', path: '', message, severity: 'error' }]);
 }
 
 function checkFile(value: unknown): Result<Project> {

@@ -89,7 +89,7 @@ const MOST_NAMES = 1000;
 const named = <T extends z.ZodType>(value: T) =>
   z
     .record(z.string(), value)
-    .refine((entries) => Object.keys(entries).length <= MOST_NAMES, `it names more than ${MOST_NAMES}`);
+    .refine((entries) => Object.keys(entries).length <= MOST_NAMES, { params: { mostNames: MOST_NAMES } });
 
 const bodySchema = z.strictObject({
   figure: z.enum(['bust', 'chest']),

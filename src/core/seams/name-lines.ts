@@ -1,4 +1,5 @@
 import { type Phrase, plain } from '../base/index.ts';
+import { nameOfBodyPlace } from '../body/index.ts';
 
 /** A seam line's name: of a layout's line, or the maker's own. */
 export function nameOfLine(name: string): Phrase {
@@ -7,5 +8,5 @@ export function nameOfLine(name: string): Phrase {
 
 /** What points snap to: a landmark, level or line of the body, by its id. */
 export function nameOfPlace(id: string): Phrase {
-  return plain(id.replace(/([A-Z])/g, ' $1').toLowerCase());
+  return nameOfBodyPlace(id) ?? nameOfLine(id.replace(/([A-Z])/g, ' $1').toLowerCase());
 }

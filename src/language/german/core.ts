@@ -1,9 +1,12 @@
 import type { Catalogue } from '../catalogue.ts';
 import { base } from './core/base.ts';
+import { body } from './core/body.ts';
+import { flatten } from './core/flatten.ts';
 import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
+import { project } from './core/project.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
@@ -11,5 +14,15 @@ export const germanCore: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
-  entries: { ...base, ...making, ...mesh, ...pipeline, ...plan, plain: ({ text }) => translate(text) },
+  entries: {
+    ...base,
+    ...mesh,
+    ...body,
+    ...flatten,
+    ...project,
+    ...making,
+    ...pipeline,
+    ...plan,
+    plain: ({ text }) => translate(text),
+  },
 };

@@ -9,7 +9,8 @@ export function PullLines() {
   const preview = useApp((state) => state.seamWork.preview);
   const isReady = useApp((state) => state.seamWork.base !== null && state.seamWork.base === state.project);
   const refusal = useApp((state) => state.seamWork.refusal);
-  const { pull: words, catches } = useWords();
+  const all = useWords();
+  const words = all.pull;
   const say = useSay();
   if (!preview) return null;
   const lines = preview.lines.filter(({ id }) => preview.points.some(({ lineId }) => lineId === id));
@@ -36,7 +37,7 @@ export function PullLines() {
       </ul>
       {preview.snapped && preview.snapped.kind !== 'none' && (
         <p className="quiet" role="status">
-          {words.caught(sayCaught(preview.snapped.kind, preview.snapped.id, catches, say))}
+          {words.caught(sayCaught(preview.snapped.kind, preview.snapped.id, all, say))}
         </p>
       )}
       {refusal && (

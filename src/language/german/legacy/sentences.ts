@@ -1,12 +1,7 @@
 import type { Phrase } from './translate.ts';
 
-/** What the core says in whole sentences: progress, and what to do with the test tube. */
+/** What to do with the test tube. */
 export const sentences: readonly Phrase[] = [
-  ['Unrolling the panels', 'Die Schnittteile werden abgewickelt'],
-  ['Unrolling each panel', 'Jedes Schnittteil wird abgewickelt'],
-  ['Matching the seams', 'Die Nähte werden angeglichen'],
-
-  // Test tube.
   [
     'Cut tube and two ends from the cloth and interfacing of the shell, fused as they will be, the grain as drawn.',
     'Schlauch und zwei Enden aus Stoff und Einlage der Hülle zuschneiden, fixiert wie später, im gezeichneten Fadenlauf.',
