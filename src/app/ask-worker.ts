@@ -1,4 +1,4 @@
-import { type Actions, type AppStore, isSameForm, lastStageFor, reaches } from './store/index.ts';
+import { type Actions, type AppStore, isSameForm, reaches, stageOf } from './store/index.ts';
 import { type Follower, pictureChoices } from './worker/index.ts';
 
 /** Asks the worker for the form and what else the stage looked at needs, whenever the store changes. */
@@ -15,7 +15,7 @@ function keepForm(store: AppStore, actions: Actions, worker: Follower): void {
   store.subscribe((now, before) => {
     if (!now.project) return;
     if (now.project === before.project) {
-      const lacksSome = now.form !== null && !reaches(now.form, lastStageFor(now.stage));
+      const lacksSome = now.form !== null && !reaches(now.form, stageOf(now.stage).draftTo);
       if (lacksSome && now.stage !== before.stage) worker.request(now.project);
       return;
     }

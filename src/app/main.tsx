@@ -13,10 +13,10 @@ import {
   createAppStore,
   type KeyValueStore,
   keepLanguage,
-  lastStageFor,
   openBodyDatabase,
   readKeptLanguage,
   readKeptTheme,
+  stageOf,
 } from './store/index.ts';
 import { watchTabs } from './watch-tabs.ts';
 import { followProject } from './worker/index.ts';
@@ -46,7 +46,7 @@ async function start(): Promise<void> {
     onWork: actions.showWork,
     onForm: actions.receiveForm,
     onFailure: actions.receiveFailure,
-    upTo: () => lastStageFor(store.getState().stage),
+    upTo: () => stageOf(store.getState().stage).draftTo,
   });
   askWorker(store, actions, worker);
   keepForOffline(store);

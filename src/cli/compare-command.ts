@@ -34,7 +34,7 @@ export async function compareCommand(
       rows,
     )}\n\n`,
   );
-  const { rms, mostOutside, mostInside, drawing } = mapDistance(a.body, b.body);
+  const { rms, mostOutside, mostInside, drawing } = mapDistance(a.body, b.body, wordsOf);
   stdout.write(
     `Over the whole surface the second body lies ${rms.toFixed(1)} mm (root mean square) from the first: at most ${mostOutside.toFixed(1)} mm outside and ${(-mostInside).toFixed(1)} mm inside it.\n`,
   );

@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { type FormStrain, proposeLine, proposeMoves, type SeamProposal } from '../core/advice/index.ts';
 import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
-import { failure, type Result, success } from '../core/base/index.ts';
+import { failure, type Result, success, wordsOf } from '../core/base/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { type Project, serializeProject } from '../core/project/index.ts';
 import type { SeamLayout } from '../core/seams/index.ts';
@@ -52,7 +52,7 @@ export async function proposeCommand(
   const columns = ['', 'rms %', 'p95 %', 'p99 %'].map((title, k) =>
     k === 0 ? { title } : { title, align: 'right' as const },
   );
-  const told = steps.map(({ changes }, k) => `${k + 1}. ${changes.join('\n   ')}\n`);
+  const told = steps.map(({ changes }, k) => `${k + 1}. ${changes.map(wordsOf).join('\n   ')}\n`);
   stdout.write(`${told.join('')}\n${formatTable(columns, rows)}\n`);
   const last = steps[steps.length - 1];
   const reached = (last?.after ?? before).p95;

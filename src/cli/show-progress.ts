@@ -1,5 +1,5 @@
 import { wordsOf } from '../core/base/index.ts';
-import type { MakeOptions } from '../core/form/index.ts';
+import type { MakeOptions } from '../core/pipeline/index.ts';
 
 type OnProgress = NonNullable<MakeOptions['onProgress']>;
 

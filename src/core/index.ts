@@ -14,8 +14,8 @@ export {
   type FormFile,
 } from './files/index.ts';
 export { CLOTHS, type Cloth } from './flatten/index.ts';
-export type { Form, MakeOptions, Report } from './form/index.ts';
-export { createPipeline, makeForm, type Pipeline } from './pipeline/index.ts';
+export type { Form, Report } from './form/index.ts';
+export { createPipeline, type MakeOptions, makeForm, type Pipeline } from './pipeline/index.ts';
 export { type Project, parseProject, serializeProject } from './project/index.ts';
 export { LAYOUTS } from './seams/index.ts';
 export { MATS, PAPERS } from './sheet/index.ts';

@@ -1,10 +1,14 @@
+import type { AdvicePhrases } from '../core/advice/index.ts';
+import type { AssemblyPhrases } from '../core/assembly/index.ts';
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
 import type { BodyPhrases } from '../core/body/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
+import type { FormPhrases } from '../core/form/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
+import type { SeamsPhrases } from '../core/seams/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
 /** TRANSITIONAL. */
@@ -13,15 +17,19 @@ export interface PlainPhrases {
 }
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
-export type CorePhrases = BasePhrases &
-  MeshPhrases &
+export type CorePhrases = AdvicePhrases &
+  AssemblyPhrases &
+  BasePhrases &
   BodyPhrases &
   FlattenPhrases &
-  ProjectPhrases &
+  FormPhrases &
   MakingPhrases &
+  MeshPhrases &
   PipelinePhrases &
+  PlainPhrases &
   PlanPhrases &
-  PlainPhrases;
+  ProjectPhrases &
+  SeamsPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {

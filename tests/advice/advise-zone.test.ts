@@ -53,7 +53,7 @@ it('advises what lowers the strain beside the bust point, best first, and change
   const before = rmsNear(layout, place);
   for (const { layout: advised, near, message } of advice.value) {
     expect(near.after).toBeLessThan(near.before);
-    expect(message).toContain(`${(100 * near.after).toFixed(2)} %`);
+    expect(inEnglish(message)).toContain(`${(100 * near.after).toFixed(2)} %`);
     expect(rmsNear(advised, place)).toBeLessThan(before);
   }
   const afters = advice.value.map(({ near }) => near.after);

@@ -132,7 +132,7 @@ describe('a line drawn on the body', () => {
       english.ownLines,
     );
     expect(loose.ok).toBe(false);
-    expect(loose.issues[0].message).toContain('Both ends must lie on something');
+    expect(inEnglish(loose.issues[0].message)).toContain('Both ends must lie on something');
     expect(lineFromPoints(form, [at(1.1, low)], lines, english.ownLines).ok).toBe(false);
   });
 

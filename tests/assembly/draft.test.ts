@@ -56,7 +56,11 @@ describe('a draft while dragging', () => {
     const { pieces, drawings, ...rest } = alone.value;
     expect(pieces.length).toBe(alone.value.shell.panels.length);
     expect(drawings.length).toBeGreaterThan(0);
-    expect(bare.value).toEqual({ ...rest, pieces: [], drawings: [] });
+    const stages = ['tape', 'body', 'seams', 'panels'];
+    expect(bare.value).toEqual({ ...rest, pieces: [], drawings: [], stages });
+    // Drafts go without anything inside.
+    expect(rest.stages).toEqual([...stages, 'cutting']);
+    expect(shape.value.stages).toEqual(['tape', 'body', 'seams']);
     expect(shape.value.shell).toEqual(rest.shell);
     expect(shape.value.report.tapes).toEqual(rest.report.tapes);
     expect(shape.value.flat).toEqual([]);

@@ -6,6 +6,7 @@ import { InvariantError, verbatim } from '../../src/core/base/index.ts';
 import type { FlatDisk } from '../../src/core/flatten/index.ts';
 import { measureLevels, measureSeams } from '../../src/core/form/measure-flat.ts';
 import type { SeamedShell } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makeTubeShell, tube } from './tube-shell.ts';
 
 /** A tube of chords unrolls to rectangles: width = columns × chord, closed form. `stretch` spoils one panel on purpose. */
@@ -169,7 +170,7 @@ describe('issues of flattening', () => {
       ['disks.1.mesh', 'keptPaths.0', 'keptPaths.3', 'joins.1', ''].map(issue),
       shell,
     );
-    expect(told.map(({ path, message }) => [path, message])).toEqual([
+    expect(told.map(({ path, message }) => [path, inEnglish(message)])).toEqual([
       ['panels.back0', 'Back0: It is off.'],
       ['panels', 'Waist line on front0: It is off.'],
       ['panels', 'Seam B, left0: It is off.'],

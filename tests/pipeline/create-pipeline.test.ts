@@ -2,8 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { filesOfForm } from '../../src/core/files/index.ts';
-import type { StageId } from '../../src/core/form/index.ts';
-import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
+import { createPipeline, makeForm, type StageId } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { inEnglish } from '../in-english.ts';
 

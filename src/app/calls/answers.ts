@@ -1,6 +1,6 @@
 import type { Phrase } from '../../core/base/index.ts';
-import type { LastStage, StageId } from '../../core/form/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
+import type { LastStage, StageId } from '../../core/pipeline/index.ts';
 import type { PanelEdge, SeamLine } from '../../core/seams/index.ts';
 
 /** What goes to the worker and comes back from it, where the core has no name for it. */
@@ -19,7 +19,7 @@ export interface Work {
 /** How fine a form is wanted, and how much of it; as in `MakeOptions`. */
 export interface MakeWish {
   readonly targetTriangles: number;
-  readonly upTo: LastStage;
+  readonly upTo?: LastStage;
 }
 
 export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => void;
@@ -63,6 +63,8 @@ export type CutWish =
 /** A change of the seam lines that was tried out and lowers the strain at one place. */
 export interface SeamAdvice {
   readonly lines: readonly SeamLine[];
-  /** In plain words, with the figures before and after. */
+  /** What to do. */
+  readonly step: Phrase;
+  /** The same with the figures before and after. */
   readonly message: Phrase;
 }

@@ -4,7 +4,7 @@ import { Vector3 } from 'three';
 import { useStore } from 'zustand';
 import type { Form } from '../../core/form/index.ts';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
-import { type Actions, type AppStore, catchPlace, type DrawnKind, type GripName } from '../store/index.ts';
+import { type Actions, type AppStore, catchPlace, type GripName, isShown, stageOf } from '../store/index.ts';
 import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
@@ -67,7 +67,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const seamWork = useStore(store, (state) => state.seamWork);
   const project = useStore(store, (state) => state.project);
   const formOf = useDeferredValue(useStore(store, (state) => state.formOf));
-  const stage = useStore(store, (state) => state.stage);
+  const stage = stageOf(useStore(store, (state) => state.stage));
   const layers = useStore(store, (state) => state.layers);
   const highlight = useStore(store, (state) => state.highlight);
   const view = useStore(store, (state) => state.view);
@@ -75,9 +75,12 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const ghost = useStore(store, (state) => state.ghost);
   const thread = useStore(store, (state) => state.thread);
   const pencil = useStore(store, (state) => state.pencil);
-  const drawing: DrawnKind | null = stage === 'panels' ? 'region' : stage === 'seams' ? 'line' : null;
-  const isPulling = stage === 'seams' && seamWork.pull !== null;
-  const awaitsForm = stage === 'seams' && seamWork.base === project && formOf !== project;
+  const drawing = stage.draws ?? null;
+  const hasGrips = stage.shows.includes('grips');
+  const isMeasuring = stage.shows.includes('measuring');
+  const seesInside = stage.shows.includes('inside');
+  const isPulling = hasGrips && seamWork.pull !== null;
+  const awaitsForm = hasGrips && seamWork.base === project && formOf !== project;
   const preview = isPulling || awaitsForm ? seamWork.preview : null;
   const form = useMemo(
     () => (preview ? { ...settled, shell: preview.shell, flat: preview.flat } : settled),
@@ -95,13 +98,10 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   );
   const subject = useSteadySubject(settled);
   const floor = useMemo(() => lowestPoint(settled), [settled]);
-  const showsArms = layers.arms && (stage === 'tape' || stage === 'body');
-  const showsSeams =
-    ['seams', 'panels', 'cutting', 'making', 'checking'].includes(stage) ||
-    (stage === 'body' && layers.seams);
-
-  const showsTapes = stage === 'tape' || (stage === 'body' && layers.tapes);
-  const showsLevels = stage === 'checking' || (stage === 'body' && layers.levels);
+  const showsArms = isShown(stage, 'arms', layers);
+  const showsSeams = isShown(stage, 'seams', layers);
+  const showsTapes = isShown(stage, 'tapes', layers);
+  const showsLevels = isShown(stage, 'levels', layers);
   const pointable = useMemo(
     () => ({ seams: showsSeams, tapes: showsTapes, levels: showsLevels }),
     [showsSeams, showsTapes, showsLevels],
@@ -124,7 +124,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       actions.pullGrip({ lineId: pull.lineId, anchor: pull.anchor, to, snapWithin: event.altKey ? 0 : SNAP });
     }
   };
-  const picksThread = stage === 'body' && thread.isPicking;
+  const picksThread = isMeasuring && thread.isPicking;
   const pick = (panelId: string, event: ThreeEvent<MouseEvent>) => {
     const to = placeOnPanel(form, panelId, event);
     if (picksThread) actions.pickThreadEnd({ at: event.point.toArray(), id: null });
@@ -141,25 +141,25 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       <PanelSurfaces
         form={form}
         buffers={buffers}
-        isVeil={stage === 'inside' && form.inside !== undefined}
-        showsStrain={(stage === 'panels' && layers.strain) || isPulling}
+        isVeil={seesInside && form.inside !== undefined}
+        showsStrain={isShown(stage, 'strain', layers) || isPulling}
         highlight={highlight}
         pointable={pointable}
         onPoint={actions.pointAt}
         onDrag={isPulling || pencil.held ? drag : undefined}
         onPick={picksThread || pencil.isDown ? pick : undefined}
       />
-      {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
+      {seesInside && form.inside && <InsideParts inside={form.inside} />}
       {plates && (
         <mesh geometry={plates} raycast={() => null}>
-          {stage === 'inside' ? <GhostMaterial colour={BOARD_SEEN_THROUGH} /> : <BoardMaterial />}
+          {seesInside ? <GhostMaterial colour={BOARD_SEEN_THROUGH} /> : <BoardMaterial />}
         </mesh>
       )}
       {showsArms && <ArmSurfaces arms={form.body.arms} />}
-      {stage === 'body' && ghost && <GhostBody body={ghost.body} />}
-      {stage === 'body' && layers.mirror && <GhostBody body={form.body} isMirrored />}
-      {stage === 'body' && sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
-      {stage === 'seams' && (
+      {isMeasuring && ghost && <GhostBody body={ghost.body} />}
+      {isShown(stage, 'mirror', layers) && <GhostBody body={form.body} isMirrored />}
+      {isMeasuring && sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
+      {hasGrips && (
         <SeamGrips
           seamWork={seamWork}
           isSymmetric={form.body.shape.isMirrorSymmetric}
@@ -169,7 +169,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
         />
       )}
       {drawing && <DrawnPoints form={settled} kind={drawing} store={store} actions={actions} />}
-      {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
+      {isMeasuring && <LaidThreadLine form={form} thread={thread} />}
       {showsSeams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {showsLevels && <LevelLines form={form} normals={normals} highlight={highlight} />}
       <TapePaths form={form} highlight={highlight} showsArms={showsArms} showsAll={showsTapes} />

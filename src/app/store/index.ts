@@ -35,11 +35,12 @@ export {
   isSameForm,
   issuesOf,
   issuesOfMeasure,
-  lastStageFor,
   reaches,
   tapesOfMeasure,
 } from './selectors.ts';
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
+export { isShown, STAGES, stageOf } from './stages.ts';
 export { threadColour } from './thread-colour.ts';
 export * from './types.ts';
+export { typicalStrain } from './typical-strain.ts';

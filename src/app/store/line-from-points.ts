@@ -4,6 +4,7 @@ import type { Form } from '../../core/form/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
 import {
   findLayout,
+  keyOfOwnLine,
   LAYOUTS,
   type SeamAnchor,
   type SeamLine,
@@ -36,7 +37,7 @@ export function lineFromPoints(
   if (points.length < 2) return fault(words.fewPoints);
   let number = 1;
   while (known.some(({ id }) => id === `own${number}`)) number++;
-  const named = { id: `own${number}`, name: words.ownLine(number), side: 'right' } as const;
+  const named = { id: `own${number}`, name: keyOfOwnLine(number), side: 'right' } as const;
   const around = Math.max(...points.map(({ u }) => u)) - Math.min(...points.map(({ u }) => u));
   const rise = Math.max(...points.map(({ v }) => v)) - Math.min(...points.map(({ v }) => v));
   const ends = (ordered: readonly DrawnPoint[], isLevel: boolean) =>

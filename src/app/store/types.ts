@@ -6,11 +6,9 @@ import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
 import type { LayoutLines, Quality, Work } from '../calls/index.ts';
+import type { DrawnKind, Layers, Stage } from './stages.ts';
 
-export type { Quality, Work };
-
-export const STAGES = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting', 'making', 'checking'] as const;
-export type Stage = (typeof STAGES)[number];
+export type { DrawnKind, Layers, Quality, Stage, Work };
 
 export type Seam = Form['shell']['seams'][number];
 
@@ -101,8 +99,6 @@ export interface DrawnPoint {
   readonly caughtOn: string;
 }
 
-export type DrawnKind = 'region' | 'line';
-
 /** What the person draws on the body point by point: a region to unroll, a line to sew along. */
 export type Drawn = Readonly<Record<DrawnKind, readonly DrawnPoint[]>>;
 
@@ -135,18 +131,6 @@ export interface Photo {
 
 /** A place on a photo, pixels from its top left as it is shown. */
 export type PhotoMark = readonly [number, number];
-
-/** What is drawn on the body. */
-export interface Layers {
-  readonly photo: boolean;
-  /** The body's own mirror image over it. */
-  readonly mirror: boolean;
-  readonly levels: boolean;
-  readonly tapes: boolean;
-  readonly seams: boolean;
-  readonly strain: boolean;
-  readonly arms: boolean;
-}
 
 /** Seam lines of every layout on one body. */
 export interface LayoutSketches {

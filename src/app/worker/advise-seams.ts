@@ -21,7 +21,7 @@ export function adviseSeams(
   });
   if (!advice.ok) return advice;
   return success(
-    advice.value.map(({ layout: better, message }) => ({ lines: better.lines, message })),
+    advice.value.map(({ layout: better, step, message }) => ({ lines: better.lines, step, message })),
     advice.issues,
   );
 }

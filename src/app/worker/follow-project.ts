@@ -1,5 +1,6 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { Form, LastStage } from '../../core/form/index.ts';
+import type { Form } from '../../core/form/index.ts';
+import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import {
   type PageCalls,

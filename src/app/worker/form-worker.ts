@@ -7,7 +7,7 @@ import { startSecondWorker } from './second-worker.ts';
 const runElsewhere =
   self.name === 'full' && typeof Worker !== 'undefined' && navigator.hardwareConcurrency > 1
     ? startSecondWorker(
-        () => new Worker(new URL('./panel-worker.ts', import.meta.url), { type: 'module', name: 'panels' }),
+        () => new Worker(new URL('./job-worker.ts', import.meta.url), { type: 'module', name: 'jobs' }),
       )
     : null;
 

@@ -1,9 +1,9 @@
 import { mapDistance } from '../../core/advice/index.ts';
-import { type Result, success } from '../../core/base/index.ts';
+import { type Result, success, wordsOf } from '../../core/base/index.ts';
 import { fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
-import { type Form, type MakeOptions, worstZones } from '../../core/form/index.ts';
-import { createPipeline } from '../../core/pipeline/index.ts';
+import { type Form, worstZones } from '../../core/form/index.ts';
+import { createPipeline, type MakeOptions } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ImplementedCalls, MakeWish, OnProgress, StopFlag } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
@@ -17,7 +17,7 @@ import { writeFiles } from './write-files.ts';
 
 /** What the calls need of the place they run in. */
 export interface Surroundings {
-  /** Unrolls panels on another core; null where there is none. */
+  /** Does jobs on another core; null where there is none. */
   readonly runElsewhere: RunJobs | null;
   /** Letters of printed pages. */
   readonly readFont: () => Promise<Uint8Array>;
@@ -82,7 +82,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     },
 
     pictureDistance(before, after) {
-      const { drawing, ...figures } = mapDistance(before, after);
+      const { drawing, ...figures } = mapDistance(before, after, wordsOf);
       return { ...figures, picture: writeSvg(drawing) };
     },
 

@@ -4,7 +4,7 @@ export const QUICK_TRIANGLES = 2_500;
 const FULL_TRIANGLES = 20_000;
 
 /** All that is made of a project, as files need it. */
-export const WHOLE: MakeWish = { targetTriangles: FULL_TRIANGLES, upTo: 'cutting' };
+export const WHOLE: MakeWish = { targetTriangles: FULL_TRIANGLES };
 /** What is there long before the pieces are. */
 export const SHAPE: MakeWish = { targetTriangles: FULL_TRIANGLES, upTo: 'seams' };
 

@@ -1,4 +1,4 @@
-import { failure, type Issue, type Phrase, plain, type Result, success, wordsOf } from '../base/index.ts';
+import { failure, type Issue, type Phrase, type Result, success } from '../base/index.ts';
 import { weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, measureTriangleAreas } from '../mesh/index.ts';
 import {
@@ -7,9 +7,11 @@ import {
   listControlPoints,
   listHandles,
   moveHandle,
+  nameOfLine,
   type SeamForm,
   type SeamLayout,
 } from '../seams/index.ts';
+import { type LineWay, phrase } from './phrases.ts';
 import {
   createJudge,
   type FormStrain,
@@ -28,7 +30,9 @@ export interface ZoneAdvice {
   /** 95th percentile of strain within 60 mm of the place, fractions. */
   readonly near: { readonly before: number; readonly after: number };
   readonly form: { readonly before: FormStrain; readonly after: FormStrain };
-  /** In plain words with the figures. */
+  /** What to do. */
+  readonly step: Phrase;
+  /** The same with the figures. */
   readonly message: Phrase;
 }
 
@@ -61,7 +65,7 @@ export function adviseZone(
   const first = judge(layout);
   const points = listControlPoints(surface, form, layout);
   if (!first || !points.ok) {
-    const message = `The layout “${wordsOf(layout.name)}” cannot be cut and unrolled as it is; mend it first.`;
+    const message = phrase('advice.layout-unsound', { layout: layout.name });
     return failure([issue('layout-unsound', message, 'error')]);
   }
   const at = placeOn(surface, place);
@@ -78,7 +82,7 @@ export function adviseZone(
     found: NonNullable<ReturnType<typeof worth>>,
     lineId: string,
     mm: number,
-    what: string,
+    step: Phrase,
   ): ZoneAdvice => ({
     kind,
     layout: found.trial,
@@ -86,9 +90,13 @@ export function adviseZone(
     mm,
     near: { before, after: found.after },
     form: { before: first.strain, after: found.strain },
-    message: plain(
-      `${what}: strain there falls from ${percent(before)} to ${percent(found.after)} (p95 within ${REACH} mm), of the whole form from ${percent(first.strain.p95)} to ${percent(found.strain.p95)}.`,
-    ),
+    step,
+    message: phrase('advice.gain', {
+      step,
+      reach: REACH,
+      near: { before, after: found.after },
+      form: { before: first.strain.p95, after: found.strain.p95 },
+    }),
   });
 
   // 1. The nearest line that can be moved, at its nearest point.
@@ -107,10 +115,11 @@ export function adviseZone(
     });
     const best = trials.toSorted((a, b) => a.after - b.after)[0];
     if (best) {
-      const { mm, way } = tellMove(surface, form, best.trial, grip);
-      const names = layout.lines.filter(({ id }) => together.some((point) => point.lineId === id));
-      const name = names.map((line) => line.name).join(' and ');
-      advice.push(tell('move', best, grip.lineId, mm, `Move ${name} by ${Math.round(mm)} mm ${way}`));
+      const moved = tellMove(surface, form, best.trial, grip);
+      const lines = layout.lines
+        .filter(({ id }) => together.some((point) => point.lineId === id))
+        .map((line) => nameOfLine(line.name));
+      advice.push(tell('move', best, grip.lineId, moved.mm, phrase('advice.step-move', { lines, ...moved })));
     }
   }
 
@@ -120,20 +129,14 @@ export function adviseZone(
     return found ? [{ found, line }] : [];
   });
   const best = added.toSorted((a, b) => a.found.after - b.found.after)[0];
-  if (best) advice.push(tell('add', best.found, best.line.id, 0, `Add a seam, ${best.line.name}`));
+  if (best) {
+    const step = phrase('advice.step-add', { line: nameOfLine(best.line.name) });
+    advice.push(tell('add', best.found, best.line.id, 0, step));
+  }
 
-  if (options.isCancelled?.())
-    return failure([issue('cancelled', 'Looking for better seams was stopped.', 'error')]);
-  const issues =
-    advice.length > 0
-      ? []
-      : [
-          issue(
-            'nothing-helps',
-            'Neither moving the nearest seam by up to 20 mm nor one seam more was found to lower the strain there.',
-            'warning',
-          ),
-        ];
+  if (options.isCancelled?.()) return failure([issue('cancelled', phrase('advice.stopped'), 'error')]);
+  const nothing = phrase('advice.nothing-helps', { most: Math.max(...MOVES) });
+  const issues = advice.length > 0 ? [] : [issue('nothing-helps', nothing, 'warning')];
   return success(
     advice.toSorted((a, b) => a.near.after - b.near.after),
     issues,
@@ -180,34 +183,32 @@ function tellMove(
   form: SeamForm,
   moved: SeamLayout,
   grip: ControlPoint,
-): { mm: number; way: string } {
+): { readonly mm: number; readonly way?: LineWay } {
   const points = listControlPoints(surface, form, moved);
   const now = points.ok
     ? points.value.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor)
     : undefined;
-  if (!now) return { mm: 0, way: '' };
-  const [id, name] =
-    Math.abs(Math.sin(grip.u)) < 0.1
-      ? ['neckSideRight', 'the neck']
-      : Math.sin(grip.u) > 0
-        ? ['bustPointRight', 'the bust point']
-        : ['bladePointRight', 'the shoulder blade'];
+  if (!now) return { mm: 0 };
+  const [id, mark] = markNear(grip);
   const landmark = form.landmarks[id];
   const mm = distance(now.position, grip.position);
-  if (!landmark) return { mm, way: now.u > grip.u ? 'towards the front' : 'towards the back' };
+  if (!landmark) return { mm, way: now.u > grip.u ? 'to-front' : 'to-back' };
   const aim = placeOn(surface, landmark);
   const isNearer = distance(now.position, aim) < distance(grip.position, aim);
-  return { mm, way: `${isNearer ? 'towards' : 'away from'} ${name}` };
+  return { mm, way: `${isNearer ? 'to' : 'from'}-${mark}` };
+}
+
+function markNear({ u }: ControlPoint) {
+  if (Math.abs(Math.sin(u)) < 0.1) return ['neckSideRight', 'neck'] as const;
+  return Math.sin(u) > 0
+    ? (['bustPointRight', 'bust-point'] as const)
+    : (['bladePointRight', 'blade'] as const);
 }
 
 function distance(a: ArrayLike<number>, b: ArrayLike<number>): number {
   return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 }
 
-function percent(fraction: number): string {
-  return `${(100 * fraction).toFixed(2)} %`;
-}
-
-function issue(code: string, message: string, severity: Issue['severity']): Issue {
-  return { code, path: 'lines', message: plain(message), severity };
+function issue(code: string, message: Phrase, severity: Issue['severity']): Issue {
+  return { code, path: 'lines', message, severity };
 }

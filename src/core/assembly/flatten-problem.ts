@@ -1,7 +1,8 @@
-import { type Phrase, plain, wordsOf } from '../base/index.ts';
+import { type Phrase, verbatim } from '../base/index.ts';
 import type { FlattenProblem, Join, KeptPath } from '../flatten/index.ts';
 import { seamSides } from '../form/index.ts';
-import type { SeamedShell, ShellPanel } from '../seams/index.ts';
+import type { Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
+import { phrase } from './phrases.ts';
 
 /**
  * States the shell as disks with borders to be joined: every seam becomes a join, and every level line inside a panel
@@ -33,6 +34,11 @@ export function nameKeptPaths(shell: SeamedShell): { readonly name: Phrase; read
   return [...levelPaths(shell), ...seamPaths(shell)];
 }
 
+/** A seam by its letter and its line's name. */
+export function nameWithLetter({ letter, name }: Seam): Phrase {
+  return phrase('seam.lettered', { letter, seam: name });
+}
+
 function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
   const indexById = new Map(panels.map((panel, index) => [panel.id, index]));
   return Int32Array.from(panels, (panel) =>
@@ -43,7 +49,7 @@ function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
 /** Level lines inside panels; those that are seams are among the seams. */
 function levelPaths(shell: SeamedShell): { name: Phrase; path: KeptPath }[] {
   const seamLevels = new Map(shell.seams.map((seam) => [seam.id, seam.alongLevel]));
-  const levelNames = new Map(shell.levels.map((level) => [level.id, wordsOf(level.name).toLowerCase()]));
+  const levelNames = new Map(shell.levels.map((level) => [level.id, level.name]));
   return shell.panels.flatMap((panel, disk) => {
     const sewn = new Set(
       panel.edges.map((edge) => (edge.kind === 'seam' ? seamLevels.get(edge.id) : undefined)),
@@ -51,7 +57,10 @@ function levelPaths(shell: SeamedShell): { name: Phrase; path: KeptPath }[] {
     return panel.levels
       .filter((level) => !sewn.has(level.id))
       .map((level) => ({
-        name: plain(`${levelNames.get(level.id) ?? level.id} line on ${wordsOf(panel.name)}`),
+        name: phrase('level.on-panel', {
+          level: levelNames.get(level.id) ?? verbatim(level.id),
+          panel: panel.name,
+        }),
         path: { disk, vertices: level.vertices },
       }));
   });
@@ -70,7 +79,7 @@ function seamPaths(shell: SeamedShell): { name: Phrase; path: KeptPath }[] {
       const [a] = seamSides(shell, seam);
       const sum = seam.isLevel ? seam.lineId : `${seam.lineId}-${halfOf(shell, seam.points)}`;
       return {
-        name: plain(`seam ${seam.letter}, ${wordsOf(seam.name)}`),
+        name: nameWithLetter(seam),
         path: { disk: a.panel, vertices: a.vertices, sum: `seam-${sum}` },
       };
     });

@@ -1,7 +1,8 @@
-import { type Phrase, plain } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
 import type { PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { ArmPanel } from './cut-arm.ts';
 import { ARM_SEAMS, type FlatArms } from './flatten-arms.ts';
+import { phrase } from './phrases.ts';
 
 /** Between two marks of a long seam, mm (common practice). */
 const LONGEST_UNMARKED = 120;
@@ -24,7 +25,7 @@ export function nameArmSeams(panels: readonly ArmPanel[], nextLetter: (index: nu
     .map(({ panel, line }, k) => ({
       id: `arm-${line}-${panel.side}`,
       letter: nextLetter(k),
-      name: plain(`arm ${line} seam ${panel.side}`),
+      name: phrase('arm.seam', { line, side: panel.side }),
       side: panel.side,
       line,
       marks: placeMarks(panel, panel[line]),

@@ -1,6 +1,7 @@
-import { type Issue, plain, wordsOf } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
-import { nameKeptPaths } from './flatten-problem.ts';
+import { nameKeptPaths, nameWithLetter } from './flatten-problem.ts';
+import { phrase } from './phrases.ts';
 
 /**
  * Flattening counts disks and paths; a maker knows panels, levels and seams. Puts their names into paths and messages:
@@ -10,19 +11,15 @@ export function nameFlattenIssues(issues: readonly Issue[], shell: SeamedShell):
   return issues.map((issue) => {
     const [kind, index] = issue.path.split('.');
     const panel = kind === 'disks' ? shell.panels[Number(index)] : undefined;
-    if (panel) return named(issue, `panels.${panel.id}`, wordsOf(panel.name));
+    if (panel) return named(issue, `panels.${panel.id}`, panel.name);
     const kept = kind === 'keptPaths' ? nameKeptPaths(shell)[Number(index)] : undefined;
-    if (kept) return named(issue, 'panels', wordsOf(kept.name));
+    if (kept) return named(issue, 'panels', kept.name);
     const seam = kind === 'joins' ? shell.seams[Number(index)] : undefined;
-    if (seam) return named(issue, `lines.${seam.lineId}`, `seam ${seam.letter}, ${wordsOf(seam.name)}`);
+    if (seam) return named(issue, `lines.${seam.lineId}`, nameWithLetter(seam));
     return issue;
   });
 }
 
-function named(issue: Issue, path: string, name: string): Issue {
-  return {
-    ...issue,
-    path,
-    message: plain(`${name[0].toUpperCase()}${name.slice(1)}: ${wordsOf(issue.message)}`),
-  };
+function named(issue: Issue, path: string, of: Phrase): Issue {
+  return { ...issue, path, message: phrase('fault.of', { of, fault: issue.message }) };
 }

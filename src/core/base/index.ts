@@ -1,6 +1,17 @@
 export type { Brand, Mm, Rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
 export {
+  type AnyJobKind,
+  createJobMemories,
+  createJobRunner,
+  type Job,
+  type JobKind,
+  type JobRound,
+  type MemoryOf,
+  type RoundJob,
+  type RunJobsElsewhere,
+} from './jobs.ts';
+export {
   isPhrase,
   type MakePhrase,
   type NoValues,

@@ -2,10 +2,10 @@ export { type AxisLimits, CLOTHS, type Cloth, type ClothId, findCloth } from './
 export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
-export { flattenAhead, type RunJobsElsewhere } from './flatten-ahead.ts';
 export { flattenFree } from './flatten-free.ts';
 export { type FlattenJob, runFlattenJob } from './flatten-jobs.ts';
 export { createFlattenMemory, type FlattenMemory, type JobResult } from './flatten-memory.ts';
+export { flattenRounds } from './flatten-rounds.ts';
 export {
   type FlattenPlan,
   finishFlatten,
@@ -21,3 +21,4 @@ export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
 export { turnFlat } from './turn-flat.ts';
 export type * from './types.ts';
+export { unrolling } from './unrolling.ts';

@@ -1,4 +1,4 @@
-import type { Issue, Phrase, Result } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
@@ -17,8 +17,6 @@ import type {
 } from '../supports/index.ts';
 
 import type { Workshop } from './work-step.ts';
-
-export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
 
 export interface Report {
   readonly format: 'loftseam-report';
@@ -149,6 +147,8 @@ export interface Form {
   readonly inside?: FormInside;
   /** How to make it and what to check; absent from drafts. */
   readonly workshop?: Workshop;
+  /** Ids of the stages that made it, in order: a draft may end early or leave some out. */
+  readonly stages: readonly string[];
   readonly report: Report;
 }
 
@@ -166,30 +166,3 @@ export interface FormInside {
   readonly materials: readonly MaterialLine[];
   readonly fill: FillMass;
 }
-
-/** Where a draft may end. */
-export type LastStage = 'seams' | 'panels' | 'cutting';
-
-export interface MakeOptions {
-  /** Aim for the whole shell; default 20 000. */
-  readonly targetTriangles?: number;
-  /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
-  readonly isDraft?: boolean;
-  /**
-   * The last stage to run; default `cutting`. What later ones make stays empty: `flat` and what the report tells of it, `pieces`,
-   * `drawings`. For pictures while dragging: the pieces take more than half of a draft's time.
-   */
-  readonly upTo?: LastStage;
-  /** `fraction` of the whole work, 0 to 1, never falling; `what` in plain words. */
-  readonly onProgress?: (fraction: number, stage: StageId, what: Phrase) => void;
-  /** Asked between stages and between solves; true ends with the issue `cancelled`. */
-  readonly isCancelled?: () => boolean;
-  /** Milliseconds clock, passed in because core has none. */
-  readonly now?: () => number;
-  /** Also unroll every panel with no length held, so that the report tells what seams and girths cost. */
-  readonly compareFree?: boolean;
-  /** Printed on pieces; passed in because core has no calendar. */
-  readonly date?: string;
-}
-
-export type MakeForm = (project: Project, options?: MakeOptions) => Result<Form>;

@@ -5,7 +5,7 @@ import type { Form } from './types.ts';
 /** A place where the cloth is asked for more than it takes. */
 export interface WorstZone {
   readonly panelId: string;
-  /** In plain words with the figures. */
+  /** With the figures. */
   readonly message: Phrase;
   readonly place: ChartPlace;
 }

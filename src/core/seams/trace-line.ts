@@ -1,4 +1,4 @@
-import { type Issue, plain } from '../base/index.ts';
+import type { Issue } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import { CHART_RADIUS } from './fair-curve.ts';
 import { resolveLines } from './resolve-lines.ts';
@@ -19,12 +19,7 @@ export function traceLine(
 ): Float64Array | null {
   const issues: Issue[] = [];
   const needed = withLinesEndedOn(lines, lineId);
-  const placed = resolveLines(
-    { id: '', name: plain(''), description: plain(''), lines: needed },
-    form,
-    surface,
-    issues,
-  );
+  const placed = resolveLines({ lines: needed }, form, surface, issues);
   const found = placed.lines.find(({ line }) => line.id === lineId);
   if (!found || issues.length > 0) return null;
   const [from, to] =

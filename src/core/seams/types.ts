@@ -1,5 +1,6 @@
 import type { Phrase } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
+import type { OpeningId } from './phrases.ts';
 
 /** A place on the body: angle round it and chart height (see `ChartSurface`). */
 export interface ChartPlace {
@@ -34,7 +35,7 @@ export interface SeamEase {
 
 export interface SeamLine {
   readonly id: string;
-  /** Shown name in plain words, for example "princess front". */
+  /** A key for lines of ours, for example `princess front`, else the maker's own words; `nameOfLine` makes a phrase of it. */
   readonly name: string;
   /** Fair curve through these, in order (from base up, or from centre front to centre back). */
   readonly through: readonly SeamAnchor[];
@@ -50,6 +51,8 @@ export interface SeamLine {
 
 /** What seams need to know of a body, besides its surface; every `Body` is one. */
 export interface SeamForm {
+  /** Whose words levels have; default a bust. */
+  readonly figure?: 'bust' | 'chest';
   /** Level lines, v constant. */
   readonly levels: readonly { readonly id: string; readonly name: Phrase; readonly v: number }[];
   readonly landmarks: Readonly<Record<string, { readonly u: number; readonly v: number }>>;
@@ -138,7 +141,7 @@ export interface ShellLevel {
 }
 
 export interface ShellOpening {
-  readonly id: 'base' | 'neck' | 'armholeRight' | 'armholeLeft';
+  readonly id: OpeningId;
   /** Closed loop of shell vertices, counter-clockwise seen from outside the body. */
   readonly vertices: Uint32Array;
 }

@@ -1,6 +1,8 @@
 import { speakInCore } from '../../core/base/index.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { createSpeaker } from '../create-speaker.ts';
+import { advice } from './core/advice.ts';
+import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
 import { body } from './core/body.ts';
 import { flatten } from './core/flatten.ts';
@@ -9,20 +11,26 @@ import { mesh } from './core/mesh.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
+import { seams } from './core/seams.ts';
+import { zones } from './core/zones.ts';
 
 /** Everything the core says. */
 export const englishCore: Catalogue = {
   tag: 'en',
   within: (name) => name.toLowerCase(),
   entries: {
+    ...advice,
+    ...assembly,
     ...base,
-    ...mesh,
     ...body,
     ...flatten,
-    ...project,
     ...making,
+    ...mesh,
     ...pipeline,
     ...plan,
+    ...project,
+    ...seams,
+    ...zones,
     plain: ({ text }) => text,
   },
 };

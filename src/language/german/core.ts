@@ -1,4 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
+import { advice } from './core/advice.ts';
+import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
 import { body } from './core/body.ts';
 import { flatten } from './core/flatten.ts';
@@ -7,6 +9,8 @@ import { mesh } from './core/mesh.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
+import { seams } from './core/seams.ts';
+import { zones } from './core/zones.ts';
 import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
@@ -15,14 +19,18 @@ export const germanCore: Catalogue = {
   // German nouns keep their capital wherever they stand.
   within: (name) => name,
   entries: {
+    ...advice,
+    ...assembly,
     ...base,
-    ...mesh,
     ...body,
     ...flatten,
-    ...project,
     ...making,
+    ...mesh,
     ...pipeline,
     ...plan,
+    ...project,
+    ...seams,
+    ...zones,
     plain: ({ text }) => translate(text),
   },
 };

@@ -1,10 +1,11 @@
 import { useState } from 'react';
-import { type Issue, type Phrase, plain, type Say, verbatim, wordsOf } from '../../../core/base/index.ts';
+import { type Issue, type Phrase, verbatim } from '../../../core/base/index.ts';
 import type { Form } from '../../../core/form/index.ts';
 import {
   findLayout,
   LAYOUTS,
   nameOfLine,
+  nameWithoutSide,
   removeLine,
   type SeamLayout,
   splitPanel,
@@ -23,11 +24,17 @@ export function OwnLines() {
   const actions = useActions();
   const { layout, sew, issues } = useSewing();
   const { ownLines: words, steps } = useWords();
+  const say = useSay();
   if (!form) return null;
   const sewDrawn = async () => {
     const line = lineFromPoints(form, points, layout.lines, words);
     if (!line.ok) return sew(null, line.issues, '');
-    return sew([...layout.lines, line.value], [], steps.sewIn(line.value.name), actions.sewDrawnLine);
+    return sew(
+      [...layout.lines, line.value],
+      [],
+      steps.sewIn(say(nameOfLine(line.value.name))),
+      actions.sewDrawnLine,
+    );
   };
   return (
     <section className="own-lines" aria-labelledby="own-lines-title" data-behind={!isReady || undefined}>
@@ -84,7 +91,7 @@ interface DivideAndJoinProps {
 function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
   const { ownLines: words, steps } = useWords();
   const say = useSay();
-  const plainName = (name: Phrase) => nameWithoutSide(name, say);
+  const plainName = (name: Phrase) => say(nameWithoutSide(name));
   const { panels, seams } = form.shell;
   const nameOf = (id: string) => plainName(panels.find((panel) => panel.id === id)?.name ?? verbatim(id));
   const divisible = panels.filter(({ side }) => side === 'right');
@@ -131,12 +138,6 @@ function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
       />
     </div>
   );
-}
-
-/** A piece of either half; its side is needed to tell a piece from a line of the same name. */
-function nameWithoutSide(name: Phrase, say: Say): string {
-  const side = / (right|left)$/.exec(wordsOf(name))?.[1];
-  return side ? say(name).replace(new RegExp(` ${say(plain(side))}$`), '') : say(name);
 }
 
 interface PickAndDoProps {

@@ -94,7 +94,7 @@ function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly i
       {place.remark && <p className="quiet">{place.remark}</p>}
       {place.changes.length > 0 && (
         <ul>
-          {place.changes.map(({ lines, message }) => (
+          {place.changes.map(({ lines, step, message }) => (
             <li key={say(message)}>
               <p>
                 <CoreText said={say(message)} />
@@ -103,7 +103,7 @@ function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly i
                 type="button"
                 className="plain"
                 disabled={isStale}
-                onClick={() => actions.setSeamLines(lines, say(message).split(':')[0])}
+                onClick={() => actions.setSeamLines(lines, say(step))}
               >
                 {words.take}
               </button>

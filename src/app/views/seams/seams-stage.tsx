@@ -1,6 +1,5 @@
 import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
-import { threadColour } from '../../store/index.ts';
-import { typicalStrain } from '../parts/typical-strain.ts';
+import { threadColour, typicalStrain } from '../../store/index.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { LayoutPicture } from './layout-picture.tsx';

@@ -33,7 +33,6 @@ export const seams = {
     both: (piece: string) => `both ${piece}`,
     two: (a: string, b: string) => `${a} and ${b}`,
     joint: (pieces: string, seam: string) => `${pieces}: ${seam}`,
-    ownLine: (number: number) => `own line ${number}`,
     fewPoints: 'A seam needs two points or more.',
     uprightEnds:
       'Both ends must lie on something: the base, the neck, the armhole or another seam. Drag the end onto it.',

@@ -35,7 +35,6 @@ export const seams: typeof english = {
     both: (piece) => `beide ${piece}`,
     two: (a, b) => `${a} und ${b}`,
     joint: (pieces, seam) => `${pieces}: ${seam}`,
-    ownLine: (number) => `eigene Linie ${number}`,
     fewPoints: 'Eine Naht braucht mindestens zwei Punkte.',
     uprightEnds:
       'Beide Enden müssen auf etwas liegen: auf Unterkante, Hals, Armloch oder einer anderen Naht. Das Ende dorthin ziehen.',

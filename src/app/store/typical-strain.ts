@@ -1,4 +1,4 @@
-import type { ReportPanel } from '../../../core/form/index.ts';
+import type { ReportPanel } from '../../core/form/index.ts';
 
 /** Root mean square over all panels, weighted by their area. */
 export function typicalStrain(panels: readonly ReportPanel[]): number {

@@ -1,0 +1,47 @@
+import type { FormPhrases, PlaceMark } from '../../../core/form/index.ts';
+import type { Entries, Tongue } from '../../catalogue.ts';
+
+/** In the dative. */
+const MARKS: Readonly<Record<PlaceMark, string>> = {
+  bustPoint: 'dem Brustpunkt',
+  bladePoint: 'dem Schulterblatt',
+  armpit: 'der Achsel',
+  shoulderPoint: 'dem Schulterpunkt',
+  neckSide: 'der Halsseite',
+  neckFront: 'der Halsgrube',
+  neckBack: 'dem Nacken',
+};
+const AXES = { warp: 'im Fadenlauf', weft: 'quer zum Fadenlauf', bias: 'schräg zum Fadenlauf' } as const;
+
+/** Places where the cloth is asked for more than it takes. */
+export const zones: Entries<FormPhrases> = {
+  'zone.stretches': ({ panel, place, area, axis, strain, limit, advice }, tongue) =>
+    `${tongue.say(panel)}, ${tongue.say(place)}, ${sayArea(area, tongue)}: Der Stoff müsste sich ${AXES[axis]} um bis zu ${percent(strain, tongue)} dehnen (er gibt ${percent(limit, tongue)} her). ${tongue.say(advice)}`,
+  'zone.wrinkles': ({ panel, place, area, axis, strain, limit, advice }, tongue) =>
+    `${tongue.say(panel)}, ${tongue.say(place)}, ${sayArea(area, tongue)}: Der Stoff würde Falten werfen: Er muss ${AXES[axis]} um bis zu ${percent(strain, tongue)} eingehalten werden (${percent(limit, tongue)} lassen sich einhalten). ${tongue.say(advice)}`,
+  'zone.seam-ends-here': ({ letter, seam }, { say }) =>
+    `Eine Naht, die hier in der Nähe endet, oder etwas Einhalteweite an Naht ${letter}, ${say(seam)}, kann helfen.`,
+  'zone.seam-nearby': ({ letter, seam, distance }, { say, fixed }) =>
+    `Eine Naht näher an dieser Stelle kann helfen; die nächste, ${letter}, ${say(seam)}, ist ${fixed(distance, 0)} mm entfernt.`,
+  'zone.no-seam': 'Eine Naht an dieser Stelle kann helfen.',
+  'place.by-mark': ({ mark, rise, out }, { fixed }) => {
+    const parts = [
+      ...(rise === undefined ? [] : [`${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'über' : 'unter'}`]),
+      ...(out === undefined
+        ? []
+        : [`${fixed(Math.abs(out), 0)} mm ${out > 0 ? 'außerhalb von' : 'innerhalb von'}`]),
+    ];
+    return parts.length === 0 ? `an ${MARKS[mark]}` : `${parts.join(' und ')} ${MARKS[mark]}`;
+  },
+  'place.by-level': ({ level, rise }, { say, fixed }) =>
+    `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'über' : 'unter'} der Höhenlinie „${say(level)}“`,
+  'place.on-body': 'auf dem Körper',
+};
+
+function percent(fraction: number, { fixed }: Tongue): string {
+  return `${fixed(100 * fraction, 1)} %`;
+}
+
+function sayArea(mm2: number, { fixed }: Tongue): string {
+  return `${fixed(Math.max(1, mm2 / 100), 0)} cm²`;
+}
