@@ -1,6 +1,7 @@
 import type { Say } from '../core/base/index.ts';
 import type { CommandWords } from '../language/english/command.ts';
 import {
+  type Catalogue,
   createNumbers,
   createSpeaker,
   type Language,
@@ -14,6 +15,8 @@ export interface Reader {
   readonly language: Language;
   /** What the command line says by itself. */
   readonly words: CommandWords;
+  /** What the core says in this language, for those who word it in their own units. */
+  readonly catalogue: Catalogue;
   /** Says what the core has to say. */
   readonly say: Say;
   readonly numbers: Numbers;
@@ -25,6 +28,7 @@ export async function createReader(language: Language): Promise<Reader> {
   return {
     language,
     words,
+    catalogue,
     say: createSpeaker(catalogue, { locale: language }),
     numbers: createNumbers(language),
   };

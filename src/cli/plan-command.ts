@@ -1,6 +1,6 @@
 import { verbatim } from '../core/base/index.ts';
-import { wordOrderOfWork } from '../core/making/index.ts';
 import { judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
+import { tellOrderOfWork } from '../language/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeStuffing } from './describe-stuffing.ts';
@@ -12,8 +12,13 @@ export async function planCommand(file: string, streams: CommandStreams, reader:
   const made = await makeWithIssues(file, streams, reader);
   if (!made?.workshop) return exitCodes.errorsInProject;
   const { name, displayUnits, making } = made.project;
-  const title = reader.words.plan.title(name);
-  streams.stdout.write(wordOrderOfWork(made.workshop.steps, title, displayUnits, making?.done));
+  const text = tellOrderOfWork(made.workshop.steps, {
+    catalogue: reader.catalogue,
+    unit: displayUnits,
+    project: name,
+    done: making?.done ?? [],
+  });
+  streams.stdout.write(text);
   return exitCodes.fine;
 }
 

@@ -4,24 +4,30 @@ import type { BasePhrases, Phrase } from '../core/base/index.ts';
 import type { BodyPhrases } from '../core/body/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
 import type { FormPhrases } from '../core/form/index.ts';
+import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
+import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
+import type { PlanPhrases } from './plan-phrases.ts';
 
 /** TRANSITIONAL. */
 export interface PlainPhrases {
   readonly plain: { readonly text: string };
 }
 
-/** Every phrase of the core, with what is put into it: the tables of all rooms. */
+/** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
 export type CorePhrases = AdvicePhrases &
   AssemblyPhrases &
   BasePhrases &
   BodyPhrases &
   FlattenPhrases &
   FormPhrases &
+  MakingPhrases &
   MeshPhrases &
+  PipelinePhrases &
   PlainPhrases &
+  PlanPhrases &
   ProjectPhrases &
   SeamsPhrases;
 
@@ -34,6 +40,8 @@ export interface Tongue {
   length(mm: number): string;
   /** mm; below a centimetre finer than `length`, `3.2 mm (1/8 in)`. */
   difference(mm: number): string;
+  /** Radians, in degrees with so many decimals, `12°`. */
+  angle(radians: number, decimals: number): string;
   /** mm, give or take: `76.0 ± 3.2 cm (29 7/8 ± 1 1/4 in)`. */
   around(mm: number, spread: number): string;
   /** With so many decimals. */

@@ -36,6 +36,7 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
     within: (phrase) => catalogue.within(say(phrase)),
     length: (mm) => numbers.mark(units === 'both' ? formatBoth(mm) : formatLength(mm, units)),
     difference: (mm) => numbers.mark(sayDifference(mm, units)),
+    angle: (radians, decimals) => `${numbers.fixed((radians * 180) / Math.PI, decimals)}°`,
     around: (mm, spread) => numbers.mark(sayAround(mm, spread, units)),
     fixed: numbers.fixed,
     plain: numbers.plain,

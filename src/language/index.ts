@@ -6,3 +6,4 @@ export { catalogue as englishCore } from './english/core.ts';
 export { guessLanguage, LANGUAGE_NAMES, LANGUAGES, type Language, localeOf } from './languages.ts';
 export { loadCatalogue } from './load-catalogue.ts';
 export { createNumbers, type Numbers } from './numbers.ts';
+export { type OrderOfWorkOptions, tellOrderOfWork } from './tell-order-of-work.ts';

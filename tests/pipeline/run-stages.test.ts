@@ -119,10 +119,15 @@ function makeUp() {
       return success(total);
     },
   });
-  const first: Stage<'first', Given> = { id: 'first', what: 'Counting', share: 2, steps: [count, label] };
+  const first: Stage<'first', Given> = {
+    id: 'first',
+    what: verbatim('Counting'),
+    share: 2,
+    steps: [count, label],
+  };
   const second: Stage<'second', Given> = {
     id: 'second',
-    what: 'Adding up',
+    what: verbatim('Adding up'),
     share: 6,
     steps: [parity, onParity, extra, sum],
   };

@@ -1,4 +1,7 @@
-import { type Issue, plain } from '../../core/base/index.ts';
+import { type Issue, phrasesOf } from '../../core/base/index.ts';
+import type { PipelinePhrases } from '../../core/pipeline/index.ts';
+
+const phrase = phrasesOf<PipelinePhrases>();
 
 /** A defect of ours told as an issue, so that the person sees something and can report it. */
 export function issueOfDefect(error: unknown): Issue {
@@ -6,9 +9,7 @@ export function issueOfDefect(error: unknown): Issue {
   return {
     code: 'internal-fault',
     path: '',
-    message: plain(
-      `Something went wrong inside the program, not in what you typed. Undo the last step to go on. (${reason})`,
-    ),
+    message: phrase('pipeline.defect', { reason }),
     severity: 'error',
   };
 }

@@ -1,9 +1,10 @@
 import type { OrderedSeam } from '../assembly/index.ts';
-import { type Phrase, plain, wordsOf } from '../base/index.ts';
+import { type Phrase, verbatim } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { CAUTIONS, type Caution } from '../supports/index.ts';
+import { phrase } from './phrases.ts';
 
 type Named = { readonly id: string; readonly name: Phrase };
 
@@ -11,15 +12,15 @@ type Named = { readonly id: string; readonly name: Phrase };
 export function step(
   id: string,
   phase: WorkStep['phase'],
-  title: string | Phrase,
-  text: readonly (string | Phrase)[],
+  title: Phrase,
+  text: readonly Phrase[],
   rest: Partial<WorkStep> = {},
 ): WorkStep {
   return {
     id,
     phase,
-    title: typeof title === 'string' ? plain(title) : title,
-    text: text.map((one) => (typeof one === 'string' ? plain(one) : one)),
+    title,
+    text,
     pieces: [],
     seams: [],
     needs: [],
@@ -31,12 +32,12 @@ export function step(
 
 export function lengthCheck(
   id: string,
-  name: string,
+  name: Phrase,
   value: number,
   below: number | null = 2,
   above: number | null = below,
 ): WorkCheck {
-  return { id, name: plain(name), unit: 'mm', value, below, above };
+  return { id, name, unit: 'mm', value, below, above };
 }
 
 export function cautionsOf(...ids: string[]): Caution[] {
@@ -54,11 +55,15 @@ export function panelsOf(form: Form, ids: Iterable<string>): Named[] {
   return form.shell.panels.filter(({ id }) => wanted.has(id)).map(({ id, name }) => ({ id, name }));
 }
 
+export function nameOfLevel(form: Form, id: string): Phrase {
+  return form.shell.levels.find((level) => level.id === id)?.name ?? verbatim(id);
+}
+
 export function shellSeam(form: Form, { seam, side, isFlat, closesRing }: OrderedSeam): WorkSeam {
   return {
     id: seam.id,
     letter: seam.letter,
-    name: side === 'centre' ? seam.name : plain(`${wordsOf(seam.name)} ${side}`),
+    name: side === 'centre' ? seam.name : phrase('seam.on-side', { seam: seam.name, side }),
     kind: 'shell',
     lengths: form.report.seams.find(({ id }) => id === seam.id)?.lengthsFlat ?? [],
     marks: seam.marks.filter(({ kind }) => kind !== 'end').length,

@@ -1,17 +1,11 @@
 import { createSeamPreview, type PreviewSeams } from '../advice/index.ts';
-import {
-  failure,
-  InvariantError,
-  plain,
-  type Result,
-  type RunJobsElsewhere,
-  success,
-} from '../base/index.ts';
+import { failure, InvariantError, type Result, type RunJobsElsewhere, success } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Form } from '../form/index.ts';
 import type { Project } from '../project/index.ts';
 import { assembleForm } from './assemble-form.ts';
 import type { MakeForm, MakeOptions } from './make-options.ts';
+import { phrase } from './phrases.ts';
 import { createStageRunner } from './run-stages.ts';
 import { type SharedWork, shareWork } from './share-work.ts';
 import { bodyStep } from './stages/body.ts';
@@ -91,7 +85,7 @@ function catchingBrokenPromises<T>(work: () => Result<T>): Result<T> {
     return work();
   } catch (error) {
     if (!(error instanceof InvariantError)) throw error;
-    const message = `Something went wrong inside the program, not in what you typed: ${error.message}.`;
-    return failure([{ code: 'internal-fault', path: '', message: plain(message), severity: 'error' }]);
+    const message = phrase('pipeline.broken-promise', { reason: error.message });
+    return failure([{ code: 'internal-fault', path: '', message, severity: 'error' }]);
   }
 }

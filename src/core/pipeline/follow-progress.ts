@@ -1,4 +1,5 @@
-import { type Phrase, plain } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
+import { phrase } from './phrases.ts';
 
 /** Who looks on while stages run. */
 export interface Watch<Id extends string> {
@@ -12,7 +13,7 @@ export interface Watch<Id extends string> {
 
 interface Share<Id extends string> {
   readonly id: Id;
-  readonly what: string;
+  readonly what: Phrase;
   readonly share: number;
 }
 
@@ -40,7 +41,7 @@ export function followProgress<Id extends string>(stages: readonly Share<Id>[], 
         passed += present.share;
       }
       present = next;
-      tell(passed / total, plain(next.what));
+      tell(passed / total, next.what);
     },
     /** `fraction` of the present stage. */
     within(fraction: number, what: Phrase) {
@@ -50,7 +51,7 @@ export function followProgress<Id extends string>(stages: readonly Share<Id>[], 
     isCancelled: () => watch.isCancelled?.() ?? false,
     finish() {
       stop();
-      tell(1, plain('Done'));
+      tell(1, phrase('pipeline.done'));
       return timingsMs;
     },
   };

@@ -1,5 +1,6 @@
-import { createJobMemories, failure, type Issue, plain, type Result, success } from '../base/index.ts';
+import { createJobMemories, failure, type Issue, type Result, success } from '../base/index.ts';
 import { followProgress, type Watch } from './follow-progress.ts';
+import { phrase } from './phrases.ts';
 import { createStepMemory, type KnownSteps, knownBy, leftOut } from './remember-steps.ts';
 import type { SharedWork } from './share-work.ts';
 import type { Stage, Step, StepContext } from './step.ts';
@@ -110,9 +111,6 @@ export function createStageRunner<Given>(): StageRunner<Given> {
 }
 
 function cancelled(issues: readonly Issue[]) {
-  const message = 'Stopped before the form was finished.';
-  return failure<never>([
-    ...issues,
-    { code: 'cancelled', path: '', message: plain(message), severity: 'error' },
-  ]);
+  const message = phrase('pipeline.cancelled');
+  return failure<never>([...issues, { code: 'cancelled', path: '', message, severity: 'error' }]);
 }

@@ -36,8 +36,8 @@ export interface StepContext<Given> {
 /** Steps that belong together for who looks at the work: they pass as one in progress and times. */
 export interface Stage<Id extends string, Given> {
   readonly id: Id;
-  /** What is being done, in plain words. */
-  readonly what: string;
+  /** What is being done. */
+  readonly what: Phrase;
   /** How much of the whole work it is; only what it is beside the others' counts. */
   readonly share: number;
   readonly steps: readonly Step<unknown, Given>[];

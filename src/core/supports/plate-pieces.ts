@@ -27,8 +27,9 @@ const NAMES: Readonly<Record<OpeningId, string>> = {
   armholeRight: 'armhole plate right',
   armholeLeft: 'armhole plate left',
 };
+type EdgeOfPlate = 'right' | 'left' | 'front' | 'back' | 'up' | 'down';
 /** The four edges as a maker names them, from the right hand of the drawing counter-clockwise. */
-const EDGES: Readonly<Record<OpeningId, readonly [string, string, string, string]>> = {
+const EDGES: Readonly<Record<OpeningId, readonly [EdgeOfPlate, EdgeOfPlate, EdgeOfPlate, EdgeOfPlate]>> = {
   base: ['right', 'front', 'left', 'back'],
   neck: ['right', 'front', 'left', 'back'],
   armholeRight: ['front', 'up', 'back', 'down'],
@@ -43,9 +44,9 @@ export interface PlateSet {
 
 /** How the shell stands to a plate's rim where it leans most, inwards (a bevel) or outwards (a gap behind the rim). */
 export interface PlateRim {
-  readonly plate: string;
-  /** `back`, `up` …, as the edges of the plate are named. */
-  readonly where: string;
+  /** The opening it fills. */
+  readonly plate: OpeningId;
+  readonly where: EdgeOfPlate;
   readonly kind: 'bevel' | 'gap';
   /** Radians, positive. */
   readonly angle: number;
@@ -140,7 +141,7 @@ function vanishedPlate(name: string, edge: Float64Array, clothThickness: number,
 
 function rimsOf(id: OpeningId, { edge }: PlateOutline, { bevel, gap }: PlateRings): PlateRim[] {
   const rim = (kind: PlateRim['kind'], index: number, angle: number, depth: number): PlateRim => {
-    return { plate: NAMES[id], where: EDGES[id][quarterOf(edge, index)], kind, angle, depth };
+    return { plate: id, where: EDGES[id][quarterOf(edge, index)], kind, angle, depth };
   };
   return [
     ...(bevel ? [rim('bevel', bevel.index, bevel.angle, bevel.step)] : []),

@@ -1,4 +1,4 @@
-import { formatBoth, plain } from '../base/index.ts';
+import { formatBoth, type Phrase, plain, wordsOf } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
 import { sewnGirthOfTestTube, TEST_TUBE_GIRTH } from './test-tube-growth.ts';
 
@@ -61,21 +61,23 @@ export function testTubeInputs(
     material: 'test-tube',
     notes: [
       plain('Before any panel is cut: how much does this cloth grow when it is stuffed?'),
-      ...instructionsOfTestTube(closing, end, clothThickness).map((text, k) => plain(`${k + 1}. ${text}`)),
+      ...instructionsOfTestTube(closing, end, clothThickness).map((text, k) =>
+        plain(`${k + 1}. ${wordsOf(text)}`),
+      ),
     ],
   };
   return [tube, endOfTube('bottom', end), endOfTube('top', end)];
 }
 
 /** What to do with tube and ends, step by step, for sheet and order of work. */
-export function instructionsOfTestTube(closing: string, end: string, clothThickness?: number): string[] {
+export function instructionsOfTestTube(closing: string, end: string, clothThickness?: number): Phrase[] {
   return [
     'Cut tube and two ends from the cloth and interfacing of the shell, fused as they will be, the grain as drawn.',
     `Sew ${closing} to ${closing}, then an end to each ${end}, mark on mark, with the stitch and thread of the shell. Leave 10 cm of one ${end} open. Turn it right side out.`,
     'Stuff it as hard as the form will be, small tufts first into the rims, wearing a mask: a thumb pressed in leaves no dent. Close it by hand, stand it on end and let it rest for a day.',
     'Measure round it at lines 1, 2 and 3, the tape level and touching all round but not pulled.',
     `Type the three girths under Inside, “Test tube”. Before stuffing it measures ${formatBoth(sewnGirthOfTestTube(clothThickness))} over the cloth. The panels are then cut smaller by what the cloth grows: only then print and cut them.`,
-  ];
+  ].map(plain);
 }
 
 /** A disc whose rim, as the polygon that is sewn, is as long as the tube's end. */

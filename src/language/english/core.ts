@@ -6,7 +6,10 @@ import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
 import { body } from './core/body.ts';
 import { flatten } from './core/flatten.ts';
+import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
+import { pipeline } from './core/pipeline.ts';
+import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
 import { seams } from './core/seams.ts';
 import { zones } from './core/zones.ts';
@@ -21,7 +24,10 @@ export const catalogue: Catalogue = {
     ...base,
     ...body,
     ...flatten,
+    ...making,
     ...mesh,
+    ...pipeline,
+    ...plan,
     ...project,
     ...seams,
     ...zones,

@@ -1,5 +1,6 @@
 import { layoutOf } from '../../assembly/index.ts';
 import { type Body, fitBody } from '../../body/index.ts';
+import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { type FormGiven, formStep } from './form-step.ts';
 
@@ -26,7 +27,7 @@ export const layoutStep = formStep({
 
 export const body: Stage<'body', FormGiven> = {
   id: 'body',
-  what: 'Shaping the body',
+  what: phrase('pipeline.body'),
   share: 24,
   steps: [bodyStep, layoutStep],
 };

@@ -1,5 +1,6 @@
 import { draftPieces, makeInside, orderSeams, pieceInputsFromShell } from '../../assembly/index.ts';
 import { assertInvariant, success } from '../../base/index.ts';
+import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { bodyStep } from './body.ts';
 import { type FormGiven, formStep } from './form-step.ts';
@@ -52,7 +53,7 @@ export const insideStep = formStep({
 
 export const cutting: Stage<'cutting', FormGiven> = {
   id: 'cutting',
-  what: 'Drafting the pieces',
+  what: phrase('pipeline.cutting'),
   share: 15,
   steps: [drawnLinesStep, shellPiecesStep, insideStep],
 };

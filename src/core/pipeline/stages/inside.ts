@@ -1,5 +1,6 @@
 import { designOfShell, flattenArms } from '../../assembly/index.ts';
 import { success } from '../../base/index.ts';
+import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { bodyStep } from './body.ts';
 import { type FormGiven, formStep } from './form-step.ts';
@@ -34,7 +35,7 @@ export const designStep = formStep({
 
 export const inside: Stage<'inside', FormGiven> = {
   id: 'inside',
-  what: 'Designing webs and plates',
+  what: phrase('pipeline.inside'),
   share: 7,
   steps: [armsStep, designStep],
 };

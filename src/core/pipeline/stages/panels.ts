@@ -4,14 +4,15 @@ import {
   nameFlattenIssues,
   shrinkGirths,
 } from '../../assembly/index.ts';
-import { plain, success } from '../../base/index.ts';
+import { success } from '../../base/index.ts';
 import { type FlattenOptions, flattenRounds, flattenTogether, unrolling } from '../../flatten/index.ts';
 import { cutGirth, doesTakeOff, takenOffBy } from '../../supports/index.ts';
+import { phrase } from '../phrases.ts';
 import type { Stage, StepContext } from '../step.ts';
 import { type FormGiven, formStep } from './form-step.ts';
 import { cutStep } from './seams.ts';
 
-const what = 'Unrolling the panels';
+const what = phrase('pipeline.panels');
 
 /** What is to be unrolled: smaller in girth than the body by growth and layers, if these were typed in. */
 export const problemStep = formStep({
@@ -35,7 +36,7 @@ export const flatStep = formStep({
   *rounds({ problem }, context) {
     for (const jobs of flattenRounds(problem, flattenOptions(context))) {
       const inLots = jobs.map((job) => ({ data: job, lot: job.disk, weight: job.mesh.triangles.length }));
-      yield { kind: unrolling, jobs: inLots, what: plain(what), share: 0.5 };
+      yield { kind: unrolling, jobs: inLots, what, share: 0.5 };
     }
   },
   run({ cut, problem }, context) {

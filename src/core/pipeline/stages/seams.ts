@@ -2,6 +2,7 @@ import { success } from '../../base/index.ts';
 import { surfaceOfBody } from '../../body/index.ts';
 import { capBoundaryLoops } from '../../mesh/index.ts';
 import { bridgeHollows, cutIntoPanels, USUAL_BRIDGING } from '../../seams/index.ts';
+import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { bodyStep, layoutStep } from './body.ts';
 import { type FormGiven, formStep } from './form-step.ts';
@@ -28,7 +29,7 @@ export const cutStep = formStep({
 
 export const seams: Stage<'seams', FormGiven> = {
   id: 'seams',
-  what: 'Drawing the seams',
+  what: phrase('pipeline.seams'),
   share: 25,
   steps: [cutStep],
 };

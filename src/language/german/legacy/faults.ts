@@ -169,8 +169,4 @@ export const faults: readonly Phrase[] = [
     'Neither moving the nearest seam by up to 20 mm nor one seam more was found to lower the strain there.',
     'Weder das Verschieben der nächsten Naht um bis zu 20 mm noch eine Naht mehr senkt dort die Verformung.',
   ],
-  [
-    'Something went wrong inside the program, not in what you typed. Undo the last step to go on. ({reason})',
-    'Im Programm ging etwas schief, nicht in den Angaben. Den letzten Schritt zurücknehmen, um weiterzumachen. ({reason})',
-  ],
 ];

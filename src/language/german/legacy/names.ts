@@ -55,14 +55,6 @@ export const kinds = {
     'right back': 'hinten rechts',
     'left back': 'hinten links',
   },
-  spot: {
-    back: 'hinten',
-    front: 'vorn',
-    up: 'oben',
-    down: 'unten',
-    left: 'links',
-    right: 'rechts',
-  },
   boards: {
     'base plate': 'der Bodenplatte',
     'neck plate': 'der Halsplatte',
@@ -193,10 +185,6 @@ export const names: readonly Phrase[] = [
   ['test tube', 'Probeschlauch'],
   ['test tube bottom', 'Probeschlauch, Boden'],
   ['test tube top', 'Probeschlauch, Deckel'],
-  ['test tube, closing seam', 'Probeschlauch, Schließnaht'],
-  ['test tube to its bottom', 'Probeschlauch an seinen Boden'],
-  ['test tube to its top', 'Probeschlauch an seinen Deckel'],
-  ['{a:text} + {b:text}', '{a} + {b}'],
   ['{a:line} {s:side}', '{a} {s}'],
   // Papers and mats.
   ['A4 or Letter', 'A4 oder Letter'],
