@@ -1,5 +1,6 @@
 import { type DisplayUnit, formatLength, wordsOf } from '../core/base/index.ts';
 import type { ReportInside } from '../core/form/index.ts';
+import { nameOfPlace } from '../core/supports/index.ts';
 import { formatTable } from './format-table.ts';
 
 /** What the filled form will measure, its pole and stand, and the list to buy by. */
@@ -21,7 +22,7 @@ export function describeInside(inside: ReportInside, unit: DisplayUnit): string 
       `${length(free.width)} × ${length(free.depth)}`,
       `${length(held.width)} × ${length(held.depth)}`,
       (held.deviation > 0 ? '+' : '') + held.deviation.toFixed(1),
-      held.where,
+      wordsOf(nameOfPlace(held.where)),
       length(finished.girth),
     ]),
   );

@@ -2,11 +2,11 @@ import { type DisplayUnit, formatLength, wordsOf } from '../core/base/index.ts';
 import type { CheckingEntry } from '../core/project/index.ts';
 import {
   compareReading,
-  formatMass,
   type LevelTarget,
   type ReadingKind,
   type StuffingContext,
 } from '../core/simulate/index.ts';
+import { formatMass } from '../language/index.ts';
 import { formatTable } from './format-table.ts';
 
 /** What every level is to measure, beside what the latest entry of the log reads, and the filling by zone in its order. */

@@ -1,6 +1,7 @@
-import { verbatim, wordsOf } from '../core/base/index.ts';
+import { verbatim } from '../core/base/index.ts';
 import { wordOrderOfWork } from '../core/making/index.ts';
-import { formatMass, judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
+import { judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
+import { createSpeaker, englishCore, formatMass } from '../language/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import { describeStuffing } from './describe-stuffing.ts';
 import { exitCodes } from './exit-codes.ts';
@@ -12,7 +13,8 @@ export async function planCommand(file: string, streams: CommandStreams): Promis
   if (!made?.workshop) return exitCodes.errorsInProject;
   const { name, displayUnits, making } = made.project;
   const title = `Order of work – ${name}`;
-  streams.stdout.write(wordOrderOfWork(made.workshop.steps, title, displayUnits, making?.done));
+  const say = createSpeaker(englishCore, { units: displayUnits });
+  streams.stdout.write(wordOrderOfWork(made.workshop.steps, title, displayUnits, say, making?.done));
   return exitCodes.fine;
 }
 
@@ -22,6 +24,7 @@ export async function stuffingCommand(file: string, streams: CommandStreams): Pr
   if (!made?.workshop) return exitCodes.errorsInProject;
   const { stuffing } = made.workshop;
   const unit = made.project.displayUnits;
+  const say = createSpeaker(englishCore, { units: unit });
   const entries = made.project.checking?.entries ?? [];
   const last = entries[entries.length - 1];
   streams.stdout.write(`${describeStuffing(stuffing, last, unit)}\n`);
@@ -33,12 +36,8 @@ export async function stuffingCommand(file: string, streams: CommandStreams): Pr
     const corrections = judgeStuffing(entry.levels, entry.state, stuffing);
     if (corrections.length === 0) streams.stdout.write('  Nothing to mend.\n');
     for (const correction of corrections) {
-      const { title, text } = wordCorrection(
-        correction,
-        (id) => wordsOf(named.get(id) ?? verbatim(id)),
-        unit,
-      );
-      streams.stdout.write(`  ${title}\n    ${text}\n`);
+      const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? verbatim(id));
+      streams.stdout.write(`  ${say(title)}\n    ${say(text)}\n`);
     }
   }
   if (entries.length === 0)

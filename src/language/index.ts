@@ -1,5 +1,5 @@
 export type { Catalogue, CorePhrases, Entries, Tongue } from './catalogue.ts';
-export { createSpeaker, type ReaderUnits, type SpeakerOptions } from './create-speaker.ts';
+export { createSpeaker, createSpeakers, type ReaderUnits, type SpeakerOptions } from './create-speaker.ts';
 export { english, type Words } from './english/app.ts';
 export { englishCore } from './english/core.ts';
 export {
@@ -11,4 +11,4 @@ export {
   loadWords,
   localeOf,
 } from './languages.ts';
-export { createNumbers, type Numbers } from './numbers.ts';
+export { createNumbers, formatMass, type Numbers } from './numbers.ts';

@@ -53,7 +53,7 @@ describe('judging a form by its log', () => {
     expect(found.change.width).toBeGreaterThan(3);
     expect(found.change.change).toBeLessThan(-5);
     expect(found.change.change).toBeGreaterThan(-25);
-    expect(found.ties.map(({ name }) => name)).toEqual(
+    expect(found.ties.map(({ name }) => inEnglish(name))).toEqual(
       expect.arrayContaining(['centre front tie', 'centre back tie', 'right web', 'left web']),
     );
     // Ties in line share what a web takes alone.

@@ -159,7 +159,7 @@ describe.each(['average', 'rounded-back'])('plates of the demo %s', (demo) => {
       expect(Math.abs(rim(`wrist-plate-${low}-1`) + cloth - sewn(own, 'wrist')), side).toBeLessThan(0.2);
     }
     // The neck leans: its layers may be smaller, never larger, and by no more than what is told.
-    const bevel = form.inside!.rims.find(({ plate, kind }) => plate === 'neck plate' && kind === 'bevel');
+    const bevel = form.inside!.rims.find(({ plate, kind }) => plate === 'neck' && kind === 'bevel');
     const neck = sewn(form.pieces, 'neck') - cloth - rim('neck-plate-1');
     expect(neck).toBeGreaterThan(-0.2);
     expect(neck).toBeLessThan(2 * Math.PI * (bevel?.depth ?? 0) + 0.2);

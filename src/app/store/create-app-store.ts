@@ -1,6 +1,6 @@
 import { type TemporalState, temporal } from 'zundo';
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { createNumbers, createSpeaker, english, englishCore } from '../../language/index.ts';
+import { createNumbers, createSpeakers, english, englishCore } from '../../language/index.ts';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
@@ -9,6 +9,8 @@ export type Undoable = Pick<AppState, 'project' | 'step' | 'bodyId' | 'drawn'>;
 export type AppStore = StoreApi<AppState> & { readonly temporal: StoreApi<TemporalState<Undoable>> };
 
 const UNDO_LIMIT = 300;
+
+const speakers = createSpeakers(englishCore);
 
 const initialState: AppState = {
   project: null,
@@ -48,7 +50,8 @@ const initialState: AppState = {
   theme: 'system',
   language: 'en',
   words: english,
-  say: createSpeaker(englishCore),
+  say: speakers.both,
+  sayIn: speakers,
   numbers: createNumbers('en'),
   notices: [],
   keptAt: null,

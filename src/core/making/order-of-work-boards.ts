@@ -51,7 +51,8 @@ function cutBoards(form: Form): WorkStep {
 }
 
 /** What to do about a wall that is not square to its plate. */
-function wordRim({ plate, where, kind, angle, depth }: PlateRim): string {
+function wordRim({ plate: opening, where, kind, angle, depth }: PlateRim): string {
+  const plate = PLATES.find((one) => one.opening === opening)?.name;
   const lean = `${((angle * 180) / Math.PI).toFixed(0)}° ${where === 'back' || where === 'front' ? `at the ${where}` : `on the ${where}`}`;
   return kind === 'bevel'
     ? `Behind the ${plate} the shell narrows, by ${lean} at most: its inner layer is cut up to ${depth.toFixed(1)} mm smaller. Sand the step between the layers to a slope.`

@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength, wordsOf } from '../base/index.ts';
+import { type DisplayUnit, formatLength, type Say, wordsOf } from '../base/index.ts';
 import type { WorkPhase, WorkStep } from '../form/index.ts';
 import { wordCheck } from '../simulate/index.ts';
 
@@ -12,11 +12,15 @@ const PHASES: Readonly<Record<WorkPhase, string>> = {
   finish: 'Finishing',
 };
 
-/** The order of work as plain text, a numbered step with a box to tick each; `done`: ids of steps that are. */
+/**
+ * The order of work as plain text, a numbered step with a box to tick each. `sayInUnit`: says numbers in that unit alone;
+ * `done`: ids of steps that are.
+ */
 export function wordOrderOfWork(
   steps: readonly WorkStep[],
   title: string,
   unit: DisplayUnit,
+  sayInUnit: Say,
   done: readonly string[] = [],
 ): string {
   const numberOf = new Map(steps.map(({ id }, i) => [id, i + 1]));
@@ -40,7 +44,7 @@ export function wordOrderOfWork(
       lines.push(`      seam ${letter.padEnd(3)} ${wordsOf(name)}: ${words.join(', ')}`);
     }
     for (const check of step.checks)
-      lines.push(`      check    ${wordsOf(check.name)}: ${wordCheck(check, unit)}`);
+      lines.push(`      check    ${wordsOf(check.name)}: ${sayInUnit(wordCheck(check))}`);
     for (const { text } of step.cautions) lines.push(...fold(`CAUTION: ${wordsOf(text)}`, '      '));
   });
   return `${lines.join('\n')}\n`;

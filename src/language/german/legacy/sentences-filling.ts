@@ -31,9 +31,6 @@ export const sentencesFilling: readonly Phrase[] = [
   ],
   ['Pole inside the form, plate to plate', 'Rohr in der Form, von Platte zu Platte'],
   ['Bust level above the waist level', 'Höhe der Brust über der Taille'],
-  ['Shoulders and neck, down to {l:level}', 'Schultern und Hals, hinunter bis {l}'],
-  ['Shoulders and neck, down to the base', 'Schultern und Hals, hinunter bis zur Unterkante'],
-  ['{a:level} to {b:level}', '{a} bis {b}'],
   [
     'Fill the shoulders to their ends first, round the neck block, hard enough to carry a garment without sinking.',
     'Zuerst die Schultern bis in ihre Enden füllen, rund um den Halsblock, so fest, dass sie ein Kleidungsstück tragen, ohne nachzugeben.',
