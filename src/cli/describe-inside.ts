@@ -1,5 +1,6 @@
-import { type DisplayUnit, plain } from '../core/base/index.ts';
+import type { DisplayUnit } from '../core/base/index.ts';
 import type { ReportInside } from '../core/form/index.ts';
+import { nameOfPlace } from '../core/supports/index.ts';
 import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 
@@ -42,7 +43,7 @@ function describeLevels(
       size(free),
       size(held),
       (held.deviation > 0 ? '+' : '') + numbers.fixed(held.deviation, 1),
-      say(plain(held.where)),
+      say(nameOfPlace(held.where)),
       length(finished.girth),
     ]),
   );

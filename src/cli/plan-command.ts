@@ -1,6 +1,6 @@
 import { verbatim } from '../core/base/index.ts';
 import { judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
-import { tellOrderOfWork } from '../language/index.ts';
+import { createSpeaker, tellOrderOfWork } from '../language/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeStuffing } from './describe-stuffing.ts';
@@ -30,10 +30,11 @@ export async function stuffingCommand(
 ): Promise<number> {
   const made = await makeWithIssues(file, streams, reader);
   if (!made?.workshop) return exitCodes.errorsInProject;
-  const { say, numbers } = reader;
+  const { numbers } = reader;
   const words = reader.words.stuffing;
   const { stuffing } = made.workshop;
   const unit = made.project.displayUnits;
+  const say = createSpeaker(reader.catalogue, { locale: reader.language, units: unit });
   const entries = made.project.checking?.entries ?? [];
   const last = entries[entries.length - 1];
   streams.stdout.write(`${describeStuffing(stuffing, last, unit, reader)}\n`);
@@ -46,8 +47,8 @@ export async function stuffingCommand(
     const corrections = judgeStuffing(entry.levels, entry.state, stuffing);
     if (corrections.length === 0) streams.stdout.write(`  ${words.nothingToMend}\n`);
     for (const correction of corrections) {
-      const { title, text } = wordCorrection(correction, (id) => say(named.get(id) ?? verbatim(id)), unit);
-      streams.stdout.write(`  ${title}\n    ${text}\n`);
+      const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? verbatim(id));
+      streams.stdout.write(`  ${say(title)}\n    ${say(text)}\n`);
     }
   }
   if (entries.length === 0) streams.stdout.write(`\n${words.nothingMeasured}\n`);

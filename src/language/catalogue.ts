@@ -9,6 +9,8 @@ import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
+import type { SimulatePhrases } from '../core/simulate/index.ts';
+import type { SupportsPhrases } from '../core/supports/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
 /** TRANSITIONAL. */
@@ -29,7 +31,9 @@ export type CorePhrases = AdvicePhrases &
   PlainPhrases &
   PlanPhrases &
   ProjectPhrases &
-  SeamsPhrases;
+  SeamsPhrases &
+  SimulatePhrases &
+  SupportsPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {
@@ -44,6 +48,16 @@ export interface Tongue {
   angle(radians: number, decimals: number): string;
   /** mm, give or take: `76.0 ± 3.2 cm (29 7/8 ± 1 1/4 in)`. */
   around(mm: number, spread: number): string;
+  /** mm, in one of the reader's units: centimetres, where both are told. */
+  lengthAlone(mm: number): string;
+  /** mm, to be checked: in inches to the sixteenth. */
+  fineLength(mm: number): string;
+  /** mm, little enough to be worked by eye: `3.2 mm`, or to the sixteenth of an inch. Without its sign. */
+  small(mm: number): string;
+  /** kg or g; pounds or ounces. */
+  mass(kg: number): string;
+  /** A fraction as a percentage, `1.2 %`. */
+  percent(fraction: number, decimals: number): string;
   /** With so many decimals. */
   fixed(value: number, decimals: number): string;
   /** Only the decimals it has, so many at most. */

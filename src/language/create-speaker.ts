@@ -7,7 +7,7 @@ import {
   type Say,
 } from '../core/base/index.ts';
 import type { Catalogue, Tongue } from './catalogue.ts';
-import { createNumbers } from './numbers.ts';
+import { createNumbers, formatMass } from './numbers.ts';
 
 /** Units of the reader: one system, or both as on printed pieces. */
 export type ReaderUnits = DisplayUnit | 'both';
@@ -31,6 +31,7 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
     if (entry === undefined) return id;
     return typeof entry === 'string' ? entry : entry(values, tongue);
   };
+  const inUnits = (format: (unit: DisplayUnit) => string) => numbers.mark(sayInUnits(units, format));
   const tongue: Tongue = {
     say,
     within: (phrase) => catalogue.within(say(phrase)),
@@ -38,12 +39,35 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
     difference: (mm) => numbers.mark(sayDifference(mm, units)),
     angle: (radians, decimals) => `${numbers.fixed((radians * 180) / Math.PI, decimals)}°`,
     around: (mm, spread) => numbers.mark(sayAround(mm, spread, units)),
+    lengthAlone: (mm) => numbers.mark(formatLength(mm, units === 'both' ? 'cm' : units)),
+    fineLength: (mm) => inUnits((unit) => formatLength(mm, unit, { fraction: 16 })),
+    small: (mm) => inUnits((unit) => formatSmall(Math.abs(mm), unit)),
+    mass: (kg) => inUnits((unit) => formatMass(kg, unit)),
+    percent: numbers.percent,
     fixed: numbers.fixed,
     plain: numbers.plain,
     exact: (value) => numbers.mark(String(value)),
     mark: numbers.mark,
   };
   return say;
+}
+
+/** A speaker for every reader's units. */
+export function createSpeakers(
+  catalogue: Catalogue,
+  locale: string = catalogue.tag,
+): Readonly<Record<ReaderUnits, Say>> {
+  const inUnits = (units: ReaderUnits): Say => createSpeaker(catalogue, { locale, units });
+  return { both: inUnits('both'), cm: inUnits('cm'), in: inUnits('in') };
+}
+
+function sayInUnits(units: ReaderUnits, format: (unit: DisplayUnit) => string): string {
+  return units === 'both' ? `${format('cm')} (${format('in')})` : format(units);
+}
+
+/** Millimetres, or sixteenths of an inch. */
+function formatSmall(mm: number, unit: DisplayUnit): string {
+  return unit === 'in' ? formatLength(mm, 'in', { fraction: 16 }) : `${mm.toFixed(mm < 9.95 ? 1 : 0)} mm`;
 }
 
 function sayDifference(mm: number, units: ReaderUnits): string {

@@ -1,11 +1,11 @@
 import {
   type DisplayUnit,
   formatLength,
+  kgPerPound,
   type LengthFormat,
   metresPerYard,
   mmPerInch,
 } from '../core/base/index.ts';
-import { formatMass } from '../core/simulate/index.ts';
 
 /** Numbers as they are written in one place of the world. Lengths are given in mm and strains as fractions. */
 export interface Numbers {
@@ -85,4 +85,11 @@ export function createNumbers(locale: string): Numbers {
     },
     time: (at) => times.format(at),
   };
+}
+
+/** Kilograms, below one grams; beside inches pounds, below one ounces. */
+export function formatMass(kg: number, unit: DisplayUnit): string {
+  const amount = unit === 'in' ? kg / kgPerPound : kg;
+  if (amount < 1) return unit === 'in' ? `${(16 * amount).toFixed(1)} oz` : `${(1000 * amount).toFixed(0)} g`;
+  return `${amount.toFixed(amount < 10 ? 2 : 1)} ${unit === 'in' ? 'lb' : 'kg'}`;
 }

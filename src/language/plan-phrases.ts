@@ -17,7 +17,7 @@ export interface PlanPhrases {
     readonly closesRing: boolean;
     readonly note?: Phrase;
   };
-  readonly 'plan.check-words': { readonly check: Phrase; readonly value: string };
+  readonly 'plan.check-words': { readonly check: Phrase; readonly value: Phrase };
   readonly 'plan.caution': { readonly text: Phrase };
 }
 

@@ -4,7 +4,6 @@ import type { MakingPhrases } from '../core/making/index.ts';
 import { wordCheck } from '../core/simulate/index.ts';
 import type { Catalogue } from './catalogue.ts';
 import { createSpeaker } from './create-speaker.ts';
-import { createNumbers } from './numbers.ts';
 import { phrase } from './plan-phrases.ts';
 
 export interface OrderOfWorkOptions {
@@ -53,7 +52,6 @@ export function tellOrderOfWork(steps: readonly WorkStep[], options: OrderOfWork
 function createTeller({ catalogue, locale = catalogue.tag, unit }: OrderOfWorkOptions) {
   const say = createSpeaker(catalogue, { locale });
   const sayMeasured = createSpeaker(catalogue, { locale, units: unit });
-  const { mark } = createNumbers(locale);
   const paragraph = (words: Phrase): string[] => fold(say(words), INDENT);
   const row = (head: Phrase, words: Phrase): string =>
     `${INDENT}${say(head).padEnd(HEAD)}${sayMeasured(words)}`;
@@ -61,10 +59,8 @@ function createTeller({ catalogue, locale = catalogue.tag, unit }: OrderOfWorkOp
     const words = { seam: name, lengths, marks, closesRing, ...(note && { note }) };
     return row(phrase('plan.seam', { letter }), phrase('plan.seam-words', words));
   };
-  const tellCheck = (check: WorkCheck): string => {
-    const value = mark(wordCheck(check, unit));
-    return row(phrase('plan.check'), phrase('plan.check-words', { check: check.name, value }));
-  };
+  const tellCheck = (check: WorkCheck): string =>
+    row(phrase('plan.check'), phrase('plan.check-words', { check: check.name, value: wordCheck(check) }));
   const tellBody = ({ text, pieces, seams, checks, cautions }: WorkStep): string[] => [
     ...text.flatMap(paragraph),
     ...(pieces.length > 0

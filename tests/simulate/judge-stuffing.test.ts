@@ -8,7 +8,10 @@ import {
   type StuffingContext,
   wordCorrection,
 } from '../../src/core/simulate/index.ts';
+import { createSpeakers, englishCore } from '../../src/language/index.ts';
 import { buildSphere } from '../mesh/sample-meshes.ts';
+
+const { cm: inCm, in: inInches } = createSpeakers(englishCore);
 
 const level = (id: string, z: number, girth: number, width: number, depth: number): LevelTarget => {
   return {
@@ -145,17 +148,17 @@ describe('judging a filled form', () => {
         ties: [{ from: 0, to: 1, length: 196 }],
       },
       shares: [1],
-      names: ['right web'],
+      names: [verbatim('right web')],
     };
     const reading = { waist: { girth: 752, width: 262, depth: 208 } };
     const [found] = judgeStuffing(reading, 'filled', { ...context, sections: { waist: section } });
     expect(found).toMatchObject({ kind: 'shape', widthOff: -13, depthOff: 13 });
     if (found.kind !== 'shape' || !found.change) throw new Error('no change of ties');
     expect(found.change.depth).toBeCloseTo(-13, 0);
-    expect(found.ties).toEqual([{ name: 'right web', change: found.change.change }]);
-    const words = wordCorrection(found, (id) => id, 'cm');
-    expect(words.text).toContain('Shorten');
-    expect(words.text).toContain('right web by');
+    expect(found.ties).toEqual([{ name: verbatim('right web'), change: found.change.change }]);
+    const words = wordCorrection(found, verbatim);
+    expect(inCm(words.text)).toContain('Shorten');
+    expect(inCm(words.text)).toContain('right web by');
     // Without ties there is nothing to change.
     expect(judgeStuffing(reading, 'filled', context)).toMatchObject([
       { kind: 'shape', change: null, ties: [] },
@@ -204,11 +207,11 @@ describe('judging the empty shell', () => {
 describe('words', () => {
   test('inches and ounces for those who read them', () => {
     const [fill] = judgeStuffing({ waist: { girth: 775.4 } }, 'filled', context);
-    const words = wordCorrection(fill, (id) => id.toUpperCase(), 'in');
+    const words = wordCorrection(fill, (id) => verbatim(id.toUpperCase()));
     // 25.4 mm; 2 × 25.4/750 of 1 kg = 67.7 g = 2.4 oz of 28.3495 g.
-    expect(words.title).toContain('1 in too large');
-    expect(words.text).toContain('2.4 oz');
-    expect(words.text).not.toContain('mm');
+    expect(inInches(words.title)).toContain('1 in too large');
+    expect(inInches(words.text)).toContain('2.4 oz');
+    expect(inInches(words.text)).not.toContain('mm');
   });
 });
 

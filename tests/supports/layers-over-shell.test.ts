@@ -58,7 +58,7 @@ describe('10 mm of wadding over the shell', () => {
   it('names the layers too where they leave no room for a tube', () => {
     const { issues } = make({ coverThickness: 40 });
     const issue = issues.find(({ code }) => code === 'tube-too-thick');
-    expect(issue?.message).toMatch(
+    expect(inEnglish(issue!.message)).toMatch(
       /at most 0\.\d cm leaves enough round it.*thinner layers over the shell, 40 mm now/,
     );
   });

@@ -1,6 +1,6 @@
 import {
   createNumbers,
-  createSpeaker,
+  createSpeakers,
   LANGUAGE_NAMES,
   type Language,
   loadCatalogue,
@@ -31,5 +31,6 @@ export function speakLanguages(store: AppStore, actions: Pick<Actions, 'speak' |
 export async function loadSpeech(language: Language) {
   const [words, catalogue] = await Promise.all([loadWords(language), loadCatalogue(language)]);
   const locale = localeOf(language, navigator.languages);
-  return { language, words, say: createSpeaker(catalogue, { locale }), numbers: createNumbers(locale) };
+  const sayIn = createSpeakers(catalogue, locale);
+  return { language, words, say: sayIn.both, sayIn, numbers: createNumbers(locale) };
 }

@@ -1,5 +1,5 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
-import type { Issue, Say } from '../../core/base/index.ts';
+import type { DisplayUnit, Issue, Say } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -192,7 +192,10 @@ export interface AppState {
   readonly language: Language;
   /** All that is said, in the present language. */
   readonly words: Words;
+  /** What comes from the core, numbers in both systems of units. */
   readonly say: Say;
+  /** The same in one of them. */
+  readonly sayIn: Readonly<Record<DisplayUnit, Say>>;
   readonly numbers: Numbers;
   /** Lasting ones first, in the order they came; at most one other. */
   readonly notices: readonly Notice[];

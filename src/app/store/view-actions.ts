@@ -26,7 +26,7 @@ export interface ViewActions {
   pickThreadEnd(place: BodyPlace): void;
   setThread(change: Partial<Thread>): void;
   setTheme(theme: Theme): void;
-  speak(speech: Pick<AppState, 'language' | 'words' | 'say' | 'numbers'>): void;
+  speak(speech: Pick<AppState, 'language' | 'words' | 'say' | 'sayIn' | 'numbers'>): void;
   /** `null` when the field's text is usable again. */
   setDraft(fieldId: string, draft: Draft | null): void;
   /** Lasting notices stay beside it; `null` takes the one that does not last away. */

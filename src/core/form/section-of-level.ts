@@ -1,4 +1,3 @@
-import { wordsOf } from '../base/index.ts';
 import type { NamedSection } from '../simulate/index.ts';
 import { type DesignedBrace, depthOfShell } from '../supports/index.ts';
 import type { Form } from './types.ts';
@@ -52,7 +51,7 @@ export function sectionOfLevel(form: Form, levelId: string): NamedSection | null
       })),
     },
     shares: rungs.map(({ brace }) => shareOf(brace)),
-    names: rungs.map(({ brace }) => wordsOf(brace.name)),
+    names: rungs.map(({ brace }) => brace.name),
   };
 }
 

@@ -3,7 +3,7 @@ import { type Phrase, verbatim } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { CAUTIONS, type Caution } from '../supports/index.ts';
+import { CAUTIONS, type Caution, type CautionId } from '../supports/index.ts';
 import { phrase } from './phrases.ts';
 
 type Named = { readonly id: string; readonly name: Phrase };
@@ -40,7 +40,7 @@ export function lengthCheck(
   return { id, name, unit: 'mm', value, below, above };
 }
 
-export function cautionsOf(...ids: string[]): Caution[] {
+export function cautionsOf(...ids: CautionId[]): Caution[] {
   return CAUTIONS.filter(({ id }) => ids.includes(id));
 }
 

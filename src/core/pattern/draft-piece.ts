@@ -1,4 +1,4 @@
-import { failure, type Result, success, withUsual } from '../base/index.ts';
+import { failure, type Result, success, withUsual, wordsOf } from '../base/index.ts';
 import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from './check-piece.ts';
 import { foldCorners } from './fold-corners.ts';
 import { letterPiece } from './letter-piece.ts';
@@ -49,7 +49,11 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
       cutLine,
       sewLines: [
         ...input.edges.map(({ id, letter, points }) => ({ id, name: letter || id, points: points.slice() })),
-        ...(input.stitchLines ?? []).map((line) => ({ ...line, points: line.points.slice() })),
+        ...(input.stitchLines ?? []).map(({ id, name, points }) => ({
+          id,
+          name: wordsOf(name),
+          points: points.slice(),
+        })),
       ],
       ...(input.cutouts === undefined
         ? {}

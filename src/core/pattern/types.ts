@@ -46,7 +46,7 @@ export interface PieceInput {
   /** Closed outlines cut out of the piece. */
   readonly cutouts?: readonly PieceLine[];
   /** Stitching inside the piece, not along its edges. */
-  readonly stitchLines?: readonly PieceLine[];
+  readonly stitchLines?: readonly NamedLine[];
   /** What the grain line shows, if not the grain: the flutes of board, for example. */
   readonly grainWord?: Phrase;
   /** What to do with the piece, printed on it where there is room: one paragraph each. */

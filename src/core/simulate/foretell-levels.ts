@@ -18,7 +18,7 @@ export interface ForetoldLevel {
   readonly free: SectionSize & { readonly deviation: number };
   /** Neutral surface of the shell, before the cloth grows: what the panels were drawn to. */
   readonly held: LevelFinding['held'];
-  readonly slack: readonly string[];
+  readonly slack: readonly Phrase[];
   /** By which the panels are cut smaller for growth and layers, mm of girth. */
   readonly takenOff: number;
   /** By which the girth grows under the filling, a fraction. */

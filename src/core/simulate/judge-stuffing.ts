@@ -1,4 +1,4 @@
-import { type Phrase, plain } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
 import { TEST_TUBE_DIAMETER } from '../supports/index.ts';
 import { findTieChange, type HeldSection, type TieChange } from './find-tie-change.ts';
 import {
@@ -58,7 +58,7 @@ export type Correction =
 
 /** A held row with the names of its ties. */
 export interface NamedSection extends HeldSection {
-  readonly names: readonly string[];
+  readonly names: readonly Phrase[];
 }
 
 /** All that judging needs of a form; plain data. */
@@ -217,7 +217,7 @@ function judgeShape({ target, reading }: Read, share: number, context: StuffingC
   const section = context.sections[target.id];
   const change = section ? findTieChange(section, wanted) : null;
   const ties = (change ? section.shares : []).flatMap((share, k) =>
-    change && share > 0 ? [{ name: plain(section.names[k]), change: share * change.change }] : [],
+    change && share > 0 ? [{ name: section.names[k], change: share * change.change }] : [],
   );
   return [{ kind: 'shape', levelId: target.id, widthOff, depthOff, change, ties }];
 }

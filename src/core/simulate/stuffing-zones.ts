@@ -1,6 +1,7 @@
-import { type Phrase, plain, wordsOf } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
 import { type Mesh, measureVolumeWithin } from '../mesh/index.ts';
 import type { FillMass, PoleFit } from '../supports/index.ts';
+import { phrase } from './phrases.ts';
 
 /** A part of the form between two levels, in the order of filling: from the shoulders to the base. */
 export interface FillZone {
@@ -51,7 +52,7 @@ export function divideFill(
     const share = volumeL / fill.volumeL;
     return {
       id: `${upper?.id ?? 'top'}-${lower?.id ?? 'base'}`,
-      name: plain(nameZone(upper && wordsOf(upper.name), lower && wordsOf(lower.name))),
+      name: nameZone(upper?.name, lower?.name),
       ...(upper && { upper: upper.id }),
       ...(lower && { lower: lower.id }),
       volumeL,
@@ -62,7 +63,7 @@ export function divideFill(
   });
 }
 
-function nameZone(upper: string | undefined, lower: string | undefined): string {
-  if (upper === undefined) return `Shoulders and neck, down to ${lower?.toLowerCase() ?? 'the base'}`;
-  return `${upper} to ${lower?.toLowerCase() ?? 'base'}`;
+function nameZone(upper: Phrase | undefined, lower: Phrase | undefined): Phrase {
+  const down = lower && { lower };
+  return upper ? phrase('zone.between', { upper, ...down }) : phrase('zone.from-top', { ...down });
 }

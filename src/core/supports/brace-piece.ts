@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, verbatim } from '../base/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { checkOpenings } from './check-openings.ts';
 import { lengthOnLine } from './inside-lines.ts';
@@ -46,7 +46,7 @@ export function braceInput(
           cutouts: openings.map(({ id, outline }) => ({ id, name: id, points: outline })),
           stitchLines: openings.map(({ id, reinforced }) => ({
             id: `reinforce-${id}`,
-            name: `reinforce-${id}`,
+            name: verbatim(`reinforce-${id}`),
             points: reinforced,
           })),
         }),

@@ -1,4 +1,4 @@
-import { type Issue, withUsual, wordsOf } from '../base/index.ts';
+import { type Issue, withUsual } from '../base/index.ts';
 import { type LevelCase, makeLevelCase } from './balance-level.ts';
 import { anchorOf, rungsOfBrace } from './brace-rungs.ts';
 import { checkBraces, checkGrowth, judgeLevels } from './check-inside.ts';
@@ -165,9 +165,7 @@ function shapeOf(
   const levels = designed.flatMap((row): LevelFinding[] => {
     const level = form.levels.find(({ id }) => id === row.levelId);
     if (!level) return [];
-    const slack = row.active
-      .filter((_, k) => !row.design.balance.ties[k].isTaut)
-      .map((j) => wordsOf(placed[j].name));
+    const slack = row.active.filter((_, k) => !row.design.balance.ties[k].isTaut).map((j) => placed[j].name);
     return [describeLevel(level, row.level, row.design, slack)];
   });
   const knownOf = (j: number) =>

@@ -1,8 +1,9 @@
-import { kgPerPound, type Phrase, plain, withUsual } from '../base/index.ts';
+import { type Phrase, verbatim, withUsual } from '../base/index.ts';
 import { measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
+import { phrase } from './phrases.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** One line of the list to buy by. */
@@ -41,14 +42,6 @@ export function massOfFill(volumeL: number): FillMass {
   return { volumeL, low, high, buy, bags: Math.ceil(buy / BAG) };
 }
 
-/** Both systems, as lengths on pieces are told: `1.6 to 2.6 kg (3.5 to 5.6 lb)`. */
-function sayRange(low: number, high: number): string {
-  const [inKg, inPounds] = [1, kgPerPound].map(
-    (unit) => `${(low / unit).toFixed(1)} to ${(high / unit).toFixed(1)}`,
-  );
-  return `${inKg} kg (${inPounds} lb)`;
-}
-
 /** Litres that pole, base plate and neck block take from the filling. */
 function volumeOfParts(shape: InsideShape, pieces: readonly Piece[], boardThickness: number): number {
   const { radius, zBottom, zTop } = shape.pole;
@@ -73,31 +66,31 @@ function armLines(form: InsideForm, litres: number, area: number): MaterialLine[
   return [
     {
       id: 'arms',
-      name: plain('cloth and interfacing for the arms'),
+      name: phrase('buy.arms'),
       quantity: area,
       unit: 'm²',
-      note: plain('as the shell'),
+      note: phrase('buy.arms.note'),
     },
     {
       id: 'arm-fill',
-      name: plain('polyester fibre for the arms'),
+      name: phrase('buy.arm-fill'),
       quantity: buy,
       unit: 'kg',
-      note: plain(`${sayRange(low, high)}, softer above the elbow; beside that of the torso`),
+      note: phrase('buy.arm-fill.note', { low, high }),
     },
     {
       id: 'magnets',
-      name: plain('disc magnets that locate arms and pin cushions'),
+      name: phrase('buy.magnets'),
       quantity: MAGNETS_A_PLATE * PLATES_A_SIDE * sides,
       unit: 'pieces',
-      note: plain('sewn in and counted; keep from children and 15 cm from implants'),
+      note: phrase('buy.magnets.note'),
     },
     {
       id: 'pegs',
-      name: plain('wooden pegs that carry the arms'),
+      name: phrase('buy.pegs'),
       quantity: sides,
       unit: 'pieces',
-      note: plain('glued into the arm’s plate'),
+      note: phrase('buy.pegs.note'),
     },
   ];
 }
@@ -123,64 +116,53 @@ export function listMaterials(
   const armLitres = form.arms.reduce((sum, { volumeL }) => sum + volumeL, 0);
   const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
   const tubeAll = form.waistHeight + shape.pole.zTop + boardThickness;
-  const cloth = (id: string, name: string, area: number, note: string): MaterialLine => {
-    return { id, name: plain(name), quantity: area * CUTTING_LOSS, unit: 'm²', note: plain(note) };
+  const sheets = (id: string, name: Phrase, area: number, note: Phrase): MaterialLine => {
+    return { id, name, quantity: area * CUTTING_LOSS, unit: 'm²', note };
   };
+  const cloth = (id: 'shell' | 'interfacing' | 'webs', area: number): MaterialLine => {
+    return sheets(id, phrase(`buy.${id}`), area, phrase(`buy.${id}.note`));
+  };
+  const card = phrase('buy.card', { thickness: boardThickness });
   const lines: MaterialLine[] = [
-    cloth('shell', 'shell cloth', areaOf(shell), 'firm woven cotton; wash and press before cutting'),
-    cloth(
-      'interfacing',
-      'woven fusible interfacing',
-      areaOf(shell),
-      'fuse before cutting out: fused cloth shrinks',
-    ),
-    cloth(
-      'webs',
-      'cloth for webs, ties and sleeve',
-      areaOf(of('webs')),
-      'the same firm cloth, grain upright',
-    ),
-    cloth('covers', 'cloth for the covers of the plates', areaOf(of('covers')), ''),
-    cloth(
-      'card',
-      `corrugated card for the plates, ${boardThickness} mm thick once both layers are glued`,
-      areaOf(of('card')),
-      'flutes (the waves in the card) of the two layers crossing',
-    ),
+    cloth('shell', areaOf(shell)),
+    cloth('interfacing', areaOf(shell)),
+    cloth('webs', areaOf(of('webs'))),
+    sheets('covers', phrase('buy.covers'), areaOf(of('covers')), verbatim('')),
+    sheets('card', card, areaOf(of('card')), phrase('buy.card.note')),
     {
       id: 'foam',
-      name: plain('firm foam for the neck block'),
+      name: phrase('buy.foam'),
       quantity: 1,
       unit: 'pieces',
-      note: plain('cut by the three templates'),
+      note: phrase('buy.foam.note'),
     },
     {
       id: 'tube',
-      name: plain(`pole: a tube, outside ${tubeDiameter} mm (measure with calipers)`),
+      name: phrase('buy.tube', { diameter: tubeDiameter }),
       quantity: tubeAll,
       unit: 'mm',
-      note: plain(`from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`),
+      note: phrase('buy.tube.note', { insideForm: tubeInside }),
     },
     {
       id: 'thread',
-      name: plain('strong polyester thread'),
+      name: phrase('buy.thread'),
       quantity: sewn * THREAD_PER_METRE,
       unit: 'm',
-      note: plain('every seam sewn twice'),
+      note: phrase('buy.thread.note'),
     },
     {
       id: 'cord',
-      name: plain('waxed cord'),
+      name: phrase('buy.cord'),
       quantity: 4,
       unit: 'm',
-      note: plain('to lace plate covers and close the last opening'),
+      note: phrase('buy.cord.note'),
     },
     {
       id: 'fill',
-      name: plain('polyester fibre'),
+      name: phrase('buy.fill'),
       quantity: fill.buy,
       unit: 'kg',
-      note: plain(`${sayRange(fill.low, fill.high)} firm, and a fifth to spare`),
+      note: phrase('buy.fill.note', { low: fill.low, high: fill.high }),
     },
   ];
   if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));

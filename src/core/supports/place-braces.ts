@@ -1,5 +1,6 @@
-import { type Issue, type Phrase, plain, wordsOf } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { doesLineReach, drawPanelLine, findLine, strapAngle, webAngle } from './inside-lines.ts';
+import { phrase } from './phrases.ts';
 import type { BracePlan } from './plan-braces.ts';
 import type { InsideForm, InsideLine, InsideShape, WebPlaces } from './types.ts';
 
@@ -7,6 +8,8 @@ import type { InsideForm, InsideLine, InsideShape, WebPlaces } from './types.ts'
 export interface PlacedBrace {
   readonly id: string;
   readonly name: Phrase;
+  /** Beside its letter, on the sleeve. */
+  readonly nameOnSleeve: Phrase;
   readonly kind: 'tie' | 'web' | 'strap';
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;
@@ -56,13 +59,8 @@ export function placeBraces(
     const letter = form.letterOf(form.letterCount + panelLines.length);
     const line = drawPanelLine(form, what, heights, angleAt, letter);
     if (!line) {
-      const message = `The ${wordsOf(what.name)} on the ${what.side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`;
-      issues.push({
-        code: 'line-leaves-panels',
-        path: 'webPlaces',
-        message: plain(message),
-        severity: 'error',
-      });
+      const message = phrase('inside.line-leaves-panels', { line: what.name, side: what.side });
+      issues.push({ code: 'line-leaves-panels', path: 'webPlaces', message, severity: 'error' });
       return null;
     }
     const chart = new Float64Array(2 * heights.length);
@@ -88,12 +86,14 @@ export function placeBraces(
     { half: 'back', id: 'centreBack', u: -Math.PI / 2, pull: [0, -1], sleeveShare: 0 },
   ] as const;
   for (const { half, id, u, pull, sleeveShare } of centres) {
-    const what = { name: plain(`centre ${half}`), side: 'centre', half } as const;
+    const what = { name: phrase('brace.centre-line', { half }), side: 'centre', half } as const;
     const from = lineAt(id, what, () => u, true);
+    const name = phrase('brace.tie', { half });
     if (from)
       braces.push({
         id: `tie-${half}`,
-        name: plain(`centre ${half} tie`),
+        name,
+        nameOnSleeve: name,
         kind: 'tie',
         side: 'centre',
         from,
@@ -108,16 +108,18 @@ export function placeBraces(
     const ends = (['front', 'back'] as const).map((half) =>
       lineAt(
         places === 'seams' ? `princess${half === 'front' ? 'Front' : 'Back'}` : `web-${half}`,
-        { name: plain(`web line ${half}`), side, half },
+        { name: phrase('brace.web-line', { half }), side, half },
         (v) => webAngle(form, half, side, v, plan.webShares),
         places === 'seams',
       ),
     );
     const [from, to] = ends;
+    const name = phrase('brace.web', { side });
     if (from && to)
       braces.push({
         id: `web-${side}`,
-        name: plain(`${side} web`),
+        name,
+        nameOnSleeve: name,
         kind: 'web',
         side,
         from,
@@ -127,10 +129,12 @@ export function placeBraces(
       });
   }
   for (const level of form.levels) {
-    const { id: levelId, name } = level;
+    const { id: levelId } = level;
     const shares = plan.straps[levelId] ?? [];
     for (const share of shares) {
-      const word = wordOfStrap(share, shares.length);
+      const place = placeOfStrap(share, shares.length);
+      const id = place ? `strap-${levelId}-${place}` : `strap-${levelId}`;
+      const strap = { level: level.name, ...(place && { place }) };
       for (const side of SIDES) {
         const heights = strapRows(level);
         const seam = findLine(form, 'side', side);
@@ -139,8 +143,8 @@ export function placeBraces(
             ? seam
             : drawn(
                 {
-                  id: `strap-${levelId}${word && `-${word}`}`,
-                  name: plain('strap line'),
+                  id,
+                  name: phrase('brace.strap-line'),
                   side,
                   half: 'side',
                 },
@@ -149,8 +153,9 @@ export function placeBraces(
               );
         if (!from) continue;
         braces.push({
-          id: `strap-${levelId}${word && `-${word}`}-${side}`,
-          name: plain(`${wordsOf(name).toLowerCase()} ${word && `${word} `}strap ${side}`),
+          id: `${id}-${side}`,
+          name: phrase('brace.strap', { ...strap, side }),
+          nameOnSleeve: phrase('brace.strap-alone', strap),
           kind: 'strap',
           side,
           from,
@@ -166,10 +171,10 @@ export function placeBraces(
 }
 
 /** Tells the straps of one level apart. */
-function wordOfStrap(share: number, count: number): '' | 'front' | 'back' {
-  if (count === 1) return '';
+function placeOfStrap(share: number, count: number): 'front' | 'back' | undefined {
+  if (count === 1) return undefined;
   if (share > 0.55) return 'back';
-  return share < 0.47 ? 'front' : '';
+  return share < 0.47 ? 'front' : undefined;
 }
 
 /** The nearest eighth of the sleeve's girth: closer places could not be told apart on it. */

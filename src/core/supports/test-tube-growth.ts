@@ -1,5 +1,6 @@
-import { formatLength, type Issue, plain } from '../base/index.ts';
+import type { Issue } from '../base/index.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
+import { phrase } from './phrases.ts';
 import type { InsideOptions, TestTubeReadings } from './types.ts';
 
 /** Diameter of the maker's test tube before it is filled, mm. */
@@ -65,37 +66,29 @@ export function checkTestTube({ measuredGrowth, testTube, clothThickness }: Insi
     if (girth === undefined || (girth >= min && girth <= max)) return [];
     const isSmall = girth < min;
     const limit = isSmall ? min : max;
-    const message = `Test tube, girth at line ${k + 1}: ${formatLength(girth, 'cm')} is ${isSmall ? 'less than the tube as it was sewn' : 'more than cloth can grow'}, ${formatLength(limit, 'cm')} over the cloth. ${isSmall ? 'Fill it harder, or check that it was printed true to size' : 'Check that its seam is not open and that it was printed true to size'}, and measure again; until then nothing is taken off for growth.`;
-    return [
-      {
-        code: 'test-tube-off',
-        path: `testTube.${line}`,
-        message: plain(message),
-        severity: 'error',
-        measured: girth,
-        limit,
-      },
-    ];
+    const message = isSmall
+      ? phrase('test-tube.too-small', { line: k + 1, girth, least: min })
+      : phrase('test-tube.too-large', { line: k + 1, girth, most: max });
+    const path = `testTube.${line}`;
+    return [{ code: 'test-tube-off', path, message, severity: 'error', measured: girth, limit }];
   });
   const girths = girthsOf(testTube);
   const spread = Math.max(...girths) - Math.min(...girths);
   if (spread > SAME_TUBE) {
-    const message = `Test tube: the girths differ by ${spread.toFixed(0)} mm, and ${SAME_TUBE} mm are the most of a tube filled evenly. Fill the thin part harder and measure all three lines again.`;
     issues.push({
       code: 'test-tube-uneven',
       path: 'testTube',
-      message: plain(message),
+      message: phrase('test-tube.uneven', { spread, most: SAME_TUBE }),
       severity: 'warning',
       measured: spread,
       limit: SAME_TUBE,
     });
   }
   if (measuredGrowth !== undefined) {
-    const message = `Growth is given twice: ${(100 * measuredGrowth).toFixed(2)} % in the project file (inside.measuredGrowth), which is used, and girths of the test tube. Leave one out.`;
     issues.push({
       code: 'growth-twice',
       path: 'measuredGrowth',
-      message: plain(message),
+      message: phrase('test-tube.growth-twice', { growth: measuredGrowth }),
       severity: 'warning',
     });
   }

@@ -4,6 +4,31 @@ import type { WebPlaces } from './inside-options.ts';
 
 export type { InsideOptions, TestTubeReadings, WebPlaces } from './inside-options.ts';
 
+export type Side = 'right' | 'left';
+
+/** Where on a level section a place lies, seen by the wearer. */
+export type SectionPlace =
+  | 'centre front'
+  | 'centre back'
+  | 'right side'
+  | 'left side'
+  | 'right front'
+  | 'left front'
+  | 'right back'
+  | 'left back';
+
+/** Dangers that makers are warned of. */
+export type CautionId =
+  | 'blades'
+  | 'iron'
+  | 'glue'
+  | 'dust'
+  | 'magnets'
+  | 'tipping'
+  | 'lifting'
+  | 'fire'
+  | 'rigging';
+
 /** An upright seam, as inner parts need it. All arrays are parallel, upwards. */
 export interface InsideSeam {
   readonly id: string;
@@ -95,12 +120,12 @@ export interface LevelFinding {
   readonly held: SectionSize & {
     /** The largest one, positive outside the body. */
     readonly deviation: number;
-    readonly where: string;
+    readonly where: SectionPlace;
     readonly x: number;
     readonly y: number;
   };
   /** Braces that hang slack at this level. */
-  readonly slack: readonly string[];
+  readonly slack: readonly Phrase[];
 }
 
 export interface PoleFit {
@@ -128,6 +153,8 @@ export interface BraceRung {
 export interface DesignedBrace {
   readonly id: string;
   readonly name: Phrase;
+  /** Beside its letter, on the sleeve. */
+  readonly nameOnSleeve: Phrase;
   readonly kind: 'tie' | 'web' | 'strap';
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;

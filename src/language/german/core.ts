@@ -10,6 +10,8 @@ import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
 import { seams } from './core/seams.ts';
+import { simulate } from './core/simulate.ts';
+import { supports } from './core/supports.ts';
 import { zones } from './core/zones.ts';
 import { translate } from './legacy/core.ts';
 
@@ -30,6 +32,8 @@ export const catalogue: Catalogue = {
     ...plan,
     ...project,
     ...seams,
+    ...simulate,
+    ...supports,
     ...zones,
     plain: ({ text }) => translate(text),
   },

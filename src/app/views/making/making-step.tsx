@@ -3,7 +3,7 @@ import type { WorkSeam, WorkStep } from '../../../core/form/index.ts';
 import { wordCheck } from '../../../core/simulate/index.ts';
 import { type Highlight, threadColour } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
-import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useSayInUnits, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 interface MakingStepProps {
@@ -183,17 +183,14 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
 }
 
 function Checks({ step }: { readonly step: WorkStep }) {
-  const { core } = useWords();
-  const say = useSay();
-  const { mark } = useNumbers();
-  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const say = useSayInUnits();
   if (step.checks.length === 0) return null;
   return (
     <dl className="step-checks">
       {step.checks.map((check) => (
         <div key={check.id}>
           <dt>{say(check.name)}</dt>
-          <dd>{core.check(mark(wordCheck(check, unit)))}</dd>
+          <dd>{say(wordCheck(check))}</dd>
         </div>
       ))}
     </dl>

@@ -12,6 +12,11 @@ export function useSay(): Say {
   return useApp((state) => state.say);
 }
 
+/** The same, with numbers in the units chosen alone. */
+export function useSayInUnits(): Say {
+  return useApp(({ sayIn, project }) => sayIn[project?.displayUnits ?? 'cm']);
+}
+
 /** Numbers as they are written where the person is. */
 export function useNumbers(): Numbers {
   return useApp((state) => state.numbers);

@@ -14,7 +14,7 @@ export const plan: Entries<PlanPhrases> = {
     if (note) words.push(say(note));
     return `${say(seam)}: ${words.join(', ')}`;
   },
-  'plan.check-words': ({ check, value }, { say }) => `${say(check)}: ${value}`,
+  'plan.check-words': ({ check, value }, { say }) => `${say(check)}: ${say(value)}`,
   'plan.caution': ({ text }, { say }) => `CAUTION: ${say(text)}`,
 };
 

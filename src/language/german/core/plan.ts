@@ -15,7 +15,7 @@ export const plan: Entries<PlanPhrases> = {
     if (note) words.push(say(note));
     return `${say(seam)}: ${words.join(', ')}`;
   },
-  'plan.check-words': ({ check, value }, { say }) => `${say(check)}: ${value.replace(' to ', ' bis ')}`,
+  'plan.check-words': ({ check, value }, { say }) => `${say(check)}: ${say(value)}`,
   'plan.caution': ({ text }, { say }) => `VORSICHT: ${say(text)}`,
 };
 
