@@ -29,7 +29,7 @@ export const zones: Entries<FormPhrases> = {
     const above = rise && `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'über' : 'unter'} ${at}`;
     const beside = out && `${fixed(Math.abs(out), 0)} mm weiter ${out > 0 ? 'außen' : 'innen'}`;
     if (above && beside) return `${above} und ${beside}`;
-    return above || (beside ? `${beside} als ${name}` : `an ${at}`);
+    return above || (beside ? `${beside} als ${name}` : `an ${at}`.replace(/^an dem/, 'am'));
   },
   'place.by-level': ({ level, rise }, { say, fixed }) => {
     const away = fixed(Math.abs(rise), 0);
