@@ -1,15 +1,15 @@
 import type { FormPhrases, PlaceMark } from '../../../core/form/index.ts';
 import type { Entries, Tongue } from '../../catalogue.ts';
 
-/** In the dative. */
-const MARKS: Readonly<Record<PlaceMark, string>> = {
-  bustPoint: 'dem Brustpunkt',
-  bladePoint: 'dem Schulterblatt',
-  armpit: 'der Achsel',
-  shoulderPoint: 'dem Schulterpunkt',
-  neckSide: 'der Halsseite',
-  neckFront: 'der Halsgrube',
-  neckBack: 'dem Nacken',
+/** What it is called, and that in the dative. */
+const MARKS: Readonly<Record<PlaceMark, { readonly name: string; readonly at: string }>> = {
+  bustPoint: { name: 'der Brustpunkt', at: 'dem Brustpunkt' },
+  bladePoint: { name: 'das Schulterblatt', at: 'dem Schulterblatt' },
+  armpit: { name: 'die Achsel', at: 'der Achsel' },
+  shoulderPoint: { name: 'der Schulterpunkt', at: 'dem Schulterpunkt' },
+  neckSide: { name: 'die Halsseite', at: 'der Halsseite' },
+  neckFront: { name: 'die Halsgrube', at: 'der Halsgrube' },
+  neckBack: { name: 'der Nacken', at: 'dem Nacken' },
 };
 const AXES = { warp: 'im Fadenlauf', weft: 'quer zum Fadenlauf', bias: 'schräg zum Fadenlauf' } as const;
 
@@ -25,16 +25,17 @@ export const zones: Entries<FormPhrases> = {
     `Eine Naht näher an dieser Stelle kann helfen; die nächste, ${letter}, ${say(seam)}, ist ${fixed(distance, 0)} mm entfernt.`,
   'zone.no-seam': 'Eine Naht an dieser Stelle kann helfen.',
   'place.by-mark': ({ mark, rise, out }, { fixed }) => {
-    const parts = [
-      ...(rise === undefined ? [] : [`${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'über' : 'unter'}`]),
-      ...(out === undefined
-        ? []
-        : [`${fixed(Math.abs(out), 0)} mm ${out > 0 ? 'außerhalb von' : 'innerhalb von'}`]),
-    ];
-    return parts.length === 0 ? `an ${MARKS[mark]}` : `${parts.join(' und ')} ${MARKS[mark]}`;
+    const { name, at } = MARKS[mark];
+    const above = rise && `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'über' : 'unter'} ${at}`;
+    const beside = out && `${fixed(Math.abs(out), 0)} mm weiter ${out > 0 ? 'außen' : 'innen'}`;
+    if (above && beside) return `${above} und ${beside}`;
+    return above || (beside ? `${beside} als ${name}` : `an ${at}`.replace(/^an dem/, 'am'));
   },
-  'place.by-level': ({ level, rise }, { say, fixed }) =>
-    `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'über' : 'unter'} der Höhenlinie „${say(level)}“`,
+  'place.by-level': ({ level, rise }, { say, fixed }) => {
+    const away = fixed(Math.abs(rise), 0);
+    const line = `der Höhenlinie „${say(level)}“`;
+    return away === '0' ? `an ${line}` : `${away} mm ${rise > 0 ? 'über' : 'unter'} ${line}`;
+  },
   'place.on-body': 'auf dem Körper',
 };
 
