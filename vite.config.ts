@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { listThirdParty } from './src/build/third-party-notices.ts';
 
 /** Built pages load nothing from anywhere else. While developing, Vite's own inline scripts must pass too. */
 const POLICY =
@@ -50,10 +51,12 @@ const headers = {
   'Cross-Origin-Embedder-Policy': 'require-corp',
 };
 
+const thirdParty = listThirdParty();
+
 export default defineConfig({
   base: './',
-  plugins: [react(), contentSecurityPolicy(), offlineWorker()],
-  worker: { format: 'es' },
+  plugins: [react(), contentSecurityPolicy(), thirdParty.noteAndWrite(), offlineWorker()],
+  worker: { format: 'es', plugins: () => [thirdParty.note()] },
   // The rooms loaded late are named too, so that the first start finds every package and does not reload the page.
   optimizeDeps: { entries: ['index.html', 'src/app/scene/index.ts', 'src/app/worker/form-worker.ts'] },
   server: { headers },
@@ -64,6 +67,8 @@ export default defineConfig({
     // three.js is one large chunk, loaded after the first picture of the page.
     chunkSizeWarningLimit: 1100,
     rolldownOptions: {
+      // English is in the table of languages as every other, and there at once all the same.
+      checks: { ineffectiveDynamicImport: false },
       output: {
         codeSplitting: {
           groups: [
@@ -85,6 +90,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/in-english.ts'],
     reporters: ['default', ['json', { outputFile: 'test-results/unit.json' }]],
     // Whole forms are made in some tests, on slow machines too.
     testTimeout: 60_000,

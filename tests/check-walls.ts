@@ -86,10 +86,10 @@ export function findCircles(modules: readonly SourceModule[]): string[] {
   return found;
 }
 
-/** Room of a core file, door or app side: `core/mesh`, `cli`, `app/store`, `app` for main.tsx. */
+/** Room of a core file, door or app side: `core/mesh`, `core` for the library's index, `cli`, `language`, `app` for main.tsx and those beside it. */
 export function placeOf(file: string): string {
   const [, door, room, rest] = file.split('/');
-  if (door === 'cli') return 'cli';
+  if (door === 'cli' || door === 'language') return door;
   return rest === undefined ? door : `${door}/${room}`;
 }
 
@@ -103,12 +103,16 @@ function breachOfImport(file: string, imported: ModuleImport): string | undefine
   if (!target.startsWith('src/')) return `imports ${target}, which is not source`;
   const to = placeOf(target);
   if (from === to) return undefined;
-  return to.startsWith('core/') ? breachIntoCore(from, to, imported) : breachIntoApp(from, to);
+  if (from === 'build') return `imports ${to}: the build reads the others, it calls none`;
+  return to.startsWith('core/')
+    ? breachIntoCore(from, to, imported)
+    : breachIntoApp(from, to, imported.isTypeOnly);
 }
 
 function breachIntoCore(from: string, to: string, imported: ModuleImport): string | undefined {
   if (!imported.target?.endsWith('/index.ts')) return `enters ${to} other than through its index.ts`;
-  if (from.startsWith('app') && from !== 'app/worker' && !imported.isTypeOnly && isHeavy(to)) {
+  const isOfPage = from === 'language' || (from.startsWith('app') && from !== 'app/worker');
+  if (isOfPage && !imported.isTypeOnly && isHeavy(to)) {
     return `runs ${to} outside the worker`;
   }
   if (!from.startsWith('core/')) return undefined;
@@ -129,18 +133,23 @@ function rankOf(place: string): number {
   return (coreRooms as readonly string[]).indexOf(place.replace('core/', ''));
 }
 
-/** Who in the app may see whom; main.tsx sees all. */
+/** Who in the app may see whom; main.tsx and those beside it see all. */
 const appSight: Readonly<Record<string, readonly string[]>> = {
-  'app/language': [],
-  'app/store': ['app/language'],
-  'app/worker': [],
-  'app/scene': ['app/store', 'app/language'],
-  'app/views': ['app/store', 'app/language'],
+  'app/calls': [],
+  'app/store': ['app/calls'],
+  'app/worker': ['app/calls'],
+  'app/services': ['app/store', 'app/calls'],
+  'app/scene': ['app/store'],
+  'app/views': ['app/store', 'app/calls', 'app/services'],
 };
 
-function breachIntoApp(from: string, to: string): string | undefined {
-  if (!to.startsWith('app')) return `${from} imports ${to}: doors are strangers`;
+function breachIntoApp(from: string, to: string, isTypeOnly: boolean): string | undefined {
+  // Words stand below command line and app; the core knows none.
+  if (to === 'language' && !from.startsWith('core/')) return undefined;
+  if (!to.startsWith('app') || from === 'language') return `${from} imports ${to}: doors are strangers`;
   if (from === 'app') return undefined;
+  // The services are handed to the views: they know their types only.
+  if (to === 'app/services' && !isTypeOnly) return `${from} runs ${to}`;
   return appSight[from]?.includes(to) ? undefined : `${from} imports ${to}`;
 }
 
@@ -150,7 +159,7 @@ function breachOfPackage(from: string, specifier: string): string | undefined {
     : specifier.split('/')[0];
   const isThree = name === 'three' || name.startsWith('@react-three');
   const isReact = name === 'react' || name === 'react-dom';
-  if (from.startsWith('core/')) {
+  if (from === 'core' || from.startsWith('core/')) {
     const rooms = corePackages.get(name);
     if (rooms === undefined) return `core imports the package ${name}`;
     return rooms.includes(from.replace('core/', ''))
@@ -159,7 +168,8 @@ function breachOfPackage(from: string, specifier: string): string | undefined {
   }
   if (isThree && from !== 'app/scene') return `${from} imports ${name}: only the scene does`;
   if (isReact && !['app', 'app/scene', 'app/views'].includes(from)) return `${from} imports ${name}`;
-  if (specifier.startsWith('node:') && from !== 'cli') return `${from} imports ${specifier}`;
+  if (specifier.startsWith('node:') && from !== 'cli' && from !== 'build')
+    return `${from} imports ${specifier}`;
   return undefined;
 }
 

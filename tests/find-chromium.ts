@@ -14,8 +14,8 @@ export const chromiumFlags = [
 ];
 
 /**
- * Path of a Chromium to test with: `$CHROMIUM_PATH`, /usr/bin/chromium, Playwright's own, then the one packed in the
- * optional dependency. Throws when there is none: a browser test that cannot run has failed.
+ * Path of a Chromium to test with: `$CHROMIUM_PATH`, /usr/bin/chromium, Playwright's own, then the one packed in a
+ * dependency. Throws when there is none: a browser test that cannot run has failed.
  */
 export async function findChromium(): Promise<string> {
   const given = process.env.CHROMIUM_PATH;

@@ -8,6 +8,7 @@ import type { Form } from '../src/core/form/index.ts';
 import { createPipeline, makeForm } from '../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../src/core/project/index.ts';
 import { LAYOUTS } from '../src/core/seams/index.ts';
+import { inEnglish } from './in-english.ts';
 import { hullPerimeter, stretchedLength } from './oracles/tape-over-points.ts';
 import {
   contradictsItself,
@@ -37,13 +38,13 @@ const demos = readdirSync(demoFolder)
 
 function readDemo(file: string): Project {
   const project = parseProject(readFileSync(path.join(demoFolder, file), 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   return project.value;
 }
 
 function make(project: Project, targetTriangles = surveyTriangles, pipeline = createPipeline()): Form {
   const form = pipeline.makeForm(project, { targetTriangles, date: '2026-01-31' });
-  if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${i.message}`).join('\n'));
+  if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${inEnglish(i.message)}`).join('\n'));
   return form.value;
 }
 

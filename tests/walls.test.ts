@@ -18,15 +18,12 @@ const longFunctions = new Map([
     'src/core/math/factor-front.ts factorPanel',
     'kernel: a block of columns factored with its sums kept in local numbers',
   ],
-  ['src/core/pipeline/create-pipeline.ts createPipeline', 'holds what the stages share; to be divided'],
-  ['src/core/pipeline/create-pipeline.ts makeInSteps', 'all stages in their order; to be divided'],
-  ['src/app/worker/create-lane.ts createLane', 'the queue of one worker; to be divided'],
-  ['src/app/main.tsx createServices', 'joins store, worker and page; to be divided'],
 ]);
 
 const builtPlaces = [
   ...coreRooms.map((room) => `core/${room}`),
-  ...['cli', 'app', 'app/language', 'app/store', 'app/worker', 'app/scene', 'app/views'],
+  ...['core', 'build', 'cli', 'language', 'app', 'app/calls', 'app/store', 'app/worker', 'app/services'],
+  ...['app/scene', 'app/views'],
 ];
 
 describe('the walls between the rooms', () => {
@@ -120,9 +117,19 @@ describe('the check of the walls', () => {
       'src/app/store/a.ts',
       "import { x } from '../../core/pipeline/index.ts';",
     ],
+    ['views calling the worker', 'src/app/views/a.tsx', "import type { X } from '../worker/index.ts';"],
+    ['views running the services', 'src/app/views/a.tsx', "import { x } from '../services/index.ts';"],
+    ['calls knowing who asks', 'src/app/calls/a.ts', "import type { X } from '../store/index.ts';"],
+    ['calls running the pipeline', 'src/app/calls/a.ts', "import { x } from '../../core/form/index.ts';"],
+    ['services running the worker', 'src/app/services/a.ts', "import { x } from '../worker/index.ts';"],
     ['views calling the scene', 'src/app/views/a.tsx', "import { x } from '../scene/scene.tsx';"],
     ['the command line calling the app', 'src/cli/a.ts', "import { x } from '../app/store/store.ts';"],
     ['a way out of the project', 'src/cli/a.ts', "import x from '../../../shared/a.json';"],
+    ['a room using the library', 'src/core/mesh/a.ts', "import { x } from '../index.ts';"],
+    ['the app using the library', 'src/app/worker/a.ts', "import { x } from '../../core/index.ts';"],
+    ['the library loading a package', 'src/core/index.ts', "export { z } from 'zod';"],
+    ['the build calling the core', 'src/build/a.ts', "import { x } from '../core/mesh/index.ts';"],
+    ['the command line calling the build', 'src/cli/a.ts', "import { x } from '../build/a.ts';"],
     ['a late import', 'src/core/mesh/a.ts', "export const f = () => import('../seams/index.ts');"],
     ['a clock', 'src/core/mesh/a.ts', 'export const t = () => Date.now();'],
     ['a better clock', 'src/core/mesh/a.ts', 'export const t = () => performance.now();'],
@@ -151,6 +158,18 @@ describe('the check of the walls', () => {
       'src/app/store/a.ts',
       "import type { F } from '../../core/pipeline/index.ts';",
     ],
+    [
+      'views naming the types of services',
+      'src/app/views/a.tsx',
+      "import type { S } from '../services/index.ts';",
+    ],
+    [
+      'the store naming what a call answers',
+      'src/app/store/a.ts',
+      "import type { W } from '../calls/index.ts';",
+    ],
+    ['the library naming a room', 'src/core/index.ts', "export { x } from './mesh/index.ts';"],
+    ['the build reading files', 'src/build/a.ts', "import { readFileSync } from 'node:fs';"],
     ['shared data', 'src/cli/a.ts', "import x from '../../shared/demos/a.json';"],
     [
       'the worker running the pipeline',

@@ -1,29 +1,47 @@
-import type { Actions, AppStore } from './store/index.ts';
+import { type Actions, type AppStore, isSameForm, reaches, stageOf } from './store/index.ts';
 import { type Follower, pictureChoices } from './worker/index.ts';
 
-/** Asks the worker for what the stage looked at needs besides the form, whenever the store changes. */
-export function askWorker(store: AppStore, actions: Actions, follower: Follower): void {
-  keepSketches(store, actions, follower);
-  keepShapePictures(store, actions, follower);
-  keepGrips(store, actions, follower);
-  followPulls(store, actions, follower);
+/** Asks the worker for the form and what else the stage looked at needs, whenever the store changes. */
+export function askWorker(store: AppStore, actions: Actions, worker: Follower): void {
+  keepForm(store, actions, worker);
+  keepSketches(store, actions, worker);
+  keepShapePictures(store, actions, worker);
+  keepGrips(store, actions, worker);
+  followPulls(store, actions, worker);
+}
+
+/** The form follows the project, as far as the stage looked at needs it. */
+function keepForm(store: AppStore, actions: Actions, worker: Follower): void {
+  store.subscribe((now, before) => {
+    if (!now.project) return;
+    if (now.project === before.project) {
+      const lacksSome = now.form !== null && !reaches(now.form, stageOf(now.stage).draftTo);
+      if (lacksSome && now.stage !== before.stage) worker.request(now.project);
+      return;
+    }
+    // Ticks and readings leave the form as it is.
+    const isMade = now.form !== null && now.formQuality === 'full' && now.formOf === before.project;
+    if (isMade && before.project && isSameForm(now.project, before.project))
+      actions.receiveForm({ ...now.form, project: now.project }, now.project, 'full');
+    else worker.request(now.project);
+  });
 }
 
 /** Pictures of the layouts are made once they are looked at and the body has settled. */
-function keepSketches(store: AppStore, actions: Actions, follower: Follower): void {
+function keepSketches(store: AppStore, actions: Actions, worker: Follower): void {
   let asked: unknown = null;
   store.subscribe(({ stage, project, formOf, formQuality, sketches }) => {
     if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
     if (sketches?.body === project.body || asked === project.body) return;
     asked = project.body;
-    void follower
+    void worker
       .sketchLayouts(project)
       .then((lines) => actions.receiveSketches({ body: project.body, lines }));
   });
 }
 
 /** Pictures of the choices of shape, while the body is looked at and has settled. */
-function keepShapePictures(store: AppStore, actions: Actions, follower: Follower): void {
+function keepShapePictures(store: AppStore, actions: Actions, worker: Follower): void {
   let running: unknown = null;
   store.subscribe((now) => {
     const { stage, project, formOf, formQuality } = now;
@@ -32,7 +50,7 @@ function keepShapePictures(store: AppStore, actions: Actions, follower: Follower
     if (running === body) return;
     running = body;
     const isWanted = () => store.getState().stage === 'body' && store.getState().project?.body === body;
-    void pictureChoices(follower, project, isWanted, (key, outline) =>
+    void pictureChoices(worker, project, isWanted, (key, outline) =>
       actions.receiveShapePicture(body, key, outline),
     ).finally(() => {
       if (running === body && !isWanted()) running = null;
@@ -41,13 +59,13 @@ function keepShapePictures(store: AppStore, actions: Actions, follower: Follower
 }
 
 /** Points to pull are found once the seams are looked at and the form has settled. */
-function keepGrips(store: AppStore, actions: Actions, follower: Follower): void {
+function keepGrips(store: AppStore, actions: Actions, worker: Follower): void {
   let asked: unknown = null;
   store.subscribe(({ stage, project, formOf, formQuality, seamWork }) => {
     if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
     if (seamWork.base === project || asked === project) return;
     asked = project;
-    void follower.previewSeams(project, {}).then((made) => {
+    void worker.previewSeams(project, {}).then((made) => {
       if (made && !made.ok) return;
       asked = null;
       if (!made) return;
@@ -57,15 +75,16 @@ function keepGrips(store: AppStore, actions: Actions, follower: Follower): void 
 }
 
 /** Answers every pull of a seam; one that a newer pull overtook is left without answer. */
-function followPulls(store: AppStore, actions: Actions, follower: Follower): void {
+function followPulls(store: AppStore, actions: Actions, worker: Follower): void {
   store.subscribe((now, before) => {
     const { pull, base } = now.seamWork;
     if (!pull || !base || pull === before.seamWork.pull) return;
     const { isLast: _last, ...edit } = pull;
-    void follower.previewSeams(base, { edit }).then((made) => {
+    void worker.previewSeams(base, { edit }).then((made) => {
       if (!made) return;
       if (made.ok) actions.receivePull(made.value, pull);
-      else actions.refusePull(made.issues.map(store.getState().words.core.issue).join(' '), pull);
+      else
+        actions.refusePull(made.issues.map(({ message }) => store.getState().say(message)).join(' '), pull);
     });
   });
 }

@@ -1,61 +1,64 @@
+import type { Services } from './services/index.ts';
 import {
   type Actions,
   type AppStore,
-  type Cabinet,
+  type BodyDatabase,
+  type KeyValueStore,
   keepBodies,
   keepPhotos,
   keepProject,
   readKeptBodyId,
   readKeptProject,
   readUnreadableHistory,
-  type Shelf,
   setAsideUnreadable,
 } from './store/index.ts';
-import type { Services } from './views/index.ts';
 
 interface FirstOpening {
   readonly store: AppStore;
   readonly actions: Actions;
   readonly services: Services;
-  readonly shelf: Shelf;
-  readonly cabinet: Promise<Cabinet>;
+  readonly storage: KeyValueStore;
+  readonly database: Promise<BodyDatabase>;
 }
 
 type Serialize = Parameters<typeof keepProject>[2];
 
 /** Opens what was worked on last time, else the first demo, tells what cannot be read, and keeps the work from then on. */
 export async function openFirst(opening: FirstOpening): Promise<void> {
-  const { store, actions, services, shelf } = opening;
-  const kept = readKeptProject(shelf);
+  const { store, actions, services, storage } = opening;
+  const kept = readKeptProject(storage);
   const { parseProject, serializeProject } = await import('../core/project/index.ts');
   const read = kept === null ? null : parseProject(kept);
   // Somebody quicker than the loading may have opened a file of their own: that stays.
   const hasOpened = () => store.getState().project !== null;
   if (read?.ok) {
-    const id = readKeptBodyId(shelf);
+    const id = readKeptBodyId(storage);
     if (!hasOpened()) actions.openProject(read.value, store.getState().words.steps.takeUp, id ? { id } : {});
   } else {
     const [demo] = services.demos;
     await demo.load();
     if (!hasOpened()) await services.openDemo(demo);
   }
-  const { messages, core } = store.getState().words;
+  const {
+    say,
+    words: { messages },
+  } = store.getState();
   const warn = warnerOf(actions);
   if (kept !== null && read && !read.ok) {
-    warn(messages.keptUnreadable(setAsideUnreadable(shelf, kept)), {
-      details: read.issues.map(core.issue),
+    warn(messages.keptUnreadable(setAsideUnreadable(storage, kept)), {
+      details: read.issues.map(({ message }) => say(message)),
       file: { name: 'loftseam-unreadable.txt', text: kept },
     });
   }
-  const history = readUnreadableHistory(shelf);
+  const history = readUnreadableHistory(storage);
   if (history !== null) {
-    warn(messages.earlierUnreadable(setAsideUnreadable(shelf, history)), {
+    warn(messages.earlierUnreadable(setAsideUnreadable(storage, history)), {
       file: { name: 'loftseam-earlier-unreadable.txt', text: history },
     });
   }
   store.temporal.getState().clear();
-  keepOnShelf(opening, serializeProject);
-  await keepInCabinet(opening, serializeProject);
+  keepInStorage(opening, serializeProject);
+  await keepInDatabase(opening, serializeProject);
 }
 
 /** Tells what stays told until it is closed. */
@@ -64,8 +67,8 @@ function warnerOf(actions: Actions) {
     actions.tell({ tone: 'warning', isLasting: true, text, ...more });
 }
 
-function keepOnShelf({ store, actions, shelf }: FirstOpening, serialize: Serialize): void {
-  const keeper = keepProject(store, shelf, serialize, {
+function keepInStorage({ store, actions, storage }: FirstOpening, serialize: Serialize): void {
+  const keeper = keepProject(store, storage, serialize, {
     onKept: () => actions.markKept(Date.now()),
     onTrouble(reason) {
       actions.markKept(null);
@@ -75,19 +78,19 @@ function keepOnShelf({ store, actions, shelf }: FirstOpening, serialize: Seriali
   window.addEventListener('pagehide', keeper.flush);
 }
 
-async function keepInCabinet(opening: FirstOpening, serialize: Serialize): Promise<void> {
+async function keepInDatabase(opening: FirstOpening, serialize: Serialize): Promise<void> {
   const { store, actions } = opening;
   const warn = warnerOf(actions);
   const messages = () => store.getState().words.messages;
-  let cabinet: Cabinet;
+  let database: BodyDatabase;
   try {
-    cabinet = await opening.cabinet;
+    database = await opening.database;
   } catch (error) {
-    warn(messages().noCabinet(error instanceof Error ? error.message : String(error)));
+    warn(messages().noDatabase(error instanceof Error ? error.message : String(error)));
     return;
   }
-  const bodies = keepBodies(store, cabinet, serialize, (reason) => warn(messages().refusesBody(reason)));
-  keepPhotos(store, actions, cabinet, {
+  const bodies = keepBodies(store, database, serialize, (reason) => warn(messages().refusesBody(reason)));
+  keepPhotos(store, actions, database, {
     onTrouble: (reason) => warn(messages().refusesPhoto(reason)),
     onUnreadable(sides) {
       const { views } = store.getState().words.picture;

@@ -1,21 +1,27 @@
 import { checkLayout } from '../core/assembly/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues, describeTapes } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
 
 /** Fits the body and shows tapes and issues. */
-export async function checkCommand(file: string, { stdout, stderr }: CommandStreams): Promise<number> {
+export async function checkCommand(
+  file: string,
+  { stdout, stderr }: CommandStreams,
+  reader: Reader,
+): Promise<number> {
   const project = await readProjectFile(file);
   if (!project.ok) {
-    stderr.write(`${describeIssues(project.issues)}\n`);
+    stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return exitCodes.errorsInProject;
   }
   const body = createPipeline().fitBody(project.value);
-  if (body.ok) stdout.write(`${describeTapes(body.value.tapes, project.value.displayUnits)}\n\n`);
+  const unit = project.value.displayUnits;
+  if (body.ok) stdout.write(`${describeTapes(body.value.tapes, unit, reader)}\n\n`);
   const issues = [...body.issues, ...checkLayout(project.value)];
-  stdout.write(`${describeIssues(issues)}\n`);
+  stdout.write(`${describeIssues(issues, reader)}\n`);
   const hasErrors = issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;
 }

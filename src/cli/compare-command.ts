@@ -1,10 +1,11 @@
 import path from 'node:path';
 import { mapDistance } from '../core/advice/index.ts';
-import { formatLength } from '../core/base/index.ts';
+import type { Issue } from '../core/base/index.ts';
 import { compareBodies } from '../core/body/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';
@@ -17,40 +18,45 @@ export async function compareCommand(
   after: string,
   options: { readonly map?: string },
   { stdout, stderr }: CommandStreams,
+  reader: Reader,
 ): Promise<number> {
-  const [a, b] = [await fitFile(before, stderr), await fitFile(after, stderr)];
+  const { say, numbers } = reader;
+  const words = reader.words.compare;
+  const [a, b] = [await fitFile(before, stderr, reader), await fitFile(after, stderr, reader)];
   const { sections } = compareBodies(a.body, b.body, new Float64Array(0));
   const { unit } = a;
-  const show = (x: number): string => formatLength(x, unit);
+  const show = (x: number): string => numbers.length(x, unit);
   const rows = sections.map(({ name, before: x, after: y }) => [
-    name,
+    say(name),
     ...(['girth', 'width', 'depth', 'z'] as const).map((k) => `${show(x[k])} → ${show(y[k])}`),
     `${y.girth >= x.girth ? '+' : '−'}${show(Math.abs(y.girth - x.girth))}`,
   ]);
-  const titles = ['level', 'girth', 'width', 'depth', 'height over waist', 'girth changes by'];
+  const titles = [words.level, words.girth, words.width, words.depth, words.height, words.change];
   stdout.write(
     `${formatTable(
       titles.map((title) => ({ title })),
       rows,
     )}\n\n`,
   );
-  const { rms, mostOutside, mostInside, drawing } = mapDistance(a.body, b.body);
+  const { rms, mostOutside, mostInside, drawing } = mapDistance(a.body, b.body, say);
   stdout.write(
-    `Over the whole surface the second body lies ${rms.toFixed(1)} mm (root mean square) from the first: at most ${mostOutside.toFixed(1)} mm outside and ${(-mostInside).toFixed(1)} mm inside it.\n`,
+    `${words.distances(numbers.fixed(rms, 1), numbers.fixed(mostOutside, 1), numbers.fixed(-mostInside, 1))}\n`,
   );
   if (options.map) {
     const file = path.parse(path.resolve(options.map));
     const [written] = await writeFiles(file.dir, [{ name: file.base, content: writeSvg(drawing) }]);
-    stdout.write(`Picture of the distances: ${written}\n`);
+    stdout.write(`${words.picture(written)}\n`);
   }
   return exitCodes.fine;
 }
 
-async function fitFile(file: string, stderr: CommandStreams['stderr']) {
+async function fitFile(file: string, stderr: CommandStreams['stderr'], reader: Reader) {
+  const refuse = (issues: readonly Issue[]) =>
+    new CommandFailure(exitCodes.errorsInProject, () => describeIssues(issues, reader));
   const project = await readProjectFile(file);
-  if (!project.ok) throw new CommandFailure(exitCodes.errorsInProject, describeIssues(project.issues));
+  if (!project.ok) throw refuse(project.issues);
   const body = createPipeline().fitBody(project.value);
-  if (!body.ok) throw new CommandFailure(exitCodes.errorsInProject, describeIssues(body.issues));
-  if (body.issues.length > 0) stderr.write(`${file}\n${describeIssues(body.issues)}\n`);
+  if (!body.ok) throw refuse(body.issues);
+  if (body.issues.length > 0) stderr.write(`${file}\n${describeIssues(body.issues, reader)}\n`);
   return { body: body.value, unit: project.value.displayUnits };
 }

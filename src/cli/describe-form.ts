@@ -1,109 +1,121 @@
-import { type DisplayUnit, formatLength, type Issue } from '../core/base/index.ts';
+import type { DisplayUnit, Issue, Severity } from '../core/base/index.ts';
 import type { Report, ReportTape } from '../core/form/index.ts';
+import type { Numbers } from '../language/index.ts';
+import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 
 /** Every tape: typed, read off the body, and by how much they differ; what is estimated was not typed. */
-export function describeTapes(tapes: readonly ReportTape[], unit: DisplayUnit): string {
+export function describeTapes(
+  tapes: readonly ReportTape[],
+  unit: DisplayUnit,
+  { words: { tapes: words }, numbers }: Reader,
+): string {
+  const result = ({ status, spread }: ReportTape): string =>
+    status === 'estimated' && spread !== undefined
+      ? words.estimatedWithin(numbers.length(spread, unit, { bare: true }))
+      : words[status];
   const rows = tapes.map((tape) => [
     tape.id,
-    tape.kind,
-    tape.status === 'estimated' ? '–' : formatLength(tape.target, unit),
-    formatLength(tape.got, unit),
-    tape.status === 'estimated' ? '–' : signed(tape.got - tape.target, 2),
-    tape.spread === undefined
-      ? tape.status
-      : `${tape.status} ±${formatLength(tape.spread, unit, { bare: true })}`,
+    words.kinds[tape.kind],
+    tape.status === 'estimated' ? '–' : numbers.length(tape.target, unit),
+    numbers.length(tape.got, unit),
+    tape.status === 'estimated' ? '–' : signed(tape.got - tape.target, 2, numbers),
+    result(tape),
   ]);
   return formatTable(
     [
-      { title: 'tape' },
-      { title: 'kind' },
-      { title: 'typed', align: 'right' },
-      { title: 'body', align: 'right' },
-      { title: 'off mm', align: 'right' },
-      { title: 'result' },
+      { title: words.tape },
+      { title: words.kind },
+      { title: words.typed, align: 'right' },
+      { title: words.body, align: 'right' },
+      { title: words.off, align: 'right' },
+      { title: words.result },
     ],
     rows,
   );
 }
 
 /** One block per issue: severity, field, code, then the sentence. Errors come first. */
-export function describeIssues(issues: readonly Issue[]): string {
-  if (issues.length === 0) return 'No issues.';
+export function describeIssues(issues: readonly Issue[], { say, words }: Reader): string {
+  if (issues.length === 0) return words.issues.none;
+  const names: Readonly<Record<Severity, string>> = words.issues;
+  const width = 2 + Math.max(names.error.length, names.warning.length);
   const ordered = [
     ...issues.filter((issue) => issue.severity === 'error'),
     ...issues.filter((issue) => issue.severity === 'warning'),
   ];
   return ordered
-    .map((issue) => {
-      const place = issue.path === '' ? '' : `${issue.path}  `;
-      return `${issue.severity === 'error' ? 'ERROR  ' : 'warning'}  ${place}(${issue.code})\n         ${issue.message}`;
+    .map(({ severity, path, code, message }) => {
+      const place = path === '' ? '' : `${path}  `;
+      return `${names[severity].padEnd(width)}${place}(${code})\n${' '.repeat(width)}${say(message)}`;
     })
     .join('\n');
 }
 
 /** Panels with the strain their cloth feels, the worst seam, every level, and the time of each stage. */
-export function describeReport(report: Report, unit: DisplayUnit): string {
+export function describeReport(report: Report, unit: DisplayUnit, reader: Reader): string {
+  const { numbers } = reader;
+  const words = reader.words.report;
   const panels = formatTable(
     [
-      { title: 'panel' },
-      { title: 'area cm²', align: 'right' },
-      { title: 'strain rms %', align: 'right' },
+      { title: words.panel },
+      { title: words.area, align: 'right' },
+      { title: words.rms, align: 'right' },
       { title: 'p95', align: 'right' },
       { title: 'p99', align: 'right' },
-      { title: 'shrink', align: 'right' },
-      { title: 'stretch', align: 'right' },
-      { title: 'grain °', align: 'right' },
-      { title: 'best °', align: 'right' },
+      { title: words.shrink, align: 'right' },
+      { title: words.stretch, align: 'right' },
+      { title: words.grain, align: 'right' },
+      { title: words.bestGrain, align: 'right' },
     ],
     report.panels.map(({ id, areaFlat, strain, cloth }) => [
       id,
-      (areaFlat / 100).toFixed(0),
-      ...[strain.rms, strain.p95, strain.p99].map((x) => (100 * x).toFixed(2)),
-      signed(100 * strain.min, 2),
-      signed(100 * strain.max, 2),
-      turnInDegrees(cloth.grainAngle),
-      turnInDegrees(cloth.bestGrain.angle),
+      numbers.fixed(areaFlat / 100, 0),
+      ...[strain.rms, strain.p95, strain.p99].map((x) => numbers.fixed(100 * x, 2)),
+      signed(100 * strain.min, 2, numbers),
+      signed(100 * strain.max, 2, numbers),
+      turnInDegrees(cloth.grainAngle, numbers),
+      turnInDegrees(cloth.bestGrain.angle, numbers),
     ]),
   );
   const levels = formatTable(
     [
-      { title: 'level' },
-      { title: 'on the body', align: 'right' },
-      { title: 'on the panels', align: 'right' },
-      { title: 'off mm', align: 'right' },
+      { title: words.level },
+      { title: words.onBody, align: 'right' },
+      { title: words.onPanels, align: 'right' },
+      { title: words.off, align: 'right' },
     ],
     report.levels.map(({ id, length3d, lengthFlat }) => [
       id,
-      formatLength(length3d, unit),
-      formatLength(lengthFlat, unit),
-      signed(lengthFlat - length3d, 3),
+      numbers.length(length3d, unit),
+      numbers.length(lengthFlat, unit),
+      signed(lengthFlat - length3d, 3, numbers),
     ]),
   );
-  return [panels, '', levels, '', describeSeams(report), describeTimes(report)].join('\n');
+  return [panels, '', levels, '', describeSeams(report, reader), describeTimes(report, reader)].join('\n');
 }
 
 /** From upright, counter-clockwise. */
-function turnInDegrees(angle: number): string {
-  return signed((180 * angle) / Math.PI - 90, 0);
+function turnInDegrees(angle: number, numbers: Numbers): string {
+  return signed((180 * angle) / Math.PI - 90, 0, numbers);
 }
 
-function describeSeams(report: Report): string {
-  const unequal = Math.max(0, ...report.seams.map(({ lengthsFlat: [a, b] }) => Math.abs(a - b)));
-  const gap = Math.max(0, ...report.seams.map((seam) => seam.maxMarkGap));
-  return (
-    `${report.seams.length} seams; partners differ by at most ${unequal.toFixed(4)} mm, ` +
-    `their notches by at most ${gap.toFixed(4)} mm.`
-  );
+function describeSeams({ seams }: Report, { words, numbers }: Reader): string {
+  const unequal = Math.max(0, ...seams.map(({ lengthsFlat: [a, b] }) => Math.abs(a - b)));
+  const gap = Math.max(0, ...seams.map((seam) => seam.maxMarkGap));
+  return words.report.seams(seams.length, numbers.fixed(unequal, 4), numbers.fixed(gap, 4));
 }
 
-function describeTimes(report: Report): string {
+function describeTimes(report: Report, { words, numbers }: Reader): string {
   const { triangles, volumeL } = report.body;
-  const times = Object.entries(report.timingsMs).map(([stage, ms]) => `${stage} ${(ms / 1000).toFixed(2)} s`);
-  return `${triangles} triangles, ${volumeL.toFixed(1)} litres inside. ${times.join(', ')}.`;
+  const names: Readonly<Record<string, string>> = words.stages;
+  const times = Object.entries(report.timingsMs).map(
+    ([stage, ms]) => `${names[stage] ?? stage} ${numbers.fixed(ms / 1000, 2)} s`,
+  );
+  return words.report.made(triangles, numbers.fixed(volumeL, 1), times.join(', '));
 }
 
-function signed(value: number, decimals: number): string {
+function signed(value: number, decimals: number, { mark }: Numbers): string {
   const text = value.toFixed(decimals);
-  return /^-?[0.]+$/.test(text) ? text.replace('-', '') : value > 0 ? `+${text}` : text;
+  return mark(/^-?[0.]+$/.test(text) ? text.replace('-', '') : value > 0 ? `+${text}` : text);
 }

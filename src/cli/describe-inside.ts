@@ -1,48 +1,88 @@
-import { type DisplayUnit, formatLength } from '../core/base/index.ts';
+import type { DisplayUnit } from '../core/base/index.ts';
 import type { ReportInside } from '../core/form/index.ts';
+import { nameOfPlace } from '../core/supports/index.ts';
+import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 
 /** What the filled form will measure, its pole and stand, and the list to buy by. */
-export function describeInside(inside: ReportInside, unit: DisplayUnit): string {
-  const length = (mm: number): string => formatLength(mm, unit, { bare: true });
-  const levels = formatTable(
+export function describeInside(inside: ReportInside, unit: DisplayUnit, reader: Reader): string {
+  const { say, words } = reader;
+  return [
+    describeLevels(inside, unit, reader),
+    '',
+    ...describeHolding(inside, unit, reader),
+    '',
+    describeMaterials(inside, unit, reader),
+    '',
+    words.inside.takeCare,
+    ...inside.cautions.map(({ title, text }) => `${say(title)}: ${say(text)}`),
+  ].join('\n');
+}
+
+function describeLevels(
+  { levels }: ReportInside,
+  unit: DisplayUnit,
+  { say, words, numbers }: Reader,
+): string {
+  const length = (mm: number): string => numbers.length(mm, unit, { bare: true });
+  const size = ({ width, depth }: { readonly width: number; readonly depth: number }) =>
+    `${length(width)} × ${length(depth)}`;
+  return formatTable(
     [
-      { title: 'filled' },
-      { title: `body w × d ${unit}`, align: 'right' },
-      { title: 'nothing inside', align: 'right' },
-      { title: 'with webs', align: 'right' },
-      { title: 'most off mm', align: 'right' },
-      { title: 'where' },
-      { title: 'tape over cloth', align: 'right' },
+      { title: words.inside.filled },
+      { title: words.inside.body(unit), align: 'right' },
+      { title: words.inside.free, align: 'right' },
+      { title: words.inside.held, align: 'right' },
+      { title: words.inside.mostOff, align: 'right' },
+      { title: words.inside.where },
+      { title: words.inside.girth, align: 'right' },
     ],
-    inside.levels.map(({ id, body, free, held, finished }) => [
+    levels.map(({ id, body, free, held, finished }) => [
       id,
-      `${length(body.width)} × ${length(body.depth)}`,
-      `${length(free.width)} × ${length(free.depth)}`,
-      `${length(held.width)} × ${length(held.depth)}`,
-      (held.deviation > 0 ? '+' : '') + held.deviation.toFixed(1),
-      held.where,
+      size(body),
+      size(free),
+      size(held),
+      (held.deviation > 0 ? '+' : '') + numbers.fixed(held.deviation, 1),
+      say(nameOfPlace(held.where)),
       length(finished.girth),
     ]),
   );
-  const materials = formatTable(
-    [{ title: 'to buy' }, { title: '', align: 'right' }, { title: '' }, { title: 'note' }],
-    inside.materials.map(({ name, quantity, unit: of, note }) => [
-      name,
-      of === 'mm' ? formatLength(quantity, unit) : quantity.toFixed(of === 'pieces' ? 0 : 1),
-      of === 'mm' ? '' : of,
-      note,
+}
+
+/** How webs, pole and stand hold it, and what was taken off the panels. */
+function describeHolding(
+  { pole, stand, webPlaces, levels }: ReportInside,
+  unit: DisplayUnit,
+  { words: { inside: words }, numbers }: Reader,
+): string[] {
+  const websAndPole = webPlaces === 'seams' ? words.websInSeams : words.websOnPanels;
+  const taken = levels
+    .filter(({ takenOff }) => takenOff > 0)
+    .map(({ id, takenOff }) => `${id} ${numbers.fixed(takenOff, 1)} mm`);
+  return [
+    websAndPole(numbers.length(pole.sleeveFlatWidth, unit), numbers.length(pole.insideForm, unit)),
+    words.stand(
+      numbers.fixed(stand.tipAngleDeg, 1),
+      numbers.fixed(stand.pushForce, 0),
+      numbers.fixed(stand.lean, 1),
+      numbers.fixed(stand.ballast, 1),
+    ),
+    ...(taken.length > 0 ? [words.takenOff(taken.join(', '))] : []),
+  ];
+}
+
+function describeMaterials(
+  { materials }: ReportInside,
+  unit: DisplayUnit,
+  { say, words: { inside: words }, numbers }: Reader,
+): string {
+  return formatTable(
+    [{ title: words.toBuy }, { title: '', align: 'right' }, { title: '' }, { title: words.note }],
+    materials.map(({ name, quantity, unit: of, note }) => [
+      say(name),
+      of === 'mm' ? numbers.length(quantity, unit) : numbers.fixed(quantity, of === 'pieces' ? 0 : 1),
+      of === 'mm' ? '' : words.units[of],
+      say(note),
     ]),
   );
-  const { pole, stand, webPlaces } = inside;
-  const taken = inside.levels.filter(({ takenOff }) => takenOff > 0);
-  const takenOff = taken.map(({ id, takenOff: mm }) => `${id} ${mm.toFixed(1)} mm`).join(', ');
-  const places = webPlaces === 'seams' ? 'sewn into the seams' : 'sewn to lines drawn on the panels';
-  const words = [
-    `Webs ${places}. Pole sleeve ${formatLength(pole.sleeveFlatWidth, unit)} wide laid flat; ${formatLength(pole.insideForm, unit)} of pole between the plates.`,
-    `Stand: tips at ${stand.tipAngleDeg.toFixed(1)}° or a push of ${stand.pushForce.toFixed(0)} N at bust height; the pole leans ${stand.lean.toFixed(1)} mm. Ballast needed: ${stand.ballast.toFixed(1)} kg.`,
-    ...(taken.length > 0 ? [`Taken off the panels for growth and layers: ${takenOff}.`] : []),
-  ];
-  const cautions = inside.cautions.map(({ title, text }) => `${title}: ${text}`);
-  return [levels, '', ...words, '', materials, '', 'Take care', ...cautions].join('\n');
 }

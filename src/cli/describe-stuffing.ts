@@ -1,12 +1,12 @@
-import { type DisplayUnit, formatLength } from '../core/base/index.ts';
+import type { DisplayUnit } from '../core/base/index.ts';
 import type { CheckingEntry } from '../core/project/index.ts';
 import {
   compareReading,
-  formatMass,
   type LevelTarget,
   type ReadingKind,
   type StuffingContext,
 } from '../core/simulate/index.ts';
+import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 
 /** What every level is to measure, beside what the latest entry of the log reads, and the filling by zone in its order. */
@@ -14,45 +14,48 @@ export function describeStuffing(
   { targets, zones }: StuffingContext,
   entry: CheckingEntry | undefined,
   unit: DisplayUnit,
+  { say, numbers, words: allWords }: Reader,
 ): string {
+  const { stuffing: words, range } = allWords;
   const isEmpty = entry?.state === 'empty';
   const cell = (target: LevelTarget, kind: ReadingKind): string => {
     const wanted = isEmpty && kind === 'girth' ? target.emptyGirth : target[kind];
     const read = entry?.levels[target.id]?.[kind];
-    const text = formatLength(wanted, unit);
+    const text = numbers.length(wanted, unit);
     if (read === undefined) return text;
     const { off, standing } = compareReading(kind, read, wanted);
-    return `${text} (${formatLength(read, unit, { bare: true })}, ${off < 0 ? '-' : '+'}${Math.abs(off).toFixed(0)} mm, ${standing})`;
+    const sign = off < 0 ? '-' : '+';
+    return `${text} (${numbers.length(read, unit, { bare: true })}, ${sign}${numbers.fixed(Math.abs(off), 0)} mm, ${words.standing[standing]})`;
   };
   const levels = formatTable(
     [
-      { title: 'level' },
-      { title: isEmpty ? 'girth, empty' : 'girth -0/+5' },
-      { title: 'width ±5' },
-      { title: 'depth ±5' },
-      { title: 'empty, flat', align: 'right' },
+      { title: words.level },
+      { title: isEmpty ? words.girthEmpty : words.girth },
+      { title: words.width },
+      { title: words.depth },
+      { title: words.flat, align: 'right' },
     ],
     targets.map((target) => [
-      target.name,
+      say(target.name),
       cell(target, 'girth'),
       cell(target, 'width'),
       cell(target, 'depth'),
-      formatLength(target.emptyGirth / 2, unit),
+      numbers.length(target.emptyGirth / 2, unit),
     ]),
   );
   const filling = formatTable(
     [
-      { title: 'fill in this order' },
-      { title: 'litres', align: 'right' },
-      { title: 'front', align: 'right' },
-      { title: 'firm', align: 'right' },
+      { title: words.order },
+      { title: words.litres, align: 'right' },
+      { title: words.front, align: 'right' },
+      { title: words.firm, align: 'right' },
     ],
     zones.map(({ name, volumeL, frontShare, low, high }) => [
-      name,
-      volumeL.toFixed(1),
-      `${(100 * frontShare).toFixed(0)} %`,
-      `${formatMass(low, unit)} to ${formatMass(high, unit)}`,
+      say(name),
+      numbers.fixed(volumeL, 1),
+      `${numbers.fixed(100 * frontShare, 0)} %`,
+      range(numbers.mass(low, unit), numbers.mass(high, unit)),
     ]),
   );
-  return `${levels}\n\n${filling}\n\nStop when a girth is over by more than 5 mm: take filling out, do not tighten the seam.`;
+  return `${levels}\n\n${filling}\n\n${words.stop}`;
 }

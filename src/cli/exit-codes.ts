@@ -1,3 +1,5 @@
+import type { CommandWords } from '../language/english/command.ts';
+
 /** What the process ends with; scripts rely on these. */
 export const exitCodes = {
   fine: 0,
@@ -11,13 +13,13 @@ export const exitCodes = {
   internal: 4,
 } as const;
 
-/** Ends a command early with a message for stderr and an exit code. */
+/** Ends a command early with a message for stderr, said in the reader's words, and an exit code. */
 export class CommandFailure extends Error {
   constructor(
     readonly exitCode: number,
-    message: string,
+    readonly tell: (words: CommandWords) => string,
   ) {
-    super(message);
+    super(`ended with ${exitCode}`);
     this.name = 'CommandFailure';
   }
 }

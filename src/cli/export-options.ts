@@ -1,9 +1,22 @@
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { type Command, InvalidArgumentError } from 'commander';
-import { parseLength } from '../core/base/index.ts';
+import path from 'node:path';
+import type { Command } from 'commander';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
-import { MATS, PAPERS, type PrintOptions } from '../core/sheet/index.ts';
+import type { PrintOptions } from '../core/sheet/index.ts';
+import type { Reader } from './create-reader.ts';
+import {
+  matIds,
+  paperIds,
+  readColours,
+  readFormats,
+  reading,
+  readMargin,
+  readMat,
+  readPapers,
+  readScale,
+} from './read-arguments.ts';
 
 /** Options of every command that writes files of a form. */
 export interface PaperOptions {
@@ -27,52 +40,42 @@ export interface FormatOptions extends PaperOptions {
 
 /** Written when nothing else is asked for. */
 const usualFormats = ['svg', 'json', 'glb'];
-const paperIds = PAPERS.map(({ id }) => id);
 
 /** Options about paper and pieces. */
-export function addPaperOptions(command: Command): Command {
-  return command
-    .option('-p, --paper <ids>', `paper to print on: ${paperIds.join(', ')}; several with commas`, (text) =>
-      readList(text, paperIds, 'paper'),
-    )
-    .option('--margin <length>', 'margin of the paper that stays empty: 10, "1/2 in"', readMargin)
-    .option('--butt', 'cut pages and put them edge to edge instead of laying them over each other')
-    .option('--only <ids...>', 'only these pieces (their ids are in the table of panels)');
+export function addPaperOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(`-p, --paper <${values.ids}>`, words.paper(paperIds.join(', ')), reading(readPapers, reader))
+    .option(`--margin <${values.length}>`, words.margin, reading(readMargin, reader))
+    .option('--butt', words.butt)
+    .option(`--only <${values.ids}...>`, words.only);
 }
 
 /** Options for sheets that go to a cutting machine. */
-export function addCutterOptions(command: Command): Command {
-  return command
-    .option(
-      '--mat <size>',
-      `mat of the cutting machine for --formats cutter: ${MATS.map(({ id }) => id).join(', ')} or 600x400 in mm`,
-      readMat,
-    )
-    .option('--kerf <length>', 'width of the cut, by half of which lines are moved', readMargin)
-    .option('--blade-offset <length>', 'from the axis of a dragged knife to its tip', readMargin)
-    .option(
-      '--overcut <length>',
-      'how far a dragged knife goes on past the start of a closed cut',
-      readMargin,
-    )
-    .option('--stroke-text', 'letters of single strokes, for a pen')
-    .option('--colours <list>', 'colours by layer, for example cut=#ff0000,sew=none', readColours);
+export function addCutterOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(`--mat <${values.size}>`, words.mat(matIds), reading(readMat, reader))
+    .option(`--kerf <${values.length}>`, words.kerf, reading(readMargin, reader))
+    .option(`--blade-offset <${values.length}>`, words.bladeOffset, reading(readMargin, reader))
+    .option(`--overcut <${values.length}>`, words.overcut, reading(readMargin, reader))
+    .option('--stroke-text', words.strokeText)
+    .option(`--colours <${values.list}>`, words.colours, reading(readColours, reader));
 }
 
 /** Options for the model of a 3D printer. */
-export function addModelOptions(command: Command): Command {
-  return command
-    .option('--model-scale <n>', 'scale of the model for --formats stl: 5 is 1 : 5', readScale)
-    .option('--wall <length>', 'walls of the hollow model', readMargin);
+export function addModelOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(`--model-scale <${values.number}>`, words.modelScale, reading(readScale, reader))
+    .option(`--wall <${values.length}>`, words.wall, reading(readMargin, reader));
 }
 
 /** The option that names the kinds of files. */
-export function addFormatOption(command: Command): Command {
-  return command.option(
-    '-f, --formats <list>',
-    `files to write, with commas: ${EXPORT_FORMATS.join(', ')}; as a rule ${usualFormats.join(',')}, with --paper also pdf`,
-    (text) => readList(text, EXPORT_FORMATS, 'format'),
-  );
+export function addFormatOption(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  const about = words.formats(EXPORT_FORMATS.join(', '), usualFormats.join(','));
+  command.option(`-f, --formats <${values.list}>`, about, reading(readFormats, reader));
 }
 
 /** What to hand to `exportForm`: what the project says, over it the options, and the letters for the PDF read from disk. */
@@ -83,7 +86,6 @@ export async function exportOptionsOf(
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
   const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
-  const file = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
   return {
     formats,
     ...saved,
@@ -109,50 +111,13 @@ export async function exportOptionsOf(
       ...(options.wall === undefined ? {} : { wall: options.wall }),
     },
     date,
-    font: { name: 'DejaVuSans', bytes: await readFile(file) },
+    font: { name: 'DejaVuSans', bytes: await readFile(findFont()) },
   };
 }
 
-function readList(text: string, known: readonly string[], word: string): string[] {
-  const names = text
-    .toLowerCase()
-    .split(',')
-    .map((name) => name.trim());
-  const unknown = names.filter((name) => !known.includes(name));
-  if (unknown.length === 0) return [...new Set(names)];
-  throw new InvalidArgumentError(
-    `There is no ${word} called “${unknown.join('”, “')}”. There are: ${known.join(', ')}.`,
-  );
-}
-
-function readScale(text: string): number {
-  const scale = Number(text.replace(/^1\s*:\s*/, ''));
-  if (Number.isFinite(scale) && scale > 0) return scale;
-  throw new InvalidArgumentError('It must be a number above 0: 5 is 1 : 5.');
-}
-
-function readMat(text: string): { width: number; height: number } {
-  const mat = MATS.find(({ id }) => id === text.toLowerCase());
-  if (mat) return { width: mat.width, height: mat.height ?? mat.width };
-  const size = /^(\d+(?:\.\d+)?)[x×](\d+(?:\.\d+)?)$/i.exec(text);
-  if (size) return { width: Number(size[1]), height: Number(size[2]) };
-  throw new InvalidArgumentError(
-    `It must be width and height in mm such as 600x400, or one of ${MATS.map(({ id }) => id).join(', ')}.`,
-  );
-}
-
-function readColours(text: string): Record<string, string> {
-  const colours: Record<string, string> = {};
-  for (const part of text.split(',')) {
-    const pair = /^\s*([a-z]+)\s*=\s*(#[0-9a-f]{6}|none)\s*$/i.exec(part);
-    if (!pair) throw new InvalidArgumentError('It must be layer=#rrggbb or layer=none, with commas between.');
-    colours[pair[1].toLowerCase()] = pair[2].toLowerCase();
-  }
-  return colours;
-}
-
-function readMargin(text: string): number {
-  const length = parseLength(text, 'mm');
-  if (length.ok && length.value >= 0) return length.value;
-  throw new InvalidArgumentError('It must be a length, 0 or more; a number alone is millimetres.');
+/** Beside the program in the package; else in the package of the font. */
+function findFont(): string {
+  const beside = path.join(import.meta.dirname, 'DejaVuSans.ttf');
+  if (existsSync(beside)) return beside;
+  return createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 }

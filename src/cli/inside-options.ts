@@ -1,6 +1,8 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { parseLength, type Result } from '../core/base/index.ts';
 import { type Project, parseProject } from '../core/project/index.ts';
+import type { Reader } from './create-reader.ts';
+import { reading } from './read-arguments.ts';
 
 /** Values of the file's `inside` section by key; a dot leads into a part of it: `testTube.measure1`. */
 export type InsideChanges = Readonly<Record<string, number | boolean | string>>;
@@ -9,19 +11,16 @@ export interface InsideCommandOptions {
   readonly inside?: InsideChanges;
 }
 
-export function addInsideOption(command: Command): Command {
-  return command.option(
-    '--inside <list>',
-    'pole, plates, webs, stand instead of the saved ones: tubeDiameter=28,garmentMass=5,straps=false (keys of the file; mm, kg)',
-    readInside,
-  );
+export function addInsideOption(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command.option(`--inside <${values.list}>`, words.inside, reading(readInside, reader));
 }
 
-function readInside(text: string): InsideChanges {
+function readInside(text: string, { words }: Reader): InsideChanges {
   return Object.fromEntries(
     text.split(',').map((part) => {
       const pair = /^\s*([A-Za-z]\w*(?:\.\w+)?)\s*=\s*(.+?)\s*$/.exec(part);
-      if (!pair) throw new InvalidArgumentError('It must be key=value, with commas between.');
+      if (!pair) throw new InvalidArgumentError(words.refusals.value.inside);
       return [pair[1], readValue(pair[2])] as const;
     }),
   );

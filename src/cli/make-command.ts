@@ -1,16 +1,16 @@
 import { readCutting } from '../core/assembly/index.ts';
 import { exportForm } from '../core/files/index.ts';
 import type { NotchShape } from '../core/pattern/index.ts';
-import { makeForm } from '../core/pipeline/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
 import type { CommandStreams } from './command-streams.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type FormatOptions } from './export-options.ts';
 import { type InsideCommandOptions, withInside } from './inside-options.ts';
+import { makeWithProgress } from './make-with-progress.ts';
 import { readProjectFile } from './read-project-file.ts';
-import { showProgress } from './show-progress.ts';
 import { writeFiles } from './write-files.ts';
 
 export interface MakeCommandOptions extends FormatOptions, InsideCommandOptions {
@@ -28,37 +28,38 @@ export interface MakeCommandOptions extends FormatOptions, InsideCommandOptions 
 export async function makeCommand(
   file: string,
   options: MakeCommandOptions,
-  { stdout, stderr }: CommandStreams,
+  streams: CommandStreams,
+  reader: Reader,
 ): Promise<number> {
+  const { stdout, stderr } = streams;
   const saved = await readProjectFile(file);
   const project = saved.ok ? withInside(saved.value, options) : saved;
   if (!project.ok) {
-    stderr.write(`${describeIssues(project.issues)}\n`);
+    stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return exitCodes.errorsInProject;
   }
-  const progress = showProgress(stderr);
   const date = new Date().toISOString().slice(0, 10);
-  const form = makeForm(withOptions(project.value, options), {
-    ...(options.triangles === undefined ? {} : { targetTriangles: options.triangles }),
-    onProgress: progress.onProgress,
-    now: () => performance.now(),
-    date,
-  });
-  progress.end();
-  if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues)}\n`);
+  const fineness = options.triangles === undefined ? {} : { targetTriangles: options.triangles };
+  const form = makeWithProgress(
+    withOptions(project.value, options),
+    { ...fineness, now: () => performance.now(), date },
+    streams,
+    reader,
+  );
+  if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   if (!form.ok) return exitCodes.errorsInProject;
   const cutting = readCutting(project.value.cutting);
   if (!cutting.ok) {
-    stderr.write(`${describeIssues(cutting.issues)}\n`);
+    stderr.write(`${describeIssues(cutting.issues, reader)}\n`);
     return exitCodes.errorsInProject;
   }
   const files = await exportForm(form.value, await exportOptionsOf(options, date, cutting.value));
-  if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues)}\n`);
+  if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues, reader)}\n`);
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);
-  stdout.write(`${describeReport(form.value.report, project.value.displayUnits)}\n\n`);
+  stdout.write(`${describeReport(form.value.report, project.value.displayUnits, reader)}\n\n`);
   const { inside } = form.value.report;
-  if (inside) stdout.write(`${describeInside(inside, project.value.displayUnits)}\n\n`);
+  if (inside) stdout.write(`${describeInside(inside, project.value.displayUnits, reader)}\n\n`);
   stdout.write(`${written.join('\n')}\n`);
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;

@@ -1,20 +1,23 @@
 import type { Form } from '../core/form/index.ts';
-import { makeForm } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
+import { makeWithProgress } from './make-with-progress.ts';
 import { readProjectFile } from './read-project-file.ts';
-import { showProgress } from './show-progress.ts';
 
 /** The form of a saved project, with issues and progress told on stderr; null when it has errors that stop it. */
-export async function makeWithIssues(file: string, { stderr }: CommandStreams): Promise<Form | null> {
+export async function makeWithIssues(
+  file: string,
+  streams: CommandStreams,
+  reader: Reader,
+): Promise<Form | null> {
+  const { stderr } = streams;
   const project = await readProjectFile(file);
   if (!project.ok) {
-    stderr.write(`${describeIssues(project.issues)}\n`);
+    stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return null;
   }
-  const progress = showProgress(stderr);
-  const form = makeForm(project.value, { onProgress: progress.onProgress });
-  progress.end();
-  if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues)}\n`);
+  const form = makeWithProgress(project.value, {}, streams, reader);
+  if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   return form.ok ? form.value : null;
 }

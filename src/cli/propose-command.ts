@@ -5,7 +5,9 @@ import { failure, type Result, success } from '../core/base/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { type Project, serializeProject } from '../core/project/index.ts';
 import type { SeamLayout } from '../core/seams/index.ts';
+import type { Numbers } from '../language/index.ts';
 import type { CommandStreams } from './command-streams.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';
@@ -27,39 +29,42 @@ export async function proposeCommand(
   file: string,
   options: ProposeCommandOptions,
   { stdout, stderr }: CommandStreams,
+  reader: Reader,
 ): Promise<number> {
+  const { say, numbers } = reader;
+  const words = reader.words.propose;
   const read = await readProjectFile(file);
   if (!read.ok) {
-    stderr.write(`${describeIssues(read.issues)}\n`);
+    stderr.write(`${describeIssues(read.issues, reader)}\n`);
     return exitCodes.errorsInProject;
   }
   const project: Project =
     options.layout === undefined
       ? read.value
       : { ...read.value, seams: { ...read.value.seams, layout: options.layout } };
-  const progress = showProgress(stderr);
+  const progress = showProgress(stderr, reader);
   const found = propose(project, options, (fraction, what) => progress.onProgress(fraction, 'seams', what));
   progress.end();
   if (!found.ok) {
-    stderr.write(`${describeIssues(found.issues)}\n`);
+    stderr.write(`${describeIssues(found.issues, reader)}\n`);
     return exitCodes.errorsInProject;
   }
   const { before, steps } = found.value;
   const rows = [
-    rowOf('as it is', before),
-    ...steps.map((step, k) => rowOf(`after step ${k + 1}`, step.after)),
+    rowOf(words.asItIs, before, numbers),
+    ...steps.map((step, k) => rowOf(words.afterStep(k + 1), step.after, numbers)),
   ];
   const columns = ['', 'rms %', 'p95 %', 'p99 %'].map((title, k) =>
     k === 0 ? { title } : { title, align: 'right' as const },
   );
-  const told = steps.map(({ changes }, k) => `${k + 1}. ${changes.join('\n   ')}\n`);
+  const told = steps.map(({ changes }, k) => `${k + 1}. ${changes.map(say).join('\n   ')}\n`);
   stdout.write(`${told.join('')}\n${formatTable(columns, rows)}\n`);
   const last = steps[steps.length - 1];
   const reached = (last?.after ?? before).p95;
+  const wanted = numbers.mark(`${options.strain}`);
+  const isReached = 100 * reached <= options.strain;
   stdout.write(
-    100 * reached <= options.strain
-      ? `The strain wanted, p95 ${options.strain} %, is reached on the coarse mesh this was judged on.\n`
-      : `The strain wanted, p95 ${options.strain} %, is not reached: ${(100 * reached).toFixed(2)} % is the least found.\n`,
+    `${isReached ? words.reached(wanted) : words.notReached(wanted, numbers.fixed(100 * reached, 2))}\n`,
   );
   if (options.out !== undefined && last) {
     const target = path.parse(path.resolve(options.out));
@@ -110,6 +115,6 @@ function propose(
   return success({ before: moved.value.before, steps });
 }
 
-function rowOf(what: string, { rms, p95, p99 }: FormStrain): string[] {
-  return [what, ...[rms, p95, p99].map((x) => (100 * x).toFixed(2))];
+function rowOf(what: string, { rms, p95, p99 }: FormStrain, { fixed }: Numbers): string[] {
+  return [what, ...[rms, p95, p99].map((x) => fixed(100 * x, 2))];
 }

@@ -6,12 +6,14 @@ import { faultInWords } from './write-files.ts';
 
 /** Reads and checks a saved project. Fails with `CommandFailure` when the file cannot be read at all. */
 export async function readProjectFile(file: string): Promise<Result<Project>> {
-  let text: string;
-  try {
-    text = await readFile(file, 'utf8');
-  } catch (error) {
-    const reason = faultInWords((error as NodeJS.ErrnoException).code ?? '', error);
-    throw new CommandFailure(exitCodes.cannotReadOrWrite, `Cannot read ${file}: ${reason}.`);
-  }
-  return parseProject(text);
+  return parseProject(await readTextFile(file));
+}
+
+/** The text of a file. Fails with `CommandFailure` (cannot read). */
+export async function readTextFile(file: string): Promise<string> {
+  return readFile(file, 'utf8').catch((error: unknown) => {
+    throw new CommandFailure(exitCodes.cannotReadOrWrite, ({ refusals: { files } }) =>
+      files.cannotRead(file, faultInWords(error, files.why)),
+    );
+  });
 }

@@ -1,4 +1,5 @@
-import type { MakeOptions } from '../core/form/index.ts';
+import type { MakeOptions } from '../core/pipeline/index.ts';
+import type { Reader } from './create-reader.ts';
 
 type OnProgress = NonNullable<MakeOptions['onProgress']>;
 
@@ -12,10 +13,13 @@ interface ProgressStream {
  * Progress for people on stderr: one line rewritten in place on a terminal, one line per new stage elsewhere.
  * `end` clears the line.
  */
-export function showProgress(stream: ProgressStream): { onProgress: OnProgress; end: () => void } {
+export function showProgress(
+  stream: ProgressStream,
+  { say, words }: Reader,
+): { onProgress: OnProgress; end: () => void } {
   let shown = '';
   const onTerminal: OnProgress = (fraction, _stage, what) => {
-    const line = `${String(Math.floor(fraction * 100)).padStart(3)} %  ${what}`.slice(
+    const line = `${String(Math.floor(fraction * 100)).padStart(3)} %  ${say(what)}`.slice(
       0,
       (stream.columns ?? 80) - 1,
     );
@@ -26,7 +30,7 @@ export function showProgress(stream: ProgressStream): { onProgress: OnProgress; 
   const onLog: OnProgress = (_fraction, stage, what) => {
     if (stage === shown) return;
     shown = stage;
-    stream.write(`${stage}: ${what}\n`);
+    stream.write(`${words.stages[stage]}: ${say(what)}\n`);
   };
   return {
     onProgress: stream.isTTY === true ? onTerminal : onLog,

@@ -11,72 +11,73 @@ import { pictureStrain } from '../core/flatten/index.ts';
 import type { Form } from '../core/form/index.ts';
 import type { Bounds } from '../core/math/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
+import { STAGES, type StageId } from '../core/pipeline/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
+import type { Reader } from './create-reader.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
+import { describeInside } from './describe-inside.ts';
 
 const gap = 30;
 const views: readonly View[] = ['front', 'side', 'back'];
 
-/** One page: every stage with its number, a picture and what was measured. Stands alone: no scripts, no links out. */
-export function stagesPage(form: Form): string {
-  const { report, project, body, shell } = form;
-  const unit = project.displayUnits;
-  const perStage = report.timingsMs;
-  const stages = [
-    section(
-      1,
-      'Tape',
-      perStage.tape,
-      `${picture(
-        'Tape',
-        views.map((view) => pictureTapes(form, view)),
-        [...views],
-      )}
-<pre>${escapeHtml(describeTapes(body.tapes, unit))}\n\n${escapeHtml(describeIssues(report.issues))}</pre>`,
-    ),
-    section(
-      2,
-      'Body',
-      perStage.body,
-      `${picture(
-        'Body',
-        views.map((view) => pictureMesh(form.closedMesh, view)),
-        [...views],
-      )}
+/** How a stage is shown. */
+interface StageSection {
+  readonly title: string;
+  /** HTML. */
+  readonly content: (form: Form, reader: Reader) => string;
+}
+
+const SECTIONS: Readonly<Record<StageId, StageSection>> = {
+  tape: {
+    title: 'Tape',
+    content: (form, reader) => `${pictureViews('Tape', (view) => pictureTapes(form, view))}
+<pre>${escapeHtml(describeTapes(form.body.tapes, form.project.displayUnits, reader))}\n\n${escapeHtml(describeIssues(form.report.issues, reader))}</pre>`,
+  },
+  body: {
+    title: 'Body',
+    content: ({ closedMesh, report }) => `${pictureViews('Body', (view) => pictureMesh(closedMesh, view))}
 <p>${report.body.volumeL.toFixed(1)} litres inside, ${(report.body.area / 1e6).toFixed(2)} m² of shell.</p>`,
-    ),
-    section(
-      3,
-      'Seams',
-      perStage.seams,
-      `${picture(
-        'Seams',
-        views.map((view) => pictureShell(shell, view)),
-        [...views],
-      )}
+  },
+  seams: {
+    title: 'Seams',
+    content: ({ shell }) => `${pictureViews('Seams', (view) => pictureShell(shell, view))}
 <p>${shell.panels.length} panels, ${shell.seams.length} seams.</p>
-${picture(
-  'How the seams bend',
-  views.map((view) => pictureBend(shell, view)),
-  [...views],
-)}
+${pictureViews('How the seams bend', (view) => pictureBend(shell, view))}
 <p>Every tooth is as long as the seam turns sharply there on the cloth: 25 mm for a radius of 100 mm.</p>`,
-    ),
-    section(
-      4,
+  },
+  panels: {
+    title: 'Panels',
+    content: ({ shell, flat, report, project }, reader) => `${picture(
       'Panels',
-      perStage.panels,
-      `${picture(
-        'Panels',
-        shell.panels.map((panel, i) => pictureStrain(form.flat[i], panel.mesh)),
-        shell.panels.map((panel) => panel.name),
-      )}
+      shell.panels.map((panel, i) => pictureStrain(flat[i], panel.mesh)),
+      shell.panels.map((panel) => reader.say(panel.name)),
+    )}
 <p>Indigo: cloth must shrink by 5 % or more; pale: true; rust: must stretch by 5 % or more.</p>
-<pre>${escapeHtml(describeReport(report, unit))}</pre>`,
-    ),
-    section(5, 'Cutting', perStage.cutting, form.drawings.map(({ drawing }) => inline(drawing)).join('\n')),
-  ];
-  return htmlPage(project.name, stages.join('\n'));
+<pre>${escapeHtml(describeReport(report, project.displayUnits, reader))}</pre>`,
+  },
+  inside: {
+    title: 'Inside',
+    content: ({ report: { inside }, project }, reader) =>
+      inside ? `<pre>${escapeHtml(describeInside(inside, project.displayUnits, reader))}</pre>` : '',
+  },
+  cutting: {
+    title: 'Cutting',
+    content: ({ drawings }) => drawings.map(({ drawing }) => inline(drawing)).join('\n'),
+  },
+};
+
+/** One page: every stage with its number, a picture and what was measured. Stands alone: no scripts, no links out. */
+export function stagesPage(form: Form, reader: Reader): string {
+  const sections = STAGES.map(({ id }, i) => {
+    const { title, content } = SECTIONS[id];
+    return section(i + 1, title, form.report.timingsMs[id], content(form, reader));
+  });
+  return htmlPage(form.project.name, sections.join('\n'));
+}
+
+/** The same from every side. */
+function pictureViews(title: string, draw: (view: View) => readonly DrawingItem[]): string {
+  return picture(title, views.map(draw), views);
 }
 
 /** Where every tape lies: asked for in red, estimated in grey. */

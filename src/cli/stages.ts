@@ -7,6 +7,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
 import { makeForm } from '../core/pipeline/index.ts';
+import { createReader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
@@ -15,6 +16,7 @@ import { type OutputFile, writeFiles } from './write-files.ts';
 
 const demoFolder = fileURLToPath(new URL('../../shared/demos/', import.meta.url));
 
+const reader = await createReader('en');
 const program = new Command('stages')
   .description('Write a picture and the numbers of every stage of one or more projects, as pages to look at.')
   .argument('[files...]', 'saved projects; default: every demo')
@@ -24,7 +26,7 @@ const program = new Command('stages')
 
 await program.parseAsync().catch((error: unknown) => {
   if (!(error instanceof CommandFailure)) throw error;
-  process.stderr.write(`${error.message}\n`);
+  process.stderr.write(`${error.tell(reader.words)}\n`);
   process.exitCode = error.exitCode;
 });
 
@@ -43,12 +45,12 @@ async function writeStages(files: string[], options: { out: string; triangles: s
         })
       : project;
     if (!form.ok) {
-      process.stderr.write(`${describeIssues(form.issues)}\n`);
+      process.stderr.write(`${describeIssues(form.issues, reader)}\n`);
       process.exitCode = exitCodes.errorsInProject;
       continue;
     }
     const title = form.value.project.name;
-    pages.push({ name, title, page: { name: `${name}.html`, content: stagesPage(form.value) } });
+    pages.push({ name, title, page: { name: `${name}.html`, content: stagesPage(form.value, reader) } });
   }
   const index = { name: 'index.html', content: indexPage(pages) };
   const written = await writeFiles(options.out, [...pages.map((entry) => entry.page), index]);

@@ -9,6 +9,7 @@ import { Command } from 'commander';
 import { measureFormStrain } from '../core/advice/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { LAYOUTS } from '../core/seams/index.ts';
+import { createReader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';
 
@@ -21,6 +22,7 @@ const options = new Command('strain-table')
 
 const demos = path.join(import.meta.dirname, '../../shared/demos');
 const pipeline = createPipeline();
+const { say } = await createReader('en');
 const percent = (fraction: number): string => (100 * fraction).toFixed(2);
 const rows: string[][] = [];
 let missed = 0;
@@ -40,7 +42,12 @@ for (const file of readdirSync(demos)
     );
     if (!made.ok) {
       missed++;
-      rows.push([body, layout.id, made.issues[0]?.message ?? 'not made', ...Array<string>(8).fill('')]);
+      rows.push([
+        body,
+        layout.id,
+        made.issues[0] ? say(made.issues[0].message) : 'not made',
+        ...Array<string>(8).fill(''),
+      ]);
       continue;
     }
     const { flat, report, shell } = made.value;

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
+import type { CommandWords } from '../language/english/command.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 
 export interface OutputFile {
@@ -28,7 +29,9 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
     return pending.map(({ final }) => final);
   } catch (error) {
     await Promise.all(pending.map(({ aside }) => rm(aside, { force: true }).catch(() => undefined)));
-    throw new CommandFailure(exitCodes.cannotReadOrWrite, describeFault(folder, error));
+    throw new CommandFailure(exitCodes.cannotReadOrWrite, ({ refusals: { files: words } }) =>
+      words.cannotWrite(folder, faultInWords(error, words.why)),
+    );
   }
 }
 
@@ -63,29 +66,23 @@ async function writeThrough(file: string, content: string | Uint8Array): Promise
   }
 }
 
-function describeFault(folder: string, error: unknown): string {
-  const code = (error as NodeJS.ErrnoException).code ?? '';
-  return `Cannot write into ${folder}: ${faultInWords(code, error)}. Choose another folder with --out.`;
-}
+type Reasons = CommandWords['refusals']['files']['why'];
 
-/** The usual reasons a file cannot be had, in words. */
-export function faultInWords(code: string, error: unknown): string {
-  switch (code) {
-    case 'ENOENT':
-      return 'it does not exist';
-    case 'EACCES':
-    case 'EPERM':
-      return 'you have no permission there';
-    case 'EROFS':
-      return 'it is on a read-only disk';
-    case 'ENOSPC':
-      return 'the disk is full';
-    case 'ENOTDIR':
-    case 'EEXIST':
-      return 'a file is in the place of a folder';
-    case 'EISDIR':
-      return 'it is a folder';
-    default:
-      return error instanceof Error ? error.message : String(error);
-  }
+/** By the code of the system. */
+const REASONS: Readonly<Record<string, keyof Reasons>> = {
+  ENOENT: 'isAbsent',
+  EACCES: 'isForbidden',
+  EPERM: 'isForbidden',
+  EROFS: 'isReadOnly',
+  ENOSPC: 'isFull',
+  ENOTDIR: 'isNoFolder',
+  EEXIST: 'isNoFolder',
+  EISDIR: 'isFolder',
+};
+
+/** The usual reasons a file cannot be had, in words; a rare one as the system tells it. */
+export function faultInWords(error: unknown, words: Reasons): string {
+  const reason = REASONS[(error as NodeJS.ErrnoException).code ?? ''];
+  if (reason !== undefined) return words[reason];
+  return error instanceof Error ? error.message : String(error);
 }

@@ -7,14 +7,15 @@ import { surfaceOfProject } from '../../src/core/assembly/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { findLayout, listControlPoints, type SeamLayout } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
 const read = parseProject(readFileSync(file, 'utf8'));
-if (!read.ok) throw new Error(read.issues[0].message);
+if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
 const project: Project = read.value;
 const pipeline = createPipeline();
 const fitted = pipeline.fitBody(project);
-if (!fitted.ok) throw new Error(fitted.issues[0].message);
+if (!fitted.ok) throw new Error(inEnglish(fitted.issues[0].message));
 const body = fitted.value;
 const surface = surfaceOfProject(project, body);
 const layout = findLayout('upright8') as SeamLayout;
@@ -25,7 +26,7 @@ function rmsNear(tried: SeamLayout, place: { u: number; v: number }): number {
     { ...project, seams: { ...project.seams, lines: tried.lines } },
     { targetTriangles: 8000 },
   );
-  if (!cut.ok) throw new Error(cut.issues[0].message);
+  if (!cut.ok) throw new Error(inEnglish(cut.issues[0].message));
   const [x, y, z] = surface.evaluate(Float64Array.of(place.u, place.v));
   let [sum, count] = [0, 0];
   for (const [d, { mesh }] of cut.value.shell.panels.entries()) {
@@ -46,13 +47,13 @@ it('advises what lowers the strain beside the bust point, best first, and change
   const place = { u: u - 0.15, v: v - 15 };
   const kept = structuredClone(layout);
   const advice = adviseZone(surface, body, layout, place);
-  if (!advice.ok) throw new Error(advice.issues[0].message);
+  if (!advice.ok) throw new Error(inEnglish(advice.issues[0].message));
   expect(layout).toEqual(kept);
   expect(advice.value.length).toBeGreaterThan(0);
   const before = rmsNear(layout, place);
   for (const { layout: advised, near, message } of advice.value) {
     expect(near.after).toBeLessThan(near.before);
-    expect(message).toContain(`${(100 * near.after).toFixed(2)} %`);
+    expect(inEnglish(message)).toContain(`${(100 * near.after).toFixed(2)} %`);
     expect(rmsNear(advised, place)).toBeLessThan(before);
   }
   const afters = advice.value.map(({ near }) => near.after);
@@ -63,7 +64,7 @@ it('says the same of a place and of its mirror image, and moves by the mm it tel
   const { u, v } = body.landmarks.bustPointRight;
   const ask = (at: number) => {
     const advice = adviseZone(surface, body, layout, { u: at, v });
-    if (!advice.ok) throw new Error(advice.issues[0].message);
+    if (!advice.ok) throw new Error(inEnglish(advice.issues[0].message));
     return advice.value;
   };
   const [right, left] = [ask(u - 0.05), ask(Math.PI - u + 0.05)];
@@ -75,7 +76,7 @@ it('says the same of a place and of its mirror image, and moves by the mm it tel
     }
     const [was, is] = [layout, advised].map((one) => {
       const points = listControlPoints(surface, body, one);
-      if (!points.ok) throw new Error(points.issues[0].message);
+      if (!points.ok) throw new Error(inEnglish(points.issues[0].message));
       return points.value.filter((point) => point.lineId === lineId).map(({ position }) => position);
     });
     const moved = was.map((p, k) => Math.hypot(p[0] - is[k][0], p[1] - is[k][1], p[2] - is[k][2]));

@@ -3,20 +3,21 @@ import path from 'node:path';
 import { expect, it } from 'vitest';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
 const parsed = parseProject(readFileSync(file, 'utf8'));
-if (!parsed.ok) throw new Error(parsed.issues[0].message);
+if (!parsed.ok) throw new Error(inEnglish(parsed.issues[0].message));
 const project = { ...parsed.value, seams: { layout: 'upright8' } };
 
 it('answers a drag with lines, cut and strain; the lines saved make the same seams', () => {
   const pipeline = createPipeline();
   const first = pipeline.previewSeams(project);
-  if (!first.ok) throw new Error(first.issues[0].message);
+  if (!first.ok) throw new Error(inEnglish(first.issues[0].message));
   const grip = first.value.points.filter((point) => point.lineId === 'princessFront')[2];
   const edit = { lineId: grip.lineId, anchor: grip.anchor, to: { u: grip.u - 0.2, v: grip.v + 25 } };
   const dragged = pipeline.previewSeams(project, { edit });
-  if (!dragged.ok) throw new Error(dragged.issues[0].message);
+  if (!dragged.ok) throw new Error(inEnglish(dragged.issues[0].message));
   const { lines, points, strain, snapped } = dragged.value;
   expect(snapped?.kind).toBe('none');
   const now = points.find((point) => point.lineId === grip.lineId && point.anchor === grip.anchor)!;
@@ -25,7 +26,7 @@ it('answers a drag with lines, cut and strain; the lines saved make the same sea
   // Strain depends on where the line runs, and not on the route by which it came there.
   expect(strain.rms).not.toBe(first.value.strain.rms);
   const saved = createPipeline().previewSeams({ ...project, seams: { lines } });
-  if (!saved.ok) throw new Error(saved.issues[0].message);
+  if (!saved.ok) throw new Error(inEnglish(saved.issues[0].message));
   expect(saved.value.strain.rms).toBeCloseTo(strain.rms, 12);
   expect(structuredClone(dragged.value).shell.seams.length).toBe(saved.value.shell.seams.length);
 });

@@ -3,6 +3,7 @@ import { measureFormStrain, proposeLine, proposeMoves } from '../../src/core/adv
 import { flattenProblemFromShell } from '../../src/core/assembly/flatten-problem.ts';
 import { flattenTogether } from '../../src/core/flatten/index.ts';
 import { cutIntoPanels, findLayout, type SeamLayout } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { torso } from '../seams/sample-forms.ts';
 
 const upright8 = findLayout('upright8')!;
@@ -25,9 +26,9 @@ const coarse = { targetTriangles: 1200 };
 /** The same figures by a way of their own: cut and unrolled afresh, no memory. */
 function strainOf(layout: SeamLayout) {
   const cut = cutIntoPanels(torso.surface, torso.form, layout, coarse);
-  if (!cut.ok) throw new Error(cut.issues[0].message);
+  if (!cut.ok) throw new Error(inEnglish(cut.issues[0].message));
   const flat = flattenTogether(flattenProblemFromShell(cut.value));
-  if (!flat.ok) throw new Error(flat.issues[0].message);
+  if (!flat.ok) throw new Error(inEnglish(flat.issues[0].message));
   return measureFormStrain(
     cut.value.panels.map((panel) => panel.mesh),
     flat.value,
@@ -38,18 +39,18 @@ describe('proposals', () => {
   it('move lines to less strain, tell how far, and leave the layout as it was', () => {
     const copy = structuredClone(misled);
     const found = proposeMoves(torso.surface, torso.form, misled, { ...coarse, rounds: 1 });
-    if (!found.ok) throw new Error(found.issues[0].message);
+    if (!found.ok) throw new Error(inEnglish(found.issues[0].message));
     const { before, after, changes, layout } = found.value;
     expect(misled).toEqual(copy);
     expect(after.steep).toBeLessThan(0.97 * before.steep);
-    expect(changes.some((text) => /princess front.*mm towards the back/.test(text))).toBe(true);
+    expect(changes.some((text) => /princess front.*mm towards the back/.test(inEnglish(text)))).toBe(true);
     expect(strainOf(misled)).toEqual(before);
     expect(strainOf(layout)).toEqual(after);
   }, 60_000);
 
   it('add the one line that lowers strain most', () => {
     const found = proposeLine(torso.surface, torso.form, upright8, coarse);
-    if (!found.ok) throw new Error(found.issues[0].message);
+    if (!found.ok) throw new Error(inEnglish(found.issues[0].message));
     const { before, after, layout } = found.value;
     expect(layout.lines).toHaveLength(upright8.lines.length + 1);
     expect(after.steep).toBeLessThan(before.steep);

@@ -6,6 +6,7 @@ import { unrollJoined, unrollRegion } from '../../src/core/advice/index.ts';
 import { fitBody, surfaceOfBody } from '../../src/core/body/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import type { SeamForm } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const loopAt = (u: number, v: number, du: number, dv: number): Float64Array =>
   Float64Array.of(u - du, v - dv, u + du, v - dv, u + du, v + dv, u - du, v + dv);
@@ -33,7 +34,7 @@ function coneOf(slope: number) {
 
 function unroll(slope: number, loop: ArrayLike<number>, spacing = 6) {
   const made = unrollRegion(coneOf(slope), form, loop, { spacing });
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return made.value;
 }
 
@@ -128,12 +129,12 @@ describe('a loop that cannot be cut out', () => {
 it('unrolls a region over the breast of the average body, with the strain a dome has', () => {
   const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
   const project = parseProject(readFileSync(file, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const body = fitBody(project.value.body);
-  if (!body.ok) throw new Error(body.issues[0].message);
+  if (!body.ok) throw new Error(inEnglish(body.issues[0].message));
   const { u, v } = body.value.landmarks.bustPointRight;
   const made = unrollRegion(surfaceOfBody(body.value), body.value, loopAt(u, v, 0.35, 45));
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   const { summary } = made.value.flat.strain;
   expect(summary.flipped).toBe(0);
   // A dome flattened freely stretches at the middle and shrinks at the rim: Gauss's theorem leaves no other way.
@@ -166,7 +167,7 @@ describe('panels joined', () => {
 
   it('lie flat as one rectangle, as long round as on the cylinder', () => {
     const made = unrollJoined({ mesh: { positions, triangles: Uint32Array.from(triangles) }, edges });
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     // Chords of the arc, from the definition: 2 r sin(half the step).
     const chord = 2 * 100 * Math.sin(1.2 / columns / 2);
     const round = 2 * columns * chord + 2 * 160;

@@ -2,7 +2,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { english } from '../../src/app/language/index.ts';
 import { catchPlace, surfaceDrawnOn } from '../../src/app/store/catch-place.ts';
 import { createActions, createAppStore, historyOf } from '../../src/app/store/index.ts';
 import { lineFromPoints, traceDrawnLine } from '../../src/app/store/line-from-points.ts';
@@ -10,18 +9,26 @@ import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { findLayout, type SeamLine } from '../../src/core/seams/index.ts';
+import { words as english } from '../../src/language/english/app.ts';
+import { inEnglish } from '../in-english.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
 const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
 const read = parseProject(readFileSync(file, 'utf8'));
-if (!read.ok) throw new Error(read.issues[0].message);
+if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
 const project = { ...read.value, seams: { layout: 'upright8' } };
 const { lines } = findLayout('upright8')!;
 const pipeline = createPipeline();
 const make = (own: readonly SeamLine[]): Form => {
   const options = { targetTriangles: 3000, isDraft: true };
   const made = pipeline.makeForm({ ...project, seams: { lines: own } }, options);
-  if (!made.ok) throw new Error(made.issues.map(({ message }) => message).join(' '));
+  if (!made.ok)
+    throw new Error(
+      made.issues
+        .map(({ message }) => message)
+        .map(inEnglish)
+        .join(' '),
+    );
   return made.value;
 };
 const form = make(lines);
@@ -63,7 +70,7 @@ describe('a line drawn on the body', () => {
     const points = [at(1.25, level('bust') - 20), at(1.25, level('waist')), at(1.3, low + 9)];
     const top = at(1.2, landmarks.neckFront.v);
     const line = lineFromPoints(form, [top, ...points], lines, english.ownLines);
-    if (!line.ok) throw new Error(line.issues[0].message);
+    if (!line.ok) throw new Error(inEnglish(line.issues[0].message));
     expect(line.value.through).toHaveLength(4);
     const made = make([...lines, line.value]);
     expect(made.shell.panels.length).toBe(form.shell.panels.length + 2);
@@ -79,7 +86,9 @@ describe('a line drawn on the body', () => {
     const made = make([...lines, line.value]);
     const places = surfaceDrawnOn(made).evaluate(shown);
     const { positions } = made.shell.mesh;
-    const seams = made.shell.seams.filter((seam) => seam.lineId === 'own1' && !/Left|left/.test(seam.name));
+    const seams = made.shell.seams.filter(
+      (seam) => seam.lineId === 'own1' && !/Left|left/.test(inEnglish(seam.name)),
+    );
     const vertices = seams.flatMap((seam) => Array.from(seam.points)).filter((v) => positions[3 * v] > 0);
     expect(vertices.length).toBeGreaterThan(10);
     // Chords of 2 mm: at the crease of the neck's base they leave the curve by a tenth of a millimetre.
@@ -100,7 +109,7 @@ describe('a line drawn on the body', () => {
     const height = level('waist') + 40;
     const points = [at(Math.PI / 2 - 0.02, height), at(landmarks.armpitRight.u + 0.02, height + 4)];
     const line = lineFromPoints(form, points, lines, english.ownLines);
-    if (!line.ok) throw new Error(line.issues[0].message);
+    if (!line.ok) throw new Error(inEnglish(line.issues[0].message));
     expect(line.value.alongHeight).toBeDefined();
     const made = make([...lines, line.value]);
     const seams = made.shell.seams.filter((seam) => seam.lineId === 'own1');
@@ -123,7 +132,7 @@ describe('a line drawn on the body', () => {
       english.ownLines,
     );
     expect(loose.ok).toBe(false);
-    expect(loose.issues[0].message).toContain('Both ends must lie on something');
+    expect(inEnglish(loose.issues[0].message)).toContain('Both ends must lie on something');
     expect(lineFromPoints(form, [at(1.1, low)], lines, english.ownLines).ok).toBe(false);
   });
 
@@ -139,19 +148,21 @@ describe('a line drawn on the body', () => {
   });
 });
 
+const speech = { words: english, say: inEnglish };
+
 describe('a place pointed at', () => {
   const near = { u: landmarks.bustPointLeft.u + 0.01, v: landmarks.bustPointLeft.v + 2 };
 
   it('catches on a landmark of its own side for a region, and on the right one for a line', () => {
-    const region = catchPlace(form, 'region', near, 8, english);
+    const region = catchPlace(form, 'region', near, 8, speech);
     expect(region.u).toBeCloseTo(landmarks.bustPointLeft.u, 6);
     expect(region.v).toBeCloseTo(landmarks.bustPointLeft.v, 6);
     expect(region.caughtOn).toMatch(/bust/);
-    expect(catchPlace(form, 'line', near, 8, english).u).toBeCloseTo(landmarks.bustPointRight.u, 6);
+    expect(catchPlace(form, 'line', near, 8, speech).u).toBeCloseTo(landmarks.bustPointRight.u, 6);
   });
 
   it('stays where it is when catching is off', () => {
-    const free = catchPlace(form, 'region', near, 0, english);
+    const free = catchPlace(form, 'region', near, 0, speech);
     expect(Math.cos(free.u - near.u)).toBeCloseTo(1, 12);
     expect(free.v).toBeCloseTo(near.v, 9);
     expect(free.caughtOn).toBe('');

@@ -1,24 +1,24 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { Lane } from '../../src/app/worker/create-lane.ts';
+import type { WorkerClient } from '../../src/app/worker/create-worker-client.ts';
 import { followProject } from '../../src/app/worker/follow-project.ts';
-import { failure, type Issue, type Result, success } from '../../src/core/base/index.ts';
+import { failure, type Issue, type Result, success, verbatim } from '../../src/core/base/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import type { Project } from '../../src/core/project/index.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
-const refusal: Issue = { code: 'test', path: '', message: 'No.', severity: 'error' };
+const refusal: Issue = { code: 'test', path: '', message: verbatim('No.'), severity: 'error' };
 const formOf = (project: Project) => ({ project }) as Form;
 
-/** A lane that takes `ms` for every form and can be stopped, as the real one. */
-function pretendLane(ms: number, makeOne: (project: Project) => Result<Form>): Lane {
+/** A client that takes `ms` for every form and can be stopped, as the real one. */
+function pretendClient(ms: number, makeOne: (project: Project) => Result<Form>): WorkerClient {
   let stop: (() => void) | null = null;
-  const make = (project: Project) =>
+  const makeForm = (project: Project) =>
     new Promise<Result<Form> | null>((resolve) => {
       stop = () => resolve(null);
       setTimeout(() => resolve(makeOne(project)), ms);
     });
-  return { make, stop: () => stop?.() } as unknown as Lane;
+  return { makeForm, stop: () => stop?.() } as unknown as WorkerClient;
 }
 
 function follow(makeQuick: (project: Project) => Result<Form>, makeFull = makeQuick) {
@@ -36,7 +36,7 @@ function follow(makeQuick: (project: Project) => Result<Form>, makeFull = makeQu
       },
       upTo: () => 'seams',
     },
-    { quick: pretendLane(30, makeQuick), full: pretendLane(200, makeFull) },
+    { quick: pretendClient(30, makeQuick), full: pretendClient(200, makeFull) },
   );
   return { seen, follower };
 }

@@ -2,33 +2,33 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import {
   createActions,
   createAppStore,
+  type KeyValueStore,
   keepProject,
   readEarlierStates,
   readKeptProject,
   readKeptTheme,
   readUnreadableHistory,
-  type Shelf,
   setAsideUnreadable,
 } from '../../src/app/store/index.ts';
 import { parseProject, serializeProject } from '../../src/core/project/index.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
-function memoryShelf() {
+function memoryStorage() {
   const entries = new Map<string, string>();
-  const shelf: Shelf = {
+  const storage: KeyValueStore = {
     read: (key) => entries.get(key) ?? null,
     write: (key, text) => void entries.set(key, text),
   };
-  return { shelf, entries };
+  return { storage, entries };
 }
 
-function start(shelf: Shelf) {
+function start(storage: KeyValueStore) {
   const store = createAppStore();
   const actions = createActions(store);
   const onKept = vi.fn();
   const onTrouble = vi.fn();
   actions.openProject(projectForTests(), 'Open');
-  const keeper = keepProject(store, shelf, serializeProject, { onKept, onTrouble });
+  const keeper = keepProject(store, storage, serializeProject, { onKept, onTrouble });
   return { store, actions, keeper, onKept, onTrouble };
 }
 
@@ -37,56 +37,56 @@ describe('keeping the project between visits', () => {
   afterEach(() => void vi.useRealTimers());
 
   it('writes within two seconds of a change, and reads back the same project', () => {
-    const { shelf } = memoryShelf();
-    const { store, actions, onKept } = start(shelf);
+    const { storage } = memoryStorage();
+    const { store, actions, onKept } = start(storage);
     actions.setMeasure('waistGirth', 700, 'waist girth');
     vi.advanceTimersByTime(2000);
     expect(onKept).toHaveBeenCalled();
-    const read = parseProject(readKeptProject(shelf));
+    const read = parseProject(readKeptProject(storage));
     expect(read).toMatchObject({ ok: true, value: store.getState().project });
   });
 
   it('does not wait for a pause: steady changes are kept while they come', () => {
-    const { shelf } = memoryShelf();
-    const { actions } = start(shelf);
+    const { storage } = memoryStorage();
+    const { actions } = start(storage);
     for (let waist = 700; waist < 720; waist++) {
       actions.setMeasure('waistGirth', waist, 'waist girth');
       vi.advanceTimersByTime(200);
     }
     // Four seconds of changes, none followed by more than a fifth of one; at most two may be lost.
-    const read = parseProject(readKeptProject(shelf) ?? '');
+    const read = parseProject(readKeptProject(storage) ?? '');
     expect(read.ok && Number(read.value.body.measures.waistGirth)).toBeGreaterThanOrEqual(710);
   });
 
   it('writes what is waiting at once when the page closes', () => {
-    const { shelf } = memoryShelf();
-    const { actions, keeper } = start(shelf);
+    const { storage } = memoryStorage();
+    const { actions, keeper } = start(storage);
     actions.renameProject('Closing');
     keeper.flush();
-    expect(readKeptProject(shelf)).toContain('"Closing"');
+    expect(readKeptProject(storage)).toContain('"Closing"');
   });
 
   it('keeps the light, and takes unknown words as the computer’s own', () => {
-    const { shelf, entries } = memoryShelf();
-    const { actions, keeper } = start(shelf);
+    const { storage, entries } = memoryStorage();
+    const { actions, keeper } = start(storage);
     actions.setTheme('dark');
     keeper.flush();
-    expect(readKeptTheme(shelf)).toBe('dark');
+    expect(readKeptTheme(storage)).toBe('dark');
     for (const key of entries.keys()) entries.set(key, 'purple');
-    expect(readKeptTheme(shelf)).toBe('system');
+    expect(readKeptTheme(storage)).toBe('system');
   });
 
-  it('tells once when the shelf is full and goes on trying', () => {
-    const { shelf: good } = memoryShelf();
+  it('tells once when storage is full and goes on trying', () => {
+    const { storage: good } = memoryStorage();
     let isFull = true;
-    const shelf: Shelf = {
+    const storage: KeyValueStore = {
       read: good.read,
       write(key, text) {
         if (isFull) throw new Error('quota exceeded');
         good.write(key, text);
       },
     };
-    const { actions, onTrouble, onKept } = start(shelf);
+    const { actions, onTrouble, onKept } = start(storage);
     for (const mm of [700, 710, 720]) {
       actions.setMeasure('waistGirth', mm, 'waist girth');
       vi.advanceTimersByTime(2000);
@@ -96,11 +96,11 @@ describe('keeping the project between visits', () => {
     actions.setMeasure('waistGirth', 730, 'waist girth');
     vi.advanceTimersByTime(2000);
     expect(onKept).toHaveBeenCalledOnce();
-    expect(readKeptProject(shelf)).toContain('730');
+    expect(readKeptProject(storage)).toContain('730');
   });
 
-  it('counts a shelf that refuses to be read as empty, and puts unreadable text aside', () => {
-    const refusing: Shelf = {
+  it('counts storage that refuses to be read as empty, and puts unreadable text aside', () => {
+    const refusing: KeyValueStore = {
       read() {
         throw new Error('denied');
       },
@@ -111,15 +111,15 @@ describe('keeping the project between visits', () => {
     expect(readKeptProject(refusing)).toBeNull();
     expect(readKeptTheme(refusing)).toBe('system');
     expect(setAsideUnreadable(refusing, '{')).toBe(false);
-    const { shelf, entries } = memoryShelf();
-    expect(setAsideUnreadable(shelf, '{broken')).toBe(true);
+    const { storage, entries } = memoryStorage();
+    expect(setAsideUnreadable(storage, '{broken')).toBe(true);
     expect([...entries.values()]).toEqual(['{broken']);
-    expect(readKeptProject(shelf)).toBeNull();
+    expect(readKeptProject(storage)).toBeNull();
   });
 
   it('keeps the last ten states, one a minute, newest first, each readable', () => {
-    const { shelf } = memoryShelf();
-    const { actions } = start(shelf);
+    const { storage } = memoryStorage();
+    const { actions } = start(storage);
     vi.advanceTimersByTime(2000);
     for (let minute = 1; minute <= 12; minute++) {
       vi.advanceTimersByTime(61_000);
@@ -128,7 +128,7 @@ describe('keeping the project between visits', () => {
       actions.setMeasure('waistGirth', 710 + minute, 'waist girth');
       vi.advanceTimersByTime(2000);
     }
-    const states = readEarlierStates(shelf);
+    const states = readEarlierStates(storage);
     expect(states.map(({ text }) => JSON.parse(text).body.measures.waistGirth)).toEqual([
       722, 721, 720, 719, 718, 717, 716, 715, 714, 713,
     ]);
@@ -136,25 +136,25 @@ describe('keeping the project between visits', () => {
   });
 
   it('keeps states of two bodies of one name apart, though they change in the same minute', () => {
-    const { shelf } = memoryShelf();
-    const { store, actions, keeper } = start(shelf);
+    const { storage } = memoryStorage();
+    const { store, actions, keeper } = start(storage);
     actions.setMeasure('waistGirth', 700, 'waist girth');
     keeper.flush();
     store.setState({ bodyId: 'other' });
     actions.setMeasure('waistGirth', 800, 'waist girth');
     keeper.flush();
-    const waists = readEarlierStates(shelf).map(({ text }) => JSON.parse(text).body.measures.waistGirth);
+    const waists = readEarlierStates(storage).map(({ text }) => JSON.parse(text).body.measures.waistGirth);
     expect(waists).toEqual([800, 700]);
   });
 
-  it('never leaves the text of one body under the id of another, wherever the shelf gives up', () => {
-    const { shelf, entries } = memoryShelf();
+  it('never leaves the text of one body under the id of another, wherever storage gives up', () => {
+    const { storage, entries } = memoryStorage();
     let writesLeft = Number.POSITIVE_INFINITY;
-    const tight: Shelf = {
-      read: shelf.read,
+    const tight: KeyValueStore = {
+      read: storage.read,
       write(key, text) {
         if (writesLeft-- <= 0 && text !== '') throw new Error('quota exceeded');
-        shelf.write(key, text);
+        storage.write(key, text);
       },
     };
     const { store, actions, keeper } = start(tight);
@@ -165,7 +165,7 @@ describe('keeping the project between visits', () => {
       actions.openProject({ ...projectForTests(), name: `Other ${limit}` }, 'Open', { id: `other${limit}` });
       keeper.flush();
       const [name, id] = [
-        JSON.parse(readKeptProject(shelf) ?? '').name,
+        JSON.parse(readKeptProject(storage) ?? '').name,
         entries.get('loftseam.project.body') ?? '',
       ];
       const owner = name === projectForTests().name ? first : `other${name.split(' ')[1]}`;
@@ -174,34 +174,34 @@ describe('keeping the project between visits', () => {
   });
 
   it('gives out a history of which something cannot be read, and puts no two broken texts in one place', () => {
-    const { shelf, entries } = memoryShelf();
-    expect(readUnreadableHistory(shelf)).toBeNull();
+    const { storage, entries } = memoryStorage();
+    expect(readUnreadableHistory(storage)).toBeNull();
     const good = { at: 1, name: 'Good', text: '{}' };
     entries.set('loftseam.earlier', JSON.stringify([good]));
-    expect(readUnreadableHistory(shelf)).toBeNull();
+    expect(readUnreadableHistory(storage)).toBeNull();
     for (const broken of ['[{"at": 1', '{}', 'null', JSON.stringify([good, { at: 'then' }])]) {
       entries.set('loftseam.earlier', broken);
-      expect(readUnreadableHistory(shelf)).toBe(broken);
+      expect(readUnreadableHistory(storage)).toBe(broken);
     }
-    expect(readEarlierStates(shelf)).toEqual([good]);
+    expect(readEarlierStates(storage)).toEqual([good]);
     entries.clear();
-    for (const text of ['a', 'b', 'a']) expect(setAsideUnreadable(shelf, text)).toBe(true);
+    for (const text of ['a', 'b', 'a']) expect(setAsideUnreadable(storage, text)).toBe(true);
     expect([...entries.values()].sort()).toEqual(['a', 'b']);
   });
 
-  it('takes a broken history as none, and a full shelf as no trouble while the project is kept', () => {
-    const { shelf, entries } = memoryShelf();
-    const tight: Shelf = {
-      read: shelf.read,
+  it('takes a broken history as none, and full storage as no trouble while the project is kept', () => {
+    const { storage, entries } = memoryStorage();
+    const tight: KeyValueStore = {
+      read: storage.read,
       write(key, text) {
         if (key === 'loftseam.earlier') throw new Error('quota exceeded');
-        shelf.write(key, text);
+        storage.write(key, text);
       },
     };
     const { keeper, onTrouble } = start(tight);
     keeper.flush();
     expect(onTrouble).not.toHaveBeenCalled();
     entries.set('loftseam.earlier', '{"at": 1');
-    expect(readEarlierStates(shelf)).toEqual([]);
+    expect(readEarlierStates(storage)).toEqual([]);
   });
 });

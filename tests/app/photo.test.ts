@@ -104,7 +104,7 @@ describe('keeping photos', () => {
     const actions = createActions(store);
     actions.openProject(projectForTests(), 'Open', { id: 'one', isDemo: true });
     const kept = new Map<string, Photo>();
-    const cabinet = {
+    const database = {
       photosOf: async (id: string) => ({
         photos: { front: kept.get(`${id} front`) ?? null, side: kept.get(`${id} side`) ?? null },
         unreadable: [],
@@ -113,7 +113,7 @@ describe('keeping photos', () => {
         void (one ? kept.set(`${id} ${side}`, one) : kept.delete(`${id} ${side}`)),
     };
     const onTrouble = vi.fn();
-    keepPhotos(store, actions, cabinet, { onTrouble, onUnreadable: onTrouble });
+    keepPhotos(store, actions, database, { onTrouble, onUnreadable: onTrouble });
     await vi.advanceTimersByTimeAsync(10);
     actions.addPhoto(photo);
     expect(store.getState()).toMatchObject({ stage: 'body', asOpened: null, view: { name: 'front' } });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { createNumbers, english } from '../../src/app/language/index.ts';
 import { readLength } from '../../src/app/views/parts/read-length.ts';
+import { words as english } from '../../src/language/english/app.ts';
+import { createNumbers } from '../../src/language/index.ts';
 
 /** Waist-like limits, mm. 1 in = 25.4 mm exactly (international yard and pound agreement, 1959). */
 const limits = { min: 392, max: 1755 };

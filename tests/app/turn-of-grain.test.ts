@@ -2,13 +2,15 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { createNumbers, english } from '../../src/app/language/index.ts';
 import { createActions, createAppStore, historyOf } from '../../src/app/store/index.ts';
 import { readDegrees } from '../../src/app/views/panels/grain-field.tsx';
 import { strainAtTurn } from '../../src/app/views/panels/strain-at-turn.ts';
 import { sayTurn, turnByKey, turnTowards } from '../../src/app/views/panels/turn-of-grain.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import { words as english } from '../../src/language/english/app.ts';
+import { createNumbers } from '../../src/language/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
 describe('the pointer on the dial', () => {
@@ -74,12 +76,12 @@ describe('the grain in the project', () => {
 describe('strain while turning', () => {
   const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
   const read = parseProject(readFileSync(file, 'utf8'));
-  if (!read.ok) throw new Error(read.issues[0].message);
+  if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
   const pipeline = createPipeline();
   const make = (grain: Record<string, number>) => {
     const project = { ...read.value, cloth: { ...read.value.cloth, grain } };
     const made = pipeline.makeForm(project, { targetTriangles: 2000, isDraft: true });
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     return made.value;
   };
 

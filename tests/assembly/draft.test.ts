@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { readDemo } from '../body/read-demo.ts';
+import { inEnglish } from '../in-english.ts';
 
 function projectWithBust(bustGirth: number) {
   const body = readDemo('average');
@@ -16,7 +17,13 @@ function projectWithBust(bustGirth: number) {
     inside: {},
     cutting: {},
   });
-  if (!parsed.ok) throw new Error(parsed.issues.map((i) => i.message).join(' '));
+  if (!parsed.ok)
+    throw new Error(
+      parsed.issues
+        .map((i) => i.message)
+        .map(inEnglish)
+        .join(' '),
+    );
   return parsed.value;
 }
 
@@ -49,7 +56,11 @@ describe('a draft while dragging', () => {
     const { pieces, drawings, ...rest } = alone.value;
     expect(pieces.length).toBe(alone.value.shell.panels.length);
     expect(drawings.length).toBeGreaterThan(0);
-    expect(bare.value).toEqual({ ...rest, pieces: [], drawings: [] });
+    const stages = ['tape', 'body', 'seams', 'panels'];
+    expect(bare.value).toEqual({ ...rest, pieces: [], drawings: [], stages });
+    // Drafts go without anything inside.
+    expect(rest.stages).toEqual([...stages, 'cutting']);
+    expect(shape.value.stages).toEqual(['tape', 'body', 'seams']);
     expect(shape.value.shell).toEqual(rest.shell);
     expect(shape.value.report.tapes).toEqual(rest.report.tapes);
     expect(shape.value.flat).toEqual([]);

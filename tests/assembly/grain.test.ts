@@ -5,10 +5,11 @@ import { describe, expect, it } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
 const read = parseProject(readFileSync(file, 'utf8'));
-if (!read.ok) throw new Error(read.issues[0].message);
+if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
 const project: Project = { ...read.value, seams: { layout: 'upright8' } };
 const pipeline = createPipeline();
 const TURN = 0.25;
@@ -17,7 +18,7 @@ const TURNED = 'sideFrontRight';
 function make(grain?: Record<string, number>): { form: Form; warnings: string[] } {
   const cloth = { ...project.cloth, ...(grain ? { grain } : {}) };
   const made = pipeline.makeForm({ ...project, cloth }, { targetTriangles: 2000, isDraft: true });
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return { form: made.value, warnings: made.issues.map(({ path: at }) => at) };
 }
 

@@ -5,6 +5,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { pointAt } from '../body/measure-surface.ts';
+import { inEnglish } from '../in-english.ts';
 
 function make(heights: object, inside: object = {}): Form {
   const project = parseProject(
@@ -14,9 +15,9 @@ function make(heights: object, inside: object = {}): Form {
       inside: { ...average.inside, ...inside },
     }),
   );
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const form = makeForm(project.value, { targetTriangles: 1200 });
-  if (!form.ok) throw new Error(form.issues[0].message);
+  if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
 }
 

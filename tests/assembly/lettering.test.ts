@@ -5,6 +5,7 @@ import { cornersOfText, makeText } from '../../src/core/drawing/index.ts';
 import { NOTCH_SHAPES, type Piece } from '../../src/core/pattern/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 type Point = readonly [number, number];
 
@@ -48,7 +49,7 @@ describe('lettering of a whole form', () => {
         { ...project.value, cloth: { ...project.value.cloth, notchShape } },
         { targetTriangles: 3000 },
       );
-      if (!form.ok) throw new Error(form.issues[0].message);
+      if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
       let texts = 0;
       for (const piece of [...form.value.pieces, ...(form.value.inside?.pieces ?? [])]) {
         const segments = segmentsOf(piece);
@@ -71,7 +72,7 @@ describe('lettering of a whole form', () => {
     const average = parseProject(readFileSync(armed, 'utf8'));
     if (!average.ok) throw new Error(armed);
     const form = pipeline.makeForm(average.value, { targetTriangles: 2000 });
-    if (!form.ok) throw new Error(form.issues[0].message);
+    if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     expect(form.value.report.issues.filter(({ code }) => code === 'label-without-room')).toEqual([]);
     const inner = form.value.inside!.pieces;
     expect(inner.filter(({ id }) => id.startsWith('wrist-plate')).length).toBe(6);
@@ -81,7 +82,7 @@ describe('lettering of a whole form', () => {
 
   it('fits on a printed page: no label is longer than 120 mm where letters of 4 mm or more are', () => {
     const form = pipeline.makeForm(project.value, { targetTriangles: 3000 });
-    if (!form.ok) throw new Error(form.issues[0].message);
+    if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     for (const { id, texts } of form.value.pieces)
       for (const { x, y, text, size, anchor, angle } of texts) {
         const [ax, ay, bx, by] = cornersOfText(makeText(x, -y, text, size, { anchor, angle: -angle }));

@@ -6,6 +6,7 @@ import { draftPiece, type PieceInput } from '../../src/core/pattern/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { fitOrThrow, readDemo } from '../body/read-demo.ts';
+import { inEnglish } from '../in-english.ts';
 
 /** mm: partner seams, marks on them, girths (our promise to the maker). */
 const [seamLimit, markLimit, girthLimit] = [0.1, 0.2, 0.2];
@@ -13,7 +14,7 @@ const letters = ['Q', 'R', 'S', 'T'];
 
 const input = readDemo('average');
 const arms = flattenArms(fitOrThrow(input).arms);
-if (!arms.ok) throw new Error(arms.issues[0].message);
+if (!arms.ok) throw new Error(inEnglish(arms.issues[0].message));
 const { panels, flat } = arms.value;
 const seams = nameArmSeams(panels, (k) => letters[k]);
 const pieces = makeArmPieces(arms.value, seams);
@@ -111,9 +112,9 @@ describe('pieces of the arms', () => {
 
   it('come with the whole form, on a sheet of their own, under letters no other seam has', () => {
     const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
-    if (!project.ok) throw new Error(project.issues[0].message);
+    if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
     const made = createPipeline().makeForm(project.value, { targetTriangles: 1500 });
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     const { inside, pieces: shell, drawings, report } = made.value;
     expect(drawings.map(({ material }) => material)).toContain('arms');
     expect(report.inside?.arms.map(({ id }) => id)).toEqual(panels.map(({ id }) => id));

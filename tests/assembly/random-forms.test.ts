@@ -18,6 +18,7 @@ import {
   type SeamedShell,
   type SeamLayout,
 } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const demos = path.join(import.meta.dirname, '../../shared/demos');
 const seeds = process.env.SEED ? [Number(process.env.SEED)] : Array.from({ length: 14 }, (_, k) => 11 + k);
@@ -36,7 +37,7 @@ function randomBody(random: () => number) {
   const files = readdirSync(demos).sort();
   const file = files[Math.floor(random() * files.length)];
   const project = parseProject(readFileSync(path.join(demos, file), 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const whole = 0.94 + 0.12 * random();
   const vary = (mm: number): number => mm * whole * (0.985 + 0.03 * random());
   const { figure, measures } = project.value.body;
@@ -164,13 +165,13 @@ describe.each(seeds)('seed %i', (seed) => {
       }
       const problem = flattenProblemFromShell(cut.value);
       const flat = flattenTogether(problem);
-      if (!flat.ok) throw new Error(`seed ${seed}, ${layout.id}: ${flat.issues[0].message}`);
+      if (!flat.ok) throw new Error(`seed ${seed}, ${layout.id}: ${inEnglish(flat.issues[0].message)}`);
       const what = `seed ${seed}, ${layout.id}`;
       for (const { strain } of flat.value) expect(strain.summary.flipped, what).toBe(0);
       expect(worstGap(cut.value, flat.value), what).toBeLessThan(0.2);
       expect(worstLevel(cut.value, flat.value), what).toBeLessThan(0.2);
       const again = flattenTogether(rewritten(problem));
-      if (!again.ok) throw new Error(`${what}, rewritten: ${again.issues[0].message}`);
+      if (!again.ok) throw new Error(`${what}, rewritten: ${inEnglish(again.issues[0].message)}`);
       flat.value.forEach(({ strain }, d) => {
         // Seam lengths come from panels settled to an energy of 1e-6 each, so a strain of 1e-5 is the finest to compare.
         expect(again.value[d].strain.summary.rms, what).toBeCloseTo(strain.summary.rms, 5);

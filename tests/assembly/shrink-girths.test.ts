@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 // mm
 const levelLimit = 0.2;
@@ -12,13 +13,19 @@ const seamLimit = 0.01;
 const read = parseProject(
   readFileSync(path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json'), 'utf8'),
 );
-if (!read.ok) throw new Error(read.issues[0].message);
+if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
 const project: Project = read.value;
 const pipeline = createPipeline();
 
 function make(inside: Project['inside']): Form {
   const form = pipeline.makeForm({ ...project, inside }, { targetTriangles: 4000 });
-  if (!form.ok) throw new Error(form.issues.map(({ message }) => message).join('\n'));
+  if (!form.ok)
+    throw new Error(
+      form.issues
+        .map(({ message }) => message)
+        .map(inEnglish)
+        .join('\n'),
+    );
   return form.value;
 }
 

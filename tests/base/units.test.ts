@@ -8,12 +8,13 @@ import {
   mmPerInch,
   parseLength,
 } from '../../src/core/base/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 // Source of every inch below: 1 in = 25.4 mm exactly (international yard and pound agreement, 1959).
 
 function read(text: string, unit: LengthUnit = 'cm'): number {
   const result = parseLength(text, unit);
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 
@@ -61,7 +62,7 @@ describe('parseLength', () => {
     const result = parseLength(text, 'in');
     expect(result.ok).toBe(false);
     expect(result.issues[0]).toMatchObject({ code: 'length-not-understood', severity: 'error' });
-    expect(result.issues[0].message).toContain('36 3/8');
+    expect(inEnglish(result.issues[0].message)).toContain('36 3/8');
   });
 
   it('refuses a number too large to be one', () => {

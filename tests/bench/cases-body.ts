@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type Body, type BodyInput, fitBody, surfaceOfBody } from '../../src/core/body/index.ts';
+import { inEnglish } from '../in-english.ts';
 import type { BenchCase } from './types.ts';
 
 function readAverage(): BodyInput {
@@ -8,7 +9,13 @@ function readAverage(): BodyInput {
 
 function fitOnce(input: BodyInput, warmFrom?: Body): Body {
   const result = fitBody(input, warmFrom);
-  if (!result.ok) throw new Error(result.issues.map((i) => i.message).join(' '));
+  if (!result.ok)
+    throw new Error(
+      result.issues
+        .map((i) => i.message)
+        .map(inEnglish)
+        .join(' '),
+    );
   return result.value;
 }
 

@@ -12,6 +12,7 @@ import {
   moveHandle,
   USUAL_BRIDGING,
 } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 import type { BenchCase } from './types.ts';
 
 const demo = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
@@ -20,9 +21,9 @@ const handle = listHandles(layout).filter((one) => one.lineId === 'princessFront
 
 function prepare() {
   const project = parseProject(readFileSync(demo, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const body = fitBody(project.value.body);
-  if (!body.ok) throw new Error(body.issues[0].message);
+  if (!body.ok) throw new Error(inEnglish(body.issues[0].message));
   const surface = bridgeHollows(surfaceOfBody(body.value), body.value, USUAL_BRIDGING);
   let moves = 0;
   const memory = createFlattenMemory();
@@ -34,10 +35,10 @@ type Prepared = ReturnType<typeof prepare>;
 function unroll({ surface, body }: Prepared, triangles: number, mm: number, memory?: FlattenMemory) {
   const start = performance.now();
   const cut = cutIntoPanels(surface, body, moveHandle(layout, handle, mm), { targetTriangles: triangles });
-  if (!cut.ok) throw new Error(cut.issues[0].message);
+  if (!cut.ok) throw new Error(inEnglish(cut.issues[0].message));
   const between = performance.now();
   const flat = flattenTogether(flattenProblemFromShell(cut.value), memory ? { memory } : {});
-  if (!flat.ok) throw new Error(flat.issues[0].message);
+  if (!flat.ok) throw new Error(inEnglish(flat.issues[0].message));
   const checksum = flat.value.reduce((sum, disk) => sum + disk.strain.summary.rms, 0);
   return { checksum, partsMs: { cut: between - start, unroll: performance.now() - between } };
 }

@@ -5,6 +5,7 @@ import { exportForm } from '../../src/core/files/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 import type { BenchCase } from './types.ts';
 
 const targetTriangles = 20_000;
@@ -14,19 +15,19 @@ const FONT = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVu
 function makeTwelve(): Form {
   const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
   const project = parseProject(readFileSync(file, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const form = createPipeline().makeForm(
     { ...project.value, seams: { layout: 'upright12' } },
     { targetTriangles },
   );
-  if (!form.ok) throw new Error(form.issues[0].message);
+  if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
 }
 
 async function write(form: Form, formats: readonly string[]): Promise<number> {
   const font = { name: 'DejaVuSans', bytes: readFileSync(FONT) };
   const files = await exportForm(form, { formats, font });
-  if (!files.ok) throw new Error(files.issues[0].message);
+  if (!files.ok) throw new Error(inEnglish(files.issues[0].message));
   return files.value.reduce((sum, { content }) => sum + content.length, 0);
 }
 

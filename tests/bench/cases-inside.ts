@@ -3,20 +3,21 @@ import path from 'node:path';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 import type { BenchCase, BenchParts } from './types.ts';
 
 /** One body made once, then its inside designed anew for another tube: what a maker waits for who changes the pole. */
 function prepareTubeChange(demo: string): () => BenchParts {
   const file = path.join(import.meta.dirname, `../../shared/demos/${demo}.loftseam.json`);
   const project = parseProject(readFileSync(file, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const pipeline = createPipeline();
   let thickness = 25;
   return () => {
     thickness = thickness === 25 ? 26 : 25;
     const inside = { ...project.value.inside, tubeDiameter: thickness };
     const made = pipeline.makeForm({ ...project.value, inside }, { now: () => performance.now() });
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     return { checksum: sumOfLengths(made.value), partsMs: { inside: made.value.report.timingsMs.inside } };
   };
 }

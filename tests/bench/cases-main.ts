@@ -3,6 +3,7 @@ import path from 'node:path';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 import type { BenchCase, BenchParts } from './types.ts';
 
 const targetTriangles = 20_000;
@@ -10,14 +11,14 @@ const targetTriangles = 20_000;
 function averageProject(): Project {
   const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
   const project = parseProject(readFileSync(file, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   return { ...project.value, seams: { layout: 'upright8' } };
 }
 
 /** Makes the whole form from nothing, stage by stage. */
 function makeAll(project: Project): BenchParts {
   const form = createPipeline().makeForm(project, { targetTriangles, now: () => performance.now() });
-  if (!form.ok) throw new Error(form.issues[0].message);
+  if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return { checksum: checksumOf(form.value), partsMs: form.value.report.timingsMs };
 }
 
@@ -27,7 +28,7 @@ function prepareAllowanceChange(): (allowance: number) => number {
   const project = averageProject();
   const change = (allowance: number) => {
     const form = pipeline.makeForm({ ...project, cloth: { allowance } }, { targetTriangles });
-    if (!form.ok) throw new Error(form.issues[0].message);
+    if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     return checksumOf(form.value);
   };
   change(10);
@@ -44,7 +45,7 @@ function prepareDrag(): () => number {
     step += 1;
     const measures = { ...project.body.measures, waistGirth: 760 + 3 * (step % 10) };
     const form = pipeline.makeForm({ ...project, body: { ...project.body, measures } }, options);
-    if (!form.ok) throw new Error(form.issues[0].message);
+    if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     return form.value.report.body.area;
   };
   for (let i = 0; i < 15; i++) pull();

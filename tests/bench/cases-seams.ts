@@ -1,4 +1,5 @@
 import { cutIntoPanels, findLayout } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { torso } from '../seams/sample-forms.ts';
 import type { BenchCase } from './types.ts';
 
@@ -8,7 +9,13 @@ function cutCase(layoutId: string, targetTriangles: number): BenchCase {
     name: `seams/cut-${layoutId}-${targetTriangles}`,
     run() {
       const result = cutIntoPanels(torso.surface, torso.form, layout, { targetTriangles });
-      if (!result.ok) throw new Error(result.issues.map((issue) => issue.message).join(' '));
+      if (!result.ok)
+        throw new Error(
+          result.issues
+            .map((issue) => issue.message)
+            .map(inEnglish)
+            .join(' '),
+        );
       let sum = 0;
       for (const value of result.value.mesh.positions) sum += value;
       return sum + result.value.mesh.triangles.length;

@@ -1,4 +1,5 @@
 import { printPieces } from '../../src/core/sheet/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { samplePieces } from '../sheet/sample-pieces.ts';
 
 const PIECES = samplePieces();
@@ -6,7 +7,7 @@ const INFO = { project: 'Bench', body: 'bust', date: '' };
 
 function print() {
   const job = printPieces(PIECES, INFO);
-  if (!job.ok) throw new Error(job.issues[0].message);
+  if (!job.ok) throw new Error(inEnglish(job.issues[0].message));
   return job.value;
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findMistakes, listDoubts } from '../../src/core/body/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { projectFromSurveyRow, readSurvey } from '../survey/project-from-survey-row.ts';
 import { DEMO_IDS, readDemo } from './read-demo.ts';
 
@@ -43,7 +44,7 @@ describe('findMistakes', () => {
     const average = readDemo('average');
     const [issue] = findMistakes({ ...average, measures: { ...average.measures, waistGirth: 675 } });
     expect(issue.path).toBe('measures.waistGirth');
-    expect(issue.message).toContain('Did you mean 76.5 cm (30 1/8 in)?');
+    expect(inEnglish(issue.message)).toContain('Did you mean 76.5 cm (30 1/8 in)?');
   });
 
   it('refuses what is beyond belief, unless a second reading agrees', () => {

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type Body, type BodyInput, fitBody } from '../../src/core/body/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 export const DEMO_IDS = readdirSync('shared/demos').map((file) => file.replace('.loftseam.json', ''));
 
@@ -10,6 +11,12 @@ export function readDemo(id: string): BodyInput {
 /** The fitted body, or a thrown list of what stopped it. */
 export function fitOrThrow(input: BodyInput): Body {
   const result = fitBody(input);
-  if (!result.ok) throw new Error(result.issues.map((i) => i.message).join('\n'));
+  if (!result.ok)
+    throw new Error(
+      result.issues
+        .map((i) => i.message)
+        .map(inEnglish)
+        .join('\n'),
+    );
   return result.value;
 }

@@ -5,6 +5,7 @@ import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { CommandFailure, exitCodes } from '../../src/cli/exit-codes.ts';
 import { faultInWords, writeFiles } from '../../src/cli/write-files.ts';
+import { commandWords } from '../../src/language/english/command.ts';
 
 let folder = '';
 beforeEach(async () => {
@@ -66,7 +67,7 @@ describe('writeFiles', () => {
     await writeFile(path.join(folder, 'out'), 'a file');
     const failure = await failureOf(writeFiles(path.join(folder, 'out'), [{ name: 'a', content: '' }]));
     expect(failure.exitCode).toBe(exitCodes.cannotReadOrWrite);
-    expect(failure.message).toMatch(/out: a file is in the place of a folder\..*--out/);
+    expect(failure.tell(commandWords)).toMatch(/out: a file is in the place of a folder\..*--out/);
     expect(await readFile(path.join(folder, 'out'), 'utf8')).toBe('a file');
   });
 
@@ -75,7 +76,9 @@ describe('writeFiles', () => {
     ['EROFS', 'it is on a read-only disk'],
     ['ENOSPC', 'the disk is full'],
   ])('puts %s in words', (code, words) => {
-    expect(faultInWords(code, new Error(code))).toBe(words);
+    expect(faultInWords(Object.assign(new Error(code), { code }), commandWords.refusals.files.why)).toBe(
+      words,
+    );
   });
 
   it('cleans up when the place of a file is a folder', async () => {

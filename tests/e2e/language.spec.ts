@@ -1,10 +1,12 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { german } from '../../src/app/language/german.ts';
-import { english } from '../../src/app/language/index.ts';
+
 import { MEASURES, SHAPE_CATEGORIES } from '../../src/core/body/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { CAUTIONS } from '../../src/core/supports/index.ts';
+import { words as english } from '../../src/language/english/app.ts';
+import { words as german } from '../../src/language/german/app.ts';
+import { inEnglish } from '../in-english.ts';
 import { openApp, openPage, watchComplaints } from './open-app.ts';
 
 const STAGES = Object.values(german.stages.names);
@@ -49,10 +51,12 @@ const {
   ...words
 } = english;
 const ofCore = [
-  ...MEASURES.flatMap(({ name, how }) => [name, how]),
-  ...SHAPE_CATEGORIES.flatMap(({ name, why, choices }) => [name, why, ...choices.map((one) => one.name)]),
-  ...LAYOUTS.flatMap(({ name, description }) => [name, description]),
-  ...CAUTIONS.flatMap(({ title, text }) => [title, text]),
+  ...MEASURES.flatMap(({ name, how }) => [name, how]).map(inEnglish),
+  ...SHAPE_CATEGORIES.flatMap(({ name, why, choices }) => [name, why, ...choices.map((one) => one.name)]).map(
+    inEnglish,
+  ),
+  ...LAYOUTS.flatMap(({ name, description }) => [name, description]).map(inEnglish),
+  ...CAUTIONS.flatMap(({ title, text }) => [title, text]).map(inEnglish),
 ];
 const ENGLISH = [
   ...englishTexts({ ...words, workshop, making }, { ...german, making: german.workshop.making }),

@@ -9,6 +9,7 @@ import { type Drawing, makeLayer, makePath, makeText } from '../../src/core/draw
 import { type DxfBlock, writeDxf } from '../../src/core/export/index.ts';
 import { boundsOfPoints } from '../../src/core/math/index.ts';
 import { draftPiece, drawPieces, type Piece } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { measurePolygonArea } from '../oracles/polygon-area.ts';
 import { LABEL, samplePanels } from '../pattern/synthetic-panels.ts';
 import { samplePieces } from '../sheet/sample-pieces.ts';
@@ -24,7 +25,7 @@ function blockOf(piece: Piece, x = 0): DxfBlock {
   const drawing: Drawing = {
     width: maxX - minX,
     height: maxY - minY,
-    title: piece.name,
+    title: inEnglish(piece.name),
     layers: drawPieces([piece], [{ dx: -minX, dy: maxY }]),
   };
   return { name: piece.id, drawing, x, y: 0, notes: ['Quantity: 1'] };

@@ -5,6 +5,7 @@ import { InvariantError } from '../../src/core/base/index.ts';
 import { type Drawing, makeLayer, makePath, makeRectangle, makeText } from '../../src/core/drawing/index.ts';
 import { writePdf } from '../../src/core/export/index.ts';
 import { correctionFromBars, correctPage, printPieces } from '../../src/core/sheet/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { askPoppler, type GreyImage, rasterisePdf } from '../rasterise-pdf.ts';
 import { samplePieces } from '../sheet/sample-pieces.ts';
 
@@ -175,7 +176,7 @@ describe('the file', () => {
     'prints pieces on %s',
     async (paper) => {
       const job = printPieces(samplePieces(), { project: 'P', body: 'b', date: '' }, { paper });
-      if (!job.ok) throw new Error(job.issues[0].message);
+      if (!job.ok) throw new Error(inEnglish(job.issues[0].message));
       const bytes = await write([...job.value.pages]);
       expect(bytes.length).toBeLessThan(2_000_000);
       expect(Number(/Pages:\s+(\d+)/.exec(askPoppler('pdfinfo', bytes))?.[1])).toBe(job.value.pages.length);

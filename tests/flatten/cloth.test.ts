@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import {
   CLOTHS,
   type Cloth,
@@ -10,6 +11,7 @@ import {
   measureStrain,
   turnFlat,
 } from '../../src/core/flatten/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makeGrid } from './cases/disk-meshes.ts';
 
 /** Body: a 100 × 100 mm square standing in the x–z plane, seen from the front (−y). */
@@ -24,8 +26,8 @@ function flatFrom(map: (x: number, z: number) => readonly [number, number]): Flo
 }
 
 const even: Cloth = {
-  id: 'even',
-  name: 'even',
+  id: 'plainCotton',
+  name: verbatim('even'),
   warp: { stretch: 0.02, shrink: 0.01 },
   weft: { stretch: 0.02, shrink: 0.01 },
   bias: { stretch: 0.2, shrink: 0.2 },
@@ -113,7 +115,7 @@ describe('rather stretch than wrinkle', () => {
   it('lays a plane 1 % smaller at aversion 1, but keeps a held length', () => {
     const problem = { disks: [body], mirrorOf: Int32Array.of(-1), joins: [], keptPaths: [] };
     const free = flattenTogether(problem, { wrinkleAversion: 1 });
-    if (!free.ok) throw new Error(free.issues[0].message);
+    if (!free.ok) throw new Error(inEnglish(free.issues[0].message));
     const { min, max } = free.value[0].strain.summary;
     expect(min).toBeCloseTo(0.01, 6);
     expect(max).toBeCloseTo(0.01, 6);
@@ -123,7 +125,7 @@ describe('rather stretch than wrinkle', () => {
       { ...problem, keptPaths: [{ disk: 0, vertices: row }] },
       { wrinkleAversion: 1 },
     );
-    if (!held.ok) throw new Error(held.issues[0].message);
+    if (!held.ok) throw new Error(inEnglish(held.issues[0].message));
     const p = held.value[0].positions;
     expect(Math.hypot(p[2 * row[n - 1]] - p[0], p[2 * row[n - 1] + 1] - p[1])).toBeGreaterThan(99.7);
     // The rest of the plane still leans to stretch.

@@ -5,6 +5,7 @@ import {
   type Join,
   measureFreeStrain,
 } from '../../src/core/flatten/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makeGrid, makePair, scaleMesh } from './cases/disk-meshes.ts';
 
 /** Two plane rectangles 60 × 100 mm joined along a long side. */
@@ -42,7 +43,7 @@ describe('sewn-in ease', () => {
   it('cuts one side longer by the fraction, edge for edge, and keeps the sewn length', () => {
     for (const side of ['a', 'b'] as const) {
       const result = flattenTogether(planeProblem({ side, fraction: 0.015 }));
-      if (!result.ok) throw new Error(result.issues[0].message);
+      if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
       const a = lengths(result.value[0].positions, sideOf(columns));
       const b = lengths(result.value[1].positions, sideOf(0));
       a.forEach((length, k) => {
@@ -90,9 +91,9 @@ describe('the cost of the seams', () => {
       keptPaths: [],
     };
     const sewn = flattenTogether(problem);
-    if (!sewn.ok) throw new Error(sewn.issues[0].message);
+    if (!sewn.ok) throw new Error(inEnglish(sewn.issues[0].message));
     const free = measureFreeStrain(problem, sewn.value);
-    if (!free.ok) throw new Error(free.issues[0].message);
+    if (!free.ok) throw new Error(inEnglish(free.issues[0].message));
     free.value.forEach(({ rms }, d) => {
       expect(rms).toBeLessThan(sewn.value[d].strain.summary.rms);
       expect(rms).toBeGreaterThan(0.2 * sewn.value[d].strain.summary.rms);

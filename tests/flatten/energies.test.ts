@@ -5,11 +5,12 @@ import { addRules, makeLengthRules, measureRules } from '../../src/core/flatten/
 import { addBending, makeOutlineBending, measureBending } from '../../src/core/flatten/outline-bending.ts';
 import { type PreparedDisk, prepareDisk } from '../../src/core/flatten/prepare-disk.ts';
 import { startLayout } from '../../src/core/flatten/start-layout.ts';
+import { inEnglish } from '../in-english.ts';
 import { bumpChart, makeGrid, scaleMesh } from './cases/disk-meshes.ts';
 
 function prepare(): { disk: PreparedDisk; flat: Float64Array } {
   const prepared = prepareDisk(scaleMesh(makeGrid(4, 4, bumpChart(-0.8, 0.6)), 10));
-  if (!prepared.ok) throw new Error(prepared.issues[0].message);
+  if (!prepared.ok) throw new Error(inEnglish(prepared.issues[0].message));
   const disk = prepared.value;
   // Strained further by a smooth map that keeps orientation, so that no term vanishes.
   const flat = startLayout(disk).map((x, i) => 1.1 * x + 3 * Math.sin(1.7 * i));

@@ -4,13 +4,12 @@ import {
   createFlattenMemory,
   type FlattenProblem,
   finishFlatten,
-  flattenAhead,
   flattenTogether,
   matchSeams,
   planFlatten,
-  type RunJobsElsewhere,
   runFlattenJob,
 } from '../../src/core/flatten/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makePair, scaleMesh } from './cases/disk-meshes.ts';
 
 const pair = makePair('bump', 20, 34);
@@ -29,7 +28,7 @@ const problem: FlattenProblem = {
 };
 
 function solvedOf<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 
@@ -95,34 +94,5 @@ describe('paths of which only the sum is kept', () => {
     expect(changes.reduce((sum, change) => sum + change)).toBeCloseTo(0, 2);
     expect(Math.max(...changes.map(Math.abs))).toBeGreaterThan(0.05);
     expect(energyOf(shared)).toBeLessThan(energyOf(each));
-  });
-});
-
-describe('work shared with another place', () => {
-  it('leaves the same bytes, whether the other place answers, fails, or refuses', async () => {
-    const wanted = solvedOf(flattenTogether(problem));
-    const theirMemory = createFlattenMemory();
-    const sent: number[] = [];
-    const places: RunJobsElsewhere[] = [
-      async (jobs) => {
-        sent.push(...jobs.map((job) => job.disk));
-        return structuredClone(jobs).map((job) => structuredClone(runFlattenJob(job, theirMemory)));
-      },
-      async (jobs) => jobs.map(() => ({ ok: false, issues: [] })),
-      () => Promise.reject(new Error('no such place')),
-    ];
-    for (const elsewhere of places) {
-      const memory = createFlattenMemory();
-      await flattenAhead(problem, { memory }, elsewhere);
-      expect(solvedOf(flattenTogether(problem, { memory }))).toEqual(wanted);
-    }
-    // One of the two disks, once alone and once together; and with all of it known nothing more.
-    expect(sent).toEqual([sent[0], sent[0]]);
-  });
-
-  it('solves nothing more once stopped', async () => {
-    const memory = createFlattenMemory();
-    await flattenAhead(problem, { memory, isCancelled: () => true }, () => Promise.resolve([]));
-    expect(memory.layouts.size).toBe(0);
   });
 });

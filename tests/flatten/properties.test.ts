@@ -2,13 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { type FlatDisk, flattenFree } from '../../src/core/flatten/index.ts';
 import { findBoundaryLoops, type Mesh } from '../../src/core/mesh/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makePanels, scaleMesh } from './cases/disk-meshes.ts';
 
 const panels = makePanels(600);
 
 function flatten(mesh: Mesh): FlatDisk {
   const result = flattenFree(mesh);
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 

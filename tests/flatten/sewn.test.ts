@@ -8,6 +8,7 @@ import {
   type Join,
 } from '../../src/core/flatten/index.ts';
 import type { Mesh } from '../../src/core/mesh/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makePair, makePanels, scaleMesh } from './cases/disk-meshes.ts';
 
 const columns = 20;
@@ -40,7 +41,13 @@ function rowOf(j: number): Uint32Array {
 
 function solve(problem: FlattenProblem, options = {}): FlatDisk[] {
   const result = flattenTogether(problem, options);
-  if (!result.ok) throw new Error(result.issues.map((issue) => issue.message).join(' '));
+  if (!result.ok)
+    throw new Error(
+      result.issues
+        .map((issue) => issue.message)
+        .map(inEnglish)
+        .join(' '),
+    );
   return result.value;
 }
 

@@ -3,13 +3,14 @@ import { approachIsometry } from '../../src/core/flatten/approach-isometry.ts';
 import { measureDirichlet } from '../../src/core/flatten/dirichlet-energy.ts';
 import { prepareDisk } from '../../src/core/flatten/prepare-disk.ts';
 import { layConformal, startLayout } from '../../src/core/flatten/start-layout.ts';
+import { inEnglish } from '../in-english.ts';
 import { makePanels, scaleMesh } from './cases/disk-meshes.ts';
 
 const panels = makePanels(2000);
 
 function prepare(name: string) {
   const disk = prepareDisk(scaleMesh(panels[name], 10));
-  if (!disk.ok) throw new Error(disk.issues[0].message);
+  if (!disk.ok) throw new Error(inEnglish(disk.issues[0].message));
   return disk.value;
 }
 

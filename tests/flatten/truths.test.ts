@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { flattenFree, type StrainField } from '../../src/core/flatten/index.ts';
 import type { Mesh } from '../../src/core/mesh/index.ts';
+import { inEnglish } from '../in-english.ts';
 import {
   coneChart,
   cylinderChart,
@@ -16,7 +17,13 @@ const degrees = Math.PI / 180;
 
 function flatten(mesh: Mesh, tolerance = 1e-10) {
   const result = flattenFree(mesh, { tolerance });
-  if (!result.ok) throw new Error(result.issues.map((issue) => issue.message).join());
+  if (!result.ok)
+    throw new Error(
+      result.issues
+        .map((issue) => issue.message)
+        .map(inEnglish)
+        .join(),
+    );
   return result.value;
 }
 

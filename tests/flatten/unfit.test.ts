@@ -5,6 +5,7 @@ import { flattenFree, flattenTogether } from '../../src/core/flatten/index.ts';
 import { prepareDisk } from '../../src/core/flatten/prepare-disk.ts';
 import { layTutte, startLayout } from '../../src/core/flatten/start-layout.ts';
 import type { Mesh } from '../../src/core/mesh/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makeGrid, makePanels } from './cases/disk-meshes.ts';
 
 const square = makeGrid(4, 4, (u, v) => [10 * u, 0, 10 * v]);
@@ -30,7 +31,7 @@ const closed: Mesh = {
 function codesOf(mesh: Mesh): string[] {
   const result = flattenFree(mesh);
   if (result.ok) throw new Error('should have been refused');
-  for (const issue of result.issues) expect(issue.message.length).toBeGreaterThan(10);
+  for (const issue of result.issues) expect(inEnglish(issue.message).length).toBeGreaterThan(10);
   return result.issues.map((issue) => issue.code);
 }
 
@@ -47,7 +48,7 @@ describe('unfit meshes', () => {
     const holed = without(square, (f) => f === 10 || f === 11);
     expect(codesOf(holed)).toEqual(['flatten-not-a-disk']);
     const result = flattenFree(holed);
-    expect(result.issues[0].message).toMatch(/more than one boundary loop/);
+    expect(inEnglish(result.issues[0].message)).toMatch(/more than one boundary loop/);
   });
   it('two parts, the second closed or open', () => {
     expect(codesOf(join(square, closed))).toContain('flatten-not-a-disk');

@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { flattenProblemFromShell } from '../../src/core/assembly/flatten-problem.ts';
 import { nameFlattenIssues } from '../../src/core/assembly/name-flatten-issues.ts';
 import { pieceInputsFromShell } from '../../src/core/assembly/piece-input.ts';
-import { InvariantError } from '../../src/core/base/index.ts';
+import { InvariantError, verbatim } from '../../src/core/base/index.ts';
 import type { FlatDisk } from '../../src/core/flatten/index.ts';
 import { measureLevels, measureSeams } from '../../src/core/form/measure-flat.ts';
 import type { SeamedShell } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { makeTubeShell, tube } from './tube-shell.ts';
 
 /** A tube of chords unrolls to rectangles: width = columns × chord, closed form. `stretch` spoils one panel on purpose. */
@@ -159,12 +160,17 @@ describe('the panels stated for drafting', () => {
 describe('issues of flattening', () => {
   it('are told with the names a maker knows', () => {
     const shell = makeTubeShell();
-    const issue = (path: string) => ({ code: 'x', path, message: 'It is off.', severity: 'error' as const });
+    const issue = (path: string) => ({
+      code: 'x',
+      path,
+      message: verbatim('It is off.'),
+      severity: 'error' as const,
+    });
     const told = nameFlattenIssues(
       ['disks.1.mesh', 'keptPaths.0', 'keptPaths.3', 'joins.1', ''].map(issue),
       shell,
     );
-    expect(told.map(({ path, message }) => [path, message])).toEqual([
+    expect(told.map(({ path, message }) => [path, inEnglish(message)])).toEqual([
       ['panels.back0', 'Back0: It is off.'],
       ['panels', 'Waist line on front0: It is off.'],
       ['panels', 'Seam B, left0: It is off.'],

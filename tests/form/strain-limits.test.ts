@@ -5,11 +5,12 @@ import { describe, expect, it } from 'vitest';
 import { measureFormStrain } from '../../src/core/advice/index.ts';
 import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 function readDemo(name: string): Project {
   const file = path.join(import.meta.dirname, `../../shared/demos/${name}.loftseam.json`);
   const project = parseProject(readFileSync(file, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   return project.value;
 }
 
@@ -26,7 +27,7 @@ describe('strain of the average body, hollows bridged, 20 000 triangles', () => 
     '%s',
     (layout, p95, p99) => {
       const made = makeForm({ ...project, seams: { layout } });
-      if (!made.ok) throw new Error(made.issues[0].message);
+      if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
       const { report, flat, shell } = made.value;
       const strain = measureFormStrain(
         shell.panels.map((panel) => panel.mesh),
@@ -65,7 +66,7 @@ it.each([
     { ...rest, body, seams: { ...seams, layout } },
     { targetTriangles: 20_000 },
   );
-  if (!cut.ok) throw new Error(cut.issues[0].message);
+  if (!cut.ok) throw new Error(inEnglish(cut.issues[0].message));
   expect(cut.value.strain.p95).toBeLessThanOrEqual(p95);
   expect(cut.value.flat.every(({ strain }) => strain.summary.flipped === 0)).toBe(true);
 });

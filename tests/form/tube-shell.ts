@@ -1,3 +1,4 @@
+import { verbatim } from '../../src/core/base/index.ts';
 import type { Seam, SeamedShell, ShellPanel } from '../../src/core/seams/index.ts';
 
 /** Size of the tube: half-angle steps per panel, rows, mm. */
@@ -56,7 +57,7 @@ export function makeTubeShell(twoTiers = false): SeamedShell {
     levels: [
       {
         id: 'waist',
-        name: 'Waist',
+        name: verbatim('Waist'),
         vertices: Uint32Array.from({ length: around }, (_, c) => at(levelRow, c)),
         length3d: around * chord,
       },
@@ -78,7 +79,7 @@ function upright(
   const marks =
     points.length > 3 ? [{ kind: 'level' as const, levelId: 'waist', index: tube.levelRow - low }] : [];
   const length3d = ((high - low) * tube.height) / tube.rows;
-  return { id, letter, name: id, lineId: id, panels, points, marks, length3d, isLevel: false };
+  return { id, letter, name: verbatim(id), lineId: id, panels, points, marks, length3d, isLevel: false };
 }
 
 interface PanelPlan extends Omit<ShellPanel, 'mesh' | 'chart'> {
@@ -114,7 +115,7 @@ function makePanel(
   const top = twoTiers && tier === 0;
   return {
     id,
-    name: id,
+    name: verbatim(id),
     side: 'centre',
     sourceVertex: Uint32Array.from({ length: width * (count + 1) }, (_, i) => {
       return (low + Math.floor(i / width)) * around + ((from + (i % width)) % around);

@@ -3,6 +3,7 @@ import { DOMParser } from '@xmldom/xmldom';
 import validator from 'gltf-validator';
 import SVGPathCommander from 'svg-path-commander';
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import { writeGlb, writeSvg } from '../../src/core/export/index.ts';
 import { arrangePieces, draftPiece } from '../../src/core/pattern/index.ts';
 import { readGlb } from '../export/read-glb.ts';
@@ -32,7 +33,7 @@ describe('square-and-wedge.svg', () => {
         [0, 150],
       ]),
       id: 'square',
-      name: 'Square',
+      name: verbatim('Square'),
     },
     {
       ...polygonPiece([
@@ -41,7 +42,7 @@ describe('square-and-wedge.svg', () => {
         [30, 210],
       ]),
       id: 'wedge',
-      name: 'Wedge',
+      name: verbatim('Wedge'),
     },
   ];
   const pieces = inputs.map((input) => {

@@ -5,6 +5,7 @@ import { exportForm } from '../../src/core/files/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 /** What every maker is to be told, by words that must stand there: the job's own list. */
 const MUST_SAY = {
@@ -22,9 +23,9 @@ function make(change: (raw: { body: { measures: Record<string, unknown> } }) => 
   const raw = JSON.parse(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
   change(raw);
   const project = parseProject(JSON.stringify(raw));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const form = makeForm(project.value, { targetTriangles: 1500 });
-  if (!form.ok) throw new Error(form.issues[0].message);
+  if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
 }
 
@@ -35,7 +36,7 @@ async function careOf(form: Form): Promise<string> {
     bytes: readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
   };
   const files = await exportForm(form, { formats: ['pdf'], font });
-  if (!files.ok) throw new Error(files.issues[0].message);
+  if (!files.ok) throw new Error(inEnglish(files.issues[0].message));
   const content = files.value.find(({ name }) => name.endsWith('.pdf'))!.content as Uint8Array;
   const pdf = await getDocument({ data: content.slice() }).promise;
   for (let i = 1; i <= Math.min(6, pdf.numPages); i++) {
@@ -50,7 +51,10 @@ describe('cautions', () => {
   const armed = make(() => undefined);
 
   it('all stand in the order of work, at a step', () => {
-    const said = armed.workshop!.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text)).join(' ');
+    const said = armed
+      .workshop!.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text))
+      .map(inEnglish)
+      .join(' ');
     for (const [id, words] of Object.entries(MUST_SAY)) expect(said, id).toMatch(words);
     const has = (step: string, id: string) =>
       armed.workshop!.steps.find((one) => one.id === step)!.cautions.some((one) => one.id === id);

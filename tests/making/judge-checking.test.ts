@@ -4,6 +4,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { type CheckingEntry, parseProject } from '../../src/core/project/index.ts';
 import { judgeStuffing, type LevelTarget } from '../../src/core/simulate/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 let form: Form;
 
@@ -18,7 +19,13 @@ beforeAll(() => {
   const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
   if (!project.ok) throw new Error('demo does not open');
   const made = makeForm(project.value, { targetTriangles: 1500 });
-  if (!made.ok) throw new Error(made.issues.map(({ message }) => message).join('\n'));
+  if (!made.ok)
+    throw new Error(
+      made.issues
+        .map(({ message }) => message)
+        .map(inEnglish)
+        .join('\n'),
+    );
   form = made.value;
 }, 60_000);
 
@@ -46,11 +53,11 @@ describe('judging a form by its log', () => {
     expect(found.change.width).toBeGreaterThan(3);
     expect(found.change.change).toBeLessThan(-5);
     expect(found.change.change).toBeGreaterThan(-25);
-    expect(found.ties.map(({ name }) => name)).toEqual(
+    expect(found.ties.map(({ name }) => inEnglish(name))).toEqual(
       expect.arrayContaining(['centre front tie', 'centre back tie', 'right web', 'left web']),
     );
     // Ties in line share what a web takes alone.
-    const of = (name: string) => found.ties.find((tie) => tie.name === name)?.change ?? 0;
+    const of = (name: string) => found.ties.find((tie) => inEnglish(tie.name) === name)?.change ?? 0;
     expect(of('centre front tie') + of('centre back tie')).toBeCloseTo(of('right web'), 9);
   });
 

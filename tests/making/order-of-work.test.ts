@@ -5,6 +5,7 @@ import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
+import { inEnglish } from '../in-english.ts';
 
 const pipeline = createPipeline();
 
@@ -12,9 +13,21 @@ function formOf(demo: string, layout?: string, inside = {}): Form {
   const raw = JSON.parse(readFileSync(`shared/demos/${demo}.loftseam.json`, 'utf8'));
   const seams = layout === undefined ? raw.seams : { layout };
   const project = parseProject(JSON.stringify({ ...raw, seams, inside: { ...raw.inside, ...inside } }));
-  if (!project.ok) throw new Error(project.issues.map(({ message }) => message).join('\n'));
+  if (!project.ok)
+    throw new Error(
+      project.issues
+        .map(({ message }) => message)
+        .map(inEnglish)
+        .join('\n'),
+    );
   const form = pipeline.makeForm(project.value, { targetTriangles: 1200 });
-  if (!form.ok) throw new Error(form.issues.map(({ message }) => message).join('\n'));
+  if (!form.ok)
+    throw new Error(
+      form.issues
+        .map(({ message }) => message)
+        .map(inEnglish)
+        .join('\n'),
+    );
   return form.value;
 }
 
@@ -171,7 +184,7 @@ describe('order of work', () => {
       .flatMap(({ seams }) => seams)
       .filter(({ id }) => id.includes('princessBack'));
     expect(onPrincessBack.length).toBe(2);
-    for (const { note } of onPrincessBack) expect(note).toContain('one edge alone');
+    for (const { note } of onPrincessBack) expect(note && inEnglish(note)).toContain('one edge alone');
   }, 60_000);
 
   test('numbers are those of this form', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { boundsOfDrawing, type Drawing, type DrawingPath } from '../../src/core/drawing/index.ts';
 import { boundsOfPoints } from '../../src/core/math/index.ts';
 import { arrangePieces, draftPiece, type Piece } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { distanceTo, isInside, lengthOf, sample } from './brute-force.ts';
 import { plate } from './plate.ts';
 import { LABEL, samplePanels } from './synthetic-panels.ts';
@@ -14,7 +15,7 @@ const PIECES: Piece[] = samplePanels().map((input) => {
 
 function arrange(pieces: readonly Piece[], options = {}): Drawing {
   const result = arrangePieces(pieces, options);
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 

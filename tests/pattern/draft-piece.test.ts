@@ -2,12 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { InvariantError } from '../../src/core/base/index.ts';
 import { cornersOfText, makeText } from '../../src/core/drawing/index.ts';
 import { draftPiece, type Piece, type PieceInput, type PieceText } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { distanceTo, doQuadsOverlap, isInside, lengthOf, sample } from './brute-force.ts';
 import { edge, LABEL, piece, polygonPiece, samplePanels, straight, upright } from './synthetic-panels.ts';
 
 function draft(input: PieceInput, options = {}): Piece {
   const result = draftPiece(input, LABEL, options);
-  if (!result.ok) throw new Error(result.issues.map(({ message }) => message).join('\n'));
+  if (!result.ok)
+    throw new Error(
+      result.issues
+        .map(({ message }) => message)
+        .map(inEnglish)
+        .join('\n'),
+    );
   return result.value;
 }
 
@@ -87,7 +94,14 @@ describe.each(PANELS)('%s', (_, input) => {
 
   it('writes the whole label', () => {
     const words = drafted.texts.map(({ text }) => text).join(' | ');
-    for (const part of [input.name, LABEL.project, LABEL.body, LABEL.date, 'cut 1', input.material]) {
+    for (const part of [
+      inEnglish(input.name),
+      LABEL.project,
+      LABEL.body,
+      LABEL.date,
+      'cut 1',
+      input.material,
+    ]) {
       expect(words).toContain(part);
     }
     expect(words).toContain(input.side);

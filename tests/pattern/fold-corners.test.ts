@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { draftPiece, type PieceEdge, type PieceInput } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { distanceTo, sample } from './brute-force.ts';
 import { edge, LABEL, piece, samplePanels, straight } from './synthetic-panels.ts';
 
@@ -8,7 +9,13 @@ const TOLERANCE = 0.01;
 
 function cutLineOf(input: PieceInput, allowanceByEdge: Record<string, number> = {}): Float64Array {
   const drafted = draftPiece(input, LABEL, { allowanceByEdge });
-  if (!drafted.ok) throw new Error(drafted.issues.map(({ message }) => message).join('\n'));
+  if (!drafted.ok)
+    throw new Error(
+      drafted.issues
+        .map(({ message }) => message)
+        .map(inEnglish)
+        .join('\n'),
+    );
   return drafted.value.cutLine;
 }
 

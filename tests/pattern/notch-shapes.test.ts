@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { draftPiece, NOTCH_SHAPES, type Piece } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { LABEL, samplePanels } from './synthetic-panels.ts';
 
 const INPUTS = samplePanels();
@@ -7,7 +8,13 @@ const INPUTS = samplePanels();
 function draft(options: Parameters<typeof draftPiece>[2]): Piece[] {
   return INPUTS.map((input) => {
     const piece = draftPiece(input, LABEL, options);
-    if (!piece.ok) throw new Error(piece.issues.map(({ message }) => message).join());
+    if (!piece.ok)
+      throw new Error(
+        piece.issues
+          .map(({ message }) => message)
+          .map(inEnglish)
+          .join(),
+      );
     return piece.value;
   });
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { draftPiece, type PieceInput } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { curve, edge, LABEL, piece, straight } from './synthetic-panels.ts';
 
 /** A block 200 mm wide whose top edge is an arc of a circle of radius R over a chord of 120 mm: hollow or domed. */
@@ -63,7 +64,7 @@ function block(
 
 function draft(input: PieceInput, allowance: number) {
   const made = draftPiece(input, LABEL, { allowance });
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return made.value;
 }
 
@@ -105,6 +106,6 @@ it('tells front, back and centre back by one, two and three slits', () => {
 
 it('prints the revision on the label', () => {
   const made = draftPiece(block(250, true), { ...LABEL, revision: '7K3ZQ0' });
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   expect(made.value.texts.some(({ text }) => text.includes('rev 7K3ZQ0'))).toBe(true);
 });

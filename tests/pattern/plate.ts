@@ -1,4 +1,6 @@
+import { verbatim } from '../../src/core/base/index.ts';
 import { draftPiece, type Piece } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { LABEL } from './synthetic-panels.ts';
 
 /** A plate of card of that size, mm, without allowance, its four edges named in their middles. */
@@ -14,13 +16,13 @@ export function plate(width: number, length: number): Piece {
   }));
   const input = {
     id: 'plate',
-    name: 'plate',
+    name: verbatim('plate'),
     side: 'centre' as const,
     edges,
     levelLines: [],
     material: 'card',
   };
   const drafted = draftPiece(input, LABEL, { allowance: 0 });
-  if (!drafted.ok) throw new Error(drafted.issues[0].message);
+  if (!drafted.ok) throw new Error(inEnglish(drafted.issues[0].message));
   return drafted.value;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import { type PieceMark, smoothPiece } from '../../src/core/pattern/index.ts';
 import { lengthOf } from './brute-force.ts';
 import { curve, edge, piece, straight } from './synthetic-panels.ts';
@@ -81,7 +82,11 @@ describe('edges as smooth curves', () => {
 
   it('moves level lines along with the vertices they end on', () => {
     const arc = chords(60);
-    const level = { id: 'waist', name: 'Waist', points: Float64Array.of(-50, 30, arc[20], arc[21]) };
+    const level = {
+      id: 'waist',
+      name: verbatim('Waist'),
+      points: Float64Array.of(-50, 30, arc[20], arc[21]),
+    };
     const result = smoothPiece(piece('p', 'P', [edge('a', 'A', arc, MARKS)], [level]));
     const { points, marks } = result.edges[0];
     const end = result.levelLines[0].points.subarray(2);

@@ -1,4 +1,5 @@
-import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../../src/core/pattern/index.ts';
+import { verbatim } from '../../src/core/base/index.ts';
+import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../../src/core/pattern/index.ts';
 
 /** Flat panels made up for tests: shapes a form's panels take, without a body behind them. mm, y up. */
 
@@ -36,10 +37,10 @@ export function piece(
   id: string,
   name: string,
   edges: readonly PieceEdge[],
-  levelLines: readonly PieceLine[] = [],
+  levelLines: readonly NamedLine[] = [],
   side: PieceInput['side'] = 'right',
 ): PieceInput {
-  return { id, name, side, edges, levelLines, material: 'outer cloth' };
+  return { id, name: verbatim(name), side, edges, levelLines, material: 'outer cloth' };
 }
 
 /** A polygon as a piece with one seam per side. */
@@ -138,7 +139,7 @@ function marksOf(points: Float64Array, isDownwards: boolean): PieceMark[] {
   return isDownwards ? marks.reverse() : marks;
 }
 
-function levelsOf(edges: readonly PieceEdge[]): PieceLine[] {
+function levelsOf(edges: readonly PieceEdge[]): NamedLine[] {
   const sides = edges.filter(({ id }) => /^seam-/.test(id));
   return LEVELS.map(({ id, name }) => {
     const ends = sides.map((side) => {
@@ -147,7 +148,7 @@ function levelsOf(edges: readonly PieceEdge[]): PieceLine[] {
     });
     const [[bx, by], [ax, ay]] = ends;
     const points = curve((t) => [ax + (bx - ax) * t, ay + (by - ay) * t - 5 * Math.sin(Math.PI * t)], 16);
-    return { id, name, points };
+    return { id, name: verbatim(name), points };
   });
 }
 
@@ -161,7 +162,7 @@ function wedge(): PieceInput {
       [0, height],
     ]),
     id: 'wedge',
-    name: 'Wedge with a sharp tip',
+    name: verbatim('Wedge with a sharp tip'),
   };
 }
 

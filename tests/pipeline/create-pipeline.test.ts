@@ -2,16 +2,16 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { filesOfForm } from '../../src/core/files/index.ts';
-import type { StageId } from '../../src/core/form/index.ts';
-import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
+import { createPipeline, makeForm, type StageId } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const targetTriangles = 2000;
 
 function readDemo(name: string): Project {
   const file = path.join(import.meta.dirname, `../../shared/demos/${name}.loftseam.json`);
   const project = parseProject(readFileSync(file, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   return project.value;
 }
 
@@ -28,7 +28,7 @@ describe('makeForm', () => {
     const seen: { fraction: number; stage: StageId; what: string }[] = [];
     const form = makeForm(project, {
       targetTriangles,
-      onProgress: (fraction, stage, what) => seen.push({ fraction, stage, what }),
+      onProgress: (fraction, stage, what) => seen.push({ fraction, stage, what: inEnglish(what) }),
       now: countingClock(),
     });
     expect(form.ok).toBe(true);
@@ -75,7 +75,7 @@ describe('makeForm', () => {
   it('gives the same bytes for the same project', async () => {
     const make = async () => {
       const form = makeForm(project, { targetTriangles, date: '2026-01-31' });
-      if (!form.ok) throw new Error(form.issues[0].message);
+      if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
       return filesOfForm(form.value);
     };
     const [first, second] = [await make(), await make()];
@@ -98,7 +98,7 @@ describe('makeForm', () => {
     const before = structuredClone(project);
     const form = makeForm(project, { targetTriangles });
     expect(project).toEqual(before);
-    if (!form.ok) throw new Error(form.issues[0].message);
+    if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     expect(structuredClone(form.value)).toEqual(form.value);
   });
 
@@ -113,7 +113,7 @@ describe('makeForm', () => {
     const form = makeForm({ ...project, seams: { layout: 'nothing' } }, { targetTriangles });
     expect(form.ok).toBe(false);
     expect(form.issues[0]).toMatchObject({ code: 'unknown-layout', path: 'seams.layout' });
-    expect(form.issues[0].message).toContain('upright8');
+    expect(inEnglish(form.issues[0].message)).toContain('upright8');
   });
 
   it('tells a wrong measure and a wrong layout together', () => {

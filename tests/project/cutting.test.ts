@@ -3,6 +3,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readCutting } from '../../src/core/assembly/index.ts';
 import { parseProject, serializeProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const demo = JSON.parse(
   readFileSync(path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json'), 'utf8'),
@@ -25,7 +26,13 @@ describe('paper, printer and cutting machine in the saved project', () => {
 
   it('come back as they were saved', () => {
     const project = parse({ cutting });
-    if (!project.ok) throw new Error(project.issues.map(({ message }) => message).join());
+    if (!project.ok)
+      throw new Error(
+        project.issues
+          .map(({ message }) => message)
+          .map(inEnglish)
+          .join(),
+      );
     expect(project.value.cutting).toEqual(cutting);
     const again = parseProject(serializeProject(project.value));
     expect(again.ok && again.value.cutting).toEqual(cutting);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Issue, Result } from '../../src/core/base/index.ts';
 import { type Project, parseProject, serializeProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const good = {
   format: 'loftseam-project',
@@ -54,9 +55,9 @@ describe('parseProject', () => {
       ['file-unknown-key', 'inside.webs'],
       ['file-unknown-key', 'colour'],
     ]);
-    expect(issues[0].message).toContain('“measurs”');
-    expect(issues[0].message).toContain('figure, measures, readings, shape');
-    expect(issues[2].message).toContain('tubeDiameter, boardThickness');
+    expect(inEnglish(issues[0].message)).toContain('“measurs”');
+    expect(inEnglish(issues[0].message)).toContain('figure, measures, readings, shape');
+    expect(inEnglish(issues[2].message)).toContain('tubeDiameter, boardThickness');
   });
 
   it('names the field, the value and the limit of a number out of range', () => {
@@ -67,7 +68,7 @@ describe('parseProject', () => {
       measured: 90,
       limit: 50,
     });
-    expect(issue.message).toMatch(/cloth\.allowance is 90.*at most 50/);
+    expect(inEnglish(issue.message)).toMatch(/cloth\.allowance is 90.*at most 50/);
   });
 
   it('looks inside sided measures', () => {
@@ -82,7 +83,7 @@ describe('parseProject', () => {
     });
     const middle = onlyIssueOf(sided({ left: 40, right: 41, middle: 3 }));
     expect(middle).toMatchObject({ code: 'file-unknown-key', path: 'body.measures.shoulderDrop.middle' });
-    expect(middle.message).toContain('left, right');
+    expect(inEnglish(middle.message)).toContain('left, right');
     expect(onlyIssueOf(sided('40'))).toMatchObject({ code: 'file-wrong-type' });
   });
 
@@ -93,7 +94,7 @@ describe('parseProject', () => {
     });
     const newer = onlyIssueOf({ ...good, version: 2 });
     expect(newer).toMatchObject({ code: 'file-unknown-version', path: 'version' });
-    expect(newer.message).toContain('version is 2; this program understands 1');
+    expect(inEnglish(newer.message)).toContain('version is 2; this program understands 1');
     for (const version of [0, 1.5, '1', null, undefined]) {
       expect(onlyIssueOf({ ...good, version }).code).toBe('file-unknown-version');
     }
@@ -107,10 +108,10 @@ describe('parseProject', () => {
       parseProject(changed((f) => delete (f as Record<string, unknown>).displayUnits)),
     );
     expect(missing[0]).toMatchObject({ code: 'file-missing-key', path: 'displayUnits' });
-    expect(missing[0].message).toContain('“cm” or “in”');
+    expect(inEnglish(missing[0].message)).toContain('“cm” or “in”');
     const figure = onlyIssueOf({ ...good, body: { ...good.body, figure: 'torso' } });
     expect(figure).toMatchObject({ code: 'file-wrong-choice', path: 'body.figure' });
-    expect(figure.message).toContain('torso');
+    expect(inEnglish(figure.message)).toContain('torso');
   });
 
   it('refuses numbers JSON cannot hold', () => {
@@ -123,12 +124,12 @@ describe('parseProject', () => {
     const issue = onlyIssueOf(text);
     expect(issue.code).toBe('file-not-json');
     // The comma is missed where the next key begins: line 4, after two spaces.
-    expect(issue.message).toContain('line 4, column 3: a comma or a closing brace');
+    expect(inEnglish(issue.message)).toContain('line 4, column 3: a comma or a closing brace');
   });
 
   it('refuses a key given twice, which JSON readers drop silently', () => {
     const text = JSON.stringify(good).replace('"bustGirth":940', '"bustGirth":940,"bustGirth":900');
-    expect(onlyIssueOf(text).message).toContain('“bustGirth” is given twice');
+    expect(inEnglish(onlyIssueOf(text).message)).toContain('“bustGirth” is given twice');
   });
 
   it('agrees with the runtime reader on which texts are JSON', () => {
@@ -148,7 +149,7 @@ describe('parseProject', () => {
             broken++;
           }
           const result = parseProject(text);
-          const saysBroken = !result.ok && result.issues[0].message.includes('not readable JSON');
+          const saysBroken = !result.ok && inEnglish(result.issues[0].message).includes('not readable JSON');
           expect(saysBroken).toBe(!isJson);
         },
       ),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseProject } from '../../src/core/project/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 function withLines(lines: unknown): unknown {
   return {
@@ -43,7 +44,7 @@ describe('a layout of one’s own in the project file', () => {
     ]);
     const [unknown] = issuesOf({ through: [{ angle: 1 }, {}] });
     expect(unknown).toMatchObject({ code: 'file-unknown-key', path: 'seams.lines.0.through.0.angle' });
-    expect(unknown.message).toContain('landmark');
+    expect(inEnglish(unknown.message)).toContain('landmark');
     expect(issuesOf({ ease: { fraction: 0.2, longer: 'front' } })).toMatchObject([
       { code: 'file-out-of-range', path: 'seams.lines.0.ease.fraction', limit: 0.05 },
     ]);

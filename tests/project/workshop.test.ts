@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseProject, serializeProject } from '../../src/core/project/index.ts';
 import { projectForTests } from '../app/fixtures/project-for-tests.ts';
+import { inEnglish } from '../in-english.ts';
 
 const entry = {
   date: '2026-03-14',
@@ -34,6 +35,8 @@ describe('making and checking in the file', () => {
   ])('%s is refused by name', (_, checking, word) => {
     const opened = parseProject(JSON.stringify({ ...projectForTests(), checking }));
     expect(opened.ok).toBe(false);
-    expect(opened.issues.some(({ path, message }) => `${path} ${message}`.includes(word))).toBe(true);
+    expect(opened.issues.some(({ path, message }) => `${path} ${inEnglish(message)}`.includes(word))).toBe(
+      true,
+    );
   });
 });

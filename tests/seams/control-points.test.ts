@@ -11,6 +11,7 @@ import {
   type SeamLayout,
   snapPoint,
 } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { CYLINDER_RADIUS, cylinder, torso } from './sample-forms.ts';
 
 const upright8 = findLayout('upright8')!;
@@ -18,7 +19,7 @@ const { surface, form } = cylinder;
 
 function cut(layout: SeamLayout): SeamedShell {
   const result = cutIntoPanels(surface, form, layout, { targetTriangles: 3000 });
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 
@@ -70,7 +71,7 @@ describe('snapping on a cylinder, where distances are chords', () => {
     };
     const shell = cut(layout);
     const points = listControlPoints(surface, form, layout);
-    if (!points.ok) throw new Error(points.issues[0].message);
+    if (!points.ok) throw new Error(inEnglish(points.issues[0].message));
     const end = points.value.filter((point) => point.lineId === 'princessFront').at(-1)!;
     expect(end.u).toBeCloseTo(front.u, 4);
     expect(end.v).toBeCloseTo(front.v, 1);
@@ -105,7 +106,7 @@ describe('pulling a line', () => {
       { lineId: 'princessFront', anchor: 4, to },
       before,
     );
-    if (!moved.ok) throw new Error(moved.issues[0].message);
+    if (!moved.ok) throw new Error(inEnglish(moved.issues[0].message));
     expect(moved.value.snapped).toMatchObject({ kind: 'level', id: 'bust' });
     const after = cut(moved.value.layout);
     for (const [id, sign] of [
@@ -129,9 +130,9 @@ describe('pulling a line', () => {
       anchor: 0,
       to: { u: 0.8, v: 60 },
     });
-    if (!base.ok) throw new Error(base.issues[0].message);
+    if (!base.ok) throw new Error(inEnglish(base.issues[0].message));
     const points = listControlPoints(surface, form, base.value.layout);
-    if (!points.ok) throw new Error(points.issues[0].message);
+    if (!points.ok) throw new Error(inEnglish(points.issues[0].message));
     expect(points.value.find((point) => point.lineId === 'princessFront')).toMatchObject({ v: 0 });
     const last = upright8.lines.find((line) => line.id === 'princessFront')!.through.length - 1;
     const shoulder = moveControlPoint(torso.surface, torso.form, upright8, {
@@ -139,20 +140,20 @@ describe('pulling a line', () => {
       anchor: last,
       to: { u: 0.05, v: 625 },
     });
-    if (!shoulder.ok) throw new Error(shoulder.issues[0].message);
+    if (!shoulder.ok) throw new Error(inEnglish(shoulder.issues[0].message));
     const line = shoulder.value.layout.lines.find((one) => one.id === 'princessFront')!;
     expect(line.through.at(-1)).toMatchObject({ onLine: 'shoulder' });
   });
 
   it('adds a point where the line runs without moving it much, and takes it away again', () => {
     const points = listControlPoints(surface, form, upright8);
-    if (!points.ok) throw new Error(points.issues[0].message);
+    if (!points.ok) throw new Error(inEnglish(points.issues[0].message));
     const [a, b] = points.value.filter((point) => point.lineId === 'princessFront');
     const at = { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 };
     const more = addControlPoint(surface, form, upright8, 'princessFront', at);
-    if (!more.ok) throw new Error(more.issues[0].message);
+    if (!more.ok) throw new Error(inEnglish(more.issues[0].message));
     const now = listControlPoints(surface, form, more.value);
-    if (!now.ok) throw new Error(now.issues[0].message);
+    if (!now.ok) throw new Error(inEnglish(now.issues[0].message));
     expect(now.value.filter((point) => point.lineId === 'princessFront')[1].u).toBeCloseTo(at.u, 9);
     const less = removeControlPoint(more.value, 'princessFront', 1);
     expect(less.ok && less.value).toEqual(upright8);

@@ -17,13 +17,14 @@ import {
   type SeamLayout,
   splitPanel,
 } from '../../src/core/seams/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { CYLINDER_RADIUS, cylinder, type SampleForm, TOP, torso } from './sample-forms.ts';
 
 const upright8 = findLayout('upright8')!;
 
 function cut(sample: SampleForm, layout: SeamLayout): SeamedShell {
   const result = cutIntoPanels(sample.surface, sample.form, layout, { targetTriangles: 3000 });
-  if (!result.ok) throw new Error(result.issues[0].message);
+  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
 
@@ -33,7 +34,7 @@ describe('panels joined into a region', () => {
   it('is a disk of all their triangles, its border theirs less the seam between', () => {
     const ids = ['centreFrontRight', 'sideFrontRight'];
     const region = joinPanels(shell, ids);
-    if (!region.ok) throw new Error(region.issues[0].message);
+    if (!region.ok) throw new Error(inEnglish(region.issues[0].message));
     const { mesh, edges } = region.value;
     expect(validateMesh(mesh)).toEqual([]);
     expect(eulerCharacteristic(mesh)).toBe(1);
@@ -61,7 +62,7 @@ describe('panels joined into a region', () => {
 describe('lines taken away and added', () => {
   it('joins panels by leaving out a line, unless another line ends on it', () => {
     const without = removeLine(upright8, 'princessBack');
-    if (!without.ok) throw new Error(without.issues[0].message);
+    if (!without.ok) throw new Error(inEnglish(without.issues[0].message));
     expect(cut(torso, without.value).panels).toHaveLength(8 + 1 - 2);
     expect(removeLine(upright8, 'shoulder').issues).toMatchObject([{ code: 'line-carries-line' }]);
     expect(removeLine(upright8, 'hem').issues).toMatchObject([{ code: 'line-unknown' }]);
@@ -73,7 +74,7 @@ describe('lines taken away and added', () => {
       const lineOf = (seam: string) => shell.seams.find((candidate) => candidate.id === seam)?.lineId;
       const panel = shell.panels.find((candidate) => candidate.id === id)!;
       const split = splitPanel(upright8, panel, lineOf, torso.form);
-      if (!split.ok) throw new Error(split.issues[0].message);
+      if (!split.ok) throw new Error(inEnglish(split.issues[0].message));
       const after = cut(torso, split.value.layout);
       expect(after.panels).toHaveLength(shell.panels.length + 2);
       const seam = after.seams.find((candidate) => candidate.lineId === split.value.line.id)!;
@@ -87,7 +88,7 @@ describe('lines taken away and added', () => {
     const panel = cut(torso, upright8).panels.find((candidate) => candidate.id === 'sideBackLeft')!;
     const split = splitPanel(upright8, panel, () => undefined, torso.form);
     expect(split.issues).toMatchObject([{ code: 'panel-not-split' }]);
-    expect(split.issues[0].message).toContain(panel.name);
+    expect(inEnglish(split.issues[0].message)).toContain('side back left');
   });
 
   it('refuses a line that would lie on its own mirror image', () => {
@@ -171,7 +172,7 @@ describe('pieces that sew badly', () => {
     const narrow = result.issues.filter((issue) => issue.code === 'panel-narrow');
     expect(narrow).toHaveLength(1);
     expect(narrow[0].measured).toBeCloseTo(20, 1);
-    expect(narrow[0].message).toContain('20 mm');
+    expect(inEnglish(narrow[0].message)).toContain('20 mm');
   });
 
   it('warns of corners under 30° with their angle', () => {
@@ -198,6 +199,6 @@ describe('pieces that sew badly', () => {
     expect(spikes.length).toBeGreaterThan(0);
     expect(spikes[0].measured).toBeGreaterThan(10);
     expect(spikes[0].measured).toBeLessThan(22);
-    expect(spikes[0].message).toContain('slant');
+    expect(inEnglish(spikes[0].message)).toContain('slant');
   });
 });

@@ -1,3 +1,4 @@
+import { verbatim } from '../../src/core/base/index.ts';
 import { cubicSplineMoments, evaluateCubicSpline } from '../../src/core/math/index.ts';
 import type { ChartSurface } from '../../src/core/mesh/index.ts';
 import type { SeamForm } from '../../src/core/seams/index.ts';
@@ -45,12 +46,12 @@ export function ovalArmholes(
 }
 
 const LEVELS = [
-  { id: 'hip', name: 'hip', v: 100 },
-  { id: 'highHip', name: 'high hip', v: 190 },
-  { id: 'waist', name: 'waist', v: 300 },
-  { id: 'underbust', name: 'underbust', v: 390 },
-  { id: 'bust', name: 'bust', v: 450 },
-  { id: 'upperChest', name: 'upper chest', v: 520 },
+  { id: 'hip', name: verbatim('hip'), v: 100 },
+  { id: 'highHip', name: verbatim('high hip'), v: 190 },
+  { id: 'waist', name: verbatim('waist'), v: 300 },
+  { id: 'underbust', name: verbatim('underbust'), v: 390 },
+  { id: 'bust', name: verbatim('bust'), v: 450 },
+  { id: 'upperChest', name: verbatim('upper chest'), v: 520 },
 ];
 export const TOP = 700;
 

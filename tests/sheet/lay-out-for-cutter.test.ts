@@ -1,9 +1,11 @@
 import { DOMParser } from '@xmldom/xmldom';
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import type { Drawing, DrawingPath } from '../../src/core/drawing/index.ts';
 import { CUTTER_COLOURS, writeSvg } from '../../src/core/export/index.ts';
 import type { Piece } from '../../src/core/pattern/index.ts';
 import { layOutForCutter, MATS } from '../../src/core/sheet/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { measurePolygonArea } from '../oracles/polygon-area.ts';
 import { samplePieces } from './sample-pieces.ts';
 
@@ -22,13 +24,13 @@ function pairs(points: Float64Array): [number, number][] {
 
 function sheetsOf(pieces: readonly Piece[], options = {}) {
   const made = layOutForCutter(pieces, { title: 't', ...options });
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return made.value;
 }
 
 const SQUARE: Piece = {
   id: 'square',
-  name: 'Square',
+  name: verbatim('Square'),
   side: 'centre',
   material: 'card',
   cutLine: Float64Array.of(0, 0, 100, 0, 100, 100, 0, 100),

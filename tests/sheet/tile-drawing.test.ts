@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { cornersOfText, type Drawing, makeLayer, makePath } from '../../src/core/drawing/index.ts';
 import { writePdf } from '../../src/core/export/index.ts';
 import { findPaper, PAPERS, planTiles, printPieces, tileDrawing } from '../../src/core/sheet/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { lengthOf } from '../pattern/brute-force.ts';
 import { type GreyImage, rasterisePdf } from '../rasterise-pdf.ts';
 import { samplePieces } from './sample-pieces.ts';
@@ -63,7 +64,7 @@ function lineDrawing(points: number[], width: number, height: number): Drawing {
 
 function tile(drawing: Drawing, options = {}) {
   const tiled = tileDrawing(drawing, options);
-  if (!tiled.ok) throw new Error(tiled.issues[0].message);
+  if (!tiled.ok) throw new Error(inEnglish(tiled.issues[0].message));
   return tiled.value;
 }
 
@@ -120,7 +121,7 @@ describe('a print of made-up pieces', () => {
   const pieces = samplePieces();
   const job = (options = {}) => {
     const made = printPieces(pieces, INFO, options);
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     return made.value;
   };
 
@@ -216,7 +217,7 @@ describe('a print of made-up pieces', () => {
     for (const { name, caption } of tiled.tiles)
       for (const piece of caption.split(', '))
         lettersOf.set(piece, new Set([...(lettersOf.get(piece) ?? []), name[0]]));
-    expect(lettersOf.size).toBe(new Set(pieces.map(({ name }) => name)).size);
+    expect(lettersOf.size).toBe(new Set(pieces.map(({ name }) => inEnglish(name))).size);
     expect([...lettersOf.values()].every((letters) => letters.size === 1)).toBe(true);
     for (const { first, second } of tiled.joints)
       expect(tiled.tiles[first].name[0]).toBe(tiled.tiles[second].name[0]);
@@ -247,14 +248,14 @@ describe('a print of made-up pieces', () => {
     const words = pages[1].layers.flatMap(({ items }) =>
       items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
     );
-    for (const { name } of pieces) expect(words.some((text) => text.includes(name))).toBe(true);
+    for (const { name } of pieces) expect(words.some((text) => text.includes(inEnglish(name)))).toBe(true);
     for (const { name } of tiled.tiles) expect(words).toContain(name);
   });
 
   it('keeps words of any length on the page', () => {
     const long = 'Größe <b>שלום</b> '.repeat(12);
     const made = printPieces(pieces, { project: long, body: long, date: long });
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     for (const [i, page] of made.value.pages.entries()) {
       for (const { name, items, lettersWithin } of page.layers) {
         for (const item of items) {
@@ -280,7 +281,7 @@ describe('a print of made-up pieces', () => {
       pieces.map((piece) => ({ ...piece, id: `${piece.id}-${n}` })),
     );
     const made = printPieces(many.flat(), INFO, { paper: 'roll24' });
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     const { tiled, pages } = made.value;
     expect(tiled.tiles.length).toBeGreaterThan(1);
     expect(tiled.joints).toHaveLength(0);
@@ -298,7 +299,7 @@ describe('a print of made-up pieces', () => {
 
   it('assembled, has no line off by more than 0.1 mm (poppler at 254 dpi, 1 pixel)', async () => {
     const two = printPieces(pieces.slice(0, 2), INFO);
-    if (!two.ok) throw new Error(two.issues[0].message);
+    if (!two.ok) throw new Error(inEnglish(two.issues[0].message));
     const { tiled, drawing } = two.value;
     // Dashes begin anew on every page, so the dashed layer cannot be compared by pixels.
     const solid = (page: Drawing): Drawing => ({

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import { foretellLevels } from '../../src/core/simulate/index.ts';
 import type { LevelFinding } from '../../src/core/supports/index.ts';
 
 const size = { width: 280, depth: 196, girth: 765 };
 const level: LevelFinding = {
   id: 'waist',
-  name: 'Waist',
+  name: verbatim('Waist'),
   z: 0,
   body: size,
   free: { width: 243.5, depth: 243.5, girth: 765, deviation: 23 },

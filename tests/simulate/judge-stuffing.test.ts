@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import {
   divideFill,
   type FillZone,
@@ -7,10 +8,22 @@ import {
   type StuffingContext,
   wordCorrection,
 } from '../../src/core/simulate/index.ts';
+import { createSpeakers, englishCore } from '../../src/language/index.ts';
 import { buildSphere } from '../mesh/sample-meshes.ts';
 
+const { cm: inCm, in: inInches } = createSpeakers(englishCore);
+
 const level = (id: string, z: number, girth: number, width: number, depth: number): LevelTarget => {
-  return { id, name: id, z, girth, width, depth, emptyGirth: girth, foretold: { girth, width, depth } };
+  return {
+    id,
+    name: verbatim(id),
+    z,
+    girth,
+    width,
+    depth,
+    emptyGirth: girth,
+    foretold: { girth, width, depth },
+  };
 };
 const targets = [
   level('hip', -200, 1000, 350, 245),
@@ -18,10 +31,10 @@ const targets = [
   level('bust', 120, 940, 305, 245),
 ];
 const zones: FillZone[] = [
-  { id: 'top-bust', name: 'Top', lower: 'bust', volumeL: 8, frontShare: 0.5, low: 0.4, high: 0.6 },
+  { id: 'top-bust', name: verbatim('Top'), lower: 'bust', volumeL: 8, frontShare: 0.5, low: 0.4, high: 0.6 },
   {
     id: 'bust-waist',
-    name: 'Chest',
+    name: verbatim('Chest'),
     upper: 'bust',
     lower: 'waist',
     volumeL: 7,
@@ -31,7 +44,7 @@ const zones: FillZone[] = [
   },
   {
     id: 'waist-hip',
-    name: 'Belly',
+    name: verbatim('Belly'),
     upper: 'waist',
     lower: 'hip',
     volumeL: 10,
@@ -39,7 +52,7 @@ const zones: FillZone[] = [
     low: 0.5,
     high: 0.7,
   },
-  { id: 'hip-base', name: 'Hips', upper: 'hip', volumeL: 5, frontShare: 0.5, low: 0.2, high: 0.4 },
+  { id: 'hip-base', name: verbatim('Hips'), upper: 'hip', volumeL: 5, frontShare: 0.5, low: 0.2, high: 0.4 },
 ];
 const context: StuffingContext = {
   targets,
@@ -135,17 +148,17 @@ describe('judging a filled form', () => {
         ties: [{ from: 0, to: 1, length: 196 }],
       },
       shares: [1],
-      names: ['right web'],
+      names: [verbatim('right web')],
     };
     const reading = { waist: { girth: 752, width: 262, depth: 208 } };
     const [found] = judgeStuffing(reading, 'filled', { ...context, sections: { waist: section } });
     expect(found).toMatchObject({ kind: 'shape', widthOff: -13, depthOff: 13 });
     if (found.kind !== 'shape' || !found.change) throw new Error('no change of ties');
     expect(found.change.depth).toBeCloseTo(-13, 0);
-    expect(found.ties).toEqual([{ name: 'right web', change: found.change.change }]);
-    const words = wordCorrection(found, (id) => id, 'cm');
-    expect(words.text).toContain('Shorten');
-    expect(words.text).toContain('right web by');
+    expect(found.ties).toEqual([{ name: verbatim('right web'), change: found.change.change }]);
+    const words = wordCorrection(found, verbatim);
+    expect(inCm(words.text)).toContain('Shorten');
+    expect(inCm(words.text)).toContain('right web by');
     // Without ties there is nothing to change.
     expect(judgeStuffing(reading, 'filled', context)).toMatchObject([
       { kind: 'shape', change: null, ties: [] },
@@ -194,11 +207,11 @@ describe('judging the empty shell', () => {
 describe('words', () => {
   test('inches and ounces for those who read them', () => {
     const [fill] = judgeStuffing({ waist: { girth: 775.4 } }, 'filled', context);
-    const words = wordCorrection(fill, (id) => id.toUpperCase(), 'in');
+    const words = wordCorrection(fill, (id) => verbatim(id.toUpperCase()));
     // 25.4 mm; 2 × 25.4/750 of 1 kg = 67.7 g = 2.4 oz of 28.3495 g.
-    expect(words.title).toContain('1 in too large');
-    expect(words.text).toContain('2.4 oz');
-    expect(words.text).not.toContain('mm');
+    expect(inInches(words.title)).toContain('1 in too large');
+    expect(inInches(words.text)).toContain('2.4 oz');
+    expect(inInches(words.text)).not.toContain('mm');
   });
 });
 
@@ -207,7 +220,7 @@ describe('zones of filling', () => {
     const sphere = buildSphere(200, 4);
     const pole = { y: 0, radius: 12.5, reach: 17, sleeveGirth: 86, zBottom: -190, zTop: 190 };
     const fill = { volumeL: 32, low: 1.6, high: 2.56, buy: 3, bags: 3 };
-    const parts = divideFill(sphere, [{ id: 'waist', name: 'Waist', z: 0 }], pole, fill);
+    const parts = divideFill(sphere, [{ id: 'waist', name: verbatim('Waist'), z: 0 }], pole, fill);
     expect(parts.map(({ id }) => id)).toEqual(['top-waist', 'waist-base']);
     expect(parts.reduce((sum, { volumeL }) => sum + volumeL, 0)).toBeCloseTo(32, 9);
     expect(parts.reduce((sum, { low }) => sum + low, 0)).toBeCloseTo(1.6, 9);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { makeArmJoint } from '../../src/core/supports/arm-joint.ts';
+import { inEnglish } from '../in-english.ts';
 
 /** A round plate: what is left beside a hole of radius r at height y is R − y − r, by hand. */
 function discOf(radius: number): Float64Array {
@@ -41,10 +42,10 @@ describe('holes of an armhole plate', () => {
       limit: 8,
     });
     expect(issue.measured).toBeCloseTo(7.275, 2);
-    expect(issue.message).toContain('left arm, 15 mm, leave 7.3 mm of card to the edge');
-    expect(issue.message).toContain("7.3 mm to the peg's hole");
+    expect(inEnglish(issue.message)).toContain('left arm, 15 mm, leave 7.3 mm of card to the edge');
+    expect(inEnglish(issue.message)).toContain("7.3 mm to the peg's hole");
     // 36 − 6.15 − 0.3 − 16 = 13.55: magnets of 13 mm fit, and no issue is left with them.
-    expect(issue.message).toContain('Take magnets of 13 mm at most');
+    expect(inEnglish(issue.message)).toContain('Take magnets of 13 mm at most');
     expect(makeArmJoint(discOf(36), 'left', { magnetDiameter: 13 }).issues).toEqual([]);
     expect(makeArmJoint(discOf(36), 'left', { magnetDiameter: 14 }).issues).toHaveLength(1);
   });
@@ -52,9 +53,9 @@ describe('holes of an armhole plate', () => {
   it('say so where a magnet would lie in the peg’s hole or no magnet fits at all', () => {
     const [tooLarge] = makeArmJoint(discOf(36), 'right', { magnetDiameter: 40 }).issues;
     expect(tooLarge.measured).toBeCloseTo((36 - 6.15 - 40.3) / 2, 2);
-    expect(tooLarge.message).toContain('leave nothing of card');
+    expect(inEnglish(tooLarge.message)).toContain('leave nothing of card');
     const [, none] = makeArmJoint(discOf(36), 'right', { pegDiameter: 60 }).issues;
-    expect(none.message).toContain('There is no room for magnets');
+    expect(inEnglish(none.message)).toContain('There is no room for magnets');
   });
 
   it('name a peg too thick: a hole of 30.15 mm in a plate of 36 mm leaves 5.85 mm', () => {
@@ -63,6 +64,6 @@ describe('holes of an armhole plate', () => {
     expect(peg).toMatchObject({ path: 'pegDiameter', severity: 'error', limit: 8 });
     expect(peg.measured).toBeCloseTo(5.85, 2);
     // 2 · (36 − 8) − 0.3 = 55.7.
-    expect(peg.message).toContain('Take a peg of 55 mm at most');
+    expect(inEnglish(peg.message)).toContain('Take a peg of 55 mm at most');
   });
 });

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
+import { inEnglish } from '../in-english.ts';
 
 // mm. Limits of the job; a place beyond them must be named with what to do about it.
 const limits: Readonly<Record<string, number>> = { waist: 3, hip: 3, bust: 6.5 };
@@ -13,7 +15,7 @@ const partnerLimit = 0.2;
 function readDemo(id: string): Project {
   const file = path.join(import.meta.dirname, `../../shared/demos/${id}.loftseam.json`);
   const project = parseProject(readFileSync(file, 'utf8'));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   return project.value;
 }
 
@@ -22,7 +24,7 @@ const pipeline = createPipeline();
 
 function make(project: Project): Form {
   const form = pipeline.makeForm(project, { targetTriangles: 4000, date: '2026-01-31' });
-  if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${i.message}`).join('\n'));
+  if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${inEnglish(i.message)}`).join('\n'));
   return form.value;
 }
 
@@ -85,7 +87,7 @@ function linesOfShell(form: Form, letter: string) {
   return form.pieces.flatMap((piece) => [
     ...piece.sewLines.filter(({ name }) => name === letter).map(({ points }) => ({ piece, points })),
     ...piece.levelLines
-      .filter(({ name }) => name.startsWith(`${letter} `))
+      .filter(({ name }) => inEnglish(name).startsWith(`${letter} `))
       .map(({ points }) => ({ piece, points })),
   ]);
 }
@@ -134,11 +136,11 @@ describe('inner parts of the demo bodies', () => {
       expect(Math.abs(level.held.girth / level.body.girth - 1)).toBeLessThan(0.02);
       if (!(level.id in limits) || deviation <= limits[level.id]) continue;
       const named = form.report.issues.find(
-        (i) => i.code === 'level-deviates' && i.message.startsWith(level.name),
+        (i) => i.code === 'level-deviates' && inEnglish(i.message).startsWith(inEnglish(level.name)),
       );
       expect(named, `${level.id} deviates by ${deviation.toFixed(1)} mm and must be named`).toBeDefined();
       expect(named?.measured).toBeCloseTo(deviation, 6);
-      expect(named?.message).toMatch(/put |sew |fill /);
+      expect(inEnglish(named!.message)).toMatch(/put |sew |fill /);
     }
     expect(Math.abs(inside.levels.find((level) => level.id === 'waist')!.held.deviation)).toBeLessThanOrEqual(
       3,
@@ -159,7 +161,7 @@ describe('straps added where a level is too far off', () => {
     const without = make({ ...project, inside: { straps: false } });
     expect(Math.abs(bustOf(without))).toBeGreaterThan(limits.bust);
     const named = without.report.issues.filter(({ code }) => code === 'level-deviates');
-    expect(named.some(({ message }) => message.startsWith('Bust'))).toBe(true);
+    expect(named.some(({ message }) => inEnglish(message).startsWith('Bust'))).toBe(true);
   });
 
   it('pass through an opening in every web they cross, and reach the sleeve at a place marked for them', () => {
@@ -248,8 +250,8 @@ describe('inner parts', () => {
     expect(quantities.get('shell')).toBeGreaterThan(0.5);
     expect(quantities.get('tube')).toBeGreaterThan(1300);
     expect(inside.fill.volumeL).toBeLessThan(form.report.body.volumeL);
-    const note = inside.materials.find(({ id }) => id === 'fill')?.note ?? '';
-    const [low, high, lowLb, highLb] = [...note.matchAll(/\d+\.\d/g)].map(Number);
+    const note = inside.materials.find(({ id }) => id === 'fill')?.note ?? verbatim('');
+    const [low, high, lowLb, highLb] = [...inEnglish(note).matchAll(/\d+\.\d/g)].map(Number);
     expect([low, high]).toEqual([inside.fill.low, inside.fill.high].map((kg) => Number(kg.toFixed(1))));
     // A kilogram is 2.2046 lb (NIST Handbook 44, appendix C); both are told to a tenth.
     expect(Math.abs((lowLb ?? 0) / 2.2046 - inside.fill.low)).toBeLessThan(0.03);
@@ -283,10 +285,10 @@ describe('plates of arms that come off', () => {
           expect([mirrored[j], mirrored[j + 1]]).toEqual([-points[i], points[i + 1]]);
         }
       });
-      const [ofTorso, ofArm] = [torso, arm].map(({ name }) => / ([NS]) out/.exec(name)?.[1]);
+      const [ofTorso, ofArm] = [torso, arm].map(({ name }) => / ([NS]) out/.exec(inEnglish(name))?.[1]);
       expect([ofTorso, ofArm].sort()).toEqual(['N', 'S']);
       const other = pieces.find(({ id }) => id === `armhole-plate-${side === 'right' ? 'left' : 'right'}-1`)!;
-      expect(other.name).toContain(` ${ofArm} out`);
+      expect(inEnglish(other.name)).toContain(` ${ofArm} out`);
     }
   });
 

@@ -2,17 +2,18 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const raw = JSON.parse(readFileSync('shared/demos/petite.loftseam.json', 'utf8'));
 
 function make(inside: object) {
   const project = parseProject(JSON.stringify({ ...raw, inside }));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   return makeForm(project.value, { targetTriangles: 2000 });
 }
 
 function insideOf(made: ReturnType<typeof make>) {
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return made.value.inside!;
 }
 
@@ -57,7 +58,7 @@ describe('10 mm of wadding over the shell', () => {
   it('names the layers too where they leave no room for a tube', () => {
     const { issues } = make({ coverThickness: 40 });
     const issue = issues.find(({ code }) => code === 'tube-too-thick');
-    expect(issue?.message).toMatch(
+    expect(inEnglish(issue!.message)).toMatch(
       /at most 0\.\d cm leaves enough round it.*thinner layers over the shell, 40 mm now/,
     );
   });

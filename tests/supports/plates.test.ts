@@ -9,6 +9,7 @@ import type { InsideForm, InsideShape } from '../../src/core/supports/index.ts';
 import { outlinePlate } from '../../src/core/supports/plate-outline.ts';
 import { plateInputs } from '../../src/core/supports/plate-pieces.ts';
 import { plateRings } from '../../src/core/supports/plate-rings.ts';
+import { inEnglish } from '../in-english.ts';
 
 /** Ring of n points about the z axis. */
 function circle(n: number, radius: number, z: number): number[][] {
@@ -132,9 +133,9 @@ describe.each(['average', 'rounded-back'])('plates of the demo %s', (demo) => {
   };
   const body = { ...raw.body, measures: { ...arms, ...raw.body.measures } };
   const project = parseProject(JSON.stringify({ ...raw, body }));
-  if (!project.ok) throw new Error(project.issues[0].message);
+  if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const made = makeForm(project.value, { targetTriangles: 3000 });
-  if (!made.ok) throw new Error(made.issues[0].message);
+  if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   const form: Form = made.value;
   const inner = form.inside!.pieces;
   const rim = (id: string) => lengthOf(inner.find((piece) => piece.id === id)!.cutLine, true);
@@ -158,7 +159,7 @@ describe.each(['average', 'rounded-back'])('plates of the demo %s', (demo) => {
       expect(Math.abs(rim(`wrist-plate-${low}-1`) + cloth - sewn(own, 'wrist')), side).toBeLessThan(0.2);
     }
     // The neck leans: its layers may be smaller, never larger, and by no more than what is told.
-    const bevel = form.inside!.rims.find(({ plate, kind }) => plate === 'neck plate' && kind === 'bevel');
+    const bevel = form.inside!.rims.find(({ plate, kind }) => plate === 'neck' && kind === 'bevel');
     const neck = sewn(form.pieces, 'neck') - cloth - rim('neck-plate-1');
     expect(neck).toBeGreaterThan(-0.2);
     expect(neck).toBeLessThan(2 * Math.PI * (bevel?.depth ?? 0) + 0.2);

@@ -4,6 +4,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { growthOfTestTube, limitsOfTestTube, measuredGrowthOf } from '../../src/core/supports/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 const demo = JSON.parse(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
 
@@ -37,11 +38,11 @@ describe('growth read on the test tube', () => {
 describe('a project with the girths of its test tube', () => {
   const make = (inside: object): ReturnType<typeof makeForm> => {
     const project = parseProject(JSON.stringify({ ...demo, inside }));
-    if (!project.ok) throw new Error(project.issues[0].message);
+    if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
     return makeForm(project.value, { targetTriangles: 1500 });
   };
   const formOf = (made: ReturnType<typeof makeForm>): Form => {
-    if (!made.ok) throw new Error(made.issues[0].message);
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     return made.value;
   };
   const plain = formOf(make({}));
@@ -56,7 +57,7 @@ describe('a project with the girths of its test tube', () => {
     }
     const tube = form.workshop!.steps[0];
     expect(tube.id).toBe('test-tube');
-    expect(tube.text.join(' ')).toContain('1.72 %');
+    expect(tube.text.map(inEnglish).join(' ')).toContain('1.72 %');
   });
 
   it('begins with the tube, on whose sheet stands what to do, by the letters of its own seams', () => {
@@ -95,7 +96,7 @@ describe('a project with the girths of its test tube', () => {
     const made = make({ testTube });
     const issue = made.issues.find(({ code }) => code === 'test-tube-off')!;
     expect(issue).toMatchObject({ path, severity: 'error' });
-    expect(issue.message).toMatch(message);
+    expect(inEnglish(issue.message)).toMatch(message);
     expect(formOf(made).report.levels).toEqual(plain.report.levels);
   });
 
@@ -103,7 +104,7 @@ describe('a project with the girths of its test tube', () => {
     const uneven = make({ testTube: { measure1: 636, measure2: 645 } }).issues;
     expect(uneven.find(({ code }) => code === 'test-tube-uneven')).toMatchObject({ measured: 9, limit: 6 });
     const twice = make({ measuredGrowth: 0.01, testTube: { measure1: 640 } }).issues;
-    expect(twice.find(({ code }) => code === 'growth-twice')?.message).toContain('1.00 %');
+    expect(inEnglish(twice.find(({ code }) => code === 'growth-twice')!.message)).toContain('1.00 %');
   });
 
   it('is refused by the file’s own limits where a girth is in another unit, or a line is misspelt', () => {

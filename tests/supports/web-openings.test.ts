@@ -1,15 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import { checkOpenings } from '../../src/core/supports/check-openings.ts';
 import type { DesignedBrace } from '../../src/core/supports/index.ts';
 import { type Passage, placeOpenings } from '../../src/core/supports/web-openings.ts';
+import { inEnglish } from '../in-english.ts';
 
 /** An upright web of the given width and height, a rung every 10 mm, levels named at some heights. */
 function webOf(width: number, height: number, levels: Readonly<Record<string, number>>) {
   const heights = Array.from({ length: height / 10 + 1 }, (_, k) => 10 * k);
-  const line = { id: 'line', name: 'line', side: 'right', half: 'front', seams: [] } as const;
+  const line = { id: 'line', name: verbatim('line'), side: 'right', half: 'front', seams: [] } as const;
   const brace: DesignedBrace = {
     id: 'web-right',
-    name: 'right web',
+    name: verbatim('right web'),
+    nameOnSleeve: verbatim('right web'),
     kind: 'web',
     side: 'right',
     from: line,
@@ -78,20 +81,22 @@ describe('slots where straps pass a web', () => {
       limit: 10,
     });
     expect(near[0].measured).toBeCloseTo(8, 1);
-    expect(near[0].message).toMatch(/^Only 8\.0 mm of cloth .* right web; 10 mm are needed\. Back this web/);
+    expect(inEnglish(near[0].message)).toMatch(
+      /^Only 8\.0 mm of cloth .* right web; 10 mm are needed\. Back this web/,
+    );
     // Two that share a slot, 10 and 44 mm from the edge: it would begin 2 mm outside.
     const through = webOf(200, 400, { bust: 200 }).open(at('bust', 0.05), at('bust', 0.22)).issues;
     expect(through[0]).toMatchObject({ severity: 'error' });
     expect(through[0].measured).toBeCloseTo(-2, 1);
-    expect(through[0].message).toMatch(/^No cloth is left between the slot several straps share/);
+    expect(inEnglish(through[0].message)).toMatch(/^No cloth is left between the slot several straps share/);
   });
 
   it('are named when they open a short web over too much of its height: 2 × 64 of 200 mm are 64 %', () => {
     const { issues } = webOf(200, 200, { waist: 60, bust: 140 }).open(at('waist', 0.5), at('bust', 0.5));
-    const open = issues.find(({ message }) => message.includes('of its height'));
+    const open = issues.find(({ message }) => inEnglish(message).includes('of its height'));
     expect(open).toMatchObject({ code: 'web-cut-through', limit: 0.6 });
     expect(open!.measured).toBeCloseTo(0.64, 9);
-    expect(open!.message).toContain('open over 64 % of its height; 60 % is the most');
+    expect(inEnglish(open!.message)).toContain('open over 64 % of its height; 60 % is the most');
   });
 });
 

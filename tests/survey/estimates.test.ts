@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fitBody } from '../../src/core/body/index.ts';
+import { inEnglish } from '../in-english.ts';
 import {
   firstMeasureIds,
   measuresOfSurveyRow,
@@ -17,7 +18,7 @@ function missesInSpreads(file: SurveyFile, figure: 'bust' | 'chest'): Map<string
   for (const row of readSurvey(file).filter((_, i) => i % 2 === 0)) {
     const measured = measuresOfSurveyRow(row);
     const body = fitBody(projectFromSurveyRow(row, figure, firstMeasureIds).body);
-    if (!body.ok) throw new Error(`line ${row.row}: ${body.issues[0].message}`);
+    if (!body.ok) throw new Error(`line ${row.row}: ${inEnglish(body.issues[0].message)}`);
     for (const tape of body.value.tapes) {
       if (tape.status !== 'estimated' || measured[tape.id] === undefined) continue;
       const miss = (tape.got - measured[tape.id]) / tape.spread!;

@@ -4,7 +4,15 @@ import { Vector3 } from 'three';
 import { useStore } from 'zustand';
 import type { Form } from '../../core/form/index.ts';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
-import { type Actions, type AppStore, catchPlace, type DrawnKind, type GripName } from '../store/index.ts';
+import {
+  type Actions,
+  type AppStore,
+  catchPlace,
+  type DrawnKind,
+  type GripName,
+  isShown,
+  stageOf,
+} from '../store/index.ts';
 import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
@@ -64,13 +72,16 @@ interface FormInSpaceProps extends SharedProps {
 }
 
 function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
-  const stage = useStore(store, (state) => state.stage);
+  const stage = stageOf(useStore(store, (state) => state.stage));
   const layers = useStore(store, (state) => state.layers);
   const highlight = useStore(store, (state) => state.highlight);
   const view = useStore(store, (state) => state.view);
   const thread = useStore(store, (state) => state.thread);
   const pencil = useStore(store, (state) => state.pencil);
-  const isPulling = useStore(store, (state) => state.stage === 'seams' && state.seamWork.pull !== null);
+  const isMeasuring = stage.shows.includes('measuring');
+  const hasGrips = stage.shows.includes('grips');
+  const seesInside = stage.shows.includes('inside');
+  const isPulling = useStore(store, (state) => hasGrips && state.seamWork.pull !== null);
   const form = useShownForm(settled, store);
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = usePanelBuffers(form, normals);
@@ -84,21 +95,22 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       <PanelSurfaces
         form={form}
         buffers={buffers}
-        isVeil={stage === 'inside' && form.inside !== undefined}
-        showsStrain={(stage === 'panels' && layers.strain) || isPulling}
+        isVeil={seesInside && form.inside !== undefined}
+        showsStrain={isShown(stage, 'strain', layers) || isPulling}
         highlight={highlight}
         pointable={shows}
         onPoint={actions.pointAt}
         onDrag={isPulling || pencil.held ? drag : undefined}
-        onPick={(stage === 'body' && thread.isPicking) || pencil.isDown ? pick : undefined}
+        onPick={(isMeasuring && thread.isPicking) || pencil.isDown ? pick : undefined}
       />
-      {stage === 'inside' && form.inside && <InsideParts inside={form.inside} />}
-      <Plates form={settled} isSeenThrough={stage === 'inside'} />
+      {seesInside && form.inside && <InsideParts inside={form.inside} />}
+      <Plates form={settled} isSeenThrough={seesInside} />
       {shows.arms && <ArmSurfaces arms={form.body.arms} />}
-      {stage === 'body' && <BodyCompared form={form} store={store} />}
-      {stage === 'seams' && <PulledGrips form={form} store={store} actions={actions} isPulling={isPulling} />}
+      {isMeasuring && <BodyCompared form={form} store={store} />}
+      {isShown(stage, 'mirror', layers) && <GhostBody body={form.body} isMirrored />}
+      {hasGrips && <PulledGrips form={form} store={store} actions={actions} isPulling={isPulling} />}
       <DrawnOnForm form={settled} store={store} actions={actions} />
-      {stage === 'body' && <LaidThreadLine form={form} thread={thread} />}
+      {isMeasuring && <LaidThreadLine form={form} thread={thread} />}
       {shows.seams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {shows.levels && <LevelLines form={form} normals={normals} highlight={highlight} />}
       <TapePaths form={form} highlight={highlight} showsArms={shows.arms} showsAll={shows.tapes} />
@@ -111,10 +123,10 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
 function useShownForm(settled: Form, store: AppStore): Form {
   const seamWork = useStore(store, (state) => state.seamWork);
   const project = useStore(store, (state) => state.project);
-  const stage = useStore(store, (state) => state.stage);
+  const hasGrips = useStore(store, (state) => stageOf(state.stage).shows.includes('grips'));
   const formOf = useDeferredValue(useStore(store, (state) => state.formOf));
-  const isPulling = stage === 'seams' && seamWork.pull !== null;
-  const awaitsForm = stage === 'seams' && seamWork.base === project && formOf !== project;
+  const isPulling = hasGrips && seamWork.pull !== null;
+  const awaitsForm = hasGrips && seamWork.base === project && formOf !== project;
   const preview = isPulling || awaitsForm ? seamWork.preview : null;
   return useMemo(
     () => (preview ? { ...settled, shell: preview.shell, flat: preview.flat } : settled),
@@ -135,14 +147,12 @@ function usePanelBuffers(form: Form, normals: Float64Array) {
 
 /** What is shown at this stage; the same object until that changes. */
 function useShownLines(store: AppStore) {
-  const stage = useStore(store, (state) => state.stage);
+  const stage = stageOf(useStore(store, (state) => state.stage));
   const layers = useStore(store, (state) => state.layers);
-  const arms = layers.arms && (stage === 'tape' || stage === 'body');
-  const seams =
-    ['seams', 'panels', 'cutting', 'making', 'checking'].includes(stage) ||
-    (stage === 'body' && layers.seams);
-  const tapes = stage === 'tape' || (stage === 'body' && layers.tapes);
-  const levels = stage === 'checking' || (stage === 'body' && layers.levels);
+  const arms = isShown(stage, 'arms', layers);
+  const seams = isShown(stage, 'seams', layers);
+  const tapes = isShown(stage, 'tapes', layers);
+  const levels = isShown(stage, 'levels', layers);
   return useMemo(() => ({ arms, seams, tapes, levels }), [arms, seams, tapes, levels]);
 }
 
@@ -155,11 +165,14 @@ interface PointerWorkProps extends SharedProps {
 function usePointerWork({ shown, settled, store, actions }: PointerWorkProps) {
   const drawing = useDrawnKind(store);
   const pencil = useStore(store, (state) => state.pencil);
-  const picksThread = useStore(store, (state) => state.stage === 'body' && state.thread.isPicking);
+  const picksThread = useStore(
+    store,
+    ({ stage, thread }) => stageOf(stage).shows.includes('measuring') && thread.isPicking,
+  );
   const drag = (panelId: string, event: ThreeEvent<PointerEvent>) => {
     const to = placeOnPanel(shown, panelId, event);
     if (to && drawing && pencil.held) {
-      const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words);
+      const point = catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState());
       actions.holdDrawnPoint(pencil.held.index, point);
       return;
     }
@@ -174,7 +187,7 @@ function usePointerWork({ shown, settled, store, actions }: PointerWorkProps) {
     else if (to && drawing)
       actions.addDrawnPoint(
         drawing,
-        catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState().words),
+        catchPlace(settled, drawing, to, event.altKey ? 0 : SNAP, store.getState()),
       );
   };
   return { drag, pick };
@@ -182,7 +195,7 @@ function usePointerWork({ shown, settled, store, actions }: PointerWorkProps) {
 
 /** What can be drawn at this stage. */
 function useDrawnKind(store: AppStore): DrawnKind | null {
-  return useStore(store, ({ stage }) => (stage === 'panels' ? 'region' : stage === 'seams' ? 'line' : null));
+  return useStore(store, ({ stage }) => stageOf(stage).draws ?? null);
 }
 
 function DrawnOnForm({ form, store, actions }: FormInSpaceProps) {
@@ -202,15 +215,13 @@ function Plates({ form, isSeenThrough }: { readonly form: Form; readonly isSeenT
   );
 }
 
-/** Another body, the mirror image and a level cut, as asked for. */
+/** Another body and a level cut, as asked for. */
 function BodyCompared({ form, store }: { readonly form: Form; readonly store: AppStore }) {
   const ghost = useStore(store, (state) => state.ghost);
-  const showsMirror = useStore(store, (state) => state.layers.mirror);
   const sectionZ = useStore(store, (state) => state.sectionZ);
   return (
     <>
       {ghost && <GhostBody body={ghost.body} />}
-      {showsMirror && <GhostBody body={form.body} isMirrored />}
       {sectionZ !== null && <SectionLine mesh={form.closedMesh} z={sectionZ} />}
     </>
   );

@@ -1,9 +1,16 @@
+import type { Say } from '../../core/base/index.ts';
 import { surfaceOfBody } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
-import { bridgeHollows, type SnapKind, snapPoint, USUAL_BRIDGING } from '../../core/seams/index.ts';
-import type { Words } from '../language/index.ts';
-import type { DrawnKind, DrawnPoint } from './types.ts';
+import {
+  bridgeHollows,
+  nameOfPlace,
+  type SnapKind,
+  snapPoint,
+  USUAL_BRIDGING,
+} from '../../core/seams/index.ts';
+import type { Words } from '../../language/index.ts';
+import type { AppState, DrawnKind, DrawnPoint } from './types.ts';
 
 const KINDS: Readonly<Record<DrawnKind, readonly SnapKind[]>> = {
   // A region may touch no armhole.
@@ -20,7 +27,7 @@ export function catchPlace(
   kind: DrawnKind,
   place: { readonly u: number; readonly v: number },
   within: number,
-  { catches, core }: Pick<Words, 'catches' | 'core'>,
+  { words, say }: Pick<AppState, 'words' | 'say'>,
 ): DrawnPoint {
   const surface = surfaceOfBody(form.body);
   const caught = snapPoint(surface, form.body, place, { within, kinds: KINDS[kind], shell: form.shell });
@@ -29,25 +36,25 @@ export function catchPlace(
     return {
       u: Math.PI - caught.u,
       v: caught.v,
-      caughtOn: sayCaught(caught.kind, caught.id, catches, core.name),
+      caughtOn: sayCaught(caught.kind, caught.id, words, say),
     };
   }
-  return { u: caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id, catches, core.name) };
+  return { u: caught.u, v: caught.v, caughtOn: sayCaught(caught.kind, caught.id, words, say) };
 }
 
 /** What a point caught on in words; empty for nothing. */
 export function sayCaught(
   kind: SnapKind,
   id: string,
-  say: Words['catches'],
-  nameOf: Words['core']['name'],
+  { catches: words, core }: Pick<Words, 'catches' | 'core'>,
+  say: Say,
 ): string {
-  const name = nameOf(id.replace(/([A-Z])/g, ' $1').toLowerCase());
+  const name = say(nameOfPlace(id));
   if (kind === 'none') return '';
-  if (kind === 'centre') return id === 'front' ? say.centre.front : say.centre.back;
-  if (kind === 'armhole') return say.armhole;
-  if (kind === 'level') return say.level(name);
-  return kind === 'line' ? say.line(name) : say.landmark(name);
+  if (kind === 'centre') return id === 'front' ? words.centre.front : words.centre.back;
+  if (kind === 'armhole') return words.armhole;
+  if (kind === 'level') return words.level(core.within(name));
+  return kind === 'line' ? words.line(name) : words.landmark(name);
 }
 
 /** The surface points are drawn on: the body with its hollows bridged as the project says. */

@@ -1,6 +1,7 @@
 import { type TemporalState, temporal } from 'zundo';
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { createNumbers, english } from '../language/index.ts';
+import { words } from '../../language/english/app.ts';
+import { createNumbers, createSpeakers, englishCore } from '../../language/index.ts';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
@@ -9,6 +10,8 @@ export type Undoable = Pick<AppState, 'project' | 'step' | 'bodyId' | 'drawn'>;
 export type AppStore = StoreApi<AppState> & { readonly temporal: StoreApi<TemporalState<Undoable>> };
 
 const UNDO_LIMIT = 300;
+
+const speakers = createSpeakers(englishCore);
 
 const initialState: AppState = {
   project: null,
@@ -47,7 +50,9 @@ const initialState: AppState = {
   pencil: { isDown: false, chosen: null, held: null },
   theme: 'system',
   language: 'en',
-  words: english,
+  words,
+  say: speakers.both,
+  sayIn: speakers,
   numbers: createNumbers('en'),
   notices: [],
   keptAt: null,

@@ -1,5 +1,4 @@
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
-export { type Cabinet, type CabinetContents, type KeptBody, openCabinet } from './cabinet.ts';
 export { catchPlace, sayCaught, surfaceDrawnOn } from './catch-place.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
@@ -10,17 +9,18 @@ export { keepPhotos } from './keep-photos.ts';
 export {
   type EarlierState,
   type Keeper,
+  type KeyValueStore,
   keepProject,
   readEarlierStates,
   readKeptBodyId,
   readKeptProject,
   readKeptTheme,
   readUnreadableHistory,
-  type Shelf,
   setAsideUnreadable,
 } from './keep-project.ts';
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
 export { lineFromPoints, traceDrawnLine } from './line-from-points.ts';
+export { type BodyDatabase, type KeptBodies, type KeptBody, openBodyDatabase } from './open-body-database.ts';
 export {
   markAtPlace,
   photoSideOf,
@@ -35,11 +35,12 @@ export {
   isSameForm,
   issuesOf,
   issuesOfMeasure,
-  lastStageFor,
   reaches,
   tapesOfMeasure,
 } from './selectors.ts';
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
+export { isShown, STAGES, stageOf } from './stages.ts';
 export { threadColour } from './thread-colour.ts';
 export * from './types.ts';
+export { typicalStrain } from './typical-strain.ts';

@@ -1,17 +1,17 @@
 import type { Project } from '../../core/project/index.ts';
-import type { Cabinet } from './cabinet.ts';
 import type { AppStore } from './create-app-store.ts';
+import type { BodyDatabase } from './open-body-database.ts';
 import type { AppState } from './types.ts';
 
 const DELAY_MS = 700;
 
 /**
- * Keeps every body that was worked on in the cabinet, a moment after each change, under its own id. A body only looked
+ * Keeps every body that was worked on in the database, a moment after each change, under its own id. A body only looked
  * at (a demo as it came) is not kept. `onTrouble` is called once per run of refusals.
  */
 export function keepBodies(
   store: AppStore,
-  cabinet: Cabinet,
+  database: BodyDatabase,
   serialize: (project: Project) => string,
   onTrouble: (reason: string) => void,
   now: () => number = Date.now,
@@ -23,7 +23,7 @@ export function keepBodies(
     timer = undefined;
     if (!project || project === asOpened) return;
     try {
-      await cabinet.put({ id: bodyId, name: project.name, at: now(), text: serialize(project) });
+      await database.put({ id: bodyId, name: project.name, at: now(), text: serialize(project) });
       isFailing = false;
     } catch (error) {
       if (!isFailing) onTrouble(error instanceof Error ? error.message : String(error));

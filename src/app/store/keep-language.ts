@@ -1,15 +1,15 @@
-import { guessLanguage, LANGUAGES, type Language } from '../language/index.ts';
+import { guessLanguage, LANGUAGES, type Language } from '../../language/index.ts';
 import type { AppStore } from './create-app-store.ts';
-import type { Shelf } from './keep-project.ts';
+import type { KeyValueStore } from './keep-project.ts';
 
 const KEY = 'loftseam.language';
 
 /** Keeps the language once one is chosen; one that was only guessed is guessed anew next time. */
-export function keepLanguage(store: AppStore, shelf: Shelf): void {
+export function keepLanguage(store: AppStore, storage: KeyValueStore): void {
   store.subscribe(({ language }, before) => {
     if (language === before.language) return;
     try {
-      shelf.write(KEY, language);
+      storage.write(KEY, language);
     } catch {
       // Full or refused: it is told where the project is kept, which matters more.
     }
@@ -17,9 +17,9 @@ export function keepLanguage(store: AppStore, shelf: Shelf): void {
 }
 
 /** The language chosen last time, else the first of `wanted` that the program speaks. */
-export function readKeptLanguage(shelf: Shelf, wanted: readonly string[]): Language {
+export function readKeptLanguage(storage: KeyValueStore, wanted: readonly string[]): Language {
   try {
-    const kept = shelf.read(KEY);
+    const kept = storage.read(KEY);
     const known = LANGUAGES.find((language) => language === kept);
     if (known) return known;
   } catch {

@@ -1,6 +1,6 @@
-import type { Cabinet, KeptPhotos } from './cabinet.ts';
 import type { Actions } from './create-actions.ts';
 import type { AppStore } from './create-app-store.ts';
+import type { BodyDatabase, KeptPhotos } from './open-body-database.ts';
 import { type AppState, PHOTO_SIDES, type PhotoSide } from './types.ts';
 
 const NONE: AppState['photos'] = { front: null, side: null };
@@ -8,13 +8,13 @@ const NOTHING_KEPT: KeptPhotos = { photos: NONE, unreadable: [] };
 const DELAY_MS = 500;
 
 /**
- * Keeps the photos of each body beside it in the cabinet, a moment after each change, and brings them back when the body is
+ * Keeps the photos of each body beside it in the database, a moment after each change, and brings them back when the body is
  * opened again. `onTrouble` is called once per run of refusals.
  */
 export function keepPhotos(
   store: AppStore,
   actions: Pick<Actions, 'receivePhotos'>,
-  cabinet: Pick<Cabinet, 'photosOf' | 'putPhoto'>,
+  database: Pick<BodyDatabase, 'photosOf' | 'putPhoto'>,
   handlers: {
     readonly onTrouble: (reason: string) => void;
     /** What is kept for these sides is no photo. */
@@ -29,7 +29,7 @@ export function keepPhotos(
     isFailing = true;
   };
   const load = async (bodyId: string) => {
-    const { photos, unreadable } = await cabinet.photosOf(bodyId).catch(() => NOTHING_KEPT);
+    const { photos, unreadable } = await database.photosOf(bodyId).catch(() => NOTHING_KEPT);
     if (unreadable.length > 0) handlers.onUnreadable(unreadable);
     // What was added meanwhile stays.
     if (store.getState().bodyId !== bodyId || store.getState().photos !== NONE) return;
@@ -43,7 +43,7 @@ export function keepPhotos(
     kept = photos;
     try {
       for (const side of PHOTO_SIDES) {
-        if (photos[side] !== before[side]) await cabinet.putPhoto(bodyId, side, photos[side]);
+        if (photos[side] !== before[side]) await database.putPhoto(bodyId, side, photos[side]);
       }
       isFailing = false;
     } catch (error) {

@@ -2,7 +2,7 @@ import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 
 /** Where the project is kept between visits; the browser's own storage, or a stand-in. */
-export interface Shelf {
+export interface KeyValueStore {
   read(key: string): string | null;
   write(key: string, text: string): void;
 }
@@ -36,12 +36,12 @@ export interface Keeper {
 }
 
 /**
- * Writes the project to the shelf now and a moment after each change. `onTrouble` is called once per run of failures
+ * Writes the project to storage now and a moment after each change. `onTrouble` is called once per run of failures
  * (storage full or refused), `onKept` after each success.
  */
 export function keepProject(
   store: AppStore,
-  shelf: Shelf,
+  storage: KeyValueStore,
   serialize: (project: Project) => string,
   handlers: { readonly onKept: () => void; readonly onTrouble: (reason: string) => void },
   now: () => number = Date.now,
@@ -57,13 +57,13 @@ export function keepProject(
     try {
       if (project) {
         const text = serialize(project);
-        // A shelf that is full between the two must not leave one body's text under another's id.
-        if (readKeptBodyId(shelf) !== bodyId) shelf.write(BODY_KEY, '');
-        shelf.write(PROJECT_KEY, text);
-        shelf.write(BODY_KEY, bodyId);
-        addEarlierState(shelf, { at: now(), name: project.name, text, bodyId });
+        // Storage that is full between the two must not leave one body's text under another's id.
+        if (readKeptBodyId(storage) !== bodyId) storage.write(BODY_KEY, '');
+        storage.write(PROJECT_KEY, text);
+        storage.write(BODY_KEY, bodyId);
+        addEarlierState(storage, { at: now(), name: project.name, text, bodyId });
       }
-      shelf.write(THEME_KEY, theme);
+      storage.write(THEME_KEY, theme);
       isFailing = false;
       handlers.onKept();
     } catch (error) {
@@ -90,18 +90,18 @@ export function keepProject(
 }
 
 /** What was kept, newest first; at most ten states, of one body or several. */
-export function readEarlierStates(shelf: Shelf): readonly EarlierState[] {
-  return readHistory(shelf).states;
+export function readEarlierStates(storage: KeyValueStore): readonly EarlierState[] {
+  return readHistory(storage).states;
 }
 
 /** The kept text of the earlier states when any of it cannot be read; null when all can. */
-export function readUnreadableHistory(shelf: Shelf): string | null {
-  const { text, isWhole } = readHistory(shelf);
+export function readUnreadableHistory(storage: KeyValueStore): string | null {
+  const { text, isWhole } = readHistory(storage);
   return isWhole ? null : text;
 }
 
-function readHistory(shelf: Shelf) {
-  const text = readQuietly(shelf, HISTORY_KEY) ?? '[]';
+function readHistory(storage: KeyValueStore) {
+  const text = readQuietly(storage, HISTORY_KEY) ?? '[]';
   try {
     const read: unknown = JSON.parse(text);
     const states = Array.isArray(read) ? read.filter(isEarlierState) : [];
@@ -117,8 +117,8 @@ function isEarlierState(value: unknown): value is EarlierState {
 }
 
 /** The newest state follows the project for a minute, then stays as it is and another begins. */
-function addEarlierState(shelf: Shelf, state: EarlierState): void {
-  const states = readEarlierStates(shelf);
+function addEarlierState(storage: KeyValueStore, state: EarlierState): void {
+  const states = readEarlierStates(storage);
   const [newest, ...others] = states;
   if (newest?.text === state.text) return;
   const goesOn =
@@ -128,7 +128,7 @@ function addEarlierState(shelf: Shelf, state: EarlierState): void {
   // The project itself is kept already: where room is short, older states give way.
   for (const length of [HISTORY_LENGTH, 3, 1]) {
     try {
-      shelf.write(HISTORY_KEY, JSON.stringify(next.slice(0, length)));
+      storage.write(HISTORY_KEY, JSON.stringify(next.slice(0, length)));
       return;
     } catch {
       // Tried again with fewer.
@@ -136,37 +136,37 @@ function addEarlierState(shelf: Shelf, state: EarlierState): void {
   }
 }
 
-/** The text kept last time, or null. A shelf that refuses to be read counts as empty. */
-export function readKeptProject(shelf: Shelf): string | null {
-  return readQuietly(shelf, PROJECT_KEY);
+/** The text kept last time, or null. Storage that refuses to be read counts as empty. */
+export function readKeptProject(storage: KeyValueStore): string | null {
+  return readQuietly(storage, PROJECT_KEY);
 }
 
 /** Under which id the kept project stands among the maker's bodies; empty when it is not known. */
-export function readKeptBodyId(shelf: Shelf): string {
-  return readQuietly(shelf, BODY_KEY) ?? '';
+export function readKeptBodyId(storage: KeyValueStore): string {
+  return readQuietly(storage, BODY_KEY) ?? '';
 }
 
-export function readKeptTheme(shelf: Shelf): 'system' | 'light' | 'dark' {
-  const theme = readQuietly(shelf, THEME_KEY);
+export function readKeptTheme(storage: KeyValueStore): 'system' | 'light' | 'dark' {
+  const theme = readQuietly(storage, THEME_KEY);
   return theme === 'light' || theme === 'dark' ? theme : 'system';
 }
 
 /** Puts text that could not be read aside, so that the next autosave does not destroy it; false when there is no room. */
-export function setAsideUnreadable(shelf: Shelf, text: string): boolean {
+export function setAsideUnreadable(storage: KeyValueStore, text: string): boolean {
   const keys = ASIDE_KEYS.map((key) => `${PROJECT_KEY}.${key}`);
-  const key = keys.find((key) => [null, text].includes(readQuietly(shelf, key)));
+  const key = keys.find((key) => [null, text].includes(readQuietly(storage, key)));
   if (key === undefined) return false;
   try {
-    shelf.write(key, text);
+    storage.write(key, text);
     return true;
   } catch {
     return false;
   }
 }
 
-function readQuietly(shelf: Shelf, key: string): string | null {
+function readQuietly(storage: KeyValueStore, key: string): string | null {
   try {
-    return shelf.read(key);
+    return storage.read(key);
   } catch {
     return null;
   }

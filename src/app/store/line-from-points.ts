@@ -1,9 +1,10 @@
-import { failure, type Result, success } from '../../core/base/index.ts';
+import { failure, type Result, success, verbatim } from '../../core/base/index.ts';
 import { surfaceOfBody } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { ChartSurface } from '../../core/mesh/index.ts';
 import {
   findLayout,
+  keyOfOwnLine,
   LAYOUTS,
   type SeamAnchor,
   type SeamLine,
@@ -11,7 +12,7 @@ import {
   snapPoint,
   traceLine,
 } from '../../core/seams/index.ts';
-import type { Words } from '../language/index.ts';
+import type { Words } from '../../language/index.ts';
 import { surfaceDrawnOn } from './catch-place.ts';
 import type { DrawnPoint } from './types.ts';
 
@@ -36,7 +37,7 @@ export function lineFromPoints(
   if (points.length < 2) return fault(words.fewPoints);
   let number = 1;
   while (known.some(({ id }) => id === `own${number}`)) number++;
-  const named = { id: `own${number}`, name: words.ownLine(number), side: 'right' } as const;
+  const named = { id: `own${number}`, name: keyOfOwnLine(number), side: 'right' } as const;
   const around = Math.max(...points.map(({ u }) => u)) - Math.min(...points.map(({ u }) => u));
   const rise = Math.max(...points.map(({ v }) => v)) - Math.min(...points.map(({ v }) => v));
   const ends = (ordered: readonly DrawnPoint[], isLevel: boolean) =>
@@ -72,7 +73,9 @@ export function traceDrawnLine(
 }
 
 function fault(message: string): Result<never> {
-  return failure([{ code: 'line-not-drawn', path: 'seams.lines', message, severity: 'error' }]);
+  return failure([
+    { code: 'line-not-drawn', path: 'seams.lines', message: verbatim(message), severity: 'error' },
+  ]);
 }
 
 /** What an end lies on; null when it lies on nothing. */

@@ -1,6 +1,6 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { SeamLine } from '../../core/seams/index.ts';
+import { nameOfLine, type SeamLine } from '../../core/seams/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { GripName, SeamPull } from './types.ts';
 
@@ -47,7 +47,7 @@ export function createSeamActions(store: AppStore): SeamActions {
       const line = preview.lines.find(({ id }) => id === pull.lineId);
       const base = setSeamLines(
         preview.lines,
-        line ? say().steps.moveLine(say().core.name(line.name)) : say().steps.moveSeam,
+        line ? say().steps.moveLine(store.getState().say(nameOfLine(line.name))) : say().steps.moveSeam,
       );
       change({ pull: null, base });
     },

@@ -1,6 +1,7 @@
 import type { Issue } from '../../core/base/index.ts';
 import type { TapeReading } from '../../core/body/index.ts';
-import type { Form, LastStage } from '../../core/form/index.ts';
+import type { Form } from '../../core/form/index.ts';
+import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { AppState } from './types.ts';
@@ -16,16 +17,9 @@ export function isFormBehind(state: AppState): boolean {
   return state.formOf !== state.project || state.formQuality !== 'full';
 }
 
-/** How far a form must be made for what a stage of the app shows at once. */
-export function lastStageFor(stage: AppState['stage']): LastStage {
-  if (stage === 'panels' || stage === 'cutting') return 'cutting';
-  return stage === 'seams' ? 'panels' : 'seams';
-}
-
 /** Whether a form was made that far: a rough one, made while something else was looked at, may lack panels or pieces. */
-export function reaches(form: Form, upTo: LastStage): boolean {
-  if (upTo === 'cutting') return form.pieces.length > 0;
-  return upTo === 'seams' || form.flat.length > 0;
+export function reaches(form: Form, stage: LastStage): boolean {
+  return form.stages.includes(stage);
 }
 
 /** Issues about one measure, by its path in the project file. */

@@ -1,17 +1,16 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
-import type { Issue } from '../../core/base/index.ts';
+import type { DisplayUnit, Issue, Say } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { SeamEdit } from '../../core/seams/index.ts';
-import type { Language, Numbers, Words } from '../language/index.ts';
+import type { Language, Numbers, Words } from '../../language/index.ts';
+import type { LayoutLines, Quality, Work } from '../calls/index.ts';
+import type { DrawnKind, Layers, Stage } from './stages.ts';
 
-export const STAGES = ['tape', 'body', 'seams', 'panels', 'inside', 'cutting', 'making', 'checking'] as const;
-export type Stage = (typeof STAGES)[number];
+export type { DrawnKind, Layers, Quality, Stage, Work };
 
 export type Seam = Form['shell']['seams'][number];
-
-export type Quality = 'quick' | 'full';
 
 /** The one thing pointed at; every view shows it in its own way. */
 export interface Highlight {
@@ -30,12 +29,6 @@ export interface Draft {
   readonly text: string;
   /** Empty while the person is still typing. */
   readonly message: string;
-}
-
-export interface Work {
-  readonly quality: Quality;
-  readonly fraction: number;
-  readonly what: string;
 }
 
 export interface Notice {
@@ -106,8 +99,6 @@ export interface DrawnPoint {
   readonly caughtOn: string;
 }
 
-export type DrawnKind = 'region' | 'line';
-
 /** What the person draws on the body point by point: a region to unroll, a line to sew along. */
 export type Drawn = Readonly<Record<DrawnKind, readonly DrawnPoint[]>>;
 
@@ -141,23 +132,11 @@ export interface Photo {
 /** A place on a photo, pixels from its top left as it is shown. */
 export type PhotoMark = readonly [number, number];
 
-/** What is drawn on the body. */
-export interface Layers {
-  readonly photo: boolean;
-  /** The body's own mirror image over it. */
-  readonly mirror: boolean;
-  readonly levels: boolean;
-  readonly tapes: boolean;
-  readonly seams: boolean;
-  readonly strain: boolean;
-  readonly arms: boolean;
-}
-
-/** Seam lines of every layout on one body, by layout id: polylines n × 3 mm. */
+/** Seam lines of every layout on one body. */
 export interface LayoutSketches {
   /** The project they belong to, by identity of its `body`. */
   readonly body: Project['body'];
-  readonly lines: Readonly<Record<string, readonly Float64Array[]>>;
+  readonly lines: LayoutLines;
 }
 
 /** Outlines of the body under each choice of shape: closed, n × 2 mm, y down; by `category.choice`, or `category` as it is now. */
@@ -213,6 +192,10 @@ export interface AppState {
   readonly language: Language;
   /** All that is said, in the present language. */
   readonly words: Words;
+  /** What comes from the core, numbers in both systems of units. */
+  readonly say: Say;
+  /** The same in one of them. */
+  readonly sayIn: Readonly<Record<DisplayUnit, Say>>;
   readonly numbers: Numbers;
   /** Lasting ones first, in the order they came; at most one other. */
   readonly notices: readonly Notice[];

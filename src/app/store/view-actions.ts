@@ -1,6 +1,6 @@
-import type { Language, Numbers, Words } from '../language/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type {
+  AppState,
   BodyPlace,
   Draft,
   Ghost,
@@ -26,7 +26,7 @@ export interface ViewActions {
   pickThreadEnd(place: BodyPlace): void;
   setThread(change: Partial<Thread>): void;
   setTheme(theme: Theme): void;
-  speak(language: Language, words: Words, numbers: Numbers): void;
+  speak(speech: Pick<AppState, 'language' | 'words' | 'say' | 'sayIn' | 'numbers'>): void;
   /** `null` when the field's text is usable again. */
   setDraft(fieldId: string, draft: Draft | null): void;
   /** Lasting notices stay beside it; `null` takes the one that does not last away. */
@@ -60,7 +60,7 @@ export function createViewActions(store: AppStore): ViewActions {
       })),
     setThread: (change) => store.setState(({ thread }) => ({ thread: { ...thread, ...change } })),
     setTheme: (theme) => store.setState({ theme }),
-    speak: (language, words, numbers) => store.setState({ language, words, numbers }),
+    speak: (speech) => store.setState(speech),
     setDraft: (fieldId, draft) =>
       store.setState((state) => {
         const { [fieldId]: _dropped, ...others } = state.drafts;

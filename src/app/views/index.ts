@@ -1,4 +1,4 @@
 import './styles/index.css';
 
 export { Workroom } from './frame/workroom.tsx';
-export { type Demo, type FileWish, type Services, WorkroomProvider } from './parts/workroom-context.tsx';
+export { WorkroomProvider } from './parts/workroom-context.tsx';

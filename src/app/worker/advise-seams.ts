@@ -4,14 +4,14 @@ import { type Result, success } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
-import type { SeamAdvice } from './protocol.ts';
+import type { SeamAdvice, StopFlag } from '../calls/index.ts';
 
 /** What would lower the strain at one place; stops when the flag is raised. */
 export function adviseSeams(
   project: Project,
   body: Result<Body>,
   place: ChartPlace,
-  stopFlag: Int32Array | null,
+  stopFlag: StopFlag,
 ): Result<readonly SeamAdvice[]> {
   if (!body.ok) return body;
   const layout = layoutOf(project);
@@ -21,7 +21,7 @@ export function adviseSeams(
   });
   if (!advice.ok) return advice;
   return success(
-    advice.value.map(({ layout: better, message }) => ({ lines: better.lines, message })),
+    advice.value.map(({ layout: better, step, message }) => ({ lines: better.lines, step, message })),
     advice.issues,
   );
 }

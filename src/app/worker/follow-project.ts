@@ -1,52 +1,49 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { Form, LastStage } from '../../core/form/index.ts';
+import type { Form } from '../../core/form/index.ts';
+import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import { createLane, type Lane } from './create-lane.ts';
-import { FULL_TRIANGLES, type MakeRequest, QUICK_TRIANGLES } from './protocol.ts';
-
-type Quality = 'quick' | 'full';
+import {
+  type PageCalls,
+  pageCallNames,
+  type Quality,
+  rulesOf,
+  type StoppableCallName,
+  type Work,
+} from '../calls/index.ts';
+import { createWorkerClient, type WorkerClient } from './create-worker-client.ts';
+import { QUICK_TRIANGLES, SHAPE, WHOLE } from './make-wishes.ts';
 
 export interface FollowHandlers {
-  onWork(work: { quality: Quality; fraction: number; what: string } | null): void;
+  onWork(work: Work | null): void;
   onForm(form: Form, project: Project, quality: Quality): void;
   onFailure(issues: readonly Issue[], project: Project): void;
   /** How much of a rough form is looked at now: the less, the sooner it comes. */
   upTo(): LastStage;
 }
 
-export interface Follower {
+/** Both workers: the forms of the project followed, and every other call, carried to the worker it belongs to. */
+export interface Follower extends PageCalls {
   /** Makes a rough form now and a full one after a pause; a newer request takes the place of an older one. */
   request(project: Project): void;
   /** Stops everything under way. */
   stop(): void;
-  /** Every file of the project, at full quality. */
-  writeFiles: Lane['writeFiles'];
-  sketchLayouts: Lane['sketchLayouts'];
-  /** For dragging a seam: see `PreviewSeams`. */
-  previewSeams: Lane['previewSeams'];
-  unrollCut: Lane['unrollCut'];
-  worstZones: Lane['worstZones'];
-  adviseSeams: Lane['adviseSeams'];
-  stopAdvice: Lane['stopAdvice'];
-  outlineShape: Lane['outlineShape'];
-  shapeBody: Lane['shapeBody'];
-  pictureDistance: Lane['pictureDistance'];
-  scatterBody: Lane['scatterBody'];
+  /** Brings one call to an early answer. */
+  stopCall(name: StoppableCallName): void;
+}
+
+interface Clients {
+  readonly quick: WorkerClient;
+  readonly full: WorkerClient;
 }
 
 const PAUSE_MS = 120;
-type How = Pick<MakeRequest, 'targetTriangles' | 'upTo'>;
-const WHOLE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'cutting' };
-const SHAPE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'seams' };
 
 /**
  * Two workers: one answers quickly while the person types, the other makes the full form once they pause. The full
  * one is interrupted by every newer request, the quick one finishes and then takes the latest.
  */
-export function followProject(
-  handlers: FollowHandlers,
-  { quick, full }: { readonly quick: Lane; readonly full: Lane } = startLanes(),
-): Follower {
+export function followProject(handlers: FollowHandlers, clients: Clients = createClients()): Follower {
+  const { quick, full } = clients;
   let wanted: Project | null = null;
   let askedAt = 0;
   let isQuickBusy = false;
@@ -54,9 +51,9 @@ export function followProject(
 
   const runQuick = async (project: Project) => {
     isQuickBusy = true;
-    handlers.onWork({ quality: 'quick', fraction: 0, what: '' });
-    const how = { targetTriangles: QUICK_TRIANGLES, upTo: handlers.upTo() };
-    const made = await quick.make(project, how, () => {});
+    handlers.onWork({ quality: 'quick', fraction: 0, what: null });
+    const wish = { targetTriangles: QUICK_TRIANGLES, upTo: handlers.upTo() };
+    const made = await quick.makeForm(project, wish, () => {});
     isQuickBusy = false;
     if (wanted === null) return;
     if (made?.ok) handlers.onForm(made.value, project, 'quick');
@@ -68,16 +65,16 @@ export function followProject(
 
   /** The full shape is there long before its pieces. False when it was stopped. */
   const showShape = async (project: Project) => {
-    const made = await full.make(project, SHAPE, () => {});
+    const made = await full.makeForm(project, SHAPE, () => {});
     if (wanted !== project || !made) return false;
     if (made.ok) handlers.onForm(made.value, project, 'quick');
     return true;
   };
 
   const runFull = async (project: Project) => {
-    handlers.onWork({ quality: 'full', fraction: 0, what: '' });
+    handlers.onWork({ quality: 'full', fraction: 0, what: null });
     if (handlers.upTo() === 'seams' && !(await showShape(project))) return;
-    const made = await full.make(project, WHOLE, (fraction, _stage, what) => {
+    const made = await full.makeForm(project, WHOLE, (fraction, _stage, what) => {
       if (wanted === project && fraction < 1) handlers.onWork({ quality: 'full', fraction, what });
     });
     if (wanted !== project || !made) return;
@@ -87,6 +84,7 @@ export function followProject(
   };
 
   return {
+    ...routeCalls(clients),
     request(project) {
       wanted = project;
       askedAt = performance.now();
@@ -100,23 +98,21 @@ export function followProject(
       full.stop();
       quick.stop();
     },
-    writeFiles: full.writeFiles,
-    sketchLayouts: quick.sketchLayouts,
-    previewSeams: quick.previewSeams,
-    unrollCut: quick.unrollCut,
-    // On the full lane, so that typing is never kept waiting.
-    worstZones: full.worstZones,
-    adviseSeams: full.adviseSeams,
-    stopAdvice: full.stopAdvice,
-    outlineShape: full.outlineShape,
-    shapeBody: full.shapeBody,
-    pictureDistance: full.pictureDistance,
-    scatterBody: quick.scatterBody,
+    stopCall: (name) => clientOf(name, clients).stopCall(name),
   };
 }
 
-function startLanes() {
-  const start = (name: 'quick' | 'full') => () =>
+function routeCalls(clients: Clients): PageCalls {
+  const routed = pageCallNames.map((name) => [name, clientOf(name, clients)[name]]);
+  return Object.fromEntries(routed);
+}
+
+function clientOf(name: keyof PageCalls, { quick, full }: Clients): WorkerClient {
+  return rulesOf(name).worker === 'quick' ? quick : full;
+}
+
+function createClients(): Clients {
+  const start = (name: Quality) => () =>
     new Worker(new URL('./form-worker.ts', import.meta.url), { type: 'module', name });
-  return { quick: createLane(start('quick')), full: createLane(start('full')) };
+  return { quick: createWorkerClient(start('quick')), full: createWorkerClient(start('full')) };
 }

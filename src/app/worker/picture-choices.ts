@@ -1,10 +1,10 @@
 import { shapeCategoriesOf } from '../../core/body/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { Follower } from './follow-project.ts';
+import type { PageCalls } from '../calls/index.ts';
 
 /** Outlines for every choice of every question of shape this figure has, one after the other, while `isWanted`. */
 export async function pictureChoices(
-  follower: Follower,
+  calls: Pick<PageCalls, 'outlineShape'>,
   project: Project,
   isWanted: () => boolean,
   onPicture: (key: string, outline: Float64Array) => void,
@@ -12,7 +12,7 @@ export async function pictureChoices(
   for (const category of shapeCategoriesOf(project.body.figure)) {
     for (const choice of [null, ...category.choices.map(({ id }) => id)]) {
       if (!isWanted()) return;
-      const outline = await follower.outlineShape(project, category.id, choice);
+      const outline = await calls.outlineShape(project, category.id, choice);
       if (outline && isWanted()) {
         onPicture(choice === null ? category.id : `${category.id}.${choice}`, outline);
       }

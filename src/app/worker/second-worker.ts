@@ -1,21 +1,28 @@
-import type { FlattenJob, RunJobsElsewhere } from '../../core/flatten/index.ts';
+import type { Job, Result, RunJobsElsewhere } from '../../core/base/index.ts';
+import type { StopFlag } from '../calls/index.ts';
 import { linkWorker } from './link-worker.ts';
-import type { PanelWorker } from './protocol.ts';
 
-/** As `RunJobsElsewhere`; a stop flag that is raised leaves the jobs not yet begun unsolved. */
-type RunJobs = (jobs: readonly FlattenJob[], stopFlag: Int32Array | null) => ReturnType<RunJobsElsewhere>;
+/** Calls the second worker answers: jobs of any kind, for the worker that started it. */
+export interface JobWorker {
+  isReady(): boolean;
+  /** Jobs not begun when the flag is raised come back as failures without issues. */
+  runJobs(jobs: readonly Job[], stopFlag: StopFlag): readonly Result<unknown>[];
+}
+
+/** As `RunJobsElsewhere`; a stop flag that is raised leaves the jobs not yet begun undone. */
+export type RunJobs = (jobs: readonly Job[], stopFlag: StopFlag) => ReturnType<RunJobsElsewhere>;
 
 /** Its share takes about as long as ours. Past this, after ours is done, it is taken for dead. */
 const PATIENCE_MS = 10_000;
 const PATIENCE_SHARES = 3;
 
 /**
- * Starts a second worker for unrolling panels on another core. Until it has answered once, and for good when it cannot
+ * Starts a second worker for jobs on another core. Until it has answered once, and for good when it cannot
  * start, breaks or keeps silent, work is refused and stays with the caller.
  */
 export function startSecondWorker(start: () => Worker): RunJobs {
   let isReady = false;
-  const link = linkWorker<PanelWorker>(start);
+  const link = linkWorker<JobWorker>(start);
   const giveUp = (reason: string) => {
     isReady = false;
     link.end(reason);

@@ -1,6 +1,6 @@
 import { type Body, surfaceOfBody } from '../../core/body/index.ts';
 import { cutIntoPanels, LAYOUTS } from '../../core/seams/index.ts';
-import type { LayoutLines } from './protocol.ts';
+import type { LayoutLines } from '../calls/index.ts';
 
 /** Enough for a picture of thumb size. */
 const SKETCH_TRIANGLES = 1_500;

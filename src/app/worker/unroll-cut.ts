@@ -4,7 +4,7 @@ import { type Result, success } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { CutWish, FlatCut } from './protocol.ts';
+import type { CutWish, FlatCut } from '../calls/index.ts';
 
 /** A region or some panels as one flat piece, with its picture. */
 export function unrollCut(project: Project, body: Result<Body>, wish: CutWish): Result<FlatCut> {

@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Phrase, type Result, success } from '../base/index.ts';
 import { distance, weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, measureTriangleAreas } from '../mesh/index.ts';
 import {
@@ -7,9 +7,11 @@ import {
   listControlPoints,
   listHandles,
   moveHandle,
+  nameOfLine,
   type SeamForm,
   type SeamLayout,
 } from '../seams/index.ts';
+import { type LineWay, phrase } from './phrases.ts';
 import {
   createJudge,
   type FormStrain,
@@ -28,8 +30,10 @@ export interface ZoneAdvice {
   /** 95th percentile of strain within 60 mm of the place, fractions. */
   readonly near: { readonly before: number; readonly after: number };
   readonly form: { readonly before: FormStrain; readonly after: FormStrain };
-  /** In plain words with the figures. */
-  readonly message: string;
+  /** What to do. */
+  readonly step: Phrase;
+  /** The same with the figures. */
+  readonly message: Phrase;
 }
 
 /** mm of moves tried, either way. */
@@ -61,7 +65,7 @@ export function adviseZone(
   const first = judge(layout);
   const points = listControlPoints(surface, form, layout);
   if (!first || !points.ok) {
-    const message = `The layout “${layout.name}” cannot be cut and unrolled as it is; mend it first.`;
+    const message = phrase('advice.layout-unsound', { layout: layout.name });
     return failure([issue('layout-unsound', message, 'error')]);
   }
   const search: Search = { surface, form, layout, at: placeOn(surface, place), first, judge, options };
@@ -70,18 +74,9 @@ export function adviseZone(
     (found) => found !== undefined,
   );
 
-  if (options.isCancelled?.())
-    return failure([issue('cancelled', 'Looking for better seams was stopped.', 'error')]);
-  const issues =
-    advice.length > 0
-      ? []
-      : [
-          issue(
-            'nothing-helps',
-            'Neither moving the nearest seam by up to 20 mm nor one seam more was found to lower the strain there.',
-            'warning',
-          ),
-        ];
+  if (options.isCancelled?.()) return failure([issue('cancelled', phrase('advice.stopped'), 'error')]);
+  const nothing = phrase('advice.nothing-helps', { most: Math.max(...MOVES) });
+  const issues = advice.length > 0 ? [] : [issue('nothing-helps', nothing, 'warning')];
   return success(
     advice.toSorted((a, b) => a.near.after - b.near.after),
     issues,
@@ -122,7 +117,7 @@ function tell(
   found: Gain,
   lineId: string,
   mm: number,
-  what: string,
+  step: Phrase,
 ): ZoneAdvice {
   return {
     kind,
@@ -131,7 +126,13 @@ function tell(
     mm,
     near: { before, after: found.after },
     form: { before: first.strain, after: found.strain },
-    message: `${what}: strain there falls from ${percent(before)} to ${percent(found.after)} (p95 within ${REACH} mm), of the whole form from ${percent(first.strain.p95)} to ${percent(found.strain.p95)}.`,
+    step,
+    message: phrase('advice.gain', {
+      step,
+      reach: REACH,
+      near: { before, after: found.after },
+      form: { before: first.strain.p95, after: found.strain.p95 },
+    }),
   };
 }
 
@@ -157,10 +158,12 @@ function moveNearestLine(
   });
   const best = trials.toSorted((a, b) => a.after - b.after)[0];
   if (!best) return undefined;
-  const { mm, way } = tellMove(surface, form, best.trial, grip);
-  const names = layout.lines.filter(({ id }) => together.some((point) => point.lineId === id));
-  const name = names.map((line) => line.name).join(' and ');
-  return tell(search, before, 'move', best, grip.lineId, mm, `Move ${name} by ${Math.round(mm)} mm ${way}`);
+  const moved = tellMove(surface, form, best.trial, grip);
+  const lines = layout.lines
+    .filter(({ id }) => together.some((point) => point.lineId === id))
+    .map((line) => nameOfLine(line.name));
+  const step = phrase('advice.step-move', { lines, ...moved });
+  return tell(search, before, 'move', best, grip.lineId, moved.mm, step);
 }
 
 /** The one line more that lowers the strain at the place most. */
@@ -171,7 +174,9 @@ function addOneLine(search: Search, before: number): ZoneAdvice | undefined {
     return found ? [{ found, line }] : [];
   });
   const best = added.toSorted((a, b) => a.found.after - b.found.after)[0];
-  return best && tell(search, before, 'add', best.found, best.line.id, 0, `Add a seam, ${best.line.name}`);
+  if (!best) return undefined;
+  const step = phrase('advice.step-add', { line: nameOfLine(best.line.name) });
+  return tell(search, before, 'add', best.found, best.line.id, 0, step);
 }
 
 type Point = readonly [number, number, number];
@@ -214,30 +219,28 @@ function tellMove(
   form: SeamForm,
   moved: SeamLayout,
   grip: ControlPoint,
-): { mm: number; way: string } {
+): { readonly mm: number; readonly way?: LineWay } {
   const points = listControlPoints(surface, form, moved);
   const now = points.ok
     ? points.value.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor)
     : undefined;
-  if (!now) return { mm: 0, way: '' };
-  const [id, name] =
-    Math.abs(Math.sin(grip.u)) < 0.1
-      ? ['neckSideRight', 'the neck']
-      : Math.sin(grip.u) > 0
-        ? ['bustPointRight', 'the bust point']
-        : ['bladePointRight', 'the shoulder blade'];
+  if (!now) return { mm: 0 };
+  const [id, mark] = markNear(grip);
   const landmark = form.landmarks[id];
   const mm = distance(now.position, grip.position);
-  if (!landmark) return { mm, way: now.u > grip.u ? 'towards the front' : 'towards the back' };
+  if (!landmark) return { mm, way: now.u > grip.u ? 'to-front' : 'to-back' };
   const aim = placeOn(surface, landmark);
   const isNearer = distance(now.position, aim) < distance(grip.position, aim);
-  return { mm, way: `${isNearer ? 'towards' : 'away from'} ${name}` };
+  return { mm, way: `${isNearer ? 'to' : 'from'}-${mark}` };
 }
 
-function percent(fraction: number): string {
-  return `${(100 * fraction).toFixed(2)} %`;
+function markNear({ u }: ControlPoint) {
+  if (Math.abs(Math.sin(u)) < 0.1) return ['neckSideRight', 'neck'] as const;
+  return Math.sin(u) > 0
+    ? (['bustPointRight', 'bust-point'] as const)
+    : (['bladePointRight', 'blade'] as const);
 }
 
-function issue(code: string, message: string, severity: Issue['severity']): Issue {
+function issue(code: string, message: Phrase, severity: Issue['severity']): Issue {
   return { code, path: 'lines', message, severity };
 }

@@ -1,4 +1,12 @@
 export { adviseZone, type ZoneAdvice } from './advise-zone.ts';
+export type {
+  AdvicePhrases,
+  DistanceMapPhrases,
+  LineWay,
+  PointMove,
+  PointWay,
+  SeamAdvicePhrases,
+} from './phrases.ts';
 export { type DistanceMap, mapDistance } from './picture-comparison.ts';
 export { picturePatch } from './picture-patch.ts';
 export {

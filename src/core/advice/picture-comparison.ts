@@ -1,4 +1,4 @@
-import { formatBoth } from '../base/index.ts';
+import type { Say } from '../base/index.ts';
 import { type Body, compareBodies, surfaceOfBody } from '../body/index.ts';
 import {
   boundsOfItems,
@@ -11,6 +11,7 @@ import {
 } from '../drawing/index.ts';
 import { strainCss } from '../flatten/index.ts';
 import { type Mesh, pictureMesh, type View } from '../mesh/index.ts';
+import { phrase } from './phrases.ts';
 
 /** Where one body lies outside or inside another, as figures and as a picture. mm. */
 export interface DistanceMap {
@@ -30,8 +31,8 @@ const MARGIN = 12;
 const SCALE_ENDS = [2, 5, 10, 20, 40, 80];
 const VIEWS: readonly View[] = ['front', 'side', 'back'];
 
-/** Maps the distance from `before` to `after` along the normal of `before`. Some 20 ms. */
-export function mapDistance(before: Body, after: Body): DistanceMap {
+/** Maps the distance from `before` to `after` along the normal of `before`; `say` letters the picture. Some 20 ms. */
+export function mapDistance(before: Body, after: Body, say: Say): DistanceMap {
   const { mesh, chart } = gridMesh(before);
   const { outward } = compareBodies(before, after, chart);
   const sizes = outward.map(Math.abs).sort();
@@ -45,7 +46,7 @@ export function mapDistance(before: Body, after: Body): DistanceMap {
     rms: Math.sqrt(outward.reduce((sum, x) => sum + x * x, 0) / outward.length),
     mostOutside: Math.max(...outward),
     mostInside: Math.min(...outward),
-    drawing: drawMap(mesh, colourOf, end),
+    drawing: drawMap(mesh, colourOf, end, say),
   };
 }
 
@@ -90,7 +91,7 @@ function isWithin(loop: Float64Array, u: number, v: number): boolean {
   return inside;
 }
 
-function drawMap(mesh: Mesh, colourOf: (triangle: number) => string, end: number): Drawing {
+function drawMap(mesh: Mesh, colourOf: (triangle: number) => string, end: number, say: Say): Drawing {
   const items: DrawingItem[] = [];
   const words: DrawingItem[] = [];
   let x = MARGIN;
@@ -99,7 +100,7 @@ function drawMap(mesh: Mesh, colourOf: (triangle: number) => string, end: number
     const figure = pictureMesh(mesh, view, colourOf);
     const bounds = boundsOfItems(figure)!;
     items.push(...figure.map((item) => translateItem(item, x - bounds.minX, MARGIN + 18 - bounds.minY)));
-    words.push(makeText(x, MARGIN + 8, `${view[0].toUpperCase()}${view.slice(1)}`, 12));
+    words.push(makeText(x, MARGIN + 8, say(phrase(`distance-map.${view}`)), 12));
     x += bounds.maxX - bounds.minX + 2 * MARGIN;
     height = Math.max(height, bounds.maxY - bounds.minY);
   }
@@ -112,13 +113,13 @@ function drawMap(mesh: Mesh, colourOf: (triangle: number) => string, end: number
       makeRectangle(MARGIN + i * step, top, step, 10, { style: { fill, stroke: fill, strokeWidth: 0.2 } }),
     );
   }
-  const both = formatBoth(end);
-  words.push(makeText(MARGIN, top + 22, `inside by ${both} or more`, 9));
-  words.push(makeText(MARGIN + steps * step, top + 22, `outside by ${both} or more`, 9, { anchor: 'end' }));
+  const [inside, outside] = [phrase('distance-map.inside', { end }), phrase('distance-map.outside', { end })];
+  words.push(makeText(MARGIN, top + 22, say(inside), 9));
+  words.push(makeText(MARGIN + steps * step, top + 22, say(outside), 9, { anchor: 'end' }));
   return {
     width: x,
     height: top + 22 + MARGIN,
-    title: 'How far the second body lies from the first',
+    title: say(phrase('distance-map.title')),
     layers: [makeLayer('fill', items), makeLayer('text', words)],
   };
 }

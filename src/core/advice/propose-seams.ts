@@ -1,19 +1,22 @@
 import { flattenProblemFromShell } from '../assembly/index.ts';
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, type Phrase, type Result, success } from '../base/index.ts';
 import { createFlattenMemory, type FlatDisk, type FlattenMemory, flattenTogether } from '../flatten/index.ts';
 import { weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
 import {
   cutIntoPanels,
+  keyOfLevelLine,
   type LineHandle,
   listHandles,
   moveHandle,
+  nameOfLine,
   type SeamedShell,
   type SeamForm,
   type SeamLayout,
   type SeamLine,
   splitPanel,
 } from '../seams/index.ts';
+import { type PointMove, type PointWay, phrase } from './phrases.ts';
 
 /** Strain of a whole form, area-weighted over both principal strains, fractions. */
 export interface FormStrain {
@@ -29,8 +32,8 @@ export interface SeamProposal {
   readonly layout: SeamLayout;
   readonly before: FormStrain;
   readonly after: FormStrain;
-  /** In plain words, one per line moved or added. */
-  readonly changes: readonly string[];
+  /** One per line moved or added. */
+  readonly changes: readonly Phrase[];
   /** Layouts tried. */
   readonly tried: number;
 }
@@ -44,7 +47,7 @@ export interface ProposeOptions {
   readonly strainLimit?: number;
   /** No more panels than this, the neck band among them. */
   readonly mostPanels?: number;
-  readonly onProgress?: (fraction: number, what: string) => void;
+  readonly onProgress?: (fraction: number, what: Phrase) => void;
   readonly isCancelled?: () => boolean;
 }
 
@@ -92,7 +95,7 @@ export function proposeMoves(
     let hasMoved = false;
     for (const [k, handle] of handles.entries()) {
       if (options.isCancelled?.()) return stopped();
-      options.onProgress?.((round + k / handles.length) / rounds, 'Trying where the seams could run');
+      options.onProgress?.((round + k / handles.length) / rounds, phrase('advice.trying-lines'));
       if (options.strainLimit !== undefined && best.strain.p95 <= options.strainLimit) break;
       if (Math.abs(steps[k]) < SMALLEST_STEP) continue;
       const found = [steps[k], -steps[k]].find((mm) => {
@@ -108,7 +111,7 @@ export function proposeMoves(
     }
     if (!hasMoved) break;
   }
-  options.onProgress?.(1, 'Trying where the seams could run');
+  options.onProgress?.(1, phrase('advice.trying-lines'));
   return success({
     kind: 'move',
     layout: best.layout,
@@ -137,20 +140,20 @@ export function proposeLine(
   let best: { layout: SeamLayout; line: SeamLine; strain: FormStrain } | undefined;
   for (const [k, line] of candidates.entries()) {
     if (options.isCancelled?.()) return stopped();
-    options.onProgress?.(k / candidates.length, 'Trying one more seam');
+    options.onProgress?.(k / candidates.length, phrase('advice.trying-one-more'));
     const trial = { ...layout, lines: [...layout.lines, line] };
     const judged = judge(trial);
     if (!judged || judged.shell.panels.length > (options.mostPanels ?? Number.POSITIVE_INFINITY)) continue;
     if (judged.strain.steep < (best?.strain ?? first.strain).steep)
       best = { layout: trial, line, strain: judged.strain };
   }
-  options.onProgress?.(1, 'Trying one more seam');
+  options.onProgress?.(1, phrase('advice.trying-one-more'));
   if (!best) {
     return failure([
       {
         code: 'no-line-helps',
         path: 'lines',
-        message: 'No further seam was found that lowers the strain.',
+        message: phrase('advice.no-line-helps'),
         severity: 'warning',
       },
     ]);
@@ -160,7 +163,7 @@ export function proposeLine(
     layout: best.layout,
     before: first.strain,
     after: best.strain,
-    changes: [`Add a seam, ${best.line.name}.`],
+    changes: [phrase('advice.add-line', { line: nameOfLine(best.line.name) })],
     tried: tried(),
   });
 }
@@ -228,21 +231,22 @@ export function measureFormStrain(disks: readonly Mesh[], flat: readonly FlatDis
 
 /** Lines a layout could have besides its own; see `proposeLine`. */
 export function listCandidates(form: SeamForm, layout: SeamLayout, shell: SeamedShell): SeamLine[] {
+  const isOnChest = form.figure === 'chest';
   const hasSide = layout.lines.some((line) => line.id === 'side');
   const levels = form.levels
     .filter((level) => !layout.lines.some((line) => line.alongLevel === level.id))
-    .flatMap(({ id, name }): SeamLine[] => {
+    .flatMap(({ id }): SeamLine[] => {
       const from = { landmark: 'baseCentreFront' };
       const whole: SeamLine = {
         id: `${id}Level`,
-        name: `${name.toLowerCase()} level`,
+        name: keyOfLevelLine(id, { isOnChest }),
         side: 'right',
         alongLevel: id,
         through: [from, { landmark: 'baseCentreBack' }],
       };
       const front: SeamLine = {
         ...whole,
-        name: `${name.toLowerCase()} level, front only`,
+        name: keyOfLevelLine(id, { isOnChest, isFrontOnly: true }),
         through: [from, { landmark: 'armpitRight', onLine: 'side' }],
       };
       return hasSide ? [whole, front] : [whole];
@@ -255,35 +259,30 @@ export function listCandidates(form: SeamForm, layout: SeamLayout, shell: Seamed
   return [...levels, ...middles];
 }
 
-function tellMoves(layout: SeamLayout, handles: readonly LineHandle[], moved: readonly number[]): string[] {
+function tellMoves(layout: SeamLayout, handles: readonly LineHandle[], moved: readonly number[]): Phrase[] {
   return layout.lines.flatMap((line) => {
-    const own = handles.flatMap((handle, k) =>
-      handle.lineId === line.id && Math.abs(moved[k]) >= 1 ? [{ handle, mm: moved[k] }] : [],
-    );
-    if (own.length === 0) return [];
-    const parts = own.map(({ handle, mm }) => {
-      const place = handle.anchor < 0 ? 'its height' : `point ${handle.anchor + 1}`;
-      return `${place} by ${Math.round(Math.abs(mm))} mm ${wayOf(line, handle, mm)}`;
+    const moves = handles.flatMap((handle, k): PointMove[] => {
+      if (handle.lineId !== line.id || Math.abs(moved[k]) < 1) return [];
+      const [mm, way] = [Math.abs(moved[k]), wayOf(line, handle, moved[k])];
+      return [handle.anchor < 0 ? { mm, way } : { point: handle.anchor + 1, mm, way }];
     });
-    return [`Move ${line.name}: ${parts.join(', ')}.`];
+    return moves.length === 0 ? [] : [phrase('advice.move-points', { line: nameOfLine(line.name), moves })];
   });
 }
 
-function wayOf(line: SeamLine, handle: LineHandle, mm: number): string {
+function wayOf(line: SeamLine, handle: LineHandle, mm: number): PointWay {
   if (handle.anchor < 0) return mm > 0 ? 'up' : 'down';
   const anchor = line.through[handle.anchor];
-  if (anchor.armhole !== undefined) return mm > 0 ? 'on round the armhole' : 'back round the armhole';
-  if (anchor.onLine !== undefined) return mm > 0 ? 'towards the neck' : 'away from the neck';
-  return mm > 0 ? 'towards the front' : 'towards the back';
+  if (anchor.armhole !== undefined) return mm > 0 ? 'on-round-armhole' : 'back-round-armhole';
+  if (anchor.onLine !== undefined) return mm > 0 ? 'to-neck' : 'from-neck';
+  return mm > 0 ? 'to-front' : 'to-back';
 }
 
 function unsound(layout: SeamLayout): Result<SeamProposal> {
-  const message = `The layout “${layout.name}” cannot be cut and unrolled as it is; mend it first.`;
+  const message = phrase('advice.layout-unsound', { layout: layout.name });
   return failure([{ code: 'layout-unsound', path: 'lines', message, severity: 'error' }]);
 }
 
 function stopped(): Result<SeamProposal> {
-  return failure([
-    { code: 'cancelled', path: '', message: 'Looking for better seams was stopped.', severity: 'error' },
-  ]);
+  return failure([{ code: 'cancelled', path: '', message: phrase('advice.stopped'), severity: 'error' }]);
 }

@@ -3,6 +3,7 @@ import { failure, type Result, success } from '../base/index.ts';
 import { type FlatDisk, findSelfCrossings, flattenFree } from '../flatten/index.ts';
 import type { ChartSurface, Mesh } from '../mesh/index.ts';
 import { type CutRegion, cutRegion, type Region, type SeamForm } from '../seams/index.ts';
+import { phrase } from './phrases.ts';
 
 /** A disk of the body laid flat. */
 export interface FlatPatch {
@@ -57,7 +58,7 @@ function unrollPatch(mesh: Mesh, border: Uint32Array, path: string): Result<Flat
   const flat = flattenFree(mesh);
   if (!flat.ok) return failure(prefixIssues(flat.issues, path));
   if (findSelfCrossings(flat.value.positions, Int32Array.from(border)).length > 0) {
-    const message = 'Laid flat the region would overlap itself; make it smaller, or divide it.';
+    const message = phrase('advice.region-overlaps-flat');
     return failure([{ code: 'region-overlaps-flat', path, message, severity: 'error' }]);
   }
   return success({

@@ -1,10 +1,12 @@
+import type { Phrase } from '../base/index.ts';
 import type { Arm } from '../body/index.ts';
 import type { Mesh } from '../mesh/index.ts';
+import { phrase } from './phrases.ts';
 
 /** One half of an arm's tube, a disk. Vertices: rows × (columns / 2 + 1), row by row from the armhole down. */
 export interface ArmPanel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left';
   readonly half: 'front' | 'back';
   readonly mesh: Mesh;
@@ -20,7 +22,7 @@ export interface ArmPanel {
 
 export interface ArmGirth {
   readonly id: 'upperArm' | 'elbow' | 'wrist';
-  readonly name: string;
+  readonly name: Phrase;
   readonly row: number;
   readonly vertices: Uint32Array;
 }
@@ -47,12 +49,12 @@ function cutHalf(arm: Arm, half: 'back' | 'front'): ArmPanel {
   const down = (column: number) => Uint32Array.from({ length: rows }, (_, row) => row * width + column);
   const across = (row: number) =>
     Uint32Array.from({ length: width }, (_, k) => row * width + (half === 'back' ? k : last - k));
-  const girth = (id: ArmGirth['id'], name: string, row: number): ArmGirth => {
-    return { id, name, row, vertices: across(row) };
+  const girth = (id: ArmGirth['id'], row: number): ArmGirth => {
+    return { id, name: phrase(`arm.${id}`), row, vertices: across(row) };
   };
   return {
     id: `arm-${half}-${side}`,
-    name: `arm ${half} ${side}`,
+    name: phrase('arm.half', { half, side }),
     side,
     half,
     mesh: { positions, triangles: trianglesOfGrid(rows, width, side === 'left') },
@@ -60,11 +62,7 @@ function cutHalf(arm: Arm, half: 'back' | 'front'): ArmPanel {
     inner: down(innerColumn),
     armhole: across(0),
     wrist: across(rows - 1),
-    girths: [
-      girth('upperArm', 'Upper arm', arm.upperArmRow),
-      girth('elbow', 'Elbow', arm.elbowRow),
-      girth('wrist', 'Wrist', arm.wristRow),
-    ],
+    girths: [girth('upperArm', arm.upperArmRow), girth('elbow', arm.elbowRow), girth('wrist', arm.wristRow)],
   };
 }
 

@@ -1,4 +1,4 @@
-import { failure, formatBoth, type Issue, type Result, success } from '../base/index.ts';
+import { failure, formatBoth, type Issue, plain, type Result, success } from '../base/index.ts';
 import { type Form, nameRevision } from '../form/index.ts';
 import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
@@ -33,7 +33,8 @@ export function draftPieces(
 }
 
 function withoutRepeats(issues: readonly Issue[]): Issue[] {
-  const isSame = (a: Issue, b: Issue): boolean => a.path === b.path && a.message === b.message;
+  const isSame = (a: Issue, b: Issue): boolean =>
+    a.path === b.path && JSON.stringify(a.message) === JSON.stringify(b.message);
   return issues.filter((issue, i) => issues.findIndex((other) => isSame(issue, other)) === i);
 }
 
@@ -45,7 +46,9 @@ function findUnknownEdges(inputs: readonly PieceInput[], { cloth }: Project): Is
     .map((id) => ({
       code: 'unknown-edge',
       path: `allowanceByEdge.${id}`,
-      message: `No edge is called “${id}”, so its allowance was not used. There are: ${known.join(', ')}.`,
+      message: plain(
+        `No edge is called “${id}”, so its allowance was not used. There are: ${known.join(', ')}.`,
+      ),
       severity: 'warning',
     }));
 }

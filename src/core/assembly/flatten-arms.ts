@@ -1,4 +1,4 @@
-import { type Issue, type Result, success } from '../base/index.ts';
+import { type Issue, type Phrase, type Result, success } from '../base/index.ts';
 import type { Arm } from '../body/index.ts';
 import {
   type FlatDisk,
@@ -9,6 +9,7 @@ import {
   type KeptPath,
 } from '../flatten/index.ts';
 import { type ArmPanel, cutArm } from './cut-arm.ts';
+import { phrase } from './phrases.ts';
 
 /** Both long seams of an arm. */
 export const ARM_SEAMS = ['outer', 'inner'] as const;
@@ -40,7 +41,7 @@ export function flattenArms(arms: readonly Arm[], options: FlattenOptions = {}):
     keptPaths: kept.map(({ path }) => path),
   };
   const unrolled = flattenTogether(problem, options);
-  const issues = unrolled.issues.map((issue) => nameIssue(issue, problem, panels, kept));
+  const issues = unrolled.issues.map((issue) => nameIssue(issue, panels, kept));
   return unrolled.ok ? success({ panels, flat: unrolled.value }, issues) : success(none, issues);
 }
 
@@ -60,17 +61,17 @@ function joinsOf(panels: readonly ArmPanel[]): Join[] {
 }
 
 /** The paths that keep their length: girths on both halves; outer line, on the back alone as the front is joined to it. */
-function nameArmPaths(panels: readonly ArmPanel[]): { readonly name: string; readonly path: KeptPath }[] {
+function nameArmPaths(panels: readonly ArmPanel[]): { readonly name: Phrase; readonly path: KeptPath }[] {
   return panels.flatMap((panel, disk) => {
     const girths = panel.girths.map(({ name, vertices }) => ({
-      name: `${name.toLowerCase()} line on ${panel.name}`,
+      name: phrase('level.on-panel', { level: name, panel: panel.name }),
       path: { disk, vertices },
     }));
     if (panel.half === 'front') return girths;
     const elbow = panel.girths[1].row;
     const parts = [panel.outer.slice(0, elbow + 1), panel.outer.slice(elbow)];
     const lengths = parts.map((vertices) => ({
-      name: `outer line of ${panel.name}`,
+      name: phrase('arm.outer-line', { panel: panel.name }),
       path: { disk, vertices },
     }));
     return [...girths, ...lengths];
@@ -97,20 +98,21 @@ function isMirrored(a: Float64Array, b: Float64Array): boolean {
 }
 
 /** A maker knows arms by their measures, and panels and seams by name. */
-function nameIssue(
-  issue: Issue,
-  problem: FlattenProblem,
-  panels: readonly ArmPanel[],
-  kept: ReturnType<typeof nameArmPaths>,
-): Issue {
+function nameIssue(issue: Issue, panels: readonly ArmPanel[], kept: ReturnType<typeof nameArmPaths>): Issue {
+  if (issue.code === 'cancelled') return issue;
   const [kind, at] = issue.path.split('.');
   const index = Number(at);
-  const join = kind === 'joins' ? problem.joins[index] : undefined;
-  const name =
+  const of =
     (kind === 'disks' ? panels[index]?.name : undefined) ??
     (kind === 'keptPaths' ? kept[index]?.name : undefined) ??
-    (join ? `seam ${join.id}` : 'arms');
-  const message = `No arm pieces are made; ${name}: ${issue.message}`;
-  if (issue.code === 'cancelled') return issue;
+    (kind === 'joins' ? nameJoin(panels, index) : undefined) ??
+    phrase('arm.all');
+  const message = phrase('fault.no-arms', { of, fault: issue.message });
   return { ...issue, path: 'measures.upperArmGirth', severity: 'warning', message };
+}
+
+/** By the join's place in `joinsOf`: the seams of one arm after those of the other. */
+function nameJoin(panels: readonly ArmPanel[], index: number): Phrase | undefined {
+  const panel = panels[2 * Math.floor(index / ARM_SEAMS.length)];
+  return panel && phrase('arm.join', { line: ARM_SEAMS[index % ARM_SEAMS.length], side: panel.side });
 }

@@ -1,6 +1,8 @@
+import { type Phrase, verbatim } from '../base/index.ts';
 import type { FlattenProblem, Join, KeptPath } from '../flatten/index.ts';
 import { seamSides } from '../form/index.ts';
-import type { SeamedShell, ShellPanel } from '../seams/index.ts';
+import type { Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
+import { phrase } from './phrases.ts';
 
 /**
  * States the shell as disks with borders to be joined: every seam becomes a join, and every level line inside a panel
@@ -28,8 +30,13 @@ export function flattenProblemFromShell(shell: SeamedShell): FlattenProblem {
 }
 
 /** The paths that keep their length, with what a maker calls them; parallel to the problem's `keptPaths`. */
-export function nameKeptPaths(shell: SeamedShell): { readonly name: string; readonly path: KeptPath }[] {
+export function nameKeptPaths(shell: SeamedShell): { readonly name: Phrase; readonly path: KeptPath }[] {
   return [...levelPaths(shell), ...seamPaths(shell)];
+}
+
+/** A seam by its letter and its line's name. */
+export function nameWithLetter({ letter, name }: Seam): Phrase {
+  return phrase('seam.lettered', { letter, seam: name });
 }
 
 function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
@@ -40,9 +47,9 @@ function mirrorIndices(panels: readonly ShellPanel[]): Int32Array {
 }
 
 /** Level lines inside panels; those that are seams are among the seams. */
-function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
+function levelPaths(shell: SeamedShell): { name: Phrase; path: KeptPath }[] {
   const seamLevels = new Map(shell.seams.map((seam) => [seam.id, seam.alongLevel]));
-  const levelNames = new Map(shell.levels.map((level) => [level.id, level.name.toLowerCase()]));
+  const levelNames = new Map(shell.levels.map((level) => [level.id, level.name]));
   return shell.panels.flatMap((panel, disk) => {
     const sewn = new Set(
       panel.edges.map((edge) => (edge.kind === 'seam' ? seamLevels.get(edge.id) : undefined)),
@@ -50,7 +57,10 @@ function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
     return panel.levels
       .filter((level) => !sewn.has(level.id))
       .map((level) => ({
-        name: `${levelNames.get(level.id) ?? level.id} line on ${panel.name}`,
+        name: phrase('level.on-panel', {
+          level: levelNames.get(level.id) ?? verbatim(level.id),
+          panel: panel.name,
+        }),
         path: { disk, vertices: level.vertices },
       }));
   });
@@ -62,14 +72,14 @@ function levelPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
  * to it. A line of several seams, as the neck's base, a shoulder or a level seam, keeps the sum, each half its own on
  * uprights: that is what a tape reads there.
  */
-function seamPaths(shell: SeamedShell): { name: string; path: KeptPath }[] {
+function seamPaths(shell: SeamedShell): { name: Phrase; path: KeptPath }[] {
   return shell.seams
     .filter((seam) => seam.isLevel || hasOneAngle(shell.chart, seam.points))
     .map((seam) => {
       const [a] = seamSides(shell, seam);
       const sum = seam.isLevel ? seam.lineId : `${seam.lineId}-${halfOf(shell, seam.points)}`;
       return {
-        name: `seam ${seam.letter}, ${seam.name}`,
+        name: nameWithLetter(seam),
         path: { disk: a.panel, vertices: a.vertices, sum: `seam-${sum}` },
       };
     });

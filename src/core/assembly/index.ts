@@ -7,6 +7,7 @@ export { checkLayout, layoutOf } from './layout-of-project.ts';
 export { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
 export { nameFlattenIssues } from './name-flatten-issues.ts';
 export { type OrderedSeam, orderSeams } from './order-seams.ts';
+export type { ArmNamePhrases, AssemblyPhrases } from './phrases.ts';
 export { pieceInputsFromShell } from './piece-input.ts';
 export { prefixIssues } from './prefix-issues.ts';
 export { type CuttingOptions, readCutting } from './read-cutting.ts';

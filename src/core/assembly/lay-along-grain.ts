@@ -1,6 +1,7 @@
 import { type Issue, type Result, success } from '../base/index.ts';
 import { type FlatDisk, turnFlat } from '../flatten/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
+import { phrase } from './phrases.ts';
 
 /**
  * The flat panels turned so that each one's grain lies upwards, as pieces are laid on the cloth. `grain`: by panel id,
@@ -19,7 +20,7 @@ export function layAlongGrain(
       (id): Issue => ({
         code: 'unknown-panel',
         path: `cloth.grain.${id}`,
-        message: `No panel is called “${id}”, so its grain was not used. There are: ${known.join(', ')}.`,
+        message: phrase('cloth.unknown-panel', { panel: id, known }),
         severity: 'warning',
       }),
     );

@@ -1,6 +1,7 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Result, success, verbatim } from '../base/index.ts';
 import type { Project } from '../project/index.ts';
 import { findLayout, LAYOUTS, type SeamLayout, type SeamLine } from '../seams/index.ts';
+import { phrase } from './phrases.ts';
 
 /** What is wrong with the seam layout a project asks for. */
 export function checkLayout(project: Project): readonly Issue[] {
@@ -12,10 +13,10 @@ export function layoutOf(project: Project): Result<SeamLayout> {
   const id = project.seams.layout;
   const { lines } = project.seams;
   if (lines !== undefined) return ownLayout(lines);
-  const layout = id === undefined ? LAYOUTS[0] : findLayout(id);
+  if (id === undefined) return success(LAYOUTS[0]);
+  const layout = findLayout(id);
   if (layout !== undefined) return success(layout);
-  const known = LAYOUTS.map((l) => l.id).join(', ');
-  const message = `There is no seam layout called “${id}”. There are: ${known}.`;
+  const message = phrase('layout.unknown', { layout: id, known: LAYOUTS.map((known) => known.id) });
   return failure([{ code: 'unknown-layout', path: 'seams.layout', message, severity: 'error' }]);
 }
 
@@ -27,10 +28,10 @@ function ownLayout(lines: readonly SeamLine[]): Result<SeamLayout> {
       twice.map((line) => ({
         code: 'line-id-twice',
         path: `seams.lines.${line.id}`,
-        message: `There are two seam lines with the id “${line.id}”; give each its own.`,
+        message: phrase('layout.line-id-twice', { line: line.id }),
         severity: 'error',
       })),
     );
   }
-  return success({ id: 'own', name: 'Own layout', description: '', lines });
+  return success({ id: 'own', name: phrase('layout.own'), description: verbatim(''), lines });
 }

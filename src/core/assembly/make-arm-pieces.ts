@@ -1,7 +1,9 @@
+import type { Phrase } from '../base/index.ts';
 import { measureAlongPath } from '../mesh/index.ts';
 import type { PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { ArmPanel } from './cut-arm.ts';
 import { ARM_SEAMS, type FlatArms } from './flatten-arms.ts';
+import { phrase } from './phrases.ts';
 
 /** Between two marks of a long seam, mm (common practice). */
 const LONGEST_UNMARKED = 120;
@@ -9,7 +11,7 @@ const LONGEST_UNMARKED = 120;
 export interface ArmSeam {
   readonly id: string;
   readonly letter: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left';
   readonly line: 'outer' | 'inner';
   /** `index` counts rows from the armhole. */
@@ -24,7 +26,7 @@ export function nameArmSeams(panels: readonly ArmPanel[], nextLetter: (index: nu
     .map(({ panel, line }, k) => ({
       id: `arm-${line}-${panel.side}`,
       letter: nextLetter(k),
-      name: `arm ${line} seam ${panel.side}`,
+      name: phrase('arm.seam', { line, side: panel.side }),
       side: panel.side,
       line,
       marks: placeMarks(panel, panel[line]),

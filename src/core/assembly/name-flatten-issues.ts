@@ -1,6 +1,7 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
-import { nameKeptPaths } from './flatten-problem.ts';
+import { nameKeptPaths, nameWithLetter } from './flatten-problem.ts';
+import { phrase } from './phrases.ts';
 
 /**
  * Flattening counts disks and paths; a maker knows panels, levels and seams. Puts their names into paths and messages:
@@ -14,11 +15,11 @@ export function nameFlattenIssues(issues: readonly Issue[], shell: SeamedShell):
     const kept = kind === 'keptPaths' ? nameKeptPaths(shell)[Number(index)] : undefined;
     if (kept) return named(issue, 'panels', kept.name);
     const seam = kind === 'joins' ? shell.seams[Number(index)] : undefined;
-    if (seam) return named(issue, `lines.${seam.lineId}`, `seam ${seam.letter}, ${seam.name}`);
+    if (seam) return named(issue, `lines.${seam.lineId}`, nameWithLetter(seam));
     return issue;
   });
 }
 
-function named(issue: Issue, path: string, name: string): Issue {
-  return { ...issue, path, message: `${name[0].toUpperCase()}${name.slice(1)}: ${issue.message}` };
+function named(issue: Issue, path: string, of: Phrase): Issue {
+  return { ...issue, path, message: phrase('fault.of', { of, fault: issue.message }) };
 }

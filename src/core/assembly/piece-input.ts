@@ -1,6 +1,6 @@
-import { assertInvariant } from '../base/index.ts';
+import { assertInvariant, plain, wordsOf } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
-import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
+import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
 import type { InsideShape } from '../supports/index.ts';
 import { tracerOfPanels } from './trace-on-panels.ts';
@@ -32,11 +32,11 @@ export function pieceInputsFromShell(
     levelLines: [
       ...panel.levels.map((level) => ({
         id: level.id,
-        name: levelNames.get(level.id) ?? level.id,
+        name: levelNames.get(level.id) ?? plain(level.id),
         points: pointsOf(flat[index].positions, level.vertices),
       })),
       ...drawn[index],
-    ] satisfies PieceLine[],
+    ] satisfies NamedLine[],
     material: 'shell',
   }));
 }
@@ -101,15 +101,15 @@ function linesOnPanels(
   shell: SeamedShell,
   flat: readonly FlatDisk[],
   lines: InsideShape['panelLines'],
-): PieceLine[][] {
-  const perPanel: PieceLine[][] = shell.panels.map(() => []);
+): NamedLine[][] {
+  const perPanel: NamedLine[][] = shell.panels.map(() => []);
   const traceLine = tracerOfPanels(shell, flat);
   for (const { id, letter, name, chart } of lines) {
     const stretches = traceLine(chart) ?? [];
     for (const panel of new Set(stretches.map((stretch) => stretch.panel))) {
       const own = stretches.filter((stretch) => stretch.panel === panel);
       const points = Float64Array.from([...own[0].a, ...own.flatMap(({ b }) => b)]);
-      perPanel[panel].push({ id, name: `${letter} ${name}`, points });
+      perPanel[panel].push({ id, name: plain(`${letter} ${wordsOf(name)}`), points });
     }
   }
   return perPanel;

@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../base/index.ts';
 import type { ProjectCutting } from '../project/index.ts';
-import { type CutterOptions, correctionFromBars, type PrintOptions } from '../sheet/index.ts';
+import { type CutterOptions, correctionFromBars, PRINT_OPTIONS, type PrintOptions } from '../sheet/index.ts';
 
 const FIELDS: Readonly<Record<string, string>> = {
   'measured-x': 'cutting.measuredBars.across',
@@ -9,7 +9,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 
 /** How the pieces go to paper and to a cutting machine. */
 export interface CuttingOptions {
-  /** Ids of papers for the PDF, default A4. */
+  /** Ids of papers for the PDF; absent = the usual one. */
   readonly papers?: readonly string[];
   readonly print?: Omit<PrintOptions, 'paper'>;
   /** Sheets for a cutting machine; `colours` replace or add to the usual ones, by layer. */
@@ -26,7 +26,7 @@ export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
   if (correction && !correction.ok)
     return failure(correction.issues.map((issue) => ({ ...issue, path: FIELDS[issue.path] ?? issue.path })));
   return success({
-    papers: [paper ?? 'a4'],
+    papers: [paper ?? PRINT_OPTIONS.paper.usual],
     print: withoutAbsent({ margin, joint, correction: correction?.value }),
     cutter: withoutAbsent({ mat, kerf, bladeOffset, overcut, strokeText, colours }),
   });

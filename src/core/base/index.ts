@@ -1,9 +1,31 @@
 export type { Brand, Mm, Rad } from './brand.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
+export {
+  type AnyJobKind,
+  createJobMemories,
+  createJobRunner,
+  type Job,
+  type JobKind,
+  type JobRound,
+  type MemoryOf,
+  type RoundJob,
+  type RunJobsElsewhere,
+} from './jobs.ts';
 export { letterOf } from './letter-of.ts';
+export {
+  isPhrase,
+  type MakePhrase,
+  type NoValues,
+  type Phrase,
+  type PhraseValues,
+  phrasesOf,
+  type Say,
+} from './phrase.ts';
+export { type BasePhrases, verbatim } from './phrases.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';
+export { plain, speakInCore, wordsOf } from './transitional.ts';
 export {
   type DisplayUnit,
   formatBoth,
@@ -16,3 +38,11 @@ export {
   mmPerInch,
   parseLength,
 } from './units.ts';
+export {
+  type NumberOption,
+  type Option,
+  type OptionsOf,
+  type OptionTable,
+  type OptionValue,
+  withUsual,
+} from './with-usual.ts';

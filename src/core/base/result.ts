@@ -1,3 +1,5 @@
+import type { Phrase } from './phrase.ts';
+
 export type Severity = 'error' | 'warning';
 
 /** Something a person can fix or should know: which field, what, how far off. */
@@ -7,7 +9,7 @@ export interface Issue {
   /** Dotted path; starts at the stage's own options, the pipeline prefixes it into the project file. */
   readonly path: string;
   /** One or two plain sentences naming field, value and limit. */
-  readonly message: string;
+  readonly message: Phrase;
   readonly severity: Severity;
   readonly measured?: number;
   readonly limit?: number;

@@ -1,4 +1,5 @@
 import { type Mm, mm } from './brand.ts';
+import { phrase } from './phrases.ts';
 import { failure, type Result, success } from './result.ts';
 
 export type LengthUnit = 'mm' | 'cm' | 'in';
@@ -63,16 +64,12 @@ export function parseLength(text: string, unit: LengthUnit): Result<Mm> {
 }
 
 function notUnderstood(text: string, unit: LengthUnit): Result<Mm> {
-  const example = unit === 'in' ? '36 3/8' : unit === 'cm' ? '92.5' : '925';
-  const shown = text.trim() === '' ? 'Nothing was typed' : `“${text.trim()}” is not a length`;
-  return failure([
-    {
-      code: 'length-not-understood',
-      path: '',
-      message: `${shown}; type for example ${example}, or with a unit: 92.5 cm, 925 mm, 36 3/8 in.`,
-      severity: 'error',
-    },
-  ]);
+  const typed = text.trim();
+  const message =
+    typed === ''
+      ? phrase('length.nothing-typed', { unit })
+      : phrase('length.not-understood', { typed, unit });
+  return failure([{ code: 'length-not-understood', path: '', message, severity: 'error' }]);
 }
 
 export interface LengthFormat {

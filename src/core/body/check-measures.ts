@@ -1,8 +1,9 @@
-import { formatBoth, formatDifference, type Issue, mmPerInch } from '../base/index.ts';
+import { type Issue, mmPerInch, type Phrase } from '../base/index.ts';
 import { findMistakes } from './find-mistakes.ts';
 import { meanValue } from './known-to-survey.ts';
 import { isThirdReadingWanted, limitOfReadings } from './limit-of-readings.ts';
-import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition } from './measures.ts';
+import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition, nameOfMeasure } from './measures.ts';
+import { type MeasureRule, phrase } from './phrases.ts';
 import type { BodyInput, Figure, MeasureValue, SidedValue } from './types.ts';
 
 /** Beyond the working range by this factor a measure is refused, not only doubted. */
@@ -18,11 +19,7 @@ export function checkMeasures(input: BodyInput): readonly Issue[] {
   for (const id of FIRST_MEASURES) {
     if (input.measures[id] === undefined) {
       issues.push(
-        error(
-          'measure-missing',
-          id,
-          `${findMeasure(id)?.name} is missing; the five first measures are needed.`,
-        ),
+        error('measure-missing', id, phrase('body.measure-missing', { measure: nameOfMeasure(id) })),
       );
     }
   }
@@ -33,7 +30,7 @@ export function checkMeasures(input: BodyInput): readonly Issue[] {
         error(
           'unknown-measure',
           id,
-          `There is no measure called “${id}”. Known: ${MEASURES.map((m) => m.id).join(', ')}.`,
+          phrase('body.measure-unknown', { id, known: MEASURES.map((m) => m.id) }),
         ),
       );
       continue;
@@ -49,7 +46,9 @@ export function checkMeasures(input: BodyInput): readonly Issue[] {
 function checkValue(measure: MeasureDefinition, value: MeasureValue, figure: Figure): Issue[] {
   if (typeof value === 'number') return checkNumber(measure, value, measure.id, figure);
   if (!measure.sided) {
-    return [error('measure-not-sided', measure.id, `${measure.name} takes one value, not left and right.`)];
+    return [
+      error('measure-not-sided', measure.id, phrase('body.measure-not-sided', { measure: measure.name })),
+    ];
   }
   const issues = (['left', 'right'] as const).flatMap((side) =>
     checkNumber(measure, value[side], `${measure.id}.${side}`, figure),
@@ -63,28 +62,20 @@ const SIDES_REFUSE = 60;
 
 function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Issue[] {
   const gap = Math.abs(left - right);
-  const told = `${measure.name} differs by ${formatDifference(gap)} between left, ${formatBoth(left)}, and right, ${formatBoth(right)}`;
+  const told = { measure: measure.name, gap, left, right };
   if (gap > SIDES_REFUSE) {
     return [
       error(
         'sides-contradict',
         measure.id,
-        `${told}; at most ${formatBoth(SIDES_REFUSE)} can be made. Re-measure both sides.`,
+        phrase('body.sides-contradict', { ...told, limit: SIDES_REFUSE }),
         gap,
         SIDES_REFUSE,
       ),
     ];
   }
   if (gap > SIDES_ASK) {
-    return [
-      warning(
-        'sides-differ',
-        measure.id,
-        `${told}. Some bodies are so: if a second measuring gives the same, leave it so, or give one value for both.`,
-        gap,
-        SIDES_ASK,
-      ),
-    ];
+    return [warning('sides-differ', measure.id, phrase('body.sides-differ', told), gap, SIDES_ASK)];
   }
   return [];
 }
@@ -92,13 +83,15 @@ function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Is
 function checkNumber(measure: MeasureDefinition, value: number, path: string, figure: Figure): Issue[] {
   const [low, high] = measure.range[figure];
   if (!Number.isFinite(value))
-    return [error('measure-not-a-number', path, `${measure.name} is not a number.`)];
+    return [
+      error('measure-not-a-number', path, phrase('body.measure-not-a-number', { measure: measure.name })),
+    ];
   if (value <= 0) {
     return [
       error(
         'measure-not-positive',
         path,
-        `${measure.name} is ${formatBoth(value)}; it must be above 0.`,
+        phrase('body.measure-not-positive', { measure: measure.name, value }),
         value,
         0,
       ),
@@ -113,19 +106,25 @@ function checkNumber(measure: MeasureDefinition, value: number, path: string, fi
       warning(
         'measure-unusual',
         path,
-        `${measure.name} is ${formatBoth(value)}; most adults lie between ${formatBoth(low)} and ${formatBoth(high)}. If a second measuring gives the same, leave it so.`,
+        phrase('body.measure-unusual', { measure: measure.name, value, low, high }),
         value,
         limit,
       ),
     ];
   }
   const limit = value < refuseBelow ? refuseBelow : refuseAbove;
-  const hint = hintOfUnit(value, low, high);
+  const meant = unitMeant(value, low, high);
   return [
     error(
       'measure-out-of-range',
       path,
-      `${measure.name} is ${formatBoth(value)}; it must lie between ${formatBoth(refuseBelow)} and ${formatBoth(refuseAbove)}.${hint}`,
+      phrase('body.measure-out-of-range', {
+        measure: measure.name,
+        value,
+        low: refuseBelow,
+        high: refuseAbove,
+        ...(meant ? { meant } : {}),
+      }),
       value,
       limit,
     ),
@@ -133,12 +132,10 @@ function checkNumber(measure: MeasureDefinition, value: number, path: string, fi
 }
 
 /** What to write in the file, which is in millimetres, if the number would do in another unit; else nothing. */
-function hintOfUnit(value: number, low: number, high: number): string {
+function unitMeant(value: number, low: number, high: number) {
   const fits = (factor: number): boolean => value * factor >= 0.9 * low && value * factor <= 1.1 * high;
-  const hint = (unit: string, factor: number): string =>
-    ` If the file was written in ${unit}, it must say ${Number((value * factor).toFixed(1))}: files are in millimetres.`;
-  if (fits(10)) return hint('centimetres', 10);
-  return fits(mmPerInch) ? hint('inches', mmPerInch) : '';
+  if (fits(10)) return { unit: 'cm', inFile: value * 10 } as const;
+  return fits(mmPerInch) ? ({ unit: 'in', inFile: value * mmPerInch } as const) : undefined;
 }
 
 function checkReadings(input: BodyInput): Issue[] {
@@ -147,7 +144,7 @@ function checkReadings(input: BodyInput): Issue[] {
     const measure = findMeasure(id);
     if (!measure) {
       issues.push({
-        ...error('unknown-measure', id, `There is no measure called “${id}”.`),
+        ...error('unknown-measure', id, phrase('body.measure-unknown', { id })),
         path: `readings.${id}`,
       });
       continue;
@@ -159,7 +156,7 @@ function checkReadings(input: BodyInput): Issue[] {
         ...warning(
           'readings-differ',
           id,
-          `The two readings of ${measure.name} differ by ${formatDifference(spread)}; up to ${formatDifference(limit)} is usual. Take a third.`,
+          phrase('body.readings-differ', { measure: measure.name, gap: spread, limit }),
           spread,
           limit,
         ),
@@ -174,7 +171,7 @@ function checkRelations(input: BodyInput): Issue[] {
   const issues: Issue[] = [];
   const get = (id: string): number | undefined =>
     input.measures[id] === undefined ? undefined : meanValue(input.measures[id]);
-  const below = (small: string, large: string, factor: number, why: string): void => {
+  const below = (small: string, large: string, factor: number, rule: MeasureRule): void => {
     const a = get(small);
     const b = get(large);
     if (a === undefined || b === undefined || a < factor * b) return;
@@ -182,19 +179,19 @@ function checkRelations(input: BodyInput): Issue[] {
       error(
         'measures-contradict',
         small,
-        `${nameOf(small)}, ${formatBoth(a)}, ${why} ${nameOf(large)}, ${formatBoth(b)}: re-measure both.`,
+        phrase('body.measures-contradict', { ...namePair(small, a, large, b), rule }),
         a,
         factor * b,
       ),
     );
   };
-  below('neckToBustPoint', 'frontWaistLength', 1, 'must be shorter than');
-  below('bustPointSpan', 'bustGirth', 0.5, 'must be less than half of');
-  below('acrossBack', 'bustGirth', 0.5, 'must be less than half of');
-  below('acrossFront', 'bustGirth', 0.5, 'must be less than half of');
-  below('waistToHighHip', 'waistToHip', 1, 'must be shorter than');
-  below('shoulderDrop', 'shoulderLength', 1, 'must be less than');
-  below('waistHeight', 'napeHeight', 1, 'must be below');
+  below('neckToBustPoint', 'frontWaistLength', 1, 'shorter');
+  below('bustPointSpan', 'bustGirth', 0.5, 'less-than-half');
+  below('acrossBack', 'bustGirth', 0.5, 'less-than-half');
+  below('acrossFront', 'bustGirth', 0.5, 'less-than-half');
+  below('waistToHighHip', 'waistToHip', 1, 'shorter');
+  below('shoulderDrop', 'shoulderLength', 1, 'less');
+  below('waistHeight', 'napeHeight', 1, 'lower');
   for (const level of ['bust', 'underbust', 'waist', 'highHip', 'hip']) issues.push(...checkBox(level, get));
   issues.push(...checkConfirmations(get, input.figure));
   return issues;
@@ -216,7 +213,7 @@ function checkBox(level: string, get: (id: string) => number | undefined): Issue
         error(
           'measures-contradict',
           id,
-          `${nameOf(id)}, ${formatBoth(size)}, must be less than half of ${nameOf(`${level}Girth`)}, ${formatBoth(girth)}.`,
+          phrase('body.half-of-girth', namePair(id, size, `${level}Girth`, girth)),
           size,
           girth / 2,
         ),
@@ -231,7 +228,14 @@ function checkBox(level: string, get: (id: string) => number | undefined): Issue
       error(
         'measures-contradict',
         `${level}Girth`,
-        `${nameOf(`${level}Girth`)} is ${formatBoth(girth)}, but a body ${formatBoth(width)} wide and ${formatBoth(depth)} deep measures between ${formatBoth(least)} and ${formatBoth(most)} round. Re-measure the three.`,
+        phrase('body.girth-of-box', {
+          measure: nameOfMeasure(`${level}Girth`),
+          girth,
+          width,
+          depth,
+          least,
+          most,
+        }),
         girth,
         girth < least ? least : most,
       ),
@@ -248,13 +252,7 @@ function checkConfirmations(get: (id: string) => number | undefined, figure: Fig
     const b = get(large);
     if (a === undefined || b === undefined || a < b || !figures.includes(figure)) return;
     issues.push(
-      warning(
-        'please-confirm',
-        small,
-        `${nameOf(small)}, ${formatBoth(a)}, is not below ${nameOf(large)}, ${formatBoth(b)}. Some bodies are so: if a second measuring gives the same, leave it so.`,
-        a,
-        b,
-      ),
+      warning('please-confirm', small, phrase('body.please-confirm', namePair(small, a, large, b)), a, b),
     );
   };
   ask('waistGirth', 'bustGirth', ['bust', 'chest']);
@@ -263,15 +261,15 @@ function checkConfirmations(get: (id: string) => number | undefined, figure: Fig
   return issues;
 }
 
-function nameOf(id: string): string {
-  return findMeasure(id)?.name ?? id;
+function namePair(first: string, firstValue: number, second: string, secondValue: number) {
+  return { first: nameOfMeasure(first), firstValue, second: nameOfMeasure(second), secondValue };
 }
 
-function error(code: string, id: string, message: string, measured?: number, limit?: number): Issue {
+function error(code: string, id: string, message: Phrase, measured?: number, limit?: number): Issue {
   return makeIssue('error', code, id, message, measured, limit);
 }
 
-function warning(code: string, id: string, message: string, measured?: number, limit?: number): Issue {
+function warning(code: string, id: string, message: Phrase, measured?: number, limit?: number): Issue {
   return makeIssue('warning', code, id, message, measured, limit);
 }
 
@@ -279,7 +277,7 @@ function makeIssue(
   severity: 'error' | 'warning',
   code: string,
   id: string,
-  message: string,
+  message: Phrase,
   measured?: number,
   limit?: number,
 ): Issue {

@@ -1,9 +1,10 @@
+import type { Phrase } from '../base/index.ts';
 import { surfaceOfBody } from './surface-of-body.ts';
 import type { Body, LevelId } from './types.ts';
 
 export interface SectionChange {
   readonly level: LevelId;
-  readonly name: string;
+  readonly name: Phrase;
   readonly before: {
     readonly girth: number;
     readonly width: number;

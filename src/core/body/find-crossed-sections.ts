@@ -1,4 +1,5 @@
 import type { Issue } from '../base/index.ts';
+import { phrase } from './phrases.ts';
 import { sampleRow } from './tape-paths.ts';
 import type { TapeContext } from './tapes.ts';
 import type { BodyLevel } from './types.ts';
@@ -31,6 +32,6 @@ export function findCrossedSections(context: TapeContext, levels: readonly BodyL
       code: 'section-crosses-itself',
       path: `measures.${level.id}Girth`,
       severity: 'error',
-      message: `At the ${level.name.toLowerCase()} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.`,
+      message: phrase('body.section-crosses', { level: level.name }),
     }));
 }

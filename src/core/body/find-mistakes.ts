@@ -1,8 +1,9 @@
-import { type DisplayUnit, formatBoth, formatDifference, formatLength, type Issue } from '../base/index.ts';
+import type { Issue } from '../base/index.ts';
 import { estimateMeasures, measureSurprise, SURVEY_VARIABLES } from './estimate-measures.ts';
 import { knownToSurvey, meanValues } from './known-to-survey.ts';
 import { limitOfReadings } from './limit-of-readings.ts';
-import { findMeasure } from './measures.ts';
+import { findMeasure, nameOfMeasure } from './measures.ts';
+import { phrase } from './phrases.ts';
 import type { BodyInput } from './types.ts';
 
 /** Beyond these many standard deviations from what the other measures foretell: doubtful, implausible, refused. */
@@ -49,30 +50,25 @@ export function findMistakes(input: BodyInput): readonly Issue[] {
 function tellDoubt(doubt: Doubt, confirmed: boolean): Issue {
   const { id, value, expected, spread, pull } = doubt;
   const size = Math.abs(pull);
-  const gap = formatDifference(Math.abs(value - expected));
-  const name = findMeasure(id)?.name ?? id;
   const guess = confirmed ? undefined : guessTypo(doubt);
   const refused = size > REFUSED && !confirmed;
-  const ask = confirmed
-    ? 'Its second reading agrees, so it stays.'
-    : refused
-      ? 'Correct it, or take a second reading: if both agree, enter both.'
-      : 'Re-measure it.';
   return {
     code: size > IMPLAUSIBLE ? 'measure-implausible' : 'measure-doubtful',
     path: `measures.${id}`,
     severity: refused ? 'error' : 'warning',
-    message: `${name} is about ${gap} too ${pull > 0 ? 'large' : 'small'} for the others: they foretell ${wordRange(expected, spread)}, and this is ${size > IMPLAUSIBLE ? 'far ' : ''}outside what is usual.${guess ? ` Did you mean ${formatBoth(guess)}?` : ''} ${ask}`,
+    message: phrase('body.measure-doubtful', {
+      measure: nameOfMeasure(id),
+      gap: Math.abs(value - expected),
+      size: pull > 0 ? 'large' : 'small',
+      expected,
+      spread,
+      isFar: size > IMPLAUSIBLE,
+      ...(guess ? { guess } : {}),
+      advice: confirmed ? 'stays' : refused ? 'correct' : 'measure',
+    }),
     measured: value,
     limit: expected + Math.sign(pull) * DOUBTFUL * spread,
   };
-}
-
-/** `76.0 ± 3.2 cm (29 7/8 ± 1 1/4 in)`. */
-function wordRange(expected: number, spread: number): string {
-  const inUnit = (unit: DisplayUnit): string =>
-    `${formatLength(expected, unit, { bare: true })} ± ${formatLength(spread, unit)}`;
-  return `${inUnit('cm')} (${inUnit('in')})`;
 }
 
 /** Neighbouring digits exchanged, else the first digit one off, when that would fit well. */
@@ -113,7 +109,12 @@ function findExchange(input: BodyInput): Issue | undefined {
     code: 'measures-exchanged',
     path: `measures.${best.a}`,
     severity: 'error',
-    message: `${findMeasure(best.a)?.name}, ${formatBoth(known[best.a])}, and ${findMeasure(best.b)?.name}, ${formatBoth(known[best.b])}, look exchanged. Exchange them, or enter a second reading of each.`,
+    message: phrase('body.measures-exchanged', {
+      first: nameOfMeasure(best.a),
+      firstValue: known[best.a],
+      second: nameOfMeasure(best.b),
+      secondValue: known[best.b],
+    }),
     measured: known[best.a],
     limit: known[best.b],
   };

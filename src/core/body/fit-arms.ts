@@ -1,8 +1,9 @@
-import { formatBoth, type Issue } from '../base/index.ts';
+import type { Issue } from '../base/index.ts';
 import type { ArmMeasures } from './arm-frames.ts';
 import { MET_WITHIN } from './fit-issues.ts';
 import { type Arm, makeRightArm, mirrorArm, traceArmTapes } from './make-arm.ts';
-import { findMeasure, MEASURES } from './measures.ts';
+import { findMeasure, MEASURES, nameOfMeasure } from './measures.ts';
+import { phrase } from './phrases.ts';
 import { liftLoop, pathLength } from './tape-paths.ts';
 import type { TapeContext } from './tapes.ts';
 import type { BodyInput, TapeReading } from './types.ts';
@@ -87,12 +88,11 @@ function readArm(
 }
 
 function incomplete(first: string, missing: readonly string[]): Issue {
-  const names = missing.map((id) => findMeasure(id)?.name ?? id).join(', ');
   return {
     code: 'arm-incomplete',
     path: `measures.${first}`,
     severity: 'warning',
-    message: `Arms are made when all five arm measures are given. Missing: ${names}.`,
+    message: phrase('body.arms-incomplete', { missing: missing.map(nameOfMeasure) }),
   };
 }
 
@@ -101,7 +101,7 @@ function tooShort(length: number): Issue {
     code: 'arm-too-short',
     path: 'measures.shoulderToElbow',
     severity: 'warning',
-    message: `Shoulder to elbow, ${formatBoth(length)}, leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.`,
+    message: phrase('body.arm-too-short', { length }),
     measured: length,
   };
 }

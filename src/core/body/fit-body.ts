@@ -5,6 +5,7 @@ import { findCrossedSections } from './find-crossed-sections.ts';
 import { fitArms } from './fit-arms.ts';
 import { conflictIssues, MET_WITHIN, pullIssues } from './fit-issues.ts';
 import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.ts';
+import { phrase } from './phrases.ts';
 import { placeLandmarks, placeLevels } from './place-landmarks.ts';
 import { readShapeChoices } from './shape-choices.ts';
 import { SKEW_IDS } from './shape-parameters.ts';
@@ -68,7 +69,7 @@ function notConverged(iterations: number): Issue {
     code: 'fit-not-converged',
     path: 'measures',
     severity: 'warning',
-    message: `The body fit stopped after ${iterations} steps before settling.`,
+    message: phrase('body.fit-not-converged', { steps: iterations }),
     measured: iterations,
   };
 }

@@ -1,6 +1,7 @@
-import { formatDifference, type Issue } from '../base/index.ts';
-import { findMeasure } from './measures.ts';
-import type { Parameter, ParameterId } from './shape-parameters.ts';
+import type { Issue, Phrase } from '../base/index.ts';
+import { nameOfMeasure } from './measures.ts';
+import { phrase } from './phrases.ts';
+import type { Parameter } from './shape-parameters.ts';
 import type { TapeReading } from './types.ts';
 
 /** A typed tape is met when the body reads within this, mm. */
@@ -13,15 +14,19 @@ const VERY_UNUSUAL = 3;
 /** Tapes that no body can meet together: each by how much, and what to re-measure. */
 export function conflictIssues(tapes: readonly TapeReading[]): Issue[] {
   const conflicts = tapes.filter((t) => t.status === 'conflict');
-  const names = conflicts.map((t) => nameTape(t.id)).join(', ');
-  return conflicts.map((tape) => {
+  const conflicting = conflicts.map((t) => nameTape(t.id));
+  return conflicts.map((tape, i) => {
     const gap = tape.target - tape.got;
-    const size = `${formatDifference(Math.abs(gap))} too ${gap > 0 ? 'large' : 'small'}`;
     return {
       code: 'tape-conflict',
       path: `measures.${tape.id}`,
       severity: 'warning',
-      message: `${nameTape(tape.id)} is about ${size} for the others. Re-measure ${names}.`,
+      message: phrase('body.tape-conflict', {
+        tape: conflicting[i],
+        gap: Math.abs(gap),
+        size: gap > 0 ? 'large' : 'small',
+        conflicting,
+      }),
       measured: Math.abs(gap),
       limit: MET_WITHIN,
     };
@@ -43,42 +48,14 @@ export function pullIssues(unknowns: readonly Parameter[], point: Float64Array):
       severity: 'warning',
       measured: pull,
       limit: DOUBT_PULL,
-      message: `To meet every tape the shape became ${pull > VERY_UNUSUAL ? 'very ' : ''}unusual in ${partInWords(id)}. Look at the body and re-measure what looks wrong.`,
+      message: phrase('body.unusual-shape', { part: phrase(`part.${id}`), isVery: pull > VERY_UNUSUAL }),
     },
   ];
 }
 
-/** What an unknown of the fit shapes, in a maker's words: the kind by its first letter or name, the place by the rest. */
-function partInWords(id: ParameterId): string {
-  const whole: Partial<Record<ParameterId, string>> = {
-    armBulge: 'the fullness of the upper arm',
-    armYaw: 'the turn of the armhole',
-    armFront: 'the armhole in front',
-    armBack: 'the armhole behind',
-    roundBack: 'the curve of the upper back',
-    fullFront: 'the fullness over the breastbone',
-    bustHeight: 'how far the bust stands out',
-    bustAngle: 'how far apart the bust points lie',
-    xShoulder: 'the breadth of the shoulders',
-    shoulderX: 'unlike shoulder breadths',
-    shoulderZ: 'unlike shoulder heights',
-    bustHeightSkew: 'an unlike bust',
-    bustAngleSkew: 'an unlike bust',
-    bustLevelSkew: 'unlike bust point heights',
-  };
-  const kinds: Record<string, string> = {
-    a: 'the width',
-    d: 'the depth',
-    y: 'the place front to back',
-    z: 'the height',
-    k: 'the squareness',
-  };
-  const place = id.slice(1).replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-  return whole[id] ?? `${kinds[id[0]]} at the${place}`;
-}
-
-function nameTape(id: string): string {
+/** A tape of both sides or of one. */
+function nameTape(id: string): Phrase {
   const [base, side] = id.split('.');
-  const name = findMeasure(base)?.name ?? base;
-  return side ? `${name} (${side})` : name;
+  const measure = nameOfMeasure(base);
+  return side === 'left' || side === 'right' ? phrase('measure.of-side', { measure, side }) : measure;
 }

@@ -12,7 +12,19 @@ export {
   MEASURES,
   type MeasureDefinition,
   type MeasureGroup,
+  type MeasureId,
 } from './measures.ts';
+export { nameOfBodyPlace } from './name-places.ts';
+export type {
+  BodyPhrases,
+  DoubtPhrases,
+  FitPhrases,
+  MeasureFaultPhrases,
+  MeasurePhrases,
+  PartPhrases,
+  PlacePhrases,
+  ShapePhrases,
+} from './phrases.ts';
 export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';

@@ -1,21 +1,14 @@
+import { LEVEL_IDS, nameOfLevel } from './name-places.ts';
 import { ARMPIT_V, KNOT } from './rails.ts';
 import type { TapeContext } from './tapes.ts';
-import type { BodyLevel, ChartPoint, Figure, LandmarkId, LevelId } from './types.ts';
+import type { BodyLevel, ChartPoint, Figure, LandmarkId } from './types.ts';
 
 /** The level rows, from the hip up. */
 export function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
-  const names: Record<LevelId, string> = {
-    hip: 'Hip',
-    highHip: 'High hip',
-    waist: 'Waist',
-    underbust: figure === 'bust' ? 'Underbust' : 'Lower chest',
-    bust: figure === 'bust' ? 'Bust' : 'Chest',
-    upperChest: 'Upper chest',
-  };
   const p = new Float64Array(3);
-  return (Object.keys(names) as LevelId[]).map((id) => {
+  return LEVEL_IDS.map((id) => {
     context.evaluator.point(0, KNOT[id], p);
-    return { id, name: names[id], v: KNOT[id], z: p[2] };
+    return { id, name: nameOfLevel(id, figure), v: KNOT[id], z: p[2] };
   });
 }
 

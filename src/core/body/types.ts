@@ -1,5 +1,8 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { Arm } from './make-arm.ts';
+import type { LandmarkId, LevelId } from './name-places.ts';
+
+export type { LandmarkId, LevelId };
 
 export type Figure = 'bust' | 'chest';
 export type SidedValue = { readonly left: number; readonly right: number };
@@ -13,12 +16,10 @@ export interface BodyInput {
   readonly shape?: Readonly<Record<string, string | number>>;
 }
 
-export type LevelId = 'hip' | 'highHip' | 'waist' | 'underbust' | 'bust' | 'upperChest';
-
 /** A horizontal row of the chart: constant v, constant z. */
 export interface BodyLevel {
   readonly id: LevelId;
-  readonly name: string;
+  readonly name: Phrase;
   readonly v: number;
   readonly z: number;
 }
@@ -27,36 +28,6 @@ export interface ChartPoint {
   readonly u: number;
   readonly v: number;
 }
-
-/**
- * Landmarks in the chart. Sided ones exist as `…Right` and `…Left`, the left one at u → π − u
- * (the chart is always mirror symmetric, whatever the body is).
- */
-export type LandmarkId =
-  | 'baseCentreFront'
-  | 'baseCentreBack'
-  | 'baseSideRight'
-  | 'baseSideLeft'
-  | 'neckFront'
-  | 'neckBack'
-  | 'neckSideRight'
-  | 'neckSideLeft'
-  | 'neckTopFront'
-  | 'neckTopBack'
-  | 'neckTopSideRight'
-  | 'neckTopSideLeft'
-  | 'shoulderPointRight'
-  | 'shoulderPointLeft'
-  | 'armpitRight'
-  | 'armpitLeft'
-  | 'armBreakFrontRight'
-  | 'armBreakFrontLeft'
-  | 'armBreakBackRight'
-  | 'armBreakBackLeft'
-  | 'bustPointRight'
-  | 'bustPointLeft'
-  | 'bladePointRight'
-  | 'bladePointLeft';
 
 export type TapeKind = 'girth' | 'length' | 'width' | 'depth';
 

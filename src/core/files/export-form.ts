@@ -1,5 +1,5 @@
 import { bodyInWords, type CuttingOptions } from '../assembly/index.ts';
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success, wordsOf } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import {
   CUTTER_COLOURS,
@@ -19,7 +19,7 @@ import { type Form, nameRevision, reportOf } from '../form/index.ts';
 import { boundsOfPoints } from '../math/index.ts';
 import { capBoundaryLoops, type Mesh, mergeMeshes } from '../mesh/index.ts';
 import { arrangePieces, drawPieces, type Piece } from '../pattern/index.ts';
-import { drawLabels, layOutForCutter, planTiles, printPieces } from '../sheet/index.ts';
+import { drawLabels, layOutForCutter, PRINT_OPTIONS, planTiles, printPieces } from '../sheet/index.ts';
 import { cautionsFor } from '../supports/index.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
@@ -104,7 +104,7 @@ function findUnknown(
     .filter((name) => !known.includes(name))
     .map((name) => {
       const message = `There is no ${word} called “${name}”. There are: ${known.join(', ')}.`;
-      return { code, path, message, severity: 'error' };
+      return { code, path, message: plain(message), severity: 'error' };
     });
 }
 
@@ -173,7 +173,7 @@ function checkModel(scale: number, wall: number): Issue[] {
     issues.push({
       code: 'model-scale',
       path: 'model.scale',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: scale,
       limit,
@@ -187,7 +187,7 @@ function checkModel(scale: number, wall: number): Issue[] {
     issues.push({
       code: 'model-wall',
       path: 'model.wall',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: wall,
       limit,
@@ -239,7 +239,7 @@ function arrangeAnew(form: Form, pieces: readonly Piece[]): Result<Form['drawing
 async function writePdfFiles(
   form: Form,
   pieces: readonly Piece[],
-  { papers = ['a4'], print = {}, date = '', font }: ExportOptions,
+  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font }: ExportOptions,
 ): Promise<Result<FormFile[]>> {
   const issues: Issue[] = [];
   const files: FormFile[] = [];
@@ -267,14 +267,14 @@ async function checkLetters(pages: readonly Drawing[], font: ExportOptions['font
   const lacking = await findLackingLetters(pages, font.bytes);
   if (lacking.length === 0) return [];
   const message = `The letters of the print lack ${lacking.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Write the name in Latin, Greek, Cyrillic, Hebrew or Arabic letters.`;
-  return [{ code: 'letters-lacking', path: 'name', message, severity: 'warning' }];
+  return [{ code: 'letters-lacking', path: 'name', message: plain(message), severity: 'warning' }];
 }
 
 /** Labels to sew in, a file per paper. */
 async function writeLabelFiles(
   form: Form,
   pieces: readonly Piece[],
-  { papers = ['a4'], print = {}, date = '', font }: ExportOptions,
+  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font }: ExportOptions,
 ): Promise<Result<FormFile[]>> {
   const files: FormFile[] = [];
   for (const paper of papers) {
@@ -332,11 +332,11 @@ function writeDxfFiles(_form: Form, pieces: readonly Piece[]): Result<FormFile[]
     const layers = drawPieces([piece], [{ dx: -minX, dy: maxY }]);
     const block = {
       name: piece.id,
-      drawing: { width, height, title: piece.name, layers },
+      drawing: { width, height, title: wordsOf(piece.name), layers },
       x,
       y: 0,
       notes: [
-        `Piece Name: ${piece.name}`,
+        `Piece Name: ${wordsOf(piece.name)}`,
         'Quantity: 1',
         `Material: ${piece.material}`,
         `Side: ${piece.side}`,

@@ -1,4 +1,4 @@
-import { mmPerInch } from '../base/index.ts';
+import { mmPerInch, wordsOf } from '../base/index.ts';
 import type { CsvCell } from '../export/index.ts';
 import type { Report } from '../form/index.ts';
 
@@ -17,7 +17,7 @@ export function seamRows({ seams }: Report): CsvCell[][] {
       'on panel 1 in',
     ],
     ...seams.map(({ id, letter, name, panels, lengthsFlat, length3d }) => [
-      ...[id, letter, name, ...panels, ...lengthsFlat, length3d],
+      ...[id, letter, wordsOf(name), ...panels, ...lengthsFlat, length3d],
       lengthsFlat[0] / mmPerInch,
     ]),
   ];

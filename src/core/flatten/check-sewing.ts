@@ -1,6 +1,7 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { distanceInPlane } from '../math/index.ts';
 import { bodyLength } from './kept-lengths.ts';
+import { phrase } from './phrases.ts';
 import { keptTolerance } from './seam-targets.ts';
 import { type SewnEdges, sourceOf } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';
@@ -38,7 +39,7 @@ export function checkSewing(
         tell(
           'flatten-join-differs',
           `joins.${index}`,
-          `The two sides of seam ${join.id} differ`,
+          phrase('flatten.join-differs', { seam: join.id, gap, limit: joinTolerance }),
           gap,
           joinTolerance,
         ),
@@ -50,7 +51,7 @@ export function checkSewing(
         tell(
           'flatten-join-length',
           `joins.${index}`,
-          `Seam ${join.id} should keep its length on the body but differs`,
+          phrase('flatten.join-length', { seam: join.id, change, limit: keptTolerance }),
           change,
           keptTolerance,
         ),
@@ -59,8 +60,8 @@ export function checkSewing(
   });
   const checkPath = (change: number, index: number): void => {
     if (Math.abs(change) <= keptTolerance) return;
-    const what = 'A level, centre or shoulder line changes length';
-    issues.push(tell('flatten-path-length', `keptPaths.${index}`, what, change, keptTolerance));
+    const message = phrase('flatten.path-length', { change, limit: keptTolerance });
+    issues.push(tell('flatten-path-length', `keptPaths.${index}`, message, change, keptTolerance));
   };
   const sums = new Map<string, { change: number; index: number }>();
   problem.keptPaths.forEach((path, index) => {
@@ -79,7 +80,6 @@ export function checkSewing(
   return issues;
 }
 
-function tell(code: string, path: string, what: string, measured: number, limit: number): Issue {
-  const message = `${what} by ${measured.toFixed(3)} mm (at most ${limit} mm allowed).`;
+function tell(code: string, path: string, message: Phrase, measured: number, limit: number): Issue {
   return { code, path, message, severity: 'error', measured, limit };
 }

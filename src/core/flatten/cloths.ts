@@ -1,3 +1,6 @@
+import type { Phrase } from '../base/index.ts';
+import { phrase } from './phrases.ts';
+
 /** What a cloth takes before it fails or looks wrong, fractions. Stretch is given way to; shrink is eased in, or wrinkles. */
 export interface AxisLimits {
   readonly stretch: number;
@@ -6,8 +9,8 @@ export interface AxisLimits {
 
 /** Limits along the threads and at 45° to them. */
 export interface Cloth {
-  readonly id: string;
-  readonly name: string;
+  readonly id: ClothId;
+  readonly name: Phrase;
   /** Along the selvedge. */
   readonly warp: AxisLimits;
   readonly weft: AxisLimits;
@@ -21,29 +24,35 @@ export interface Cloth {
  * weft 2–5 %, bias 8–20 % before shear wrinkles; fused: warp and weft 0.5–1.5 %, bias 2–4 % (common practice, no source).
  * Shrink: a woven edge eases 1–2 % without a pucker (common practice, no source).
  */
-export const CLOTHS: readonly Cloth[] = [
+const LIMITS = [
   {
     id: 'plainCotton',
-    name: 'plain cotton',
     warp: { stretch: 0.02, shrink: 0.015 },
     weft: { stretch: 0.03, shrink: 0.015 },
     bias: { stretch: 0.08, shrink: 0.03 },
   },
   {
     id: 'fusedCotton',
-    name: 'cotton with fused interfacing',
     warp: { stretch: 0.012, shrink: 0.01 },
     weft: { stretch: 0.015, shrink: 0.01 },
     bias: { stretch: 0.03, shrink: 0.015 },
   },
   {
     id: 'plainWool',
-    name: 'plain wool',
     warp: { stretch: 0.02, shrink: 0.02 },
     weft: { stretch: 0.02, shrink: 0.02 },
     bias: { stretch: 0.08, shrink: 0.04 },
   },
-];
+] as const;
+
+/** What a cloth is called in the file. */
+export type ClothId = (typeof LIMITS)[number]['id'];
+
+/** Every cloth with known limits; the first is the usual one. */
+export const CLOTHS: readonly Cloth[] = LIMITS.map((limits) => ({
+  ...limits,
+  name: phrase(`cloth.${limits.id}`),
+}));
 
 /** The cloth of that id, or undefined. */
 export function findCloth(id: string): Cloth | undefined {

@@ -2,6 +2,7 @@ import { failure, type Issue, type Result, success } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import { measureStrain } from './measure-strain.ts';
 import { orientFlat } from './orient-flat.ts';
+import { phrase } from './phrases.ts';
 import { prepareDisk } from './prepare-disk.ts';
 import { type LayoutOptions, type LayoutSolution, solveLayout } from './solve-layout.ts';
 import { startLayout } from './start-layout.ts';
@@ -31,9 +32,7 @@ export function describeFailure(solution: LayoutSolution, path: string, limit: n
   return {
     code: 'flatten-not-converged',
     path,
-    message:
-      `The panel did not settle in ${iterations} steps: energy still falls by ${decrement.toExponential(1)} per mm², ` +
-      `lengths are off by up to ${largestError.toPrecision(2)} mm.`,
+    message: phrase('flatten.not-settled', { steps: iterations, decrement, largestError }),
     severity: 'error',
     measured: decrement,
     limit,

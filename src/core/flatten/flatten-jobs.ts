@@ -6,6 +6,7 @@ import { createFlattenMemory, type FlattenMemory, type JobResult, remember } fro
 import { makeLengthRules } from './length-rules.ts';
 import { orientFlat } from './orient-flat.ts';
 import { makeOutlineBending } from './outline-bending.ts';
+import { phrase } from './phrases.ts';
 import { preferStretch } from './prefer-stretch.ts';
 import { type PreparedDisk, prepareDisk } from './prepare-disk.ts';
 import { type LayoutOptions, solveLayout } from './solve-layout.ts';
@@ -125,7 +126,7 @@ function solveTogether(
     issues.push({
       code: 'flatten-outline-crosses',
       path,
-      message: `The flat outline crosses itself in ${crossings} place${crossings > 1 ? 's' : ''}: the panel cannot be cut in one piece.`,
+      message: phrase('flatten.outline-crosses', { places: crossings }),
       severity: 'error',
       measured: crossings,
       limit: 0,

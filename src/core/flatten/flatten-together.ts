@@ -1,10 +1,11 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Phrase, type Result, success } from '../base/index.ts';
 import { checkSewing } from './check-sewing.ts';
 import { type AloneJob, type FlattenJob, runFlattenJob, type TogetherJob } from './flatten-jobs.ts';
 import { createFlattenMemory, type JobResult } from './flatten-memory.ts';
 import { collectKeptLengths, type KeptLength } from './kept-lengths.ts';
 import { measureStrain } from './measure-strain.ts';
 import { checkMirror, mirrorFlat } from './mirror-disks.ts';
+import { phrase } from './phrases.ts';
 import { traceOutline } from './prepare-disk.ts';
 import { chooseSeamTargets } from './seam-targets.ts';
 import { findStiffPlaces, rulesAlone, rulesTogether } from './sewing-rules.ts';
@@ -104,7 +105,7 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
   const plan = planFlatten(problem, options);
   if (!plan.ok) return plan;
   const memory = options.memory ?? createFlattenMemory();
-  const run = (jobs: readonly FlattenJob[], from: number, to: number, what: string): Result<JobResult[]> => {
+  const run = (jobs: readonly FlattenJob[], from: number, to: number, what: Phrase): Result<JobResult[]> => {
     const layouts: JobResult[] = [];
     const issues: Issue[] = [];
     for (const [k, job] of jobs.entries()) {
@@ -116,20 +117,20 @@ export function flattenTogether(problem: FlattenProblem, options: FlattenOptions
     }
     return issues.length > 0 ? failure(issues) : success(layouts);
   };
-  const alone = run(plan.value.jobs, 0, aloneShare, 'Unrolling each panel');
+  const alone = run(plan.value.jobs, 0, aloneShare, phrase('flatten.unrolling-each'));
   if (!alone.ok) return alone;
   const matched = matchSeams(plan.value, alone.value);
   if (!matched.ok) return matched;
-  const together = run(matched.value, aloneShare, 1, 'Matching the seams');
+  const together = run(matched.value, aloneShare, 1, phrase('flatten.matching'));
   if (!together.ok) return together;
-  options.onProgress?.(1, 'Matching the seams');
+  options.onProgress?.(1, phrase('flatten.matching'));
   return finishFlatten(plan.value, together.value);
 }
 
 const cancelled: Issue = {
   code: 'cancelled',
   path: '',
-  message: 'Unrolling was stopped.',
+  message: phrase('flatten.stopped'),
   severity: 'error',
 };
 
@@ -137,7 +138,7 @@ function tellEaseConflict(problem: FlattenProblem, id: string): Issue {
   return {
     code: 'flatten-ease-conflict',
     path: `joins.${problem.joins.findIndex((join) => join.id === id)}`,
-    message: `Seam ${id} cannot take the ease asked for: both its sides are the same edge, mirrored, or tied by another seam.`,
+    message: phrase('flatten.ease-conflict', { seam: id }),
     severity: 'error',
   };
 }

@@ -1,11 +1,11 @@
-export { type AxisLimits, CLOTHS, type Cloth, findCloth } from './cloths.ts';
+export { type AxisLimits, CLOTHS, type Cloth, type ClothId, findCloth } from './cloths.ts';
 export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';
-export { flattenAhead, type RunJobsElsewhere } from './flatten-ahead.ts';
 export { flattenFree } from './flatten-free.ts';
 export { type FlattenJob, runFlattenJob } from './flatten-jobs.ts';
 export { createFlattenMemory, type FlattenMemory, type JobResult } from './flatten-memory.ts';
+export { flattenRounds } from './flatten-rounds.ts';
 export {
   type FlattenPlan,
   finishFlatten,
@@ -16,7 +16,9 @@ export {
 export { type ClothAxis, type ClothStrain, measureClothStrain } from './measure-cloth-strain.ts';
 export { measureFreeStrain } from './measure-free-strain.ts';
 export { measureStrain } from './measure-strain.ts';
+export type { ClothPhrases, DiskPhrases, FlattenPhrases, UnrollingPhrases } from './phrases.ts';
 export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
 export { turnFlat } from './turn-flat.ts';
 export type * from './types.ts';
+export { unrolling } from './unrolling.ts';

@@ -1,6 +1,15 @@
-import { assertInvariant, failure, type Issue, type Result, success } from '../base/index.ts';
+import {
+  assertInvariant,
+  failure,
+  type Issue,
+  isPhrase,
+  type Phrase,
+  type Result,
+  success,
+} from '../base/index.ts';
 import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
 import { type Mesh, nextHalfedge, validateMesh } from '../mesh/index.ts';
+import { phrase } from './phrases.ts';
 
 /**
  * A mesh made ready for flattening: its metric (not its place in space), and the sparse system of two
@@ -51,19 +60,14 @@ export function prepareDisk(mesh: Mesh, path = 'mesh'): Result<PreparedDisk> {
   );
   if (degenerate >= 0) {
     return failure([
-      issue(
-        'flatten-degenerate-triangle',
-        `${path}.triangles.${degenerate}`,
-        'A triangle has (almost) no area.',
-        {
-          measured: metric.areas[degenerate],
-          limit: (degenerateShare * metric.totalArea) / triangleCount,
-        },
-      ),
+      issue('flatten-degenerate-triangle', `${path}.triangles.${degenerate}`, phrase('disk.no-area'), {
+        measured: metric.areas[degenerate],
+        limit: (degenerateShare * metric.totalArea) / triangleCount,
+      }),
     ]);
   }
   const topology = traceBoundary(mesh);
-  if (typeof topology === 'string') {
+  if (isPhrase(topology)) {
     const detailed = validateMesh(mesh).map((found) => ({
       ...found,
       path: found.path.replace('mesh', path),
@@ -100,13 +104,13 @@ export function prepareDisk(mesh: Mesh, path = 'mesh'): Result<PreparedDisk> {
   });
 }
 
-function issue(code: string, path: string, message: string, numbers: Partial<Issue> = {}): Issue {
+function issue(code: string, path: string, message: Phrase, numbers: Partial<Issue> = {}): Issue {
   return { code, path, message, severity: 'error', ...numbers };
 }
 
 function checkArrays(mesh: Mesh, path: string): Issue[] {
   const { positions, triangles } = mesh;
-  if (triangles.length < 3) return [issue('flatten-not-a-disk', path, 'The panel has no triangles.')];
+  if (triangles.length < 3) return [issue('flatten-not-a-disk', path, phrase('disk.no-triangles'))];
   const isWhole = positions.length % 3 === 0 && triangles.length % 3 === 0;
   const isInRange = isWhole && triangles.every((v) => v < positions.length / 3);
   if (isInRange && positions.every(Number.isFinite)) return [];
@@ -169,24 +173,20 @@ function rankOf(v: number, other: number, another: number): number {
 /** Boundary vertices of a sound disk, in the order `prepareDisk` gives them. O(#F). */
 export function traceOutline(mesh: Mesh): Int32Array {
   const boundary = traceBoundary(mesh);
-  assertInvariant(
-    typeof boundary !== 'string',
-    'flatten',
-    'a disk that was laid out is sound',
-    `${boundary}`,
-  );
+  const fault = isPhrase(boundary) ? boundary.id : '';
+  assertInvariant(!isPhrase(boundary), 'flatten', 'a disk that was laid out is sound', fault);
   return boundary;
 }
 
-/** The one boundary loop, or what is wrong with the mesh in words. */
-function traceBoundary(mesh: Mesh): Int32Array | string {
+/** The one boundary loop, or what is wrong with the mesh. */
+function traceBoundary(mesh: Mesh): Int32Array | Phrase {
   const { triangles } = mesh;
   const vertexCount = mesh.positions.length / 3;
   // 1. Pair halfedges by bucketing them under their tail.
   const start = new Int32Array(vertexCount + 1);
   for (const v of triangles) start[v + 1]++;
   for (let v = 0; v < vertexCount; v++) {
-    if (start[v + 1] === 0) return 'The panel has a vertex outside all triangles.';
+    if (start[v + 1] === 0) return phrase('disk.loose-vertex');
     start[v + 1] += start[v];
   }
   const cursor = start.slice(0, vertexCount);
@@ -201,29 +201,28 @@ function traceBoundary(mesh: Mesh): Int32Array | string {
   for (let from = 0; from < vertexCount; from++) {
     for (let k = start[from]; k < start[from + 1]; k++) {
       const to = heads[k];
-      for (let q = start[from]; q < k; q++)
-        if (heads[q] === to) return 'An edge of the panel is used twice the same way.';
+      for (let q = start[from]; q < k; q++) if (heads[q] === to) return phrase('disk.edge-used-twice');
       let hasTwin = false;
       for (let q = start[to]; q < start[to + 1]; q++) if (heads[q] === from) hasTwin = true;
       if (hasTwin) continue;
-      if (following[from] >= 0) return 'The boundary of the panel touches itself in one vertex.';
+      if (following[from] >= 0) return phrase('disk.pinched');
       following[from] = to;
       preceding[to] = from;
       boundaryCount++;
       entry = from;
     }
   }
-  if (entry < 0) return 'The panel has no boundary: a closed surface cannot be laid flat.';
+  if (entry < 0) return phrase('disk.no-boundary');
   // 2. Walk the loop; all boundary edges must be on it.
   const loop = new Int32Array(boundaryCount);
   let length = 0;
   for (let v = entry; length < boundaryCount; ) {
     loop[length++] = v;
     v = following[v];
-    if (v < 0) return 'The boundary of the panel is broken.';
+    if (v < 0) return phrase('disk.broken-boundary');
     if (v === entry) break;
   }
-  if (length < boundaryCount) return 'The panel has more than one boundary loop: it is not a disk.';
+  if (length < boundaryCount) return phrase('disk.more-boundaries');
   // 3. Connected, and no handle: V − E + F = 1.
   const reached = new Uint8Array(vertexCount);
   const queue = [entry];
@@ -239,9 +238,9 @@ function traceBoundary(mesh: Mesh): Int32Array | string {
     for (let k = start[v]; k < start[v + 1]; k++) visit(heads[k]);
     if (preceding[v] >= 0) visit(preceding[v]);
   }
-  if (reachedCount < vertexCount) return 'The panel falls into separate parts.';
+  if (reachedCount < vertexCount) return phrase('disk.separate-parts');
   const edges = (triangles.length + boundaryCount) / 2;
-  if (vertexCount - edges + triangles.length / 3 !== 1) return 'The panel has a handle: it is not a disk.';
+  if (vertexCount - edges + triangles.length / 3 !== 1) return phrase('disk.handle');
   return loop;
 }
 

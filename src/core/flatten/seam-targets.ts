@@ -1,6 +1,7 @@
 import type { Issue } from '../base/index.ts';
 import { distanceInPlane } from '../math/index.ts';
 import { bodyLength, type KeptLength } from './kept-lengths.ts';
+import { phrase } from './phrases.ts';
 import type { SewnEdges } from './sewn-edges.ts';
 import type { FlattenProblem } from './types.ts';
 
@@ -46,9 +47,7 @@ export function chooseSeamTargets(
     issues.push({
       code: 'flatten-kept-length-conflict',
       path: `keptPaths.${path.pathIndex}`,
-      message:
-        `A path that should keep ${path.length3d.toFixed(2)} mm comes to ${total.toFixed(2)} mm, ` +
-        'because its seams must keep their own lengths.',
+      message: phrase('flatten.kept-length', { wanted: path.length3d, got: total }),
       severity: 'error',
       measured: total - path.length3d,
       limit: keptTolerance,

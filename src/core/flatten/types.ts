@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import type { FlattenMemory } from './flatten-memory.ts';
 
@@ -37,7 +38,7 @@ export interface FlattenOptions {
   readonly wrinkleAversion?: number;
   /** Kept by the caller between calls: disks that did not change are not solved again. */
   readonly memory?: FlattenMemory;
-  readonly onProgress?: (fraction: number, what: string) => void;
+  readonly onProgress?: (fraction: number, what: Phrase) => void;
   /** Polled between solves; true stops with an issue. */
   readonly isCancelled?: () => boolean;
   /** One line of numbers per Newton step. */

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import {
   type Cloth,
   type FlatDisk,
@@ -10,6 +11,7 @@ import {
 import { distanceInSpace } from '../math/index.ts';
 import { measureTriangleAreas } from '../mesh/index.ts';
 import type { SeamedShell, SeamForm, ShellPanel } from '../seams/index.ts';
+import { type PlaceMark, phrase } from './phrases.ts';
 import type { ReportCloth, ReportZone } from './types.ts';
 
 /** Zones told per panel; a panel full of small ones is told by its worst. */
@@ -18,33 +20,36 @@ const MOST_ZONES = 4;
 const LANDMARK_REACH = 130;
 const UPWARDS = Math.PI / 2;
 
-const landmarkNames: Readonly<Record<string, string>> = {
-  bustPoint: 'the bust point',
-  bladePoint: 'the shoulder blade',
-  armpit: 'the armpit',
-  shoulderPoint: 'the shoulder point',
-  neckSide: 'the side of the neck',
-  neckFront: 'the pit of the neck',
-  neckBack: 'the nape',
-};
+/** Offsets and gaps of less than this, mm, are not told. */
+const HARDLY = 8;
+
+const MARKS: readonly PlaceMark[] = [
+  'bustPoint',
+  'bladePoint',
+  'armpit',
+  'shoulderPoint',
+  'neckSide',
+  'neckFront',
+  'neckBack',
+];
 
 /** A landmark that words can lean on, at the shell vertex nearest to it. */
 export interface NamedPlace {
-  readonly name: string;
+  readonly mark: PlaceMark;
   readonly vertex: number;
 }
 
 /** The landmarks of a shell that have names a maker knows. O(landmarks · #V), once for all panels. */
 export function findNamedPlaces(shell: SeamedShell, form: SeamForm): readonly NamedPlace[] {
   return Object.entries(form.landmarks).flatMap(([id, { u, v }]) => {
-    const name = landmarkNames[id.replace(/(Right|Left)$/, '')];
-    return name === undefined ? [] : [{ name, vertex: nearestVertex(shell.chart, u, v) }];
+    const mark = MARKS.find((known) => known === id.replace(/(Right|Left)$/, ''));
+    return mark === undefined ? [] : [{ mark, vertex: nearestVertex(shell.chart, u, v) }];
   });
 }
 
 /**
  * What a panel laid with the warp upwards asks of its cloth: strain with sign along both threads and on the bias, the grain
- * that would ask least, and the places over the cloth's limits in plain words. `turn`: of the grain from upright on the
+ * that would ask least, and the places over the cloth's limits. `turn`: of the grain from upright on the
  * body, by which the flat panel was turned back; angles are told of the panel upright. O(#F).
  */
 export function explainCloth(
@@ -98,18 +103,15 @@ function describeZone(
   const limits = cloth[zone.axis];
   const limit = zone.worst > 0 ? limits.stretch : limits.shrink;
   const source = panel.sourceVertex[zone.vertex];
-  const seam = nearestSeam(shell, panel, source);
-  const direction = { warp: 'along the grain', weft: 'across the grain', bias: 'on the bias' }[zone.axis];
-  const what =
-    zone.worst > 0
-      ? `the cloth would have to stretch by up to ${percent(zone.worst)} ${direction} (it takes ${percent(limit)})`
-      : `the cloth would wrinkle: it has to shrink by up to ${percent(-zone.worst)} ${direction} (it takes ${percent(limit)})`;
-  // Which seam to move and how far is for `adviseZone` to try out, not to be guessed here.
-  const advice = seam
-    ? seam.distance < 8
-      ? `A seam that ends near here, or a little ease on seam ${seam.letter}, ${seam.name}, may help.`
-      : `A seam nearer to here may help; the nearest, ${seam.letter}, ${seam.name}, is ${Math.round(seam.distance)} mm away.`
-    : 'A seam here may help.';
+  const told = {
+    panel: panel.name,
+    place: describePlace(shell, places, source),
+    area: zone.area,
+    axis: zone.axis,
+    strain: Math.abs(zone.worst),
+    limit,
+    advice: adviseOn(nearestSeam(shell, panel, source)),
+  };
   return {
     axis: zone.axis,
     strain: zone.worst,
@@ -117,20 +119,28 @@ function describeZone(
     area: zone.area,
     triangles: zone.triangles.length,
     vertex: zone.vertex,
-    message: `${panel.name}, ${placeInWords(shell, places, source)}, ${Math.max(1, Math.round(zone.area / 100))} cm²: ${what}. ${advice}`,
+    message: phrase(zone.worst > 0 ? 'zone.stretches' : 'zone.wrinkles', told),
   };
 }
 
-function percent(fraction: number): string {
-  return `${(100 * fraction).toFixed(1)} %`;
+/** Which seam to move and how far is for `adviseZone` to try out, not to be guessed here. */
+function adviseOn(nearest: NearSeam | undefined): Phrase {
+  if (!nearest) return phrase('zone.no-seam');
+  const { letter, name, distance: gap } = nearest;
+  return gap < HARDLY
+    ? phrase('zone.seam-ends-here', { letter, seam: name })
+    : phrase('zone.seam-nearby', { letter, seam: name, distance: gap });
 }
 
-function nearestSeam(
-  shell: SeamedShell,
-  panel: ShellPanel,
-  vertex: number,
-): { letter: string; name: string; distance: number } | undefined {
-  let found: { letter: string; name: string; distance: number } | undefined;
+interface NearSeam {
+  readonly letter: string;
+  readonly name: Phrase;
+  /** mm. */
+  readonly distance: number;
+}
+
+function nearestSeam(shell: SeamedShell, panel: ShellPanel, vertex: number): NearSeam | undefined {
+  let found: NearSeam | undefined;
   for (const seam of shell.seams) {
     if (!seam.panels.includes(panel.id)) continue;
     for (const point of seam.points) {
@@ -142,29 +152,27 @@ function nearestSeam(
 }
 
 /** Near a landmark: how far below or above and to which side of it; else the nearest level line. */
-function placeInWords(shell: SeamedShell, places: readonly NamedPlace[], vertex: number): string {
+function describePlace(shell: SeamedShell, places: readonly NamedPlace[], vertex: number): Phrase {
   const { positions } = shell.mesh;
-  let best = { gap: LANDMARK_REACH, words: '' };
-  for (const { name, vertex: near } of places) {
+  let best: { gap: number; said?: Phrase } = { gap: LANDMARK_REACH };
+  for (const { mark, vertex: near } of places) {
     const gap = distanceInSpace(positions, near, vertex);
     if (gap >= best.gap) continue;
     const rise = positions[3 * vertex + 2] - positions[3 * near + 2];
     const out = Math.abs(positions[3 * vertex]) - Math.abs(positions[3 * near]);
-    const parts = [
-      ...(Math.abs(rise) < 8 ? [] : [`${Math.round(Math.abs(rise))} mm ${rise > 0 ? 'above' : 'below'}`]),
-      ...(Math.abs(out) < 8
-        ? []
-        : [`${Math.round(Math.abs(out))} mm ${out > 0 ? 'further out than' : 'further in than'}`]),
-    ];
-    best = { gap, words: parts.length === 0 ? `at ${name}` : `${parts.join(' and ')} ${name}` };
+    const said = phrase('place.by-mark', {
+      mark,
+      ...(Math.abs(rise) < HARDLY ? {} : { rise }),
+      ...(Math.abs(out) < HARDLY ? {} : { out }),
+    });
+    best = { gap, said };
   }
-  if (best.words !== '') return best.words;
+  if (best.said) return best.said;
   const z = positions[3 * vertex + 2];
   const heights = shell.levels.map((level) => ({ level, rise: z - positions[3 * level.vertices[0] + 2] }));
   const nearest = heights.toSorted((a, b) => Math.abs(a.rise) - Math.abs(b.rise))[0];
-  if (!nearest) return 'on the body';
-  const side = nearest.rise > 0 ? 'above' : 'below';
-  return `${Math.round(Math.abs(nearest.rise))} mm ${side} the ${nearest.level.name.toLowerCase()} line`;
+  if (!nearest) return phrase('place.on-body');
+  return phrase('place.by-level', { level: nearest.level.name, rise: nearest.rise });
 }
 
 function nearestVertex(chart: Float64Array, u: number, v: number): number {

@@ -1,5 +1,6 @@
 export { makeReport, reportOf } from './make-report.ts';
 export { nameRevision } from './name-revision.ts';
+export type { FormPhrases, PlaceMark } from './phrases.ts';
 export { seamSides } from './seam-sides.ts';
 export { sectionOfLevel } from './section-of-level.ts';
 export type * from './types.ts';

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, isPhrase, wordsOf } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Cloth, FlatDisk, StrainSummary } from '../flatten/index.ts';
 import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
@@ -70,5 +70,6 @@ export function makeReport(made: {
 
 /** The report as the text of `report.json`. */
 export function reportOf(form: Form): string {
-  return `${JSON.stringify(form.report, null, 2)}\n`;
+  const worded = (_key: string, value: unknown): unknown => (isPhrase(value) ? wordsOf(value) : value);
+  return `${JSON.stringify(form.report, worded, 2)}\n`;
 }

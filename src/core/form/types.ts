@@ -1,4 +1,4 @@
-import type { Issue, Result } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
@@ -17,8 +17,6 @@ import type {
 } from '../supports/index.ts';
 
 import type { Workshop } from './work-step.ts';
-
-export type StageId = 'tape' | 'body' | 'seams' | 'panels' | 'inside' | 'cutting';
 
 export interface Report {
   readonly format: 'loftseam-report';
@@ -48,7 +46,7 @@ export interface ReportInside {
   /** Every brace's seams and length at each level, mm. */
   readonly braces: readonly {
     readonly id: string;
-    readonly name: string;
+    readonly name: Phrase;
     readonly lengths: Readonly<Record<string, number>>;
   }[];
   readonly pole: { readonly y: number; readonly sleeveFlatWidth: number; readonly insideForm: number };
@@ -72,7 +70,7 @@ export interface ReportTape {
 
 export interface ReportPanel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly triangles: number;
   readonly flipped: number;
   readonly strain: {
@@ -116,13 +114,13 @@ export interface ReportZone {
   /** Panel vertex at the worst place. */
   readonly vertex: number;
   /** Where, what happens, and what may help, in plain words. */
-  readonly message: string;
+  readonly message: Phrase;
 }
 
 export interface ReportSeam {
   readonly id: string;
   readonly letter: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly panels: readonly [string, string];
   /** Measured on the two flat panels, mm. */
   readonly lengthsFlat: readonly [number, number];
@@ -149,6 +147,8 @@ export interface Form {
   readonly inside?: FormInside;
   /** How to make it and what to check; absent from drafts. */
   readonly workshop?: Workshop;
+  /** Ids of the stages that made it, in order: a draft may end early or leave some out. */
+  readonly stages: readonly string[];
   readonly report: Report;
 }
 
@@ -161,35 +161,8 @@ export interface FormInside {
   /** How the shell stands to the rims of the plates. */
   readonly rims: readonly PlateRim[];
   /** Panels of the detachable arms, when there are any. */
-  readonly arms: readonly { readonly id: string; readonly name: string; readonly strain: StrainSummary }[];
+  readonly arms: readonly { readonly id: string; readonly name: Phrase; readonly strain: StrainSummary }[];
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];
   readonly fill: FillMass;
 }
-
-/** Where a draft may end. */
-export type LastStage = 'seams' | 'panels' | 'cutting';
-
-export interface MakeOptions {
-  /** Aim for the whole shell; default 20 000. */
-  readonly targetTriangles?: number;
-  /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
-  readonly isDraft?: boolean;
-  /**
-   * The last stage to run; default `cutting`. What later ones make stays empty: `flat` and what the report tells of it, `pieces`,
-   * `drawings`. For pictures while dragging: the pieces take more than half of a draft's time.
-   */
-  readonly upTo?: LastStage;
-  /** `fraction` of the whole work, 0 to 1, never falling; `what` in plain words. */
-  readonly onProgress?: (fraction: number, stage: StageId, what: string) => void;
-  /** Asked between stages and between solves; true ends with the issue `cancelled`. */
-  readonly isCancelled?: () => boolean;
-  /** Milliseconds clock, passed in because core has none. */
-  readonly now?: () => number;
-  /** Also unroll every panel with no length held, so that the report tells what seams and girths cost. */
-  readonly compareFree?: boolean;
-  /** Printed on pieces; passed in because core has no calendar. */
-  readonly date?: string;
-}
-
-export type MakeForm = (project: Project, options?: MakeOptions) => Result<Form>;

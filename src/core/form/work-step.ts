@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { StuffingContext } from '../simulate/index.ts';
 import type { Caution } from '../supports/index.ts';
 
@@ -7,10 +8,10 @@ export type WorkPhase = 'prepare' | 'cut' | 'boards' | 'sew' | 'pole' | 'fill' |
 export interface WorkStep {
   readonly id: string;
   readonly phase: WorkPhase;
-  readonly title: string;
+  readonly title: Phrase;
   /** What to do, in sentences that may be read one by one. */
-  readonly text: readonly string[];
-  readonly pieces: readonly { readonly id: string; readonly name: string }[];
+  readonly text: readonly Phrase[];
+  readonly pieces: readonly { readonly id: string; readonly name: Phrase }[];
   /** In the order of sewing. */
   readonly seams: readonly WorkSeam[];
   /** Ids of steps that must be done before this one. */
@@ -25,7 +26,7 @@ export interface WorkSeam {
   /** Seam of the shell, or of an inner piece. */
   readonly id: string;
   readonly letter: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly kind: 'shell' | 'inner';
   /** Length of each side along its stitching line; one alone where the other is part of something longer. mm. */
   readonly lengths: readonly number[];
@@ -34,13 +35,13 @@ export interface WorkSeam {
   /** All that is sewn so far still lies flat, with this seam. */
   readonly isFlat: boolean;
   readonly closesRing: boolean;
-  readonly note?: string;
+  readonly note?: Phrase;
 }
 
 /** Something to measure before going on. */
 export interface WorkCheck {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly unit: 'mm' | 'kg' | 'degrees' | 'pieces';
   readonly value: number;
   /** How much less and more are fine, in the same unit; null: any amount. */

@@ -1,11 +1,12 @@
+import type { Phrase } from '../base/index.ts';
 import type { ChartPlace } from '../seams/index.ts';
 import type { Form } from './types.ts';
 
 /** A place where the cloth is asked for more than it takes. */
 export interface WorstZone {
   readonly panelId: string;
-  /** In plain words with the figures. */
-  readonly message: string;
+  /** With the figures. */
+  readonly message: Phrase;
   readonly place: ChartPlace;
 }
 

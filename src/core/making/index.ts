@@ -1,2 +1,2 @@
 export { makeWorkshop } from './make-workshop.ts';
-export { wordOrderOfWork } from './word-order-of-work.ts';
+export type { MakingPhrases } from './phrases.ts';

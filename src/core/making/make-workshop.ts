@@ -1,4 +1,7 @@
+import { withUsual } from '../base/index.ts';
 import { type Form, sectionOfLevel, type Workshop } from '../form/index.ts';
+import { PATTERN_OPTIONS } from '../pattern/index.ts';
+import { INSIDE_OPTIONS } from '../supports/index.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { fillZones, levelTargets } from './stuffing-of-form.ts';
 
@@ -14,8 +17,8 @@ export function makeWorkshop(form: Form): Workshop {
       targets: levelTargets(form),
       zones: fillZones(form),
       lettersAcross: lettersAcross(form),
-      allowance: form.project.cloth.allowance ?? 10,
-      clothThickness: form.project.inside.clothThickness ?? 0.6,
+      allowance: withUsual(PATTERN_OPTIONS, form.project.cloth).allowance,
+      clothThickness: withUsual(INSIDE_OPTIONS, form.project.inside).clothThickness,
       sections: Object.fromEntries(sections),
     },
   };

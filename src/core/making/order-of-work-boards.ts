@@ -1,13 +1,15 @@
+import type { Phrase } from '../base/index.ts';
 import type { Form, WorkStep } from '../form/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { PlateRim } from '../supports/index.ts';
+import { phrase } from './phrases.ts';
 import { cautionsOf, edgeOfOpening, innerPieces, lengthCheck, step } from './work-parts.ts';
 
 const PLATES = [
-  { opening: 'base', plate: 'base-plate-1', name: 'base plate' },
-  { opening: 'neck', plate: 'neck-plate-1', name: 'neck plate' },
-  { opening: 'armholeRight', plate: 'armhole-plate-right-1', name: 'armhole plate right' },
-  { opening: 'armholeLeft', plate: 'armhole-plate-left-1', name: 'armhole plate left' },
+  { opening: 'base', plate: 'base-plate-1' },
+  { opening: 'neck', plate: 'neck-plate-1' },
+  { opening: 'armholeRight', plate: 'armhole-plate-right-1' },
+  { opening: 'armholeLeft', plate: 'armhole-plate-left-1' },
 ] as const;
 
 /** Plates, blocks and magnets, where there are any. */
@@ -17,29 +19,25 @@ export function boardSteps(form: Form): WorkStep[] {
 
 function cutBoards(form: Form): WorkStep {
   const pieces = form.inside?.pieces ?? [];
-  const checks = PLATES.flatMap(({ opening, plate, name }) => {
+  const checks = PLATES.flatMap(({ opening, plate }) => {
     const board = pieces.find(({ id }) => id === plate);
     if (!board) return [];
     const round = measurePolyline(board.cutLine, true);
+    const edge = edgeOfOpening(form, opening);
     return [
-      lengthCheck(`plate-${opening}`, `Round the ${name}, along its edge`, round, 1, 3),
-      lengthCheck(
-        `edge-${opening}`,
-        `Seam line round the ${name}’s opening`,
-        edgeOfOpening(form, opening),
-        2,
-      ),
+      lengthCheck(`plate-${opening}`, phrase('check.round-plate', { plate: opening }), round, 1, 3),
+      lengthCheck(`edge-${opening}`, phrase('check.edge-of-opening', { plate: opening }), edge, 2),
     ];
   });
   return step(
     'boards',
     'boards',
-    'Cut and glue the plates, and fit them dry',
+    phrase('step.boards.title'),
     [
-      'Cut every plate in its two layers of card, the flutes (the waves in the card) crossing, glue them and let them dry flat under a weight.',
-      'Push the pole through base and neck plate: it must turn without rattling. Cut the neck block by its three templates.',
-      ...(form.inside?.rims ?? []).map(wordRim),
-      'Cover each plate now, with the cloth folded over its edge; the armhole and neck plates are set in later from outside.',
+      phrase('step.boards.glue'),
+      phrase('step.boards.pole'),
+      ...(form.inside?.rims ?? []).map(phraseOfRim),
+      phrase('step.boards.cover'),
     ],
     {
       needs: ['print', 'use'],
@@ -51,11 +49,8 @@ function cutBoards(form: Form): WorkStep {
 }
 
 /** What to do about a wall that is not square to its plate. */
-function wordRim({ plate, where, kind, angle, depth }: PlateRim): string {
-  const lean = `${((angle * 180) / Math.PI).toFixed(0)}° ${where === 'back' || where === 'front' ? `at the ${where}` : `on the ${where}`}`;
-  return kind === 'bevel'
-    ? `Behind the ${plate} the shell narrows, by ${lean} at most: its inner layer is cut up to ${depth.toFixed(1)} mm smaller. Sand the step between the layers to a slope.`
-    : `Behind the ${plate} the shell widens, by ${lean} at most: up to ${depth.toFixed(1)} mm stay open behind its rim. Pack filling in there, so that the edge lies firm.`;
+function phraseOfRim({ kind, ...rim }: PlateRim): Phrase {
+  return phrase(kind === 'bevel' ? 'step.boards.shell-narrows' : 'step.boards.shell-widens', rim);
 }
 
 function tryMagnets(form: Form): WorkStep[] {
@@ -64,11 +59,8 @@ function tryMagnets(form: Form): WorkStep[] {
     step(
       'magnets',
       'boards',
-      'Try the magnets, then fix them',
-      [
-        'Stack the magnets of a pair and mark the faces that look outwards. Right and left are turned round on purpose, so that a swapped arm is pushed away.',
-        'Hold both arms on dry before any glue. Fix the magnets in stitched pockets under the cover, and count them.',
-      ],
+      phrase('step.magnets.title'),
+      [phrase('step.magnets.mark'), phrase('step.magnets.try')],
       {
         needs: ['boards'],
         pieces: innerPieces(form, (id) => /^(armhole|arm)-plate-/.test(id)),

@@ -1,6 +1,8 @@
 import { heightOfWaist } from '../assembly/index.ts';
+import type { Phrase } from '../base/index.ts';
 import type { Form, WorkCheck, WorkStep } from '../form/index.ts';
 import { type FillZone, type LevelTarget, STUFFING_TOLERANCE } from '../simulate/index.ts';
+import { phrase } from './phrases.ts';
 import { fillZones, levelTargets } from './stuffing-of-form.ts';
 import { cautionsOf, innerPieces, lengthCheck, step } from './work-parts.ts';
 
@@ -31,13 +33,11 @@ function setPlates(form: Form, armed: boolean): WorkStep {
   return step(
     'plates',
     'pole',
-    'Set in the neck and armhole plates',
+    phrase('step.plates.title'),
     [
-      'From outside, push each covered plate into its opening, up to up and front to front, and sew the turned-in edge of the shell to the cover all round.',
-      'Put the shoulder supports under the shoulder seams and the neck block under the neck plate.',
-      ...(armed
-        ? ['Hold the arms to their plates once more: each must draw to its own side and push off the other.']
-        : []),
+      phrase('step.plates.set'),
+      phrase('step.plates.shoulders'),
+      ...(armed ? [phrase('step.plates.try-arms')] : []),
     ],
     {
       needs: ['sew-closing', 'boards', ...(armed ? ['magnets'] : [])],
@@ -52,18 +52,14 @@ function putPoleIn(form: Form, targets: readonly LevelTarget[]): WorkStep {
   return step(
     'pole',
     'pole',
-    'Put the pole in',
-    [
-      'Push the pole through sleeve and neck plate up to its mark, and hold the base plate below as a guide, not yet sewn in. It goes in before the filling: afterwards nothing finds the sleeve.',
-      'Stand it up on its foot and look from the front and from the side against a plumb line; pull the ties straight.',
-      'To fill, turn the form over so that its open base is up.',
-    ],
+    phrase('step.pole.title'),
+    [phrase('step.pole.push'), phrase('step.pole.plumb'), phrase('step.pole.turn')],
     {
       needs: ['plates', 'sew-sleeve'],
       pieces: innerPieces(form, (id) => /^base-plate-[12]$/.test(id)),
       checks: [
-        lengthCheck('inside', 'Pole inside the form, plate to plate', poleInside(form), 3),
-        ...(bust ? [lengthCheck('bust-height', 'Bust level above the waist level', bust.z, 5)] : []),
+        lengthCheck('inside', phrase('check.pole-inside'), poleInside(form), 3),
+        ...(bust ? [lengthCheck('bust-height', phrase('check.bust-height'), bust.z, 5)] : []),
       ],
       cautions: cautionsOf('tipping', 'lifting'),
     },
@@ -76,19 +72,14 @@ function poleInside(form: Form): number {
 }
 
 /** How each zone is filled, by the level at its lower end. */
-const HOW: Readonly<Record<string, string>> = {
-  upperChest:
-    'Fill the shoulders to their ends first, round the neck block, hard enough to carry a garment without sinking.',
-  bust: 'Fill the upper chest and the cups with small teased tufts from the surface inwards, then between the shoulder blades.',
-  underbust:
-    'Finish the cups from below, so that they stay full, then the back of the chest, then round the sleeve.',
-  waist: 'Work down round the sleeve as the core, then outwards to the cloth.',
-  highHip:
-    'Waist: fill both sides of every web alike, front and back in turn, and watch width and depth more than the girth.',
-  hip: 'Belly and seat in turn, right and left in turn, so that the pole stays in the middle.',
+const HOW: Readonly<Record<string, Phrase>> = {
+  upperChest: phrase('step.fill.shoulders'),
+  bust: phrase('step.fill.upper-chest'),
+  underbust: phrase('step.fill.bust'),
+  waist: phrase('step.fill.midriff'),
+  highHip: phrase('step.fill.waist'),
+  hip: phrase('step.fill.belly'),
 };
-const LAST =
-  'Fill up to the base plate, firm at the rim, so that the plate sits on filling and does not sag.';
 
 function fillZone(
   zone: FillZone,
@@ -98,7 +89,7 @@ function fillZone(
 ): WorkStep {
   const mass: WorkCheck = {
     id: 'mass',
-    name: 'Filling for this zone',
+    name: phrase('check.fill'),
     unit: 'kg',
     value: (zone.low + zone.high) / 2,
     below: (zone.high - zone.low) / 2,
@@ -112,9 +103,9 @@ function fillZone(
     'fill',
     zone.name,
     [
-      HOW[zone.lower ?? ''] ?? LAST,
-      'Right and left in turn, front and back in turn; weigh what goes in. Pull the ties to their marked lengths.',
-      'Stop when a girth is over by more than its limit: take filling out. Never tighten a seam over filling.',
+      HOW[zone.lower ?? ''] ?? phrase('step.fill.to-base'),
+      phrase('step.fill.in-turn'),
+      phrase('step.fill.stop'),
     ],
     {
       needs,
@@ -127,7 +118,8 @@ function fillZone(
 function sizeChecks(level: LevelTarget): WorkCheck[] {
   return (['girth', 'width', 'depth'] as const).map((kind) => {
     const { below, above } = STUFFING_TOLERANCE[kind];
-    return lengthCheck(`${kind}-${level.id}`, `${level.name}, ${kind}`, level[kind], below, above);
+    const name = phrase('check.size', { level: level.name, kind });
+    return lengthCheck(`${kind}-${level.id}`, name, level[kind], below, above);
   });
 }
 
@@ -135,11 +127,8 @@ function letRest(targets: readonly LevelTarget[], before: string): WorkStep {
   return step(
     'rest',
     'fill',
-    'Let it stand for a day and measure again',
-    [
-      'Cloth and seams give and filling settles overnight. Measure every level, enter it under Checking, and top up or take out.',
-      'Look along every seam: where needle holes open, the seam slips; sew a second row or back it with tape before going on.',
-    ],
+    phrase('step.rest.title'),
+    [phrase('step.rest.measure'), phrase('step.rest.seams')],
     { needs: [before], checks: targets.flatMap(sizeChecks) },
   );
 }
@@ -148,11 +137,8 @@ function closeBase(form: Form): WorkStep {
   return step(
     'close',
     'finish',
-    'Set in the base plate and close the base',
-    [
-      'Push the covered base plate in over the pole, sew the sleeve’s tabs down, fold the shell’s edge under and lace it to the cover with waxed cord, in small ladder stitches.',
-      'Top up through the two holes of the base plate, then lace their lids on.',
-    ],
+    phrase('step.close.title'),
+    [phrase('step.close.lace'), phrase('step.close.top-up')],
     {
       needs: ['rest', 'boards'],
       pieces: innerPieces(form, (id) => /^(base-plate-|lid-|tab-)/.test(id)),
@@ -166,15 +152,12 @@ function markLines(form: Form, targets: readonly LevelTarget[]): WorkStep {
   return step(
     'tapes',
     'finish',
-    'Set the height and mark the lasting lines',
-    [
-      'Lock the form at its height. With a pencil held on a wooden block that stands on the floor, not by the seams, mark the levels, centre front and back and the sides, and pin narrow tape along them.',
-      'A cover or padding goes on before the tapes, if it was given under Inside, “Layers over the shell”.',
-    ],
+    phrase('step.tapes.title'),
+    [phrase('step.tapes.mark'), phrase('step.tapes.cover')],
     {
       needs: ['close'],
-      checks: targets.map(({ id, name, z }) =>
-        lengthCheck(`height-${id}`, `${name} above the floor`, waist + z, 5),
+      checks: targets.map(({ id, name: level, z }) =>
+        lengthCheck(`height-${id}`, phrase('check.above-floor', { level }), waist + z, 5),
       ),
     },
   );
@@ -186,7 +169,7 @@ function tryStand(form: Form): WorkStep {
     ? [
         {
           id: 'tip',
-          name: 'Tilt at which it tips; 10° at least',
+          name: phrase('check.tilt'),
           unit: 'degrees',
           value: stand.tipAngleDeg,
           below: null,
@@ -194,7 +177,7 @@ function tryStand(form: Form): WorkStep {
         },
         {
           id: 'ballast',
-          name: 'Ballast to add on the legs',
+          name: phrase('check.ballast'),
           unit: 'kg',
           value: stand.ballast,
           below: 0,
@@ -205,11 +188,8 @@ function tryStand(form: Form): WorkStep {
   return step(
     'stand',
     'finish',
-    'Weigh down the foot and try it on a slope',
-    [
-      'Fix the ballast, hang the heaviest garment on, and tilt the form by hand to 10° in every direction over a soft floor, with somebody ready to catch it.',
-      'Write on the foot: date, person, measures, underwear, heaviest garment.',
-    ],
+    phrase('step.stand.title'),
+    [phrase('step.stand.tilt'), phrase('step.stand.write')],
     { needs: ['tapes'], checks, cautions: cautionsOf('tipping', 'lifting', 'rigging') },
   );
 }
@@ -218,11 +198,8 @@ function hangArms(): WorkStep {
   return step(
     'arms',
     'finish',
-    'Fill and hang the arms',
-    [
-      'Fill them softer above the elbow, so that a sleeve goes over. Sew the cap on with the magnets inside and the peg through it; hang them only when the torso is finished.',
-      'The peg carries, the magnets only locate.',
-    ],
+    phrase('step.arms.title'),
+    [phrase('step.arms.fill'), phrase('step.arms.peg')],
     { needs: ['sew-arms', 'magnets', 'stand'], cautions: cautionsOf('magnets') },
   );
 }
@@ -231,11 +208,8 @@ function careFor(armed: boolean): WorkStep {
   return step(
     'care',
     'finish',
-    'Measure it again from time to time',
-    [
-      'After a week, after a month, and before every new garment: measure the levels and enter them under Checking.',
-      'Out of sun, away from lamps and heaters.',
-    ],
+    phrase('step.care.title'),
+    [phrase('step.care.measure'), phrase('step.care.place')],
     { needs: [armed ? 'arms' : 'stand'], cautions: cautionsOf('fire') },
   );
 }

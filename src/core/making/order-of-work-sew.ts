@@ -1,12 +1,15 @@
 import { type OrderedSeam, orderSeams } from '../assembly/index.ts';
+import type { Phrase } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { DesignedBrace } from '../supports/index.ts';
+import { phrase } from './phrases.ts';
 import {
   cautionsOf,
   innerPieces,
   innerSeams,
   lengthCheck,
+  nameOfLevel,
   panelsOf,
   shellSeam,
   step,
@@ -14,8 +17,6 @@ import {
 } from './work-parts.ts';
 
 type Group = 'front' | 'back' | 'shoulder' | 'neck' | 'side' | 'closing';
-
-const SHORT = 'Short stitches of 2 mm, a second row a millimetre into the allowance; clip, and press open.';
 
 /** Every seam of shell and inner parts: flat sections, inner parts, shoulders, neck, sides; the closing seam last. */
 export function sewSteps(form: Form): WorkStep[] {
@@ -59,20 +60,18 @@ function groupSeams(order: readonly OrderedSeam[]): Map<Group, OrderedSeam[]> {
 function sectionStep(form: Form, half: 'front' | 'back', seams: readonly OrderedSeam[]): WorkStep {
   const ids = new Set(seams.flatMap(({ seam }) => seam.panels));
   const hasLevel = seams.some(({ seam }) => seam.isLevel);
-  const checks: WorkCheck[] = form.shell.levels.flatMap(({ id, name }) => {
+  const checks: WorkCheck[] = form.shell.levels.flatMap(({ id, name: level }) => {
     const width = widthAtLevel(form, ids, id);
-    return width > 0 ? [lengthCheck(`width-${id}`, `${name}, across the ${half}`, width)] : [];
+    return width > 0 ? [lengthCheck(`width-${id}`, phrase('check.across-half', { level, half }), width)] : [];
   });
   return step(
     `sew-${half}`,
     'sew',
-    `Sew the ${half}, lying flat`,
+    phrase('step.half.title', { half }),
     [
-      hasLevel
-        ? 'In the order of the letters below: level seams first, then the upright ones from the middle outwards, across them.'
-        : 'In the order of the letters below, from the middle outwards.',
-      'Pin letter to letter and notch to notch; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
-      SHORT,
+      phrase(hasLevel ? 'step.half.level-seams-first' : 'step.half.outwards'),
+      phrase('step.half.pin'),
+      phrase('step.sew.stitch'),
     ],
     {
       needs: ['mark'],
@@ -98,19 +97,13 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
   const sleeve: WorkStep = step(
     'sew-sleeve',
     'sew',
-    'Sew the pole sleeve with its ties and straps',
-    [
-      'Hem webs, ties and straps at top and bottom, and stitch round their openings before cutting these out.',
-      'Stitch the front tie and the straps flat on the sleeve along their letters, level on level. Close the sleeve behind with the back tie caught in the seam, and sew the tabs to its lower end.',
-      'Slide it over the pole: it must pass without force.',
-    ],
+    phrase('step.sleeve.title'),
+    [phrase('step.sleeve.hem'), phrase('step.sleeve.stitch'), phrase('step.sleeve.try')],
     {
       needs: ['mark', 'use'],
       pieces: innerPieces(form, (id) => /^(pole-sleeve|tab-|tie-|strap-)/.test(id)),
       seams: oncePerLetter(all.filter(onSleeve)).map(strip),
-      checks: [
-        lengthCheck('sleeve', 'Sleeve, flat width when closed', inside.shape.pole.sleeveGirth / 2, 0.5, 1.5),
-      ],
+      checks: [lengthCheck('sleeve', phrase('check.sleeve'), inside.shape.pole.sleeveGirth / 2, 0.5, 1.5)],
     },
   );
   const halfOf = (seam: WorkSeam & { pieceId: string }): 'front' | 'back' => {
@@ -126,23 +119,16 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
     return step(
       `sew-inner-${half}`,
       'sew',
-      half === 'front' ? 'Sew webs and ties to the front' : 'Sew webs, ties and straps to the back',
-      [
-        'Front and back still lie open like a book: do it now, for once the sides are closed no machine gets there.',
-        half === 'front'
-          ? 'On the wrong side, sew the front tie to the allowances of its seam and each web to its line, mark on mark.'
-          : 'Turn the back over beside it, pass the straps through the openings of the webs, and sew what is left, mark on mark. No web may cross another or twist.',
-      ],
+      phrase('step.inner.title', { half }),
+      [phrase('step.inner.now'), phrase(`step.inner.to-${half}`)],
       {
         needs: half === 'front' ? [...needs, 'sew-sleeve'] : [...needs, 'sew-sleeve', 'sew-inner-front'],
         pieces: innerPieces(form, (id) => own.some(({ pieceId }) => pieceId === id)),
         seams: own.map((seam) => {
           const onto = form.shell.seams.find(({ id }) => seam.id === `${seam.pieceId}/${id}`);
           const isOpen = onto !== undefined && !sewn.has(onto.id);
-          const note = isOpen
-            ? 'to the allowance of one edge alone, since this seam is still open'
-            : undefined;
-          return { ...strip(withPartner(form, seam)), ...(note && { note }) };
+          const note = isOpen && { note: phrase('seam.to-open-edge') };
+          return { ...strip(withPartner(form, seam)), ...note };
         }),
         checks: rungs,
       },
@@ -154,9 +140,9 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
 function lengthsOf(form: Form, brace: DesignedBrace): WorkCheck[] {
   return brace.rungs.flatMap(({ levelId, length }) => {
     const level = form.shell.levels.find(({ id }) => id === levelId);
-    return level
-      ? [lengthCheck(`${brace.id}-${level.id}`, `${brace.name}, ${level.name.toLowerCase()}`, length)]
-      : [];
+    if (!level) return [];
+    const name = phrase('check.brace', { brace: brace.name, level: level.name });
+    return [lengthCheck(`${brace.id}-${level.id}`, name, length)];
   });
 }
 
@@ -184,39 +170,23 @@ function oncePerLetter<T extends WorkSeam>(seams: readonly T[]): T[] {
   for (const seam of seams) byLetter.set(seam.letter, [...(byLetter.get(seam.letter) ?? []), seam]);
   return [...byLetter.values()].map((own) => ({
     ...own[0],
-    name: [...new Set(own.map(({ name }) => name))].join(' + '),
+    name: joinNames(own.map(({ name }) => name)),
     lengths: own.flatMap(({ lengths }) => lengths),
   }));
 }
 
-const ROUND: Readonly<Record<Exclude<Group, 'front' | 'back'>, { title: string; text: readonly string[] }>> =
-  {
-    shoulder: {
-      title: 'Sew the shoulders',
-      text: [
-        'From the neck outwards. From here the shell no longer lies flat: inner parts must be in.',
-        SHORT,
-      ],
-    },
-    neck: {
-      title: 'Set on the neck band',
-      text: [
-        'Pin the band round the neck edge from the centre back, right sides together, clip the neck edge up to the row of stitches, and sew with the body side on top.',
-        'Close the band behind last.',
-      ],
-    },
-    side: {
-      title: 'Sew the first side',
-      text: ['In the order of the letters below, webs and straps held out of the way.', SHORT],
-    },
-    closing: {
-      title: 'Close the shell: the last side',
-      text: [
-        'Turn webs and sleeve to the middle and count the pins. Then sew in the order of the letters below, as before: this closes the shell.',
-        'Turn the shell right side out through the base and lay it flat, level line on level line. Now is the time to sew a seam again: not when it is full.',
-      ],
-    },
-  };
+/** All names that differ, as one. */
+function joinNames(names: readonly Phrase[]): Phrase {
+  const pieces = [...new Map(names.map((name) => [JSON.stringify(name), name])).values()];
+  return pieces.length === 1 ? pieces[0] : phrase('seam.joined', { pieces });
+}
+
+const ROUND: Readonly<Record<Exclude<Group, 'front' | 'back'>, readonly Phrase[]>> = {
+  shoulder: [phrase('step.shoulder.outwards'), phrase('step.sew.stitch')],
+  neck: [phrase('step.neck.pin'), phrase('step.neck.close')],
+  side: [phrase('step.side.order'), phrase('step.sew.stitch')],
+  closing: [phrase('step.closing.sew'), phrase('step.closing.turn')],
+};
 
 function roundStep(
   form: Form,
@@ -224,16 +194,16 @@ function roundStep(
   seams: readonly OrderedSeam[],
   needs: readonly string[],
 ): WorkStep {
-  const { text } = ROUND[group];
-  const title = group === 'side' ? `Sew the ${seams[0].side} side` : ROUND[group].title;
+  const title =
+    group === 'side' ? phrase('step.side.title', { side: seams[0].side }) : phrase(`step.${group}.title`);
   const checks =
     group === 'closing'
       ? form.report.levels.map(({ id, lengthFlat }) => {
-          const name = form.shell.levels.find((level) => level.id === id)?.name ?? id;
-          return lengthCheck(`flat-${id}`, `${name}: empty shell laid flat, its width`, lengthFlat / 2);
+          const name = phrase('check.laid-flat', { level: nameOfLevel(form, id) });
+          return lengthCheck(`flat-${id}`, name, lengthFlat / 2);
         })
       : [];
-  return step(`sew-${group}`, 'sew', title, text, {
+  return step(`sew-${group}`, 'sew', title, ROUND[group], {
     needs,
     pieces: panelsOf(
       form,
@@ -252,11 +222,8 @@ function armSteps(form: Form): WorkStep[] {
     step(
       'sew-arms',
       'sew',
-      'Sew the arms',
-      [
-        'Each arm has a front and a back: sew the outer seam, then the inner one, and turn it right side out. Leave armhole and wrist open.',
-        SHORT,
-      ],
+      phrase('step.sew-arms.title'),
+      [phrase('step.sew-arms.sew'), phrase('step.sew.stitch')],
       {
         needs: ['mark'],
         pieces: innerPieces(form, (_, material) => material === 'arms'),

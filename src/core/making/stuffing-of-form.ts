@@ -1,12 +1,14 @@
+import { withUsual } from '../base/index.ts';
 import type { Form } from '../form/index.ts';
 import { divideFill, type FillZone, type LevelTarget } from '../simulate/index.ts';
+import { INSIDE_OPTIONS } from '../supports/index.ts';
 
 /**
  * What the filled form is to measure at every level before any cover goes on, from the hip up. Empty for drafts, which have
  * no inside.
  */
 export function levelTargets(form: Form): LevelTarget[] {
-  const cover = form.project.inside.coverThickness ?? 0;
+  const { coverThickness: cover } = withUsual(INSIDE_OPTIONS, form.project.inside);
   return (form.inside?.levels ?? []).flatMap(({ id, name, finished }) => {
     const level = form.body.levels.find((candidate) => candidate.id === id);
     const flat = form.report.levels.find((candidate) => candidate.id === id);

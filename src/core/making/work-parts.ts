@@ -1,26 +1,39 @@
 import type { OrderedSeam } from '../assembly/index.ts';
+import { type Phrase, verbatim } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import { measureFlatPath } from '../mesh/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { CAUTIONS, type Caution } from '../supports/index.ts';
+import { CAUTIONS, type Caution, type CautionId } from '../supports/index.ts';
+import { phrase } from './phrases.ts';
 
-type Named = { readonly id: string; readonly name: string };
+type Named = { readonly id: string; readonly name: Phrase };
 
 /** A step; what is not given is empty. */
 export function step(
   id: string,
   phase: WorkStep['phase'],
-  title: string,
-  text: readonly string[],
+  title: Phrase,
+  text: readonly Phrase[],
   rest: Partial<WorkStep> = {},
 ): WorkStep {
-  return { id, phase, title, text, pieces: [], seams: [], needs: [], checks: [], cautions: [], ...rest };
+  return {
+    id,
+    phase,
+    title,
+    text,
+    pieces: [],
+    seams: [],
+    needs: [],
+    checks: [],
+    cautions: [],
+    ...rest,
+  };
 }
 
 export function lengthCheck(
   id: string,
-  name: string,
+  name: Phrase,
   value: number,
   below: number | null = 2,
   above: number | null = below,
@@ -28,7 +41,7 @@ export function lengthCheck(
   return { id, name, unit: 'mm', value, below, above };
 }
 
-export function cautionsOf(...ids: string[]): Caution[] {
+export function cautionsOf(...ids: CautionId[]): Caution[] {
   return CAUTIONS.filter(({ id }) => ids.includes(id));
 }
 
@@ -43,11 +56,15 @@ export function panelsOf(form: Form, ids: Iterable<string>): Named[] {
   return form.shell.panels.filter(({ id }) => wanted.has(id)).map(({ id, name }) => ({ id, name }));
 }
 
+export function nameOfLevel(form: Form, id: string): Phrase {
+  return form.shell.levels.find((level) => level.id === id)?.name ?? verbatim(id);
+}
+
 export function shellSeam(form: Form, { seam, side, isFlat, closesRing }: OrderedSeam): WorkSeam {
   return {
     id: seam.id,
     letter: seam.letter,
-    name: side === 'centre' ? seam.name : `${seam.name} ${side}`,
+    name: side === 'centre' ? seam.name : phrase('seam.on-side', { seam: seam.name, side }),
     kind: 'shell',
     lengths: form.report.seams.find(({ id }) => id === seam.id)?.lengthsFlat ?? [],
     marks: seam.marks.filter(({ kind }) => kind !== 'end').length,

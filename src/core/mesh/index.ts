@@ -12,6 +12,7 @@ export { measureCornerCotangents, measureSmallestAngles } from './measure-shapes
 export { measureVolumeWithin, type Slab } from './measure-volume-within.ts';
 export { type MergedMesh, mergeMeshes } from './merge-meshes.ts';
 export type { Mesh } from './mesh.ts';
+export type { MeshPhrases } from './phrases.ts';
 export { pictureCurve, pictureLine, pictureMesh, type View } from './picture.ts';
 export { type ShortestPath, traceShortestPath } from './trace-shortest-path.ts';
 export { type MeshExpectations, validateMesh } from './validate-mesh.ts';

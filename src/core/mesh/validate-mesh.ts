@@ -2,6 +2,7 @@ import type { Issue } from '../base/index.ts';
 import { nextHalfedge } from './halfedges.ts';
 import { measureTriangleAreas } from './measure-areas.ts';
 import type { Mesh } from './mesh.ts';
+import { type MeshPhrases, phrase } from './phrases.ts';
 
 export interface MeshExpectations {
   /** Border edges are an issue too. */
@@ -18,12 +19,12 @@ export interface MeshExpectations {
  */
 export function validateMesh(mesh: Mesh, expectations: MeshExpectations = {}): Issue[] {
   const issues: Issue[] = [];
-  const report = (code: string, path: string, count: number, what: string): void => {
+  const report = (id: keyof MeshPhrases, path: string, count: number): void => {
     if (count > 0) {
       issues.push({
-        code,
+        code: id.replace('.', '-'),
         path: `mesh.${path}`,
-        message: `${what}.`,
+        message: phrase(id),
         severity: 'error',
         measured: count,
         limit: 0,
@@ -32,57 +33,32 @@ export function validateMesh(mesh: Mesh, expectations: MeshExpectations = {}): I
   };
   const { positions, triangles } = mesh;
   if (positions.length % 3 !== 0 || triangles.length % 3 !== 0) {
-    report('mesh-array-length', 'positions', 1, 'Positions and triangles must hold three numbers each');
+    report('mesh.array-length', 'positions', 1);
     return issues;
   }
   const vertexCount = positions.length / 3;
   const bad = collect(positions.length, (i) => !Number.isFinite(positions[i]));
-  report('mesh-not-a-number', `positions.${bad.first}`, bad.count, 'A position is not a finite number');
+  report('mesh.not-a-number', `positions.${bad.first}`, bad.count);
   const stray = collect(triangles.length, (e) => triangles[e] >= vertexCount);
-  report(
-    'mesh-index-range',
-    `triangles.${stray.first}`,
-    stray.count,
-    'A triangle names a vertex that is not there',
-  );
+  report('mesh.index-range', `triangles.${stray.first}`, stray.count);
   if (stray.count > 0) return issues;
 
   const repeated = collect(triangles.length, (e) => triangles[e] === triangles[nextHalfedge(e)]);
-  report(
-    'mesh-repeated-corner',
-    `triangles.${repeated.first}`,
-    repeated.count,
-    'A triangle names a vertex twice',
-  );
+  report('mesh.repeated-corner', `triangles.${repeated.first}`, repeated.count);
   const areas = measureTriangleAreas(mesh);
   const minArea = expectations.minArea ?? 1e-9;
   const flat = collect(areas.length, (f) => !(areas[f] > minArea));
-  report('mesh-degenerate', `triangles.${3 * flat.first}`, flat.count, 'A triangle has no area');
+  report('mesh.degenerate', `triangles.${3 * flat.first}`, flat.count);
 
   const edges = sortEdges(triangles, vertexCount);
-  report(
-    'mesh-not-manifold',
-    `triangles.${edges.crowded.first}`,
-    edges.crowded.count,
-    'An edge has more than two triangles',
-  );
-  report(
-    'mesh-orientation',
-    `triangles.${edges.turned.first}`,
-    edges.turned.count,
-    'Neighbouring triangles face opposite ways',
-  );
+  report('mesh.not-manifold', `triangles.${edges.crowded.first}`, edges.crowded.count);
+  report('mesh.orientation', `triangles.${edges.turned.first}`, edges.turned.count);
   if (expectations.isClosed) {
-    report('mesh-open', `triangles.${edges.open.first}`, edges.open.count, 'The surface has an open border');
+    report('mesh.open', `triangles.${edges.open.first}`, edges.open.count);
   }
   if (edges.crowded.count === 0 && repeated.count === 0) {
     const pinched = findPinchedVertices(triangles, vertexCount);
-    report(
-      'mesh-pinched-vertex',
-      `positions.${3 * pinched.first}`,
-      pinched.count,
-      'Two sheets touch in one vertex',
-    );
+    report('mesh.pinched-vertex', `positions.${3 * pinched.first}`, pinched.count);
   }
   return issues;
 }

@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success, wordsOf } from '../base/index.ts';
 import { type Drawing, makeLayer, pageFromUpright, placePoints } from '../drawing/index.ts';
 import { boundsOfPoints } from '../math/index.ts';
 import { drawPieces } from './draw-pieces.ts';
@@ -79,7 +79,7 @@ function checkOptions(sheetWidth: number, gap: number): Issue[] {
     issues.push({
       code: 'sheet-width-out-of-range',
       path: 'sheetWidth',
-      message: `A sheet ${sheetWidth} mm wide cannot be used: give 200 to 20000 mm.`,
+      message: plain(`A sheet ${sheetWidth} mm wide cannot be used: give 200 to 20000 mm.`),
       severity: 'error',
       measured: sheetWidth,
       limit: sheetWidth > 20_000 ? 20_000 : 200,
@@ -89,7 +89,7 @@ function checkOptions(sheetWidth: number, gap: number): Issue[] {
     issues.push({
       code: 'gap-out-of-range',
       path: 'gap',
-      message: `A gap of ${gap} mm between pieces cannot be used: give 0 to 200 mm.`,
+      message: plain(`A gap of ${gap} mm between pieces cannot be used: give 0 to 200 mm.`),
       severity: 'error',
       measured: gap,
       limit: gap > 200 ? 200 : 0,
@@ -99,11 +99,13 @@ function checkOptions(sheetWidth: number, gap: number): Issue[] {
 }
 
 function tooWideIssue(piece: Piece | undefined, width: number, sheetWidth: number, gap: number): Issue {
-  const name = piece ? `Piece “${piece.name}”` : 'The block of test bars';
+  const name = piece ? `Piece “${wordsOf(piece.name)}”` : 'The block of test bars';
   return {
     code: 'piece-wider-than-sheet',
     path: 'sheetWidth',
-    message: `${name} is ${width.toFixed(0)} mm wide with its allowances; on a sheet of ${sheetWidth} mm only ${sheetWidth - 2 * gap} mm can be used.`,
+    message: plain(
+      `${name} is ${width.toFixed(0)} mm wide with its allowances; on a sheet of ${sheetWidth} mm only ${sheetWidth - 2 * gap} mm can be used.`,
+    ),
     severity: 'error',
     measured: width,
     limit: sheetWidth - 2 * gap,

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, wordsOf } from '../base/index.ts';
 import {
   boundsOfPolyline,
   isInsidePolygon,
@@ -6,14 +6,13 @@ import {
   measurePolygonArea,
 } from '../math/index.ts';
 import type { OutlineVertex } from './offset-outline.ts';
-import type { PatternOptions, PieceEdge, PieceInput } from './types.ts';
+import { PATTERN_OPTIONS, type PatternOptions } from './pattern-options.ts';
+import type { PieceEdge, PieceInput } from './types.ts';
 
-const DEFAULT_ALLOWANCE = 10;
 /**
  * mm. A stitched seam needs `smallest` of cloth beyond it (common practice: toy makers' 1/8 in); openings may also be cut bare.
- * The only place that says so: file and command line ask here.
  */
-export const ALLOWANCE_LIMITS = { smallest: 3, largest: 50 } as const;
+export const ALLOWANCE_LIMITS = { smallest: 3, largest: PATTERN_OPTIONS.allowance.max } as const;
 /** The same in words, to end a sentence with. */
 export const ALLOWANCES_IN_WORDS = `${ALLOWANCE_LIMITS.smallest} to ${ALLOWANCE_LIMITS.largest} mm (an opening may also have 0)`;
 /** mm²: below this no piece of cloth can be handled. Ours. */
@@ -36,7 +35,7 @@ export function readAllowances(
     issues.set(path, {
       code: 'allowance-out-of-range',
       path,
-      message: `A seam allowance of ${value} mm cannot be used: give ${ALLOWANCES_IN_WORDS}.`,
+      message: plain(`A seam allowance of ${value} mm cannot be used: give ${ALLOWANCES_IN_WORDS}.`),
       severity: 'error',
       measured: value,
       limit,
@@ -58,14 +57,21 @@ function allowanceOf(
     [allowanceByMaterial?.[material], `allowanceByMaterial.${material}`],
   ];
   for (const [value, path] of wishes) if (value !== undefined) return { value, path };
-  return { value: allowance ?? DEFAULT_ALLOWANCE, path: 'allowance' };
+  return { value: allowance ?? PATTERN_OPTIONS.allowance.usual, path: 'allowance' };
 }
 
 /** Whether the sew outline (ring n × 2) bounds a piece of cloth at all: right way round, not crossing itself. */
 export function checkOutline(input: PieceInput, ring: Float64Array): Issue[] {
   const path = `pieces.${input.id}`;
   const issue = (code: string, message: string, measured: number, limit: number): Issue[] => [
-    { code, path, message: `Piece “${input.name}” ${message}`, severity: 'error', measured, limit },
+    {
+      code,
+      path,
+      message: plain(`Piece “${wordsOf(input.name)}” ${message}`),
+      severity: 'error',
+      measured,
+      limit,
+    },
   ];
   const crossings = countSelfCrossings(ring);
   if (crossings > 0) {
@@ -196,7 +202,9 @@ export function checkAllowance(
     issues.push({
       code: 'allowance-covers-piece',
       path,
-      message: `Piece “${input.name}” is too narrow: its allowances folded in would cover it and overlap by ${(-2 * spare).toFixed(1)} mm at its widest place. Use a smaller allowance or fewer panels.`,
+      message: plain(
+        `Piece “${wordsOf(input.name)}” is too narrow: its allowances folded in would cover it and overlap by ${(-2 * spare).toFixed(1)} mm at its widest place. Use a smaller allowance or fewer panels.`,
+      ),
       severity: 'error',
       measured: spare,
       limit: 0,
@@ -207,7 +215,9 @@ export function checkAllowance(
     issues.push({
       code: 'allowance-closes-hollow',
       path,
-      message: `The allowance of piece “${input.name}” runs into itself across a hollow of its outline, leaving a hole of ${area.toFixed(0)} mm². Use a smaller allowance there.`,
+      message: plain(
+        `The allowance of piece “${wordsOf(input.name)}” runs into itself across a hollow of its outline, leaving a hole of ${area.toFixed(0)} mm². Use a smaller allowance there.`,
+      ),
       severity: 'error',
       measured: holes.length,
       limit: 0,
@@ -260,7 +270,9 @@ export function checkSharedCloth(
     {
       code: 'allowances-overlap',
       path: `pieces.${input.id}`,
-      message: `On piece “${input.name}” the allowances on both sides of a hollow overlap for ${longest.toFixed(0)} mm: snip between the sew lines there, or use a smaller allowance.`,
+      message: plain(
+        `On piece “${wordsOf(input.name)}” the allowances on both sides of a hollow overlap for ${longest.toFixed(0)} mm: snip between the sew lines there, or use a smaller allowance.`,
+      ),
       severity: 'warning',
       measured: longest,
       limit,

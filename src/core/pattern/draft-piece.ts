@@ -1,12 +1,13 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, type Result, success, withUsual, wordsOf } from '../base/index.ts';
 import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from './check-piece.ts';
 import { foldCorners } from './fold-corners.ts';
 import { letterPiece } from './letter-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
+import { PATTERN_OPTIONS, type PatternOptions } from './pattern-options.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
 import { placeClips } from './place-clips.ts';
 import { drawNotchPoints, placeNotches, pointOutwards } from './place-notches.ts';
-import type { LabelInfo, PatternOptions, Piece, PieceInput } from './types.ts';
+import type { LabelInfo, Piece, PieceInput } from './types.ts';
 
 /**
  * Drafts one piece: the sew lines as given, a cut line one allowance outside them, notches with the names of
@@ -31,9 +32,8 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
   const outer = foldCorners(mitred, input.edges, allowances);
 
   // 3. Notches and the names along the edges.
-  const notches = input.edges.flatMap((edge, i) =>
-    placeNotches(edge, allowances[i], outer, options.notchShape),
-  );
+  const { notchShape } = withUsual(PATTERN_OPTIONS, options);
+  const notches = input.edges.flatMap((edge, i) => placeNotches(edge, allowances[i], outer, notchShape));
   const cutLine = pointOutwards(outer, notches);
   const slits = notches.flatMap((notch) => notch.slits);
   const notchPoints = notches.flatMap(drawNotchPoints);
@@ -49,7 +49,11 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
       cutLine,
       sewLines: [
         ...input.edges.map(({ id, letter, points }) => ({ id, name: letter || id, points: points.slice() })),
-        ...(input.stitchLines ?? []).map((line) => ({ ...line, points: line.points.slice() })),
+        ...(input.stitchLines ?? []).map(({ id, name, points }) => ({
+          id,
+          name: wordsOf(name),
+          points: points.slice(),
+        })),
       ],
       ...(input.cutouts === undefined
         ? {}

@@ -5,6 +5,13 @@ export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
 export { packPages } from './pack-pages.ts';
+export {
+  GRAIN_TURN,
+  NOTCH_SHAPES,
+  type NotchShape,
+  PATTERN_OPTIONS,
+  type PatternOptions,
+} from './pattern-options.ts';
 export { smoothPiece } from './smooth-piece.ts';
-export * from './types.ts';
+export type * from './types.ts';
 export { materialInWords } from './word-label.ts';

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, plain, wordsOf } from '../base/index.ts';
 import { boundsOfPoints, measurePolyline } from '../math/index.ts';
 import {
   type CellGrid,
@@ -86,7 +86,7 @@ function writeNotes(
   if (grainLine.length > 0) takeLine(grid, grainLine, false, GRAIN_CLEARANCE);
   const x = grid.left + (grid.columns * grid.cell) / 2;
   const y = grid.bottom + (grid.rows * grid.cell) / 2;
-  const notes = placeNotes(grid, input.notes, x, y);
+  const notes = placeNotes(grid, input.notes.map(wordsOf), x, y);
   if (!notes) issues.push(warning(input, 'notes-without-room', 'No room for what to do with'));
   return notes ?? [];
 }
@@ -147,7 +147,12 @@ function reportChoice({ input, cutLine }: DraftedLines, choice: GrainChoice, iss
 }
 
 function warning(input: PieceInput, code: string, text: string): Issue {
-  return { code, path: `pieces.${input.id}`, message: `${text} piece “${input.name}”.`, severity: 'warning' };
+  return {
+    code,
+    path: `pieces.${input.id}`,
+    message: plain(`${text} piece “${wordsOf(input.name)}”.`),
+    severity: 'warning',
+  };
 }
 
 interface GrainChoice {
@@ -172,7 +177,7 @@ function chooseGrain(drafted: DraftedLines, taken: Taken): GrainChoice {
   const wordings = wordLabel(input, info, allowances);
 
   const places = findGrainPlaces(forGrain, heightOf(cutLine));
-  const word = input.grainWord ?? 'grain';
+  const word = input.grainWord ? wordsOf(input.grainWord) : 'grain';
   let best: GrainChoice | null = null;
   for (const grainLine of places) {
     best = letterAround(input, grainLine, word, open, wordings, taken, best) ?? best;
@@ -215,9 +220,9 @@ function letterAround(
   }
   const unnamedLevels: string[] = [];
   for (const { name, points } of input.levelLines) {
-    const text = nameLevel(name, points, local);
+    const text = nameLevel(wordsOf(name), points, local);
     if (text) put(text);
-    else unnamedLevels.push(name);
+    else unnamedLevels.push(wordsOf(name));
   }
 
   // 2. The label, in the middle if it can. A complete label counts first, then named levels, then its size.

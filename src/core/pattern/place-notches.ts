@@ -1,7 +1,8 @@
 import { assertInvariant } from '../base/index.ts';
 import { measureAlong, nearestAlong } from '../math/index.ts';
 import { nameOfOpening } from './name-opening.ts';
-import type { NotchShape, PieceEdge, PieceLine, PieceMark } from './types.ts';
+import type { NotchShape } from './pattern-options.ts';
+import type { PieceEdge, PieceLine, PieceMark } from './types.ts';
 import { type Station, stationAlong } from './walk-polyline.ts';
 
 /** Depth of a slit, mm, where a third of the allowance does not forbid it (common practice for a loaded seam: 2–3 mm). */
@@ -47,7 +48,7 @@ export function placeNotches(
   edge: PieceEdge,
   allowance: number,
   cutLine: Float64Array,
-  shape: NotchShape = 'slit',
+  shape: NotchShape,
 ): Notch[] {
   const along = measureAlong(edge.points);
   const last = along.length - 1;

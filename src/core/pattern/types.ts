@@ -1,6 +1,4 @@
-/** Shapes a notch may have. */
-export const NOTCH_SHAPES = ['slit', 't', 'outward'] as const;
-
+import type { Phrase } from '../base/index.ts';
 /** One boundary stretch of a flat panel on its way to becoming a piece. */
 export interface PieceEdge {
   readonly kind: 'seam' | 'opening';
@@ -32,22 +30,27 @@ export interface PieceLine {
   readonly points: Float64Array;
 }
 
+/** A line that is spoken of, such as a level. */
+export interface NamedLine extends Omit<PieceLine, 'name'> {
+  readonly name: Phrase;
+}
+
 /** What drafting needs of one flat panel. */
 export interface PieceInput {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left' | 'centre';
   readonly edges: readonly PieceEdge[];
-  readonly levelLines: readonly PieceLine[];
+  readonly levelLines: readonly NamedLine[];
   readonly material: string;
   /** Closed outlines cut out of the piece. */
   readonly cutouts?: readonly PieceLine[];
   /** Stitching inside the piece, not along its edges. */
-  readonly stitchLines?: readonly PieceLine[];
+  readonly stitchLines?: readonly NamedLine[];
   /** What the grain line shows, if not the grain: the flutes of board, for example. */
-  readonly grainWord?: string;
+  readonly grainWord?: Phrase;
   /** What to do with the piece, printed on it where there is room: one paragraph each. */
-  readonly notes?: readonly string[];
+  readonly notes?: readonly Phrase[];
 }
 
 export interface LabelInfo {
@@ -58,29 +61,10 @@ export interface LabelInfo {
   readonly revision?: string;
 }
 
-export interface PatternOptions {
-  /** mm, default 10. */
-  readonly allowance?: number;
-  /** Overrides by edge id. */
-  readonly allowanceByEdge?: Readonly<Record<string, number>>;
-  /** Overrides by kind of edge, where no edge of that id is named. */
-  readonly allowanceByKind?: { readonly seam?: number; readonly opening?: number };
-  /** Overrides by material, where neither edge nor kind is. */
-  readonly allowanceByMaterial?: Readonly<Record<string, number>>;
-  /** Default `slit`. */
-  readonly notchShape?: NotchShape;
-}
-
-/**
- * How a mark shows at the cut edge: a slit; a slit with a bar across its end (T), which is found again on cloth that closes
- * up; or a point that stands out, for cloth that frays.
- */
-export type NotchShape = (typeof NOTCH_SHAPES)[number];
-
 /** A finished piece in its own coordinates, y up. */
 export interface Piece {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left' | 'centre';
   readonly material: string;
   /** Closed cut outline n × 2. */
@@ -93,7 +77,7 @@ export interface Piece {
   readonly notchPoints?: readonly PieceLine[];
   /** Marks across the allowance where it is clipped after sewing. */
   readonly clips?: readonly PieceLine[];
-  readonly levelLines: readonly PieceLine[];
+  readonly levelLines: readonly NamedLine[];
   /** Two points. */
   readonly grainLine: Float64Array;
   readonly texts: readonly PieceText[];

@@ -1,4 +1,4 @@
-import { formatLength, mmPerInch } from '../base/index.ts';
+import { formatLength, mmPerInch, wordsOf } from '../base/index.ts';
 import { nameOfOpening } from './name-opening.ts';
 import type { LabelInfo, PieceInput } from './types.ts';
 
@@ -40,21 +40,22 @@ export function wordLabel(
   info: LabelInfo,
   allowances: readonly number[],
 ): readonly Wording[] {
+  const name = wordsOf(input.name);
   const side = SIDE_WORDS[input.side];
   const cut = 'cut 1, face up';
   const allowance = wordAllowances(input, allowances);
   const { project, body } = info;
   const date = [info.date, info.revision ? `rev ${info.revision}` : ''].filter(Boolean).join(' · ');
   const wide = [
-    input.name,
+    name,
     `${side} · ${cut}`,
     materialInWords(input.material),
     ...allowance,
     project,
     `${body} · ${date}`,
   ];
-  const tall = [input.name, side, cut, materialInWords(input.material), ...allowance, project, body, date];
-  const short = [input.name, `${side} · cut 1`, ...allowance.slice(0, 1)];
+  const tall = [name, side, cut, materialInWords(input.material), ...allowance, project, body, date];
+  const short = [name, `${side} · cut 1`, ...allowance.slice(0, 1)];
   const word = ([name, ...rest]: readonly string[], limit: number, brevity: Brevity): Wording => {
     const names = foldRow(name, limit);
     const rows = [...names, ...rest.flatMap((row) => foldRow(row, limit))];
@@ -71,8 +72,8 @@ export function wordLabel(
     word(short, Number.POSITIVE_INFINITY, 1),
     word(short, FOLDED_SHORT, 1),
     // The name alone, on what is hardly larger than it.
-    word([input.name], FOLDED_SHORT, 2),
-    word([input.name], FOLDED_NAME, 2),
+    word([wordsOf(input.name)], FOLDED_SHORT, 2),
+    word([wordsOf(input.name)], FOLDED_NAME, 2),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
-import type { Issue } from '../base/index.ts';
+import { type Issue, type Phrase, verbatim } from '../base/index.ts';
+import { phrase, type WantedType } from './phrases.ts';
 import { knownKeys } from './project.ts';
 
 type RawIssue = z.core.$ZodIssue;
@@ -30,8 +31,16 @@ function sayIssue(issue: RawIssue, path: readonly PropertyKey[], raw: unknown): 
     case 'invalid_type':
       return [wrongType(issue.expected, field, value)];
     default:
-      return [error('file-wrong-value', field, `${named(field)} is not understood: ${issue.message}`)];
+      return [error('file-wrong-value', field, sayRest(issue, field))];
   }
+}
+
+function sayRest(issue: RawIssue, field: string): Phrase {
+  if (issue.code === 'invalid_format' && issue.pattern !== undefined)
+    return phrase('file.wrong-pattern', { field, pattern: issue.pattern });
+  if (issue.code === 'custom' && issue.params !== undefined)
+    return phrase('file.too-many-names', { field, most: issue.params.mostNames });
+  return phrase(issue.code === 'invalid_key' ? 'file.wrong-name' : 'file.wrong-value', { field });
 }
 
 /** For an object the branch that takes objects, else the first: its complaint is the one worth reading. */
@@ -53,12 +62,7 @@ function unknownKey(path: readonly PropertyKey[], key: string): Issue {
     knownKeys.get(listed) ??
     knownKeys.get([...path.slice(0, -1).map(String), '*'].join('.')) ??
     [];
-  const may = known.length === 0 ? 'holds nothing in this version' : `may hold ${known.join(', ')}`;
-  return error(
-    'file-unknown-key',
-    field,
-    `“${key}” is not known: ${owner === '' ? 'the project' : owner} ${may}.`,
-  );
+  return error('file-unknown-key', field, phrase('file.unknown-key', { key, owner, known }));
 }
 
 function outOfRange(
@@ -67,53 +71,52 @@ function outOfRange(
   value: unknown,
 ): Issue {
   const limit = Number(issue.code === 'too_small' ? issue.minimum : issue.maximum);
-  const bound = issue.code === 'too_small' ? 'at least' : 'at most';
-  const isNumber = issue.origin === 'number';
-  const measured = isNumber ? Number(value) : (value as string | unknown[]).length;
-  const unit = isNumber ? '' : issue.origin === 'string' ? ' characters' : ' entries';
-  return {
-    ...error(
-      'file-out-of-range',
-      field,
-      `${named(field)} is ${measured}${unit}; it must be ${bound} ${limit}${unit}.`,
-    ),
-    measured,
-    limit,
-  };
+  const bound = issue.code === 'too_small' ? 'least' : 'most';
+  const measured = typeof value === 'number' ? value : (value as string | unknown[]).length;
+  const counted =
+    typeof value === 'number'
+      ? {}
+      : ({ counted: typeof value === 'string' ? 'characters' : 'entries' } as const);
+  const message = phrase('file.out-of-range', { field, value: measured, bound, limit, ...counted });
+  return { ...error('file-out-of-range', field, message), measured, limit };
 }
 
-function choice(values: readonly string[], field: string, value: unknown): Issue {
-  const may = values.map((v) => `“${v}”`).join(' or ');
+function choice(choices: readonly string[], field: string, value: unknown): Issue {
   if (value === undefined)
-    return error('file-missing-key', field, `${named(field)} is missing; it is ${may}.`);
-  return error('file-wrong-choice', field, `${named(field)} is ${inWords(value)}; it must be ${may}.`);
+    return error('file-missing-key', field, phrase('file.missing-choice', { field, choices }));
+  const message = phrase('file.wrong-choice', { field, found: wordValue(value), choices });
+  return error('file-wrong-choice', field, message);
 }
 
 function wrongType(expected: string, field: string, value: unknown): Issue {
-  const wanted = typeNames[expected] ?? expected;
-  if (value === undefined) {
-    return error('file-missing-key', field, `${named(field)} is missing; it must be ${wanted}.`);
-  }
-  return error('file-wrong-type', field, `${named(field)} is ${inWords(value)}; it must be ${wanted}.`);
+  const wanted = typeNames[expected];
+  if (!wanted) return error('file-wrong-value', field, phrase('file.wrong-value', { field }));
+  if (value === undefined)
+    return error('file-missing-key', field, phrase('file.missing-key', { field, wanted }));
+  return error(
+    'file-wrong-type',
+    field,
+    phrase('file.wrong-type', { field, found: wordValue(value), wanted }),
+  );
 }
 
-const typeNames: Readonly<Record<string, string>> = {
-  number: 'a number',
-  string: 'text',
-  object: 'an object in braces { }',
-  record: 'an object in braces { }',
-  array: 'a list in brackets [ ]',
+/** The schema's words for types. */
+const typeNames: Readonly<Record<string, WantedType>> = {
+  number: 'number',
+  int: 'int',
+  string: 'string',
+  boolean: 'boolean',
+  object: 'object',
+  record: 'object',
+  array: 'array',
 };
 
-function inWords(value: unknown): string {
-  if (typeof value === 'string') return `the text “${value.length > 40 ? `${value.slice(0, 40)}…` : value}”`;
-  if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'object' && value !== null) return 'an object';
-  return String(value);
-}
-
-function named(field: string): string {
-  return field === '' ? 'The project' : field;
+function wordValue(value: unknown): Phrase {
+  if (typeof value === 'string')
+    return phrase('file.found-text', { text: value.length > 40 ? `${value.slice(0, 40)}…` : value });
+  if (Array.isArray(value)) return phrase('file.found-list');
+  if (typeof value === 'object' && value !== null) return phrase('file.found-object');
+  return verbatim(String(value));
 }
 
 function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
@@ -125,6 +128,6 @@ function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
   return value;
 }
 
-function error(code: string, path: string, message: string): Issue {
+function error(code: string, path: string, message: Phrase): Issue {
   return { code, path, message, severity: 'error' };
 }

@@ -1,6 +1,7 @@
 export { migrateProject } from './migrate-project.ts';
 export { parseProject } from './parse-project.ts';
+export type { FilePhrases, JsonPhrases, ProjectPhrases } from './phrases.ts';
 export type { Project, ProjectCloth, ProjectCutting, ProjectInside, ProjectSeams } from './project.ts';
-export { allowanceLimits, grainLimits, measureLimits, projectFormat, projectVersion } from './project.ts';
+export { measureLimits, projectFormat, projectVersion } from './project.ts';
 export { serializeProject } from './serialize-project.ts';
 export type { CheckingEntry, CheckingReading, ProjectChecking, ProjectMaking } from './workshop.ts';

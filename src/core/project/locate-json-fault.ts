@@ -1,18 +1,23 @@
+import type { Phrase } from '../base/index.ts';
+import { phrase } from './phrases.ts';
+
 /** Where a text stops being JSON, counted from 1, and what would have been right there. */
 export interface JsonFault {
   readonly line: number;
   readonly column: number;
-  readonly message: string;
+  readonly what: Phrase;
 }
 
 class Fault extends Error {
   constructor(
     readonly offset: number,
-    message: string,
+    readonly what: Phrase,
   ) {
-    super(message);
+    super(what.id);
   }
 }
+
+type Missing = 'json.colon-expected' | 'json.comma-or-brace-expected' | 'json.comma-or-bracket-expected';
 
 const maxDepth = 100;
 const numberPattern = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
@@ -26,25 +31,24 @@ const spacePattern = /[ \t\n\r]*/y;
 export function locateJsonFault(text: string): JsonFault | undefined {
   try {
     const end = skipSpace(text, readValue(text, skipSpace(text, 0), 0));
-    if (end < text.length) throw new Fault(end, 'nothing more was expected here');
+    if (end < text.length) throw new Fault(end, phrase('json.nothing-more'));
     return undefined;
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
     const before = text.slice(0, fault.offset).split('\n');
-    return { line: before.length, column: before[before.length - 1].length + 1, message: fault.message };
+    return { line: before.length, column: before[before.length - 1].length + 1, what: fault.what };
   }
 }
 
 function readValue(text: string, at: number, depth: number): number {
-  if (depth > maxDepth) throw new Fault(at, `brackets are nested more than ${maxDepth} deep`);
+  if (depth > maxDepth) throw new Fault(at, phrase('json.too-deep', { most: maxDepth }));
   const first = text[at];
   if (first === '{') return readObject(text, at, depth);
   if (first === '[') return readList(text, at, depth);
   if (first === '"') return readString(text, at);
   for (const word of ['true', 'false', 'null']) if (text.startsWith(word, at)) return at + word.length;
   const end = match(numberPattern, text, at);
-  if (end < 0)
-    throw new Fault(at, at >= text.length ? 'the text ends too early' : 'a value was expected here');
+  if (end < 0) throw new Fault(at, phrase(at >= text.length ? 'json.ends-early' : 'json.value-expected'));
   return end;
 }
 
@@ -55,12 +59,12 @@ function readObject(text: string, start: number, depth: number): number {
   for (;;) {
     const end = readString(text, at);
     const key = JSON.parse(text.slice(at, end)) as string;
-    if (keys.has(key)) throw new Fault(at, `the key “${key}” is given twice`);
+    if (keys.has(key)) throw new Fault(at, phrase('json.key-twice', { key }));
     keys.add(key);
-    at = expectCharacter(text, skipSpace(text, end), ':', 'a colon');
+    at = expectCharacter(text, skipSpace(text, end), ':', 'json.colon-expected');
     at = skipSpace(text, readValue(text, skipSpace(text, at), depth + 1));
     if (text[at] === '}') return at + 1;
-    at = skipSpace(text, expectCharacter(text, at, ',', 'a comma or a closing brace }'));
+    at = skipSpace(text, expectCharacter(text, at, ',', 'json.comma-or-brace-expected'));
   }
 }
 
@@ -70,30 +74,29 @@ function readList(text: string, start: number, depth: number): number {
   for (;;) {
     at = skipSpace(text, readValue(text, at, depth + 1));
     if (text[at] === ']') return at + 1;
-    at = skipSpace(text, expectCharacter(text, at, ',', 'a comma or a closing bracket ]'));
+    at = skipSpace(text, expectCharacter(text, at, ',', 'json.comma-or-bracket-expected'));
   }
 }
 
 function readString(text: string, start: number): number {
   if (text[start] !== '"') {
-    const isEnd = start >= text.length;
-    throw new Fault(start, isEnd ? 'the text ends too early' : 'a name in double quotes was expected here');
+    throw new Fault(start, phrase(start >= text.length ? 'json.ends-early' : 'json.name-expected'));
   }
   let at = start + 1;
   while (text[at] !== '"') {
     // Control characters, line ends among them, must be escaped (RFC 8259, section 7).
     if (at >= text.length || text.charCodeAt(at) < 0x20)
-      throw new Fault(start, 'this quoted text is not closed');
+      throw new Fault(start, phrase('json.text-not-closed'));
     const next = text[at] === '\\' ? match(escapePattern, text, at) : at + 1;
-    if (next < 0) throw new Fault(at, 'this backslash escape is not known');
+    if (next < 0) throw new Fault(at, phrase('json.escape-unknown'));
     at = next;
   }
   return at + 1;
 }
 
-function expectCharacter(text: string, at: number, wanted: string, inWords: string): number {
+function expectCharacter(text: string, at: number, wanted: string, missing: Missing): number {
   if (text[at] !== wanted) {
-    throw new Fault(at, at >= text.length ? 'the text ends too early' : `${inWords} was expected here`);
+    throw new Fault(at, phrase(at >= text.length ? 'json.ends-early' : missing));
   }
   return at + 1;
 }

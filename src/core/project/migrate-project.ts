@@ -1,4 +1,5 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, type Phrase, type Result, success } from '../base/index.ts';
+import { phrase } from './phrases.ts';
 import { projectFormat, projectVersion } from './project.ts';
 
 /** Brings a file of version n to version n + 1; the key is n. The first change of the format adds the first entry. */
@@ -10,28 +11,27 @@ const migrations: Readonly<Record<number, (file: Record<string, unknown>) => Rec
  */
 export function migrateProject(raw: unknown): Result<Record<string, unknown>> {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
-    return refuse('file-wrong-format', '', 'The file holds no project: it must be one object in braces { }.');
+    return refuse('file-wrong-format', '', phrase('file.no-project'));
   }
   let file = raw as Record<string, unknown>;
   if (file.format !== projectFormat) {
-    const found = file.format === undefined ? 'is missing' : `is ${JSON.stringify(file.format)}`;
-    return refuse('file-wrong-format', 'format', `format ${found}; a project file says "${projectFormat}".`);
+    const message = phrase('file.wrong-format', { ...foundAs(file.format), format: projectFormat });
+    return refuse('file-wrong-format', 'format', message);
   }
   const oldest = Math.min(projectVersion, ...Object.keys(migrations).map(Number));
   const version = file.version;
   if (!Number.isInteger(version) || (version as number) < oldest || (version as number) > projectVersion) {
-    const understood = oldest === projectVersion ? `${projectVersion}` : `${oldest} to ${projectVersion}`;
-    const found = version === undefined ? 'is missing' : `is ${JSON.stringify(version)}`;
-    return refuse(
-      'file-unknown-version',
-      'version',
-      `version ${found}; this program understands ${understood}.`,
-    );
+    const message = phrase('file.unknown-version', { ...foundAs(version), oldest, newest: projectVersion });
+    return refuse('file-unknown-version', 'version', message);
   }
   for (let v = version as number; v < projectVersion; v++) file = migrations[v](file);
   return success(file);
 }
 
-function refuse(code: string, path: string, message: string): Result<Record<string, unknown>> {
+function foundAs(value: unknown): { readonly found?: string } {
+  return value === undefined ? {} : { found: JSON.stringify(value) };
+}
+
+function refuse(code: string, path: string, message: Phrase): Result<Record<string, unknown>> {
   return failure([{ code, path, message, severity: 'error' }]);
 }

@@ -2,6 +2,7 @@ import { failure, type Result, success } from '../base/index.ts';
 import { describeFileIssues } from './describe-file-issues.ts';
 import { locateJsonFault } from './locate-json-fault.ts';
 import { migrateProject } from './migrate-project.ts';
+import { phrase } from './phrases.ts';
 import { type Project, projectSchema } from './project.ts';
 
 /**
@@ -14,8 +15,8 @@ export function parseProject(source: unknown): Result<Project> {
   const json = source.startsWith('\ufeff') ? source.slice(1) : source;
   const fault = locateJsonFault(json);
   if (!fault) return checkFile(JSON.parse(json));
-  const where = `line ${fault.line}, column ${fault.column}`;
-  const message = `The file is not readable JSON: ${where}: ${fault.message}.`;
+  const { line, column, what } = fault;
+  const message = phrase('file.not-json', { line, column, fault: what });
   return failure([{ code: 'file-not-json', path: '', message, severity: 'error' }]);
 }
 

@@ -1,9 +1,11 @@
+import type { OptionsOf } from '../base/index.ts';
 import type { BodyInput } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
-import { ALLOWANCE_LIMITS, NOTCH_SHAPES, type NotchShape } from '../pattern/index.ts';
+import { GRAIN_TURN, PATTERN_OPTIONS, type PatternOptions } from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
-import { PAPERS } from '../sheet/index.ts';
-import type { InsideOptions } from '../supports/index.ts';
+import { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS, type TileOptions } from '../sheet/index.ts';
+import { INSIDE_OPTIONS, type InsideOptions } from '../supports/index.ts';
+import { numberSchema, optionSchemas } from './option-schemas.ts';
 import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
 import {
   checkingEntrySchema,
@@ -21,10 +23,6 @@ export const projectVersion = 1;
 
 /** Limits of the file itself, mm. What is plausible on a body is the body's own judgement. */
 export const measureLimits = { min: 0, max: 4000 } as const;
-/** What a single edge may have; that a seam needs more than nothing is for drafting to say. */
-export const allowanceLimits = { min: 0, max: ALLOWANCE_LIMITS.largest } as const;
-/** Radians; half way round a grain is the same grain. */
-export const grainLimits = { min: -Math.PI / 2, max: Math.PI / 2 } as const;
 
 /** The saved project: everything the maker typed, always millimetres, nothing computed. */
 export interface Project {
@@ -56,55 +54,34 @@ export interface ProjectSeams {
   readonly bridging?: number;
 }
 
-export interface ProjectCloth {
+/** Cloth, allowances and notches; what is absent is as `PATTERN_OPTIONS` says. */
+export interface ProjectCloth extends PatternOptions {
   /** Id of a cloth with known limits; absent = the first one offered. */
   readonly kind?: string;
-  /** Seam allowance, mm. */
-  readonly allowance?: number;
-  /** Seam allowance by edge: a seam id or `base`, `neck`, `armholeRight`, `armholeLeft`. mm. */
-  readonly allowanceByEdge?: Readonly<Record<string, number>>;
-  /** Seam allowance by kind of edge, where no edge of that id is named. mm. */
-  readonly allowanceByKind?: { readonly seam?: number; readonly opening?: number };
-  /** Seam allowance by material (`shell`, `webs`, `covers`, `arms`), where neither edge nor kind is named. mm. */
-  readonly allowanceByMaterial?: Readonly<Record<string, number>>;
   /**
    * Turn of the grain by panel id, radians from upright, counter-clockwise seen from outside, a quarter turn at most.
    * Panels not named have it upright.
    */
   readonly grain?: Readonly<Record<string, number>>;
-  /** How marks show at the cut edge; absent = `slit`. */
-  readonly notchShape?: NotchShape;
 }
 
-/** Webs, pole sleeve, plates and stand; what is absent has the default named in `InsideOptions`. */
+/** Webs, pole sleeve, plates and stand; what is absent is as `INSIDE_OPTIONS` says. */
 export type ProjectInside = InsideOptions;
 
-/** Paper, printer and cutting machine of the maker; nothing here changes a piece. */
-export interface ProjectCutting {
-  /** Id in the table of papers; absent = A4. */
-  readonly paper?: string;
-  /** Empty margin of the paper, mm. */
-  readonly margin?: number;
-  /** How pages are joined; absent = `overlap`. */
-  readonly joint?: 'overlap' | 'butt';
+/**
+ * Paper, printer and cutting machine of the maker; nothing here changes a piece. What is absent is as `PRINT_OPTIONS` and
+ * `CUTTER_OPTIONS` say.
+ */
+export interface ProjectCutting extends Omit<TileOptions, 'overlap'>, OptionsOf<typeof CUTTER_OPTIONS> {
   /** What the long bars of the first page measure on this printer, mm. */
   readonly measuredBars?: { readonly across: number; readonly up: number };
   /** Mat or bed of the cutting machine, mm. */
   readonly mat?: { readonly width: number; readonly height: number };
-  /** Width of the cut, mm. */
-  readonly kerf?: number;
-  /** From the axis of a dragged knife to its tip, mm. */
-  readonly bladeOffset?: number;
-  /** How far a dragged knife goes on past the start of a closed cut, mm. */
-  readonly overcut?: number;
-  /** Letters of single strokes on the sheets for machines. */
-  readonly strokeText?: boolean;
   /** Colours `#rrggbb` or `none` by layer on the sheets for machines. */
   readonly colours?: Readonly<Record<string, string>>;
 }
 
 const lengthInMm = z.number().min(measureLimits.min).max(measureLimits.max);
-const allowanceInMm = z.number().min(allowanceLimits.min).max(allowanceLimits.max);
 const sidedLength = z.strictObject({ left: lengthInMm, right: lengthInMm });
 
 /** More names than any body, layout or machine has; a file with more is none of ours. */
@@ -112,7 +89,7 @@ const MOST_NAMES = 1000;
 const named = <T extends z.ZodType>(value: T) =>
   z
     .record(z.string(), value)
-    .refine((entries) => Object.keys(entries).length <= MOST_NAMES, `it names more than ${MOST_NAMES}`);
+    .refine((entries) => Object.keys(entries).length <= MOST_NAMES, { params: { mostNames: MOST_NAMES } });
 
 const bodySchema = z.strictObject({
   figure: z.enum(['bust', 'chest']),
@@ -127,6 +104,9 @@ const seamsSchema = z.strictObject({
   wrinkleAversion: z.number().min(0).max(1).exactOptional(),
   bridging: z.number().min(0).max(1).exactOptional(),
 });
+const { notchShape } = optionSchemas(PATTERN_OPTIONS);
+// What a single edge may have; that a seam needs more than nothing is for drafting to say.
+const allowanceInMm = numberSchema(PATTERN_OPTIONS.allowance);
 const clothSchema = z.strictObject({
   kind: z.enum(CLOTHS.map((cloth) => cloth.id)).exactOptional(),
   allowance: allowanceInMm.exactOptional(),
@@ -135,54 +115,27 @@ const clothSchema = z.strictObject({
     .strictObject({ seam: allowanceInMm.exactOptional(), opening: allowanceInMm.exactOptional() })
     .exactOptional(),
   allowanceByMaterial: named(allowanceInMm).exactOptional(),
-  grain: named(z.number().min(grainLimits.min).max(grainLimits.max)).exactOptional(),
-  notchShape: z.enum(NOTCH_SHAPES).exactOptional(),
+  grain: named(numberSchema(GRAIN_TURN)).exactOptional(),
+  notchShape,
 });
-const tubeGirthInMm = z.number().min(500).max(900);
-const testTubeSchema = z.strictObject({
-  measure1: tubeGirthInMm.exactOptional(),
-  measure2: tubeGirthInMm.exactOptional(),
-  measure3: tubeGirthInMm.exactOptional(),
-});
-const insideSchema = z.strictObject({
-  tubeDiameter: z.number().min(5).max(200).exactOptional(),
-  boardThickness: z.number().min(1).max(30).exactOptional(),
-  clothThickness: z.number().min(0.1).max(10).exactOptional(),
-  wantedDeviation: z.number().min(0.5).max(50).exactOptional(),
-  webPlaces: z.enum(['seams', 'panels']).exactOptional(),
-  straps: z.boolean().exactOptional(),
-  pressure: z.number().min(0.1).max(50).exactOptional(),
-  clothStiffness: z.number().min(1).max(1000).exactOptional(),
-  measuredGrowth: z.number().min(0).max(0.2).exactOptional(),
-  testTube: testTubeSchema.exactOptional(),
-  coverThickness: z.number().min(0).max(40).exactOptional(),
-  magnetDiameter: z.number().min(4).max(60).exactOptional(),
-  pegDiameter: z.number().min(4).max(60).exactOptional(),
-  garmentMass: z.number().min(0).max(100).exactOptional(),
-  garmentOffset: z.number().min(0).max(1000).exactOptional(),
-  waistHeight: z.number().min(300).max(2000).exactOptional(),
-  legs: z.number().int().min(3).max(8).exactOptional(),
-  legRadius: z.number().min(50).max(1000).exactOptional(),
-  standMass: z.number().min(0.1).max(100).exactOptional(),
-  poleMaterial: z.enum(['steel', 'aluminium', 'beech', 'pvc']).exactOptional(),
-  tubeWall: z.number().min(0.2).max(50).exactOptional(),
-});
-const barInMm = z.number().min(50).max(250);
-const matInMm = z.number().min(150).max(5000);
+const insideSchema = z.strictObject(optionSchemas(INSIDE_OPTIONS));
+const { paper, margin, joint } = optionSchemas(PRINT_OPTIONS);
+const barInMm = numberSchema(MEASURED_BAR);
+const matInMm = numberSchema(MAT_SIDE);
 const cuttingSchema = z.strictObject({
-  paper: z.enum(PAPERS.map(({ id }) => id)).exactOptional(),
-  margin: z.number().min(0).max(50).exactOptional(),
-  joint: z.enum(['overlap', 'butt']).exactOptional(),
+  paper,
+  margin,
+  joint,
   measuredBars: z.strictObject({ across: barInMm, up: barInMm }).exactOptional(),
   mat: z.strictObject({ width: matInMm, height: matInMm }).exactOptional(),
-  kerf: z.number().min(0).max(3).exactOptional(),
-  bladeOffset: z.number().min(0).max(2).exactOptional(),
-  overcut: z.number().min(0).max(5).exactOptional(),
-  strokeText: z.boolean().exactOptional(),
+  ...optionSchemas(CUTTER_OPTIONS),
   colours: named(z.string().regex(/^(#[0-9a-f]{6}|none)$/i)).exactOptional(),
 });
 
-/** Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost. */
+/**
+ * Checks a file already brought to the current version. Unknown keys are refused: a misspelt key would be lost.
+ * @internal
+ */
 export const projectSchema = z.strictObject({
   format: z.literal(projectFormat),
   version: z.literal(projectVersion),
@@ -208,7 +161,7 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['seams.lines.*.alongHeight', Object.keys(anchorSchema.shape)],
   ['cloth', Object.keys(clothSchema.shape)],
   ['inside', Object.keys(insideSchema.shape)],
-  ['inside.testTube', Object.keys(testTubeSchema.shape)],
+  ['inside.testTube', Object.keys(INSIDE_OPTIONS.testTube)],
   ['cloth.allowanceByKind', ['seam', 'opening']],
   ['cutting', Object.keys(cuttingSchema.shape)],
   ['cutting.measuredBars', ['across', 'up']],

@@ -31,12 +31,14 @@ export interface ProjectMaking {
 
 const readingInMm = z.number().min(0).max(4000);
 
+/** @internal */
 export const checkingReadingSchema = z.strictObject({
   girth: readingInMm.exactOptional(),
   width: readingInMm.exactOptional(),
   depth: readingInMm.exactOptional(),
 });
 
+/** @internal */
 export const checkingEntrySchema = z.strictObject({
   date: z.string().max(40),
   state: z.enum(['empty', 'filled']),
@@ -45,6 +47,8 @@ export const checkingEntrySchema = z.strictObject({
   note: z.string().max(1000).exactOptional(),
 });
 
+/** @internal */
 export const checkingSchema = z.strictObject({ entries: z.array(checkingEntrySchema).max(500) });
 
+/** @internal */
 export const makingSchema = z.strictObject({ done: z.array(z.string().max(100)).max(500) });

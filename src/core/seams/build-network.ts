@@ -1,5 +1,8 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { CHART_RADIUS, type ChartCurve, findHeights } from './fair-curve.ts';
+import { nameOfLine } from './name-lines.ts';
+import { nameOfOpening } from './name-opening.ts';
+import { phrase } from './phrases.ts';
 import {
   CENTRE_BACK,
   CENTRE_FRONT,
@@ -36,10 +39,13 @@ export interface Network {
 interface NetworkCurve {
   readonly kind: CurveKind;
   readonly curveId: string;
-  readonly name: string;
   readonly curve: ChartCurve;
   readonly stops: { t: number; node: number }[];
   readonly lineId?: string;
+}
+
+interface NetworkRow extends NetworkCurve {
+  readonly name: Phrase;
 }
 
 /** Chart distance below which two crossings are the same point, mm. */
@@ -70,7 +76,6 @@ export function buildNetwork(
   const armhole: NetworkCurve = {
     kind: 'armhole',
     curveId: 'armhole',
-    name: 'armhole',
     curve: layout.armhole,
     stops: [],
   };
@@ -94,8 +99,7 @@ export function buildNetwork(
     issues.push({
       code: 'armhole-not-reached',
       path: 'lines',
-      message:
-        'No line ends on the armhole, so the panel round it would be a ring; add a side or shoulder line.',
+      message: phrase('seams.armhole-not-reached'),
       severity: 'error',
     });
   }
@@ -118,13 +122,13 @@ function buildRows(
   form: SeamForm,
   vRange: readonly [number, number],
   issues: Issue[],
-): NetworkCurve[] {
+): NetworkRow[] {
   let armpit = Number.POSITIVE_INFINITY;
   for (let i = 0; i < 360; i++) armpit = Math.min(armpit, layout.armhole.at(i / 360)[1]);
   const rows = [
-    { id: 'base', name: 'base', v: vRange[0] },
+    { id: 'base', name: nameOfOpening('base'), v: vRange[0] },
     ...form.levels.toSorted((a, b) => a.v - b.v),
-    { id: 'neck', name: 'neck', v: vRange[1] },
+    { id: 'neck', name: nameOfOpening('neck'), v: vRange[1] },
   ];
   for (const level of form.levels) {
     const range = level.v <= vRange[0] || level.v >= vRange[1];
@@ -132,9 +136,9 @@ function buildRows(
     issues.push({
       code: range ? 'level-outside-body' : 'level-meets-armhole',
       path: `levels.${level.id}`,
-      message: range
-        ? `Level “${level.name}” lies outside the form.`
-        : `Level “${level.name}” runs into the armhole; it must pass below the armpit.`,
+      message: phrase(range ? 'seams.level-outside-form' : 'seams.level-meets-armhole', {
+        level: level.name,
+      }),
       severity: 'error',
       measured: level.v,
       limit: range ? vRange[level.v <= vRange[0] ? 0 : 1] : armpit,
@@ -150,12 +154,12 @@ function buildRows(
 }
 
 /** Level seams off the level lines: rows that reach no further than the seam. */
-function buildFreeRows(layout: ResolvedLayout): NetworkCurve[] {
-  return layout.lines.flatMap((line): NetworkCurve[] => {
+function buildFreeRows(layout: ResolvedLayout): NetworkRow[] {
+  return layout.lines.flatMap((line): NetworkRow[] => {
     if (line.kind !== 'level' || line.levelId !== undefined) return [];
     const { id, name } = line.line;
     const curve: ChartCurve = { range: line.u, at: (u) => [u, line.v] };
-    return [{ kind: 'row', curveId: id, name, curve, stops: [], lineId: id }];
+    return [{ kind: 'row', curveId: id, name: nameOfLine(name), curve, stops: [], lineId: id }];
   });
 }
 
@@ -174,7 +178,6 @@ function buildCentres(vRange: readonly [number, number]): NetworkCurve[] {
     return {
       kind: 'centre',
       curveId: id,
-      name: `centre ${id}`,
       curve: { range: vRange, at: (v) => [u, v] },
       stops: [],
     };
@@ -183,7 +186,7 @@ function buildCentres(vRange: readonly [number, number]): NetworkCurve[] {
 
 function crossRows(
   line: ResolvedLine & { kind: 'upright' },
-  rows: readonly NetworkCurve[],
+  rows: readonly NetworkRow[],
   addNode: (u: number, v: number) => number,
   issues: Issue[],
 ): NetworkCurve {
@@ -191,7 +194,6 @@ function crossRows(
   const crossed: NetworkCurve = {
     kind: 'line',
     curveId: line.line.id,
-    name: line.line.name,
     curve,
     stops: [],
     lineId: line.line.id,
@@ -203,7 +205,11 @@ function crossRows(
       issues.push({
         code: 'line-meets-level-twice',
         path: `lines.${line.line.id}`,
-        message: `Line “${line.line.name}” crosses the ${row.name} line ${heights.length} times; lead it straighter.`,
+        message: phrase('seams.line-meets-level-often', {
+          line: nameOfLine(line.line.name),
+          level: row.name,
+          times: heights.length,
+        }),
         severity: 'error',
         measured: heights.length,
         limit: 1,
@@ -243,7 +249,10 @@ function joinEnds(
       issues.push({
         code: 'line-end-loose',
         path: `lines.${line.line.id}`,
-        message: `Line “${line.line.name}” ${k === 0 ? 'starts' : 'ends'} inside a panel; let it end on another line, a level, an armhole, the base or the neck.`,
+        message: phrase('seams.line-end-loose', {
+          line: nameOfLine(line.line.name),
+          end: k === 0 ? 'start' : 'end',
+        }),
         severity: 'error',
       });
     }
@@ -278,7 +287,7 @@ function checkLevelEnds(
     issues.push({
       code: 'line-end-loose',
       path: `lines.${line.line.id}`,
-      message: `Line “${line.line.name}” ends inside a panel; let it end on an upright line or a centre.`,
+      message: phrase('seams.level-end-loose', { line: nameOfLine(line.line.name) }),
       severity: 'error',
     });
   }
@@ -328,7 +337,7 @@ function joinCentreEnds(
     issues.push({
       code: 'line-end-loose',
       path: `lines.${line.line.id}`,
-      message: `Line “${line.line.name}” ends inside a panel; let it end on a level line, the base or the neck.`,
+      message: phrase('seams.centre-end-loose', { line: nameOfLine(line.line.name) }),
       severity: 'error',
     });
   }

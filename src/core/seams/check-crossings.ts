@@ -1,5 +1,7 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { doSegmentsTouch } from '../math/index.ts';
+import { nameOfLine } from './name-lines.ts';
+import { phrase } from './phrases.ts';
 import { CENTRE_BACK, CENTRE_FRONT } from './resolve-lines.ts';
 import type { SampledNetwork, SampledStretch } from './sample-network.ts';
 import type { SeamLayout } from './types.ts';
@@ -12,19 +14,13 @@ export function checkCrossings(network: SampledNetwork, layout: SeamLayout): Iss
   const { stretches, chart } = network;
   const told = new Set<string>();
   const issues: Issue[] = [];
-  const nameOf = (stretch: SampledStretch): string =>
-    stretch.kind === 'armhole'
-      ? 'armhole'
-      : (layout.lines.find((line) => line.id === stretch.curveId)?.name ?? stretch.curveId);
-  const report = (code: string, a: SampledStretch, what: string): void => {
-    if (told.has(code + a.curveId + what)) return;
-    told.add(code + a.curveId + what);
-    issues.push({
-      code,
-      path: `lines.${a.curveId}`,
-      message: `Line “${nameOf(a)}” ${what}.`,
-      severity: 'error',
-    });
+  const nameOf = ({ curveId }: SampledStretch): Phrase =>
+    nameOfLine(layout.lines.find((line) => line.id === curveId)?.name ?? curveId);
+  const report = (code: string, a: SampledStretch, message: Phrase): void => {
+    const key = code + a.curveId + JSON.stringify(message);
+    if (told.has(key)) return;
+    told.add(key);
+    issues.push({ code, path: `lines.${a.curveId}`, message, severity: 'error' });
   };
   const drawn = stretches.filter(
     (stretch) =>
@@ -37,7 +33,7 @@ export function checkCrossings(network: SampledNetwork, layout: SeamLayout): Iss
     const a = drawn[i];
     if (a.kind === 'armhole') continue;
     if (boxes[i][0] < CENTRE_BACK - 1e-9 || boxes[i][1] > CENTRE_FRONT + 1e-9) {
-      report('line-leaves-half', a, 'passes over a centre line; it is drawn on the right half only');
+      report('line-leaves-half', a, phrase('seams.line-leaves-half', { line: nameOf(a) }));
     }
     for (let j = 0; j < drawn.length; j++) {
       const b = drawn[j];
@@ -51,7 +47,9 @@ export function checkCrossings(network: SampledNetwork, layout: SeamLayout): Iss
       report(
         'lines-cross',
         a,
-        b.kind === 'armhole' ? 'runs over the armhole' : `crosses or touches “${nameOf(b)}”`,
+        b.kind === 'armhole'
+          ? phrase('seams.line-over-armhole', { line: nameOf(a) })
+          : phrase('seams.lines-cross', { line: nameOf(a), other: nameOf(b) }),
       );
     }
   }

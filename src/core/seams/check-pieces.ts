@@ -1,6 +1,8 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, type Phrase, verbatim } from '../base/index.ts';
 import { measureArea, measureCornerAngles, measurePath } from '../mesh/index.ts';
-import type { Seam, ShellPanel } from './types.ts';
+import { nameOfOpening } from './name-opening.ts';
+import { type NamedById, phrase } from './phrases.ts';
+import type { Seam, ShellLevel, ShellPanel } from './types.ts';
 
 /** Corners sharper than this fray and cannot be turned, degrees (common practice, no source). */
 export const SHARPEST_CORNER = 30;
@@ -11,14 +13,20 @@ export const NARROWEST_PIECE = 25;
  * Warnings of pieces that cut well but sew badly: corners under 30°, and pieces under 25 mm wide, at a level line or, by
  * 2 · area / outline, altogether. Angles are those on the body. Mirror images are not told again. O(#F).
  */
-export function checkPieces(panels: readonly ShellPanel[], seams: readonly Seam[]): Issue[] {
-  const lineOf = new Map(seams.map((seam) => [seam.id, seam.lineId]));
+export function checkPieces(
+  panels: readonly ShellPanel[],
+  seams: readonly Seam[],
+  levels: readonly ShellLevel[],
+): Issue[] {
+  const lineOf = new Map(seams.map(({ id, lineId, name }) => [id, { id: lineId, name }]));
+  const levelOf = new Map(levels.map(({ id, name }) => [id, name]));
   return panels.flatMap((panel) =>
-    panel.mirrorOf === undefined ? [...findSpikes(panel, lineOf), ...findNarrow(panel, lineOf)] : [],
+    panel.mirrorOf === undefined ? [...findSpikes(panel, lineOf), ...findNarrow(panel, lineOf, levelOf)] : [],
   );
 }
 
-type LineOf = ReadonlyMap<string, string>;
+/** The line of a seam, by the seam's id. */
+type LineOf = ReadonlyMap<string, NamedById>;
 
 function findSpikes(panel: ShellPanel, lineOf: LineOf): Issue[] {
   const angles = measureVertexAngles(panel);
@@ -31,15 +39,19 @@ function findSpikes(panel: ShellPanel, lineOf: LineOf): Issue[] {
         'panel-spike',
         panel,
         lineOf,
-        `has a corner of only ${Math.round(degrees)}°, between ${nameOf(before.id)} and ${nameOf(edge.id)}; let the lines meet at a wider angle`,
+        phrase('seams.panel-spike', {
+          panel: panel.name,
+          angle: angles[edge.vertices[0]],
+          between: [nameOf(before.id), nameOf(edge.id)],
+        }),
         degrees,
         SHARPEST_CORNER,
       ),
     ];
   });
 
-  function nameOf(id: string): string {
-    return `“${lineOf.get(id) ?? id}”`;
+  function nameOf(id: string): NamedById {
+    return lineOf.get(id) ?? { id, name: nameOfOpening(id) };
   }
 }
 
@@ -52,7 +64,7 @@ function measureVertexAngles({ mesh }: ShellPanel): Float64Array {
   return angles;
 }
 
-function findNarrow(panel: ShellPanel, lineOf: LineOf): Issue[] {
+function findNarrow(panel: ShellPanel, lineOf: LineOf, levelOf: ReadonlyMap<string, Phrase>): Issue[] {
   const { mesh } = panel;
   const outline = panel.edges.reduce((sum, edge) => sum + measurePath(mesh, edge.vertices), 0);
   const mean = (2 * measureArea(mesh)) / outline;
@@ -61,13 +73,14 @@ function findNarrow(panel: ShellPanel, lineOf: LineOf): Issue[] {
   const isNarrowAtLevel = least !== undefined && least.width < NARROWEST_PIECE;
   if (!isNarrowAtLevel && mean >= NARROWEST_PIECE) return [];
   const width = isNarrowAtLevel ? least.width : mean;
-  const where = isNarrowAtLevel ? `at the ${least.id} line` : 'on average';
+  const name = least && (levelOf.get(least.id) ?? verbatim(least.id));
+  const level = isNarrowAtLevel ? { level: { id: least.id, name } } : {};
   return [
     warn(
       'panel-narrow',
       panel,
       lineOf,
-      `is only ${Math.round(width)} mm wide ${where}; move its lines apart or leave one out`,
+      phrase('seams.panel-narrow', { panel: panel.name, width, ...level }),
       width,
       NARROWEST_PIECE,
     ),
@@ -78,15 +91,15 @@ function warn(
   code: string,
   panel: ShellPanel,
   lineOf: LineOf,
-  what: string,
+  message: Phrase,
   measured: number,
   limit: number,
 ): Issue {
-  const line = panel.edges.map((edge) => lineOf.get(edge.id)).find((id) => id !== undefined);
+  const line = panel.edges.map((edge) => lineOf.get(edge.id)).find((found) => found !== undefined);
   return {
     code,
-    path: line === undefined ? 'lines' : `lines.${line}`,
-    message: `Panel “${panel.name}” ${what}.`,
+    path: line === undefined ? 'lines' : `lines.${line.id}`,
+    message,
     severity: 'warning',
     measured,
     limit,

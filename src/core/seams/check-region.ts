@@ -1,6 +1,7 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { doSegmentsTouch, locateInPolygon } from '../math/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
+import { phrase } from './phrases.ts';
 import type { SeamForm } from './types.ts';
 
 const TURN = 2 * Math.PI;
@@ -12,48 +13,35 @@ const TURN = 2 * Math.PI;
  */
 export function checkRegion(loop: Float64Array, surface: ChartSurface, form: SeamForm): Issue[] {
   const issues: Issue[] = [];
-  const tell = (code: string, message: string, place?: number): void => {
-    issues.push({
-      code,
-      path: place === undefined ? 'loop' : `loop.${place}`,
-      message,
-      severity: 'error',
-    });
+  const tell = (code: string, message: Phrase, place?: number): void => {
+    const path = place === undefined ? 'loop' : `loop.${place}`;
+    issues.push({ code, path, message, severity: 'error' });
   };
   const n = loop.length / 2;
   if (n < 3) {
-    tell('region-too-few-points', `A region needs three points or more; there are ${n}.`);
+    tell('region-too-few-points', phrase('seams.region-too-few-points', { count: n }));
     return issues;
   }
   const [low, high] = surface.vRange;
   const outside = findIndex(n, (i) => !(loop[2 * i + 1] >= low && loop[2 * i + 1] <= high));
   if (outside >= 0) {
-    tell(
-      'region-leaves-body',
-      `The region leaves the body at point ${outside + 1}: keep it between base and neck.`,
-      outside,
-    );
+    tell('region-leaves-body', phrase('seams.region-leaves-body', { point: outside + 1 }), outside);
     return issues;
   }
   const width = spanOf(loop);
   if (Math.abs(loop[0] - loop[2 * n - 2]) > Math.PI || width >= TURN) {
-    tell(
-      'region-goes-round',
-      'The region goes all the way round the body and would be a ring; draw it open on one side.',
-    );
+    tell('region-goes-round', phrase('seams.region-goes-round'));
     return issues;
   }
   const crossing = findCrossing(loop);
   if (crossing) {
     const [i, j] = crossing;
-    tell(
-      'region-crosses-itself',
-      `The region crosses itself: after point ${i + 1} and after point ${j + 1}.`,
-      i,
-    );
+    tell('region-crosses-itself', phrase('seams.region-crosses-itself', { points: [i + 1, j + 1] }), i);
   }
-  for (const [side, armhole] of Object.entries(form.armholes)) {
-    if (meetsArmhole(loop, armhole)) tell('region-over-armhole', `The region runs over the ${side} armhole.`);
+  for (const side of ['right', 'left'] as const) {
+    if (meetsArmhole(loop, form.armholes[side])) {
+      tell('region-over-armhole', phrase('seams.region-over-armhole', { side }));
+    }
   }
   return issues;
 }

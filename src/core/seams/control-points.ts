@@ -1,5 +1,7 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Phrase, type Result, success, verbatim } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
+import { nameOfLine } from './name-lines.ts';
+import { phrase } from './phrases.ts';
 import { resolveLines } from './resolve-lines.ts';
 import { type SnapKind, type SnapOptions, type SnappedPlace, snapPoint } from './snap-point.ts';
 import type { ChartPlace, SeamAnchor, SeamedShell, SeamForm, SeamLayout, SeamLine } from './types.ts';
@@ -80,8 +82,8 @@ export function moveControlPoint(
   const isStill = !line || line.side === 'centre' || line.alongLevel !== undefined || line.alongHeight;
   if (!old || isStill) {
     const message = line
-      ? `Line “${line.name}” has no point to pull there.`
-      : `There is no line “${edit.lineId}” in this layout.`;
+      ? phrase('seams.no-point-to-pull', { line: nameOfLine(line.name) })
+      : phrase('seams.no-such-line', { line: edit.lineId });
     return failure([{ code: 'point-unknown', path: `lines.${edit.lineId}`, message, severity: 'error' }]);
   }
   const isEnd = edit.anchor === 0 || edit.anchor === line.through.length - 1;
@@ -152,7 +154,7 @@ export function addControlPoint(
   const next = own.findIndex((point) => point.v > at.v);
   const line = layout.lines.find((candidate) => candidate.id === lineId);
   if (!line || next < 1) {
-    const message = `There is no place for a point on line “${line?.name ?? lineId}” there.`;
+    const message = phrase('seams.no-place-for-point', { line: nameOrId(line, lineId) });
     return failure([{ code: 'point-outside-line', path: `lines.${lineId}`, message, severity: 'error' }]);
   }
   const { anchor } = snapPoint(surface, form, at, { within: 0 });
@@ -167,7 +169,7 @@ export function addControlPoint(
 export function removeControlPoint(layout: SeamLayout, lineId: string, anchor: number): Result<SeamLayout> {
   const line = layout.lines.find((candidate) => candidate.id === lineId);
   if (!line || anchor < 1 || anchor > line.through.length - 2) {
-    const message = `Line “${line?.name ?? lineId}” has no point there that can be left out.`;
+    const message = phrase('seams.no-point-to-leave-out', { line: nameOrId(line, lineId) });
     return failure([{ code: 'point-unknown', path: `lines.${lineId}`, message, severity: 'error' }]);
   }
   const through = line.through.filter((_, i) => i !== anchor);
@@ -175,4 +177,8 @@ export function removeControlPoint(layout: SeamLayout, lineId: string, anchor: n
     ...layout,
     lines: layout.lines.map((old) => (old === line ? { ...line, through } : old)),
   });
+}
+
+function nameOrId(line: SeamLine | undefined, id: string): Phrase {
+  return line ? nameOfLine(line.name) : verbatim(id);
 }

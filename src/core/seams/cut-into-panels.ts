@@ -14,7 +14,9 @@ import { gatherPanels } from './gather-panels.ts';
 import { type FindHalfedge, gatherSeams } from './gather-seams.ts';
 import { meshRightHalf } from './mesh-right-half.ts';
 import { mirrorHalf, type WholeMesh } from './mirror-half.ts';
+import { nameOfLine } from './name-lines.ts';
 import { namePanels, type PanelPlace } from './name-panels.ts';
+import { phrase } from './phrases.ts';
 import { CENTRE_BACK, CENTRE_FRONT, resolveLines } from './resolve-lines.ts';
 import { sampleNetwork } from './sample-network.ts';
 import { type PanelSplit, splitPanels } from './split-panels.ts';
@@ -95,7 +97,7 @@ export function cutIntoPanels(
     findHalfedge,
     isMirrorSymmetric,
   });
-  const warnings = [...faults, ...checkPieces(panels, seams)];
+  const warnings = [...faults, ...checkPieces(panels, seams, levels)];
   return success({ mesh: whole.mesh, chart: whole.chart, panels, seams, levels, openings }, warnings);
 }
 
@@ -154,13 +156,13 @@ function checkPanels(
     const isSmall = areas[panel] < SMALL_PANEL;
     if (euler === 1 && !isSmall) return;
     const lines = findBorderLines(panel, split, stretches, layout, findHalfedge);
-    const place = `The panel bounded by ${lines.map((line) => `“${line.name}”`).join(', ') || 'openings only'}`;
+    const names = lines.map((line) => nameOfLine(line.name));
     const path = lines.length > 0 ? `lines.${lines[0].id}` : 'lines';
     if (euler !== 1) {
       issues.push({
         code: 'panel-not-a-disk',
         path,
-        message: `${place} is a ring or closes round an opening, so it cannot be laid flat; add a line that opens it.`,
+        message: phrase('seams.panel-not-a-disk', { lines: names }),
         severity: 'error',
         measured: euler,
         limit: 1,
@@ -169,7 +171,7 @@ function checkPanels(
       issues.push({
         code: 'panel-small',
         path,
-        message: `${place} has only ${Math.round(areas[panel] / 100)} cm²; move the lines apart or leave one out.`,
+        message: phrase('seams.panel-small', { lines: names, area: areas[panel] }),
         severity: 'warning',
         measured: areas[panel],
         limit: SMALL_PANEL,

@@ -1,5 +1,6 @@
 import { assertInvariant, letterOf } from '../base/index.ts';
 import { type Mesh, measureAlongPath } from '../mesh/index.ts';
+import { nameOfLine } from './name-lines.ts';
 import { placeMarks } from './place-marks.ts';
 import type { PanelSplit } from './split-panels.ts';
 import type { Seam, SeamLayout, SeamLine } from './types.ts';
@@ -41,7 +42,7 @@ export function gatherSeams(
       seams.push({
         id: siblings > 1 ? `${base}${number}` : base,
         letter: letterOf(seams.length),
-        name: line.name,
+        name: nameOfLine(line.name),
         lineId: line.id,
         panels: [panelIds[run.panels[0]], panelIds[run.panels[1]]],
         points,

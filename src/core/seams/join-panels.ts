@@ -1,5 +1,7 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, type Phrase, type Result, success } from '../base/index.ts';
 import { findTwins, nextHalfedge } from '../mesh/index.ts';
+import { nameOfLine } from './name-lines.ts';
+import { phrase } from './phrases.ts';
 import type { PanelEdge, SeamedShell, SeamLayout, ShellPanel } from './types.ts';
 
 /**
@@ -8,16 +10,14 @@ import type { PanelEdge, SeamedShell, SeamLayout, ShellPanel } from './types.ts'
  */
 export function removeLine(layout: SeamLayout, lineId: string): Result<SeamLayout> {
   const line = layout.lines.find((candidate) => candidate.id === lineId);
-  const fault = (code: string, message: string): Result<SeamLayout> =>
+  const fault = (code: string, message: Phrase): Result<SeamLayout> =>
     failure([{ code, path: `lines.${lineId}`, message, severity: 'error' }]);
-  if (!line) return fault('line-unknown', `There is no line “${lineId}” in this layout.`);
+  if (!line) return fault('line-unknown', phrase('seams.no-such-line', { line: lineId }));
   const leaning = layout.lines.filter((other) => other.through.some((anchor) => anchor.onLine === lineId));
   if (leaning.length > 0) {
-    const names = leaning.map((other) => `“${other.name}”`).join(', ');
-    return fault(
-      'line-carries-line',
-      `Line “${line.name}” cannot go: ${names} ends on it. Remove that first.`,
-    );
+    const names = leaning.map((other) => nameOfLine(other.name));
+    const message = phrase('seams.line-carries-lines', { line: nameOfLine(line.name), leaning: names });
+    return fault('line-carries-line', message);
   }
   return success({ ...layout, lines: layout.lines.filter((other) => other !== line) });
 }
@@ -30,13 +30,12 @@ export type Region = Pick<ShellPanel, 'mesh' | 'sourceVertex' | 'chart' | 'edges
  * is the region's. Issues: unknown panels, a region in several parts, a ring or a handle. O(#F).
  */
 export function joinPanels(shell: SeamedShell, panelIds: readonly string[]): Result<Region> {
-  const fault = (code: string, message: string): Result<Region> =>
+  const fault = (code: string, message: Phrase): Result<Region> =>
     failure([{ code, path: 'panels', message, severity: 'error' }]);
   const unknown = panelIds.filter((id) => !shell.panels.some((panel) => panel.id === id));
-  if (unknown.length > 0)
-    return fault('panel-unknown', `There is no panel ${unknown.map((id) => `“${id}”`).join(', ')}.`);
+  if (unknown.length > 0) return fault('panel-unknown', phrase('seams.no-such-panels', { panels: unknown }));
   const panels = shell.panels.filter((panel) => panelIds.includes(panel.id));
-  if (panels.length === 0) return fault('region-empty', 'Choose one panel or more.');
+  if (panels.length === 0) return fault('region-empty', phrase('seams.no-panels-chosen'));
   // 1. Shell vertices used, in rising order, and triangles in them.
   const source = Uint32Array.from(new Set(panels.flatMap((panel) => Array.from(panel.sourceVertex)))).sort();
   const numberOf = new Map(Array.from(source, (v, i): [number, number] => [v, i]));
@@ -58,12 +57,8 @@ export function joinPanels(shell: SeamedShell, panelIds: readonly string[]): Res
   const euler = source.length - (triangles.length + borderCount) / 2 + triangles.length / 3;
   if (loops.length !== 1 || loops[0].length !== borderCount || euler !== 1) {
     const isApart = euler > 1 || loops.length === 0;
-    return fault(
-      'region-not-a-disk',
-      isApart
-        ? 'These panels do not hang together; choose panels that share a seam.'
-        : 'These panels make a ring or close round an opening, so they cannot be laid flat in one piece; leave one out.',
-    );
+    const message = phrase(isApart ? 'seams.panels-apart' : 'seams.panels-make-ring');
+    return fault('region-not-a-disk', message);
   }
   const edges = labelBorder(panels, loops[0], triangles, source);
   return success({ mesh: { positions, triangles }, sourceVertex: source, chart, edges });

@@ -1,3 +1,4 @@
+import { keyOfLevelLine, LINE_KEYS } from './line-keys.ts';
 import type { SeamAnchor, SeamLine } from './types.ts';
 
 /**
@@ -6,28 +7,28 @@ import type { SeamAnchor, SeamLine } from './types.ts';
  */
 export const centreFront: SeamLine = {
   id: 'centreFront',
-  name: 'centre front',
+  name: LINE_KEYS.centreFront,
   side: 'centre',
   through: [{ landmark: 'baseCentreFront' }, { landmark: 'neckFront' }],
 };
 
 export const centreBack: SeamLine = {
   id: 'centreBack',
-  name: 'centre back',
+  name: LINE_KEYS.centreBack,
   side: 'centre',
   through: [{ landmark: 'baseCentreBack' }, { landmark: 'neckTopBack' }],
 };
 
 export const side: SeamLine = {
   id: 'side',
-  name: 'side',
+  name: LINE_KEYS.side,
   side: 'right',
   through: [{ landmark: 'baseSideRight' }, { armhole: 0 }],
 };
 
 export const shoulder: SeamLine = {
   id: 'shoulder',
-  name: 'shoulder',
+  name: LINE_KEYS.shoulder,
   side: 'right',
   through: [{ armhole: 0.5 }, { landmark: 'neckSideRight' }],
 };
@@ -38,7 +39,7 @@ export const shoulder: SeamLine = {
  */
 export const neckBase: SeamLine = {
   id: 'neckBase',
-  name: 'neck base',
+  name: LINE_KEYS.neckBase,
   side: 'right',
   alongHeight: { landmark: 'neckSideRight' },
   through: [{ landmark: 'baseCentreBack' }, { landmark: 'baseCentreFront' }],
@@ -65,7 +66,7 @@ function onShoulder(fraction: number): SeamAnchor {
 /** Where nothing else divides the front, the line leads a little outside the bust point and straight down from it. */
 export const princessFrontAlone: SeamLine = {
   id: 'princessFront',
-  name: 'princess front',
+  name: LINE_KEYS.princessFront,
   side: 'right',
   through: [
     between('Front', 0.42),
@@ -79,7 +80,7 @@ export const princessFrontAlone: SeamLine = {
 
 export const princessBackAlone: SeamLine = {
   id: 'princessBack',
-  name: 'princess back',
+  name: LINE_KEYS.princessBack,
   side: 'right',
   through: [
     between('Back', 0.43),
@@ -116,7 +117,7 @@ export const princessBack: SeamLine = {
 
 export const outerFront: SeamLine = {
   id: 'outerFront',
-  name: 'outer front',
+  name: LINE_KEYS.outerFront,
   side: 'right',
   through: [
     between('Front', 0.71),
@@ -129,7 +130,7 @@ export const outerFront: SeamLine = {
 
 export const outerBack: SeamLine = {
   id: 'outerBack',
-  name: 'outer back',
+  name: LINE_KEYS.outerBack,
   side: 'right',
   through: [
     between('Back', 0.6),
@@ -204,7 +205,7 @@ export const princessBackToArmhole: SeamLine = {
 /** Between the centre front and the princess line, from the base to the neck. */
 export const innerFront: SeamLine = {
   id: 'innerFront',
-  name: 'inner front',
+  name: LINE_KEYS.innerFront,
   side: 'right',
   through: [
     between('Front', 0.2),
@@ -217,7 +218,7 @@ export const innerFront: SeamLine = {
 
 export const innerBack: SeamLine = {
   id: 'innerBack',
-  name: 'inner back',
+  name: LINE_KEYS.innerBack,
   side: 'right',
   through: [
     between('Back', 0.2),
@@ -231,7 +232,7 @@ export const innerBack: SeamLine = {
 /** Across the back between the armholes; the princess line below ends on it. */
 export const yokeBack: SeamLine = {
   id: 'yokeBack',
-  name: 'back yoke',
+  name: LINE_KEYS.yokeBack,
   side: 'right',
   alongHeight: { armhole: 0.68 },
   through: [{ landmark: 'baseCentreBack' }, { armhole: 0.68 }],
@@ -246,10 +247,10 @@ export const princessBackToYoke: SeamLine = {
 };
 
 /** Along a level from one centre to another, or from the centre front to the side. */
-export function alongLevel(level: string, name: string, to: 'side' | 'centre back'): SeamLine {
+export function alongLevel(level: string, to: 'side' | 'centreBack'): SeamLine {
   return {
     id: `${level}Level`,
-    name: `${name} level`,
+    name: keyOfLevelLine(level),
     side: 'right',
     alongLevel: level,
     through: [

@@ -22,6 +22,7 @@ import {
   side,
   yokeBack,
 } from './layout-lines.ts';
+import { type LayoutId, phrase } from './phrases.ts';
 import type { SeamLayout, SeamLine } from './types.ts';
 
 const edges: readonly SeamLine[] = [side, shoulder, neckBase];
@@ -57,84 +58,30 @@ const lines12Bust: readonly SeamLine[] = [
   shoulder,
   neckBase,
 ];
-const bustLevel = alongLevel('bust', 'bust', 'side');
-const waistLevel = alongLevel('waist', 'waist', 'centre back');
-const underbustLevel = alongLevel('underbust', 'underbust', 'side');
-const hipLevel = alongLevel('hip', 'hip', 'centre back');
-
-const neck = 'There is a neck band besides, closed at the back.';
-const about8 = `Seams at the centre front, the centre back, the sides and the shoulders, and one on each half of front and back that runs from the base past the bust point or the shoulder blade to the middle of the shoulder. ${neck}`;
-const about12 = `${about8} One more on each half of front and back, between these and the side, ends at the armhole.`;
-const aboutBust =
-  'A level seam at the fullest part of the bust divides the front panels: less strain there, and four more panels or so to sew.';
-const aboutWaist =
-  'A level seam at the waist divides every panel: hardly less strain, but shorter pieces that fit on narrow cloth.';
+const bustLevel = alongLevel('bust', 'side');
+const waistLevel = alongLevel('waist', 'centreBack');
+const underbustLevel = alongLevel('underbust', 'side');
+const hipLevel = alongLevel('hip', 'centreBack');
 
 /** Seam layouts to choose from; all are open to editing, since a layout is data. */
 export const LAYOUTS: readonly SeamLayout[] = [
-  { id: 'upright8', name: 'Eight upright panels', description: about8, lines: lines8 },
-  { id: 'upright12', name: 'Twelve upright panels', description: about12, lines: lines12 },
-  {
-    id: 'upright8Bust',
-    name: 'Eight upright panels with a bust seam',
-    description: `${about8} ${aboutBust}`,
-    lines: [...lines8, bustLevel],
-  },
-  {
-    id: 'upright12Bust',
-    name: 'Twelve upright panels with a bust seam',
-    description: `${about12} ${aboutBust}`,
-    lines: [...lines12Bust, bustLevel],
-  },
-  {
-    id: 'upright8Waist',
-    name: 'Eight upright panels with a waist seam',
-    description: `${about8} ${aboutWaist}`,
-    lines: [...lines8, waistLevel],
-  },
-  {
-    id: 'upright12BustWaist',
-    name: 'Twelve upright panels with bust and waist seams',
-    description: `${about12} ${aboutBust} ${aboutWaist}`,
-    lines: [...lines12Bust, bustLevel, waistLevel],
-  },
-  {
-    id: 'upright6',
-    name: 'Six upright panels',
-    description: `As eight upright panels without the side seams: the fewest pieces, for straight figures and cloth that gives. ${neck}`,
-    lines: [centreFront, princessFrontAlone, princessBackAlone, centreBack, shoulder, neckBase],
-  },
-  {
-    id: 'upright8Armhole',
-    name: 'Eight upright panels, seams to the armhole',
-    description: `As eight upright panels, but the seams over bust point and shoulder blade bend to the armhole, so that the shoulders stay whole. ${neck}`,
-    lines: [...centres, princessFrontToArmhole, princessBackToArmhole, ...edges],
-  },
-  {
-    id: 'upright16',
-    name: 'Sixteen upright panels',
-    description: `As twelve upright panels, with one more seam on each half of front and back between the centre and the bust point or shoulder blade: narrow pieces that take little strain, and much to sew. ${neck}`,
-    lines: [...lines12, innerFront, innerBack],
-  },
-  {
-    id: 'upright8Yoke',
-    name: 'Eight upright panels with a back yoke',
-    description: `As eight upright panels, but the back seams end on a level seam between the armholes; the cloth above it is a yoke. ${neck}`,
-    lines: [...centres, princessFrontAlone, yokeBack, princessBackToYoke, ...edges],
-  },
-  {
-    id: 'upright8Underbust',
-    name: 'Eight upright panels with an underbust seam',
-    description: `${about8} A level seam under the bust divides the front panels, so that the breasts are shaped apart from the belly.`,
-    lines: [...lines8, underbustLevel],
-  },
-  {
-    id: 'upright8Hip',
-    name: 'Eight upright panels with a hip seam',
-    description: `${about8} A level seam at the hip divides every panel; the skirt of the form can be of other cloth.`,
-    lines: [...lines8, hipLevel],
-  },
+  layout('upright8', lines8),
+  layout('upright12', lines12),
+  layout('upright8Bust', [...lines8, bustLevel]),
+  layout('upright12Bust', [...lines12Bust, bustLevel]),
+  layout('upright8Waist', [...lines8, waistLevel]),
+  layout('upright12BustWaist', [...lines12Bust, bustLevel, waistLevel]),
+  layout('upright6', [centreFront, princessFrontAlone, princessBackAlone, centreBack, shoulder, neckBase]),
+  layout('upright8Armhole', [...centres, princessFrontToArmhole, princessBackToArmhole, ...edges]),
+  layout('upright16', [...lines12, innerFront, innerBack]),
+  layout('upright8Yoke', [...centres, princessFrontAlone, yokeBack, princessBackToYoke, ...edges]),
+  layout('upright8Underbust', [...lines8, underbustLevel]),
+  layout('upright8Hip', [...lines8, hipLevel]),
 ];
+
+function layout(id: LayoutId, lines: readonly SeamLine[]): SeamLayout {
+  return { id, name: phrase(`layout.${id}.name`), description: phrase(`layout.${id}.description`), lines };
+}
 
 /** The layout of that id, or undefined. */
 export function findLayout(id: string): SeamLayout | undefined {

@@ -1,7 +1,9 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import { type ChartCurve, fairCurve, fairLoop, findHeights } from './fair-curve.ts';
 import { locateOnArmhole } from './locate-on-armhole.ts';
+import { nameOfLine } from './name-lines.ts';
+import { phrase } from './phrases.ts';
 import { surfaceCurve } from './surface-curve.ts';
 import type { SeamAnchor, SeamForm, SeamLayout, SeamLine } from './types.ts';
 
@@ -52,7 +54,7 @@ export interface ResolvedLayout {
  * Lines that end on others are placed after them. Every fault is an issue with the path `lines.<id>`.
  */
 export function resolveLines(
-  layout: SeamLayout,
+  layout: Pick<SeamLayout, 'lines'>,
   form: SeamForm,
   surface: ChartSurface,
   issues: Issue[],
@@ -69,8 +71,7 @@ export function resolveLines(
       ),
     );
     if (ready.length === 0) {
-      for (const line of waiting)
-        fault(issues, 'line-waits-for-line', line, 'ends on a line that itself waits for this one');
+      for (const line of waiting) fault(issues, 'line-waits-for-line', line);
       break;
     }
     for (const line of ready) {
@@ -91,21 +92,36 @@ interface Context {
   readonly issues: Issue[];
 }
 
-function fault(issues: Issue[], code: string, line: SeamLine, what: string): undefined {
-  issues.push({ code, path: `lines.${line.id}`, message: `Line “${line.name}” ${what}.`, severity: 'error' });
+/** Faults of which nothing more is told than the line. */
+type PlainFault =
+  | 'line-too-short'
+  | 'line-waits-for-line'
+  | 'ease-unsound'
+  | 'line-leaves-half'
+  | 'line-not-rising'
+  | 'line-on-centre'
+  | 'line-leaves-surface'
+  | 'line-off-centre'
+  | 'line-misses-armhole';
+
+function fault(issues: Issue[], code: PlainFault, line: SeamLine): undefined {
+  return tell(issues, code, line, phrase(`seams.${code}`, { line: nameOfLine(line.name) }));
+}
+
+function tell(issues: Issue[], code: string, line: SeamLine, message: Phrase): undefined {
+  issues.push({ code, path: `lines.${line.id}`, message, severity: 'error' });
 }
 
 function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined {
   const { issues, form } = context;
-  if (line.through.length < 2) return fault(issues, 'line-too-short', line, 'needs two points or more');
+  if (line.through.length < 2) return fault(issues, 'line-too-short', line);
   const level = form.levels.find((candidate) => candidate.id === line.alongLevel);
   if (line.alongLevel !== undefined && !level) {
-    return fault(
-      issues,
-      'level-unknown',
-      line,
-      `runs along a level “${line.alongLevel}” that this body does not have`,
-    );
+    const message = phrase('seams.line-along-unknown', {
+      line: nameOfLine(line.name),
+      level: line.alongLevel,
+    });
+    return tell(issues, 'level-unknown', line, message);
   }
   const height = line.alongHeight === undefined ? undefined : resolveAnchor(line.alongHeight, line, context);
   if (line.alongHeight !== undefined && !height) return undefined;
@@ -121,22 +137,11 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
     ends.push(end);
   }
   if (line.ease && !isEaseSound(line)) {
-    return fault(
-      issues,
-      'ease-unsound',
-      line,
-      'asks for ease it cannot take: 0 to 5 %, front or back on upright lines off the centre, above or below on level ones',
-    );
+    return fault(issues, 'ease-unsound', line);
   }
   if (line.side === 'centre') return resolveCentre(line, ends, issues);
   const outside = ends.find((end) => end.point[0] > CENTRE_FRONT + 1e-9 || end.point[0] < CENTRE_BACK - 1e-9);
-  if (outside)
-    return fault(
-      issues,
-      'line-leaves-half',
-      line,
-      'passes over a centre line; it is drawn on the right half only',
-    );
+  if (outside) return fault(issues, 'line-leaves-half', line);
   if (level) return resolveLevel(line, level.v, ends, { levelId: level.id });
   if (height) {
     const near = form.levels.find((candidate) => Math.abs(candidate.v - height.point[1]) < 1e-6);
@@ -144,27 +149,17 @@ function resolveLine(line: SeamLine, context: Context): ResolvedLine | undefined
   }
   for (let i = 1; i < ends.length; i++) {
     if (ends[i].point[1] <= ends[i - 1].point[1]) {
-      return fault(issues, 'line-not-rising', line, 'must go upwards from each of its points to the next');
+      return fault(issues, 'line-not-rising', line);
     }
   }
   const points = ends.map((end) => end.point);
   const isStraight = points.every((point) => Math.abs(point[0] - points[0][0]) < 1e-6);
   if (points.every(([u]) => Math.min(CENTRE_FRONT - u, u - CENTRE_BACK) < 1e-6)) {
-    return fault(
-      issues,
-      'line-on-centre',
-      line,
-      'runs along a centre, where its mirror image lies: use a centre line',
-    );
+    return fault(issues, 'line-on-centre', line);
   }
   const curve = isStraight ? fairCurve(points) : surfaceCurve(context.surface, points);
   if (!curve) {
-    return fault(
-      issues,
-      'line-leaves-surface',
-      line,
-      'cannot be laid on the surface between its points; add one',
-    );
+    return fault(issues, 'line-leaves-surface', line);
   }
   return { kind: 'upright', line, curve, points, ends: [ends[0], ends[ends.length - 1]] };
 }
@@ -196,12 +191,7 @@ function resolveCentre(line: SeamLine, ends: LineEnd[], issues: Issue[]): Resolv
   const v: [number, number] = [Math.min(...heights), Math.max(...heights)];
   if (isAt(CENTRE_FRONT)) return { kind: 'centre', line, u: CENTRE_FRONT, v };
   if (isAt(CENTRE_BACK)) return { kind: 'centre', line, u: CENTRE_BACK, v };
-  return fault(
-    issues,
-    'line-off-centre',
-    line,
-    'is a centre line but does not keep to the centre front or centre back',
-  );
+  return fault(issues, 'line-off-centre', line);
 }
 
 /** `height`: v that a level line prescribes to its points. */
@@ -212,26 +202,23 @@ function resolveAnchor(
   height?: number,
 ): LineEnd | undefined {
   const { form, issues } = context;
+  const name = nameOfLine(line.name);
   if (anchor.armhole !== undefined) {
     const t = moveToHeight(context.armhole, context.findArmhole(anchor.armhole), height);
     if (t !== undefined) return { point: context.armhole.at(t), armhole: t };
-    return fault(issues, 'line-misses-armhole', line, 'runs at a height where the armhole does not reach');
+    return fault(issues, 'line-misses-armhole', line);
   }
   const landmark = anchor.landmark === undefined ? undefined : form.landmarks[anchor.landmark];
   const target = anchor.toward === undefined ? undefined : form.landmarks[anchor.toward.landmark];
   const level = form.levels.find((candidate) => candidate.id === anchor.level);
-  for (const [name, wanted, found] of [
+  for (const [kind, wanted, found] of [
     ['landmark', anchor.landmark, landmark],
     ['landmark', anchor.toward?.landmark, target],
     ['level', anchor.level, level],
   ] as const) {
     if (wanted !== undefined && !found) {
-      return fault(
-        issues,
-        `${name}-unknown`,
-        line,
-        `passes a ${name} “${wanted}” that this body does not have`,
-      );
+      const message = phrase('seams.line-through-unknown', { line: name, kind, place: wanted });
+      return tell(issues, `${kind}-unknown`, line, message);
     }
   }
   let u = (landmark ? wrapAngle(landmark.u) : 0) + (anchor.u ?? 0);
@@ -243,22 +230,19 @@ function resolveAnchor(
   if (anchor.onLine === undefined) return { point: [u, v] };
   const other = context.placed.get(anchor.onLine);
   if (!other) {
-    return fault(issues, 'line-unknown', line, `ends on a line “${anchor.onLine}” that is not there`);
+    const message = phrase('seams.line-ends-on-unknown', { line: name, other: anchor.onLine });
+    return tell(issues, 'line-unknown', line, message);
   }
   if (other.kind === 'centre') return { point: [other.u, v] };
+  const both = { line: name, other: nameOfLine(other.line.name) };
   if (other.kind === 'level') {
     if (u >= other.u[0] - 1e-9 && u <= other.u[1] + 1e-9)
       return { point: [u, other.v], onLine: anchor.onLine };
-    return fault(issues, 'line-misses-line', line, `ends where “${other.line.name}” does not reach`);
+    return tell(issues, 'line-misses-line', line, phrase('seams.line-ends-beside', both));
   }
   const [low, high] = [other.ends[0].point[1], other.ends[1].point[1]];
   if (v < low || v > high) {
-    return fault(
-      issues,
-      'line-misses-line',
-      line,
-      `ends at a height where “${other.line.name}” does not reach`,
-    );
+    return tell(issues, 'line-misses-line', line, phrase('seams.line-ends-off-height', both));
   }
   const [onU, onV] = other.curve.at(findHeights(other.curve, v)[0] ?? other.curve.range[0]);
   return { point: [onU, Math.abs(onV - v) < 1e-6 ? v : onV], onLine: anchor.onLine };

@@ -1,6 +1,9 @@
 import { failure, type Result, success } from '../base/index.ts';
 import { CHART_RADIUS } from './fair-curve.ts';
+import { keyOfMiddle } from './line-keys.ts';
 import { nearestOnArmhole } from './nearest-on-armhole.ts';
+import { keyOfPanelId } from './panel-key.ts';
+import { phrase } from './phrases.ts';
 import type { ChartPlace, SeamAnchor, SeamForm, SeamLayout, SeamLine, ShellPanel } from './types.ts';
 
 const HEIGHTS = [0.25, 0.5, 0.75];
@@ -34,14 +37,14 @@ export function splitPanel(
       {
         code: 'panel-not-split',
         path: 'lines',
-        message: `Panel “${panel.name}” cannot be divided lengthwise; draw the line by hand.`,
+        message: phrase('seams.panel-not-split', { panel: panel.name }),
         severity: 'error',
       },
     ]);
   }
   const line: SeamLine = {
     id: freeId(layout, `split${panel.id[0].toUpperCase()}${panel.id.slice(1)}`),
-    name: `middle of ${panel.name.replace(/ (right|left)$/, '')}`,
+    name: keyOfMiddle(keyOfPanelId(panel.id).replace(/ right$/, '')),
     side: 'right',
     through: [first.anchor, ...through.slice(1, -1).filter(({ v = 0 }) => v < last.top), last.anchor],
   };

@@ -19,7 +19,7 @@ export function traceLine(
 ): Float64Array | null {
   const issues: Issue[] = [];
   const needed = withLinesEndedOn(lines, lineId);
-  const placed = resolveLines({ id: '', name: '', description: '', lines: needed }, form, surface, issues);
+  const placed = resolveLines({ lines: needed }, form, surface, issues);
   const found = placed.lines.find(({ line }) => line.id === lineId);
   if (!found || issues.length > 0) return null;
   const [from, to] =

@@ -1,4 +1,6 @@
+import type { Phrase } from '../base/index.ts';
 import type { Mesh } from '../mesh/index.ts';
+import type { OpeningId } from './phrases.ts';
 
 /** A place on the body: angle round it and chart height (see `ChartSurface`). */
 export interface ChartPlace {
@@ -33,7 +35,7 @@ export interface SeamEase {
 
 export interface SeamLine {
   readonly id: string;
-  /** Shown name in plain words, for example "princess front". */
+  /** A key for lines of ours, for example `princess front`, else the maker's own words; `nameOfLine` makes a phrase of it. */
   readonly name: string;
   /** Fair curve through these, in order (from base up, or from centre front to centre back). */
   readonly through: readonly SeamAnchor[];
@@ -49,8 +51,10 @@ export interface SeamLine {
 
 /** What seams need to know of a body, besides its surface; every `Body` is one. */
 export interface SeamForm {
+  /** Whose words levels have; default a bust. */
+  readonly figure?: 'bust' | 'chest';
   /** Level lines, v constant. */
-  readonly levels: readonly { readonly id: string; readonly name: string; readonly v: number }[];
+  readonly levels: readonly { readonly id: string; readonly name: Phrase; readonly v: number }[];
   readonly landmarks: Readonly<Record<string, { readonly u: number; readonly v: number }>>;
   /** Closed loops n × 2 (u, v), counter-clockwise. */
   readonly armholes: { readonly right: Float64Array; readonly left: Float64Array };
@@ -58,8 +62,8 @@ export interface SeamForm {
 
 export interface SeamLayout {
   readonly id: string;
-  readonly name: string;
-  readonly description: string;
+  readonly name: Phrase;
+  readonly description: Phrase;
   readonly lines: readonly SeamLine[];
 }
 
@@ -85,7 +89,7 @@ export interface PanelLevel {
 /** A disk cut from the shell. */
 export interface ShellPanel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: PanelSide;
   /** The right panel this left one mirrors exactly (vertex by vertex, triangles flipped), on a symmetric body. */
   readonly mirrorOf?: string;
@@ -111,7 +115,7 @@ export interface Seam {
   readonly id: string;
   /** A, B, … AA: unique on the form. */
   readonly letter: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly lineId: string;
   /** The panel on the left of `points` seen from outside, then the one on the right. */
   readonly panels: readonly [string, string];
@@ -130,14 +134,14 @@ export interface Seam {
 
 export interface ShellLevel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   /** Closed loop of shell vertices. */
   readonly vertices: Uint32Array;
   readonly length3d: number;
 }
 
 export interface ShellOpening {
-  readonly id: 'base' | 'neck' | 'armholeRight' | 'armholeLeft';
+  readonly id: OpeningId;
   /** Closed loop of shell vertices, counter-clockwise seen from outside the body. */
   readonly vertices: Uint32Array;
 }

@@ -1,3 +1,4 @@
+import { wordsOf } from '../base/index.ts';
 import { type Drawing, type Placement, pageFromUpright } from '../drawing/index.ts';
 import { drawPieces, type Piece, packPages } from '../pattern/index.ts';
 import { moveTextsOffJoints } from './move-texts-off-joints.ts';
@@ -43,7 +44,7 @@ export function arrangeForTiles(
       const { dx, dy, angle = 0 } = place;
       placements[index] = { dx: dx + column * grid.cellWidth, dy: dy + row * grid.cellHeight, angle };
     }
-    const names = block.members.map(({ index }) => pieces[index].name);
+    const names = block.members.map(({ index }) => wordsOf(pieces[index].name));
     const number = i < whole.length ? 0 : i - whole.length + (whole.length > 0 ? 1 : 0);
     for (let c = 0; c < block.columns; c++)
       for (let r = 0; r < block.rows; r++) cells.set(`${column + c},${row + r}`, { block: number, names });

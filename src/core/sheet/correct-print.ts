@@ -1,4 +1,4 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
 import type { Drawing, DrawingItem, DrawingLayer } from '../drawing/index.ts';
 
 /** Lengths of bars a maker may have measured: the long bars of the first page and its square, mm. */
@@ -30,7 +30,9 @@ export function correctionFromBars({ x, y, bar }: MeasuredBars): Result<PrintCor
     issues.push({
       code: 'print-far-off',
       path,
-      message: `A bar of ${nominal} mm that measures ${measured} mm is off by ${(100 * error).toFixed(1)} %; at most ${100 * LARGEST_ERROR} % (${(nominal * (1 - LARGEST_ERROR)).toFixed(1)} to ${(nominal * (1 + LARGEST_ERROR)).toFixed(1)} mm) can be corrected. That is no inexact printer but scaling to fit the paper: print again at 100 % (actual size) and measure again.`,
+      message: plain(
+        `A bar of ${nominal} mm that measures ${measured} mm is off by ${(100 * error).toFixed(1)} %; at most ${100 * LARGEST_ERROR} % (${(nominal * (1 - LARGEST_ERROR)).toFixed(1)} to ${(nominal * (1 + LARGEST_ERROR)).toFixed(1)} mm) can be corrected. That is no inexact printer but scaling to fit the paper: print again at 100 % (actual size) and measure again.`,
+      ),
       severity: 'error',
       measured,
       limit: nominal * (1 + Math.sign(error) * LARGEST_ERROR),

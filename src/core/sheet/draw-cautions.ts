@@ -1,3 +1,4 @@
+import { wordsOf } from '../base/index.ts';
 import { type Drawing, type DrawingItem, foldText, makeLayer, makeText } from '../drawing/index.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { PrintInfo } from './types.ts';
@@ -23,10 +24,10 @@ export function drawCautions(
     pages.push({ width: pageWidth, height: pageHeight, title: `Take care – ${project}`, layers });
   };
   for (const { title, text } of cautions) {
-    const rows = foldText(text, WORDS, pageWidth - 2 * margin - INDENT);
+    const rows = foldText(wordsOf(text), WORDS, pageWidth - 2 * margin - INDENT);
     const isOver = y + rows.length * LINE > pageHeight - margin;
     if (pages.length === 0 || isOver) turn();
-    texts.push(makeText(margin, y, title, WORDS));
+    texts.push(makeText(margin, y, wordsOf(title), WORDS));
     for (const row of rows) {
       texts.push(makeText(margin + INDENT, y, row, WORDS));
       y += LINE;

@@ -1,3 +1,4 @@
+import { wordsOf } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -32,7 +33,7 @@ export function drawKey(
   const room = pageWidth - 2 * margin;
   const rows = pieces.flatMap((piece) =>
     foldText(
-      `${piece.name} · ${SIDE_WORDS[piece.side]} · cut 1 · ${materialInWords(piece.material)} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
+      `${wordsOf(piece.name)} · ${SIDE_WORDS[piece.side]} · cut 1 · ${materialInWords(piece.material)} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
       WORDS,
       room - 8,
     ).map((text, i) => ({ text, isFirst: i === 0 })),

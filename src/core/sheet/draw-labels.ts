@@ -1,3 +1,4 @@
+import { wordsOf } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -67,7 +68,7 @@ export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: Tile
       const x = margin + (i % columns) * LABEL.width;
       const y = top + Math.floor(i / columns) * LABEL.height;
       put(x, y, LABEL, [
-        [piece.name, 4.2],
+        [wordsOf(piece.name), 4.2],
         [`${piece.id} · ${materialInWords(piece.material)}`, 2.4],
         [info.project, 3],
         [info.body, 2.6],

@@ -10,5 +10,6 @@ export { type CutterOptions, type CutterSheet, layOutForCutter } from './lay-out
 export { findPaper, MATS, PAPERS, type Paper } from './papers.ts';
 export { planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
 export { type PrintJob, type PrintOptions, printPieces } from './print-pieces.ts';
+export { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS } from './sheet-options.ts';
 export { type TileDrawingOptions, tileDrawing } from './tile-drawing.ts';
 export type { Joint, PrintInfo, Tile, TiledDrawing } from './types.ts';

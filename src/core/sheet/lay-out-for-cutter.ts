@@ -1,4 +1,12 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import {
+  failure,
+  type Issue,
+  type OptionsOf,
+  plain,
+  type Result,
+  success,
+  withUsual,
+} from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -11,26 +19,15 @@ import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
 import { offsetPolygon } from './clip-polygon.ts';
 import { FOOTER, type TileGrid } from './plan-tiles.ts';
+import { CUTTER_OPTIONS, MAT_SIDE } from './sheet-options.ts';
 import { tileOnGrid } from './tile-drawing.ts';
 import { trailBlade } from './trail-blade.ts';
 
 const MARGIN = 6;
-const WIDEST_KERF = 3;
-const LARGEST_BLADE = 2;
-const LARGEST_OVERCUT = 5;
-const SMALLEST_MAT = 150;
 
-export interface CutterOptions {
+export interface CutterOptions extends OptionsOf<typeof CUTTER_OPTIONS> {
   /** Size of the mat or bed, mm; absent = one sheet as large as needed. */
   readonly mat?: { readonly width: number; readonly height: number };
-  /** Width of the cut, mm: outlines move out and cut-outs in by half of it. Default 0 (a knife). */
-  readonly kerf?: number;
-  /** A dragged knife's tip trails its axis by this much, mm; cut lines become the way of the axis. Default 0. */
-  readonly bladeOffset?: number;
-  /** How far a dragged knife goes on past the start of a closed cut, so that it comes free, mm. Default 0. */
-  readonly overcut?: number;
-  /** Draw letters in single strokes, for a pen; default false. */
-  readonly strokeText?: boolean;
   readonly title: string;
   /** The pieces laid out on one sheet already, to be used where there is no mat. */
   readonly laid?: Drawing;
@@ -48,7 +45,8 @@ export interface CutterSheet {
  * the kerf or the mat cannot be.
  */
 export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions): Result<CutterSheet[]> {
-  const { mat, kerf = 0, bladeOffset = 0, overcut = 0, strokeText = false, title } = options;
+  const { mat, title } = options;
+  const { kerf, bladeOffset, overcut, strokeText } = withUsual(CUTTER_OPTIONS, options);
   const issues = checkOptions(mat, { kerf, bladeOffset, overcut });
   if (issues.length > 0) return failure(issues);
   const missing = new Set<string>();
@@ -90,7 +88,7 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
 function lackingLetters(missing: readonly string[]): Issue[] {
   if (missing.length === 0) return [];
   const message = `The letters of single strokes lack ${missing.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Use names in Latin letters, or filled letters.`;
-  return [{ code: 'letters-lacking', path: 'strokeText', message, severity: 'warning' }];
+  return [{ code: 'letters-lacking', path: 'strokeText', message: plain(message), severity: 'warning' }];
 }
 
 function checkOptions(
@@ -99,35 +97,47 @@ function checkOptions(
 ): Issue[] {
   const issues: Issue[] = [];
   const lengths = [
-    { path: 'bladeOffset', name: 'A blade offset', measured: bladeOffset, limit: LARGEST_BLADE },
-    { path: 'overcut', name: 'An overcut', measured: overcut, limit: LARGEST_OVERCUT },
+    {
+      path: 'bladeOffset',
+      name: 'A blade offset',
+      measured: bladeOffset,
+      limit: CUTTER_OPTIONS.bladeOffset.max,
+    },
+    { path: 'overcut', name: 'An overcut', measured: overcut, limit: CUTTER_OPTIONS.overcut.max },
   ];
   for (const { path, name, measured, limit } of lengths) {
     if (measured >= 0 && measured <= limit) continue;
     const message = `${name} of ${measured} mm cannot be used: give 0 to ${limit} mm.`;
-    issues.push({ code: 'blade-out-of-range', path, message, severity: 'error', measured, limit });
+    issues.push({
+      code: 'blade-out-of-range',
+      path,
+      message: plain(message),
+      severity: 'error',
+      measured,
+      limit,
+    });
   }
-  if (!(kerf >= 0 && kerf <= WIDEST_KERF)) {
-    const message = `A kerf of ${kerf} mm cannot be used: give 0 to ${WIDEST_KERF} mm.`;
+  if (!(kerf >= 0 && kerf <= CUTTER_OPTIONS.kerf.max)) {
+    const message = `A kerf of ${kerf} mm cannot be used: give 0 to ${CUTTER_OPTIONS.kerf.max} mm.`;
     issues.push({
       code: 'kerf-out-of-range',
       path: 'kerf',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: kerf,
-      limit: WIDEST_KERF,
+      limit: CUTTER_OPTIONS.kerf.max,
     });
   }
-  const smallest = mat ? Math.min(mat.width, mat.height) : SMALLEST_MAT;
-  if (!(smallest >= SMALLEST_MAT)) {
-    const message = `A mat ${smallest} mm wide is too small for pieces of a form: at least ${SMALLEST_MAT} mm.`;
+  const smallest = mat ? Math.min(mat.width, mat.height) : MAT_SIDE.min;
+  if (!(smallest >= MAT_SIDE.min)) {
+    const message = `A mat ${smallest} mm wide is too small for pieces of a form: at least ${MAT_SIDE.min} mm.`;
     issues.push({
       code: 'mat-too-small',
       path: 'mat',
-      message,
+      message: plain(message),
       severity: 'error',
       measured: smallest,
-      limit: SMALLEST_MAT,
+      limit: MAT_SIDE.min,
     });
   }
   return issues;

@@ -1,9 +1,16 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import {
+  failure,
+  type Issue,
+  type OptionsOf,
+  plain,
+  type Result,
+  success,
+  withUsual,
+  wordsOf,
+} from '../base/index.ts';
 import { findPaper, PAPERS } from './papers.ts';
+import { PRINT_OPTIONS } from './sheet-options.ts';
 
-/** Keeps clear of the widest unprintable edges of home printers (6.35 mm and less by their handbooks). */
-const DEFAULT_MARGIN = 10;
-const DEFAULT_OVERLAP = 10;
 /** Strip at a page's foot that names the page, mm. */
 export const FOOTER = 8;
 /** A cell smaller than this holds no joining marks, mm. */
@@ -11,16 +18,7 @@ const SMALLEST_CELL = 60;
 /** A page description holds at most 14 400 units of 1/72 in a side (PDF 1.7, ISO 32000-1 annex C): 5080 mm, less the room for a print correction. */
 const LONGEST_PAGE = 4600;
 
-export interface TileOptions {
-  /** Id in the table of papers, default `a4`. */
-  readonly paper?: string;
-  /** mm on all four sides that nothing is printed on, default 10. */
-  readonly margin?: number;
-  /** Lay one page over its neighbour's strip (default), or cut both and put them edge to edge. */
-  readonly joint?: 'overlap' | 'butt';
-  /** Width of the strip, mm, default 10. */
-  readonly overlap?: number;
-}
+export type TileOptions = OptionsOf<typeof PRINT_OPTIONS>;
 
 /** How a drawing is cut into pages: each page shows one cell, and to its right and below it a strip of its neighbours. mm. */
 export interface TileGrid {
@@ -39,15 +37,15 @@ export interface TileGrid {
 
 /** Sizes of pages and cells on a paper. Fails with every option that cannot be: unknown paper, margins that eat it. */
 export function planTiles(options: TileOptions = {}): Result<TileGrid> {
-  const { paper: id = 'a4', margin = DEFAULT_MARGIN, joint = 'overlap' } = options;
-  const overlap = joint === 'butt' ? 0 : (options.overlap ?? DEFAULT_OVERLAP);
+  const { paper: id, margin, joint, overlap: strip } = withUsual(PRINT_OPTIONS, options);
+  const overlap = joint === 'butt' ? 0 : strip;
   const issues: Issue[] = [];
   const paper = findPaper(id);
   if (!paper) {
     const known = PAPERS.map((entry) => entry.id).join(', ');
     issues.push(error('unknown-paper', 'paper', `There is no paper called “${id}”. There are: ${known}.`));
   }
-  if (!(margin >= 0))
+  if (!(margin >= PRINT_OPTIONS.margin.min))
     issues.push({
       ...error(
         'margin-out-of-range',
@@ -57,12 +55,13 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
       measured: margin,
       limit: 0,
     });
-  if (joint === 'overlap' && !(overlap >= 5 && overlap <= 40)) {
-    const message = `An overlap of ${overlap} mm cannot be used: give 5 to 40 mm, or butt joints.`;
+  const { min, max } = PRINT_OPTIONS.overlap;
+  if (joint === 'overlap' && !(overlap >= min && overlap <= max)) {
+    const message = `An overlap of ${overlap} mm cannot be used: give ${min} to ${max} mm, or butt joints.`;
     issues.push({
       ...error('overlap-out-of-range', 'overlap', message),
       measured: overlap,
-      limit: overlap < 5 ? 5 : 40,
+      limit: overlap < min ? min : max,
     });
   }
   if (!paper || issues.length > 0) return failure(issues);
@@ -72,14 +71,14 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
   const cellHeight = pageHeight - 2 * margin - overlap - FOOTER;
   const smallest = Math.min(cellWidth, cellHeight);
   if (!(smallest >= SMALLEST_CELL)) {
-    const message = `${paper.name} with margins of ${margin} mm leaves ${Math.max(0, smallest).toFixed(1)} mm for the pattern; at least ${SMALLEST_CELL} mm is needed. Use smaller margins or larger paper.`;
+    const message = `${wordsOf(paper.name)} with margins of ${margin} mm leaves ${Math.max(0, smallest).toFixed(1)} mm for the pattern; at least ${SMALLEST_CELL} mm is needed. Use smaller margins or larger paper.`;
     return failure([
       { ...error('paper-too-small', 'margin', message), measured: smallest, limit: SMALLEST_CELL },
     ]);
   }
   return success({
     paperId: paper.id,
-    paperName: paper.name,
+    paperName: wordsOf(paper.name),
     pageWidth: paper.width,
     pageHeight,
     margin,
@@ -91,5 +90,5 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
 }
 
 function error(code: string, path: string, message: string): Issue {
-  return { code, path, message, severity: 'error' };
+  return { code, path, message: plain(message), severity: 'error' };
 }

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
@@ -58,5 +59,5 @@ export interface PrintInfo {
   readonly body: string;
   readonly date: string;
   /** Where the work with the pieces can hurt, printed on a page of their own. */
-  readonly cautions?: readonly { readonly title: string; readonly text: string }[];
+  readonly cautions?: readonly { readonly title: Phrase; readonly text: Phrase }[];
 }

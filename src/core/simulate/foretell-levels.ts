@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import {
   cutGirth,
   growthOfGirth,
@@ -10,14 +11,14 @@ import {
 /** What a tape and a pair of set squares will find on the finished, filled form at one level. mm. */
 export interface ForetoldLevel {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly z: number;
   readonly body: SectionSize;
   /** With nothing inside: a circle. */
   readonly free: SectionSize & { readonly deviation: number };
   /** Neutral surface of the shell, before the cloth grows: what the panels were drawn to. */
   readonly held: LevelFinding['held'];
-  readonly slack: readonly string[];
+  readonly slack: readonly Phrase[];
   /** By which the panels are cut smaller for growth and layers, mm of girth. */
   readonly takenOff: number;
   /** By which the girth grows under the filling, a fraction. */

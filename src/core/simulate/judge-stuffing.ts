@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import { TEST_TUBE_DIAMETER } from '../supports/index.ts';
 import { findTieChange, type HeldSection, type TieChange } from './find-tie-change.ts';
 import {
@@ -40,7 +41,7 @@ export type Correction =
       readonly depthOff: number;
       readonly change: TieChange | null;
       /** Names of the ties, and what each takes of the change, mm. */
-      readonly ties: readonly { readonly name: string; readonly change: number }[];
+      readonly ties: readonly { readonly name: Phrase; readonly change: number }[];
     }
   /** Take in (positive) or let out every one of these seams at this level: how far its stitching moves on each ply. */
   | {
@@ -57,7 +58,7 @@ export type Correction =
 
 /** A held row with the names of its ties. */
 export interface NamedSection extends HeldSection {
-  readonly names: readonly string[];
+  readonly names: readonly Phrase[];
 }
 
 /** All that judging needs of a form; plain data. */

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { SectionSize } from '../supports/index.ts';
 
 export type ReadingKind = 'girth' | 'width' | 'depth';
@@ -14,7 +15,7 @@ export const STUFFING_TOLERANCE: Readonly<
 /** What the filled form is to measure at one level. mm. */
 export interface LevelTarget extends SectionSize {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   /** Height over the waist. */
   readonly z: number;
   /** Of the empty shell, all seams sewn: twice its width laid flat. */

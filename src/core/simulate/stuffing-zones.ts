@@ -1,10 +1,12 @@
+import type { Phrase } from '../base/index.ts';
 import { type Mesh, measureVolumeWithin } from '../mesh/index.ts';
 import type { FillMass, PoleFit } from '../supports/index.ts';
+import { phrase } from './phrases.ts';
 
 /** A part of the form between two levels, in the order of filling: from the shoulders to the base. */
 export interface FillZone {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   /** Levels at its upper and lower end; none at shoulders and base. */
   readonly upper?: string;
   readonly lower?: string;
@@ -24,7 +26,7 @@ export interface FillZone {
  */
 export function divideFill(
   closedMesh: Mesh,
-  levels: readonly { readonly id: string; readonly name: string; readonly z: number }[],
+  levels: readonly { readonly id: string; readonly name: Phrase; readonly z: number }[],
   pole: PoleFit,
   fill: FillMass,
 ): FillZone[] {
@@ -61,7 +63,7 @@ export function divideFill(
   });
 }
 
-function nameZone(upper: string | undefined, lower: string | undefined): string {
-  if (upper === undefined) return `Shoulders and neck, down to ${lower?.toLowerCase() ?? 'the base'}`;
-  return `${upper} to ${lower?.toLowerCase() ?? 'base'}`;
+function nameZone(upper: Phrase | undefined, lower: Phrase | undefined): Phrase {
+  const down = lower && { lower };
+  return upper ? phrase('zone.between', { upper, ...down }) : phrase('zone.from-top', { ...down });
 }

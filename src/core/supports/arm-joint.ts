@@ -1,13 +1,13 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, withUsual } from '../base/index.ts';
 import { boundsOfPolyline, isInsidePolygon, measureDistanceToPolyline } from '../math/index.ts';
 import type { PieceLine } from '../pattern/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { makeOval } from './make-oval.ts';
-import type { InsideOptions } from './types.ts';
+import { phrase } from './phrases.ts';
+import type { InsideOptions, Side } from './types.ts';
 
 /** Board kept between a magnet's seat and the plate's edge or the peg's hole, mm. Ours. */
 const SEAT_MARGIN = 8;
-/** The thinnest magnet the file takes, mm. */
-const LEAST_MAGNET = 4;
 /** Play of seat and hole on the diameter, mm. */
 const PLAY = 0.3;
 
@@ -29,9 +29,10 @@ interface Seat {
  * A magnet that would come too near the edge moves towards the peg, at most until it has as much board on either side.
  * Issues: `magnet-near-cut` and `peg-near-cut` with the board that is left and what would fit.
  */
-export function makeArmJoint(ring: Float64Array, side: 'right' | 'left', options: InsideOptions): ArmJoint {
-  const peg = (options.pegDiameter ?? 12) / 2 + PLAY / 2;
-  const magnet = (options.magnetDiameter ?? 15) / 2 + PLAY / 2;
+export function makeArmJoint(ring: Float64Array, side: Side, options: InsideOptions): ArmJoint {
+  const { pegDiameter, magnetDiameter } = withUsual(INSIDE_OPTIONS, options);
+  const peg = pegDiameter / 2 + PLAY / 2;
+  const magnet = magnetDiameter / 2 + PLAY / 2;
   const { minX, minY, maxX, maxY } = boundsOfPolyline(ring);
   const [x, y] = [0.5 * (minX + maxX), 0.5 * (minY + maxY)];
   const usual = Math.max(SEAT_MARGIN + 4, 0.16 * (maxY - minY));
@@ -46,8 +47,8 @@ export function makeArmJoint(ring: Float64Array, side: 'right' | 'left', options
   return {
     holes: [
       { id: 'peg', name: 'peg', points: makeOval(x, y, peg, peg) },
-      { id: 'magnet-up', name: 'magnet up', points: makeOval(x, seats[0].y, magnet, magnet) },
-      { id: 'magnet-down', name: 'magnet down', points: makeOval(x, seats[1].y, magnet, magnet) },
+      { id: 'magnet-up', name: 'magnet-up', points: makeOval(x, seats[0].y, magnet, magnet) },
+      { id: 'magnet-down', name: 'magnet-down', points: makeOval(x, seats[1].y, magnet, magnet) },
     ],
     issues: [...checkPeg(boardTo(ring, x, y) - peg, side, peg), ...checkSeats(seats, side, magnet)],
   };
@@ -70,35 +71,39 @@ function betweenPegAndEdge(at: (toPeg: number) => Seat, usual: number, magnet: n
   return at(low);
 }
 
-function checkSeats(seats: readonly Seat[], side: 'right' | 'left', magnet: number): Issue[] {
+function checkSeats(seats: readonly Seat[], side: Side, magnet: number): Issue[] {
   const board = ({ toEdge, toPeg }: Seat): number => Math.min(toEdge, toPeg);
   const worst = board(seats[0]) < board(seats[1]) ? seats[0] : seats[1];
   const measured = board(worst);
   if (measured >= SEAT_MARGIN) return [];
   const most = Math.floor(2 * magnet - PLAY + worst.toEdge + worst.toPeg - 2 * SEAT_MARGIN);
-  const remedy =
-    most >= LEAST_MAGNET
-      ? `Take magnets of ${most} mm at most, or a thinner peg.`
-      : 'There is no room for magnets beside this peg: take a thinner peg, or hang the arm by a strap.';
-  const message = `The magnets of the ${side} arm, ${(2 * magnet - PLAY).toFixed(0)} mm, leave ${wordBoard(worst.toEdge)} of card to the edge of the armhole plate and ${wordBoard(worst.toPeg)} to the peg's hole; ${SEAT_MARGIN} mm are needed at both. ${remedy}`;
+  const message = phrase('inside.magnets-near-edge', {
+    side,
+    magnet: 2 * magnet - PLAY,
+    toEdge: worst.toEdge,
+    toPeg: worst.toPeg,
+    least: SEAT_MARGIN,
+    ...(most >= INSIDE_OPTIONS.magnetDiameter.min && { most }),
+  });
   const path = 'magnetDiameter';
   return [{ code: 'magnet-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
 }
 
-function checkPeg(measured: number, side: 'right' | 'left', peg: number): Issue[] {
+function checkPeg(measured: number, side: Side, peg: number): Issue[] {
   if (measured >= SEAT_MARGIN) return [];
   const most = Math.max(0, Math.floor(2 * (peg + measured - SEAT_MARGIN) - PLAY));
-  const message = `The peg of the ${side} arm, ${(2 * peg - PLAY).toFixed(0)} mm, leaves ${wordBoard(measured)} of card to the edge of the armhole plate; ${SEAT_MARGIN} mm are needed. Take a peg of ${most} mm at most.`;
+  const message = phrase('inside.peg-near-edge', {
+    side,
+    peg: 2 * peg - PLAY,
+    toEdge: measured,
+    least: SEAT_MARGIN,
+    most,
+  });
   const path = 'pegDiameter';
   return [{ code: 'peg-near-cut', path, message, severity: 'error', measured, limit: SEAT_MARGIN }];
 }
 
-/** None left is said so: the hole cuts into what is beside it. */
-function wordBoard(mm: number): string {
-  return mm > 0 ? `${mm.toFixed(1)} mm` : 'nothing';
-}
-
 /** Pole that faces outwards. Right and left differ, so that a swapped arm is pushed off. */
-export function poleOfMagnets(side: 'right' | 'left', part: 'torso' | 'arm'): 'N' | 'S' {
+export function poleOfMagnets(side: Side, part: 'torso' | 'arm'): 'N' | 'S' {
   return (side === 'right') === (part === 'torso') ? 'N' : 'S';
 }

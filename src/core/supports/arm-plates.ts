@@ -2,14 +2,13 @@ import { boundsOfPolyline, measurePolyline, reversePolyline } from '../math/inde
 import type { PieceInput, PieceLine } from '../pattern/index.ts';
 import { poleOfMagnets } from './arm-joint.ts';
 import { type BoardRing, boardCover, boardLayers } from './board-pieces.ts';
+import { phrase } from './phrases.ts';
 import { insetRing, layRing } from './plate-outline.ts';
 import { ringInSewnEdge } from './plate-rings.ts';
-import type { InsideForm } from './types.ts';
+import type { InsideForm, Side } from './types.ts';
 
 /** Height of the padding on a pin-cushion cap, mm (ours). */
 const CAP_HEIGHT = 25;
-
-type Side = 'right' | 'left';
 
 /**
  * What meets the torso's armhole plate of one side: the arm's plate and, for when the arm is off, a pin cushion's. Both are
@@ -23,27 +22,27 @@ export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceL
       ? (['back', 'up', 'front', 'down'] as const)
       : (['front', 'up', 'back', 'down'] as const);
   const own = holes.map((hole) => ({ ...hole, points: flipRing(hole.points) }));
-  const note = ` – ${poleOfMagnets(side, 'arm')} out`;
+  const pole = poleOfMagnets(side, 'arm');
   const arm: BoardRing = {
     id: `arm-plate-${side}`,
-    name: `arm plate ${side}`,
+    name: phrase('plate.arm', { side }),
     side,
     edgeNames,
     ring: flipped,
   };
-  const cap: BoardRing = { ...arm, id: `cushion-plate-${side}`, name: `cushion plate ${side}` };
+  const cap: BoardRing = { ...arm, id: `cushion-plate-${side}`, name: phrase('plate.cushion', { side }) };
   const cushion: BoardRing = {
     ...arm,
     id: `cushion-${side}`,
-    name: `pin cushion ${side}`,
+    name: phrase('plate.pin-cushion', { side }),
     // Outwards a ring never vanishes.
     ring: insetRing(flipped, -wayOverPadding(flipped)) ?? flipped,
   };
   return [
-    ...boardLayers(arm, own, note),
+    ...boardLayers(arm, own, pole),
     boardCover(arm),
-    ...boardLayers(cap, own, note),
-    { ...boardCover(cushion), name: `${cushion.name} cover: gather` },
+    ...boardLayers(cap, own, pole),
+    { ...boardCover(cushion), name: phrase('plate.gathered-cover', { plate: cushion.name }) },
   ];
 }
 
@@ -59,18 +58,18 @@ function wayOverPadding(ring: Float64Array): number {
 export interface WristPlates {
   readonly inputs: readonly PieceInput[];
   /** Wrists too narrow for a plate. */
-  readonly vanished: readonly { readonly name: string; readonly edge: Float64Array }[];
+  readonly vanished: readonly { readonly side: Side; readonly edge: Float64Array }[];
 }
 
 /** Plates that close the wrists, seen from the hand, front up, each with its cover. */
 export function wristPlates(arms: InsideForm['arms'], inset: number): WristPlates {
   const inputs: PieceInput[] = [];
-  const vanished: { name: string; edge: Float64Array }[] = [];
+  const vanished: { side: Side; edge: Float64Array }[] = [];
   for (const { side, wrist, wristLength } of arms) {
     const { edge } = layRing(wrist, [0, 0, -1], [0, 1, 0], true);
     const ring = ringInSewnEdge(edge, wristLength - measurePolyline(edge, true), inset);
     if (!ring) {
-      vanished.push({ name: `${side} wrist plate`, edge });
+      vanished.push({ side, edge });
       continue;
     }
     // From the hand, the wearer's left is on the right.
@@ -79,7 +78,14 @@ export function wristPlates(arms: InsideForm['arms'], inset: number): WristPlate
         ? (['inner', 'front', 'outer', 'back'] as const)
         : (['outer', 'front', 'inner', 'back'] as const);
     const id = `wrist-plate-${side}`;
-    const board: BoardRing = { id, name: `wrist ${side}`, isSmall: true, side, edgeNames, ring };
+    const board: BoardRing = {
+      id,
+      name: phrase('plate.wrist', { side }),
+      isSmall: true,
+      side,
+      edgeNames,
+      ring,
+    };
     inputs.push(...boardLayers(board, []), boardCover(board));
   }
   return { inputs, vanished };

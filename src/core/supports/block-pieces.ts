@@ -1,4 +1,6 @@
+import type { Phrase } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
+import { phrase } from './phrases.ts';
 import type { InsideForm } from './types.ts';
 
 /** Heights sampled along a profile. */
@@ -31,7 +33,7 @@ function edge(id: string, points: number[] | Float64Array): PieceEdge {
 
 function piece(
   id: string,
-  name: string,
+  name: Phrase,
   side: PieceInput['side'],
   edges: PieceEdge[],
   material: string,
@@ -43,7 +45,7 @@ function piece(
     edges,
     levelLines: [],
     material,
-    ...(material === 'card' ? { grainWord: 'flutes' } : { grainWord: 'up' }),
+    grainWord: phrase(material === 'card' ? 'grain.flutes' : 'grain.up'),
   };
 }
 
@@ -67,7 +69,7 @@ function footOfNeck(form: InsideForm, inset: number): PieceInput {
   const edges = names.map((name, q) =>
     edge(name, part((2 * q - 1) * eighth + count, (2 * q + 1) * eighth + count)),
   );
-  return piece('neck-block-foot', 'neck from above', 'centre', edges, 'foam');
+  return piece('neck-block-foot', phrase('neck-block.from-above'), 'centre', edges, 'foam');
 }
 
 /** The block's outline in the middle plane (side) or through its sides (front); up is up. */
@@ -93,7 +95,7 @@ function profileOfNeck(form: InsideForm, view: 'side' | 'front', inset: number):
     edge('neck plate', [...far[last], ...near[last]]),
     edge(nearName, near.toReversed().flat()),
   ];
-  return piece(`neck-block-${view}`, `neck ${view}`, 'centre', edges, 'foam');
+  return piece(`neck-block-${view}`, phrase(`neck-block.from-${view}`), 'centre', edges, 'foam');
 }
 
 /** Upright board under the shoulder seam, from the foot of the neck to the shoulder point; seen from the front. */
@@ -122,5 +124,5 @@ function shoulderSupport(form: InsideForm, side: 'right' | 'left', inset: number
     edge('shoulder seam', upper.flat()),
     edge(names[0], [...left, left[0], floor]),
   ];
-  return piece(`shoulder-support-${side}`, `shoulder support ${side}`, side, edges, 'card');
+  return piece(`shoulder-support-${side}`, phrase('shoulder-support.name', { side }), side, edges, 'card');
 }

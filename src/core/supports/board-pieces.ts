@@ -1,10 +1,12 @@
+import type { Phrase } from '../base/index.ts';
 import { type Bounds, boundsOfPolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
+import { phrase } from './phrases.ts';
 
 /** A board's edge round, seen on the face that is drawn. */
 export interface BoardRing {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: PieceInput['side'];
   /** The four edges as a maker names them, from the right hand of the drawing counter-clockwise. */
   readonly edgeNames: readonly [string, string, string, string];
@@ -16,15 +18,21 @@ export interface BoardRing {
   readonly innerRing?: Float64Array;
 }
 
-/** Two layers whose flutes cross: the second is drawn a quarter turned. `note` follows the name. */
-export function boardLayers(board: BoardRing, holes: readonly PieceLine[], note = ''): PieceInput[] {
+/** Two layers whose flutes cross: the second is drawn a quarter turned. `pole`: of its magnets, the one that looks outwards. */
+export function boardLayers(board: BoardRing, holes: readonly PieceLine[], pole?: 'N' | 'S'): PieceInput[] {
   return ([false, true] as const).map((isTurned): PieceInput => {
     const move = isTurned ? quarterTurn : (points: Float64Array) => points.slice();
     const ring = isTurned ? (board.innerRing ?? board.ring) : board.ring;
-    const place = board.innerRing ? (isTurned ? ' inside' : ' outside') : '';
+    const face = isTurned ? 'inside' : 'outside';
     return {
       id: `${board.id}-${isTurned ? 2 : 1}`,
-      name: `${board.name}, ${board.isSmall ? '' : 'layer '}${isTurned ? 2 : 1}${place}${note}`,
+      name: phrase('plate.layer', {
+        plate: board.name,
+        layer: isTurned ? 2 : 1,
+        ...(board.innerRing && { face }),
+        ...(pole && { pole }),
+        ...(board.isSmall && { isShort: true }),
+      }),
       side: board.side,
       edges: ringEdges({ ...board, ring }, false).map((edge) => ({ ...edge, points: move(edge.points) })),
       levelLines: [],
@@ -32,7 +40,7 @@ export function boardLayers(board: BoardRing, holes: readonly PieceLine[], note 
         ? {}
         : { cutouts: holes.map((hole) => ({ ...hole, points: move(hole.points) })) }),
       material: 'card',
-      grainWord: 'flutes',
+      grainWord: phrase('grain.flutes'),
     };
   });
 }
@@ -50,7 +58,7 @@ export function allowanceOfCover(cover: PieceInput): number {
 export function boardCover(board: BoardRing): PieceInput {
   return {
     id: `${board.id}-cover`,
-    name: `${board.name} cover`,
+    name: phrase('plate.cover', { plate: board.name }),
     side: board.side,
     edges: ringEdges(board, true),
     levelLines: [],

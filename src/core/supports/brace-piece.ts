@@ -1,6 +1,6 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, verbatim } from '../base/index.ts';
 import { distance, reversePolyline } from '../math/index.ts';
-import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
+import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { checkOpenings } from './check-openings.ts';
 import { lengthOnLine } from './inside-lines.ts';
 import type { BraceRung, DesignedBrace, InsideForm, InsideLine, InsideSeam } from './types.ts';
@@ -47,7 +47,7 @@ export function braceInput(
           cutouts: openings.map(({ id, outline }) => ({ id, name: id, points: outline })),
           stitchLines: openings.map(({ id, reinforced }) => ({
             id: `reinforce-${id}`,
-            name: `reinforce-${id}`,
+            name: verbatim(`reinforce-${id}`),
             points: reinforced,
           })),
         }),
@@ -136,8 +136,8 @@ function levelLines(
   strip: FlatStrip,
   form: InsideForm,
   openings: readonly WebOpening[],
-): PieceLine[] {
-  return rungs.flatMap(({ levelId }, k): PieceLine[] => {
+): NamedLine[] {
+  return rungs.flatMap(({ levelId }, k): NamedLine[] => {
     const level = form.levels.find(({ id }) => id === levelId);
     if (!level || k === 0 || k === rungs.length - 1) return [];
     const [lx, ly] = at(strip.left, k);

@@ -27,8 +27,8 @@ export function rungsOfBrace(
 ): DesignedBrace {
   const ends = brace.to === 'sleeve' ? 1 : 2;
   const level = form.levels.find(({ id }) => id === brace.levelId);
-  const plain = level ? strapRows(level) : rows;
-  const own = withMarks(plain, [brace.from, brace.to], form);
+  const free = level ? strapRows(level) : rows;
+  const own = withMarks(free, [brace.from, brace.to], form);
   const rungs = own.map((v): BraceRung => {
     const from = pointOnLine(form, brace.from, v);
     const [x, y] = anchorOf(pole, brace);
@@ -39,8 +39,9 @@ export function rungsOfBrace(
     const length = straight + interpolate(known, v) - ends * shellDepth;
     return { v, z: from[2], from, to, length, ...(levelId === undefined ? {} : { levelId }) };
   });
-  const { id, name, kind, side, from, to, sleeveShare } = brace;
-  return { id, name, kind, side, from, to, rungs, ...(sleeveShare === undefined ? {} : { sleeveShare }) };
+  const { id, name, nameOnSleeve, kind, side, from, to, sleeveShare } = brace;
+  const share = sleeveShare === undefined ? {} : { sleeveShare };
+  return { id, name, nameOnSleeve, kind, side, from, to, rungs, ...share };
 }
 
 /** The rows with one exactly at every mark of the lines, so that partners meet mark on mark; near plain rows give way. */

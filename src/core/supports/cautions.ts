@@ -1,57 +1,31 @@
+import type { Phrase } from '../base/index.ts';
+import { phrase } from './phrases.ts';
+import type { CautionId } from './types.ts';
+
 export interface Caution {
-  readonly id: string;
-  readonly title: string;
-  readonly text: string;
+  readonly id: CautionId;
+  readonly title: Phrase;
+  readonly text: Phrase;
 }
 
+const IDS = [
+  'blades',
+  'iron',
+  'glue',
+  'dust',
+  'magnets',
+  'tipping',
+  'lifting',
+  'fire',
+  'rigging',
+] as const satisfies readonly CautionId[];
+
 /** Shown in the app and printed: where the work can hurt. Common workshop practice. */
-export const CAUTIONS: readonly Caution[] = [
-  {
-    id: 'blades',
-    title: 'Blades',
-    text: 'Close rotary and craft knives after every cut, cut away from your body, wear a cut-resistant glove on the holding hand, and count needles and pins before filling. A needle may break in many layers: protect your eyes.',
-  },
-  {
-    id: 'iron',
-    title: 'Hot iron',
-    text: 'Fusing needs 130 to 160 °C: burns skin and melts polyester fibre. Let fused cloth cool flat, and never iron over magnets or hot-melt glue.',
-  },
-  {
-    id: 'glue',
-    title: 'Glue',
-    text: 'Solvent and spray glues are flammable and harm when breathed: open windows, no flame, a mask for organic vapours. Wood glue, fusible web and stitches do without.',
-  },
-  {
-    id: 'dust',
-    title: 'Fibre and dust',
-    text: 'Tear fibre and cut foam outdoors or with a mask, and vacuum afterwards. Never laser-cut PVC or vinyl: it gives off chlorine.',
-  },
-  {
-    id: 'magnets',
-    title: 'Magnets',
-    text: 'Two swallowed magnets can pierce the gut and kill: sew them in, count them, keep them from children and animals. Keep them 15 cm from pacemakers and other implants, and do not handle them if you have one. They only locate an arm; a peg or strap carries it.',
-  },
-  {
-    id: 'tipping',
-    title: 'Tipping',
-    text: 'Test the loaded form on a slope of 10° with somebody ready to catch it (our own criterion, no standard). Lock castors, and keep heavy trains from pulling to one side.',
-  },
-  {
-    id: 'lifting',
-    title: 'Lifting',
-    text: 'A filled form with garment and ballast can weigh over 20 kg: lift it by the pole and the foot, with two people.',
-  },
-  {
-    id: 'fire',
-    title: 'Fire',
-    text: 'Polyester fibre melts, drips and burns: keep the form from lamps, heaters and candles. For display, follow the local code and ask the venue; this program certifies nothing.',
-  },
-  {
-    id: 'rigging',
-    title: 'Hanging and stages',
-    text: 'Anything hung over people, or part of a stage structure, needs a licensed person.',
-  },
-];
+export const CAUTIONS: readonly Caution[] = IDS.map((id) => ({
+  id,
+  title: phrase(`caution.${id}.title`),
+  text: phrase(`caution.${id}.text`),
+}));
 
 /** The cautions that work with these pieces calls for, by their material and id, in the order of `CAUTIONS`. */
 export function cautionsFor(
@@ -60,7 +34,7 @@ export function cautionsFor(
   const has = (...materials: string[]): boolean =>
     pieces.some(({ material }) => materials.includes(material));
   const stands = pieces.some(({ id }) => id.startsWith('base-plate'));
-  const isWanted: Readonly<Record<string, boolean>> = {
+  const isWanted: Readonly<Record<CautionId, boolean>> = {
     blades: pieces.length > 0,
     iron: has('shell', 'webs', 'covers', 'arms', 'test-tube'),
     glue: has('card', 'foam'),

@@ -1,14 +1,15 @@
-import { formatLength, type Issue } from '../base/index.ts';
+import { type Issue, type Phrase, withUsual } from '../base/index.ts';
 import { clamp } from '../math/index.ts';
 import { growthOfGirth } from './cloth-growth.ts';
+import { nameOfPlace } from './describe-level.ts';
 import { girthOfSleeve, reachOfPulledSleeve } from './fit-pole.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
+import { phrase } from './phrases.ts';
 import { isOff, limitOf } from './plan-braces.ts';
 import { measuredGrowthOf } from './test-tube-growth.ts';
 import type { InsideOptions, InsideShape, LevelFinding } from './types.ts';
 
-/** The thinnest tube the file takes, mm. */
-const LEAST_TUBE = 5;
 /** Between the pulled sleeve and a web beside it, mm. Ours. */
 const BESIDE_SLEEVE = 3;
 
@@ -16,28 +17,31 @@ const BESIDE_SLEEVE = 3;
 export function checkBraces({ braces, pole }: InsideShape): Issue[] {
   const room = pole.reach + BESIDE_SLEEVE;
   const issues = braces.flatMap((brace): Issue[] => {
-    if (brace.kind !== 'web') return [];
-    const sign = brace.side === 'right' ? 1 : -1;
+    const { kind, side, rungs } = brace;
+    if (kind !== 'web' || side === 'centre') return [];
+    const sign = side === 'right' ? 1 : -1;
     // A web is straight from front to back: how near it passes the pole, and on which side.
-    const nearest = brace.rungs.reduce((least, { from, to }) => {
+    const nearest = rungs.reduce((least, { from, to }) => {
       const t = clamp((pole.y - from[1]) / (to[1] - from[1]), 0, 1);
       return Math.min(least, sign * (from[0] + t * (to[0] - from[0])));
     }, 1e9);
     if (nearest >= room) return [];
-    const thickest = Math.floor(thickestBetween(nearest));
-    const how =
+    const { path, remedy } = mendCrossing(nearest);
+    const message =
       nearest < 0
-        ? `cross to the other side by ${(-nearest).toFixed(0)} mm and meet its partner`
-        : `come ${nearest.toFixed(0)} mm from the middle, where the pole in its sleeve needs ${room.toFixed(0)} mm`;
-    const remedy =
-      thickest >= LEAST_TUBE
-        ? `Take a pole of ${formatLength(thickest, 'cm')} at most.`
-        : 'Take webs on panels (in the project file, inside.webPlaces: "panels"), or another seam layout.';
-    const message = `The ${brace.side} web would ${how}: webs and pole would cross. ${remedy}`;
-    const path = thickest >= LEAST_TUBE ? 'tubeDiameter' : 'webPlaces';
+        ? phrase('inside.webs-on-other-side', { side, over: -nearest, remedy })
+        : phrase('inside.webs-near-pole', { side, nearest, room, remedy });
     return [{ code: 'webs-cross', path, message, severity: 'error', measured: nearest, limit: room }];
   });
   return joinSides(issues);
+}
+
+/** What would keep webs and pole apart, and the option it changes. */
+function mendCrossing(nearest: number): { path: string; remedy: Phrase } {
+  const most = Math.floor(thickestBetween(nearest));
+  return most >= INSIDE_OPTIONS.tubeDiameter.min
+    ? { path: 'tubeDiameter', remedy: phrase('inside.take-thinner-pole', { most }) }
+    : { path: 'webPlaces', remedy: phrase('inside.take-webs-on-panels') };
 }
 
 /** Thickest tube whose pulled sleeve passes a web at this distance from the middle, mm: bisection to 0.01 mm. */
@@ -67,30 +71,29 @@ export function checkGrowth(levels: readonly LevelFinding[], options: InsideOpti
   const growth = growthOfGirth(widest.body.girth, options);
   if (growth >= 0 && growth <= MOST_GROWN) return [];
   if (growth < 0 && measuredGrowthOf(options) !== undefined && growth > -MOST_GROWN) return [];
-  const how = growth < 0 ? 'has no end: the cloth would burst' : `would be ${(100 * growth).toFixed(0)} %`;
-  const start = `${widest.name}, ${formatLength(widest.body.girth, 'cm')} round: its growth ${how}`;
-  const limit = `${(100 * MOST_GROWN).toFixed(0)} % is more than any firm cloth gives`;
-  const measured = growth;
+  const growing = {
+    level: widest.name,
+    girth: widest.body.girth,
+    mostGrowth: MOST_GROWN,
+    ...(growth >= 0 && { growth }),
+  };
+  const code = 'cloth-gives-way';
   if (measuredGrowthOf(options) === undefined) {
-    const { pressure = 3, clothStiffness = 40 } = options;
+    const { pressure, clothStiffness } = withUsual(INSIDE_OPTIONS, options);
     // Growth g at kH = g/(1 + g), k = p/(2πEt).
     const share = MOST_GROWN / (1 + MOST_GROWN);
     const most = (share * 2 * Math.PI * clothStiffness) / (0.001 * widest.body.girth);
-    const message = `${start} under ${pressure} kPa on cloth of ${clothStiffness} N/mm; ${limit}. Give a pressure of ${most.toFixed(1)} kPa at most, or a firmer cloth.`;
-    return [
-      {
-        code: 'cloth-gives-way',
-        path: 'pressure',
-        message,
-        severity: 'error',
-        measured: pressure,
-        limit: most,
-      },
-    ];
+    const message = phrase('inside.cloth-gives-way', {
+      ...growing,
+      pressure,
+      stiffness: clothStiffness,
+      mostPressure: most,
+    });
+    return [{ code, path: 'pressure', message, severity: 'error', measured: pressure, limit: most }];
   }
   const path = options.measuredGrowth === undefined ? 'testTube' : 'measuredGrowth';
-  const message = `${start} by what was measured on the test tube; ${limit}. Measure the test tube again, or fuse a firmer interfacing to the cloth.`;
-  return [{ code: 'cloth-gives-way', path, message, severity: 'error', measured, limit: MOST_GROWN }];
+  const message = phrase('inside.cloth-gives-way-as-measured', growing);
+  return [{ code, path, message, severity: 'error', measured: growth, limit: MOST_GROWN }];
 }
 
 /** Names each level that stays further off than wanted, with what to do about it. */
@@ -101,19 +104,16 @@ export function judgeLevels(levels: readonly LevelFinding[], wanted: number): Is
       const limit = limitOf(id, wanted);
       const isFlat = held.deviation < 0;
       const isCup = id === 'bust' && isFlat && held.y > 0 && Math.abs(held.x) > 30;
-      const remedy = isCup
-        ? 'put a firm packed cup there'
-        : isFlat
-          ? 'put a layer of wadding under the cloth there'
-          : 'fill it less there, or sew on one more strap to the pole sleeve';
-      const message = `${name}: the stuffed form will be ${Math.abs(held.deviation).toFixed(1)} mm ${isFlat ? 'flatter' : 'fuller'} than the body at the ${held.where} (${limit.toFixed(1)} mm wanted); ${remedy}.`;
-      return {
-        code: 'level-deviates',
-        path: 'wantedDeviation',
-        message,
-        severity: 'warning',
-        measured: Math.abs(held.deviation),
-        limit,
-      } as const;
+      const by = Math.abs(held.deviation);
+      const message = phrase('inside.level-deviates', {
+        level: name,
+        by,
+        way: isFlat ? 'flatter' : 'fuller',
+        at: nameOfPlace(held.where),
+        wanted: limit,
+        remedy: isCup ? 'cup' : isFlat ? 'wadding' : 'less-filling',
+      });
+      const path = 'wantedDeviation';
+      return { code: 'level-deviates', path, message, severity: 'warning', measured: by, limit } as const;
     });
 }

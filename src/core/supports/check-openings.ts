@@ -1,5 +1,6 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { isInsidePolygon, measureDistanceToPolyline, reversePolyline } from '../math/index.ts';
+import { phrase } from './phrases.ts';
 import type { DesignedBrace } from './types.ts';
 import type { FlatStrip } from './unroll-strip.ts';
 import { LEAST_BESIDE, LEAST_BETWEEN, MOST_OPEN, type WebOpening } from './web-openings.ts';
@@ -16,53 +17,45 @@ export function checkOpenings(
 ): Issue[] {
   const outline = outlineOf(strip);
   const gaps = openings.flatMap((opening, i) => [
-    ...tooLittle(
-      brace,
-      `between ${nameOf(opening)} and its edge`,
-      clearance(opening.outline, outline),
-      LEAST_BESIDE,
-    ),
-    ...openings
-      .slice(i + 1)
-      .flatMap((other) =>
-        tooLittle(
-          brace,
-          `between ${nameOf(opening)} and ${nameOf(other)}`,
-          clearance(opening.outline, other.outline, true),
-          LEAST_BETWEEN,
-        ),
-      ),
+    ...checkEdge(brace, opening, outline),
+    ...openings.slice(i + 1).flatMap((other) => checkBetween(brace, opening, other)),
   ]);
   return [...gaps, ...tooOpen(brace, strip, openings)];
 }
 
-function nameOf({ passage, id }: WebOpening): string {
-  if (!passage) return id.replace('-', ' ');
-  return passage.from === passage.to
-    ? `the slot for a strap, ${id.replace('-', ' ')},`
-    : `the slot several straps share, ${id.replace('-', ' ')},`;
+function checkEdge({ name: brace }: DesignedBrace, opening: WebOpening, outline: Float64Array): Issue[] {
+  const left = clearance(opening.outline, outline);
+  const least = LEAST_BESIDE;
+  const message = phrase('inside.little-cloth-at-edge', { brace, opening: nameOf(opening), left, least });
+  return left >= least ? [] : [tooLittle(message, left, least)];
 }
 
-function tooLittle(brace: DesignedBrace, where: string, left: number, limit: number): Issue[] {
-  if (left >= limit) return [];
-  const words = left > 0 ? `Only ${left.toFixed(1)} mm of cloth are left` : 'No cloth is left';
-  const message = `${words} ${where} on the ${brace.name}; ${limit} mm are needed. ${REMEDY}`;
+function checkBetween({ name: brace }: DesignedBrace, opening: WebOpening, next: WebOpening): Issue[] {
+  const left = clearance(opening.outline, next.outline, true);
+  const least = LEAST_BETWEEN;
+  const names = { opening: nameOf(opening), other: nameOf(next) };
+  const message = phrase('inside.little-cloth-between', { brace, ...names, left, least });
+  return left >= least ? [] : [tooLittle(message, left, least)];
+}
+
+function nameOf({ passage, number }: WebOpening): Phrase {
+  if (!passage) return phrase('opening.for-fill', { number });
+  return phrase(passage.from === passage.to ? 'opening.for-strap' : 'opening.for-straps', { number });
+}
+
+function tooLittle(message: Phrase, left: number, limit: number): Issue {
   const severity = left > 0 ? 'warning' : 'error';
-  return [{ code: 'web-cut-through', path: 'straps', message, severity, measured: left, limit }];
+  return { code: 'web-cut-through', path: 'straps', message, severity, measured: left, limit };
 }
 
-function tooOpen(brace: DesignedBrace, strip: FlatStrip, openings: readonly WebOpening[]): Issue[] {
+function tooOpen({ name: brace }: DesignedBrace, strip: FlatStrip, openings: readonly WebOpening[]): Issue[] {
   const height = heightOf([...strip.left, ...strip.right]);
   const open = openings.reduce((sum, { outline }) => sum + heightOf(outline), 0) / height;
   if (open <= MOST_OPEN) return [];
-  const percent = (part: number): string => `${(100 * part).toFixed(0)} %`;
-  const message = `The ${brace.name} is open over ${percent(open)} of its height; ${percent(MOST_OPEN)} is the most over which it still holds front to back. ${REMEDY}`;
+  const message = phrase('inside.web-too-open', { brace, open, most: MOST_OPEN });
   const code = 'web-cut-through';
   return [{ code, path: 'straps', message, severity: 'warning', measured: open, limit: MOST_OPEN }];
 }
-
-const REMEDY =
-  'Back this web with a second layer of cloth, or leave the straps out (in the project file, inside.straps: false).';
 
 /** The strip's edge, closed, counter-clockwise. */
 function outlineOf({ left, right }: FlatStrip): Float64Array {

@@ -1,9 +1,11 @@
+import { withUsual } from '../base/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { measuredGrowthOf, TEST_TUBE_DIAMETER } from './test-tube-growth.ts';
 import type { InsideOptions } from './types.ts';
 
 /** By how much a hoop of cloth grows per mm of its radius, p/(Et), 1/mm; measured on the test tube if it was. */
 function growthPerRadius(options: InsideOptions): number {
-  const { pressure = 3, clothStiffness = 40 } = options;
+  const { pressure, clothStiffness } = withUsual(INSIDE_OPTIONS, options);
   const measured = measuredGrowthOf(options);
   if (measured === undefined) return (0.001 * pressure) / clothStiffness;
   return measured / (1 + measured) / (TEST_TUBE_DIAMETER / 2);
@@ -19,7 +21,8 @@ export function growthOfGirth(girth: number, options: InsideOptions): number {
 }
 
 /** From the middle of the shell's cloth to the outside of all that lies over it, mm. */
-export function outsideOfCloth({ clothThickness = 0.6, coverThickness = 0 }: InsideOptions): number {
+export function outsideOfCloth(options: InsideOptions): number {
+  const { clothThickness, coverThickness } = withUsual(INSIDE_OPTIONS, options);
   return clothThickness / 2 + coverThickness;
 }
 
@@ -33,7 +36,7 @@ export function depthOfShell(options: InsideOptions): number {
 
 /** True when the panels are cut smaller for growth and layers: once either was typed in. */
 export function doesTakeOff(options: InsideOptions): boolean {
-  return measuredGrowthOf(options) !== undefined || (options.coverThickness ?? 0) > 0;
+  return measuredGrowthOf(options) !== undefined || withUsual(INSIDE_OPTIONS, options).coverThickness > 0;
 }
 
 /** All of the options that decides how much smaller the panels are cut; empty when they are not. */

@@ -1,16 +1,18 @@
+import type { Phrase } from '../base/index.ts';
 import { boundsOfPolyline, measurePolyline } from '../math/index.ts';
 import type { LevelCase } from './balance-level.ts';
 import type { LevelDesign } from './design-level.ts';
 import { bridgeHollows } from './measure-deviation.ts';
+import { phrase } from './phrases.ts';
 import { radiusOfFreeSleeve } from './span-arc.ts';
-import type { LevelFinding, SectionSize } from './types.ts';
+import type { LevelFinding, SectionPlace, SectionSize } from './types.ts';
 
 /** What a level measures on the body, stuffed with nothing inside, and stuffed with its braces. */
 export function describeLevel(
-  level: { readonly id: string; readonly name: string },
+  level: { readonly id: string; readonly name: Phrase },
   { target, bridged }: LevelCase,
   design: LevelDesign,
-  slack: readonly string[],
+  slack: readonly Phrase[],
 ): LevelFinding {
   const radius = radiusOfFreeSleeve(target.perimeter);
   const { index, deviation } = design.worst;
@@ -27,7 +29,7 @@ export function describeLevel(
       girth: target.perimeter,
       deviation: deviationOfCircle(bridged, radius),
     },
-    held: { ...sizeOf(design.ring), deviation, where: wordPlace(x, y, target.outline), x, y },
+    held: { ...sizeOf(design.ring), deviation, where: placeOnSection(x, y, target.outline), x, y },
     slack,
   };
 }
@@ -53,12 +55,16 @@ function deviationOfCircle(outline: Float64Array, radius: number): number {
   return worst;
 }
 
-/** A place on a section in words, by its share of the section's width. */
-function wordPlace(x: number, y: number, outline: Float64Array): string {
+/** By its share of the section's width. */
+function placeOnSection(x: number, y: number, outline: Float64Array): SectionPlace {
   const box = boundsOfPolyline(outline);
   const share = Math.abs(x) / (0.5 * (box.maxX - box.minX));
   const half = y > 0.5 * (box.minY + box.maxY) ? 'front' : 'back';
   const side = x > 0 ? 'right' : 'left';
   if (share < 0.12) return `centre ${half}`;
   return share > 0.9 ? `${side} side` : `${side} ${half}`;
+}
+
+export function nameOfPlace(place: SectionPlace): Phrase {
+  return phrase(`section.${place}`);
 }

@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, withUsual } from '../base/index.ts';
 import { type LevelCase, makeLevelCase } from './balance-level.ts';
 import { anchorOf, rungsOfBrace } from './brace-rungs.ts';
 import { checkBraces, checkGrowth, judgeLevels } from './check-inside.ts';
@@ -7,6 +7,7 @@ import { describeLevel } from './describe-level.ts';
 import { type Brace, designLevel, type LevelDesign } from './design-level.ts';
 import { fitPole } from './fit-pole.ts';
 import { angleFromBack, placeOnLine } from './inside-lines.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { type PlacedBrace, placeBraces } from './place-braces.ts';
 import { type BracePlan, isOff, plansWith, topOfWebs, usualPlan } from './plan-braces.ts';
 import { sliceTarget } from './section-target.ts';
@@ -47,14 +48,18 @@ export function designInside(
   form: InsideForm,
   options: InsideOptions,
 ): { shape: InsideShape; issues: Issue[] } {
-  const wanted = options.wantedDeviation ?? 3;
-  const boardThickness = options.boardThickness ?? 8;
-  const hasStraps = options.straps ?? true;
+  const {
+    wantedDeviation: wanted,
+    boardThickness,
+    straps: hasStraps,
+    tubeDiameter,
+    webPlaces,
+  } = withUsual(INSIDE_OPTIONS, options);
   const shellDepth = depthOfShell(options);
   const usual = usualPlan(hasStraps);
   const { pole, issues } = fitPole(
     form,
-    options.tubeDiameter ?? 25,
+    tubeDiameter,
     boardThickness,
     rungRows(form, boardThickness, usual),
     shellDepth,
@@ -81,7 +86,7 @@ export function designInside(
   };
   const isGoodOnSeams = (): boolean =>
     attempt('seams', usual, JUDGED).shape.levels.every(({ held }) => Math.abs(held.deviation) <= wanted);
-  const places = options.webPlaces ?? (isGoodOnSeams() ? 'seams' : 'panels');
+  const places = webPlaces ?? (isGoodOnSeams() ? 'seams' : 'panels');
 
   let best = attempt(places, usual);
   let plan = usual;

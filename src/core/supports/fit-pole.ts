@@ -1,4 +1,5 @@
-import { formatLength, type Issue } from '../base/index.ts';
+import type { Issue } from '../base/index.ts';
+import { phrase } from './phrases.ts';
 import type { InsideForm, PoleFit } from './types.ts';
 
 /** Cloth and fill wanted between the pole and the shell, and board between the pole's hole and a plate's edge, mm. */
@@ -52,22 +53,23 @@ export function fitPole(
     front = Math.min(front, row[4] - shellDepth - radius - SHELL_ROOM);
   }
   const issues: Issue[] = [];
-  const refuse = (room: number, where: string): void => {
-    issues.push({
-      code: 'tube-too-thick',
-      path: 'tubeDiameter',
-      message: `A pole of ${formatLength(tubeDiameter, 'cm')} does not fit ${where}: at most ${formatLength(Math.max(0, Math.floor(room)), 'cm')} leaves enough round it. Take one no thicker than that, measured with calipers${shellDepth > 1 ? `, or thinner layers over the shell, ${shellDepth.toFixed(0)} mm now (coverThickness)` : ''}.`,
-      severity: 'error',
-      measured: tubeDiameter,
-      limit: Math.max(0, room),
+  const refuse = (room: number, where: 'neck' | 'upright'): void => {
+    const message = phrase('inside.tube-too-thick', {
+      diameter: tubeDiameter,
+      where,
+      most: Math.max(0, Math.floor(room)),
+      ...(shellDepth > 1 && { layers: shellDepth }),
     });
+    const limit = Math.max(0, room);
+    const path = 'tubeDiameter';
+    issues.push({ code: 'tube-too-thick', path, message, severity: 'error', measured: tubeDiameter, limit });
   };
   const neckRoom = Math.min(neck.front - neck.back, neck.width) - 2 * PLATE_ROOM;
-  if (tubeDiameter > neckRoom) refuse(neckRoom, 'through the neck plate');
+  if (tubeDiameter > neckRoom) refuse(neckRoom, 'neck');
   else if (
     Math.max(back, neck.back + radius + PLATE_ROOM) > Math.min(front, neck.front - radius - PLATE_ROOM)
   )
-    refuse(tubeDiameter - (back - front), 'upright between neck and waist');
+    refuse(tubeDiameter - (back - front), 'upright');
   const wanted = 0.5 * (neck.front + neck.back);
   const y = Math.min(Math.max(wanted, back), Math.max(front, back));
   const sleeveGirth = girthOfSleeve(tubeDiameter);

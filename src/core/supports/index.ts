@@ -8,8 +8,10 @@ export {
   outsideOfCloth,
   takenOffBy,
 } from './cloth-growth.ts';
+export { nameOfPlace } from './describe-level.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
+export { INSIDE_OPTIONS } from './inside-options.ts';
 export { insideInputs } from './inside-pieces.ts';
 export {
   judgeStand,
@@ -25,6 +27,7 @@ export {
   type MaterialLine,
   massOfFill,
 } from './list-materials.ts';
+export type { Sides, SupportsPhrases } from './phrases.ts';
 export type { PlateRim } from './plate-pieces.ts';
 export { sampleSection } from './sample-section.ts';
 export {

@@ -1,8 +1,9 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, withUsual } from '../base/index.ts';
 import type { PieceInput } from '../pattern/index.ts';
 import { blockInputs } from './block-pieces.ts';
 import { braceInput } from './brace-piece.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { type PlateRim, plateInputs } from './plate-pieces.ts';
 import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
 import { testTubeInputs } from './test-tube.ts';
@@ -35,7 +36,7 @@ export function insideInputs(
       sleeveInput(form, shape, letterOfBrace, closing),
       ...tabInputs(),
       ...plates.inputs,
-      ...blockInputs(form, options.clothThickness ?? 0.6, depthOfShell(options)),
+      ...blockInputs(form, withUsual(INSIDE_OPTIONS, options).clothThickness, depthOfShell(options)),
       ...testTubeInputs(
         [form.letterOf(first + 1 + places.length), form.letterOf(first + 2 + places.length)],
         options.clothThickness,

@@ -1,5 +1,7 @@
 import hardware from '../../../shared/hardware.json' with { type: 'json' };
-import { formatLength, type Issue } from '../base/index.ts';
+import { type Issue, withUsual } from '../base/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
+import { phrase } from './phrases.ts';
 import type { InsideOptions } from './types.ts';
 
 const GRAVITY = 9.81;
@@ -119,10 +121,10 @@ export function judgeStand(
 /** The options with their usual values, and the masses they make. */
 function standOf(form: FormOnStand, options: InsideOptions) {
   const waist = form.waistHeight;
-  const offset = options.garmentOffset ?? 60;
-  const standMass = options.standMass ?? 6;
-  const material = options.poleMaterial ?? 'steel';
-  const diameter = options.tubeDiameter ?? 25;
+  const usual = withUsual(INSIDE_OPTIONS, options);
+  const { garmentOffset: offset, standMass, poleMaterial: material, tubeDiameter: diameter } = usual;
+  const { legs, legRadius, garmentMass } = usual;
+  const isSolid = options.tubeWall === undefined && material === 'beech';
   // Three quarters of the stand's mass lie in its foot.
   const masses: StandMass[] = [
     { name: 'form', mass: form.mass, z: waist + form.middle, x: 0 },
@@ -134,11 +136,11 @@ function standOf(form: FormOnStand, options: InsideOptions) {
     offset,
     material,
     diameter,
-    wall: options.tubeWall ?? (material === 'beech' ? diameter / 2 : 1.5),
-    legs: options.legs ?? 5,
-    legRadius: options.legRadius ?? 300,
+    wall: isSolid ? diameter / 2 : usual.tubeWall,
+    legs,
+    legRadius,
     masses,
-    garment: { name: 'garment', mass: options.garmentMass ?? 3, z: waist, x: offset } satisfies StandMass,
+    garment: { name: 'garment', mass: garmentMass, z: waist, x: offset } satisfies StandMass,
   };
 }
 
@@ -157,24 +159,34 @@ function checkTipping(stand: Stand, tipping: ReturnType<typeof judgeTipping>): I
   // What the bare form has to spare, over what a kilogram of the garment takes.
   const spare = masses.reduce((sum, { mass, x, z }) => sum + mass * (d - x - tan * z), 0);
   const most = spare / (garment.x + tan * garment.z - d);
-  const how =
-    tipAngleDeg > 0
-      ? `it tips at ${tipAngleDeg.toFixed(1)}°, and our own criterion is ${LEAST_TIP_ANGLE_DEG}°`
-      : `it falls over by itself, and our own criterion is a tilt of ${LEAST_TIP_ANGLE_DEG}°`;
-  const who =
+  const tips = {
+    tipAngleDeg,
+    leastAngleDeg: LEAST_TIP_ANGLE_DEG,
+    ballast: roundUp(ballast),
+    legRadius: legsNeeded,
+  };
+  const message =
     most > 0
-      ? `A garment of ${garment.mass} kg hung ${garment.x} mm off the pole is too heavy for this stand`
-      : 'The form is too heavy for this stand, whatever hangs on it';
-  const lighter = most > 0 ? `, or hang no more than ${(Math.floor(10 * most) / 10).toFixed(1)} kg so` : '';
-  const message = `${who}: ${how}. Put ${(Math.ceil(10 * ballast) / 10).toFixed(1)} kg on the legs, take legs of ${legsNeeded} mm (in the project file, inside.legRadius)${lighter}.`;
+      ? phrase('stand.tips-under-garment', {
+          ...tips,
+          mass: garment.mass,
+          offset: garment.x,
+          most: Math.floor(10 * most) / 10,
+        })
+      : phrase('stand.tips-under-form', tips);
   const path = most > 0 ? 'garmentMass' : 'legRadius';
   const [measured, limit] = [tipAngleDeg, LEAST_TIP_ANGLE_DEG];
   return [{ code: 'stand-tips', path, message, severity: 'error', measured, limit }];
 }
 
+/** To a tenth, so that what is told is enough. */
+function roundUp(value: number): number {
+  return Math.ceil(10 * value) / 10;
+}
+
 function checkLean({ garment, offset }: Stand, lean: number): Issue[] {
   if (lean <= MOST_LEAN) return [];
-  const message = `The pole leans ${lean.toFixed(0)} mm under ${garment.mass} kg hung ${offset} mm off it; ${MOST_LEAN} mm are hardly seen. Take a thicker or stiffer one.`;
+  const message = phrase('stand.pole-leans', { lean, mass: garment.mass, offset, most: MOST_LEAN });
   const path = 'tubeDiameter';
   return [{ code: 'pole-leans', path, message, severity: 'warning', measured: lean, limit: MOST_LEAN }];
 }
@@ -183,7 +195,12 @@ function checkLean({ garment, offset }: Stand, lean: number): Issue[] {
 function checkHeight({ base }: FormOnStand, waist: number): Issue[] {
   const limit = Math.ceil(LEAST_OVER_FLOOR - base);
   if (waist >= limit) return [];
-  const message = `With the waist ${formatLength(waist, 'cm')} above the floor the base plate would come to ${formatLength(waist + base, 'cm')}, and the foot needs ${formatLength(LEAST_OVER_FLOOR, 'cm')}. Set the waist at ${formatLength(limit, 'cm')} at least.`;
+  const message = phrase('stand.form-too-low', {
+    waist,
+    base: waist + base,
+    leastBase: LEAST_OVER_FLOOR,
+    leastWaist: limit,
+  });
   const path = 'waistHeight';
   return [{ code: 'form-too-low', path, message, severity: 'error', measured: waist, limit }];
 }
@@ -191,10 +208,20 @@ function checkHeight({ base }: FormOnStand, waist: number): Issue[] {
 function checkWall({ material, diameter, wall }: Stand): Issue[] {
   const limit = diameter / 2;
   if (wall <= limit) return [];
-  const message = `A wall of ${wall} mm is more than half of the pole’s ${diameter} mm, so it is taken as a solid ${material} bar. Measure the wall at the pole’s end: ${limit} mm at most.`;
-  return [{ code: 'wall-too-thick', path: 'tubeWall', message, severity: 'warning', measured: wall, limit }];
+  const message = phrase('stand.wall-too-thick', { wall, diameter, material, most: limit });
+  const path = 'tubeWall';
+  return [{ code: 'wall-too-thick', path, message, severity: 'warning', measured: wall, limit }];
 }
 
-export type Tube = (typeof hardware.tubes)[number];
+/** A tube to be had as a pole; `diameter` outside and `wall`, mm. */
+export interface Tube {
+  readonly id: string;
+  readonly name: string;
+  readonly material: string;
+  readonly diameter: number;
+  readonly wall: number;
+  /** Key of the table's sources. */
+  readonly source: string;
+}
 /** Tubes usually to be had as poles. */
 export const TUBES: readonly Tube[] = hardware.tubes;

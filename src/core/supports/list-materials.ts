@@ -1,16 +1,18 @@
-import { kgPerPound } from '../base/index.ts';
+import { type Phrase, verbatim, withUsual } from '../base/index.ts';
 import { measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
+import { phrase } from './phrases.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** One line of the list to buy by. */
 export interface MaterialLine {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly quantity: number;
   readonly unit: 'm²' | 'm' | 'kg' | 'mm' | 'L' | 'pieces';
-  readonly note: string;
+  readonly note: Phrase;
 }
 
 export interface FillMass {
@@ -40,14 +42,6 @@ export function massOfFill(volumeL: number): FillMass {
   return { volumeL, low, high, buy, bags: Math.ceil(buy / BAG) };
 }
 
-/** Both systems, as lengths on pieces are told: `1.6 to 2.6 kg (3.5 to 5.6 lb)`. */
-function sayRange(low: number, high: number): string {
-  const [inKg, inPounds] = [1, kgPerPound].map(
-    (unit) => `${(low / unit).toFixed(1)} to ${(high / unit).toFixed(1)}`,
-  );
-  return `${inKg} kg (${inPounds} lb)`;
-}
-
 /** Litres that pole, base plate and neck block take from the filling. */
 function volumeOfParts(shape: InsideShape, pieces: readonly Piece[], boardThickness: number): number {
   const { radius, zBottom, zTop } = shape.pole;
@@ -72,31 +66,31 @@ function armLines(form: InsideForm, litres: number, area: number): MaterialLine[
   return [
     {
       id: 'arms',
-      name: 'cloth and interfacing for the arms',
+      name: phrase('buy.arms'),
       quantity: area,
       unit: 'm²',
-      note: 'as the shell',
+      note: phrase('buy.arms.note'),
     },
     {
       id: 'arm-fill',
-      name: 'polyester fibre for the arms',
+      name: phrase('buy.arm-fill'),
       quantity: buy,
       unit: 'kg',
-      note: `${sayRange(low, high)}, softer above the elbow; beside that of the torso`,
+      note: phrase('buy.arm-fill.note', { low, high }),
     },
     {
       id: 'magnets',
-      name: 'disc magnets that locate arms and pin cushions',
+      name: phrase('buy.magnets'),
       quantity: MAGNETS_A_PLATE * PLATES_A_SIDE * sides,
       unit: 'pieces',
-      note: 'sewn in and counted; keep from children and 15 cm from implants',
+      note: phrase('buy.magnets.note'),
     },
     {
       id: 'pegs',
-      name: 'wooden pegs that carry the arms',
+      name: phrase('buy.pegs'),
       quantity: sides,
       unit: 'pieces',
-      note: 'glued into the arm’s plate',
+      note: phrase('buy.pegs.note'),
     },
   ];
 }
@@ -109,7 +103,7 @@ export function listMaterials(
   inner: readonly Piece[],
   options: InsideOptions,
 ): { lines: MaterialLine[]; fill: FillMass } {
-  const boardThickness = options.boardThickness ?? 8;
+  const { boardThickness } = withUsual(INSIDE_OPTIONS, options);
   const of = (material: string): Piece[] => inner.filter((piece) => piece.material === material);
   const seams = [...shell, ...of('webs'), ...of('arms')].flatMap(({ sewLines }) => sewLines);
   // Every seam is on two pieces, so half the sew lines' length is sewn.
@@ -127,14 +121,14 @@ export function listMaterials(
       boardThickness,
     ),
     FOAM,
-    tubeLine(form, shape, options, boardThickness),
+    tubeLine(form, shape, options),
     ...sewingLines(sewn),
     {
       id: 'fill',
-      name: 'polyester fibre',
+      name: phrase('buy.fill'),
       quantity: fill.buy,
       unit: 'kg',
-      note: `${sayRange(fill.low, fill.high)} firm, and a fifth to spare`,
+      note: phrase('buy.fill.note', { low: fill.low, high: fill.high }),
     },
   ];
   if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));
@@ -154,45 +148,39 @@ function sheetLines(
   card: number,
   boardThickness: number,
 ): MaterialLine[] {
-  const cloth = (id: string, name: string, area: number, note: string): MaterialLine => {
+  const sheets = (id: string, name: Phrase, area: number, note: Phrase): MaterialLine => {
     return { id, name, quantity: area * CUTTING_LOSS, unit: 'm²', note };
   };
+  const cloth = (id: 'shell' | 'interfacing' | 'webs', area: number): MaterialLine => {
+    return sheets(id, phrase(`buy.${id}`), area, phrase(`buy.${id}.note`));
+  };
   return [
-    cloth('shell', 'shell cloth', shell, 'firm woven cotton; wash and press before cutting'),
-    cloth('interfacing', 'woven fusible interfacing', shell, 'fuse before cutting out: fused cloth shrinks'),
-    cloth('webs', 'cloth for webs, ties and sleeve', webs, 'the same firm cloth, grain upright'),
-    cloth('covers', 'cloth for the covers of the plates', covers, ''),
-    cloth(
-      'card',
-      `corrugated card for the plates, ${boardThickness} mm thick once both layers are glued`,
-      card,
-      'flutes (the waves in the card) of the two layers crossing',
-    ),
+    cloth('shell', shell),
+    cloth('interfacing', shell),
+    cloth('webs', webs),
+    sheets('covers', phrase('buy.covers'), covers, verbatim('')),
+    sheets('card', phrase('buy.card', { thickness: boardThickness }), card, phrase('buy.card.note')),
   ];
 }
 
 const FOAM: MaterialLine = {
   id: 'foam',
-  name: 'firm foam for the neck block',
+  name: phrase('buy.foam'),
   quantity: 1,
   unit: 'pieces',
-  note: 'cut by the three templates',
+  note: phrase('buy.foam.note'),
 };
 
-function tubeLine(
-  form: InsideForm,
-  shape: InsideShape,
-  options: InsideOptions,
-  boardThickness: number,
-): MaterialLine {
+function tubeLine(form: InsideForm, shape: InsideShape, options: InsideOptions): MaterialLine {
+  const { boardThickness, tubeDiameter } = withUsual(INSIDE_OPTIONS, options);
   const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
   const tubeAll = form.waistHeight + shape.pole.zTop + boardThickness;
   return {
     id: 'tube',
-    name: `pole: a tube, outside ${options.tubeDiameter ?? 25} mm (measure with calipers)`,
+    name: phrase('buy.tube', { diameter: tubeDiameter }),
     quantity: tubeAll,
     unit: 'mm',
-    note: `from floor to neck plate; ${tubeInside.toFixed(0)} mm of it inside the form`,
+    note: phrase('buy.tube.note', { insideForm: tubeInside }),
   };
 }
 
@@ -201,17 +189,17 @@ function sewingLines(sewn: number): MaterialLine[] {
   return [
     {
       id: 'thread',
-      name: 'strong polyester thread',
+      name: phrase('buy.thread'),
       quantity: sewn * THREAD_PER_METRE,
       unit: 'm',
-      note: 'every seam sewn twice',
+      note: phrase('buy.thread.note'),
     },
     {
       id: 'cord',
-      name: 'waxed cord',
+      name: phrase('buy.cord'),
       quantity: 4,
       unit: 'm',
-      note: 'to lace plate covers and close the last opening',
+      note: phrase('buy.cord.note'),
     },
   ];
 }

@@ -1,12 +1,15 @@
-import type { Issue } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { doesLineReach, drawPanelLine, findLine, strapAngle, webAngle } from './inside-lines.ts';
+import { phrase } from './phrases.ts';
 import type { BracePlan } from './plan-braces.ts';
 import type { InsideForm, InsideLine, InsideShape, WebPlaces } from './types.ts';
 
 /** A brace and the lines it runs between, before its lengths are known. */
 export interface PlacedBrace {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
+  /** Beside its letter, on the sleeve. */
+  readonly nameOnSleeve: Phrase;
   readonly kind: 'tie' | 'web' | 'strap';
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;
@@ -59,7 +62,7 @@ export function placeBraces(
 interface LinePen {
   readonly form: InsideForm;
   readonly rows: readonly number[];
-  readonly panelLines: { id: string; letter: string; name: string; chart: Float64Array }[];
+  readonly panelLines: { id: string; letter: string; name: Phrase; chart: Float64Array }[];
   readonly issues: Issue[];
 }
 
@@ -73,7 +76,7 @@ function drawLine(
   const letter = form.letterOf(form.letterCount + panelLines.length);
   const line = drawPanelLine(form, what, heights, angleAt, letter);
   if (!line) {
-    const message = `The ${what.name} on the ${what.side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`;
+    const message = phrase('inside.line-leaves-panels', { line: what.name, side: what.side });
     issues.push({ code: 'line-leaves-panels', path: 'webPlaces', message, severity: 'error' });
     return null;
   }
@@ -104,14 +107,15 @@ const CENTRES = [
 
 function placeCentreTies(pen: LinePen): PlacedBrace[] {
   return CENTRES.flatMap(({ half, id, u, pull, sleeveShare }): PlacedBrace[] => {
-    const what = { name: `centre ${half}`, side: 'centre', half } as const;
+    const what = { name: phrase('brace.centre-line', { half }), side: 'centre', half } as const;
     const from = seamOrLine(pen, id, what, () => u, true);
     if (!from) return [];
-    const name = `centre ${half} tie`;
+    const name = phrase('brace.tie', { half });
     return [
       {
         id: `tie-${half}`,
         name,
+        nameOnSleeve: name,
         kind: 'tie',
         side: 'centre',
         from,
@@ -129,14 +133,15 @@ function placeWeb(pen: LinePen, places: WebPlaces, plan: BracePlan, side: 'right
     seamOrLine(
       pen,
       places === 'seams' ? `princess${half === 'front' ? 'Front' : 'Back'}` : `web-${half}`,
-      { name: `web line ${half}`, side, half },
+      { name: phrase('brace.web-line', { half }), side, half },
       (v) => webAngle(pen.form, half, side, v, plan.webShares),
       places === 'seams',
     ),
   );
   if (!from || !to) return [];
   const group = pen.form.surface.isMirrorSymmetric ? 'web' : `web ${side}`;
-  return [{ id: `web-${side}`, name: `${side} web`, kind: 'web', side, from, to, pull: [0, 0], group }];
+  const name = phrase('brace.web', { side });
+  return [{ id: `web-${side}`, name, nameOnSleeve: name, kind: 'web', side, from, to, pull: [0, 0], group }];
 }
 
 function placeStraps(
@@ -147,8 +152,8 @@ function placeStraps(
 ): PlacedBrace[] {
   const shares = plan.straps[level.id] ?? [];
   return shares.flatMap((share) => {
-    const word = wordOfStrap(share, shares.length);
-    return SIDES.flatMap((side) => placeStrap(pen, places, level, share, word, side));
+    const place = placeOfStrap(share, shares.length);
+    return SIDES.flatMap((side) => placeStrap(pen, places, level, share, place, side));
   });
 }
 
@@ -157,12 +162,13 @@ function placeStrap(
   places: WebPlaces,
   level: InsideForm['levels'][number],
   share: number,
-  word: '' | 'front' | 'back',
+  place: 'front' | 'back' | undefined,
   side: 'right' | 'left',
 ): PlacedBrace[] {
   const { form } = pen;
-  const { id: levelId, name } = level;
-  const id = `strap-${levelId}${word && `-${word}`}`;
+  const { id: levelId } = level;
+  const id = place ? `strap-${levelId}-${place}` : `strap-${levelId}`;
+  const strap = { level: level.name, ...(place && { place }) };
   const heights = strapRows(level);
   const seam = findLine(form, 'side', side);
   const from =
@@ -170,7 +176,7 @@ function placeStrap(
       ? seam
       : drawLine(
           pen,
-          { id, name: 'strap line', side, half: 'side' },
+          { id, name: phrase('brace.strap-line'), side, half: 'side' },
           (height) => strapAngle(form, share, side, height),
           heights,
         );
@@ -179,7 +185,8 @@ function placeStrap(
   return [
     {
       id: `${id}-${side}`,
-      name: `${name.toLowerCase()} ${word && `${word} `}strap ${side}`,
+      name: phrase('brace.strap', { ...strap, side }),
+      nameOnSleeve: phrase('brace.strap-alone', strap),
       kind: 'strap',
       side,
       from,
@@ -192,10 +199,10 @@ function placeStrap(
 }
 
 /** Tells the straps of one level apart. */
-function wordOfStrap(share: number, count: number): '' | 'front' | 'back' {
-  if (count === 1) return '';
+function placeOfStrap(share: number, count: number): 'front' | 'back' | undefined {
+  if (count === 1) return undefined;
   if (share > 0.55) return 'back';
-  return share < 0.47 ? 'front' : '';
+  return share < 0.47 ? 'front' : undefined;
 }
 
 /** The nearest eighth of the sleeve's girth: closer places could not be told apart on it. */

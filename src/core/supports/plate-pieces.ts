@@ -1,4 +1,4 @@
-import type { Issue } from '../base/index.ts';
+import { type Issue, type Phrase, withUsual } from '../base/index.ts';
 import {
   boundsOfPolyline,
   isInsidePolygon,
@@ -10,11 +10,13 @@ import { makeArmJoint, poleOfMagnets } from './arm-joint.ts';
 import { armPlates, wristPlates } from './arm-plates.ts';
 import { boardCover, boardLayers, quarterOf } from './board-pieces.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
 import { makeOval } from './make-oval.ts';
+import { phrase } from './phrases.ts';
 import { largestInset, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
 import { type PlateRings, plateRings, ringInSewnEdge } from './plate-rings.ts';
-import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
+import type { InsideForm, InsideOptions, InsideShape, Side } from './types.ts';
 
 /** Play of the pole in a plate's hole, mm on the diameter (common practice: 0.5 to 1). */
 const POLE_PLAY = 1;
@@ -24,15 +26,19 @@ const STUFFING_RADIUS = 38;
 const LID_OVERLAP = 14;
 /** Board kept beside a hole, mm. */
 const BOARD_MARGIN = 12;
+/** Less board than this beside a hole breaks, mm. */
+const HOLE_MARGIN = 6;
 
-const NAMES: Readonly<Record<OpeningId, string>> = {
-  base: 'base plate',
-  neck: 'neck plate',
-  armholeRight: 'armhole plate right',
-  armholeLeft: 'armhole plate left',
+/** Ids of the plates that fill the openings. */
+const PLATES: Readonly<Record<OpeningId, string>> = {
+  base: 'base-plate',
+  neck: 'neck-plate',
+  armholeRight: 'armhole-plate-right',
+  armholeLeft: 'armhole-plate-left',
 };
+type EdgeOfPlate = 'right' | 'left' | 'front' | 'back' | 'up' | 'down';
 /** The four edges as a maker names them, from the right hand of the drawing counter-clockwise. */
-const EDGES: Readonly<Record<OpeningId, readonly [string, string, string, string]>> = {
+const EDGES: Readonly<Record<OpeningId, readonly [EdgeOfPlate, EdgeOfPlate, EdgeOfPlate, EdgeOfPlate]>> = {
   base: ['right', 'front', 'left', 'back'],
   neck: ['right', 'front', 'left', 'back'],
   armholeRight: ['front', 'up', 'back', 'down'],
@@ -47,9 +53,9 @@ export interface PlateSet {
 
 /** How the shell stands to a plate's rim where it leans most, inwards (a bevel) or outwards (a gap behind the rim). */
 export interface PlateRim {
-  readonly plate: string;
-  /** `back`, `up` …, as the edges of the plate are named. */
-  readonly where: string;
+  /** The opening it fills. */
+  readonly plate: OpeningId;
+  readonly where: EdgeOfPlate;
   readonly kind: 'bevel' | 'gap';
   /** Radians, positive. */
   readonly angle: number;
@@ -63,25 +69,24 @@ export interface PlateRim {
  * its turned-in allowance) and the cover's: 3 layers of cloth; see `plateRings` for what the board's thickness takes.
  */
 export function plateInputs(form: InsideForm, shape: InsideShape, options: InsideOptions): PlateSet {
-  const clothThickness = options.clothThickness ?? 0.6;
-  const boardThickness = options.boardThickness ?? 8;
+  const { clothThickness, boardThickness } = withUsual(INSIDE_OPTIONS, options);
   const inset = CLOTH_LAYERS * clothThickness + depthOfShell(options);
   const issues: Issue[] = [];
   const rims: PlateRim[] = [];
-  const inputs = (Object.keys(NAMES) as OpeningId[]).flatMap((id) => {
+  const inputs = (Object.keys(PLATES) as OpeningId[]).flatMap((id) => {
     const outline = outlinePlate(form, id);
     if (!outline) return [];
     const rings = plateRings(outline, boardThickness, inset);
     if (!rings) {
-      issues.push(vanishedPlate(NAMES[id], outline.edge, clothThickness, depthOfShell(options)));
+      issues.push(vanishedPlate(plateAt(id), outline.edge, clothThickness, depthOfShell(options)));
       return [];
     }
     rims.push(...rimsOf(id, outline, rings));
     const { outer: ring, inner } = rings;
-    const side = id === 'armholeRight' ? 'right' : id === 'armholeLeft' ? 'left' : null;
+    const { side } = plateAt(id);
     const board = {
-      id: NAMES[id].replaceAll(' ', '-'),
-      name: NAMES[id],
+      id: PLATES[id],
+      name: nameOfPlate(id),
       side: side ?? 'centre',
       edgeNames: EDGES[id],
       ring,
@@ -95,42 +100,69 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
       const isArmSmaller = measurePolyline(armRing, true) < measurePolyline(ring, true);
       const joint = makeArmJoint(isArmSmaller ? armRing : ring, side, options);
       issues.push(...joint.issues);
-      const note = ` – ${poleOfMagnets(side, 'torso')} out`;
+      const pole = poleOfMagnets(side, 'torso');
       const own = armPlates(side, armRing, joint.holes);
-      return [...boardLayers(board, joint.holes, note), boardCover(board), ...own];
+      return [...boardLayers(board, joint.holes, pole), boardCover(board), ...own];
     }
-    const holes = side ? [] : holesOf(id, outline, ring, shape);
-    const tight = holes.filter((hole) => isTight(hole.points, inner ?? ring));
-    for (const hole of tight) issues.push(tightHole(NAMES[id], hole.name));
-    return [...boardLayers(board, holes), boardCover(board)];
+    const holes = id === 'base' || id === 'neck' ? holesOf(id, outline, ring, shape) : [];
+    const tight = holes.filter(({ line }) => isTight(line.points, inner ?? ring));
+    issues.push(...tight.map(tightHole));
+    const lines = holes.map(({ line }) => line);
+    return [...boardLayers(board, lines), boardCover(board)];
   });
   // Arms are cut to the body: nothing is taken off them.
   const wrists = wristPlates(form.arms, CLOTH_LAYERS * clothThickness);
-  for (const { name, edge } of wrists.vanished) issues.push(vanishedPlate(name, edge, clothThickness, 0));
+  for (const { side, edge } of wrists.vanished)
+    issues.push(vanishedPlate({ plate: 'wrist', side }, edge, clothThickness, 0));
   return { inputs: [...inputs, ...lidInputs(inputs), ...wrists.inputs], issues: joinSides(issues), rims };
 }
 
-function vanishedPlate(name: string, edge: Float64Array, clothThickness: number, shellDepth: number): Issue {
+/** Which plate, told apart from its side. */
+interface PlatePlace {
+  readonly plate: 'base' | 'neck' | 'armhole' | 'wrist';
+  readonly side?: Side;
+}
+
+function plateAt(id: OpeningId): PlatePlace {
+  if (id === 'base' || id === 'neck') return { plate: id };
+  return { plate: 'armhole', side: id === 'armholeRight' ? 'right' : 'left' };
+}
+
+function nameOfPlate(id: OpeningId): Phrase {
+  if (id === 'base' || id === 'neck') return phrase(`plate.${id}`);
+  return phrase('plate.armhole', { side: id === 'armholeRight' ? 'right' : 'left' });
+}
+
+function vanishedPlate(
+  plate: PlatePlace,
+  edge: Float64Array,
+  clothThickness: number,
+  shellDepth: number,
+): Issue {
   const room = largestInset(edge);
-  const isCover = shellDepth > CLOTH_LAYERS * clothThickness;
   const cloth = CLOTH_LAYERS * clothThickness;
-  if (isCover) {
+  const code = 'plate-vanishes';
+  if (shellDepth > cloth) {
     // Half the shell's own thickness is in the depth.
-    const limit = Math.max(0, Math.floor(room - cloth - clothThickness / 2));
-    const measured = shellDepth - clothThickness / 2;
-    const message = `Nothing would be left of the ${name}: the layers over the shell, ${measured.toFixed(1)} mm, go off all round, and ${limit} mm is the most there. Give the thickness of wadding and cover as they lie when worn.`;
-    return { code: 'plate-vanishes', path: 'coverThickness', message, severity: 'error', measured, limit };
+    const most = Math.max(0, Math.floor(room - cloth - clothThickness / 2));
+    const cover = shellDepth - clothThickness / 2;
+    const message = phrase('inside.plate-vanishes-under-cover', { ...plate, cover, most });
+    return { code, path: 'coverThickness', message, severity: 'error', measured: cover, limit: most };
   }
   const most = Math.max(0, room - shellDepth) / CLOTH_LAYERS;
-  const words = (mm: number): string => `${mm.toFixed(1)} mm`;
-  const message = `Nothing would be left of the ${name}: ${CLOTH_LAYERS} layers of cloth of ${words(clothThickness)} are taken off all round, and ${words(Math.floor(10 * most) / 10)} is the most there. Give the thickness of shell and interfacing alone, measured by caliper; what lies over the shell goes to “Layers over the shell”.`;
+  const message = phrase('inside.plate-vanishes', {
+    ...plate,
+    layers: CLOTH_LAYERS,
+    cloth: clothThickness,
+    most: Math.floor(10 * most) / 10,
+  });
   const path = 'clothThickness';
-  return { code: 'plate-vanishes', path, message, severity: 'error', measured: clothThickness, limit: most };
+  return { code, path, message, severity: 'error', measured: clothThickness, limit: most };
 }
 
 function rimsOf(id: OpeningId, { edge }: PlateOutline, { bevel, gap }: PlateRings): PlateRim[] {
   const rim = (kind: PlateRim['kind'], index: number, angle: number, depth: number): PlateRim => {
-    return { plate: NAMES[id], where: EDGES[id][quarterOf(edge, index)], kind, angle, depth };
+    return { plate: id, where: EDGES[id][quarterOf(edge, index)], kind, angle, depth };
   };
   return [
     ...(bevel ? [rim('bevel', bevel.index, bevel.angle, bevel.step)] : []),
@@ -138,22 +170,34 @@ function rimsOf(id: OpeningId, { edge }: PlateOutline, { bevel, gap }: PlateRing
   ];
 }
 
-function holesOf(id: OpeningId, outline: PlateOutline, ring: Float64Array, shape: InsideShape): PieceLine[] {
+/** A hole of the base or neck plate. */
+interface PlateHole {
+  readonly plate: 'base' | 'neck';
+  readonly hole: 'pole' | 'stuffing';
+  readonly side?: Side;
+  readonly line: PieceLine;
+}
+
+function holesOf(
+  plate: 'base' | 'neck',
+  outline: PlateOutline,
+  ring: Float64Array,
+  shape: InsideShape,
+): PlateHole[] {
   const { y, radius, zBottom, zTop } = shape.pole;
-  const [px, py] = outline.flatten(0, y, id === 'base' ? zBottom : zTop);
-  const pole = {
-    id: 'pole',
-    name: 'pole',
-    points: makeOval(px, py, radius + POLE_PLAY / 2, radius + POLE_PLAY / 2),
+  const [px, py] = outline.flatten(0, y, plate === 'base' ? zBottom : zTop);
+  const round = (id: string, x: number, r: number): PieceLine => {
+    return { id, name: id, points: makeOval(x, py, r, r) };
   };
-  if (id === 'neck') return [pole];
+  const pole: PlateHole = { plate, hole: 'pole', line: round('pole', px, radius + POLE_PLAY / 2) };
+  if (plate === 'neck') return [pole];
   const { minX, maxX } = boundsOfPolyline(ring);
   const halfWidth = 0.5 * (maxX - minX);
   const x = 0.5 * (halfWidth + radius);
   const r = Math.min(STUFFING_RADIUS, 0.5 * (halfWidth - radius) - 2 * BOARD_MARGIN);
-  const stuffing = [x, -x].map((cx, i) => {
-    const side = i === 0 ? 'right' : 'left';
-    return { id: `stuffing-${side}`, name: `stuffing ${side}`, points: makeOval(cx, py, r, r) };
+  const stuffing = (['right', 'left'] as const).map((side): PlateHole => {
+    const line = round(`stuffing-${side}`, side === 'right' ? x : -x, r);
+    return { plate, hole: 'stuffing', side, line };
   });
   return [pole, ...stuffing];
 }
@@ -161,37 +205,45 @@ function holesOf(id: OpeningId, outline: PlateOutline, ring: Float64Array, shape
 function isTight(hole: Float64Array, ring: Float64Array): boolean {
   for (let i = 0; i < hole.length; i += 2) {
     if (!isInsidePolygon(ring, hole[i], hole[i + 1])) return true;
-    if (measureDistanceToPolyline(ring, true, hole[i], hole[i + 1]) < 6) return true;
+    if (measureDistanceToPolyline(ring, true, hole[i], hole[i + 1]) < HOLE_MARGIN) return true;
   }
   return false;
 }
 
-function tightHole(plate: string, hole: string): Issue {
-  const message = `The ${hole} hole comes nearer than 6 mm to the edge of the ${plate}: take a thinner pole, or thin ply instead of card.`;
-  return { code: 'hole-near-edge', path: 'tubeDiameter', message, severity: 'warning', limit: 6 };
+function tightHole({ hole, side, plate }: PlateHole): Issue {
+  const message = phrase('inside.hole-near-edge', { hole, plate, least: HOLE_MARGIN, ...(side && { side }) });
+  return {
+    code: 'hole-near-edge',
+    path: 'tubeDiameter',
+    message,
+    severity: 'warning',
+    limit: HOLE_MARGIN,
+  };
 }
 
 /** A lid for each stuffing hole of the base: larger all round, glued or laced on from below. */
 function lidInputs(inputs: readonly PieceInput[]): PieceInput[] {
   const base = inputs.find(({ id }) => id === 'base-plate-1');
-  return (base?.cutouts ?? [])
-    .filter(({ id }) => id.startsWith('stuffing'))
-    .map(({ id, name, points }): PieceInput => {
-      const { minX, maxX } = boundsOfPolyline(points);
-      const radius = 0.5 * (maxX - minX) + LID_OVERLAP;
-      const ring = makeOval(0, 0, radius, radius, true);
-      const half = 2 * ((ring.length / 2 - 1) >> 1) + 2;
-      const edge = (part: Float64Array): PieceEdge => {
-        return { kind: 'opening', id: 'lid', letter: '', points: part, marks: [], bodyHalf: 'front' };
-      };
-      return {
-        id: `lid-${id}`,
-        name: `lid ${name}`,
+  return (['right', 'left'] as const).flatMap((side): PieceInput[] => {
+    const hole = base?.cutouts?.find(({ id }) => id === `stuffing-${side}`);
+    if (!hole) return [];
+    const { minX, maxX } = boundsOfPolyline(hole.points);
+    const radius = 0.5 * (maxX - minX) + LID_OVERLAP;
+    const ring = makeOval(0, 0, radius, radius, true);
+    const half = 2 * ((ring.length / 2 - 1) >> 1) + 2;
+    const edge = (part: Float64Array): PieceEdge => {
+      return { kind: 'opening', id: 'lid', letter: '', points: part, marks: [], bodyHalf: 'front' };
+    };
+    return [
+      {
+        id: `lid-${hole.id}`,
+        name: phrase('plate.lid', { side }),
         side: 'centre',
         edges: [edge(ring.slice(0, half)), edge(ring.slice(half - 2))],
         levelLines: [],
         material: 'card',
-        grainWord: 'flutes',
-      };
-    });
+        grainWord: phrase('grain.flutes'),
+      },
+    ];
+  });
 }

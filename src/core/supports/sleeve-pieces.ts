@@ -1,4 +1,5 @@
-import type { PieceEdge, PieceInput, PieceLine, PieceMark } from '../pattern/index.ts';
+import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
+import { phrase } from './phrases.ts';
 import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
 
 /** The tube's cut mark stands so far under the neck plate, mm. */
@@ -44,27 +45,30 @@ export function sleeveInput(
     };
   };
   const sewnOn = onSleeve.filter((brace) => (brace.sleeveShare ?? 0) > 0);
-  const places = sewnOn.map((brace): PieceLine => {
+  const places = sewnOn.map((brace): NamedLine => {
     const x = (brace.sleeveShare ?? 0) * width;
     const [low, high] = [brace.rungs[0].z - zBottom, brace.rungs[brace.rungs.length - 1].z - zBottom];
-    // Short, so that it fits beside a strap; right and left have letters of their own.
-    const name = `${letterOfBrace(brace)} ${brace.name.replace(/ strap (right|left)$/, '')}`;
+    const name = phrase('brace.on-sleeve', { letter: letterOfBrace(brace), brace: brace.nameOnSleeve });
     return { id: brace.id, name, points: Float64Array.of(x, low, x, high) };
   });
-  const ticks = sewnOn.flatMap((brace): PieceLine[] => {
+  const ticks = sewnOn.flatMap((brace): NamedLine[] => {
     const x = (brace.sleeveShare ?? 0) * width;
-    return brace.rungs.flatMap(({ z, levelId }, k): PieceLine[] => {
+    return brace.rungs.flatMap(({ z, levelId }, k): NamedLine[] => {
       const level = form.levels.find(({ id }) => id === levelId);
       if (!level || k === 0 || k === brace.rungs.length - 1) return [];
       const y = z - zBottom;
       return [
-        { id: `${brace.id}-${level.id}`, name: level.name, points: Float64Array.of(x - 4, y, x + 4, y) },
+        {
+          id: `${brace.id}-${level.id}`,
+          name: level.name,
+          points: Float64Array.of(x - 4, y, x + 4, y),
+        },
       ];
     });
   });
   return {
     id: 'pole-sleeve',
-    name: 'pole sleeve',
+    name: phrase('sleeve.name'),
     side: 'centre',
     edges: [
       cross('base plate', 0, 0, width, 0),
@@ -79,11 +83,11 @@ export function sleeveInput(
 }
 
 /** Where the tube shows last: it goes on through the neck plate and is cut off level with its top. */
-function tubeEnd({ pole }: InsideShape, width: number): PieceLine {
+function tubeEnd({ pole }: InsideShape, width: number): NamedLine {
   const y = pole.zTop - pole.zBottom - TUBE_MARK;
   return {
     id: 'tube-end',
-    name: `pole ends ${TUBE_MARK} mm + one plate above`,
+    name: phrase('sleeve.tube-end', { above: TUBE_MARK }),
     points: Float64Array.of(0, y, width, y),
   };
 }
@@ -104,7 +108,7 @@ export function tabInputs(): PieceInput[] {
     const { width: w, height: h } = TAB;
     return {
       id: `tab-${i + 1}`,
-      name: `sleeve tab ${i + 1}`,
+      name: phrase('sleeve.tab', { number: i + 1 }),
       side: 'centre',
       edges: [
         edge('base plate', 0, 0, w, 0),

@@ -1,4 +1,6 @@
-import { formatLength, type Issue } from '../base/index.ts';
+import type { Issue } from '../base/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
+import { phrase } from './phrases.ts';
 import type { InsideOptions, TestTubeReadings } from './types.ts';
 
 /** Diameter of the maker's test tube before it is filled, mm. */
@@ -7,13 +9,12 @@ export const TEST_TUBE_DIAMETER = 200;
 export const TEST_TUBE_GIRTH = Math.PI * TEST_TUBE_DIAMETER;
 /** The lines of the tube by their keys in the file, from the bottom up. */
 export const TEST_TUBE_LINES = ['measure1', 'measure2', 'measure3'] as const;
-/** More than this no firm cloth grows: the tube was drawn, sewn or read wrong. Ours; also the limit of the file. */
-const MOST_GROWTH = 0.2;
+const USUAL_THICKNESS: number = INSIDE_OPTIONS.clothThickness.usual;
 /** Readings further apart than this were not filled alike, mm (ours: what three goes of a tape differ by, doubled). */
 const SAME_TUBE = 6;
 
 /** What a tape reads over the tube as it was sewn, mm. A tape lies on the outside of the cloth. */
-export function sewnGirthOfTestTube(clothThickness = 0.6): number {
+export function sewnGirthOfTestTube(clothThickness = USUAL_THICKNESS): number {
   return TEST_TUBE_GIRTH + Math.PI * clothThickness;
 }
 
@@ -21,9 +22,15 @@ export function sewnGirthOfTestTube(clothThickness = 0.6): number {
  * Between which a tape over the filled tube can read, mm: as sewn, and grown by the most. Whole millimetres, as a tape is
  * read, so that the tube as sewn lies within.
  */
-export function limitsOfTestTube(clothThickness = 0.6): { readonly min: number; readonly max: number } {
+export function limitsOfTestTube(clothThickness = USUAL_THICKNESS): {
+  readonly min: number;
+  readonly max: number;
+} {
   const sewn = sewnGirthOfTestTube(clothThickness);
-  return { min: Math.floor(sewn), max: Math.floor(sewn + TEST_TUBE_GIRTH * MOST_GROWTH) };
+  return {
+    min: Math.floor(sewn),
+    max: Math.floor(sewn + TEST_TUBE_GIRTH * INSIDE_OPTIONS.measuredGrowth.max),
+  };
 }
 
 /**
@@ -31,7 +38,10 @@ export function limitsOfTestTube(clothThickness = 0.6): { readonly min: number; 
  * radius, π times the thickness in girth, which is taken off first. Undefined without readings, and with one that
  * `checkTestTube` refuses.
  */
-export function growthOfTestTube(readings: TestTubeReadings, clothThickness = 0.6): number | undefined {
+export function growthOfTestTube(
+  readings: TestTubeReadings,
+  clothThickness = USUAL_THICKNESS,
+): number | undefined {
   const girths = girthsOf(readings);
   const { min, max } = limitsOfTestTube(clothThickness);
   if (girths.length === 0 || girths.some((girth) => girth < min || girth > max)) return undefined;
@@ -56,27 +66,31 @@ export function checkTestTube({ measuredGrowth, testTube, clothThickness }: Insi
     if (girth === undefined || (girth >= min && girth <= max)) return [];
     const isSmall = girth < min;
     const limit = isSmall ? min : max;
-    const message = `Test tube, girth at line ${k + 1}: ${formatLength(girth, 'cm')} is ${isSmall ? 'less than the tube as it was sewn' : 'more than cloth can grow'}, ${formatLength(limit, 'cm')} over the cloth. ${isSmall ? 'Fill it harder, or check that it was printed true to size' : 'Check that its seam is not open and that it was printed true to size'}, and measure again; until then nothing is taken off for growth.`;
-    return [
-      { code: 'test-tube-off', path: `testTube.${line}`, message, severity: 'error', measured: girth, limit },
-    ];
+    const message = isSmall
+      ? phrase('test-tube.too-small', { line: k + 1, girth, least: min })
+      : phrase('test-tube.too-large', { line: k + 1, girth, most: max });
+    const path = `testTube.${line}`;
+    return [{ code: 'test-tube-off', path, message, severity: 'error', measured: girth, limit }];
   });
   const girths = girthsOf(testTube);
   const spread = Math.max(...girths) - Math.min(...girths);
   if (spread > SAME_TUBE) {
-    const message = `Test tube: the girths differ by ${spread.toFixed(0)} mm, and ${SAME_TUBE} mm are the most of a tube filled evenly. Fill the thin part harder and measure all three lines again.`;
     issues.push({
       code: 'test-tube-uneven',
       path: 'testTube',
-      message,
+      message: phrase('test-tube.uneven', { spread, most: SAME_TUBE }),
       severity: 'warning',
       measured: spread,
       limit: SAME_TUBE,
     });
   }
   if (measuredGrowth !== undefined) {
-    const message = `Growth is given twice: ${(100 * measuredGrowth).toFixed(2)} % in the project file (inside.measuredGrowth), which is used, and girths of the test tube. Leave one out.`;
-    issues.push({ code: 'growth-twice', path: 'measuredGrowth', message, severity: 'warning' });
+    issues.push({
+      code: 'growth-twice',
+      path: 'measuredGrowth',
+      message: phrase('test-tube.growth-twice', { growth: measuredGrowth }),
+      severity: 'warning',
+    });
   }
   return issues;
 }

@@ -1,5 +1,6 @@
-import { formatBoth } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
+import { phrase } from './phrases.ts';
 import { sewnGirthOfTestTube, TEST_TUBE_GIRTH } from './test-tube-growth.ts';
 
 const HEIGHT = 300;
@@ -43,7 +44,7 @@ export function testTubeInputs(
   };
   const tube: PieceInput = {
     id: 'test-tube',
-    name: 'test tube',
+    name: phrase('test-tube.name'),
     side: 'centre',
     edges: [
       across('test-tube-bottom', 0, width, 0),
@@ -52,25 +53,31 @@ export function testTubeInputs(
       upright(0, false),
     ],
     levelLines: MEASURED_AT.map((y, k) => {
-      return { id: `measure-${k + 1}`, name: `measure ${k + 1}`, points: Float64Array.of(0, y, width, y) };
+      return {
+        id: `measure-${k + 1}`,
+        name: phrase('test-tube.line', { number: k + 1 }),
+        points: Float64Array.of(0, y, width, y),
+      };
     }),
     material: 'test-tube',
     notes: [
-      'Before any panel is cut: how much does this cloth grow when it is stuffed?',
-      ...instructionsOfTestTube(closing, end, clothThickness).map((text, k) => `${k + 1}. ${text}`),
+      phrase('test-tube.why'),
+      ...instructionsOfTestTube(closing, end, clothThickness).map((text, k) =>
+        phrase('test-tube.numbered', { number: k + 1, text }),
+      ),
     ],
   };
   return [tube, endOfTube('bottom', end), endOfTube('top', end)];
 }
 
 /** What to do with tube and ends, step by step, for sheet and order of work. */
-export function instructionsOfTestTube(closing: string, end: string, clothThickness?: number): string[] {
+export function instructionsOfTestTube(closing: string, end: string, clothThickness?: number): Phrase[] {
   return [
-    'Cut tube and two ends from the cloth and interfacing of the shell, fused as they will be, the grain as drawn.',
-    `Sew ${closing} to ${closing}, then an end to each ${end}, mark on mark, with the stitch and thread of the shell. Leave 10 cm of one ${end} open. Turn it right side out.`,
-    'Stuff it as hard as the form will be, small tufts first into the rims, wearing a mask: a thumb pressed in leaves no dent. Close it by hand, stand it on end and let it rest for a day.',
-    'Measure round it at lines 1, 2 and 3, the tape level and touching all round but not pulled.',
-    `Type the three girths under Inside, “Test tube”. Before stuffing it measures ${formatBoth(sewnGirthOfTestTube(clothThickness))} over the cloth. The panels are then cut smaller by what the cloth grows: only then print and cut them.`,
+    phrase('test-tube.cut'),
+    phrase('test-tube.sew', { closing, end }),
+    phrase('test-tube.stuff'),
+    phrase('test-tube.measure'),
+    phrase('test-tube.type', { girth: sewnGirthOfTestTube(clothThickness) }),
   ];
 }
 
@@ -97,7 +104,7 @@ function endOfTube(place: 'bottom' | 'top', letter: string): PieceInput {
   });
   return {
     id: `test-tube-${place}`,
-    name: `test tube ${place}`,
+    name: phrase('test-tube.end', { end: place }),
     side: 'centre',
     edges: [edge(0, half, [1]), edge(half, count, [3])],
     levelLines: [],

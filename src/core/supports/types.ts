@@ -1,4 +1,33 @@
+import type { Phrase } from '../base/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
+import type { WebPlaces } from './inside-options.ts';
+
+export type { InsideOptions, TestTubeReadings, WebPlaces } from './inside-options.ts';
+
+export type Side = 'right' | 'left';
+
+/** Where on a level section a place lies, seen by the wearer. */
+export type SectionPlace =
+  | 'centre front'
+  | 'centre back'
+  | 'right side'
+  | 'left side'
+  | 'right front'
+  | 'left front'
+  | 'right back'
+  | 'left back';
+
+/** Dangers that makers are warned of. */
+export type CautionId =
+  | 'blades'
+  | 'iron'
+  | 'glue'
+  | 'dust'
+  | 'magnets'
+  | 'tipping'
+  | 'lifting'
+  | 'fire'
+  | 'rigging';
 
 /** An upright seam, as inner parts need it. All arrays are parallel, upwards. */
 export interface InsideSeam {
@@ -21,7 +50,7 @@ export interface InsideSeam {
 /** An upright line of the shell, in one seam or in several above each other. */
 export interface InsideLine {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly side: 'right' | 'left' | 'centre';
   readonly half: 'front' | 'back' | 'side';
   /** From the base up. */
@@ -34,7 +63,7 @@ export interface InsideForm {
   /** From the hip up. */
   readonly levels: readonly {
     readonly id: string;
-    readonly name: string;
+    readonly name: Phrase;
     readonly v: number;
     readonly z: number;
   }[];
@@ -72,62 +101,6 @@ export interface InsideForm {
   readonly measureOnPanels: (chart: Float64Array) => Float64Array | null;
 }
 
-/** Where front-to-back webs are held: on seams, or on lines drawn inside the panels where they hold better. */
-export type WebPlaces = 'seams' | 'panels';
-
-/** Girths of the filled test tube at its three lines, from the bottom up, as a tape over the cloth takes them. mm. */
-export interface TestTubeReadings {
-  readonly measure1?: number;
-  readonly measure2?: number;
-  readonly measure3?: number;
-}
-
-/** What the maker chooses for the inside; all in mm, kg. Absent = the default beside it. */
-export interface InsideOptions {
-  /** Outside diameter of the pole, measured; default 25. */
-  readonly tubeDiameter?: number;
-  /** One plate, all its layers; default 8 (two layers of 4 mm corrugated card). */
-  readonly boardThickness?: number;
-  /** Shell and interfacing together; default 0.6. */
-  readonly clothThickness?: number;
-  /** Largest deviation from the body that is still wanted at waist and hip; default 3. */
-  readonly wantedDeviation?: number;
-  /** Default: on seams if that brings the wanted deviation, else on lines drawn on the panels. */
-  readonly webPlaces?: WebPlaces;
-  /** Straps from the side seams to the sleeve at hip and bust; default true. */
-  readonly straps?: boolean;
-  /** Pressure of the filling, kPa; default 3. */
-  readonly pressure?: number;
-  /** Stiffness of the fused cloth, N per mm width; default 40. */
-  readonly clothStiffness?: number;
-  /**
-   * Growth of the girth found on the maker's own test tube of 200 mm, as a fraction; replaces pressure over stiffness, and
-   * is taken off the panels.
-   */
-  readonly measuredGrowth?: number;
-  /** Instead of `measuredGrowth`, the girths it is worked out from. */
-  readonly testTube?: TestTubeReadings;
-  /** All that will lie over the shell, as wadding and a cover; taken off the panels. Default 0. */
-  readonly coverThickness?: number;
-  /** Magnets that locate an arm, outside diameter; default 15. */
-  readonly magnetDiameter?: number;
-  /** Peg that carries an arm; default 12. */
-  readonly pegDiameter?: number;
-  readonly garmentMass?: number;
-  /** How far the garment's weight hangs off the pole; default 60. */
-  readonly garmentOffset?: number;
-  /** Floor to waist on the stand; default the person's own, measured or by the nape, else 1040. */
-  readonly waistHeight?: number;
-  readonly legs?: number;
-  /** Pole to the ends of the legs; default 300. */
-  readonly legRadius?: number;
-  /** Mass of base and pole; default 6. */
-  readonly standMass?: number;
-  readonly poleMaterial?: 'steel' | 'aluminium' | 'beech' | 'pvc';
-  /** Wall of the tube; default 1.5. Solid wood has none. */
-  readonly tubeWall?: number;
-}
-
 /** What a row of the finished form measures. mm. */
 export interface SectionSize {
   readonly width: number;
@@ -138,7 +111,7 @@ export interface SectionSize {
 
 export interface LevelFinding {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
   readonly z: number;
   readonly body: SectionSize;
   /** Stuffed with nothing inside. */
@@ -147,12 +120,12 @@ export interface LevelFinding {
   readonly held: SectionSize & {
     /** The largest one, positive outside the body. */
     readonly deviation: number;
-    readonly where: string;
+    readonly where: SectionPlace;
     readonly x: number;
     readonly y: number;
   };
   /** Braces that hang slack at this level. */
-  readonly slack: readonly string[];
+  readonly slack: readonly Phrase[];
 }
 
 export interface PoleFit {
@@ -179,7 +152,9 @@ export interface BraceRung {
 
 export interface DesignedBrace {
   readonly id: string;
-  readonly name: string;
+  readonly name: Phrase;
+  /** Beside its letter, on the sleeve. */
+  readonly nameOnSleeve: Phrase;
   readonly kind: 'tie' | 'web' | 'strap';
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;
@@ -198,7 +173,7 @@ export interface InsideShape {
   readonly panelLines: readonly {
     readonly id: string;
     readonly letter: string;
-    readonly name: string;
+    readonly name: Phrase;
     readonly chart: Float64Array;
   }[];
   /** Predicted outlines, closed, n × 3. */

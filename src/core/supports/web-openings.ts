@@ -23,6 +23,8 @@ const STRAP_ROOM = 12;
 
 export interface WebOpening {
   readonly id: string;
+  /** Counted from below. */
+  readonly number: number;
   readonly outline: Float64Array;
   readonly reinforced: Float64Array;
   readonly low: number;
@@ -94,7 +96,7 @@ export function placeOpenings(
   const stops = heights.filter((_, k) => isStop(k));
   const filling = leaveEnough(openingsForFill(stops, passed), passed, top - bottom);
   const openings = [...passed, ...filling].sort((a, b) => a.low - b.low);
-  return openings.flatMap((wanted, i) => drawOpening(wanted, `opening-${i + 1}`, strip, heights) ?? []);
+  return openings.flatMap((wanted, i) => drawOpening(wanted, i + 1, strip, heights) ?? []);
 }
 
 /** Two slots with too little cloth between, both ways, become one, and that one with any other too near to it. */
@@ -151,7 +153,7 @@ function leaveEnough(filling: readonly Wanted[], passed: readonly Wanted[], heig
 /** The opening as an oval in the middle of the web, or where straps pass; null where it has no room. */
 function drawOpening(
   { low, high, passage }: Wanted,
-  id: string,
+  number: number,
   strip: FlatStrip,
   heights: readonly number[],
 ): WebOpening | null {
@@ -168,7 +170,8 @@ function drawOpening(
   const halfWidth = passage ? STRAP_ROOM + 0.5 * (passage.to - passage.from) * width : usual;
   if (halfWidth < 12) return null;
   return {
-    id,
+    id: `opening-${number}`,
+    number,
     outline: makeOval(x, y, halfWidth, half),
     reinforced: makeOval(x, y, halfWidth + REINFORCED, half + REINFORCED, true),
     low: low - REINFORCED,

@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useState } from 'react';
-import type { CabinetContents, KeptBody } from '../../store/index.ts';
+import type { KeptBodies, KeptBody } from '../../store/index.ts';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
-/** No bodies until the cabinet was looked into. */
-type Contents = Omit<CabinetContents, 'bodies'> & { readonly bodies: CabinetContents['bodies'] | null };
+/** No bodies until the database was looked into. */
+type Contents = Omit<KeptBodies, 'bodies'> & { readonly bodies: KeptBodies['bodies'] | null };
 
 interface BodyListProps {
   readonly onClose: () => void;

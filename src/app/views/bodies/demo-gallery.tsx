@@ -1,10 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Project } from '../../../core/project/index.ts';
+import type { Demo } from '../../services/index.ts';
 import { Icon } from '../parts/icon.tsx';
 import { outlineOf } from '../parts/side-drawing.ts';
 import { useDemoCards } from '../parts/use-demo-cards.ts';
 import { useNumbers, useWords } from '../parts/use-words.ts';
-import { type Demo, useApp, useServices } from '../parts/workroom-context.tsx';
+import { useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** Bodies of the Lantern Yard Players, to try things on. */
 export function DemoGallery({ onClose }: { readonly onClose: () => void }) {

@@ -1,7 +1,8 @@
+import { wordsOf } from '../../../core/base/index.ts';
 import { issuesOf } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { LitRow } from '../parts/lit-row.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { CompareView } from './compare-view.tsx';
 import { PhotoTools } from './photo-tools.tsx';
@@ -64,15 +65,16 @@ function BodyNumbers() {
 
 function Doubts() {
   const issues = useApp(issuesOf);
-  const { body: words, core } = useWords();
+  const { body: words } = useWords();
+  const say = useSay();
   if (issues.length === 0) return null;
   return (
     <section aria-labelledby="doubts-title">
       <h3 id="doubts-title">{words.doubts}</h3>
       <ul className="doubts">
         {issues.map((issue) => (
-          <li key={issue.code + issue.path + issue.message} className={issue.severity}>
-            <CoreText english={issue.message} said={core.issue(issue)} />
+          <li key={issue.code + issue.path + wordsOf(issue.message)} className={issue.severity}>
+            <CoreText said={say(issue.message)} />
           </li>
         ))}
       </ul>
@@ -82,7 +84,8 @@ function Doubts() {
 
 function Levels() {
   const levels = useApp((state) => state.form?.shell.levels);
-  const { body: words, core } = useWords();
+  const { body: words } = useWords();
+  const say = useSay();
   const numbers = useNumbers();
   const highlight = useApp((state) => state.highlight);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
@@ -106,7 +109,7 @@ function Levels() {
               points={{ kind: 'level', id: level.id }}
               isLit={highlight?.kind === 'level' && highlight.id === level.id}
             >
-              <th scope="row">{core.name(level.name)}</th>
+              <th scope="row">{say(level.name)}</th>
               <td className="number">{numbers.length(level.length3d, unit)}</td>
             </LitRow>
           ))}

@@ -3,7 +3,7 @@ import { compareBodies } from '../../../core/body/index.ts';
 import { readProjectFile } from '../parts/open-file.ts';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useDemoCards } from '../parts/use-demo-cards.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 import { DistanceMap } from './distance-map.tsx';
 
@@ -71,7 +71,8 @@ const SIZES = ['girth', 'width', 'depth'] as const;
 function Differences() {
   const ghost = useApp((state) => state.ghost);
   const body = useApp((state) => state.form?.body);
-  const { compare: words, body: bodyWords, core } = useWords();
+  const { compare: words, body: bodyWords } = useWords();
+  const say = useSay();
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const sections = useMemo(
@@ -97,7 +98,7 @@ function Differences() {
           <tbody>
             {sections.map(({ level, name, before, after }) => (
               <tr key={level}>
-                <th scope="row">{core.name(name)}</th>
+                <th scope="row">{say(name)}</th>
                 {SIZES.map((size) => (
                   <td key={size} className="number">
                     {numbers.length(after[size], unit, { bare: true })}{' '}

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
+import type { DistancePicture } from '../../calls/index.ts';
 import { useNumbers, useWords } from '../parts/use-words.ts';
-import { type DistancePicture, useApp, useServices } from '../parts/workroom-context.tsx';
+import { useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** How far the other body lies outside or inside this one, as figures and as a coloured picture. */
 export function DistanceMap() {
@@ -42,7 +43,7 @@ function useDistances(): { readonly distances: DistancePicture; readonly url: st
   useEffect(() => {
     if (!other || !body) return;
     let isWanted = true;
-    void services.pictureDistance(body, other).then((distances) => {
+    void services.worker.pictureDistance(body, other).then((distances) => {
       if (!isWanted || !distances) return;
       const url = URL.createObjectURL(new Blob([distances.picture], { type: 'image/svg+xml' }));
       setShown({ distances, url });

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Numbers, Words } from '../../language/index.ts';
+import type { Numbers, Words } from '../../../language/index.ts';
 import type { Section } from '../../store/index.ts';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';

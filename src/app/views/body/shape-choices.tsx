@@ -1,5 +1,5 @@
 import { type ShapeCategory, shapeCategoriesOf } from '../../../core/body/index.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { ShapePicture } from './shape-picture.tsx';
 
@@ -19,7 +19,8 @@ function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
   const value = useApp((state) => state.project?.body.shape?.[category.id]);
   const actions = useActions();
   const { core } = useWords();
-  const { name, why } = core.category(category);
+  const say = useSay();
+  const [name, why] = [say(category.name), say(category.why)];
   const choiceIds = category.choices.map(({ id }) => id);
   const choose = (id: string) => actions.setShape(category.id, id, core.within(name));
   return (
@@ -37,7 +38,7 @@ function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
             />
             <span>
               <ShapePicture categoryId={category.id} choiceId={choice.id} choiceIds={choiceIds} />
-              {core.choice(category, choice)}
+              {say(choice.name)}
             </span>
           </label>
         ))}

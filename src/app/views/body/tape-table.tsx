@@ -1,9 +1,10 @@
+import type { Say } from '../../../core/base/index.ts';
 import { findMeasure } from '../../../core/body/index.ts';
 import type { ReportTape } from '../../../core/form/index.ts';
-import type { Words } from '../../language/index.ts';
+import type { Words } from '../../../language/index.ts';
 import { isTapeLit } from '../../store/index.ts';
 import { LitRow } from '../parts/lit-row.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
 /** Every tape: asked for, read off the body, and the difference. Pointing at a row lights the tape. */
@@ -11,6 +12,7 @@ export function TapeTable() {
   const tapes = useApp((state) => state.form?.report.tapes);
   const highlight = useApp((state) => state.highlight);
   const words = useWords();
+  const say = useSay();
   const { tapeTable } = words;
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
@@ -37,7 +39,7 @@ export function TapeTable() {
             points={{ kind: 'tape', id: tape.id }}
             isLit={isTapeLit(highlight, tape.id)}
           >
-            <th scope="row">{nameOfTape(tape.id, words)}</th>
+            <th scope="row">{nameOfTape(tape.id, words, say)}</th>
             <td className="number">
               {tape.status === 'estimated' ? '–' : numbers.length(tape.target, unit)}
             </td>
@@ -63,9 +65,9 @@ function Standing({ tape }: { readonly tape: ReportTape }) {
     : words.estimate;
 }
 
-function nameOfTape(id: string, { core, tapeTable }: Words): string {
+function nameOfTape(id: string, { tapeTable }: Words, say: Say): string {
   const [measureId, side] = id.split('.');
   const measure = findMeasure(measureId);
-  const name = measure ? core.measure(measure).name : measureId;
+  const name = measure ? say(measure.name) : measureId;
   return side === 'left' || side === 'right' ? tapeTable.sided[side](name) : name;
 }

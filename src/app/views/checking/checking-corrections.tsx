@@ -1,7 +1,13 @@
 import { useMemo } from 'react';
+import { verbatim } from '../../../core/base/index.ts';
 import type { CheckingEntry } from '../../../core/project/index.ts';
-import { type Correction, judgeStuffing, type StuffingContext } from '../../../core/simulate/index.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import {
+  type Correction,
+  judgeStuffing,
+  type StuffingContext,
+  wordCorrection,
+} from '../../../core/simulate/index.ts';
+import { useNumbers, useSayInUnits, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 interface CorrectionsProps {
@@ -11,15 +17,12 @@ interface CorrectionsProps {
 
 /** What the readings say, and what to do: worked out anew with every reading. */
 export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
-  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const corrections = useMemo(() => judgeStuffing(entry.levels, entry.state, stuffing), [entry, stuffing]);
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSayInUnits();
   const words = workshop.checking;
-  const numbers = useNumbers();
   const count = Object.values(entry.levels).filter((reading) => Object.keys(reading).length > 0).length;
-  const named = new Map(
-    [...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, core.name(name)]),
-  );
+  const named = new Map([...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, name]));
   return (
     <section className="corrections" aria-labelledby="corrections-title">
       <h3 id="corrections-title">{words.whatToDo}</h3>
@@ -31,11 +34,11 @@ export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
         ) : (
           <ul>
             {corrections.map((correction) => {
-              const { title, text } = core.correction(correction, (id) => named.get(id) ?? id, unit, numbers);
+              const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? verbatim(id));
               return (
                 <li key={keyOf(correction)}>
-                  <strong>{title}</strong>
-                  <p>{text}</p>
+                  <strong>{say(title)}</strong>
+                  <p>{say(text)}</p>
                   {correction.kind === 'growth' && <UseGrowth growth={correction.growth} />}
                 </li>
               );

@@ -1,7 +1,7 @@
 import { compareReading, type LevelTarget, type ReadingKind } from '../../../core/simulate/index.ts';
-import type { Numbers } from '../../language/index.ts';
+import type { Numbers } from '../../../language/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import type { EntryProps } from './entry-props.ts';
 import { FillMass } from './fill-mass.tsx';
@@ -46,9 +46,10 @@ interface LevelProps extends Omit<EntryProps, 'stuffing'> {
 function LevelFields({ target, entry, onChange }: LevelProps) {
   const reading = entry.levels[target.id] ?? {};
   const isEmpty = entry.state === 'empty';
-  const { workshop, steps, core } = useWords();
+  const { workshop, steps } = useWords();
+  const say = useSay();
   const words = workshop.checking;
-  const name = core.name(target.name);
+  const name = say(target.name);
   const actions = useActions();
   const isLit = useApp(({ highlight }) => highlight?.kind === 'level' && highlight.id === target.id);
   const set = (kind: ReadingKind, mm: number | null) => {

@@ -1,7 +1,7 @@
 import type { CheckingEntry } from '../../../core/project/index.ts';
 import { compareReading, judgeStuffing, type StuffingContext } from '../../../core/simulate/index.ts';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
 interface HistoryProps {
@@ -15,7 +15,8 @@ interface HistoryProps {
 /** Every round so far: how far each girth was off then, newest first. */
 export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: HistoryProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const words = workshop.checking;
   const numbers = useNumbers();
   const levels = stuffing.targets.toSorted((a, b) => b.z - a.z);
@@ -36,7 +37,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
               <th scope="col">{words.measured}</th>
               {levels.map(({ id, name }) => (
                 <th scope="col" className="number" key={id}>
-                  {core.name(name)}
+                  {say(name)}
                 </th>
               ))}
               <th scope="col" className="number">

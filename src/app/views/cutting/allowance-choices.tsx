@@ -1,12 +1,11 @@
-import { NOTCH_SHAPES, type NotchShape } from '../../../core/pattern/index.ts';
+import { withUsual } from '../../../core/base/index.ts';
+import { NOTCH_SHAPES, type NotchShape, PATTERN_OPTIONS } from '../../../core/pattern/index.ts';
 import type { Project } from '../../../core/project/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
-const LIMITS = { min: 0, max: 50 };
-const USUAL = 10;
 const MATERIALS = ['webs', 'arms'] as const;
 
 /** Cloth beyond the seam lines: for all, and by edge, opening and material; the shape of notches. */
@@ -26,7 +25,7 @@ export function AllowanceChoices() {
 }
 
 function NotchShapeChoice() {
-  const cloth = useApp((state) => state.project?.cloth);
+  const cloth = useCloth();
   const actions = useActions();
   const { workshop, steps } = useWords();
   const words = workshop.allowance;
@@ -37,7 +36,7 @@ function NotchShapeChoice() {
       </label>
       <select
         id="notch-shape"
-        value={cloth?.notchShape ?? 'slit'}
+        value={withUsual(PATTERN_OPTIONS, cloth).notchShape}
         onChange={(event) =>
           actions.setCloth({ notchShape: event.target.value as NotchShape }, steps.things.notches)
         }
@@ -54,7 +53,9 @@ function NotchShapeChoice() {
 
 /** Openings, and materials other than the shell's. */
 function KindAllowances() {
-  const { allowance: usual = USUAL, allowanceByKind = {}, allowanceByMaterial = {} } = useCloth();
+  const cloth = useCloth();
+  const { allowance: usual } = withUsual(PATTERN_OPTIONS, cloth);
+  const { allowanceByKind = {}, allowanceByMaterial = {} } = cloth;
   const actions = useActions();
   const { workshop, steps } = useWords();
   const words = workshop.allowance;
@@ -65,7 +66,7 @@ function KindAllowances() {
         fieldId="cloth.allowanceByKind.opening"
         value={allowanceByKind.opening}
         usual={usual}
-        limits={LIMITS}
+        limits={PATTERN_OPTIONS.allowance}
         onValue={(mm) =>
           actions.setCloth(
             { allowanceByKind: withEntry(allowanceByKind, 'opening', mm) },
@@ -80,7 +81,7 @@ function KindAllowances() {
           fieldId={`cloth.allowanceByMaterial.${id}`}
           value={allowanceByMaterial[id]}
           usual={usual}
-          limits={LIMITS}
+          limits={PATTERN_OPTIONS.allowance}
           onValue={(mm) =>
             actions.setCloth(
               { allowanceByMaterial: withEntry(allowanceByMaterial, id, mm) },
@@ -95,7 +96,9 @@ function KindAllowances() {
 
 /** Single edges that have an allowance of their own, and one more. */
 function EdgeAllowances() {
-  const { allowance: usual = USUAL, allowanceByEdge = {} } = useCloth();
+  const cloth = useCloth();
+  const { allowance: usual } = withUsual(PATTERN_OPTIONS, cloth);
+  const { allowanceByEdge = {} } = cloth;
   const actions = useActions();
   const { workshop, steps } = useWords();
   const words = workshop.allowance;
@@ -110,7 +113,7 @@ function EdgeAllowances() {
           fieldId={`cloth.allowanceByEdge.${id}`}
           value={allowanceByEdge[id]}
           usual={usual}
-          limits={LIMITS}
+          limits={PATTERN_OPTIONS.allowance}
           onValue={(mm) =>
             actions.setCloth(
               { allowanceByEdge: withEntry(allowanceByEdge, id, mm) },
@@ -154,14 +157,15 @@ function useCloth(): Partial<Project['cloth']> {
 /** Every opening and seam of the form, with its name. */
 function useEdges(): readonly { readonly id: string; readonly name: string }[] {
   const form = useApp((state) => state.form);
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const nameOpening = (id: string) =>
     (workshop.allowance.opening as Readonly<Record<string, string>>)[id] ?? id;
   return [
     ...(form?.shell.openings ?? []).map(({ id }) => ({ id, name: nameOpening(id) })),
     ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({
       id,
-      name: `${letter} ${core.name(name)}`,
+      name: `${letter} ${say(name)}`,
     })),
   ];
 }

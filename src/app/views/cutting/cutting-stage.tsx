@@ -3,7 +3,7 @@ import { CAUTIONS } from '../../../core/supports/index.ts';
 import { isFormBehind, reaches } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { Download } from '../parts/download-list.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
 import { AllowanceChoices } from './allowance-choices.tsx';
 import { MachineChoices } from './machine-choices.tsx';
@@ -100,7 +100,8 @@ interface PieceListProps {
 /** What to cut, by material; what is not ticked is left out of the files. */
 function PieceList({ leftOut, onChange }: PieceListProps) {
   const pieces = usePieces();
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const words = workshop.cutting;
   const names: Readonly<Record<string, string>> = words.materials;
   const materials = [...new Set(pieces.map(({ material }) => material))];
@@ -145,7 +146,7 @@ function PieceList({ leftOut, onChange }: PieceListProps) {
                       checked={!leftOut.has(piece.id)}
                       onChange={(event) => want([piece.id], event.target.checked)}
                     />
-                    {core.name(piece.name)}
+                    {say(piece.name)}
                   </label>
                 </li>
               ))}

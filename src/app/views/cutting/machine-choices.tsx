@@ -1,21 +1,19 @@
-import { MATS } from '../../../core/sheet/index.ts';
+import table from '../../../../shared/layers.json' with { type: 'json' };
+import { withUsual } from '../../../core/base/index.ts';
+import { CUTTER_OPTIONS, MAT_SIDE, MATS } from '../../../core/sheet/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions } from '../parts/workroom-context.tsx';
 import { useCutting } from './print-choices.tsx';
 
-const MAT_LIMITS = { min: 150, max: 5000 };
 const OWN_MAT = { width: 600, height: 400 };
-const LAYERS = [
-  { id: 'cut', usual: '#ff0000' },
-  { id: 'sew', usual: '#0000ff' },
-  { id: 'mark', usual: '#00a000' },
-  { id: 'text', usual: '#000000' },
-] as const;
+const LENGTHS = ['kerf', 'bladeOffset', 'overcut'] as const;
+const LAYERS = ['cut', 'sew', 'mark', 'text'] as const;
 
 /** The cutting machine: how large, how wide it cuts, what it follows and by which colours. */
 export function MachineChoices() {
-  const { kerf, bladeOffset, overcut, strokeText = false } = useCutting();
+  const cutting = useCutting();
+  const { strokeText } = withUsual(CUTTER_OPTIONS, cutting);
   const actions = useActions();
   const { workshop, steps } = useWords();
   const words = workshop.machine;
@@ -23,30 +21,17 @@ export function MachineChoices() {
     <details className="printer">
       <summary>{words.title}</summary>
       <MatChoice />
-      <LengthRow
-        name={words.kerf}
-        fieldId="cutting.kerf"
-        value={kerf}
-        usual={0}
-        limits={{ min: 0, max: 3 }}
-        onValue={(mm) => actions.setCutting({ kerf: mm }, steps.things.kerf)}
-      />
-      <LengthRow
-        name={words.bladeOffset}
-        fieldId="cutting.bladeOffset"
-        value={bladeOffset}
-        usual={0}
-        limits={{ min: 0, max: 2 }}
-        onValue={(mm) => actions.setCutting({ bladeOffset: mm }, steps.things.bladeOffset)}
-      />
-      <LengthRow
-        name={words.overcut}
-        fieldId="cutting.overcut"
-        value={overcut}
-        usual={0}
-        limits={{ min: 0, max: 5 }}
-        onValue={(mm) => actions.setCutting({ overcut: mm }, steps.things.overcut)}
-      />
+      {LENGTHS.map((id) => (
+        <LengthRow
+          key={id}
+          name={words[id]}
+          fieldId={`cutting.${id}`}
+          value={cutting[id]}
+          usual={CUTTER_OPTIONS[id].usual}
+          limits={CUTTER_OPTIONS[id]}
+          onValue={(mm) => actions.setCutting({ [id]: mm }, steps.things[id])}
+        />
+      ))}
       <p className="measure-how">{words.about}</p>
       <label className="check-row">
         <input
@@ -67,7 +52,8 @@ export function MachineChoices() {
 function MatChoice() {
   const { mat } = useCutting();
   const actions = useActions();
-  const { workshop, steps, core } = useWords();
+  const { workshop, steps } = useWords();
+  const say = useSay();
   const words = workshop.machine;
   const known = MATS.find(({ width, height }) => width === mat?.width && height === mat?.height);
   const choose = (id: string) => {
@@ -91,7 +77,7 @@ function MatChoice() {
           <option value="none">{words.asLarge}</option>
           {MATS.map(({ id, name }) => (
             <option key={id} value={id}>
-              {core.name(name)}
+              {say(name)}
             </option>
           ))}
           <option value="own">{words.another}</option>
@@ -106,7 +92,7 @@ function MatChoice() {
             fieldId={`cutting.mat.${side}`}
             value={mat[side]}
             usual={OWN_MAT[side]}
-            limits={MAT_LIMITS}
+            limits={MAT_SIDE}
             onValue={(mm) =>
               actions.setCutting({ mat: { ...mat, [side]: mm ?? OWN_MAT[side] } }, steps.things.matSize[side])
             }
@@ -126,7 +112,8 @@ function LayerColours() {
   return (
     <fieldset className="layer-colours">
       <legend>{words.colours}</legend>
-      {LAYERS.map(({ id, usual }) => {
+      {LAYERS.map((id) => {
+        const usual = table.cutter[id].colour;
         const colour = colours[id] ?? usual;
         const isLeftOut = colour === 'none';
         return (

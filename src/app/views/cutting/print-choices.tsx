@@ -1,14 +1,13 @@
 import { useState } from 'react';
+import { withUsual } from '../../../core/base/index.ts';
 import type { Project } from '../../../core/project/index.ts';
-import { correctionFromBars, PAPERS } from '../../../core/sheet/index.ts';
+import { correctionFromBars, MEASURED_BAR, PAPERS, PRINT_OPTIONS } from '../../../core/sheet/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
 import { LengthRow } from '../parts/length-row.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
-/** mm; wide enough for every printed bar, so that a wrong scale is told and not refused. */
-const BAR_LIMITS = { min: 50, max: 250 };
 const NOTHING: Project['cutting'] = {};
 
 /** What the project says about paper and machines. */
@@ -18,8 +17,10 @@ export function useCutting(): Project['cutting'] {
 
 /** Paper, how its pages join, and the two bars that tell whether the printer keeps to the scale. */
 export function PrintChoices() {
-  const { paper = 'a4', margin, joint = 'overlap' } = useCutting();
-  const { workshop, steps, core } = useWords();
+  const cutting = useCutting();
+  const { paper, joint } = withUsual(PRINT_OPTIONS, cutting);
+  const { workshop, steps } = useWords();
+  const say = useSay();
   const words = workshop.print;
   const actions = useActions();
   return (
@@ -35,7 +36,7 @@ export function PrintChoices() {
         >
           {PAPERS.map(({ id, name }) => (
             <option key={id} value={id}>
-              {core.name(name)}
+              {say(name)}
             </option>
           ))}
         </select>
@@ -45,9 +46,9 @@ export function PrintChoices() {
         <LengthRow
           name={words.margin}
           fieldId="cutting.margin"
-          value={margin}
-          usual={10}
-          limits={{ min: 0, max: 50 }}
+          value={cutting.margin}
+          usual={PRINT_OPTIONS.margin.usual}
+          limits={PRINT_OPTIONS.margin}
           onValue={(mm) => actions.setCutting({ margin: mm }, steps.things.margin)}
         />
         <div className="field-row">
@@ -101,7 +102,7 @@ function PrinterBars() {
             fieldId={`cutting.measuredBars.${way}`}
             label={words.barMeasures[way]}
             value={way === 'across' ? across : up}
-            limits={BAR_LIMITS}
+            limits={MEASURED_BAR}
             isOptional
             onValue={(mm) => measure(way, mm)}
           />
@@ -114,7 +115,8 @@ function PrinterBars() {
 
 function CorrectionVerdict() {
   const { measuredBars } = useCutting();
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const { signedPercent } = useNumbers();
   if (!measuredBars) return null;
   const correction = correctionFromBars({ x: measuredBars.across, y: measuredBars.up });
@@ -129,7 +131,7 @@ function CorrectionVerdict() {
     <ul role="alert" className="readings-differ">
       {correction.issues.map((issue) => (
         <li key={issue.path}>
-          <CoreText english={issue.message} said={core.issue(issue)} />
+          <CoreText said={say(issue.message)} />
         </li>
       ))}
     </ul>

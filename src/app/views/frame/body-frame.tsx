@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { photoSideOf, type ViewName } from '../../store/index.ts';
+import { isShown, photoSideOf, stageOf, type ViewName } from '../../store/index.ts';
 import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -21,7 +21,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
   // Only straight from the front or the side: from elsewhere a photo tells nothing.
   const photo = useApp((state) => {
     const side = photoSideOf(state.view.name);
-    return state.stage === 'body' && state.layers.photo && side ? state.photos[side] : null;
+    return side && isShown(stageOf(state.stage), 'photo', state.layers) ? state.photos[side] : null;
   });
   return (
     <section className="body-frame" aria-label={words.frame}>
@@ -47,7 +47,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
       {photo && form && <PhotoView key={photo.side} form={form} photo={photo} />}
       {(scene !== null || photo) && <ViewTools hasPhoto={photo !== null} />}
       {(scene !== null || photo) && <LayerTools stage={stage} hasPhoto={photo !== null} />}
-      {stage === 'panels' && <StrainLegend />}
+      {stageOf(stage).layers.includes('strain') && <StrainLegend />}
     </section>
   );
 }

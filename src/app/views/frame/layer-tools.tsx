@@ -1,18 +1,8 @@
 import { useId } from 'react';
-import type { Layers, Stage } from '../../store/index.ts';
+import { type Layers, type Stage, stageOf } from '../../store/index.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
-const STAGE_LAYERS: Readonly<Record<Stage, readonly (keyof Layers)[]>> = {
-  tape: ['arms'],
-  body: ['photo', 'levels', 'tapes', 'seams', 'arms', 'mirror'],
-  seams: [],
-  panels: ['strain'],
-  inside: [],
-  cutting: [],
-  making: [],
-  checking: [],
-};
 const OVER_PHOTO: readonly (keyof Layers)[] = ['photo', 'levels'];
 
 interface LayerToolsProps {
@@ -35,7 +25,7 @@ export function LayerTools({ stage, hasPhoto }: LayerToolsProps) {
     photo: hasPhotos,
     mirror: !isAlike,
   };
-  const offered = STAGE_LAYERS[stage].filter((id) => isOffered[id] ?? true);
+  const offered = stageOf(stage).layers.filter((id) => isOffered[id] ?? true);
   if (offered.length === 0) return null;
   return (
     <fieldset className="layer-tools">

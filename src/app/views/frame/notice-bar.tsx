@@ -1,7 +1,7 @@
 import type { Notice } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { Icon } from '../parts/icon.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useHistory, useServices } from '../parts/workroom-context.tsx';
 
 /** Code of the core's issue for one of the first five measures. */
@@ -16,7 +16,8 @@ export function NoticeBar() {
   const isBegun = !hasForm && (failure?.every(({ code }) => code === MISSING) ?? false);
   const canUndo = useHistory().undo !== null;
   const actions = useActions();
-  const { notices: words, core } = useWords();
+  const { notices: words } = useWords();
+  const say = useSay();
   return (
     <div className="notices" aria-live="polite">
       {notices.map((notice) => (
@@ -34,7 +35,7 @@ export function NoticeBar() {
             <ul>
               {failure.slice(0, 6).map((issue) => (
                 <li key={issue.code + issue.path}>
-                  <CoreText english={issue.message} said={core.issue(issue)} />
+                  <CoreText said={say(issue.message)} />
                 </li>
               ))}
             </ul>

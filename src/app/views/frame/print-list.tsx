@@ -1,12 +1,13 @@
 import { MEASURES } from '../../../core/body/index.ts';
 import { usePrinting } from '../parts/use-printing.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
 /** The empty list to take along when measuring; on the page only while it is being printed. */
 export function PrintList() {
   const isPrinting = usePrinting();
-  const { printList: words, length, core } = useWords();
+  const { printList: words, length } = useWords();
+  const say = useSay();
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const isTape = useApp((state) => state.stage === 'tape');
@@ -26,7 +27,7 @@ export function PrintList() {
         </thead>
         <tbody>
           {MEASURES.filter(({ figures }) => figures.includes(figure)).map((measure) => {
-            const { name, how } = core.measure(measure);
+            const [name, how] = [say(measure.name), say(measure.how)];
             return (
               <tr key={measure.id} className={measure.group === 'first' ? 'first' : undefined}>
                 <th>{name}</th>

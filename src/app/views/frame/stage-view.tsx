@@ -1,5 +1,5 @@
 import { type ComponentType, lazy, Suspense, useEffect } from 'react';
-import type { Stage } from '../../store/index.ts';
+import { STAGES, type Stage } from '../../store/index.ts';
 import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
@@ -9,16 +9,9 @@ const loadLateStages = () => import('./late-stages.ts');
 const late = (stage: Exclude<Stage, 'tape'>) =>
   lazy(async () => ({ default: (await loadLateStages())[stage] }));
 
-const STAGE_VIEWS: Readonly<Record<Stage, ComponentType>> = {
-  tape: TapeStage,
-  body: late('body'),
-  seams: late('seams'),
-  panels: late('panels'),
-  inside: late('inside'),
-  cutting: late('cutting'),
-  making: late('making'),
-  checking: late('checking'),
-};
+const STAGE_VIEWS: ReadonlyMap<Stage, ComponentType> = new Map(
+  STAGES.map(({ id }) => [id, id === 'tape' ? TapeStage : late(id)]),
+);
 
 /** The work of one stage. The later ones are loaded once the first form is there, or when asked for. */
 export function StageView({ stage }: { readonly stage: Stage }) {
@@ -28,7 +21,7 @@ export function StageView({ stage }: { readonly stage: Stage }) {
     // Tried again, and told, when a stage is asked for.
     if (hasForm) loadLateStages().catch(() => {});
   }, [hasForm]);
-  const View = STAGE_VIEWS[stage];
+  const View = STAGE_VIEWS.get(stage) ?? TapeStage;
   return (
     <FallbackBoundary key={stage} fallback={<NotLoaded />}>
       <Suspense fallback={<p className="quiet waiting-stage">{words.top.opening}</p>}>

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { isFormBehind } from '../../store/index.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
 
 const PATIENCE_MS = 500;
@@ -13,7 +13,8 @@ export function StatusLine() {
   const keptAt = useApp((state) => state.keptAt);
   const services = useServices();
   const hasNone = useApp((state) => state.form === null && state.failure !== null);
-  const { status: words, picture, core } = useWords();
+  const { status: words, picture } = useWords();
+  const say = useSay();
   const isLong = useIsLasting(work !== null);
   const standing = hasNone ? picture.none : isBehind || !triangles ? words.rough : words.upToDate;
   return (
@@ -22,7 +23,7 @@ export function StatusLine() {
         {work && isLong ? (
           <>
             <progress max={1} value={work.fraction} aria-label={words.progress} />
-            <span>{work.what ? core.text(work.what) : words.working}…</span>
+            <span>{work.what ? say(work.what) : words.working}…</span>
           </>
         ) : (
           <span>{standing}</span>

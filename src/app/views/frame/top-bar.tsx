@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../../language/index.ts';
+import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../../../language/index.ts';
 import type { Theme } from '../../store/index.ts';
 import { DemoGallery } from '../bodies/demo-gallery.tsx';
 import { EarlierStates } from '../bodies/earlier-states.tsx';

@@ -1,13 +1,13 @@
-import type { DisplayUnit } from '../../../core/base/index.ts';
+import { type DisplayUnit, wordsOf } from '../../../core/base/index.ts';
 import type { FormInside } from '../../../core/form/index.ts';
-import { CAUTIONS, type MaterialLine } from '../../../core/supports/index.ts';
-import type { Numbers } from '../../language/index.ts';
+import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/supports/index.ts';
+import type { Numbers } from '../../../language/index.ts';
 import { isFormBehind, issuesOf } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { CoreText } from '../parts/core-text.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { TestTubeFields } from './test-tube-fields.tsx';
 
@@ -45,7 +45,8 @@ export function InsideStage() {
 /** What cannot be built so, or would come out wrong, with the number and what to do. */
 function InsideDoubts() {
   const all = useApp(issuesOf);
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const issues = all.filter(({ path }) => path.startsWith('inside.'));
   if (issues.length === 0) return null;
   return (
@@ -53,8 +54,8 @@ function InsideDoubts() {
       <h3 id="inside-doubts-title">{workshop.inside.doubts}</h3>
       <ul className="doubts">
         {issues.map((issue) => (
-          <li key={issue.code + issue.path + issue.message} className={issue.severity}>
-            <CoreText english={issue.message} said={core.issue(issue)} />
+          <li key={issue.code + issue.path + wordsOf(issue.message)} className={issue.severity}>
+            <CoreText said={say(issue.message)} />
           </li>
         ))}
       </ul>
@@ -62,11 +63,7 @@ function InsideDoubts() {
   );
 }
 
-const CHOICES = [
-  { id: 'tubeDiameter', usual: 25, limits: { min: 5, max: 200 } },
-  { id: 'boardThickness', usual: 8, limits: { min: 1, max: 30 } },
-  { id: 'coverThickness', usual: 0, limits: { min: 0, max: 40 } },
-] as const;
+const CHOICES = ['tubeDiameter', 'boardThickness', 'coverThickness'] as const;
 
 function InsideChoices() {
   const inside = useApp((state) => state.project?.inside);
@@ -77,16 +74,16 @@ function InsideChoices() {
   const numbers = useNumbers();
   return (
     <section className="inside-choices" aria-label={words.choices}>
-      {CHOICES.map(({ id, usual, limits }) => (
+      {CHOICES.map((id) => (
         <div className="field-row" key={id}>
           <span className="measure-name">{words[id]}</span>
           <LengthInput
             fieldId={`inside.${id}`}
             label={words[id]}
             value={inside?.[id] ?? null}
-            limits={limits}
+            limits={INSIDE_OPTIONS[id]}
             isOptional
-            placeholder={numbers.length(usual, unit, { bare: true })}
+            placeholder={numbers.length(INSIDE_OPTIONS[id].usual, unit, { bare: true })}
             onValue={(mm) => actions.setInside(id, mm, core.within(words[id]))}
           />
         </div>
@@ -100,7 +97,8 @@ interface InsideProps {
 }
 
 function LevelsFilled({ inside }: InsideProps) {
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const words = workshop.inside;
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
@@ -126,7 +124,7 @@ function LevelsFilled({ inside }: InsideProps) {
           <tbody>
             {inside.levels.map(({ id, name, finished, held, free }) => (
               <tr key={id}>
-                <th scope="row">{core.name(name)}</th>
+                <th scope="row">{say(name)}</th>
                 <td className="number">{numbers.length(finished.girth, unit)}</td>
                 <td className="number">{numbers.signedLength(held.deviation, unit)}</td>
                 <td className="number">{numbers.signedLength(free.deviation, unit)}</td>
@@ -141,7 +139,8 @@ function LevelsFilled({ inside }: InsideProps) {
 }
 
 function Braces({ inside }: InsideProps) {
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const words = workshop.inside;
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
@@ -156,7 +155,7 @@ function Braces({ inside }: InsideProps) {
           return (
             <li key={id}>
               <span className={`brace-mark ${kind}`} aria-hidden="true" />
-              <span>{core.name(name)}</span>
+              <span>{say(name)}</span>
               <span className="number quiet">
                 {words.range(numbers.length(least, unit, { bare: true }), numbers.length(most, unit))}
               </span>
@@ -199,7 +198,8 @@ function Stand({ inside }: InsideProps) {
 }
 
 function Materials({ inside }: InsideProps) {
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const words = workshop.inside;
   const numbers = useNumbers();
   const shown = useApp((state) => state.project?.displayUnits ?? 'cm');
@@ -210,14 +210,16 @@ function Materials({ inside }: InsideProps) {
         <table className="table">
           <tbody>
             {inside.materials.map((material) => {
-              const { name, note, unit } = core.material(material);
+              const note = say(material.note);
               return (
                 <tr key={material.id}>
                   <th scope="row">
-                    {name}
+                    {say(material.name)}
                     {note && <span className="measure-how">{numbers.mark(note)}</span>}
                   </th>
-                  <td className="number">{sayQuantity({ ...material, word: unit }, shown, numbers)}</td>
+                  <td className="number">
+                    {sayQuantity({ ...material, word: words.count }, shown, numbers)}
+                  </td>
                 </tr>
               );
             })}

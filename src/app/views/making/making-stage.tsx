@@ -1,11 +1,15 @@
+import { phrasesOf } from '../../../core/base/index.ts';
 import type { WorkPhase, WorkStep } from '../../../core/form/index.ts';
+import type { MakingPhrases } from '../../../core/making/index.ts';
 import { isFormBehind } from '../../store/index.ts';
 import { usePrinting } from '../parts/use-printing.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { MakingStep } from './making-step.tsx';
 
 const NONE: readonly string[] = [];
+
+const phrase = phrasesOf<MakingPhrases>();
 
 /** From measured paper to a form on its stand: what to do next, with its pieces, seams and numbers. */
 export function MakingStage() {
@@ -36,7 +40,7 @@ export function MakingStage() {
 function StepList({ steps }: { readonly steps: readonly WorkStep[] }) {
   const done = useApp((state) => state.project?.making?.done ?? NONE);
   const isPrinting = usePrinting();
-  const { phases } = useWords().workshop.making;
+  const say = useSay();
   const next = steps.find(({ id, isOptional }) => !isOptional && !done.includes(id));
   const groups = groupByPhase(steps);
   const numberOf = new Map(steps.map(({ id }, i) => [id, i + 1]));
@@ -44,7 +48,7 @@ function StepList({ steps }: { readonly steps: readonly WorkStep[] }) {
     <>
       {groups.map(({ phase, own }) => (
         <section key={own[0].id} aria-labelledby={`phase-${own[0].id}`}>
-          <h3 id={`phase-${own[0].id}`}>{phases[phase]}</h3>
+          <h3 id={`phase-${own[0].id}`}>{say(phrase(`phase.${phase}`))}</h3>
           <ol className="work-steps" start={numberOf.get(own[0].id)}>
             {own.map((step) => (
               <MakingStep

@@ -3,7 +3,7 @@ import type { WorkSeam, WorkStep } from '../../../core/form/index.ts';
 import { wordCheck } from '../../../core/simulate/index.ts';
 import { type Highlight, threadColour } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useSayInUnits, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 interface MakingStepProps {
@@ -21,8 +21,9 @@ interface MakingStepProps {
 export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: MakingStepProps) {
   const actions = useActions();
   const { workshop, core } = useWords();
+  const say = useSay();
   const words = workshop.making;
-  const title = core.text(step.title);
+  const title = say(step.title);
   const [isOpen, setIsOpen] = useState(isNext);
   useEffect(() => setIsOpen(isNext), [isNext]);
   return (
@@ -37,7 +38,7 @@ export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: 
         <summary>
           <span className="step-number">{number}</span>
           <span className="step-title">
-            <CoreText english={step.title} said={title} />
+            <CoreText said={title} />
             {step.isOptional && <span className="quiet"> {words.optional}</span>}
           </span>
         </summary>
@@ -49,21 +50,22 @@ export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: 
 
 function StepBody({ step, waitsFor, isShown }: Pick<MakingStepProps, 'step' | 'waitsFor' | 'isShown'>) {
   const { workshop, core } = useWords();
+  const say = useSay();
   const words = workshop.making;
-  const waits = waitsFor.map(({ title }) => core.within(core.text(title))).join('; ');
+  const waits = waitsFor.map(({ title }) => core.within(say(title))).join('; ');
   return (
     <div className="step-body">
       {waitsFor.length > 0 && <p className="step-waits">{words.first(waits)}</p>}
       {step.text.map((text) => (
-        <p key={text}>
-          <CoreText english={text} said={core.text(text)} />
+        <p key={say(text)}>
+          <CoreText said={say(text)} />
         </p>
       ))}
       <Pieces step={step} showsAll={isShown} />
       <Seams seams={step.seams} />
       <Checks step={step} />
       {step.cautions.map((caution) => {
-        const { title, text } = core.caution(caution);
+        const [title, text] = [say(caution.title), say(caution.text)];
         return (
           <p className="step-caution" key={caution.id}>
             <strong>{title}.</strong> {text}
@@ -93,7 +95,8 @@ function usePointing(points: Highlight | null) {
 
 function Pieces({ step, showsAll }: { readonly step: WorkStep; readonly showsAll: boolean }) {
   const [isWhole, setIsWhole] = useState(false);
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const words = workshop.making;
   const most = 12;
   if (step.pieces.length === 0) return null;
@@ -102,7 +105,7 @@ function Pieces({ step, showsAll }: { readonly step: WorkStep; readonly showsAll
   return (
     <ul className="step-pieces" aria-label={words.pieces}>
       {shown.map(({ id, name }) => (
-        <Piece key={id} id={id} name={core.name(name)} />
+        <Piece key={id} id={id} name={say(name)} />
       ))}
       {rest > 0 && (
         <li>
@@ -144,7 +147,8 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const index = useApp((state) => state.form?.shell.seams.findIndex(({ id }) => id === seam.id) ?? -1);
   const pointing = usePointing(seam.kind === 'shell' ? { kind: 'seam', id: seam.id } : null);
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   const words = workshop.making;
   const numbers = useNumbers();
   const lengths = words.range([...new Set(seam.lengths.map((mm) => numbers.length(mm, unit)))]);
@@ -154,9 +158,9 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
         <span>{seam.letter}</span>
       </span>
       <span className="step-seam-name">
-        {core.name(seam.name)}
+        {say(seam.name)}
         {(seam.closesRing || seam.note) && (
-          <span className="measure-how">{seam.note ? core.text(seam.note) : words.closesRing}</span>
+          <span className="measure-how">{seam.note ? say(seam.note) : words.closesRing}</span>
         )}
       </span>
       <span className="number quiet">
@@ -179,16 +183,14 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
 }
 
 function Checks({ step }: { readonly step: WorkStep }) {
-  const { core } = useWords();
-  const { mark } = useNumbers();
-  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const say = useSayInUnits();
   if (step.checks.length === 0) return null;
   return (
     <dl className="step-checks">
       {step.checks.map((check) => (
         <div key={check.id}>
-          <dt>{core.text(check.name)}</dt>
-          <dd>{core.check(mark(wordCheck(check, unit)))}</dd>
+          <dt>{say(check.name)}</dt>
+          <dd>{say(wordCheck(check))}</dd>
         </div>
       ))}
     </dl>

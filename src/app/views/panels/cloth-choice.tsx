@@ -1,12 +1,13 @@
 import { CLOTHS } from '../../../core/flatten/index.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 /** The cloth of the shell, by whose limits strain, grain and seams are judged. */
 export function ClothChoice() {
   const kind = useApp((state) => state.project?.cloth.kind ?? CLOTHS[0].id);
   const actions = useActions();
-  const { panels: words, steps, core } = useWords();
+  const { panels: words, steps } = useWords();
+  const say = useSay();
   return (
     <>
       <div className="field-row">
@@ -21,7 +22,7 @@ export function ClothChoice() {
         >
           {CLOTHS.map((cloth) => (
             <option key={cloth.id} value={cloth.id}>
-              {core.cloth(cloth)}
+              {say(cloth.name)}
             </option>
           ))}
         </select>

@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Result } from '../../../core/base/index.ts';
+import type { CutWish, FlatCut } from '../../calls/index.ts';
 import { Issues } from '../parts/core-text.tsx';
 import { useNumbers, useWords } from '../parts/use-words.ts';
-import { type CutWish, type FlatCut, useApp, useServices } from '../parts/workroom-context.tsx';
+import { useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** The piece as it lies flat: its strain as figures and colour, to take away in true size. */
 export function FlatCutView({ wish }: { readonly wish: CutWish }) {
@@ -76,7 +77,7 @@ function useFlatCut(wish: CutWish): { readonly made: Result<FlatCut> | null; rea
   const [last, setLast] = useState<{ made: Result<FlatCut>; of: CutWish; body: typeof body } | null>(null);
   useEffect(() => {
     let isWanted = true;
-    void services.unrollCut(wish).then((made) => {
+    void services.worker.unrollCut(wish).then((made) => {
       if (isWanted && made) setLast({ made, of: wish, body });
     });
     return () => {

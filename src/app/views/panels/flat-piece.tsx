@@ -2,7 +2,7 @@ import { memo } from 'react';
 import type { Form } from '../../../core/form/index.ts';
 import type { PieceLine, PieceText } from '../../../core/pattern/index.ts';
 import { isMarkOf, threadColour } from '../../store/index.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { PieceNotches } from './piece-notches.tsx';
 import { pathOf } from './piece-path.ts';
@@ -30,7 +30,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
   const piece = form.pieces[index];
   const highlight = useApp((state) => state.highlight);
   const actions = useActions();
-  const { core } = useWords();
+  const say = useSay();
   const isLit = highlight?.kind === 'panel' && highlight.id === piece.id;
   const seamIndex = new Map(form.shell.seams.map((seam, i) => [seam.id, i]));
   const isReadable = scale > READABLE_SCALE;
@@ -88,7 +88,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
       <PieceNotches notches={piece.notches} seams={form.shell.seams} />
       {isReadable &&
         piece.texts.map((text) => <Lettering key={`${text.text} ${text.x} ${text.y}`} text={text} />)}
-      {!isReadable && <PieceName name={core.name(piece.name)} x={nameX} y={nameY} scale={scale} />}
+      {!isReadable && <PieceName name={say(piece.name)} x={nameX} y={nameY} scale={scale} />}
     </g>
   );
 }
@@ -157,7 +157,7 @@ function SewLine({ line, letter, badge, colour, isLit, scale, onPoint }: SewLine
 }
 
 interface PieceMarksProps {
-  readonly levelLines: readonly PieceLine[];
+  readonly levelLines: readonly Pick<PieceLine, 'id' | 'points'>[];
   readonly grainLine: Float64Array;
 }
 

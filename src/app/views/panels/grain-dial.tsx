@@ -1,6 +1,6 @@
 import { type PointerEvent, useId, useMemo, useRef } from 'react';
 import type { Piece } from '../../../core/pattern/index.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { pathOf } from './piece-path.ts';
 import { MOST_TURN, turnByKey, turnTowards } from './turn-of-grain.ts';
 import { useTurn } from './use-turn.ts';
@@ -26,7 +26,8 @@ const TICKS = Array.from({ length: 13 }, (_, k) => 15 * (k - 6));
 /** The piece upright as on the body, its threads, and a dial round its middle to turn them. */
 export function GrainDial(props: GrainDialProps) {
   const { piece, turn, madeTurn, bestTurn, onTurn, onDone } = props;
-  const { grain: words, core } = useWords();
+  const { grain: words } = useWords();
+  const say = useSay();
   const sayTurn = useTurn();
   const dial = useRef<SVGCircleElement>(null);
   const threads = useId();
@@ -45,7 +46,7 @@ export function GrainDial(props: GrainDialProps) {
       <input
         type="range"
         className="visually-hidden"
-        aria-label={words.of(core.name(piece.name))}
+        aria-label={words.of(say(piece.name))}
         aria-valuetext={sayTurn(turn)}
         min={-MOST_TURN}
         max={MOST_TURN}

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { Form } from '../../../core/form/index.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { GrainDial } from './grain-dial.tsx';
 import { GrainField } from './grain-field.tsx';
@@ -12,7 +12,8 @@ import { useTurn } from './use-turn.ts';
 export function GrainTurn({ form }: { readonly form: Form }) {
   const [chosen, setChosen] = useState<string | null>(null);
   const actions = useActions();
-  const { grain: words, core } = useWords();
+  const { grain: words } = useWords();
+  const say = useSay();
   const { panels } = form.shell;
   const index = Math.max(
     0,
@@ -32,7 +33,7 @@ export function GrainTurn({ form }: { readonly form: Form }) {
         >
           {panels.map(({ id, name }) => (
             <option key={id} value={id}>
-              {core.name(name)}
+              {say(name)}
             </option>
           ))}
         </select>
@@ -47,7 +48,8 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
   const piece = form.pieces.find(({ id }) => id === panel.id);
   const kept = useApp((state) => state.project?.cloth.grain?.[panel.id] ?? 0);
   const actions = useActions();
-  const { grain: words, core } = useWords();
+  const { grain: words } = useWords();
+  const say = useSay();
   const sayTurn = useTurn();
   /** While the dial is held, degrees. */
   const [held, setHeld] = useState<number | null>(null);
@@ -62,7 +64,7 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
   if (!piece) return null;
   const set = (deg: number) => {
     const other = partner && isMirrored ? { [partner.id]: -radiansOf(deg) } : {};
-    actions.setGrain({ [panel.id]: radiansOf(deg), ...other }, core.name(panel.name));
+    actions.setGrain({ [panel.id]: radiansOf(deg), ...other }, say(panel.name));
   };
   return (
     <div className="grain-work">
@@ -82,7 +84,7 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
       />
       <div className="grain-side">
         <p className="measure-how">{words.how}</p>
-        <GrainField turn={turn} name={core.name(panel.name)} onTurn={set} />
+        <GrainField turn={turn} name={say(panel.name)} onTurn={set} />
         {partner && (
           <label className="grain-both">
             <input
@@ -90,7 +92,7 @@ function GrainOfPanel({ form, index }: { readonly form: Form; readonly index: nu
               checked={isMirrored}
               onChange={(event) => setIsMirrored(event.target.checked)}
             />
-            {words.mirrored(core.name(partner.name))}
+            {words.mirrored(say(partner.name))}
           </label>
         )}
         <div className="grain-buttons">

@@ -3,7 +3,7 @@ import type { Form } from '../../../core/form/index.ts';
 import { joinPanels } from '../../../core/seams/index.ts';
 import { Issues } from '../parts/core-text.tsx';
 import { DrawnPointList } from '../parts/drawn-point-list.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { FlatCutView } from './flat-cut-view.tsx';
 
@@ -49,7 +49,7 @@ function DrawnRegion({ form }: { readonly form: Form }) {
 function PanelsTogether({ form }: { readonly form: Form }) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const actions = useActions();
-  const { core } = useWords();
+  const say = useSay();
   const { panels } = form.shell;
   const joined = useMemo(() => {
     const known = chosen.filter((id) => form.shell.panels.some((panel) => panel.id === id));
@@ -72,7 +72,7 @@ function PanelsTogether({ form }: { readonly form: Form }) {
                   setChosen(event.target.checked ? [...chosen, id] : chosen.filter((other) => other !== id))
                 }
               />
-              {core.name(name)}
+              {say(name)}
             </label>
           </li>
         ))}

@@ -1,14 +1,15 @@
 import { STRAIN_LIMIT, strainCss } from '../../store/index.ts';
 import { LitRow } from '../parts/lit-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
 /** Strain of every piece: the usual size, nearly the worst, and both extremes. */
 export function PanelTable() {
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
-  const { panels: stageWords, panelTable: words, core } = useWords();
+  const { panels: stageWords, panelTable: words } = useWords();
+  const say = useSay();
   const { percent, area } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!panels) return null;
@@ -42,7 +43,7 @@ export function PanelTable() {
               points={{ kind: 'panel', id: panel.id }}
               isLit={highlight?.kind === 'panel' && highlight.id === panel.id}
             >
-              <th scope="row">{core.name(panel.name)}</th>
+              <th scope="row">{say(panel.name)}</th>
               <td className="number">{percent(panel.strain.rms)}</td>
               <td className="number">{percent(panel.strain.p95)}</td>
               <StrainCell strain={panel.strain.min} />

@@ -1,7 +1,7 @@
 import { isMarkOf, threadColour } from '../../store/index.ts';
 import { LitRow } from '../parts/lit-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
 /** Both sides of every seam, and how far they and their marks differ. Pointing at a row lights the seam everywhere. */
@@ -9,11 +9,12 @@ export function SeamTable() {
   const seams = useApp((state) => state.form?.report.seams);
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
-  const { panels: stageWords, seamTable: words, core } = useWords();
+  const { panels: stageWords, seamTable: words } = useWords();
+  const say = useSay();
   const { fineLength, fixed } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!seams) return null;
-  const nameOf = new Map(panels?.map((panel) => [panel.id, core.name(panel.name)]));
+  const nameOf = new Map(panels?.map((panel) => [panel.id, say(panel.name)]));
   return (
     <ScrollableTable label={stageWords.seams}>
       <table className="table seam-table">
@@ -46,7 +47,7 @@ export function SeamTable() {
                 <span className="seam-tag" style={{ color: threadColour(index) }}>
                   <span>{seam.letter}</span>
                 </span>
-                <span className="seam-name">{core.name(seam.name)}</span>
+                <span className="seam-name">{say(seam.name)}</span>
               </th>
               <td className="joins">{seam.panels.map((id) => nameOf.get(id) ?? id).join(' · ')}</td>
               <td className="number">{fineLength(seam.lengthsFlat[0], unit)}</td>

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Form } from '../../../core/form/index.ts';
 import { type Seam, threadColour } from '../../store/index.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { pathOf } from './piece-path.ts';
 import { WalkPicture } from './walk-picture.tsx';
@@ -22,7 +22,8 @@ export function SeamWalk({ form }: { readonly form: Form }) {
   const [chosen, setChosen] = useState<string | null>(null);
   const pair = pairs.find(({ seam }) => seam.id === chosen) ?? pairs[0];
   const actions = useActions();
-  const { walk: words, core } = useWords();
+  const { walk: words } = useWords();
+  const say = useSay();
   if (!pair) return null;
   return (
     <section className="seam-walk" aria-labelledby="walk-title">
@@ -38,7 +39,7 @@ export function SeamWalk({ form }: { readonly form: Form }) {
         >
           {pairs.map(({ seam, sides }) => (
             <option key={seam.id} value={seam.id}>
-              {words.option(seam.letter, core.name(sides[0].name), core.name(sides[1].name))}
+              {words.option(seam.letter, say(sides[0].name), say(sides[1].name))}
             </option>
           ))}
         </select>
@@ -58,7 +59,8 @@ function Walk({ seam, sides, colour }: WalkProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const { fraction, isPlaying, setFraction, play, pause } = usePlayer(SECONDS);
   const [a, b] = sides;
-  const { walk: words, core } = useWords();
+  const { walk: words } = useWords();
+  const say = useSay();
   const { fineLength, fixed } = useNumbers();
   const lengths = sides.map(({ along }) => along[along.length - 1]);
   const outlines = useMemo(() => [pathOf(a.cutLine, true), pathOf(b.cutLine, true)] as const, [a, b]);
@@ -92,9 +94,9 @@ function Walk({ seam, sides, colour }: WalkProps) {
       <p className="measure-how" aria-live="off">
         {words.along(
           fineLength(fraction * lengths[0], unit),
-          core.name(a.name),
+          say(a.name),
           fineLength(fraction * lengths[1], unit),
-          core.name(b.name),
+          say(b.name),
         )}{' '}
         {a.marks.length === 0 ? words.noMarks : words.marks(a.marks.length, fixed(worstMark(a, b), 2))}
       </p>

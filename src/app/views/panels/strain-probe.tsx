@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
+import { plain } from '../../../core/base/index.ts';
 import type { Form } from '../../../core/form/index.ts';
-import type { Words } from '../../language/index.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import type { Words } from '../../../language/index.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { probeStrain } from './probe-strain.ts';
 
 /** A place on a flat piece, in the piece's own plane, mm, y up. */
@@ -14,12 +15,13 @@ export interface PieceSpot {
 /** What the cloth must do under the pointer, in words; keeps its height while nothing is pointed at. */
 export function StrainReadout({ form, spot }: { readonly form: Form; readonly spot: PieceSpot | null }) {
   const found = useMemo(() => spot && probeStrain(form, spot.index, spot.x, spot.y), [form, spot]);
-  const { flat: words, core } = useWords();
+  const { flat: words } = useWords();
+  const say = useSay();
   if (!spot || !found) return <p className="strain-readout">{words.probe}</p>;
   const { major, minor, direction } = found;
   return (
     <p className="strain-readout">
-      <span className="readout-piece">{core.name(form.pieces[spot.index]?.name ?? '')}</span>
+      <span className="readout-piece">{say(form.pieces[spot.index]?.name ?? plain(''))}</span>
       <StrainSay strain={major} angle={direction} />
       <StrainSay strain={minor} angle={direction + Math.PI / 2} />
     </p>

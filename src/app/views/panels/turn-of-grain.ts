@@ -1,5 +1,6 @@
 import { clamp } from '../../../core/math/index.ts';
-import type { Numbers, Words } from '../../language/index.ts';
+import { GRAIN_TURN } from '../../../core/pattern/index.ts';
+import type { Numbers, Words } from '../../../language/index.ts';
 
 /** Turns of a grain in degrees from upright, positive to the left as the piece is seen. */
 
@@ -7,7 +8,7 @@ import type { Numbers, Words } from '../../language/index.ts';
 const CATCH = 4;
 const CATCHES = [-90, -45, 0, 45, 90];
 const STEP = 15;
-export const MOST_TURN = 90;
+export const MOST_TURN = degreesOf(GRAIN_TURN.max);
 
 /** The turn a pointer means that stands `dx` to the right of the dial's middle and `dy` below it. */
 export function turnTowards(dx: number, dy: number, isStepped: boolean): number {
@@ -33,6 +34,10 @@ export function sayTurn(deg: number, words: Words['grain'], numbers: Pick<Number
   return (deg > 0 ? words.toTheLeft : words.toTheRight)(numbers.plain(size, 1));
 }
 
-export const radiansOf = (deg: number): number => (deg / 180) * Math.PI;
+export function radiansOf(deg: number): number {
+  return (deg / 180) * Math.PI;
+}
 
-export const degreesOf = (radians: number): number => (radians / Math.PI) * 180;
+export function degreesOf(radians: number): number {
+  return (radians / Math.PI) * 180;
+}

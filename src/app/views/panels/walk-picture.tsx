@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { pathOf } from './piece-path.ts';
 import { type Placement, rollAgainst, type SeamSide, stationAt } from './walk-seam.ts';
 
@@ -18,7 +18,8 @@ const HALF_HEIGHT = 110;
 /** The fixed piece, and its partner lying against it at one place of the seam; what is sewn already is drawn bold. */
 export function WalkPicture({ sides, outlines, fraction, colour, letter }: WalkPictureProps) {
   const [fixed, rolling] = sides;
-  const { walk: words, core } = useWords();
+  const { walk: words } = useWords();
+  const say = useSay();
   const placement = rollAgainst(fixed, rolling, fraction);
   const contact = stationAt(fixed, fraction);
   const lines = useMemo(() => sides.map(({ line }) => pathOf(line, false)), [sides]);
@@ -30,7 +31,7 @@ export function WalkPicture({ sides, outlines, fraction, colour, letter }: WalkP
       className="walk-picture"
       viewBox={`${-HALF_WIDTH} ${-HALF_HEIGHT} ${2 * HALF_WIDTH} ${2 * HALF_HEIGHT}`}
       role="img"
-      aria-label={words.picture(letter, core.name(rolling.name), core.name(fixed.name))}
+      aria-label={words.picture(letter, say(rolling.name), say(fixed.name))}
       style={{ color: colour }}
     >
       <g transform={`rotate(${turn.toFixed(3)}) translate(${-contact.x} ${contact.y})`}>

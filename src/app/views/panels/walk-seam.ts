@@ -1,10 +1,11 @@
+import type { Phrase } from '../../../core/base/index.ts';
 import type { Form } from '../../../core/form/index.ts';
 import { clamp, measureAlong } from '../../../core/math/index.ts';
 import type { Seam } from '../../store/index.ts';
 
 /** One side of a seam on the flat: its line from the seam's beginning to its end, and the cut line of its piece. */
 export interface SeamSide {
-  readonly name: string;
+  readonly name: Phrase;
   /** n × 2 mm, y up. */
   readonly line: Float64Array;
   /** Distance of each point from the beginning along the line, mm. */

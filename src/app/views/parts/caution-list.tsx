@@ -1,15 +1,16 @@
 import type { Caution } from '../../../core/supports/index.ts';
-import { useWords } from './use-words.ts';
+import { useSay, useWords } from './use-words.ts';
 
 /** Where the work can hurt, and what to do about it. */
 export function CautionList({ cautions }: { readonly cautions: readonly Caution[] }) {
-  const { workshop, core } = useWords();
+  const { workshop } = useWords();
+  const say = useSay();
   return (
     <section className="cautions" aria-labelledby="cautions-title">
       <h3 id="cautions-title">{workshop.cautions}</h3>
       <dl>
         {cautions.map((caution) => {
-          const { title, text } = core.caution(caution);
+          const [title, text] = [say(caution.title), say(caution.text)];
           return (
             <div key={caution.id}>
               <dt>{title}</dt>

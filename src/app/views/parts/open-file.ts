@@ -1,6 +1,6 @@
-import type { Words } from '../../language/index.ts';
+import type { Words } from '../../../language/index.ts';
+import type { Services } from '../../services/index.ts';
 import type { Actions } from '../../store/index.ts';
-import type { Services } from './workroom-context.tsx';
 
 /** A project is a few kilobytes; anything this large is another kind of file. */
 const LARGEST_FILE = 5_000_000;

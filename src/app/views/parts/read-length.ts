@@ -1,5 +1,5 @@
 import { type DisplayUnit, type LengthUnit, parseLength } from '../../../core/base/index.ts';
-import type { Numbers, Words } from '../../language/index.ts';
+import type { Numbers, Words } from '../../../language/index.ts';
 
 /** mm, both ends allowed. */
 export interface Limits {
@@ -30,7 +30,7 @@ export function readLength(
   if (text.trim() === '') return { ok: false, message: words.needed(label) };
   const parsed = parseLength(text, unit);
   if (!parsed.ok) {
-    const message = words.notALength(parsed.issues[0].message, text.trim(), numbers.mark(EXAMPLES[unit]));
+    const message = words.notALength(text.trim(), numbers.mark(EXAMPLES[unit]));
     return { ok: false, message: `${label}: ${message}` };
   }
   const value: number = parsed.value;

@@ -1,12 +1,13 @@
+import { PATTERN_OPTIONS } from '../../../core/pattern/index.ts';
 import { LengthInput } from './length-input.tsx';
 import { useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
 
-const DEFAULT_ALLOWANCE = 10;
+const ALLOWANCE = PATTERN_OPTIONS.allowance;
 
 /** Cloth beyond the seam line. */
 export function SeamAllowance() {
-  const allowance = useApp((state) => state.project?.cloth.allowance ?? DEFAULT_ALLOWANCE);
+  const allowance = useApp((state) => state.project?.cloth.allowance ?? ALLOWANCE.usual);
   const actions = useActions();
   const words = useWords().panels;
   return (
@@ -16,7 +17,7 @@ export function SeamAllowance() {
         fieldId="cloth.allowance"
         label={words.seamAllowance}
         value={allowance}
-        limits={{ min: 0, max: 50 }}
+        limits={ALLOWANCE}
         isOptional={false}
         onValue={(mm) => mm !== null && actions.setAllowance(mm)}
       />

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Project } from '../../../core/project/index.ts';
-import type { Demo } from './workroom-context.tsx';
+import type { Demo } from '../../services/index.ts';
 
 interface DemoCard {
   readonly demo: Demo;

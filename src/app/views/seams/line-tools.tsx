@@ -4,11 +4,12 @@ import {
   addControlPoint,
   findLayout,
   LAYOUTS,
+  nameOfLine,
   removeControlPoint,
   removeLine,
   type SeamLayout,
 } from '../../../core/seams/index.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 /** More points, fewer points, one line less, or back to the layout begun from. */
@@ -19,6 +20,7 @@ export function LineTools() {
   const preview = useApp((state) => state.seamWork.preview);
   const actions = useActions();
   const { pull: words, steps, core } = useWords();
+  const say = useSay();
   const line = preview?.lines.find(({ id }) => id === chosen?.lineId);
   const own = preview?.points.filter(({ lineId }) => lineId === chosen?.lineId) ?? [];
   const change = (edit: (layout: SeamLayout) => Result<SeamLayout>, step: string) => {
@@ -28,7 +30,7 @@ export function LineTools() {
       actions.chooseGrip(null);
       actions.setSeamLines(made.value.lines, step);
     } else if (made) {
-      actions.tell({ tone: 'warning', text: made.issues.map(core.issue).join(' ') });
+      actions.tell({ tone: 'warning', text: made.issues.map(({ message }) => say(message)).join(' ') });
     }
   };
   const begunFrom = project?.seams.lines ? findLayout(project.seams.layout ?? LAYOUTS[0].id) : undefined;
@@ -48,7 +50,7 @@ export function LineTools() {
               const middle = { u: (next.u + before.u) / 2, v: (next.v + before.v) / 2 };
               change(
                 (layout) => addControlPoint(surfaceOfBody(body), body, layout, line.id, middle),
-                steps.addPointTo(core.name(line.name)),
+                steps.addPointTo(say(nameOfLine(line.name))),
               );
             }}
           >
@@ -61,7 +63,7 @@ export function LineTools() {
             onClick={() =>
               change(
                 (layout) => removeControlPoint(layout, line.id, chosen.anchor),
-                steps.leavePointOf(core.name(line.name)),
+                steps.leavePointOf(say(nameOfLine(line.name))),
               )
             }
           >
@@ -71,7 +73,7 @@ export function LineTools() {
             type="button"
             className="plain"
             onClick={() =>
-              change((layout) => removeLine(layout, line.id), steps.takeAway(core.name(line.name)))
+              change((layout) => removeLine(layout, line.id), steps.takeAway(say(nameOfLine(line.name))))
             }
           >
             {words.takeAway}
@@ -82,9 +84,9 @@ export function LineTools() {
         <button
           type="button"
           className="plain"
-          onClick={() => actions.setLayout(begunFrom.id, core.within(core.layout(begunFrom).name))}
+          onClick={() => actions.setLayout(begunFrom.id, core.within(say(begunFrom.name)))}
         >
-          {words.backTo(core.within(core.layout(begunFrom).name))}
+          {words.backTo(core.within(say(begunFrom.name)))}
         </button>
       )}
     </div>

@@ -1,11 +1,19 @@
 import { useState } from 'react';
-import type { Issue } from '../../../core/base/index.ts';
+import { type Issue, type Phrase, verbatim } from '../../../core/base/index.ts';
 import type { Form } from '../../../core/form/index.ts';
-import { findLayout, LAYOUTS, removeLine, type SeamLayout, splitPanel } from '../../../core/seams/index.ts';
+import {
+  findLayout,
+  LAYOUTS,
+  nameOfLine,
+  nameWithoutSide,
+  removeLine,
+  type SeamLayout,
+  splitPanel,
+} from '../../../core/seams/index.ts';
 import { lineFromPoints } from '../../store/index.ts';
 import { Issues } from '../parts/core-text.tsx';
 import { DrawnPointList } from '../parts/drawn-point-list.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** Whole seams more or less: one drawn on the body, a panel divided, two joined. */
@@ -16,11 +24,17 @@ export function OwnLines() {
   const actions = useActions();
   const { layout, sew, issues } = useSewing();
   const { ownLines: words, steps } = useWords();
+  const say = useSay();
   if (!form) return null;
   const sewDrawn = async () => {
     const line = lineFromPoints(form, points, layout.lines, words);
     if (!line.ok) return sew(null, line.issues, '');
-    return sew([...layout.lines, line.value], [], steps.sewIn(line.value.name), actions.sewDrawnLine);
+    return sew(
+      [...layout.lines, line.value],
+      [],
+      steps.sewIn(say(nameOfLine(line.value.name))),
+      actions.sewDrawnLine,
+    );
   };
   return (
     <section className="own-lines" aria-labelledby="own-lines-title" data-behind={!isReady || undefined}>
@@ -75,10 +89,11 @@ interface DivideAndJoinProps {
 }
 
 function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
-  const { ownLines: words, steps, core } = useWords();
-  const plainName = (name: string) => nameWithoutSide(name, core.name);
+  const { ownLines: words, steps } = useWords();
+  const say = useSay();
+  const plainName = (name: Phrase) => say(nameWithoutSide(name));
   const { panels, seams } = form.shell;
-  const nameOf = (id: string) => plainName(panels.find((panel) => panel.id === id)?.name ?? id);
+  const nameOf = (id: string) => plainName(panels.find((panel) => panel.id === id)?.name ?? verbatim(id));
   const divisible = panels.filter(({ side }) => side === 'right');
   // One entry per line: taking it away joins all along it, on both halves.
   const joints = seams.filter(
@@ -96,7 +111,7 @@ function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
   const join = (lineId: string) => {
     const made = removeLine(layout, lineId);
     const name = layout.lines.find(({ id }) => id === lineId)?.name ?? lineId;
-    if (made.ok) void sew(made.value.lines, [], steps.takeAway(core.name(name)));
+    if (made.ok) void sew(made.value.lines, [], steps.takeAway(say(nameOfLine(name))));
     else void sew(null, made.issues, '');
   };
   return (
@@ -123,12 +138,6 @@ function DivideAndJoin({ form, layout, isReady, sew }: DivideAndJoinProps) {
       />
     </div>
   );
-}
-
-/** A piece of either half; its side is needed to tell a piece from a line of the same name. */
-function nameWithoutSide(name: string, say: (name: string) => string): string {
-  const side = / (right|left)$/.exec(name)?.[1];
-  return side ? say(name).replace(new RegExp(` ${say(side)}$`), '') : say(name);
 }
 
 interface PickAndDoProps {

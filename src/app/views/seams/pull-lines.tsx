@@ -1,6 +1,6 @@
-import type { ControlPoint } from '../../../core/seams/index.ts';
+import { type ControlPoint, nameOfLine } from '../../../core/seams/index.ts';
 import { sayCaught } from '../../store/index.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { LineTools } from './line-tools.tsx';
 
@@ -9,7 +9,9 @@ export function PullLines() {
   const preview = useApp((state) => state.seamWork.preview);
   const isReady = useApp((state) => state.seamWork.base !== null && state.seamWork.base === state.project);
   const refusal = useApp((state) => state.seamWork.refusal);
-  const { pull: words, catches, core } = useWords();
+  const all = useWords();
+  const words = all.pull;
+  const say = useSay();
   if (!preview) return null;
   const lines = preview.lines.filter(({ id }) => preview.points.some(({ lineId }) => lineId === id));
   return (
@@ -22,12 +24,12 @@ export function PullLines() {
       <ul className="pull-list" data-behind={!isReady || undefined}>
         {lines.map((line) => (
           <li key={line.id}>
-            <span className="measure-name">{core.name(line.name)}</span>
+            <span className="measure-name">{say(nameOfLine(line.name))}</span>
             <span className="pull-points">
               {preview.points
                 .filter(({ lineId }) => lineId === line.id)
                 .map((point) => (
-                  <GripButton key={point.anchor} point={point} lineName={core.name(line.name)} />
+                  <GripButton key={point.anchor} point={point} lineName={say(nameOfLine(line.name))} />
                 ))}
             </span>
           </li>
@@ -35,7 +37,7 @@ export function PullLines() {
       </ul>
       {preview.snapped && preview.snapped.kind !== 'none' && (
         <p className="quiet" role="status">
-          {words.caught(sayCaught(preview.snapped.kind, preview.snapped.id, catches, core.name))}
+          {words.caught(sayCaught(preview.snapped.kind, preview.snapped.id, all, say))}
         </p>
       )}
       {refusal && (

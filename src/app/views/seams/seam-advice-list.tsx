@@ -2,9 +2,10 @@ import { useRef, useState } from 'react';
 import { CLOTHS, findCloth } from '../../../core/flatten/index.ts';
 import type { WorstZone } from '../../../core/form/index.ts';
 import type { Project } from '../../../core/project/index.ts';
+import type { SeamAdvice } from '../../calls/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
-import { useWords } from '../parts/use-words.ts';
-import { type SeamAdvice, useActions, useApp, useServices } from '../parts/workroom-context.tsx';
+import { useSay, useWords } from '../parts/use-words.ts';
+import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
 /** Places asked about at a time. */
 const MOST_PLACES = 3;
@@ -30,7 +31,8 @@ interface Findings {
 export function SeamAdviceList() {
   const { findings, look, stop } = useAdvice();
   const project = useApp((state) => state.project);
-  const { seamAdvice: words, core } = useWords();
+  const { seamAdvice: words } = useWords();
+  const say = useSay();
   const cloth = findCloth(findings?.project?.cloth.kind ?? '') ?? CLOTHS[0];
   const isReady = useApp(({ formOf, formQuality, project }) => formOf === project && formQuality === 'full');
   const isStale = findings !== null && findings.project !== project;
@@ -59,13 +61,17 @@ export function SeamAdviceList() {
         </p>
       )}
       {findings && !findings.isLooking && !findings.problem && findings.count === 0 && (
-        <p role="status">{words.nowhere(core.cloth(cloth))}</p>
+        <p role="status">{words.nowhere(say(cloth.name))}</p>
       )}
       {isStale && findings.count > 0 && <p className="quiet">{words.stale}</p>}
       {findings && (
         <ol className="advice-places" data-behind={isStale || undefined}>
           {findings.places.map((place) => (
-            <PlaceItem key={`${place.zone.panelId}${place.zone.message}`} place={place} isStale={isStale} />
+            <PlaceItem
+              key={`${place.zone.panelId}${say(place.zone.message)}`}
+              place={place}
+              isStale={isStale}
+            />
           ))}
         </ol>
       )}
@@ -75,28 +81,29 @@ export function SeamAdviceList() {
 
 function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly isStale: boolean }) {
   const actions = useActions();
-  const { seamAdvice: words, core } = useWords();
+  const { seamAdvice: words } = useWords();
+  const say = useSay();
   return (
     <li
       onPointerEnter={() => actions.pointAt({ kind: 'panel', id: place.zone.panelId })}
       onPointerLeave={() => actions.pointAt(null)}
     >
       <p className="advice-place">
-        <CoreText english={place.zone.message} said={core.text(place.zone.message)} />
+        <CoreText said={say(place.zone.message)} />
       </p>
       {place.remark && <p className="quiet">{place.remark}</p>}
       {place.changes.length > 0 && (
         <ul>
-          {place.changes.map(({ lines, message }) => (
-            <li key={message}>
+          {place.changes.map(({ lines, step, message }) => (
+            <li key={say(message)}>
               <p>
-                <CoreText english={message} said={core.text(message)} />
+                <CoreText said={say(message)} />
               </p>
               <button
                 type="button"
                 className="plain"
                 disabled={isStale}
-                onClick={() => actions.setSeamLines(lines, core.text(message).split(':')[0])}
+                onClick={() => actions.setSeamLines(lines, say(step))}
               >
                 {words.take}
               </button>
@@ -112,6 +119,7 @@ function useAdvice() {
   const [findings, setFindings] = useState<Findings | null>(null);
   const project = useApp((state) => state.project);
   const services = useServices();
+  const say = useSay();
   const isStopped = useRef(false);
   const newest = useRef(project);
   newest.current = project;
@@ -119,9 +127,9 @@ function useAdvice() {
     isStopped.current = false;
     const places: PlaceAdvice[] = [];
     setFindings({ project, places, count: 0, isLooking: true, problem: '' });
-    const listed = await services.worstZones(MOST_PLACES);
+    const listed = await services.worker.worstZones(MOST_PLACES);
     if (!listed?.ok || isStopped.current) {
-      const problem = listed?.issues.map(({ message }) => message).join(' ');
+      const problem = listed?.issues.map(({ message }) => say(message)).join(' ');
       setFindings(
         isStopped.current ? null : { project, places, count: 0, isLooking: false, problem: problem ?? '' },
       );
@@ -132,20 +140,20 @@ function useAdvice() {
       setFindings({ project, places: [...places], count: zones.length, isLooking, problem: '' });
     for (const zone of zones) {
       tell(true);
-      const advice = await services.adviseSeams(zone.place);
+      const advice = await services.worker.adviseSeams(zone.place);
       // Seams changed meanwhile are other seams.
       if (!advice || isStopped.current || newest.current !== project) break;
       places.push({
         zone,
         changes: advice.ok ? advice.value : [],
-        remark: advice.issues.map(({ message }) => message).join(' '),
+        remark: advice.issues.map(({ message }) => say(message)).join(' '),
       });
     }
     tell(false);
   };
   const stop = () => {
     isStopped.current = true;
-    services.stopAdvice();
+    services.stopCall('adviseSeams');
   };
   return { findings, look, stop };
 }

@@ -1,7 +1,6 @@
 import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
-import { threadColour } from '../../store/index.ts';
-import { typicalStrain } from '../parts/typical-strain.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { threadColour, typicalStrain } from '../../store/index.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { LayoutPicture } from './layout-picture.tsx';
 import { OwnLines } from './own-lines.tsx';
@@ -37,7 +36,8 @@ function LayoutCard({ layout }: { readonly layout: SeamLayout }) {
   const actions = useActions();
   const isChosen = chosen === layout.id;
   const { core } = useWords();
-  const { name } = core.layout(layout);
+  const say = useSay();
+  const name = say(layout.name);
   return (
     <label className="layout-card" data-chosen={isChosen || undefined}>
       <input
@@ -58,10 +58,11 @@ function ChosenLayout() {
   const isBehind = useApp((state) => state.formOf?.seams.layout !== state.project?.seams.layout);
   const panels = useApp((state) => state.form?.report.panels);
   const layout = LAYOUTS.find(({ id }) => id === chosen);
-  const { seams: words, core } = useWords();
+  const { seams: words } = useWords();
+  const say = useSay();
   const { percent } = useNumbers();
   if (!layout) return null;
-  const { name, description } = core.layout(layout);
+  const [name, description] = [say(layout.name), say(layout.description)];
   return (
     <section aria-labelledby="layout-title">
       <h3 id="layout-title">{name}</h3>
@@ -88,7 +89,8 @@ function SeamList() {
   const highlight = useApp((state) => state.highlight);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const actions = useActions();
-  const { seams: words, core } = useWords();
+  const { seams: words } = useWords();
+  const say = useSay();
   const numbers = useNumbers();
   if (!seams || seams.length === 0) return null;
   return (
@@ -105,7 +107,7 @@ function SeamList() {
             <span className="seam-tag" style={{ color: threadColour(index) }}>
               <span>{seam.letter}</span>
             </span>
-            <span className="seam-name">{core.name(seam.name)}</span>
+            <span className="seam-name">{say(seam.name)}</span>
             <span className="number">{numbers.length(seam.length3d, unit)}</span>
           </li>
         ))}

@@ -1,4 +1,4 @@
-import type { Words } from '../../language/index.ts';
+import type { Words } from '../../../language/index.ts';
 
 export interface MeasureAdvice {
   readonly why: string;

@@ -4,7 +4,7 @@ import { isTapeLit } from '../../store/index.ts';
 import { Icon } from '../parts/icon.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
 import { useReveal } from '../parts/use-reveal.ts';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { limitsOfMeasure } from './limits-of-measure.ts';
 import { MeasureGuide } from './measure-guide.tsx';
@@ -26,7 +26,8 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const [wantsSides, setWantsSides] = useState(false);
   const [wantsAgain, setWantsAgain] = useState(false);
   const { measure: words, core } = useWords();
-  const { name, how } = core.measure(measure);
+  const say = useSay();
+  const [name, how] = [say(measure.name), say(measure.how)];
   const howId = useId();
   const isSplit = isSided(value) || (wantsSides && measure.sided);
   const isAgain = !isSplit && typeof value === 'number' && (wantsAgain || hasReadings);
@@ -147,11 +148,11 @@ interface SingleInputProps {
 function SingleInput({ measure, value, isRequired, howId, onValue, onFocus }: SingleInputProps) {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const estimate = useEstimate(measure.id);
-  const { core } = useWords();
+  const say = useSay();
   return (
     <LengthInput
       fieldId={measure.id}
-      label={core.measure(measure).name}
+      label={say(measure.name)}
       value={value}
       limits={limitsOfMeasure(measure, figure)}
       isOptional={!isRequired}
@@ -175,7 +176,8 @@ function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsPro
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const estimate = useEstimate(measure.id);
-  const { measure: words, tapeTable, core } = useWords();
+  const { measure: words, tapeTable } = useWords();
+  const say = useSay();
   const numbers = useNumbers();
   const both: SidedValue | null = isSided(value) ? value : null;
   return (
@@ -184,7 +186,7 @@ function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsPro
         <LengthInput
           key={side}
           fieldId={`${measure.id}.${side}`}
-          label={tapeTable.sided[side](core.measure(measure).name)}
+          label={tapeTable.sided[side](say(measure.name))}
           value={both?.[side] ?? null}
           limits={limitsOfMeasure(measure, figure)}
           isOptional

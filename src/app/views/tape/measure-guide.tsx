@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import type { MeasureDefinition } from '../../../core/body/index.ts';
 import type { Form } from '../../../core/form/index.ts';
 import { pathSeen, viewFromSide } from '../parts/side-drawing.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { adviceFor } from './measure-advice.ts';
 
@@ -10,12 +10,13 @@ import { adviceFor } from './measure-advice.ts';
 export function MeasureGuide({ measure }: { readonly measure: MeasureDefinition }) {
   const [isOpen, setIsOpen] = useState(false);
   const form = useApp((state) => state.form);
-  const { advice: known, measure: words, core } = useWords();
+  const { advice: known, measure: words } = useWords();
+  const say = useSay();
   const advice = adviceFor(measure.id, known);
   if (!advice) return null;
   return (
     <details className="measure-guide" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
-      <summary aria-label={words.guideOf(core.measure(measure).name)}>{words.guide}</summary>
+      <summary aria-label={words.guideOf(say(measure.name))}>{words.guide}</summary>
       {isOpen && (
         <div className="guide-body">
           {form && <TapeDrawing form={form} measureId={measure.id} />}

@@ -1,14 +1,14 @@
 import type { MeasureDefinition, TapeReading } from '../../../core/body/index.ts';
 import { type AppState, issuesOf, issuesOfMeasure, tapesOfMeasure } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
 /** How the body answers a measure, and what is doubtful about it. */
 export function MeasureVerdict({ measure }: { readonly measure: MeasureDefinition }) {
   const form = useApp((state) => state.form);
   const issues = useApp(issuesOf);
-  const { core } = useWords();
+  const say = useSay();
   const isBehind = useApp((state) => state.formOf !== state.project);
   const isGiven = useApp((state) => state.project?.body.measures[measure.id] !== undefined);
   const tapes = tapesOfMeasure({ form } as AppState, measure.id);
@@ -21,7 +21,7 @@ export function MeasureVerdict({ measure }: { readonly measure: MeasureDefinitio
       ))}
       {doubts.map((issue) => (
         <p key={issue.code + issue.path} className={`doubt ${issue.severity}`}>
-          <CoreText english={issue.message} said={core.issue(issue)} />
+          <CoreText said={say(issue.message)} />
         </p>
       ))}
     </div>

@@ -1,6 +1,6 @@
 import { isThirdReadingWanted, type MeasureDefinition } from '../../../core/body/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
-import { useNumbers, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { limitsOfMeasure } from './limits-of-measure.ts';
 
@@ -21,7 +21,8 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const actions = useActions();
   const { measure: words, core } = useWords();
-  const { name } = core.measure(measure);
+  const say = useSay();
+  const name = say(measure.name);
   const wantsMore = readings.length < 2 || isThirdReadingWanted(measure, figure, readings);
   const fields: readonly (number | null)[] = wantsMore ? [...readings, null] : readings;
   const set = (index: number, mm: number | null) => {

@@ -1,0 +1,70 @@
+import type { Phrase } from '../../core/base/index.ts';
+import type { Mesh } from '../../core/mesh/index.ts';
+import type { LastStage, StageId } from '../../core/pipeline/index.ts';
+import type { PanelEdge, SeamLine } from '../../core/seams/index.ts';
+
+/** What goes to the worker and comes back from it, where the core has no name for it. */
+
+/** A rough form, made while the person types, or the one that files are written from. */
+export type Quality = 'quick' | 'full';
+
+/** What is being made, and how much of it is done: 0..1. */
+export interface Work {
+  readonly quality: Quality;
+  readonly fraction: number;
+  /** Null before anything is known. */
+  readonly what: Phrase | null;
+}
+
+/** How fine a form is wanted, and how much of it; as in `MakeOptions`. */
+export interface MakeWish {
+  readonly targetTriangles: number;
+  readonly upTo?: LastStage;
+}
+
+export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => void;
+
+/** Formats as the pipeline names them. */
+export interface FileOptions {
+  readonly formats: readonly string[];
+  /** Ids of the pieces wanted; absent = all. */
+  readonly pieces?: readonly string[];
+}
+
+/** Polylines n × 3 mm by layout id. */
+export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
+
+/** How far a second body lies from a first one, mm; `picture` is an SVG file of the first from three sides. */
+export interface DistancePicture {
+  readonly rms: number;
+  readonly mostOutside: number;
+  readonly mostInside: number;
+  readonly picture: string;
+}
+
+/** A piece cut out of the body as it lies flat; lengths in mm, areas in mm², strain as fractions. */
+export interface FlatCut {
+  readonly area: number;
+  readonly length3d: number;
+  readonly lengthFlat: number;
+  readonly rms: number;
+  readonly p95: number;
+  readonly min: number;
+  readonly max: number;
+  /** SVG file in true size, coloured by strain. */
+  readonly picture: string;
+}
+
+/** A region drawn on the body as a loop of (u, v), or panels joined. */
+export type CutWish =
+  | { readonly loop: Float64Array }
+  | { readonly joined: { readonly mesh: Mesh; readonly edges: readonly PanelEdge[] } };
+
+/** A change of the seam lines that was tried out and lowers the strain at one place. */
+export interface SeamAdvice {
+  readonly lines: readonly SeamLine[];
+  /** What to do. */
+  readonly step: Phrase;
+  /** The same with the figures before and after. */
+  readonly message: Phrase;
+}

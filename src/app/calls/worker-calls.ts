@@ -1,0 +1,96 @@
+import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
+import { failure, type Result } from '../../core/base/index.ts';
+import type { Body } from '../../core/body/index.ts';
+import type { FormFile } from '../../core/files/index.ts';
+import type { Form, WorstZone } from '../../core/form/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import type { ChartPlace } from '../../core/seams/index.ts';
+import type {
+  CutWish,
+  DistancePicture,
+  FileOptions,
+  FlatCut,
+  LayoutLines,
+  MakeWish,
+  OnProgress,
+  SeamAdvice,
+} from './answers.ts';
+import { describeCall, signature } from './describe-call.ts';
+import { issueOfDefect } from './issue-of-defect.ts';
+
+const tellDefect = (error: unknown): Result<never> => failure([issueOfDefect(error)]);
+const none = () => null;
+
+/**
+ * Every call from the page to a worker. The page's side of it, what the views may ask, and what the worker must implement
+ * all follow from this table.
+ */
+export const workerCalls = {
+  /** A form as fine and as far as wished; its progress is told while it is made. */
+  makeForm: describeCall(
+    signature<(project: Project, wish: MakeWish, onProgress: OnProgress) => Result<Form>>(),
+    { worker: 'either', onDefect: tellDefect, whenStopped: 'isDropped' },
+  ),
+
+  /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
+  writeFiles: describeCall(
+    signature<(project: Project, options: FileOptions) => Result<readonly FormFile[]>>(),
+    { worker: 'full', onDefect: tellDefect, keepsWorker: true, isOfPresentProject: true },
+  ),
+
+  /** Where the seams of every layout run on the project's body; roughly, for pictures. */
+  sketchLayouts: describeCall(signature<(project: Project) => LayoutLines>(), {
+    worker: 'quick',
+    onDefect: () => ({}),
+  }),
+
+  /** The seams alone, coarse and quick, with one point of a line being dragged: a drag asks far more often than it gets. */
+  previewSeams: describeCall(
+    signature<(project: Project, options: PreviewOptions) => Result<SeamPreview>>(),
+    { worker: 'quick', onDefect: tellDefect, isLatestOnly: true },
+  ),
+
+  /** A region or joined panels of the project's body as one flat piece. */
+  unrollCut: describeCall(signature<(project: Project, wish: CutWish) => Result<FlatCut>>(), {
+    worker: 'quick',
+    onDefect: tellDefect,
+    isOfPresentProject: true,
+  }),
+
+  /** Places most over the cloth's limits, worst first, of the form at full quality. */
+  worstZones: describeCall(signature<(project: Project, count: number) => Result<readonly WorstZone[]>>(), {
+    worker: 'full',
+    onDefect: tellDefect,
+    isOfPresentProject: true,
+  }),
+
+  /** What would lower the strain at a place of the body, tried out on a coarse mesh; nothing is applied. Takes a second or two. */
+  adviseSeams: describeCall(
+    signature<(project: Project, place: ChartPlace) => Result<readonly SeamAdvice[]>>(),
+    { worker: 'full', onDefect: tellDefect, whenStopped: 'answers', isOfPresentProject: true },
+  ),
+
+  /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */
+  outlineShape: describeCall(
+    signature<(project: Project, category: string, choice: string | null) => Float64Array | null>(),
+    { worker: 'full', onDefect: none },
+  ),
+
+  /** The body only, for comparing; null when it has none. */
+  shapeBody: describeCall(signature<(project: Project) => Body | null>(), {
+    worker: 'full',
+    onDefect: none,
+  }),
+
+  /** How far the second body lies from the first; null when it cannot be told. */
+  pictureDistance: describeCall(signature<(before: Body, after: Body) => DistancePicture | null>(), {
+    worker: 'full',
+    onDefect: none,
+  }),
+
+  /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
+  scatterBody: describeCall(signature<(project: Project) => Float64Array | null>(), {
+    worker: 'quick',
+    onDefect: none,
+  }),
+};

@@ -1,0 +1,80 @@
+import { askOfProject, type PageCalls, type ViewCalls } from '../calls/index.ts';
+import {
+  type Actions,
+  type AppStore,
+  type BodyDatabase,
+  type EarlierState,
+  type KeyValueStore,
+  readEarlierStates,
+} from '../store/index.ts';
+import { addPhotos, type Photos } from './add-photos.ts';
+import { type Comparing, compareBodies } from './compare-bodies.ts';
+import { type Demo, demos } from './demos.ts';
+import { type Downloads, downloadFiles } from './download-files.ts';
+import { type Opening, openProjects } from './open-projects.ts';
+import { type DemoPictures, pictureDemos } from './picture-demos.ts';
+import { type ProblemReports, reportProblems } from './report-problems.ts';
+import { type ProjectSaving, saveProjects } from './save-projects.ts';
+import { type ShownSaving, saveShown } from './save-shown.ts';
+import { type Speaking, speakLanguages } from './speak-languages.ts';
+import { type FormMaker, steerWork, type WorkSteering } from './steer-work.ts';
+import { type BodyService, tendBodies } from './tend-bodies.ts';
+import { type SeamTrial, trySeams } from './try-seams.ts';
+
+/** What the views ask of the world outside: files, the browser and the worker. */
+export interface Services
+  extends Opening,
+    DemoPictures,
+    Comparing,
+    SeamTrial,
+    Photos,
+    ShownSaving,
+    ProjectSaving,
+    Downloads,
+    ProblemReports,
+    Speaking,
+    WorkSteering {
+  readonly demos: readonly Demo[];
+  readonly bodies: BodyService;
+  /** What this browser kept before, newest first. */
+  listEarlierStates(): readonly EarlierState[];
+  /** Every call of the table. */
+  readonly worker: ViewCalls;
+}
+
+/** What the services join. */
+export interface World {
+  readonly store: AppStore;
+  readonly actions: Actions;
+  readonly worker: PageCalls & FormMaker;
+  readonly database: Promise<BodyDatabase>;
+  readonly storage: KeyValueStore;
+  readonly canDrawInSpace: boolean;
+}
+
+export function createServices({
+  store,
+  actions,
+  worker,
+  database,
+  storage,
+  canDrawInSpace,
+}: World): Services {
+  return {
+    demos,
+    ...pictureDemos(worker),
+    ...openProjects(store, actions),
+    bodies: tendBodies(database, store.getState),
+    listEarlierStates: () => readEarlierStates(storage),
+    ...compareBodies(store, actions, worker),
+    ...trySeams(store, worker),
+    ...addPhotos(store, actions),
+    ...saveShown(store),
+    ...saveProjects(store, actions),
+    ...downloadFiles(store, actions, worker),
+    ...reportProblems(store, canDrawInSpace),
+    ...speakLanguages(store, actions),
+    ...steerWork(store, actions, worker),
+    worker: askOfProject(worker, () => store.getState().project),
+  };
+}

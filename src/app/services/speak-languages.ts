@@ -1,0 +1,36 @@
+import {
+  createNumbers,
+  createSpeakers,
+  LANGUAGE_NAMES,
+  type Language,
+  loadCatalogue,
+  localeOf,
+} from '../../language/index.ts';
+import { loadWords } from '../../language/load-words.ts';
+import type { Actions, AppStore } from '../store/index.ts';
+
+export interface Speaking {
+  /** Changes the language; tells when it cannot be fetched. */
+  speak(language: Language): Promise<void>;
+}
+
+export function speakLanguages(store: AppStore, actions: Pick<Actions, 'speak' | 'tell'>): Speaking {
+  return {
+    async speak(language) {
+      try {
+        actions.speak(await loadSpeech(language));
+      } catch {
+        const text = store.getState().words.messages.noLanguage(LANGUAGE_NAMES[language]);
+        actions.tell({ tone: 'warning', text });
+      }
+    },
+  };
+}
+
+/** Words, speaker and numbers of a language, as the state holds them. */
+export async function loadSpeech(language: Language) {
+  const [words, catalogue] = await Promise.all([loadWords(language), loadCatalogue(language)]);
+  const locale = localeOf(language, navigator.languages);
+  const sayIn = createSpeakers(catalogue, locale);
+  return { language, words, say: sayIn.both, sayIn, numbers: createNumbers(locale) };
+}

@@ -1,0 +1,152 @@
+import type { Form } from '../../core/form/index.ts';
+import type { LastStage } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import type { Numbers, Words } from '../../language/index.ts';
+import { typicalStrain } from './typical-strain.ts';
+
+/** What is drawn on the body. */
+export interface Layers {
+  readonly photo: boolean;
+  /** The body's own mirror image over it. */
+  readonly mirror: boolean;
+  readonly levels: boolean;
+  readonly tapes: boolean;
+  readonly seams: boolean;
+  readonly strain: boolean;
+  readonly arms: boolean;
+}
+
+export type DrawnKind = 'region' | 'line';
+
+/** What is known of the work; part of the state, which itself knows the stages. */
+interface Known {
+  readonly project: Project | null;
+  readonly form: Form | null;
+  readonly drafts: Readonly<Record<string, { readonly message: string }>>;
+  readonly words: Words;
+  readonly numbers: Numbers;
+}
+
+/** What the scene can show of the body that no layer switches. */
+export type SceneThing =
+  /** Webs, ties and pole through a veil of cloth. */
+  | 'inside'
+  /** Points of seam lines, to be pulled. */
+  | 'grips'
+  /** A section at a height, a thread laid over the body, and another body to compare. */
+  | 'measuring';
+
+/** A stage as the person sees it: what it shows and asks for. Its view stands by `id` in the room of the views. */
+export interface StageRecord<Id extends string> {
+  readonly id: Id;
+  /**
+   * How far a rough form is made at once while this is looked at: the less, the sooner it comes. What drafts go without, and
+   * what need not be seen while typing, comes with the full form.
+   */
+  readonly draftTo: LastStage;
+  /** How it stands, in a few words; empty while nothing is known. */
+  readonly standing: (known: Known) => string;
+  /** What the scene shows here in any case. */
+  readonly shows: readonly (keyof Layers | SceneThing)[];
+  /** What can be switched on and off here. */
+  readonly layers: readonly (keyof Layers)[];
+  /** What a pencil draws on the body here. */
+  readonly draws?: DrawnKind;
+}
+
+const record = <Id extends string>(stage: StageRecord<Id>): StageRecord<Id> => stage;
+
+/** In the order of the work. */
+export const STAGES = [
+  record({
+    id: 'tape',
+    draftTo: 'seams',
+    standing({ project, drafts, words }) {
+      const { toMend, measured } = words.stages;
+      const count = Object.keys(project?.body.measures ?? {}).length;
+      const doubtful = Object.values(drafts).filter((draft) => draft.message !== '').length;
+      return doubtful > 0 ? toMend(doubtful) : measured(count);
+    },
+    shows: ['tapes'],
+    layers: ['arms'],
+  }),
+  record({
+    id: 'body',
+    draftTo: 'seams',
+    standing({ form, words }) {
+      const tapes = form?.report.tapes ?? [];
+      const conflicts = tapes.filter((tape) => tape.status === 'conflict').length;
+      if (!form) return '';
+      return conflicts === 0 ? words.stages.everyTapeMet : words.stages.inConflict(conflicts);
+    },
+    shows: ['measuring'],
+    layers: ['photo', 'levels', 'tapes', 'seams', 'arms', 'mirror'],
+  }),
+  record({
+    id: 'seams',
+    draftTo: 'panels',
+    standing: ({ form, words }) => (form ? words.stages.seams(form.shell.seams.length) : ''),
+    shows: ['seams', 'grips'],
+    layers: [],
+    draws: 'line',
+  }),
+  record({
+    id: 'panels',
+    draftTo: 'cutting',
+    standing({ form, words, numbers }) {
+      const panels = form?.report.panels ?? [];
+      if (panels.length === 0) return '';
+      return words.stages.panels(panels.length, numbers.percent(typicalStrain(panels)));
+    },
+    shows: ['seams'],
+    layers: ['strain'],
+    draws: 'region',
+  }),
+  record({
+    id: 'inside',
+    draftTo: 'seams',
+    standing: ({ form, words }) => (form?.inside ? words.stages.pieces(form.inside.pieces.length) : ''),
+    shows: ['inside'],
+    layers: [],
+  }),
+  record({
+    id: 'cutting',
+    draftTo: 'cutting',
+    standing: ({ form, words }) =>
+      form?.inside ? words.stages.toCut(form.pieces.length + form.inside.pieces.length) : '',
+    shows: ['seams'],
+    layers: [],
+  }),
+  record({
+    id: 'making',
+    draftTo: 'seams',
+    standing({ form, project, words }) {
+      const steps = form?.workshop?.steps ?? [];
+      const done = steps.filter(({ id }) => project?.making?.done.includes(id)).length;
+      return steps.length === 0 ? '' : words.stages.done(done, steps.length);
+    },
+    shows: ['seams'],
+    layers: [],
+  }),
+  record({
+    id: 'checking',
+    draftTo: 'seams',
+    standing({ project, words }) {
+      const count = project?.checking?.entries.length ?? 0;
+      return count === 0 ? words.stages.notMeasured : words.stages.measuredTimes(count);
+    },
+    shows: ['seams', 'levels'],
+    layers: [],
+  }),
+] as const;
+
+export type Stage = (typeof STAGES)[number]['id'];
+
+export function stageOf(id: Stage): StageRecord<Stage> {
+  return STAGES.find((stage) => stage.id === id) ?? STAGES[0];
+}
+
+/** Whether the scene shows something at a stage: in any case, or as a layer that is on. */
+export function isShown({ shows, layers }: StageRecord<Stage>, thing: keyof Layers, isOn: Layers): boolean {
+  return shows.includes(thing) || (layers.includes(thing) && isOn[thing]);
+}

@@ -1,0 +1,96 @@
+import { mapDistance } from '../../core/advice/index.ts';
+import { type Result, success, wordsOf } from '../../core/base/index.ts';
+import { fitBody } from '../../core/body/index.ts';
+import { writeSvg } from '../../core/export/index.ts';
+import { type Form, worstZones } from '../../core/form/index.ts';
+import { createPipeline, type MakeOptions } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
+import type { ImplementedCalls, MakeWish, OnProgress, StopFlag } from '../calls/index.ts';
+import { adviseSeams } from './advise-seams.ts';
+import { isDraft, WHOLE } from './make-wishes.ts';
+import { outlineShape } from './outline-shape.ts';
+import { scatterBody } from './scatter-body.ts';
+import type { RunJobs } from './second-worker.ts';
+import { sketchLayouts } from './sketch-layouts.ts';
+import { unrollCut } from './unroll-cut.ts';
+import { writeFiles } from './write-files.ts';
+
+/** What the calls need of the place they run in. */
+export interface Surroundings {
+  /** Does jobs on another core; null where there is none. */
+  readonly runElsewhere: RunJobs | null;
+  /** Letters of printed pages. */
+  readonly readFont: () => Promise<Uint8Array>;
+}
+
+/** What the worker does for each call of the table. What it throws is told on the page's side. */
+export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
+  const pipeline = createPipeline();
+  const make = async (
+    project: Project,
+    wish: MakeWish,
+    stopFlag: StopFlag,
+    onProgress?: OnProgress,
+  ): Promise<Result<Form>> => {
+    const options: MakeOptions = {
+      ...wish,
+      isDraft: isDraft(wish),
+      isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
+      now: () => performance.now(),
+      date: today(),
+      ...(onProgress ? { onProgress } : {}),
+    };
+    return runElsewhere
+      ? await pipeline.makeFormShared(project, options, (jobs) => runElsewhere(jobs, stopFlag))
+      : pipeline.makeForm(project, options);
+  };
+
+  return {
+    makeForm: (project, wish, onProgress, stopFlag) => make(project, wish, stopFlag, onProgress),
+
+    async writeFiles(project, options) {
+      const made = await make(project, WHOLE, null);
+      return made.ok ? writeFiles(made.value, project, options, { date: today(), readFont }) : made;
+    },
+
+    sketchLayouts(project) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchLayouts(body.value) : {};
+    },
+
+    previewSeams: (project, options) => pipeline.previewSeams(project, options),
+
+    unrollCut: (project, wish) => unrollCut(project, pipeline.fitBody(project), wish),
+
+    async worstZones(project, count) {
+      const made = await make(project, WHOLE, null);
+      return made.ok ? success(worstZones(made.value, count)) : made;
+    },
+
+    adviseSeams: (project, place, stopFlag) =>
+      adviseSeams(project, pipeline.fitBody(project), place, stopFlag),
+
+    outlineShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
+    },
+
+    shapeBody(project) {
+      // Not by the pipeline, which would forget the body it is working on.
+      const body = fitBody(project.body);
+      return body.ok ? body.value : null;
+    },
+
+    pictureDistance(before, after) {
+      const { drawing, ...figures } = mapDistance(before, after, wordsOf);
+      return { ...figures, picture: writeSvg(drawing) };
+    },
+
+    scatterBody(project) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? scatterBody(body.value) : null;
+    },
+  };
+}
+
+const today = () => new Date().toISOString().slice(0, 10);

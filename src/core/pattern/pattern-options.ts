@@ -1,0 +1,45 @@
+import type { NumberOption, OptionsOf, OptionTable } from '../base/index.ts';
+
+/** Shapes a notch may have. */
+export const NOTCH_SHAPES = ['slit', 't', 'outward'] as const;
+
+/**
+ * How a mark shows at the cut edge: a slit; a slit with a bar across its end (T), which is found again on cloth that closes
+ * up; or a point that stands out, for cloth that frays.
+ */
+export type NotchShape = (typeof NOTCH_SHAPES)[number];
+
+/**
+ * What may be chosen for every piece: limits, unit, and what is taken where nothing was chosen. The only place that says so;
+ * file, app and command line ask here.
+ */
+export const PATTERN_OPTIONS = {
+  /**
+   * Cloth beyond the sew line. Under what `ALLOWANCE_LIMITS` says of a seam, only an opening may be cut, and bare. Read in
+   * `check-piece`, `make-workshop`.
+   */
+  allowance: { unit: 'mm', min: 0, max: 50, usual: 10 },
+  /** How marks show at the cut edge. Read in `draft-piece`. */
+  notchShape: { choices: NOTCH_SHAPES, usual: 'slit' },
+} as const satisfies OptionTable;
+
+/**
+ * Turn of one panel's grain from upright, counter-clockwise seen from outside; half way round a grain is the same grain.
+ * Read in `lay-along-grain`, `make-report`.
+ */
+export const GRAIN_TURN = {
+  unit: 'rad',
+  min: -Math.PI / 2,
+  max: Math.PI / 2,
+  usual: 0,
+} as const satisfies NumberOption;
+
+/** What is chosen for every piece, the allowance also for some edges alone, mm. */
+export interface PatternOptions extends OptionsOf<typeof PATTERN_OPTIONS> {
+  /** Seam allowance by edge: a seam id or `base`, `neck`, `armholeRight`, `armholeLeft`. */
+  readonly allowanceByEdge?: Readonly<Record<string, number>>;
+  /** Seam allowance by kind of edge, where no edge of that id is named. */
+  readonly allowanceByKind?: { readonly seam?: number; readonly opening?: number };
+  /** Seam allowance by material (`shell`, `webs`, `covers`, `arms`), where neither edge nor kind is named. */
+  readonly allowanceByMaterial?: Readonly<Record<string, number>>;
+}

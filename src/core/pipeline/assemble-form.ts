@@ -1,0 +1,48 @@
+import { assertInvariant } from '../base/index.ts';
+import { CLOTHS, findCloth, measureFreeStrain } from '../flatten/index.ts';
+import { type Form, makeReport } from '../form/index.ts';
+import { makeWorkshop } from '../making/index.ts';
+import type { Project } from '../project/index.ts';
+import type { MakeOptions } from './make-options.ts';
+import type { Harvest } from './run-stages.ts';
+import { bodyStep } from './stages/body.ts';
+import { insideStep, shellPiecesStep } from './stages/cutting.ts';
+import type { FormGiven } from './stages/form-step.ts';
+import { flatStep, laidStep, problemStep } from './stages/panels.ts';
+import { cutStep } from './stages/seams.ts';
+import type { StageId } from './stages.ts';
+
+/** The form of what the stages made; empty where they ended sooner. With everything made, also how to sew it. */
+export function assembleForm(
+  { take, stages, issues, timingsMs }: Harvest<StageId, FormGiven>,
+  project: Project,
+  options: MakeOptions,
+): Form {
+  const [body, cut] = [take(bodyStep), take(cutStep)];
+  assertInvariant(body !== undefined && cut !== undefined, 'pipeline', 'a form has a shell', stages);
+  const { shell, closedMesh } = cut;
+  const [problem, flat] = [take(problemStep), take(flatStep)];
+  const free = options.compareFree && problem && flat ? measureFreeStrain(problem, flat) : undefined;
+  const [outer, inner] = [take(shellPiecesStep), take(insideStep)];
+  const made = { body, shell, closedMesh, flat: take(laidStep) ?? [] };
+  const { kind, grain } = project.cloth;
+  const report = makeReport({
+    ...made,
+    cloth: findCloth(kind ?? '') ?? CLOTHS[0],
+    ...(grain === undefined ? {} : { grain }),
+    ...(free?.ok ? { free: free.value } : {}),
+    ...(inner === undefined ? {} : { inside: inner.inside }),
+    issues: [...issues, ...(free?.issues ?? [])],
+    timingsMs,
+  });
+  const form: Form = {
+    project,
+    ...made,
+    pieces: outer?.pieces ?? [],
+    drawings: [...(outer?.drawings ?? []), ...(inner?.drawings ?? [])],
+    ...(inner === undefined ? {} : { inside: inner.inside }),
+    stages,
+    report,
+  };
+  return inner === undefined ? form : { ...form, workshop: makeWorkshop(form) };
+}

@@ -1,0 +1,59 @@
+import { draftPieces, makeInside, orderSeams, pieceInputsFromShell } from '../../assembly/index.ts';
+import { assertInvariant, success } from '../../base/index.ts';
+import { phrase } from '../phrases.ts';
+import type { Stage } from '../step.ts';
+import { bodyStep } from './body.ts';
+import { type FormGiven, formStep } from './form-step.ts';
+import { designStep } from './inside.ts';
+import { laidStep } from './panels.ts';
+import { cutStep } from './seams.ts';
+
+const printed = ({ project, options }: FormGiven) => [project.cloth, project.name, options.date];
+
+/** Lines of inner parts drawn on the panels. */
+const drawnLinesStep = formStep({
+  id: 'drawnLines',
+  needs: { design: designStep },
+  dependsOn: () => null,
+  run: ({ design }) => success(design?.shape.panelLines ?? []),
+  // Most changes inside leave them as they are, and then the shell's pieces too.
+  nameOf: (lines) =>
+    JSON.stringify(lines.map(({ chart, ...line }) => ({ ...line, chart: Array.from(chart) }))),
+});
+
+/** The shell's pieces. */
+export const shellPiecesStep = formStep({
+  id: 'shellPieces',
+  needs: { body: bodyStep, cut: cutStep, laid: laidStep, lines: drawnLinesStep },
+  section: 'cloth',
+  dependsOn: printed,
+  run({ body, cut, laid, lines }, { given: { project, options } }) {
+    const order = orderSeams(cut.shell, body.landmarks.neckFront.v).map(({ seam }) => seam.id);
+    return draftPieces(pieceInputsFromShell(cut.shell, laid, lines, order), project, options.date ?? '');
+  },
+});
+
+/** The inner ones, and what the filled form will be. */
+export const insideStep = formStep({
+  id: 'inside',
+  needs: { design: designStep, shell: shellPiecesStep },
+  section: 'inside',
+  isLeftOut: ({ options }) => options.isDraft === true,
+  dependsOn: printed,
+  run({ design, shell }, { given: { project, options } }) {
+    assertInvariant(
+      design !== undefined,
+      'pipeline',
+      'inner pieces are drafted where they are designed',
+      design,
+    );
+    return makeInside(design, shell.pieces, project, options.date ?? '');
+  },
+});
+
+export const cutting: Stage<'cutting', FormGiven> = {
+  id: 'cutting',
+  what: phrase('pipeline.cutting'),
+  share: 15,
+  steps: [drawnLinesStep, shellPiecesStep, insideStep],
+};

@@ -1,0 +1,19 @@
+import type { Project } from '../../project/index.ts';
+import { type DefineStep, defineStep } from '../step.ts';
+
+/** What every step of a form may depend on; each tells what of it, by `dependsOn`. */
+export interface FormGiven {
+  readonly project: Project;
+  readonly options: StepOptions;
+}
+
+export interface StepOptions {
+  /** Aim for the whole shell; default 20 000. */
+  readonly targetTriangles?: number;
+  /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
+  readonly isDraft?: boolean;
+  /** Printed on pieces; passed in because core has no calendar. */
+  readonly date?: string;
+}
+
+export const formStep: DefineStep<FormGiven> = defineStep;

@@ -1,0 +1,83 @@
+import type { AdvicePhrases } from '../core/advice/index.ts';
+import type { AssemblyPhrases } from '../core/assembly/index.ts';
+import type { BasePhrases, Phrase } from '../core/base/index.ts';
+import type { BodyPhrases } from '../core/body/index.ts';
+import type { FlattenPhrases } from '../core/flatten/index.ts';
+import type { FormPhrases } from '../core/form/index.ts';
+import type { MakingPhrases } from '../core/making/index.ts';
+import type { MeshPhrases } from '../core/mesh/index.ts';
+import type { PipelinePhrases } from '../core/pipeline/index.ts';
+import type { ProjectPhrases } from '../core/project/index.ts';
+import type { SeamsPhrases } from '../core/seams/index.ts';
+import type { SimulatePhrases } from '../core/simulate/index.ts';
+import type { SupportsPhrases } from '../core/supports/index.ts';
+import type { PlanPhrases } from './plan-phrases.ts';
+
+/** TRANSITIONAL. */
+export interface PlainPhrases {
+  readonly plain: { readonly text: string };
+}
+
+/** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
+export type CorePhrases = AdvicePhrases &
+  AssemblyPhrases &
+  BasePhrases &
+  BodyPhrases &
+  FlattenPhrases &
+  FormPhrases &
+  MakingPhrases &
+  MeshPhrases &
+  PipelinePhrases &
+  PlainPhrases &
+  PlanPhrases &
+  ProjectPhrases &
+  SeamsPhrases &
+  SimulatePhrases &
+  SupportsPhrases;
+
+/** What an entry words numbers and further phrases with, in the reader's language and units. */
+export interface Tongue {
+  say(phrase: Phrase): string;
+  /** A name inside a sentence: without its capital, where the language writes it small. */
+  within(phrase: Phrase): string;
+  /** mm, in the reader's units; in both `92.5 cm (36 3/8 in)`. */
+  length(mm: number): string;
+  /** mm; below a centimetre finer than `length`, `3.2 mm (1/8 in)`. */
+  difference(mm: number): string;
+  /** Radians, in degrees with so many decimals, `12°`. */
+  angle(radians: number, decimals: number): string;
+  /** mm, give or take: `76.0 ± 3.2 cm (29 7/8 ± 1 1/4 in)`. */
+  around(mm: number, spread: number): string;
+  /** mm, in one of the reader's units: centimetres, where both are told. */
+  lengthAlone(mm: number): string;
+  /** mm, to be checked: in inches to the sixteenth. */
+  fineLength(mm: number): string;
+  /** mm, little enough to be worked by eye: `3.2 mm`, or to the sixteenth of an inch. Without its sign. */
+  small(mm: number): string;
+  /** kg or g; pounds or ounces. */
+  mass(kg: number): string;
+  /** A fraction as a percentage, `1.2 %`. */
+  percent(fraction: number, decimals: number): string;
+  /** With so many decimals. */
+  fixed(value: number, decimals: number): string;
+  /** Only the decimals it has, so many at most. */
+  plain(value: number, mostDecimals: number): string;
+  /** With all its digits, as in a file. */
+  exact(value: number): string;
+  /** A number already written with a point. */
+  mark(text: string): string;
+}
+
+type Entry<Values> = keyof Values extends never ? string : (values: Values, tongue: Tongue) => string;
+
+/** What a language says for every phrase of a table: none may be missing. */
+export type Entries<Table> = { readonly [Id in keyof Table]: Entry<Table[Id]> };
+
+/** One language, as far as the core is said in it. */
+export interface Catalogue {
+  /** BCP 47. */
+  readonly tag: string;
+  /** A name as it stands inside a sentence. */
+  readonly within: (name: string) => string;
+  readonly entries: Entries<CorePhrases>;
+}

@@ -1,0 +1,102 @@
+/** What `--help` says. Names of commands and options are the same in every language. */
+export const help = {
+  headings: {
+    usage: 'Usage:',
+    arguments: 'Arguments:',
+    options: 'Options:',
+    everyCommand: 'Global Options:',
+    commands: 'Commands:',
+  },
+  /** Stand in the lines of usage. */
+  options: 'options',
+  command: 'command',
+  choices: (list: string) => `choices: ${list}`,
+  usual: (value: string) => `default: ${value}`,
+  help: 'display help for command',
+  language: (list: string) => `language of all that is said: ${list}`,
+  more: 'Add --help to see what is understood.',
+  exitCodes:
+    'Exit codes: 0 fine, 1 errors in the project, 2 command not understood, 3 cannot read or write, 4 internal fault.',
+  program: 'From body measurements to flat panels for a sewn, stuffed dress form.',
+  /** What stands for a value after an option, or for an argument. */
+  values: {
+    file: 'file',
+    folder: 'folder',
+    number: 'n',
+    length: 'length',
+    list: 'list',
+    shape: 'shape',
+    id: 'id',
+    ids: 'ids',
+    size: 'size',
+    percent: 'percent',
+    before: 'before',
+    after: 'after',
+    loop: 'loop',
+    name: 'name',
+  },
+  project: 'saved project (*.loftseam.json)',
+  out: 'where to write; made if missing',
+  layout: 'seam layout instead of the saved one',
+  make: {
+    about: 'make the form: panels to cut (panels.svg), what was measured (report.json), the body (body.glb)',
+    triangles: (range: string) => `fineness of the whole shell, ${range}`,
+    allowance: 'seam allowance instead of the saved one: 10, "1 cm", "3/8 in"',
+    allowanceFor: 'other allowances: opening=15,webs=8,base=20 (kind of edge, material, or seam id)',
+    notches: 'how notches show at the cut edge, instead of the saved way',
+    grain: 'grain of single panels: sideFrontRight=15,… degrees from upright, counter-clockwise',
+    inside:
+      'pole, plates, webs, stand instead of the saved ones: tubeDiameter=28,garmentMass=5,straps=false (keys of the file; mm, kg)',
+    formats: (all: string, usual: string) =>
+      `files to write, with commas: ${all}; as a rule ${usual}, with --paper also pdf`,
+    paper: (all: string) => `paper to print on: ${all}; several with commas`,
+    margin: 'margin of the paper that stays empty: 10, "1/2 in"',
+    butt: 'cut pages and put them edge to edge instead of laying them over each other',
+    only: 'only these pieces (their ids are in the table of panels)',
+    mat: (all: string) => `mat of the cutting machine for --formats cutter: ${all} or 600x400 in mm`,
+    kerf: 'width of the cut, by half of which lines are moved',
+    bladeOffset: 'from the axis of a dragged knife to its tip',
+    overcut: 'how far a dragged knife goes on past the start of a closed cut',
+    strokeText: 'letters of single strokes, for a pen',
+    colours: 'colours by layer, for example cut=#ff0000,sew=none',
+    modelScale: 'scale of the model for --formats stl: 5 is 1 : 5',
+    wall: 'walls of the hollow model',
+  },
+  printCorrect: {
+    about: 'write the pages again for a printer that does not print to size',
+    file: 'saved project (*.loftseam.json); without it, only tell the correction',
+    measuredX: 'what the bar across the first page measures on paper',
+    measuredY: 'what the bar up the first page measures on paper',
+    bar: 'what both should measure; as a rule the printed bar they are nearest to',
+  },
+  check: { about: 'check a project and show every tape: asked for, and found on the body' },
+  plan: { about: 'show the order of work: steps, pieces, seams by letter, what to check' },
+  stuffing: { about: 'show what the filled form is to measure, and judge what its log says was measured' },
+  compare: {
+    about: 'show what differs between two bodies, or one body then and now',
+    map: 'also draw the distances, as a picture: FILE.svg',
+  },
+  advise: {
+    about:
+      'try out which seam to move or add where the cloth is asked for more than it takes; changes nothing',
+    zones: 'how many places, the worst first',
+  },
+  propose: {
+    about:
+      'propose seam lines for the whole form: moved, then added one by one, with the strain before and after',
+    strain: 'stop when 95 of 100 parts of the cloth are strained less',
+    panels: 'no more panels than this, the neck band among them',
+    out: 'write the project with these lines to another file',
+  },
+  region: {
+    about: 'unroll a region drawn on the body as one flat piece, with its strain',
+    loop: 'points in order: [[u, v], …], u in radians round the body, v in mm',
+    out: 'also draw the piece in true size: FILE.svg',
+  },
+  demo: {
+    about: 'write a demo project to start from; without a name, list them',
+    name: 'which one',
+    out: 'where to write',
+    replace: 'write over a file of the same name',
+  },
+};

@@ -1,0 +1,114 @@
+/** Tables and sentences of what the commands find. Numbers come worded, with their units where the sentence names none. */
+export const results = {
+  range: (least: string, most: string) => `${least} to ${most}`,
+  stages: {
+    tape: 'tape',
+    body: 'body',
+    seams: 'seams',
+    panels: 'panels',
+    inside: 'inside',
+    cutting: 'cutting',
+  },
+  issues: { none: 'No issues.', error: 'ERROR', warning: 'warning' },
+  tapes: {
+    tape: 'tape',
+    kind: 'kind',
+    typed: 'typed',
+    body: 'body',
+    off: 'off mm',
+    result: 'result',
+    kinds: { girth: 'girth', length: 'length', width: 'width', depth: 'depth' },
+    met: 'met',
+    conflict: 'conflict',
+    estimated: 'estimated',
+    estimatedWithin: (spread: string) => `estimated ±${spread}`,
+  },
+  report: {
+    panel: 'panel',
+    area: 'area cm²',
+    rms: 'strain rms %',
+    shrink: 'shrink',
+    stretch: 'stretch',
+    grain: 'grain °',
+    bestGrain: 'best °',
+    level: 'level',
+    onBody: 'on the body',
+    onPanels: 'on the panels',
+    off: 'off mm',
+    seams: (count: number, unequal: string, gap: string) =>
+      `${count} seams; partners differ by at most ${unequal} mm, their notches by at most ${gap} mm.`,
+    made: (triangles: number, litres: string, times: string) =>
+      `${triangles} triangles, ${litres} litres inside. ${times}.`,
+  },
+  inside: {
+    filled: 'filled',
+    body: (unit: string) => `body w × d ${unit}`,
+    free: 'nothing inside',
+    held: 'with webs',
+    mostOff: 'most off mm',
+    where: 'where',
+    girth: 'tape over cloth',
+    toBuy: 'to buy',
+    note: 'note',
+    units: { 'm²': 'm²', m: 'm', kg: 'kg', L: 'L', pieces: 'pieces' },
+    websInSeams: (sleeve: string, pole: string) =>
+      `Webs sewn into the seams. Pole sleeve ${sleeve} wide laid flat; ${pole} of pole between the plates.`,
+    websOnPanels: (sleeve: string, pole: string) =>
+      `Webs sewn to lines drawn on the panels. Pole sleeve ${sleeve} wide laid flat; ${pole} of pole between the plates.`,
+    stand: (angle: string, push: string, lean: string, ballast: string) =>
+      `Stand: tips at ${angle}° or a push of ${push} N at bust height; the pole leans ${lean} mm. Ballast needed: ${ballast} kg.`,
+    takenOff: (list: string) => `Taken off the panels for growth and layers: ${list}.`,
+    takeCare: 'Take care',
+  },
+  stuffing: {
+    level: 'level',
+    girth: 'girth -0/+5',
+    girthEmpty: 'girth, empty',
+    width: 'width ±5',
+    depth: 'depth ±5',
+    flat: 'empty, flat',
+    order: 'fill in this order',
+    litres: 'litres',
+    front: 'front',
+    firm: 'firm',
+    standing: { good: 'good', over: 'over', under: 'under' },
+    stop: 'Stop when a girth is over by more than 5 mm: take filling out, do not tighten the seam.',
+    state: { empty: 'empty', filled: 'filled' },
+    fillMass: (mass: string) => `${mass} of filling`,
+    nothingToMend: 'Nothing to mend.',
+    nothingMeasured: 'Nothing measured yet: enter readings under Checking, or in the file.',
+  },
+  plan: { title: (name: string) => `Order of work – ${name}` },
+  compare: {
+    level: 'level',
+    girth: 'girth',
+    width: 'width',
+    depth: 'depth',
+    height: 'height over waist',
+    change: 'girth changes by',
+    distances: (rms: string, outside: string, inside: string) =>
+      `Over the whole surface the second body lies ${rms} mm (root mean square) from the first: at most ${outside} mm outside and ${inside} mm inside it.`,
+    picture: (file: string) => `Picture of the distances: ${file}`,
+  },
+  advise: { nowhere: 'Nowhere is the cloth asked for more than it takes.' },
+  propose: {
+    asItIs: 'as it is',
+    afterStep: (number: number) => `after step ${number}`,
+    reached: (wanted: string) =>
+      `The strain wanted, p95 ${wanted} %, is reached on the coarse mesh this was judged on.`,
+    notReached: (wanted: string, least: string) =>
+      `The strain wanted, p95 ${wanted} %, is not reached: ${least} % is the least found.`,
+  },
+  region: {
+    title: 'Region',
+    found: (area: string, rms: string, p95: string, p99: string, min: string, max: string) =>
+      `Region of ${area} cm²: strain rms ${rms} %, p95 ${p95} %, p99 ${p99} %, from ${min} % to ${max} %.`,
+    round: (body: string, flat: string) => `Round it ${body} on the body, ${flat} on the flat piece.`,
+  },
+  printCorrect: {
+    correction: (across: string, up: string) =>
+      `Correction: ${across} % across the page, ${up} % up the page.`,
+    keep: (entry: string) => `To keep it, put ${entry} under "cutting" in the project file.`,
+  },
+  demo: { demo: 'demo', who: 'who', unreadable: 'unreadable' },
+};

@@ -1,0 +1,43 @@
+import { speakInCore } from '../../core/base/index.ts';
+import type { Catalogue } from '../catalogue.ts';
+import { createSpeaker } from '../create-speaker.ts';
+import { advice } from './core/advice.ts';
+import { assembly } from './core/assembly.ts';
+import { base } from './core/base.ts';
+import { body } from './core/body.ts';
+import { flatten } from './core/flatten.ts';
+import { making } from './core/making.ts';
+import { mesh } from './core/mesh.ts';
+import { pipeline } from './core/pipeline.ts';
+import { plan } from './core/plan.ts';
+import { project } from './core/project.ts';
+import { seams } from './core/seams.ts';
+import { simulate } from './core/simulate.ts';
+import { supports } from './core/supports.ts';
+import { zones } from './core/zones.ts';
+
+/** Everything the core says. */
+export const catalogue: Catalogue = {
+  tag: 'en',
+  within: (name) => name.toLowerCase(),
+  entries: {
+    ...advice,
+    ...assembly,
+    ...base,
+    ...body,
+    ...flatten,
+    ...making,
+    ...mesh,
+    ...pipeline,
+    ...plan,
+    ...project,
+    ...seams,
+    ...simulate,
+    ...supports,
+    ...zones,
+    plain: ({ text }) => text,
+  },
+};
+
+// TRANSITIONAL.
+speakInCore(createSpeaker(catalogue));

@@ -1,0 +1,28 @@
+import type { AssemblyPhrases } from '../../../core/assembly/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+/** What one room's result is to the next, and the arms. */
+export const assembly: Entries<AssemblyPhrases> = {
+  'arm.half': ({ half, side }) => `arm ${half} ${side}`,
+  'arm.upperArm': 'Upper arm',
+  'arm.elbow': 'Elbow',
+  'arm.wrist': 'Wrist',
+  'arm.outer-line': ({ panel }, { say }) => `outer line of ${say(panel)}`,
+  'arm.seam': ({ line, side }) => `arm ${line} seam ${side}`,
+  'arm.join': ({ line, side }) => `seam arm-${line}-${side}`,
+  'arm.all': 'arms',
+  'layout.own': 'Own layout',
+  'layout.unknown': ({ layout, known }) =>
+    `There is no seam layout called “${layout}”. There are: ${known.join(', ')}.`,
+  'layout.line-id-twice': ({ line }) => `There are two seam lines with the id “${line}”; give each its own.`,
+  'cloth.unknown-panel': ({ panel, known }) =>
+    `No panel is called “${panel}”, so its grain was not used. There are: ${known.join(', ')}.`,
+  'level.on-panel': ({ level, panel }, { say, within }) => `${within(level)} line on ${say(panel)}`,
+  'seam.lettered': ({ letter, seam }, { say }) => `seam ${letter}, ${say(seam)}`,
+  'fault.of': ({ of, fault }, { say }) => `${capitalise(say(of))}: ${say(fault)}`,
+  'fault.no-arms': ({ of, fault }, { say }) => `No arm pieces are made; ${say(of)}: ${say(fault)}`,
+};
+
+function capitalise(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}

@@ -1,0 +1,14 @@
+import type { BasePhrases, LengthUnit } from '../../../core/base/index.ts';
+import type { Entries, Tongue } from '../../catalogue.ts';
+
+/** Lengths as they are typed, and words that are nobody’s to translate. */
+export const base: Entries<BasePhrases> = {
+  verbatim: ({ text }) => text,
+  'length.not-understood': ({ typed, unit }, tongue) => `“${typed}” is not a length; ${advise(unit, tongue)}`,
+  'length.nothing-typed': ({ unit }, tongue) => `Nothing was typed; ${advise(unit, tongue)}`,
+};
+
+function advise(unit: LengthUnit, { fixed }: Tongue): string {
+  const example = unit === 'in' ? '36 3/8' : unit === 'cm' ? fixed(92.5, 1) : '925';
+  return `type for example ${example}, or with a unit: ${fixed(92.5, 1)} cm, 925 mm, 36 3/8 in.`;
+}

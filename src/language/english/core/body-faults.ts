@@ -1,0 +1,87 @@
+import type { DoubtPhrases, FitPhrases, MeasureFaultPhrases } from '../../../core/body/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+const measureFaults: Entries<MeasureFaultPhrases> = {
+  'body.measure-missing': ({ measure }, { say }) =>
+    `${say(measure)} is missing; the five first measures are needed.`,
+  'body.measure-unknown': ({ id, known }) =>
+    `There is no measure called “${id}”.${known ? ` Known: ${known.join(', ')}.` : ''}`,
+  'body.measure-not-sided': ({ measure }, { say }) => `${say(measure)} takes one value, not left and right.`,
+  'body.measure-not-a-number': ({ measure }, { say }) => `${say(measure)} is not a number.`,
+  'body.measure-not-positive': ({ measure, value }, { say, length }) =>
+    `${say(measure)} is ${length(value)}; it must be above 0.`,
+  'body.measure-unusual': ({ measure, value, low, high }, { say, length }) =>
+    `${say(measure)} is ${length(value)}; most adults lie between ${length(low)} and ${length(high)}. If a second measuring gives the same, leave it so.`,
+  'body.measure-out-of-range': ({ measure, value, low, high, meant }, { say, length, plain }) => {
+    const told = `${say(measure)} is ${length(value)}; it must lie between ${length(low)} and ${length(high)}.`;
+    if (!meant) return told;
+    const unit = { cm: 'centimetres', in: 'inches' }[meant.unit];
+    return `${told} If the file was written in ${unit}, it must say ${plain(meant.inFile, 1)}: files are in millimetres.`;
+  },
+  'body.sides-contradict': ({ measure, gap, left, right, limit }, { say, length, difference }) =>
+    `${say(measure)} differs by ${difference(gap)} between left, ${length(left)}, and right, ${length(right)}; at most ${length(limit)} can be made. Re-measure both sides.`,
+  'body.sides-differ': ({ measure, gap, left, right }, { say, length, difference }) =>
+    `${say(measure)} differs by ${difference(gap)} between left, ${length(left)}, and right, ${length(right)}. Some bodies are so: if a second measuring gives the same, leave it so, or give one value for both.`,
+  'body.readings-differ': ({ measure, gap, limit }, { say, difference }) =>
+    `The two readings of ${say(measure)} differ by ${difference(gap)}; up to ${difference(limit)} is usual. Take a third.`,
+};
+
+const RULES = {
+  shorter: 'must be shorter than',
+  less: 'must be less than',
+  'less-than-half': 'must be less than half of',
+  lower: 'must be below',
+};
+
+const ADVICE = {
+  stays: 'Its second reading agrees, so it stays.',
+  correct: 'Correct it, or take a second reading: if both agree, enter both.',
+  measure: 'Re-measure it.',
+};
+
+const doubts: Entries<DoubtPhrases> = {
+  'body.measures-contradict': ({ first, firstValue, second, secondValue, rule }, { say, length }) =>
+    `${say(first)}, ${length(firstValue)}, ${RULES[rule]} ${say(second)}, ${length(secondValue)}: re-measure both.`,
+  'body.half-of-girth': ({ first, firstValue, second, secondValue }, { say, length }) =>
+    `${say(first)}, ${length(firstValue)}, must be less than half of ${say(second)}, ${length(secondValue)}.`,
+  'body.girth-of-box': ({ measure, girth, width, depth, least, most }, { say, length }) =>
+    `${say(measure)} is ${length(girth)}, but a body ${length(width)} wide and ${length(depth)} deep measures between ${length(least)} and ${length(most)} round. Re-measure the three.`,
+  'body.please-confirm': ({ first, firstValue, second, secondValue }, { say, length }) =>
+    `${say(first)}, ${length(firstValue)}, is not below ${say(second)}, ${length(secondValue)}. Some bodies are so: if a second measuring gives the same, leave it so.`,
+  'body.measures-exchanged': ({ first, firstValue, second, secondValue }, { say, length }) =>
+    `${say(first)}, ${length(firstValue)}, and ${say(second)}, ${length(secondValue)}, look exchanged. Exchange them, or enter a second reading of each.`,
+  'body.measure-doubtful': (
+    { measure, gap, size, expected, spread, isFar, guess, advice },
+    { say, length, difference, around },
+  ) => {
+    const far = isFar ? 'far outside' : 'outside';
+    const meant = guess === undefined ? '' : ` Did you mean ${length(guess)}?`;
+    return `${say(measure)} is about ${difference(gap)} too ${size} for the others: they foretell ${around(expected, spread)}, and this is ${far} what is usual.${meant} ${ADVICE[advice]}`;
+  },
+};
+
+const fit: Entries<FitPhrases> = {
+  'body.tape-conflict': ({ tape, gap, size, conflicting }, { say, difference }) =>
+    `${say(tape)} is about ${difference(gap)} too ${size} for the others. Re-measure ${conflicting.map(say).join(', ')}.`,
+  'body.unusual-shape': ({ part, isVery }, { say }) =>
+    `To meet every tape the shape became ${isVery ? 'very unusual' : 'unusual'} in ${say(part)}. Look at the body and re-measure what looks wrong.`,
+  'body.section-crosses': ({ level }, { within }) =>
+    `At the ${within(level)} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.`,
+  'body.fit-not-converged': ({ steps }) => `The body fit stopped after ${steps} steps before settling.`,
+  'body.arms-incomplete': ({ missing }, { say }) =>
+    `Arms are made when all five arm measures are given. Missing: ${missing.map(say).join(', ')}.`,
+  'body.arm-too-short': ({ length: mm }, { length }) =>
+    `Shoulder to elbow, ${length(mm)}, leaves no upper arm below the shoulder cap. Re-measure it and the upper arm girth. No arm is made.`,
+  'body.shape-unknown': ({ id, known }) => `There is no shape called “${id}”. Known: ${known.join(', ')}.`,
+  'body.choice-unknown': ({ category, choices, given }, { say }) =>
+    `${say(category)} can be ${choices.join(', ')}, or a number; not “${given}”.`,
+  'body.shape-out-of-range': ({ category, value, least, most }, { say, exact }) =>
+    `${say(category)} is ${exact(value)}; it must lie between ${exact(least)} and ${exact(most)}.`,
+};
+
+/** What is wrong with measures, answers about the shape, and the body they make. */
+export const bodyFaults: Entries<MeasureFaultPhrases & DoubtPhrases & FitPhrases> = {
+  ...measureFaults,
+  ...doubts,
+  ...fit,
+};

@@ -1,0 +1,38 @@
+import type { PlacePhrases } from '../../../core/body/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+/** Levels and landmarks of the body. */
+export const bodyPlaces: Entries<PlacePhrases> = {
+  'level.hip': 'Hip',
+  'level.highHip': 'High hip',
+  'level.waist': 'Waist',
+  'level.underbust': 'Underbust',
+  'level.lowerChest': 'Lower chest',
+  'level.bust': 'Bust',
+  'level.chest': 'Chest',
+  'level.upperChest': 'Upper chest',
+  'landmark.baseCentreFront': 'base centre front',
+  'landmark.baseCentreBack': 'base centre back',
+  'landmark.baseSideRight': 'base side right',
+  'landmark.baseSideLeft': 'base side left',
+  'landmark.neckFront': 'neck front',
+  'landmark.neckBack': 'neck back',
+  'landmark.neckSideRight': 'neck side right',
+  'landmark.neckSideLeft': 'neck side left',
+  'landmark.neckTopFront': 'neck top front',
+  'landmark.neckTopBack': 'neck top back',
+  'landmark.neckTopSideRight': 'neck top side right',
+  'landmark.neckTopSideLeft': 'neck top side left',
+  'landmark.shoulderPointRight': 'shoulder point right',
+  'landmark.shoulderPointLeft': 'shoulder point left',
+  'landmark.armpitRight': 'armpit right',
+  'landmark.armpitLeft': 'armpit left',
+  'landmark.armBreakFrontRight': 'arm break front right',
+  'landmark.armBreakFrontLeft': 'arm break front left',
+  'landmark.armBreakBackRight': 'arm break back right',
+  'landmark.armBreakBackLeft': 'arm break back left',
+  'landmark.bustPointRight': 'bust point right',
+  'landmark.bustPointLeft': 'bust point left',
+  'landmark.bladePointRight': 'blade point right',
+  'landmark.bladePointLeft': 'blade point left',
+};

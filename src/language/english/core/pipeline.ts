@@ -1,0 +1,17 @@
+import type { PipelinePhrases } from '../../../core/pipeline/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+export const pipeline: Entries<PipelinePhrases> = {
+  'pipeline.tape': 'Checking the measures',
+  'pipeline.body': 'Shaping the body',
+  'pipeline.seams': 'Drawing the seams',
+  'pipeline.panels': 'Unrolling the panels',
+  'pipeline.inside': 'Designing webs and plates',
+  'pipeline.cutting': 'Drafting the pieces',
+  'pipeline.done': 'Done',
+  'pipeline.cancelled': 'Stopped before the form was finished.',
+  'pipeline.broken-promise': ({ reason }) =>
+    `Something went wrong inside the program, not in what you typed: ${reason}.`,
+  'pipeline.defect': ({ reason }) =>
+    `Something went wrong inside the program, not in what you typed. Undo the last step to go on. (${reason})`,
+};

@@ -1,0 +1,106 @@
+import type { help as english } from '../../english/command/help.ts';
+
+export const help: typeof english = {
+  headings: {
+    usage: 'Aufruf:',
+    arguments: 'Angaben:',
+    options: 'Optionen:',
+    everyCommand: 'Optionen aller Befehle:',
+    commands: 'Befehle:',
+  },
+  options: 'Optionen',
+  command: 'Befehl',
+  choices: (list) => `möglich: ${list}`,
+  usual: (value) => `Vorgabe: ${value}`,
+  help: 'diese Hilfe anzeigen',
+  language: (list) => `Sprache aller Ausgaben: ${list}`,
+  more: 'Mit --help wird angezeigt, was verstanden wird.',
+  exitCodes:
+    'Rückgabewerte: 0 alles gut, 1 Fehler im Projekt, 2 Befehl nicht verstanden, 3 Lesen oder Schreiben nicht möglich, 4 Fehler im Programm.',
+  program: 'Von Körpermaßen zu flachen Schnittteilen für eine genähte, gestopfte Schneiderbüste.',
+  values: {
+    file: 'Datei',
+    folder: 'Ordner',
+    number: 'n',
+    length: 'Länge',
+    list: 'Liste',
+    shape: 'Form',
+    id: 'Kennung',
+    ids: 'Kennungen',
+    size: 'Größe',
+    percent: 'Prozent',
+    before: 'vorher',
+    after: 'nachher',
+    loop: 'Umriss',
+    name: 'Name',
+  },
+  project: 'gespeichertes Projekt (*.loftseam.json)',
+  out: 'wohin geschrieben wird; wird angelegt, wenn nicht vorhanden',
+  layout: 'Nahtführung statt der gespeicherten',
+  make: {
+    about:
+      'die Form herstellen: Schnittteile zum Zuschneiden (panels.svg), was gemessen wurde (report.json), der Körper (body.glb)',
+    triangles: (range) => `Feinheit der ganzen Hülle, ${range}`,
+    allowance: 'Nahtzugabe statt der gespeicherten: 10, "1 cm", "3/8 in"',
+    allowanceFor: 'andere Zugaben: opening=15,webs=8,base=20 (Art der Kante, Material oder Kennung der Naht)',
+    notches: 'wie Passzeichen an der Schnittkante aussehen, statt wie gespeichert',
+    grain:
+      'Fadenlauf einzelner Schnittteile: sideFrontRight=15,… in Grad von der Senkrechten, gegen den Uhrzeigersinn',
+    inside:
+      'Rohr, Platten, Stege, Ständer statt der gespeicherten: tubeDiameter=28,garmentMass=5,straps=false (Schlüssel der Datei; mm, kg)',
+    formats: (all, usual) =>
+      `zu schreibende Dateien, durch Kommas getrennt: ${all}; sonst ${usual}, mit --paper auch pdf`,
+    paper: (all) => `Papier für den Druck: ${all}; mehrere durch Kommas getrennt`,
+    margin: 'Rand des Papiers, der leer bleibt: 10, "1/2 in"',
+    butt: 'Seiten beschneiden und Kante an Kante legen statt übereinander',
+    only: 'nur diese Teile (ihre Kennungen stehen in der Tabelle der Schnittteile)',
+    mat: (all) => `Matte der Schneidemaschine für --formats cutter: ${all} oder 600x400 in mm`,
+    kerf: 'Breite des Schnitts; Linien werden um die Hälfte davon versetzt',
+    bladeOffset: 'Abstand von der Achse eines Schleppmessers zu seiner Spitze',
+    overcut: 'wie weit ein Schleppmesser über den Anfang eines geschlossenen Schnitts hinausfährt',
+    strokeText: 'Buchstaben aus einfachen Strichen, für einen Stift',
+    colours: 'Farben der Ebenen, zum Beispiel cut=#ff0000,sew=none',
+    modelScale: 'Maßstab des Modells für --formats stl: 5 ist 1 : 5',
+    wall: 'Wandstärke des hohlen Modells',
+  },
+  printCorrect: {
+    about: 'die Seiten noch einmal schreiben, für einen Drucker, der den Maßstab nicht hält',
+    file: 'gespeichertes Projekt (*.loftseam.json); ohne wird nur die Korrektur genannt',
+    measuredX: 'was die Messstrecke quer auf der ersten Seite auf dem Papier misst',
+    measuredY: 'was die Messstrecke hoch auf der ersten Seite auf dem Papier misst',
+    bar: 'was beide messen sollten; sonst die gedruckte Strecke, der sie am nächsten kommen',
+  },
+  check: { about: 'ein Projekt prüfen und jedes Maß zeigen: verlangt, und am Körper gefunden' },
+  plan: { about: 'die Arbeitsfolge zeigen: Schritte, Teile, Nähte mit Buchstaben, was zu prüfen ist' },
+  stuffing: {
+    about:
+      'zeigen, was die gefüllte Form messen soll, und beurteilen, was nach ihren Aufzeichnungen gemessen wurde',
+  },
+  compare: {
+    about: 'zeigen, worin sich zwei Körper unterscheiden, oder ein Körper früher und jetzt',
+    map: 'auch die Abstände zeichnen, als Bild: DATEI.svg',
+  },
+  advise: {
+    about:
+      'ausprobieren, welche Naht zu verschieben oder hinzuzufügen wäre, wo vom Stoff mehr verlangt wird, als er hergibt; ändert nichts',
+    zones: 'wie viele Stellen, die schlimmste zuerst',
+  },
+  propose: {
+    about:
+      'Nahtlinien für die ganze Form vorschlagen: erst verschoben, dann einzeln hinzugefügt, mit der Verformung vorher und nachher',
+    strain: 'aufhören, sobald 95 von 100 Teilen des Stoffs weniger verformt sind',
+    panels: 'höchstens so viele Schnittteile, das Halsbündchen mitgezählt',
+    out: 'das Projekt mit diesen Linien in eine andere Datei schreiben',
+  },
+  region: {
+    about: 'einen auf den Körper gezeichneten Bereich als ein flaches Teil abwickeln, mit seiner Verformung',
+    loop: 'Punkte der Reihe nach: [[u, v], …], u in Radiant um den Körper, v in mm',
+    out: 'das Teil auch in wahrer Größe zeichnen: DATEI.svg',
+  },
+  demo: {
+    about: 'ein Beispielprojekt für den Anfang schreiben; ohne Namen werden alle aufgezählt',
+    name: 'welches',
+    out: 'wohin geschrieben wird',
+    replace: 'eine Datei gleichen Namens überschreiben',
+  },
+};

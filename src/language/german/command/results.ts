@@ -1,0 +1,113 @@
+import type { results as english } from '../../english/command/results.ts';
+
+export const results: typeof english = {
+  range: (least, most) => `${least} bis ${most}`,
+  stages: {
+    tape: 'Maße',
+    body: 'Körper',
+    seams: 'Nähte',
+    panels: 'Schnittteile',
+    inside: 'Inneres',
+    cutting: 'Zuschnitt',
+  },
+  issues: { none: 'Nichts zu beanstanden.', error: 'FEHLER', warning: 'Warnung' },
+  tapes: {
+    tape: 'Maß',
+    kind: 'Art',
+    typed: 'Soll',
+    body: 'Ist',
+    off: 'daneben mm',
+    result: 'Ergebnis',
+    kinds: { girth: 'Umfang', length: 'Länge', width: 'Breite', depth: 'Tiefe' },
+    met: 'stimmt',
+    conflict: 'Widerspruch',
+    estimated: 'geschätzt',
+    estimatedWithin: (spread) => `geschätzt ±${spread}`,
+  },
+  report: {
+    panel: 'Schnittteil',
+    area: 'Fläche cm²',
+    rms: 'Verformung typisch %',
+    shrink: 'einhalten',
+    stretch: 'dehnen',
+    grain: 'Fadenlauf °',
+    bestGrain: 'bester °',
+    level: 'Höhenlinie',
+    onBody: 'am Körper',
+    onPanels: 'auf dem Stoff',
+    off: 'daneben mm',
+    seams: (count, unequal, gap) =>
+      `${count} Nähte; zusammengehörige Kanten unterscheiden sich um höchstens ${unequal} mm, ihre Passzeichen um höchstens ${gap} mm.`,
+    made: (triangles, litres, times) => `${triangles} Dreiecke, ${litres} Liter Inhalt. ${times}.`,
+  },
+  inside: {
+    filled: 'gefüllt',
+    body: (unit) => `Körper B × T ${unit}`,
+    free: 'ohne Inneres',
+    held: 'mit Stegen',
+    mostOff: 'Abstand höchstens mm',
+    where: 'wo',
+    girth: 'Umfang über dem Stoff',
+    toBuy: 'einzukaufen',
+    note: 'Anmerkung',
+    units: { 'm²': 'm²', m: 'm', kg: 'kg', L: 'l', pieces: 'Stück' },
+    websInSeams: (sleeve, pole) =>
+      `Stege sind in die Nähte eingenäht. Tunnel flach gelegt ${sleeve} breit; ${pole} Rohr zwischen den Platten.`,
+    websOnPanels: (sleeve, pole) =>
+      `Stege sind an Linien genäht, die auf die Schnittteile gezeichnet sind. Tunnel flach gelegt ${sleeve} breit; ${pole} Rohr zwischen den Platten.`,
+    stand: (angle, push, lean, ballast) =>
+      `Ständer: kippt bei ${angle}° oder einem Stoß von ${push} N in Brusthöhe; das Rohr neigt sich um ${lean} mm. Nötiger Ballast: ${ballast} kg.`,
+    takenOff: (list) => `An den Schnittteilen abgezogen für Nachgeben und Lagen darüber: ${list}.`,
+    takeCare: 'Vorsicht',
+  },
+  stuffing: {
+    level: 'Höhenlinie',
+    girth: 'Umfang -0/+5',
+    girthEmpty: 'Umfang, leer',
+    width: 'Breite ±5',
+    depth: 'Tiefe ±5',
+    flat: 'leer, flach',
+    order: 'in dieser Folge füllen',
+    litres: 'Liter',
+    front: 'vorn',
+    firm: 'fest gestopft',
+    standing: { good: 'gut', over: 'zu viel', under: 'zu wenig' },
+    stop: 'Aufhören, wenn ein Umfang um mehr als 5 mm zu groß ist: Füllung herausnehmen, nicht die Naht enger nähen.',
+    state: { empty: 'leer', filled: 'gefüllt' },
+    fillMass: (mass) => `${mass} Füllung`,
+    nothingToMend: 'Nichts zu ändern.',
+    nothingMeasured: 'Noch nichts gemessen: Messwerte unter Prüfen eintragen, oder in der Datei.',
+  },
+  plan: { title: (name) => `Arbeitsfolge – ${name}` },
+  compare: {
+    level: 'Höhenlinie',
+    girth: 'Umfang',
+    width: 'Breite',
+    depth: 'Tiefe',
+    height: 'Höhe über der Taille',
+    change: 'Umfang ändert sich um',
+    distances: (rms, outside, inside) =>
+      `Über die ganze Oberfläche liegt der zweite Körper ${rms} mm (quadratisches Mittel) vom ersten entfernt: höchstens ${outside} mm außerhalb und ${inside} mm innerhalb.`,
+    picture: (file) => `Bild der Abstände: ${file}`,
+  },
+  advise: { nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.' },
+  propose: {
+    asItIs: 'wie es ist',
+    afterStep: (number) => `nach Schritt ${number}`,
+    reached: (wanted) =>
+      `Die gewünschte Verformung, p95 ${wanted} %, ist erreicht, auf dem groben Netz, an dem geprüft wurde.`,
+    notReached: (wanted, least) =>
+      `Die gewünschte Verformung, p95 ${wanted} %, ist nicht erreicht: ${least} % ist die geringste, die gefunden wurde.`,
+  },
+  region: {
+    title: 'Bereich',
+    found: (area, rms, p95, p99, min, max) =>
+      `Bereich von ${area} cm²: Verformung typisch ${rms} %, p95 ${p95} %, p99 ${p99} %, von ${min} % bis ${max} %.`,
+    round: (body, flat) => `Rundherum ${body} am Körper, ${flat} am flachen Teil.`,
+  },
+  printCorrect: {
+    correction: (across, up) => `Korrektur: ${across} % quer zur Seite, ${up} % hoch.`,
+    keep: (entry) => `Um sie zu behalten, ${entry} unter "cutting" in die Projektdatei schreiben.`,
+  },
+  demo: { demo: 'Beispiel', who: 'wer', unreadable: 'nicht lesbar' },
+};

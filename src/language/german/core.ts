@@ -1,0 +1,40 @@
+import type { Catalogue } from '../catalogue.ts';
+import { advice } from './core/advice.ts';
+import { assembly } from './core/assembly.ts';
+import { base } from './core/base.ts';
+import { body } from './core/body.ts';
+import { flatten } from './core/flatten.ts';
+import { making } from './core/making.ts';
+import { mesh } from './core/mesh.ts';
+import { pipeline } from './core/pipeline.ts';
+import { plan } from './core/plan.ts';
+import { project } from './core/project.ts';
+import { seams } from './core/seams.ts';
+import { simulate } from './core/simulate.ts';
+import { supports } from './core/supports.ts';
+import { zones } from './core/zones.ts';
+import { translate } from './legacy/core.ts';
+
+/** Everything the core says, in German. */
+export const catalogue: Catalogue = {
+  tag: 'de',
+  // German nouns keep their capital wherever they stand.
+  within: (name) => name,
+  entries: {
+    ...advice,
+    ...assembly,
+    ...base,
+    ...body,
+    ...flatten,
+    ...making,
+    ...mesh,
+    ...pipeline,
+    ...plan,
+    ...project,
+    ...seams,
+    ...simulate,
+    ...supports,
+    ...zones,
+    plain: ({ text }) => translate(text),
+  },
+};

@@ -1,0 +1,33 @@
+import type { AssemblyPhrases } from '../../../core/assembly/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+const HALVES = { front: 'vorn', back: 'hinten' } as const;
+const SIDES = { right: 'rechts', left: 'links' } as const;
+const LINES = { outer: 'äußere', inner: 'innere' } as const;
+
+/** What one room's result is to the next, and the arms. */
+export const assembly: Entries<AssemblyPhrases> = {
+  'arm.half': ({ half, side }) => `Arm ${HALVES[half]} ${SIDES[side]}`,
+  'arm.upperArm': 'Oberarm',
+  'arm.elbow': 'Ellenbogen',
+  'arm.wrist': 'Handgelenk',
+  'arm.outer-line': ({ panel }, { say }) => `Außenlinie an „${say(panel)}“`,
+  'arm.seam': ({ line, side }) => `${LINES[line]} Armnaht ${SIDES[side]}`,
+  'arm.join': ({ line, side }) => `${LINES[line]} Armnaht ${SIDES[side]}`,
+  'arm.all': 'Arme',
+  'layout.own': 'Eigene Nahtführung',
+  'layout.unknown': ({ layout, known }) =>
+    `Es gibt keine Nahtführung „${layout}“. Es gibt: ${known.join(', ')}.`,
+  'layout.line-id-twice': ({ line }) =>
+    `Zwei Nahtlinien haben die Kennung „${line}“; jeder eine eigene geben.`,
+  'cloth.unknown-panel': ({ panel, known }) =>
+    `Kein Schnittteil heißt „${panel}“, darum wurde sein Fadenlauf nicht verwendet. Es gibt: ${known.join(', ')}.`,
+  'level.on-panel': ({ level, panel }, { say }) => `Höhenlinie „${say(level)}“ an „${say(panel)}“`,
+  'seam.lettered': ({ letter, seam }, { say }) => `Naht ${letter}, ${say(seam)}`,
+  'fault.of': ({ of, fault }, { say }) => `${capitalise(say(of))}: ${say(fault)}`,
+  'fault.no-arms': ({ of, fault }, { say }) => `Es entstehen keine Armteile; ${say(of)}: ${say(fault)}`,
+};
+
+function capitalise(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}

@@ -1,0 +1,38 @@
+import type { PlacePhrases } from '../../../core/body/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+/** Levels and landmarks of the body. */
+export const bodyPlaces: Entries<PlacePhrases> = {
+  'level.hip': 'Hüfte',
+  'level.highHip': 'Hohe Hüfte',
+  'level.waist': 'Taille',
+  'level.underbust': 'Unterbrust',
+  'level.lowerChest': 'Unterbrust',
+  'level.bust': 'Brust',
+  'level.chest': 'Brust',
+  'level.upperChest': 'Oberbrust',
+  'landmark.baseCentreFront': 'Unterkante, vordere Mitte',
+  'landmark.baseCentreBack': 'Unterkante, hintere Mitte',
+  'landmark.baseSideRight': 'Unterkante, Seite rechts',
+  'landmark.baseSideLeft': 'Unterkante, Seite links',
+  'landmark.neckFront': 'Hals vorn',
+  'landmark.neckBack': 'Hals hinten',
+  'landmark.neckSideRight': 'Hals seitlich rechts',
+  'landmark.neckSideLeft': 'Hals seitlich links',
+  'landmark.neckTopFront': 'Halsoberkante vorn',
+  'landmark.neckTopBack': 'Halsoberkante hinten',
+  'landmark.neckTopSideRight': 'Halsoberkante seitlich rechts',
+  'landmark.neckTopSideLeft': 'Halsoberkante seitlich links',
+  'landmark.shoulderPointRight': 'Schulterpunkt rechts',
+  'landmark.shoulderPointLeft': 'Schulterpunkt links',
+  'landmark.armpitRight': 'Achsel rechts',
+  'landmark.armpitLeft': 'Achsel links',
+  'landmark.armBreakFrontRight': 'Armfalte vorn rechts',
+  'landmark.armBreakFrontLeft': 'Armfalte vorn links',
+  'landmark.armBreakBackRight': 'Armfalte hinten rechts',
+  'landmark.armBreakBackLeft': 'Armfalte hinten links',
+  'landmark.bustPointRight': 'Brustpunkt rechts',
+  'landmark.bustPointLeft': 'Brustpunkt links',
+  'landmark.bladePointRight': 'Schulterblatt rechts',
+  'landmark.bladePointLeft': 'Schulterblatt links',
+};

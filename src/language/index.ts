@@ -1,0 +1,9 @@
+export type { Catalogue, CorePhrases, Entries, Tongue } from './catalogue.ts';
+export { createSpeaker, createSpeakers, type ReaderUnits, type SpeakerOptions } from './create-speaker.ts';
+/** Of the app. @internal */
+export type { Words } from './english/app.ts';
+export { catalogue as englishCore } from './english/core.ts';
+export { guessLanguage, LANGUAGE_NAMES, LANGUAGES, type Language, localeOf } from './languages.ts';
+export { loadCatalogue } from './load-catalogue.ts';
+export { createNumbers, formatMass, type Numbers } from './numbers.ts';
+export { type OrderOfWorkOptions, tellOrderOfWork } from './tell-order-of-work.ts';
