@@ -11,6 +11,7 @@ export {
   type RoundJob,
   type RunJobsElsewhere,
 } from './jobs.ts';
+export type { DisplayUnit, LengthUnit } from './length-unit.ts';
 export { letterOf } from './letter-of.ts';
 export {
   isPhrase,
@@ -27,13 +28,11 @@ export { failure, type Issue, type Result, type Severity, success } from './resu
 export { seededRandom } from './seeded-random.ts';
 export { plain, speakInCore, wordsOf } from './transitional.ts';
 export {
-  type DisplayUnit,
   formatBoth,
   formatDifference,
   formatLength,
   kgPerPound,
   type LengthFormat,
-  type LengthUnit,
   metresPerYard,
   mmPerInch,
   parseLength,

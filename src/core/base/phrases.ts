@@ -1,5 +1,5 @@
+import type { LengthUnit } from './length-unit.ts';
 import { type Phrase, phrasesOf } from './phrase.ts';
-import type { LengthUnit } from './units.ts';
 
 /** What this room says, and what is put in. */
 export interface BasePhrases {

@@ -1,10 +1,7 @@
 import { type Mm, mm } from './brand.ts';
+import type { DisplayUnit, LengthUnit } from './length-unit.ts';
 import { phrase } from './phrases.ts';
 import { failure, type Result, success } from './result.ts';
-
-export type LengthUnit = 'mm' | 'cm' | 'in';
-/** Units a person may choose to see. */
-export type DisplayUnit = 'cm' | 'in';
 
 /** The international inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
 export const mmPerInch = 25.4;

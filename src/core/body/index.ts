@@ -6,13 +6,12 @@ export { fitBody } from './fit-body.ts';
 export { meanValue } from './known-to-survey.ts';
 export { isThirdReadingWanted } from './limit-of-readings.ts';
 export { type Arm, meshOfArm } from './make-arm.ts';
+export type { MeasureGroup, MeasureId } from './measure-rows.ts';
 export {
   FIRST_MEASURES,
   findMeasure,
   MEASURES,
   type MeasureDefinition,
-  type MeasureGroup,
-  type MeasureId,
 } from './measures.ts';
 export { nameOfBodyPlace } from './name-places.ts';
 export type {

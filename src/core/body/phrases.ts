@@ -1,9 +1,8 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
-import type { MeasureId } from './measures.ts';
-import type { LevelName } from './name-places.ts';
-import type { ShapeCategoryId, ShapeChoicePhraseId } from './shape-choices.ts';
+import type { MeasureId } from './measure-rows.ts';
+import type { LandmarkId, LevelName } from './place-ids.ts';
 import type { ParameterId } from './shape-parameters.ts';
-import type { LandmarkId } from './types.ts';
+import type { ShapeCategoryId, ShapeChoicePhraseId } from './shape-questions.ts';
 
 /** Names of measures, and where the tape lies. */
 export type MeasurePhrases = {

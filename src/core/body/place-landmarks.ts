@@ -1,4 +1,5 @@
-import { LEVEL_IDS, nameOfLevel } from './name-places.ts';
+import { nameOfLevel } from './name-places.ts';
+import { LEVEL_IDS } from './place-ids.ts';
 import { ARMPIT_V, KNOT } from './rails.ts';
 import type { TapeContext } from './tapes.ts';
 import type { BodyLevel, ChartPoint, Figure, LandmarkId } from './types.ts';

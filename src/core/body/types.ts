@@ -1,6 +1,6 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import type { Arm } from './make-arm.ts';
-import type { LandmarkId, LevelId } from './name-places.ts';
+import type { LandmarkId, LevelId } from './place-ids.ts';
 
 export type { LandmarkId, LevelId };
 

@@ -1,4 +1,5 @@
-export { type AxisLimits, CLOTHS, type Cloth, type ClothId, findCloth } from './cloths.ts';
+export type { AxisLimits, ClothId } from './cloth-limits.ts';
+export { CLOTHS, type Cloth, findCloth } from './cloths.ts';
 export { findGrain, type GrainChoice, measureGrain } from './find-grain.ts';
 export { findOverLimit, type OverLimitZone } from './find-over-limit.ts';
 export { findSelfCrossings } from './find-self-crossings.ts';

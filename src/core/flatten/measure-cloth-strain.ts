@@ -1,4 +1,5 @@
-import type { AxisLimits, Cloth } from './cloths.ts';
+import type { AxisLimits } from './cloth-limits.ts';
+import type { Cloth } from './cloths.ts';
 import type { StrainField } from './types.ts';
 
 export type ClothAxis = 'warp' | 'weft' | 'bias';

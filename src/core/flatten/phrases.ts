@@ -1,5 +1,5 @@
 import { type NoValues, phrasesOf } from '../base/index.ts';
-import type { ClothId } from './cloths.ts';
+import type { ClothId } from './cloth-limits.ts';
 
 /** Names of cloths, as they stand inside sentences. */
 export type ClothPhrases = { readonly [Id in ClothId as `cloth.${Id}`]: NoValues };
