@@ -76,10 +76,16 @@ async function start(): Promise<void> {
     onForm: actions.receiveForm,
     onFailure: actions.receiveFailure,
     upTo: () => lastStageFor(store.getState().stage),
+    voice() {
+      const { language, numbers } = store.getState();
+      return { language, locale: numbers.locale };
+    },
   });
   store.subscribe((now, before) => {
     if (!now.project) return;
     if (now.project === before.project) {
+      // Pieces are lettered in the language they were made in.
+      if (now.language !== before.language) return follower.request(now.project);
       const lacksSome = now.form !== null && !reaches(now.form, lastStageFor(now.stage));
       if (lacksSome && now.stage !== before.stage) follower.request(now.project);
       return;

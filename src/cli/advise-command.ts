@@ -4,6 +4,7 @@ import { wordsOf } from '../core/base/index.ts';
 import { worstZones } from '../core/form/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
 import type { CommandStreams } from './run.ts';
@@ -29,6 +30,7 @@ export async function adviseCommand(
       : { ...read.value, seams: { ...read.value.seams, layout: options.layout } };
   const progress = showProgress(stderr);
   const form = createPipeline().makeForm(project, {
+    speaker: englishSpeaker,
     targetTriangles: TRIANGLES,
     isDraft: true,
     onProgress: progress.onProgress,

@@ -5,6 +5,7 @@ import { compareBodies } from '../core/body/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';
@@ -40,7 +41,9 @@ export async function compareCommand(
   );
   if (options.map) {
     const file = path.parse(path.resolve(options.map));
-    const [written] = await writeFiles(file.dir, [{ name: file.base, content: writeSvg(drawing) }]);
+    const [written] = await writeFiles(file.dir, [
+      { name: file.base, content: writeSvg(drawing, englishSpeaker) },
+    ]);
     stdout.write(`Picture of the distances: ${written}\n`);
   }
   return exitCodes.fine;

@@ -4,6 +4,7 @@ import { type Command, InvalidArgumentError } from 'commander';
 import { parseLength } from '../core/base/index.ts';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
 import { MATS, PAPERS, type PrintOptions } from '../core/sheet/index.ts';
+import { englishSpeaker } from './english-speaker.ts';
 
 /** Options of every command that writes files of a form. */
 export interface PaperOptions {
@@ -85,6 +86,7 @@ export async function exportOptionsOf(
   const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
   const file = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
   return {
+    say: englishSpeaker.say,
     formats,
     ...saved,
     ...(options.paper ? { papers: options.paper } : {}),

@@ -5,6 +5,7 @@ import { makeForm } from '../core/pipeline/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type FormatOptions } from './export-options.ts';
 import { type InsideCommandOptions, withInside } from './inside-options.ts';
@@ -39,6 +40,7 @@ export async function makeCommand(
   const progress = showProgress(stderr);
   const date = new Date().toISOString().slice(0, 10);
   const form = makeForm(withOptions(project.value, options), {
+    speaker: englishSpeaker,
     ...(options.triangles === undefined ? {} : { targetTriangles: options.triangles }),
     onProgress: progress.onProgress,
     now: () => performance.now(),

@@ -1,6 +1,7 @@
 import type { Form } from '../core/form/index.ts';
 import { makeForm } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { readProjectFile } from './read-project-file.ts';
 import type { CommandStreams } from './run.ts';
 import { showProgress } from './show-progress.ts';
@@ -13,7 +14,7 @@ export async function makeWithIssues(file: string, { stderr }: CommandStreams): 
     return null;
   }
   const progress = showProgress(stderr);
-  const form = makeForm(project.value, { onProgress: progress.onProgress });
+  const form = makeForm(project.value, { speaker: englishSpeaker, onProgress: progress.onProgress });
   progress.end();
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues)}\n`);
   return form.ok ? form.value : null;

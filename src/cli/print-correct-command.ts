@@ -3,6 +3,7 @@ import { exportForm } from '../core/files/index.ts';
 import { makeForm } from '../core/pipeline/index.ts';
 import { correctionFromBars } from '../core/sheet/index.ts';
 import { describeIssues } from './describe-form.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type PaperOptions } from './export-options.ts';
 import { readProjectFile } from './read-project-file.ts';
@@ -45,7 +46,7 @@ export async function printCorrectCommand(
   if (!saved.ok) return exitCodes.errorsInProject;
   const progress = showProgress(stderr);
   const date = new Date().toISOString().slice(0, 10);
-  const form = makeForm(project.value, { onProgress: progress.onProgress, date });
+  const form = makeForm(project.value, { speaker: englishSpeaker, onProgress: progress.onProgress, date });
   progress.end();
   if (!form.ok) {
     stderr.write(`${describeIssues(form.issues)}\n`);

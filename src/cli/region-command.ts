@@ -6,6 +6,7 @@ import { formatLength } from '../core/base/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
 import type { CommandStreams } from './run.ts';
@@ -39,7 +40,10 @@ export async function regionCommand(
   if (options.out !== undefined) {
     const target = path.parse(path.resolve(options.out));
     const [written] = await writeFiles(target.dir, [
-      { name: target.base, content: writeSvg(picturePatch(region.value, 'Region')) },
+      {
+        name: target.base,
+        content: writeSvg(picturePatch(region.value, 'Region', englishSpeaker.say), englishSpeaker),
+      },
     ]);
     stdout.write(`${written}\n`);
   }

@@ -1,12 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { parseLength } from '../core/base/index.ts';
-import {
-  ALLOWANCE_LIMITS,
-  ALLOWANCES_IN_WORDS,
-  GRAIN_TURN,
-  NOTCH_SHAPES,
-  PATTERN_OPTIONS,
-} from '../core/pattern/index.ts';
+import { ALLOWANCE_LIMITS, GRAIN_TURN, NOTCH_SHAPES, PATTERN_OPTIONS } from '../core/pattern/index.ts';
 import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
 import { compareCommand } from './compare-command.ts';
@@ -235,7 +229,7 @@ function readAllowance(text: string, min: number = PATTERN_OPTIONS.allowance.min
   const length = parseLength(text, 'mm');
   if (length.ok && isWithin(length.value, { min, max })) return length.value;
   throw new InvalidArgumentError(
-    `It must be a length of ${ALLOWANCES_IN_WORDS}; a number alone is millimetres.`,
+    `It must be a length of ${limitsInWords({ min: ALLOWANCE_LIMITS.smallest, max })} mm (an opening may also have 0); a number alone is millimetres.`,
   );
 }
 

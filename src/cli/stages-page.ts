@@ -14,6 +14,7 @@ import type { Form } from '../core/form/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
+import { englishSpeaker } from './english-speaker.ts';
 
 const gap = 30;
 const views: readonly View[] = ['front', 'side', 'back'];
@@ -130,7 +131,7 @@ function picture(
 
 /** SVG inside the page: without the XML declaration, as wide as the page. */
 function inline(drawing: Drawing): string {
-  return writeSvg(drawing)
+  return writeSvg(drawing, englishSpeaker)
     .replace(/^<\?xml[^>]*\?>\s*/, '')
     .replace(/(<svg[^>]*?) width="[^"]*" height="[^"]*"/, '$1');
 }

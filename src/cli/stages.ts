@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
 import { makeForm } from '../core/pipeline/index.ts';
 import { describeIssues } from './describe-form.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { readProjectFile } from './read-project-file.ts';
 import { indexPage, stagesPage } from './stages-page.ts';
@@ -37,6 +38,7 @@ async function writeStages(files: string[], options: { out: string; triangles: s
     const project = await readProjectFile(file);
     const form = project.ok
       ? makeForm(project.value, {
+          speaker: englishSpeaker,
           targetTriangles: Number(options.triangles),
           now: () => performance.now(),
           date: new Date().toISOString().slice(0, 10),

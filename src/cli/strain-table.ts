@@ -10,6 +10,7 @@ import { measureFormStrain } from '../core/advice/index.ts';
 import { wordsOf } from '../core/base/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { LAYOUTS } from '../core/seams/index.ts';
+import { englishSpeaker } from './english-speaker.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';
 
@@ -37,7 +38,12 @@ for (const file of readdirSync(demos)
     }
     const made = pipeline.makeForm(
       { ...project.value, seams: { layout: layout.id } },
-      { targetTriangles: Number(options.triangles), now: () => performance.now(), compareFree: true },
+      {
+        speaker: englishSpeaker,
+        targetTriangles: Number(options.triangles),
+        now: () => performance.now(),
+        compareFree: true,
+      },
     );
     if (!made.ok) {
       missed++;

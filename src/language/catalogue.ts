@@ -1,4 +1,9 @@
+import type { DraftPhrases } from '../core/assembly/index.ts';
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
+import type { ExportPhrases } from '../core/export/index.ts';
+import type { FilesPhrases } from '../core/files/index.ts';
+import type { PatternPhrases } from '../core/pattern/index.ts';
+import type { SheetPhrases } from '../core/sheet/index.ts';
 
 /** TRANSITIONAL. */
 export interface PlainPhrases {
@@ -6,7 +11,13 @@ export interface PlainPhrases {
 }
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms. */
-export type CorePhrases = BasePhrases & PlainPhrases;
+export type CorePhrases = BasePhrases &
+  DraftPhrases &
+  ExportPhrases &
+  FilesPhrases &
+  PatternPhrases &
+  PlainPhrases &
+  SheetPhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {

@@ -12,3 +12,4 @@ export {
   localeOf,
 } from './languages.ts';
 export { createNumbers, type Numbers } from './numbers.ts';
+export { speakerFor } from './speaker-for.ts';

@@ -35,6 +35,7 @@ function follow(makeQuick: (project: Project) => Result<Form>, makeFull = makeQu
         seen.failures += 1;
       },
       upTo: () => 'seams',
+      voice: () => ({ language: 'en', locale: 'en' }),
     },
     { quick: pretendLane(30, makeQuick), full: pretendLane(200, makeFull) },
   );

@@ -18,6 +18,7 @@ import {
   type MakeRequest,
   type OnProgress,
   type SeamAdvice,
+  type Voice,
 } from './protocol.ts';
 
 /** One worker doing one thing at a time, that can be stopped. */
@@ -47,9 +48,13 @@ export interface Lane {
 
 /**
  * Where the page may share memory, stopping raises a flag the computation polls and the worker stays warm.
- * Elsewhere the worker is ended and a fresh one takes its place.
+ * Elsewhere the worker is ended and a fresh one takes its place. `voice` is asked at every call that letters something.
  */
-export function createLane(start: () => Worker, canShare = globalThis.crossOriginIsolated === true): Lane {
+export function createLane(
+  start: () => Worker,
+  voice: () => Voice,
+  canShare = globalThis.crossOriginIsolated === true,
+): Lane {
   const link = linkWorker<FormWorker>(start);
   let running: { readonly flag: Int32Array | null; readonly dropped: AbortController } | null = null;
 
@@ -71,7 +76,7 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
       running = mine;
       try {
         return await link.ask(
-          (remote) => remote.makeForm({ project, ...how, stopFlag }, proxy(onProgress)),
+          (remote) => remote.makeForm({ project, ...how, voice: voice(), stopFlag }, proxy(onProgress)),
           mine.dropped.signal,
         );
       } catch (error) {
@@ -84,7 +89,7 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
     async writeFiles(project, options) {
       writing += 1;
       try {
-        return await link.ask((remote) => remote.writeFiles(project, options));
+        return await link.ask((remote) => remote.writeFiles(project, options, voice()));
       } catch (error) {
         return failure([issueOfDefect(error)]);
       } finally {
@@ -109,12 +114,12 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
 
     unrollCut: (project, wish) =>
       link
-        .ask((remote) => remote.unrollCut(project, wish))
+        .ask((remote) => remote.unrollCut(project, wish, voice()))
         .catch((error): Result<FlatCut> => failure([issueOfDefect(error)])),
 
     worstZones: (project, count) =>
       link
-        .ask((remote) => remote.worstZones(project, count))
+        .ask((remote) => remote.worstZones(project, count, voice()))
         .catch((error): Result<readonly WorstZone[]> => failure([issueOfDefect(error)])),
 
     async adviseSeams(project, place) {
@@ -129,7 +134,7 @@ export function createLane(start: () => Worker, canShare = globalThis.crossOrigi
       link.ask((remote) => remote.outlineShape(project, category, choice)).catch(() => null),
     shapeBody: (project) => link.ask((remote) => remote.shapeBody(project)).catch(() => null),
     pictureDistance: (before, after) =>
-      link.ask((remote) => remote.pictureDistance(before, after)).catch(() => null),
+      link.ask((remote) => remote.pictureDistance(before, after, voice())).catch(() => null),
     scatterBody: (project) => link.ask((remote) => remote.scatterBody(project)).catch(() => null),
 
     stop() {

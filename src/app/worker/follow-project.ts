@@ -2,7 +2,7 @@ import type { Issue, Phrase } from '../../core/base/index.ts';
 import type { Form, LastStage } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { createLane, type Lane } from './create-lane.ts';
-import { FULL_TRIANGLES, type MakeRequest, QUICK_TRIANGLES } from './protocol.ts';
+import { FULL_TRIANGLES, type MakeRequest, QUICK_TRIANGLES, type Voice } from './protocol.ts';
 
 type Quality = 'quick' | 'full';
 
@@ -12,6 +12,8 @@ export interface FollowHandlers {
   onFailure(issues: readonly Issue[], project: Project): void;
   /** How much of a rough form is looked at now: the less, the sooner it comes. */
   upTo(): LastStage;
+  /** What pieces are lettered in now. */
+  voice(): Voice;
 }
 
 export interface Follower {
@@ -45,7 +47,7 @@ const SHAPE: How = { targetTriangles: FULL_TRIANGLES, upTo: 'seams' };
  */
 export function followProject(
   handlers: FollowHandlers,
-  { quick, full }: { readonly quick: Lane; readonly full: Lane } = startLanes(),
+  { quick, full }: { readonly quick: Lane; readonly full: Lane } = startLanes(handlers.voice),
 ): Follower {
   let wanted: Project | null = null;
   let askedAt = 0;
@@ -115,8 +117,8 @@ export function followProject(
   };
 }
 
-function startLanes() {
+function startLanes(voice: () => Voice) {
   const start = (name: 'quick' | 'full') => () =>
     new Worker(new URL('./form-worker.ts', import.meta.url), { type: 'module', name });
-  return { quick: createLane(start('quick')), full: createLane(start('full')) };
+  return { quick: createLane(start('quick'), voice), full: createLane(start('full'), voice) };
 }

@@ -10,6 +10,7 @@ import { type Form, type MakeOptions, worstZones } from '../../core/form/index.t
 import { createPipeline } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { adviseSeams } from './advise-seams.ts';
+import { findSpeaker } from './find-speaker.ts';
 import { outlineShape } from './outline-shape.ts';
 import {
   type FormWorker,
@@ -36,12 +37,13 @@ const runElsewhere =
 
 async function make(
   project: Project,
-  { targetTriangles, upTo }: Pick<MakeRequest, 'targetTriangles' | 'upTo'>,
+  { targetTriangles, upTo, voice }: Pick<MakeRequest, 'targetTriangles' | 'upTo' | 'voice'>,
   stopFlag: Int32Array | null,
   onProgress?: OnProgress,
 ): Promise<Result<Form>> {
   try {
     const options: MakeOptions = {
+      speaker: await findSpeaker(voice),
       targetTriangles,
       isDraft: targetTriangles < FULL_TRIANGLES,
       upTo,
@@ -75,13 +77,15 @@ async function readFont(): Promise<Uint8Array> {
 const service: FormWorker = {
   makeForm: ({ project, stopFlag, ...how }, onProgress) => make(project, how, stopFlag, onProgress),
 
-  async writeFiles(project, { formats, pieces }): Promise<Result<readonly FormFile[]>> {
-    const made = await make(project, WHOLE, null);
+  async writeFiles(project, { formats, pieces }, voice): Promise<Result<readonly FormFile[]>> {
+    const made = await make(project, { ...WHOLE, voice }, null);
     if (!made.ok) return made;
     const saved = readCutting(project.cutting);
     if (!saved.ok) return saved;
+    const { say } = await findSpeaker(voice);
     const options = {
       ...saved.value,
+      say,
       formats,
       ...(pieces ? { only: pieces } : {}),
       date: today(),
@@ -113,16 +117,17 @@ const service: FormWorker = {
     }
   },
 
-  unrollCut(project, wish) {
+  async unrollCut(project, wish, voice) {
     try {
-      return unrollCut(project, pipeline.fitBody(project), wish);
+      const { say } = await findSpeaker(voice);
+      return unrollCut(project, pipeline.fitBody(project), wish, say);
     } catch (error) {
       return failure([issueOfDefect(error)]);
     }
   },
 
-  async worstZones(project, count) {
-    const made = await make(project, WHOLE, null);
+  async worstZones(project, count, voice) {
+    const made = await make(project, { ...WHOLE, voice }, null);
     return made.ok ? success(worstZones(made.value, count)) : made;
   },
 
@@ -145,9 +150,9 @@ const service: FormWorker = {
     return body.ok ? body.value : null;
   },
 
-  pictureDistance(before, after) {
+  async pictureDistance(before, after, voice) {
     const { drawing, ...figures } = mapDistance(before, after);
-    return { ...figures, picture: writeSvg(drawing) };
+    return { ...figures, picture: writeSvg(drawing, await findSpeaker(voice)) };
   },
 
   scatterBody(project): Float64Array | null {

@@ -7,11 +7,20 @@ import type { Form, LastStage, StageId, WorstZone } from '../../core/form/index.
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace, PanelEdge, SeamLine } from '../../core/seams/index.ts';
+import type { Language } from '../../language/index.ts';
 
 export const QUICK_TRIANGLES = 2_500;
 export const FULL_TRIANGLES = 20_000;
 
+/** The words pieces are lettered and files are written in. */
+export interface Voice {
+  readonly language: Language;
+  /** BCP 47, of the numbers. */
+  readonly locale: string;
+}
+
 export interface MakeRequest {
+  readonly voice: Voice;
   readonly project: Project;
   readonly targetTriangles: number;
   /** As in `MakeOptions`. */
@@ -76,15 +85,15 @@ export interface PanelWorker {
 export interface FormWorker {
   makeForm(request: MakeRequest, onProgress: OnProgress): Promise<Result<Form>>;
   /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
-  writeFiles(project: Project, options: FileOptions): Promise<Result<readonly FormFile[]>>;
+  writeFiles(project: Project, options: FileOptions, voice: Voice): Promise<Result<readonly FormFile[]>>;
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
   sketchLayouts(project: Project): LayoutLines;
   /** The seams alone, coarse and quick, with one point of a line being dragged. */
   previewSeams(project: Project, options: PreviewOptions): Result<SeamPreview>;
   /** One flat piece of the project's body. */
-  unrollCut(project: Project, wish: CutWish): Result<FlatCut>;
+  unrollCut(project: Project, wish: CutWish, voice: Voice): Promise<Result<FlatCut>>;
   /** Places most over the cloth's limits, worst first, of the form at full quality. */
-  worstZones(project: Project, count: number): Promise<Result<readonly WorstZone[]>>;
+  worstZones(project: Project, count: number, voice: Voice): Promise<Result<readonly WorstZone[]>>;
   /** What would lower the strain at a place of the body, tried out on a coarse mesh; nothing is applied. */
   adviseSeams(
     project: Project,
@@ -95,7 +104,7 @@ export interface FormWorker {
   outlineShape(project: Project, category: string, choice: string | null): Float64Array | null;
   /** The body only, for comparing; null when it has none. */
   shapeBody(project: Project): Body | null;
-  pictureDistance(before: Body, after: Body): DistancePicture;
+  pictureDistance(before: Body, after: Body, voice: Voice): Promise<DistancePicture>;
   /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
   scatterBody(project: Project): Float64Array | null;
 }

@@ -9,6 +9,7 @@ export {
   type PhraseValues,
   phrasesOf,
   type Say,
+  type Speaker,
   verbatim,
 } from './phrase.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';

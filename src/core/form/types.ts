@@ -1,4 +1,4 @@
-import type { Issue, Phrase, Result } from '../base/index.ts';
+import type { Issue, Phrase, Result, Speaker } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
@@ -171,6 +171,8 @@ export interface FormInside {
 export type LastStage = 'seams' | 'panels' | 'cutting';
 
 export interface MakeOptions {
+  /** Words of all lettering on pieces. */
+  readonly speaker: Speaker;
   /** Aim for the whole shell; default 20 000. */
   readonly targetTriangles?: number;
   /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
@@ -192,4 +194,4 @@ export interface MakeOptions {
   readonly date?: string;
 }
 
-export type MakeForm = (project: Project, options?: MakeOptions) => Result<Form>;
+export type MakeForm = (project: Project, options: MakeOptions) => Result<Form>;

@@ -211,7 +211,7 @@ export function createPipeline(): Pipeline {
               { shell, flat: laid.value, neckV: body.value.landmarks.neckFront.v },
               design?.ok ? design.value : undefined,
               project,
-              options.date ?? '',
+              { date: options.date ?? '', speaker: options.speaker },
               keys.laid,
               memory.shellPieces,
             ),
@@ -239,7 +239,7 @@ export function createPipeline(): Pipeline {
     );
   }
 
-  const makeForm = (project: Project, options: MakeOptions = {}): Result<Form> => {
+  const makeForm = (project: Project, options: MakeOptions): Result<Form> => {
     const steps = makeInSteps(project, options);
     for (;;) {
       const step = steps.next();
@@ -275,7 +275,7 @@ export function createPipeline(): Pipeline {
 /** Makes one form, remembering nothing. */
 export const makeForm: MakeForm = (project, options) => createPipeline().makeForm(project, options);
 
-function keysOf(project: Project, options: MakeOptions): StageKeys {
+function keysOf(project: Project, options: Partial<MakeOptions>): StageKeys {
   // A draft body may depend on the one before it, so it never stands in for a final one.
   const body = JSON.stringify([project.body, options.isDraft ?? false]);
   const shell = JSON.stringify([
@@ -293,7 +293,7 @@ function keysOf(project: Project, options: MakeOptions): StageKeys {
   ]);
   const laid = JSON.stringify([flat, project.cloth.grain]);
   const inside = JSON.stringify([flat, project.inside]);
-  const pieces = JSON.stringify([inside, project.cloth, project.name, options.date]);
+  const pieces = JSON.stringify([inside, project.cloth, project.name, options.date, options.speaker?.key]);
   return { body, shell, flat, laid, inside, pieces };
 }
 
@@ -319,19 +319,20 @@ function draftAll(
   whole: { readonly shell: SeamedShell; readonly flat: readonly FlatDisk[]; readonly neckV: number },
   design: InsideDesign | undefined,
   project: Project,
-  date: string,
+  { date, speaker }: Pick<MakeOptions, 'speaker'> & { readonly date: string },
   laidKey: string,
   remember: RememberLast<CutPieces>,
 ): Result<CutPieces & Pick<Form, 'inside'>> {
   const lines = design?.shape.panelLines ?? [];
   const order = orderSeams(whole.shell, whole.neckV).map(({ seam }) => seam.id);
   const drawn = lines.map(({ chart, ...line }) => ({ ...line, chart: Array.from(chart) }));
-  const shell = remember(JSON.stringify([laidKey, project.cloth, project.name, date, drawn]), () => {
+  const { key, say } = speaker;
+  const shell = remember(JSON.stringify([laidKey, project.cloth, project.name, date, key, drawn]), () => {
     const inputs = pieceInputsFromShell(whole.shell, whole.flat, lines, order);
-    return within('cloth', draftPieces(inputs, project, date));
+    return within('cloth', draftPieces(inputs, project, date, say));
   });
   if (!shell.ok || !design) return shell;
-  const inner = within('inside', makeInside(design, shell.value.pieces, project, date));
+  const inner = within('inside', makeInside(design, shell.value.pieces, project, date, say));
   const issues = [...shell.issues, ...inner.issues];
   if (!inner.ok) return failure(issues);
   const drawings = [...shell.value.drawings, ...inner.value.drawings];

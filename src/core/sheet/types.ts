@@ -1,3 +1,4 @@
+import type { Say } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
@@ -18,8 +19,9 @@ export interface Tile {
   readonly caption: string;
 }
 
-/** What is said about a cell from outside the drawing. */
+/** What is said about a cell from outside the drawing, and the words for all that is written on pages. */
 export interface CellWords {
+  readonly say: Say;
   /** What is on it, in words. */
   readonly captionOf?: (column: number, row: number) => string;
   /** Number of the block of cells it belongs to: pages are then named and ordered by block, A1, A2 … B1 … */

@@ -210,9 +210,4 @@ export const names: readonly Phrase[] = [
   ['test tube to its top', 'Probeschlauch an seinen Deckel'],
   ['{a:text} + {b:text}', '{a} + {b}'],
   ['{a:line} {s:side}', '{a} {s}'],
-  // Papers and mats.
-  ['A4 or Letter', 'A4 oder Letter'],
-  ['{n:num} in roll', 'Rolle {n} Zoll'],
-  ['{a:num} × {b:num} in mat', 'Matte {a} × {b} Zoll'],
-  ['Tabloid ({a:num} × {b:num} in)', 'Tabloid ({a} × {b} Zoll)'],
 ];
