@@ -10,6 +10,7 @@ import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { nameOfPlace } from '../../src/core/seams/index.ts';
 import { catalogue as germanCore } from '../../src/language/german/core.ts';
 import { type CorePhrases, createSpeaker, englishCore } from '../../src/language/index.ts';
+import { ENGLISH } from '../in-english.ts';
 import { collectPhrases } from './collect-phrases.ts';
 import { findEnglish } from './find-english.ts';
 import { tellOfHostileInputs } from './hostile-inputs.ts';
@@ -79,7 +80,7 @@ function makeCoarse(demo: object, { layout, inside }: Changes = {}): unknown {
   };
   const told: Phrase[] = [];
   const onProgress = (_fraction: number, _stage: string, what: Phrase) => void told.push(what);
-  const made = makeForm(project, { targetTriangles: 3000, onProgress });
+  const made = makeForm(project, { speaker: ENGLISH, targetTriangles: 3000, onProgress });
   if (!inside) expect(made.ok).toBe(true);
   return [told, made];
 }

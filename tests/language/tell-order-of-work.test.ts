@@ -4,6 +4,7 @@ import type { WorkStep } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { englishCore, loadCatalogue, tellOrderOfWork } from '../../src/language/index.ts';
+import { ENGLISH } from '../in-english.ts';
 
 /** Numbered steps, one text each, told in either language of the same form. */
 let [english, german]: string[][] = [[], []];
@@ -22,7 +23,7 @@ beforeAll(async () => {
   const inside = { ...raw.inside, webPlaces: 'seams', measuredGrowth: 0.0213 };
   const project = parseProject(JSON.stringify({ ...raw, inside }));
   if (!project.ok) throw new Error('demo does not open');
-  const form = makeForm(project.value, { targetTriangles: 1500 });
+  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
   const steps = ((form.ok && form.value.workshop?.steps) || []).map(ownWordsOf);
   const options = { unit: 'cm', project: 'Maren', done: ['use'] } as const;
   const catalogue = await loadCatalogue('de');

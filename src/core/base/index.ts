@@ -19,6 +19,7 @@ export {
   type PhraseValues,
   phrasesOf,
   type Say,
+  type Speaker,
 } from './phrase.ts';
 export { type BasePhrases, verbatim } from './phrases.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';

@@ -85,45 +85,6 @@ export const faults: readonly Phrase[] = [
     'These panels make a ring or close round an opening, so they cannot be laid flat in one piece; leave one out.',
     'Diese Schnittteile bilden einen Ring oder umschließen eine Öffnung und lassen sich darum nicht am Stück flach legen; eines weglassen.',
   ],
-  [
-    'Piece “{p:name}” is too narrow: its allowances folded in would cover it and overlap by {n:num} mm at its widest place. Use a smaller allowance or fewer panels.',
-    'Das Schnittteil „{p}“ ist zu schmal: Seine eingeschlagenen Zugaben würden es bedecken und sich an der breitesten Stelle um {n} mm überlappen. Eine kleinere Zugabe oder weniger Schnittteile nehmen.',
-  ],
-  [
-    'On piece “{p:name}” the allowances on both sides of a hollow overlap for {n:num} mm: snip between the sew lines there, or use a smaller allowance.',
-    'Am Schnittteil „{p}“ überlappen sich die Zugaben zu beiden Seiten einer Höhlung auf {n} mm: dort zwischen den Nahtlinien einschneiden, oder eine kleinere Zugabe nehmen.',
-  ],
-  ['No room for the label on piece “{p:name}”.', 'Auf dem Teil „{p}“ ist kein Platz für die Beschriftung.'],
-  [
-    'No room for the label; write the name by hand on piece “{p:name}”.',
-    'Für die Beschriftung ist kein Platz; auf das Teil „{p}“ den Namen von Hand schreiben.',
-  ],
-  ['Only a short label fits on piece “{p:name}”.', 'Auf das Teil „{p}“ passt nur eine kurze Beschriftung.'],
-  [
-    'No room for the name of level “{l:level}” on piece “{p:name}”.',
-    'Auf dem Teil „{p}“ ist kein Platz für den Namen der Höhenlinie „{l}“.',
-  ],
-  [
-    'No room for the name of level “{letter} {l:name}” on piece “{p:name}”.',
-    'Auf dem Teil „{p}“ ist kein Platz für den Namen der Linie „{letter} {l}“.',
-  ],
-  [
-    'No room for the name of notch {n} on piece “{p:name}”.',
-    'Auf dem Teil „{p}“ ist kein Platz für den Namen des Passzeichens {n}.',
-  ],
-  [
-    'No room for “{n}” along its edge on piece “{p:name}”.',
-    'Auf dem Teil „{p}“ ist an seiner Kante kein Platz für „{n}“.',
-  ],
-  ['No room for what to do with piece “{p:name}”.', 'Auf dem Teil „{p}“ ist kein Platz für die Anleitung.'],
-  [
-    'A grain line of {a:num} mm is wanted, only {b:num} mm fits on piece “{p:name}”.',
-    'Auf dem Teil „{p}“ hat der Fadenlauf nur {b} mm Platz; gewünscht sind {a} mm.',
-  ],
-  [
-    'A bar of {a:num} mm that measures {b:num} mm is off by {c:num} %; {rest:any}',
-    'Eine Strecke von {a} mm, die {b} mm misst, weicht um {c} % ab: Das ist kein ungenauer Drucker, sondern ein verstellter Maßstab. Noch einmal mit 100 % drucken und nachmessen.',
-  ],
   // Advice.
   [
     '{p:name}, {where:text}, {n:num} cm²: the cloth would have to stretch by up to {s:num} % {w:way} (it takes {l:num} %). {advice:text}',

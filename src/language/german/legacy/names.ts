@@ -186,9 +186,4 @@ export const names: readonly Phrase[] = [
   ['test tube bottom', 'Probeschlauch, Boden'],
   ['test tube top', 'Probeschlauch, Deckel'],
   ['{a:line} {s:side}', '{a} {s}'],
-  // Papers and mats.
-  ['A4 or Letter', 'A4 oder Letter'],
-  ['{n:num} in roll', 'Rolle {n} Zoll'],
-  ['{a:num} × {b:num} in mat', 'Matte {a} × {b} Zoll'],
-  ['Tabloid ({a:num} × {b:num} in)', 'Tabloid ({a} × {b} Zoll)'],
 ];
