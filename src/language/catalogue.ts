@@ -17,11 +17,6 @@ import type { SimulatePhrases } from '../core/simulate/index.ts';
 import type { SupportsPhrases } from '../core/supports/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
-/** TRANSITIONAL. */
-export interface PlainPhrases {
-  readonly plain: { readonly text: string };
-}
-
 /** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
 export type CorePhrases = AdvicePhrases &
   AssemblyPhrases &
@@ -36,7 +31,6 @@ export type CorePhrases = AdvicePhrases &
   MeshPhrases &
   PatternPhrases &
   PipelinePhrases &
-  PlainPhrases &
   PlanPhrases &
   ProjectPhrases &
   SeamsPhrases &

@@ -25,7 +25,6 @@ export { type BasePhrases, verbatim } from './phrases.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';
-export { plain, speakInCore, wordsOf } from './transitional.ts';
 export {
   type DisplayUnit,
   formatBoth,

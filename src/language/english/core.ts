@@ -1,6 +1,4 @@
-import { speakInCore } from '../../core/base/index.ts';
 import type { Catalogue } from '../catalogue.ts';
-import { createSpeaker } from '../create-speaker.ts';
 import { advice } from './core/advice.ts';
 import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
@@ -45,9 +43,5 @@ export const catalogue: Catalogue = {
     ...simulate,
     ...supports,
     ...zones,
-    plain: ({ text }) => text,
   },
 };
-
-// TRANSITIONAL.
-speakInCore(createSpeaker(catalogue));

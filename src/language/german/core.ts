@@ -18,7 +18,6 @@ import { sheet } from './core/sheet.ts';
 import { simulate } from './core/simulate.ts';
 import { supports } from './core/supports.ts';
 import { zones } from './core/zones.ts';
-import { translate } from './legacy/core.ts';
 
 /** Everything the core says, in German. */
 export const catalogue: Catalogue = {
@@ -45,6 +44,5 @@ export const catalogue: Catalogue = {
     ...simulate,
     ...supports,
     ...zones,
-    plain: ({ text }) => translate(text),
   },
 };
