@@ -35,6 +35,16 @@ const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },
   'file.wrong-value': { field: 'cloth.allowance' },
+  'step.test-tube.taken-off': { growth: 0.0213 },
+  'pipeline.broken-promise': { reason: '3 ≠ 4' },
+  'pipeline.defect': { reason: '3 ≠ 4' },
+  'plan.title': { project: '1001' },
+  'plan.after': { steps: [3, 12] },
+  'plan.pieces': { pieces: [nameOfPlace('hip'), nameOfPlace('waist')] },
+  'plan.seam': { letter: 'AB' },
+  'plan.seam-words': { seam: nameOfPlace('waist'), lengths: [120.5, 121], marks: 3, closesRing: true },
+  'plan.check-words': { check: nameOfPlace('waist'), value: nameOfPlace('hip') },
+  'plan.caution': { text: nameOfPlace('waist') },
 };
 
 /** TRANSITIONAL: bare English is no phrase yet. */
