@@ -8,7 +8,7 @@ const top = path.resolve(import.meta.dirname, '..');
 /** Three words in a row: a sentence, or a piece of one. */
 const SENTENCE = /(?:^|[\s“(])\p{L}[\p{L}’'-]*[,;:.]? \p{L}[\p{L}’'-]*[,;:.]? \p{L}/u;
 /** Files of open standards, whose readers are programs: their headers and fonts are nobody's to translate. */
-const FOR_PROGRAMS = /^src\/core\/export\/write-(obj|stl|svg|dxf)\.ts$/;
+const FOR_PROGRAMS = /^src\/core\/export\/write-(obj|stl|svg|dxf|pdf)\.ts$/;
 /** A broken promise is told to contributors. */
 const FOR_CONTRIBUTORS = /^(assertInvariant|InvariantError)$/;
 

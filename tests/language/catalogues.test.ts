@@ -64,6 +64,16 @@ const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'inside.web-too-open': { brace: WEB, open: 0.64, most: 0.6 },
   'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
   'test-tube.numbered': { number: 4, text: { id: 'test-tube.measure', values: {} } },
+  'step.test-tube.taken-off': { growth: 0.0213 },
+  'pipeline.broken-promise': { reason: '3 ≠ 4' },
+  'pipeline.defect': { reason: '3 ≠ 4' },
+  'plan.title': { project: '1001' },
+  'plan.after': { steps: [3, 12] },
+  'plan.pieces': { pieces: [nameOfPlace('hip'), nameOfPlace('waist')] },
+  'plan.seam': { letter: 'AB' },
+  'plan.seam-words': { seam: nameOfPlace('waist'), lengths: [120.5, 121], marks: 3, closesRing: true },
+  'plan.check-words': { check: nameOfPlace('waist'), value: nameOfPlace('hip') },
+  'plan.caution': { text: nameOfPlace('waist') },
 };
 
 /** TRANSITIONAL: bare English is no phrase yet. */
