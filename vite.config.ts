@@ -90,7 +90,6 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
-    setupFiles: ['tests/in-english.ts'],
     reporters: ['default', ['json', { outputFile: 'test-results/unit.json' }]],
     // Whole forms are made in some tests, on slow machines too.
     testTimeout: 60_000,

@@ -1,4 +1,6 @@
-import { createSpeaker, englishCore } from '../src/language/index.ts';
+import { englishCore, speakerFor } from '../src/language/index.ts';
 
+/** Letters pieces in English. */
+export const ENGLISH = speakerFor(englishCore);
 /** What the core says, in English. */
-export const inEnglish = createSpeaker(englishCore);
+export const inEnglish = ENGLISH.say;

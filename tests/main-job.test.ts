@@ -8,7 +8,7 @@ import type { Form } from '../src/core/form/index.ts';
 import { createPipeline, makeForm } from '../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../src/core/project/index.ts';
 import { LAYOUTS } from '../src/core/seams/index.ts';
-import { inEnglish } from './in-english.ts';
+import { ENGLISH, inEnglish } from './in-english.ts';
 import { hullPerimeter, stretchedLength } from './oracles/tape-over-points.ts';
 import {
   contradictsItself,
@@ -43,7 +43,7 @@ function readDemo(file: string): Project {
 }
 
 function make(project: Project, targetTriangles = surveyTriangles, pipeline = createPipeline()): Form {
-  const form = pipeline.makeForm(project, { targetTriangles, date: '2026-01-31' });
+  const form = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles, date: '2026-01-31' });
   if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${inEnglish(i.message)}`).join('\n'));
   return form.value;
 }
@@ -159,7 +159,7 @@ function expectFileToMatch(form: Form): void {
       throw new Error(`${level}: ${message}`);
     },
   });
-  const root = parser.parseFromString(writeSvg(drawing), 'image/svg+xml').documentElement!;
+  const root = parser.parseFromString(writeSvg(drawing, ENGLISH), 'image/svg+xml').documentElement!;
   const [, , width, height] = root.getAttribute('viewBox')!.split(' ').map(Number);
   expect(root.getAttribute('width')).toBe(`${width}mm`);
   expect(root.getAttribute('height')).toBe(`${height}mm`);
@@ -205,7 +205,10 @@ describe('people of the 1988 survey', () => {
   it('names the wrong number in a row that contradicts itself', () => {
     const rows = readSurvey('survey1988-women').filter(contradictsItself);
     expect(rows).toHaveLength(1);
-    const form = makeForm(projectFromSurveyRow(rows[0], 'bust'), { targetTriangles: surveyTriangles });
+    const form = makeForm(projectFromSurveyRow(rows[0], 'bust'), {
+      speaker: ENGLISH,
+      targetTriangles: surveyTriangles,
+    });
     // Hip level minus waist level: the measure the wrong waist height went into.
     const named = form.issues
       .filter((issue) => issue.code === 'measure-implausible')

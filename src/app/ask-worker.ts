@@ -15,6 +15,8 @@ function keepForm(store: AppStore, actions: Actions, worker: Follower): void {
   store.subscribe((now, before) => {
     if (!now.project) return;
     if (now.project === before.project) {
+      // Pieces are lettered in the language they were made in.
+      if (now.language !== before.language) return worker.request(now.project);
       const lacksSome = now.form !== null && !reaches(now.form, stageOf(now.stage).draftTo);
       if (lacksSome && now.stage !== before.stage) worker.request(now.project);
       return;

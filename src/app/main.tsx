@@ -47,6 +47,10 @@ async function start(): Promise<void> {
     onForm: actions.receiveForm,
     onFailure: actions.receiveFailure,
     upTo: () => stageOf(store.getState().stage).draftTo,
+    voice() {
+      const { language, numbers } = store.getState();
+      return { language, locale: numbers.locale };
+    },
   });
   askWorker(store, actions, worker);
   keepForOffline(store);

@@ -44,7 +44,7 @@ export async function compareCommand(
   );
   if (options.map) {
     const file = path.parse(path.resolve(options.map));
-    const [written] = await writeFiles(file.dir, [{ name: file.base, content: writeSvg(drawing) }]);
+    const [written] = await writeFiles(file.dir, [{ name: file.base, content: writeSvg(drawing, { say }) }]);
     stdout.write(`${words.picture(written)}\n`);
   }
   return exitCodes.fine;

@@ -1,12 +1,12 @@
-import type { Say } from '../core/base/index.ts';
+import type { Say, Speaker } from '../core/base/index.ts';
 import type { CommandWords } from '../language/english/command.ts';
 import {
   type Catalogue,
   createNumbers,
-  createSpeaker,
   type Language,
   loadCatalogue,
   type Numbers,
+  speakerFor,
 } from '../language/index.ts';
 import { loadCommandWords } from '../language/load-command-words.ts';
 
@@ -19,17 +19,21 @@ export interface Reader {
   readonly catalogue: Catalogue;
   /** Says what the core has to say. */
   readonly say: Say;
+  /** The same, for whoever letters. */
+  readonly speaker: Speaker;
   readonly numbers: Numbers;
 }
 
 /** A reader of one language. Numbers are written as the language writes them, wherever the command is run. */
 export async function createReader(language: Language): Promise<Reader> {
   const [words, catalogue] = await Promise.all([loadCommandWords(language), loadCatalogue(language)]);
+  const speaker = speakerFor(catalogue, { locale: language });
   return {
     language,
     words,
     catalogue,
-    say: createSpeaker(catalogue, { locale: language }),
+    say: speaker.say,
+    speaker,
     numbers: createNumbers(language),
   };
 }

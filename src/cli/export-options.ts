@@ -83,10 +83,12 @@ export async function exportOptionsOf(
   options: FormatOptions,
   date: string,
   saved: Pick<ExportOptions, 'papers' | 'print' | 'cutter'>,
+  { say }: Reader,
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
   const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
   return {
+    say,
     formats,
     ...saved,
     ...(options.paper ? { papers: options.paper } : {}),

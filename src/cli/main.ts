@@ -1,6 +1,4 @@
 #!/usr/bin/env node
-// TRANSITIONAL: the core still speaks by itself.
-import '../language/english/core.ts';
 import { run } from './run.ts';
 
 // A reader that has seen enough (`| head`) is no fault.

@@ -53,7 +53,7 @@ export async function makeCommand(
     stderr.write(`${describeIssues(cutting.issues, reader)}\n`);
     return exitCodes.errorsInProject;
   }
-  const files = await exportForm(form.value, await exportOptionsOf(options, date, cutting.value));
+  const files = await exportForm(form.value, await exportOptionsOf(options, date, cutting.value, reader));
   if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues, reader)}\n`);
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);

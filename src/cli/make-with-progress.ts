@@ -9,12 +9,12 @@ import { showProgress } from './show-progress.ts';
 /** The form of a project for this reader, with progress told on stderr. */
 export function makeWithProgress(
   project: Project,
-  options: Omit<MakeOptions, 'onProgress'>,
+  options: Omit<MakeOptions, 'onProgress' | 'speaker'>,
   { stderr }: CommandStreams,
   reader: Reader,
 ): Result<Form> {
   const progress = showProgress(stderr, reader);
-  const form = makeForm(project, { ...options, onProgress: progress.onProgress });
+  const form = makeForm(project, { ...options, speaker: reader.speaker, onProgress: progress.onProgress });
   progress.end();
   return form;
 }

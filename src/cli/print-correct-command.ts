@@ -56,7 +56,7 @@ export async function printCorrectCommand(
   }
   const files = await exportForm(
     form.value,
-    await exportOptionsOf({ ...options, formats: ['pdf'] }, date, saved.value, value),
+    await exportOptionsOf({ ...options, formats: ['pdf'] }, date, saved.value, reader, value),
   );
   if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues, reader)}\n`);
   if (!files.ok) return exitCodes.usage;

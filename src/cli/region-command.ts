@@ -47,7 +47,7 @@ export async function regionCommand(
   if (options.out !== undefined) {
     const target = path.parse(path.resolve(options.out));
     const [written] = await writeFiles(target.dir, [
-      { name: target.base, content: writeSvg(picturePatch(region.value, words.title)) },
+      { name: target.base, content: writeSvg(picturePatch(region.value, words.title, reader.say), reader) },
     ]);
     stdout.write(`${written}\n`);
   }

@@ -13,6 +13,7 @@ import type { Bounds } from '../core/math/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import { STAGES, type StageId } from '../core/pipeline/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
+import { englishCore, speakerFor } from '../language/index.ts';
 import type { Reader } from './create-reader.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
@@ -128,9 +129,12 @@ function picture(
   return inline({ width: x, height: height + 3 * gap, title, layers: [makeLayer('picture', placed)] });
 }
 
+/** The pages are for contributors. */
+const WORDED = speakerFor(englishCore);
+
 /** SVG inside the page: without the XML declaration, as wide as the page. */
 function inline(drawing: Drawing): string {
-  return writeSvg(drawing)
+  return writeSvg(drawing, WORDED)
     .replace(/^<\?xml[^>]*\?>\s*/, '')
     .replace(/(<svg[^>]*?) width="[^"]*" height="[^"]*"/, '$1');
 }

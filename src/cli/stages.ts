@@ -39,6 +39,7 @@ async function writeStages(files: string[], options: { out: string; triangles: s
     const project = await readProjectFile(file);
     const form = project.ok
       ? makeForm(project.value, {
+          speaker: reader.speaker,
           targetTriangles: Number(options.triangles),
           now: () => performance.now(),
           date: new Date().toISOString().slice(0, 10),

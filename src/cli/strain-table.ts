@@ -22,7 +22,7 @@ const options = new Command('strain-table')
 
 const demos = path.join(import.meta.dirname, '../../shared/demos');
 const pipeline = createPipeline();
-const { say } = await createReader('en');
+const { speaker, say } = await createReader('en');
 const percent = (fraction: number): string => (100 * fraction).toFixed(2);
 const rows: string[][] = [];
 let missed = 0;
@@ -38,7 +38,12 @@ for (const file of readdirSync(demos)
     }
     const made = pipeline.makeForm(
       { ...project.value, seams: { layout: layout.id } },
-      { targetTriangles: Number(options.triangles), now: () => performance.now(), compareFree: true },
+      {
+        speaker,
+        targetTriangles: Number(options.triangles),
+        now: () => performance.now(),
+        compareFree: true,
+      },
     );
     if (!made.ok) {
       missed++;

@@ -1,37 +1,40 @@
 import type { AdvicePhrases } from '../core/advice/index.ts';
-import type { AssemblyPhrases } from '../core/assembly/index.ts';
+import type { AssemblyPhrases, DraftPhrases } from '../core/assembly/index.ts';
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
 import type { BodyPhrases } from '../core/body/index.ts';
+import type { ExportPhrases } from '../core/export/index.ts';
+import type { FilesPhrases } from '../core/files/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
 import type { FormPhrases } from '../core/form/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
+import type { PatternPhrases } from '../core/pattern/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
+import type { SheetPhrases } from '../core/sheet/index.ts';
 import type { SimulatePhrases } from '../core/simulate/index.ts';
 import type { SupportsPhrases } from '../core/supports/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
-
-/** TRANSITIONAL. */
-export interface PlainPhrases {
-  readonly plain: { readonly text: string };
-}
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
 export type CorePhrases = AdvicePhrases &
   AssemblyPhrases &
   BasePhrases &
   BodyPhrases &
+  DraftPhrases &
+  ExportPhrases &
+  FilesPhrases &
   FlattenPhrases &
   FormPhrases &
   MakingPhrases &
   MeshPhrases &
+  PatternPhrases &
   PipelinePhrases &
-  PlainPhrases &
   PlanPhrases &
   ProjectPhrases &
   SeamsPhrases &
+  SheetPhrases &
   SimulatePhrases &
   SupportsPhrases;
 

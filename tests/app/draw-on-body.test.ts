@@ -10,7 +10,7 @@ import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { findLayout, type SeamLine } from '../../src/core/seams/index.ts';
 import { words as english } from '../../src/language/english/app.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
 const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
@@ -20,7 +20,7 @@ const project = { ...read.value, seams: { layout: 'upright8' } };
 const { lines } = findLayout('upright8')!;
 const pipeline = createPipeline();
 const make = (own: readonly SeamLine[]): Form => {
-  const options = { targetTriangles: 3000, isDraft: true };
+  const options = { speaker: ENGLISH, targetTriangles: 3000, isDraft: true };
   const made = pipeline.makeForm({ ...project, seams: { lines: own } }, options);
   if (!made.ok)
     throw new Error(

@@ -35,6 +35,7 @@ function follow(makeQuick: (project: Project) => Result<Form>, makeFull = makeQu
         seen.failures += 1;
       },
       upTo: () => 'seams',
+      voice: () => ({ language: 'en', locale: 'en' }),
     },
     { quick: pretendClient(30, makeQuick), full: pretendClient(200, makeFull) },
   );

@@ -10,7 +10,7 @@ import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { words as english } from '../../src/language/english/app.ts';
 import { createNumbers } from '../../src/language/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
 describe('the pointer on the dial', () => {
@@ -80,7 +80,7 @@ describe('strain while turning', () => {
   const pipeline = createPipeline();
   const make = (grain: Record<string, number>) => {
     const project = { ...read.value, cloth: { ...read.value.cloth, grain } };
-    const made = pipeline.makeForm(project, { targetTriangles: 2000, isDraft: true });
+    const made = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles: 2000, isDraft: true });
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     return made.value;
   };

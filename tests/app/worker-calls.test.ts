@@ -34,12 +34,14 @@ type Asked = (...args: unknown[]) => Promise<unknown>;
 /** A call by its name, with whatever arguments. */
 const call = (calls: object, name: CallName): Asked => (calls as Record<CallName, Asked>)[name];
 
+const voice = () => ({ language: 'en', locale: 'en' }) as const;
+
 /** A client of one worker which does `every` for every call, or what `some` say. */
 function clientOf(every: (name: CallName, args: unknown[]) => unknown, some: object = {}, canShare = true) {
   const all = callNames.map((name) => [name, (...args: unknown[]) => every(name, args)]);
   const pretend = pretendWorker({ ...Object.fromEntries(all), ...some });
   const start = vi.fn(() => pretend.worker);
-  return { pretend, start, client: createWorkerClient(start, canShare) };
+  return { pretend, start, client: createWorkerClient(start, voice, canShare) };
 }
 const never = () => new Promise(() => {});
 
@@ -90,7 +92,7 @@ describe('every call of the table', () => {
 
   it.each(pageCallNames)('%s goes to its own worker', async (name) => {
     const clients = { quick: clientOf(() => 'quick').client, full: clientOf(() => 'full').client };
-    const nobody = { onWork() {}, onForm() {}, onFailure() {}, upTo: () => 'seams' as const };
+    const nobody = { onWork() {}, onForm() {}, onFailure() {}, upTo: () => 'seams' as const, voice };
     const answer = await call(followProject(nobody, clients), name)();
     if (ON_QUICK.includes(name)) expect(answer).toBe('quick');
     else if (ON_FULL.includes(name)) expect(answer).toBe('full');
@@ -110,7 +112,7 @@ describe('the calls as the worker does them', () => {
   if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
   const demo = read.value;
   const done: ImplementedCalls = implementCalls({ runElsewhere: null, readFont: () => Promise.reject() });
-  const client = createWorkerClient(() => pretendWorker(done).worker, true);
+  const client = createWorkerClient(() => pretendWorker(done).worker, voice, true);
 
   it('come back over the line', async () => {
     const body = (await client.shapeBody(demo)) as Body;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { readDemo } from '../body/read-demo.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 function projectWithBust(bustGirth: number) {
   const body = readDemo('average');
@@ -27,7 +27,7 @@ function projectWithBust(bustGirth: number) {
   return parsed.value;
 }
 
-const COARSE = { targetTriangles: 1500 };
+const COARSE = { speaker: ENGLISH, targetTriangles: 1500 };
 
 describe('a draft while dragging', () => {
   it('meets the same tapes, and never stands in for the final form', () => {

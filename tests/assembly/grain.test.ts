@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
 const read = parseProject(readFileSync(file, 'utf8'));
@@ -17,7 +17,10 @@ const TURNED = 'sideFrontRight';
 
 function make(grain?: Record<string, number>): { form: Form; warnings: string[] } {
   const cloth = { ...project.cloth, ...(grain ? { grain } : {}) };
-  const made = pipeline.makeForm({ ...project, cloth }, { targetTriangles: 2000, isDraft: true });
+  const made = pipeline.makeForm(
+    { ...project, cloth },
+    { speaker: ENGLISH, targetTriangles: 2000, isDraft: true },
+  );
   if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return { form: made.value, warnings: made.issues.map(({ path: at }) => at) };
 }

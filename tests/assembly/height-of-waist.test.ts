@@ -5,7 +5,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { pointAt } from '../body/measure-surface.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 function make(heights: object, inside: object = {}): Form {
   const project = parseProject(
@@ -16,7 +16,7 @@ function make(heights: object, inside: object = {}): Form {
     }),
   );
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-  const form = makeForm(project.value, { targetTriangles: 1200 });
+  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1200 });
   if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
 }

@@ -5,7 +5,7 @@ import { cornersOfText, makeText } from '../../src/core/drawing/index.ts';
 import { NOTCH_SHAPES, type Piece } from '../../src/core/pattern/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 type Point = readonly [number, number];
 
@@ -47,7 +47,7 @@ describe('lettering of a whole form', () => {
     it(`crosses no line, with notches of the shape ${notchShape}`, () => {
       const form = pipeline.makeForm(
         { ...project.value, cloth: { ...project.value.cloth, notchShape } },
-        { targetTriangles: 3000 },
+        { speaker: ENGLISH, targetTriangles: 3000 },
       );
       if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
       let texts = 0;
@@ -71,17 +71,17 @@ describe('lettering of a whole form', () => {
     const armed = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
     const average = parseProject(readFileSync(armed, 'utf8'));
     if (!average.ok) throw new Error(armed);
-    const form = pipeline.makeForm(average.value, { targetTriangles: 2000 });
+    const form = pipeline.makeForm(average.value, { speaker: ENGLISH, targetTriangles: 2000 });
     if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     expect(form.value.report.issues.filter(({ code }) => code === 'label-without-room')).toEqual([]);
     const inner = form.value.inside!.pieces;
     expect(inner.filter(({ id }) => id.startsWith('wrist-plate')).length).toBe(6);
     for (const { name, texts } of [...form.value.pieces, ...inner])
-      expect(texts.map(({ text }) => text).join(' ')).toContain(name);
+      expect(texts.map(({ text }) => text).join(' ')).toContain(inEnglish(name));
   });
 
   it('fits on a printed page: no label is longer than 120 mm where letters of 4 mm or more are', () => {
-    const form = pipeline.makeForm(project.value, { targetTriangles: 3000 });
+    const form = pipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 3000 });
     if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     for (const { id, texts } of form.value.pieces)
       for (const { x, y, text, size, anchor, angle } of texts) {
@@ -96,7 +96,10 @@ it('names the cloth’s own field when an inner piece cannot have its allowance'
   const project = parseProject(readFileSync(file, 'utf8'));
   if (!project.ok) throw new Error(file);
   const cloth = { ...project.value.cloth, allowanceByMaterial: { webs: 1 } };
-  const form = createPipeline().makeForm({ ...project.value, cloth }, { targetTriangles: 2000 });
+  const form = createPipeline().makeForm(
+    { ...project.value, cloth },
+    { speaker: ENGLISH, targetTriangles: 2000 },
+  );
   expect(form.ok).toBe(false);
   expect(form.issues.map((issue) => issue.path)).toContain('cloth.allowanceByMaterial.webs');
 });

@@ -6,7 +6,7 @@ import { draftPiece, type PieceInput } from '../../src/core/pattern/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { fitOrThrow, readDemo } from '../body/read-demo.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 /** mm: partner seams, marks on them, girths (our promise to the maker). */
 const [seamLimit, markLimit, girthLimit] = [0.1, 0.2, 0.2];
@@ -99,7 +99,12 @@ describe('pieces of the arms', () => {
 
   it('can be drafted, the right way round', () => {
     for (const piece of pieces) {
-      const drafted = draftPiece(piece, { project: 'Lantern Yard Players', body: 'bust', date: '' });
+      const drafted = draftPiece(piece, {
+        say: inEnglish,
+        project: 'Lantern Yard Players',
+        body: 'bust',
+        date: '',
+      });
       expect(drafted.issues.map(({ message }) => message)).toEqual([]);
       expect(drafted.ok).toBe(true);
     }
@@ -113,7 +118,7 @@ describe('pieces of the arms', () => {
   it('come with the whole form, on a sheet of their own, under letters no other seam has', () => {
     const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
     if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-    const made = createPipeline().makeForm(project.value, { targetTriangles: 1500 });
+    const made = createPipeline().makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     const { inside, pieces: shell, drawings, report } = made.value;
     expect(drawings.map(({ material }) => material)).toContain('arms');

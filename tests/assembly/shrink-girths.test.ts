@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 // mm
 const levelLimit = 0.2;
@@ -18,7 +18,7 @@ const project: Project = read.value;
 const pipeline = createPipeline();
 
 function make(inside: Project['inside']): Form {
-  const form = pipeline.makeForm({ ...project, inside }, { targetTriangles: 4000 });
+  const form = pipeline.makeForm({ ...project, inside }, { speaker: ENGLISH, targetTriangles: 4000 });
   if (!form.ok)
     throw new Error(
       form.issues

@@ -5,7 +5,7 @@ import { exportForm } from '../../src/core/files/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import type { BenchCase } from './types.ts';
 
 const targetTriangles = 20_000;
@@ -18,7 +18,7 @@ function makeTwelve(): Form {
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
   const form = createPipeline().makeForm(
     { ...project.value, seams: { layout: 'upright12' } },
-    { targetTriangles },
+    { speaker: ENGLISH, targetTriangles },
   );
   if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
@@ -26,7 +26,7 @@ function makeTwelve(): Form {
 
 async function write(form: Form, formats: readonly string[]): Promise<number> {
   const font = { name: 'DejaVuSans', bytes: readFileSync(FONT) };
-  const files = await exportForm(form, { formats, font });
+  const files = await exportForm(form, { say: inEnglish, formats, font });
   if (!files.ok) throw new Error(inEnglish(files.issues[0].message));
   return files.value.reduce((sum, { content }) => sum + content.length, 0);
 }

@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import type { BenchCase, BenchParts } from './types.ts';
 
 /** One body made once, then its inside designed anew for another tube: what a maker waits for who changes the pole. */
@@ -16,7 +16,10 @@ function prepareTubeChange(demo: string): () => BenchParts {
   return () => {
     thickness = thickness === 25 ? 26 : 25;
     const inside = { ...project.value.inside, tubeDiameter: thickness };
-    const made = pipeline.makeForm({ ...project.value, inside }, { now: () => performance.now() });
+    const made = pipeline.makeForm(
+      { ...project.value, inside },
+      { speaker: ENGLISH, now: () => performance.now() },
+    );
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     return { checksum: sumOfLengths(made.value), partsMs: { inside: made.value.report.timingsMs.inside } };
   };

@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import type { BenchCase, BenchParts } from './types.ts';
 
 const targetTriangles = 20_000;
@@ -17,7 +17,11 @@ function averageProject(): Project {
 
 /** Makes the whole form from nothing, stage by stage. */
 function makeAll(project: Project): BenchParts {
-  const form = createPipeline().makeForm(project, { targetTriangles, now: () => performance.now() });
+  const form = createPipeline().makeForm(project, {
+    speaker: ENGLISH,
+    targetTriangles,
+    now: () => performance.now(),
+  });
   if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return { checksum: checksumOf(form.value), partsMs: form.value.report.timingsMs };
 }
@@ -27,7 +31,10 @@ function prepareAllowanceChange(): (allowance: number) => number {
   const pipeline = createPipeline();
   const project = averageProject();
   const change = (allowance: number) => {
-    const form = pipeline.makeForm({ ...project, cloth: { allowance } }, { targetTriangles });
+    const form = pipeline.makeForm(
+      { ...project, cloth: { allowance } },
+      { speaker: ENGLISH, targetTriangles },
+    );
     if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     return checksumOf(form.value);
   };
@@ -39,7 +46,7 @@ function prepareAllowanceChange(): (allowance: number) => number {
 function prepareDrag(): () => number {
   const pipeline = createPipeline();
   const project = averageProject();
-  const options = { targetTriangles: 2_500, isDraft: true, upTo: 'seams' } as const;
+  const options = { speaker: ENGLISH, targetTriangles: 2_500, isDraft: true, upTo: 'seams' } as const;
   let step = 0;
   const pull = () => {
     step += 1;

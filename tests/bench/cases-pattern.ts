@@ -1,5 +1,6 @@
 import { writeSvg } from '../../src/core/export/index.ts';
 import { arrangePieces, draftPiece, type Piece } from '../../src/core/pattern/index.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import { LABEL, samplePanels } from '../pattern/synthetic-panels.ts';
 
 const INPUTS = samplePanels();
@@ -12,7 +13,7 @@ function draftAll(): Piece[] {
 }
 
 const PIECES = draftAll();
-const SHEET = arrangePieces(PIECES);
+const SHEET = arrangePieces(PIECES, { say: inEnglish });
 
 /** Each returns a checksum of what it made, so that a faster wrong answer shows. */
 const cases: { name: string; run(): number }[] = [
@@ -24,13 +25,13 @@ const cases: { name: string; run(): number }[] = [
   {
     name: 'pattern: lay out 8 pieces on 620 mm',
     run: () => {
-      const result = arrangePieces(PIECES, { sheetWidth: 620 });
+      const result = arrangePieces(PIECES, { say: inEnglish, sheetWidth: 620 });
       return result.ok ? result.value.height : -1;
     },
   },
   {
     name: 'export: write the sheet as SVG',
-    run: () => (SHEET.ok ? writeSvg(SHEET.value).length : -1),
+    run: () => (SHEET.ok ? writeSvg(SHEET.value, ENGLISH).length : -1),
   },
 ];
 

@@ -3,7 +3,7 @@ import { inEnglish } from '../in-english.ts';
 import { samplePieces } from '../sheet/sample-pieces.ts';
 
 const PIECES = samplePieces();
-const INFO = { project: 'Bench', body: 'bust', date: '' };
+const INFO = { say: inEnglish, project: 'Bench', body: 'bust', date: '' };
 
 function print() {
   const job = printPieces(PIECES, INFO);

@@ -43,7 +43,10 @@ describe('bounds', () => {
 
 describe('text', () => {
   // Advance widths of Helvetica, thousandths of an em: Adobe Core 14 font metrics (AFM), from memory.
-  const HELVETICA = { '0': 556, A: 667, M: 833, W: 944, a: 556, i: 222, m: 833, ' ': 278 };
+  const HELVETICA = {
+    ...{ '0': 556, A: 667, M: 833, W: 944, a: 556, i: 222, m: 833, ' ': 278 },
+    ...{ ä: 556, ö: 556, ü: 556, Ä: 667, Ö: 778, Ü: 722, ß: 611 },
+  };
 
   it.each(Object.entries(HELVETICA))(
     'bounds the width of "%s" from above, not by far',

@@ -14,7 +14,14 @@ const FONT = readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 const POINTS_PER_MM = 72 / 25.4;
 
 function write(pages: Drawing[], title = 'Test'): Promise<Uint8Array> {
-  return writePdf({ pages, title, font: FONT, fontName: 'DejaVuSans', creator: 'Loftseam test' });
+  return writePdf({
+    say: inEnglish,
+    pages,
+    title,
+    font: FONT,
+    fontName: 'DejaVuSans',
+    creator: 'Loftseam test',
+  });
 }
 
 /** 150 × 140 mm with a 100 mm square at (20, 30) and an L that tells up from down. */
@@ -175,7 +182,11 @@ describe('the file', () => {
   it.each(['a4', 'letter', 'both', 'a3', 'ledger', 'a0', 'roll24', 'roll36'])(
     'prints pieces on %s',
     async (paper) => {
-      const job = printPieces(samplePieces(), { project: 'P', body: 'b', date: '' }, { paper });
+      const job = printPieces(
+        samplePieces(),
+        { say: inEnglish, project: 'P', body: 'b', date: '' },
+        { paper },
+      );
       if (!job.ok) throw new Error(inEnglish(job.issues[0].message));
       const bytes = await write([...job.value.pages]);
       expect(bytes.length).toBeLessThan(2_000_000);

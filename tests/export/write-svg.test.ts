@@ -5,6 +5,7 @@ import { InvariantError } from '../../src/core/base/index.ts';
 import { type Drawing, makeLayer, makePath, makeText } from '../../src/core/drawing/index.ts';
 import { writeSvg } from '../../src/core/export/index.ts';
 import { arrangePieces, draftPiece } from '../../src/core/pattern/index.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import { lengthOf } from '../pattern/brute-force.ts';
 import { LABEL, samplePanels } from '../pattern/synthetic-panels.ts';
 
@@ -57,14 +58,14 @@ function sheet(): Drawing {
     if (!result.ok) throw new Error(input.id);
     return result.value;
   });
-  const result = arrangePieces(pieces, { title: 'Pieces & more <1 sheet>' });
+  const result = arrangePieces(pieces, { say: inEnglish, title: 'Pieces & more <1 sheet>' });
   if (!result.ok) throw new Error('sheet');
   return result.value;
 }
 
 describe('a sheet read back', () => {
   const drawing = sheet();
-  const svg = writeSvg(drawing);
+  const svg = writeSvg(drawing, ENGLISH);
   const root = read(svg);
   const ids = byId(root);
 
@@ -152,7 +153,7 @@ describe('a sheet read back', () => {
   });
 
   it('is the same text for the same drawing', () => {
-    expect(writeSvg(sheet())).toBe(svg);
+    expect(writeSvg(sheet(), ENGLISH)).toBe(svg);
   });
 });
 
@@ -169,7 +170,7 @@ describe('what people type', () => {
       ]),
     ],
   };
-  const root = read(writeSvg(drawing));
+  const root = read(writeSvg(drawing, ENGLISH));
   // XML 1.0 has no character for a bell or half a surrogate pair: both become U+FFFD.
   const cleaned = nasty.replace('\u0007', '\ufffd').replace('\ud800', '\ufffd');
 
@@ -190,7 +191,7 @@ describe('what people type', () => {
 describe('numbers', () => {
   const draw = (points: number[]): string => {
     const layers = [makeLayer('cut', [makePath(points)])];
-    return read(writeSvg({ width: 10, height: 10, title: '', layers }))
+    return read(writeSvg({ width: 10, height: 10, title: '', layers }, ENGLISH))
       .getElementsByTagName('path')[0]
       .getAttribute('d')!;
   };
@@ -209,12 +210,14 @@ it('refuses an id used twice', () => {
   const layers = [
     makeLayer('cut', [makePath([0, 0, 1, 1], { id: 'x' }), makePath([0, 0, 1, 1], { id: 'x' })]),
   ];
-  expect(() => writeSvg({ width: 1, height: 1, title: '', layers })).toThrow(/used once/);
+  expect(() => writeSvg({ width: 1, height: 1, title: '', layers }, ENGLISH)).toThrow(/used once/);
 });
 
 it('turns text clockwise on the page', () => {
   const layers = [makeLayer('text', [makeText(5, 6, 'up', 4, { angle: -Math.PI / 2, anchor: 'middle' })])];
-  const text = read(writeSvg({ width: 10, height: 10, title: '', layers })).getElementsByTagName('text')[0];
+  const text = read(writeSvg({ width: 10, height: 10, title: '', layers }, ENGLISH)).getElementsByTagName(
+    'text',
+  )[0];
   expect(text.getAttribute('transform')).toBe('rotate(-90 5 6)');
   expect(text.getAttribute('text-anchor')).toBe('middle');
 });

@@ -6,7 +6,7 @@ import { pieceInputsFromShell } from '../../src/core/assembly/piece-input.ts';
 import { writeSvg } from '../../src/core/export/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 const file = new URL('../../shared/demos/large-bust.loftseam.json', import.meta.url);
 
@@ -43,7 +43,7 @@ it('large bust: sewn curves in the file meet mark for mark within 0.05 mm, and a
 }, () => {
   const project = parseProject(readFileSync(file, 'utf8'));
   if (!project.ok) throw new Error('the demo is sound');
-  const form = makeForm(project.value, { isDraft: true });
+  const form = makeForm(project.value, { speaker: ENGLISH, isDraft: true });
   if (!form.ok)
     throw new Error(
       form.issues
@@ -52,7 +52,7 @@ it('large bust: sewn curves in the file meet mark for mark within 0.05 mm, and a
         .join('\n'),
     );
   const { shell, flat, pieces, drawings } = form.value;
-  const root = new DOMParser().parseFromString(writeSvg(drawings[0].drawing), 'image/svg+xml');
+  const root = new DOMParser().parseFromString(writeSvg(drawings[0].drawing, ENGLISH), 'image/svg+xml');
   const paths = new Map(
     Array.from(
       root.getElementsByTagName('path'),

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { measureFormStrain } from '../../src/core/advice/index.ts';
 import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 function readDemo(name: string): Project {
   const file = path.join(import.meta.dirname, `../../shared/demos/${name}.loftseam.json`);
@@ -26,7 +26,7 @@ describe('strain of the average body, hollows bridged, 20 000 triangles', () => 
   ])(
     '%s',
     (layout, p95, p99) => {
-      const made = makeForm({ ...project, seams: { layout } });
+      const made = makeForm({ ...project, seams: { layout } }, { speaker: ENGLISH });
       if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
       const { report, flat, shell } = made.value;
       const strain = measureFormStrain(

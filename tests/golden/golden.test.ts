@@ -8,6 +8,7 @@ import { writeGlb, writeSvg } from '../../src/core/export/index.ts';
 import { arrangePieces, draftPiece } from '../../src/core/pattern/index.ts';
 import { readGlb } from '../export/read-glb.ts';
 import { tube } from '../export/synthetic-meshes.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 import { polygonPiece } from '../pattern/synthetic-panels.ts';
 
 /**
@@ -46,13 +47,18 @@ describe('square-and-wedge.svg', () => {
     },
   ];
   const pieces = inputs.map((input) => {
-    const result = draftPiece(input, { project: 'Golden', body: 'nobody', date: '2026-01-01' });
+    const result = draftPiece(input, {
+      say: inEnglish,
+      project: 'Golden',
+      body: 'nobody',
+      date: '2026-01-01',
+    });
     if (!result.ok) throw new Error(input.id);
     return result.value;
   });
-  const sheet = arrangePieces(pieces, { sheetWidth: 600, title: 'Square and wedge' });
+  const sheet = arrangePieces(pieces, { say: inEnglish, sheetWidth: 600, title: 'Square and wedge' });
   if (!sheet.ok) throw new Error('sheet');
-  const fresh = writeSvg(sheet.value);
+  const fresh = writeSvg(sheet.value, ENGLISH);
   const file = stored('square-and-wedge.svg', fresh).toString('utf8');
   const root = new DOMParser().parseFromString(file, 'image/svg+xml').documentElement!;
   const path = (id: string): string => {

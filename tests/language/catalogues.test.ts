@@ -10,9 +10,11 @@ import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { nameOfPlace } from '../../src/core/seams/index.ts';
 import { catalogue as germanCore } from '../../src/language/german/core.ts';
 import { type CorePhrases, createSpeaker, englishCore } from '../../src/language/index.ts';
+import { ENGLISH } from '../in-english.ts';
 import { collectPhrases } from './collect-phrases.ts';
 import { findEnglish } from './find-english.ts';
 import { tellOfHostileInputs } from './hostile-inputs.ts';
+import { tellOfCorrections } from './tell-of-corrections.ts';
 
 const [inEnglish, inGerman] = [createSpeaker(englishCore), createSpeaker(germanCore)];
 
@@ -20,6 +22,9 @@ const [inEnglish, inGerman] = [createSpeaker(englishCore), createSpeaker(germanC
 const ALIKE: Readonly<Record<string, string>> = {
   verbatim: 'the maker’s own words, letters and marks',
 };
+
+const WEB: Phrase = { id: 'brace.web', values: { side: 'right' } };
+const WAIST = nameOfPlace('waist');
 
 /** What none of the bodies, files and forms made here brings about. */
 const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
@@ -35,6 +40,40 @@ const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },
   'file.wrong-value': { field: 'cloth.allowance' },
+  'brace.centre-line': { half: 'back' },
+  'inside.webs-on-other-side': {
+    side: 'both',
+    over: 4,
+    remedy: { id: 'inside.take-webs-on-panels', values: {} },
+  },
+  'inside.cloth-gives-way-as-measured': { level: WAIST, girth: 900, mostGrowth: 0.5 },
+  'inside.line-leaves-panels': { line: { id: 'brace.web-line', values: { half: 'front' } }, side: 'left' },
+  'inside.little-cloth-at-edge': {
+    brace: WEB,
+    opening: { id: 'opening.for-straps', values: { number: 3 } },
+    left: 0,
+    least: 10,
+  },
+  'inside.little-cloth-between': {
+    brace: WEB,
+    opening: { id: 'opening.for-strap', values: { number: 2 } },
+    other: { id: 'opening.for-fill', values: { number: 4 } },
+    left: 7.5,
+    least: 15,
+  },
+  'inside.web-too-open': { brace: WEB, open: 0.64, most: 0.6 },
+  'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
+  'test-tube.numbered': { number: 4, text: { id: 'test-tube.measure', values: {} } },
+  'step.test-tube.taken-off': { growth: 0.0213 },
+  'pipeline.broken-promise': { reason: '3 ≠ 4' },
+  'pipeline.defect': { reason: '3 ≠ 4' },
+  'plan.title': { project: '1001' },
+  'plan.after': { steps: [3, 12] },
+  'plan.pieces': { pieces: [nameOfPlace('hip'), nameOfPlace('waist')] },
+  'plan.seam': { letter: 'AB' },
+  'plan.seam-words': { seam: nameOfPlace('waist'), lengths: [120.5, 121], marks: 3, closesRing: true },
+  'plan.check-words': { check: nameOfPlace('waist'), value: nameOfPlace('hip') },
+  'plan.caution': { text: nameOfPlace('waist') },
 };
 
 /** TRANSITIONAL: bare English is no phrase yet. */
@@ -79,7 +118,7 @@ function makeCoarse(demo: object, { layout, inside }: Changes = {}): unknown {
   };
   const told: Phrase[] = [];
   const onProgress = (_fraction: number, _stage: string, what: Phrase) => void told.push(what);
-  const made = makeForm(project, { targetTriangles: 3000, onProgress });
+  const made = makeForm(project, { speaker: ENGLISH, targetTriangles: 3000, onProgress });
   if (!inside) expect(made.ok).toBe(true);
   return [told, made];
 }
@@ -89,6 +128,9 @@ const INSIDES: readonly Partial<Project['inside']>[] = [
   { garmentMass: 60, garmentOffset: 400, magnetDiameter: 55, wantedDeviation: 0.5 },
   { tubeDiameter: 8, garmentMass: 8, garmentOffset: 100, testTube: { measure1: 560 } },
   { tubeDiameter: 150 },
+  { pressure: 50, clothStiffness: 10 },
+  { measuredGrowth: 0.01, testTube: { measure1: 640, measure2: 860 }, pegDiameter: 60, clothThickness: 10 },
+  { tubeWall: 20, waistHeight: 300, legs: 3, legRadius: 60, standMass: 0.5 },
 ];
 
 const MADE: Readonly<Record<string, () => unknown>> = {
@@ -99,6 +141,7 @@ const MADE: Readonly<Record<string, () => unknown>> = {
   'unlike shoulders': () => makeCoarse(unevenShoulders, { layout: 'upright16' }),
   'a yoke': () => makeCoarse(average, { layout: 'upright8Yoke' }),
   'insides that cannot hold': () => INSIDES.map((inside) => makeCoarse(average, { inside })),
+  'corrections and checks': tellOfCorrections,
   'what is rare': () => Object.entries(RARE).map(([id, values]) => ({ id, values })),
 };
 
@@ -156,5 +199,6 @@ describe('looking for English', () => {
     expect(findEnglish({ id: 'x', values: { field: 'body' } }, 'body fehlt')).toEqual([]);
     expect(findEnglish({ id: 'x', values: {} }, 'Teile der Hülle mit „right“ (rechts)')).toEqual([]);
     expect(findEnglish({ id: 'x', values: {} }, '92,5 cm (36 3/8 in)')).toEqual([]);
+    expect(findEnglish({ id: 'x', values: {} }, 'in der Projektdatei inside.straps')).toEqual([]);
   });
 });

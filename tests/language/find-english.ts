@@ -14,9 +14,8 @@ const WORDS = new Set(
 
 /** Values that are said as they stand: ids and texts of files, letters, the maker's own words. */
 const KEPT = new Set(
-  'text id field owner key known choices given found seam format pattern typed name letter letters'.split(
-    ' ',
-  ),
+  `text id field owner key known choices given found seam format pattern typed name letter letters
+  closingLetter endLetter`.split(/\s+/),
 );
 
 /** English words left in what German says of a phrase, but those in quotes and in what was put in as it is. */
@@ -24,6 +23,8 @@ export function findEnglish(phrase: Phrase, german: string): string[] {
   let text = german;
   for (const kept of keptIn(phrase).sort((a, b) => b.length - a.length)) text = text.replaceAll(kept, ' ');
   text = text.replaceAll(/„[^“]*“|"[^"]*"/g, ' ');
+  // Keys of the project's file, `inside.straps`.
+  text = text.replaceAll(/\b[a-z]+\.[a-z]\w+/g, ' ');
   return (text.toLowerCase().match(/\p{L}+/gu) ?? []).filter((word) => WORDS.has(word));
 }
 

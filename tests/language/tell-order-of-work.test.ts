@@ -4,14 +4,10 @@ import type { WorkStep } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { englishCore, loadCatalogue, tellOrderOfWork } from '../../src/language/index.ts';
+import { ENGLISH } from '../in-english.ts';
 
 /** Numbered steps, one text each, told in either language of the same form. */
 let [english, german]: string[][] = [[], []];
-
-/** Without what another room says: cautions, and what to do with the test tube. */
-function ownWordsOf(step: WorkStep): WorkStep {
-  return { ...step, cautions: [], text: step.text.filter(({ id }) => id.startsWith('step.')) };
-}
 
 function stepsOf(text: string): string[] {
   return text.split(/^(?=\[[ x]\] \d)/m).slice(1);
@@ -22,8 +18,8 @@ beforeAll(async () => {
   const inside = { ...raw.inside, webPlaces: 'seams', measuredGrowth: 0.0213 };
   const project = parseProject(JSON.stringify({ ...raw, inside }));
   if (!project.ok) throw new Error('demo does not open');
-  const form = makeForm(project.value, { targetTriangles: 1500 });
-  const steps = ((form.ok && form.value.workshop?.steps) || []).map(ownWordsOf);
+  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
+  const steps: readonly WorkStep[] = (form.ok && form.value.workshop?.steps) || [];
   const options = { unit: 'cm', project: 'Maren', done: ['use'] } as const;
   const catalogue = await loadCatalogue('de');
   english = stepsOf(tellOrderOfWork(steps, { ...options, catalogue: englishCore }));

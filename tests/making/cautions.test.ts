@@ -5,7 +5,7 @@ import { exportForm } from '../../src/core/files/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 /** What every maker is to be told, by words that must stand there: the job's own list. */
 const MUST_SAY = {
@@ -24,7 +24,7 @@ function make(change: (raw: { body: { measures: Record<string, unknown> } }) => 
   change(raw);
   const project = parseProject(JSON.stringify(raw));
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-  const form = makeForm(project.value, { targetTriangles: 1500 });
+  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
   if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
 }
@@ -35,7 +35,7 @@ async function careOf(form: Form): Promise<string> {
     name: 'DejaVu Sans',
     bytes: readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
   };
-  const files = await exportForm(form, { formats: ['pdf'], font });
+  const files = await exportForm(form, { say: inEnglish, formats: ['pdf'], font });
   if (!files.ok) throw new Error(inEnglish(files.issues[0].message));
   const content = files.value.find(({ name }) => name.endsWith('.pdf'))!.content as Uint8Array;
   const pdf = await getDocument({ data: content.slice() }).promise;

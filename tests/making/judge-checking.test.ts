@@ -4,7 +4,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { type CheckingEntry, parseProject } from '../../src/core/project/index.ts';
 import { judgeStuffing, type LevelTarget } from '../../src/core/simulate/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 let form: Form;
 
@@ -18,7 +18,7 @@ function judgeChecking(made: Form, { levels, state }: Pick<CheckingEntry, 'level
 beforeAll(() => {
   const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
   if (!project.ok) throw new Error('demo does not open');
-  const made = makeForm(project.value, { targetTriangles: 1500 });
+  const made = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
   if (!made.ok)
     throw new Error(
       made.issues

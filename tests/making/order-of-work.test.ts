@@ -5,7 +5,7 @@ import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 const pipeline = createPipeline();
 
@@ -20,7 +20,7 @@ function formOf(demo: string, layout?: string, inside = {}): Form {
         .map(inEnglish)
         .join('\n'),
     );
-  const form = pipeline.makeForm(project.value, { targetTriangles: 1200 });
+  const form = pipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1200 });
   if (!form.ok)
     throw new Error(
       form.issues

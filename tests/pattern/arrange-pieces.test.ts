@@ -14,7 +14,7 @@ const PIECES: Piece[] = samplePanels().map((input) => {
 });
 
 function arrange(pieces: readonly Piece[], options = {}): Drawing {
-  const result = arrangePieces(pieces, options);
+  const result = arrangePieces(pieces, { say: inEnglish, ...options });
   if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
   return result.value;
 }
@@ -147,23 +147,23 @@ describe('what cannot be laid out', () => {
     [{ sheetWidth: Number.NaN }, 'sheet-width-out-of-range', 'sheetWidth'],
     [{ gap: -1 }, 'gap-out-of-range', 'gap'],
   ])('%o', (options, code, path) => {
-    const result = arrangePieces(PIECES, options);
+    const result = arrangePieces(PIECES, { say: inEnglish, ...options });
     expect(result.ok).toBe(false);
     expect(result.issues[0]).toMatchObject({ code, path });
   });
 
   it('a piece wider than the sheet, with both numbers', () => {
-    const result = arrangePieces(PIECES, { sheetWidth: 220, gap: 30 });
+    const result = arrangePieces(PIECES, { say: inEnglish, sheetWidth: 220, gap: 30 });
     expect(result.ok).toBe(false);
     const [issue] = result.issues;
     expect(issue).toMatchObject({ code: 'piece-wider-than-sheet', path: 'sheetWidth', limit: 160 });
     expect(issue.measured).toBeGreaterThan(160);
-    expect(issue.message).toMatch(/^Piece “/);
+    expect(inEnglish(issue.message)).toMatch(/^Piece “/);
   });
 });
 
 describe('a plate of 700 × 300 mm for paper 580 mm wide', () => {
-  const options = { sheetWidth: 580, gap: 5 };
+  const options = { say: inEnglish, sheetWidth: 580, gap: 5 };
 
   it('lies on its side where it may be turned, and is refused where its grain must run up the sheet', () => {
     expect(arrangePieces([plate(700, 300)], options).ok).toBe(false);

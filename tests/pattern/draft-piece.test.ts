@@ -89,7 +89,7 @@ describe.each(PANELS)('%s', (_, input) => {
       expect(words).toContain(letter);
       for (const { number } of marks) expect(words).toContain(`${letter}${number}`);
     }
-    for (const { name } of input.levelLines) expect(words).toContain(name);
+    for (const { name } of input.levelLines) expect(words).toContain(inEnglish(name));
   });
 
   it('writes the whole label', () => {

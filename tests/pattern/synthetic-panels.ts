@@ -1,5 +1,6 @@
 import { verbatim } from '../../src/core/base/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../../src/core/pattern/index.ts';
+import { inEnglish } from '../in-english.ts';
 
 /** Flat panels made up for tests: shapes a form's panels take, without a body behind them. mm, y up. */
 
@@ -230,4 +231,9 @@ export function samplePanels(): PieceInput[] {
   ];
 }
 
-export const LABEL = { project: 'Winter play, leading part', body: 'Wren Halloway', date: '2026-02-14' };
+export const LABEL = {
+  say: inEnglish,
+  project: 'Winter play, leading part',
+  body: 'Wren Halloway',
+  date: '2026-02-14',
+};

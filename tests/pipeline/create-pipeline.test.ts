@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { filesOfForm } from '../../src/core/files/index.ts';
 import { createPipeline, makeForm, type StageId } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 const targetTriangles = 2000;
 
@@ -27,6 +27,7 @@ describe('makeForm', () => {
   it('passes the stages in order, and its progress only rises', () => {
     const seen: { fraction: number; stage: StageId; what: string }[] = [];
     const form = makeForm(project, {
+      speaker: ENGLISH,
       targetTriangles,
       onProgress: (fraction, stage, what) => seen.push({ fraction, stage, what: inEnglish(what) }),
       now: countingClock(),
@@ -60,6 +61,7 @@ describe('makeForm', () => {
     for (const stage of ['body', 'seams', 'panels', 'inside'] satisfies StageId[]) {
       let reached: StageId = 'tape';
       const form = makeForm(project, {
+        speaker: ENGLISH,
         targetTriangles,
         onProgress: (_, at) => {
           reached = at;
@@ -74,9 +76,9 @@ describe('makeForm', () => {
 
   it('gives the same bytes for the same project', async () => {
     const make = async () => {
-      const form = makeForm(project, { targetTriangles, date: '2026-01-31' });
+      const form = makeForm(project, { speaker: ENGLISH, targetTriangles, date: '2026-01-31' });
       if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
-      return filesOfForm(form.value);
+      return filesOfForm(form.value, inEnglish);
     };
     const [first, second] = [await make(), await make()];
     expect(first.map((file) => file.name)).toEqual([
@@ -96,7 +98,7 @@ describe('makeForm', () => {
 
   it('leaves the project as it was, and hands over data that can be sent between threads', () => {
     const before = structuredClone(project);
-    const form = makeForm(project, { targetTriangles });
+    const form = makeForm(project, { speaker: ENGLISH, targetTriangles });
     expect(project).toEqual(before);
     if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     expect(structuredClone(form.value)).toEqual(form.value);
@@ -104,13 +106,16 @@ describe('makeForm', () => {
 
   it('puts the paths of issues into the saved project', () => {
     const { backWaistLength: _, ...measures } = project.body.measures;
-    const form = makeForm({ ...project, body: { ...project.body, measures } });
+    const form = makeForm({ ...project, body: { ...project.body, measures } }, { speaker: ENGLISH });
     expect(form.ok).toBe(false);
     expect(form.issues.map((issue) => issue.path)).toContain('body.measures.backWaistLength');
   });
 
   it('lists the seam layouts when it does not know one', () => {
-    const form = makeForm({ ...project, seams: { layout: 'nothing' } }, { targetTriangles });
+    const form = makeForm(
+      { ...project, seams: { layout: 'nothing' } },
+      { speaker: ENGLISH, targetTriangles },
+    );
     expect(form.ok).toBe(false);
     expect(form.issues[0]).toMatchObject({ code: 'unknown-layout', path: 'seams.layout' });
     expect(inEnglish(form.issues[0].message)).toContain('upright8');
@@ -118,7 +123,10 @@ describe('makeForm', () => {
 
   it('tells a wrong measure and a wrong layout together', () => {
     const measures = { ...project.body.measures, hipGirth: 90 };
-    const form = makeForm({ ...project, body: { ...project.body, measures }, seams: { layout: 'nothing' } });
+    const form = makeForm(
+      { ...project, body: { ...project.body, measures }, seams: { layout: 'nothing' } },
+      { speaker: ENGLISH },
+    );
     const paths = form.issues.map((issue) => issue.path);
     expect(paths).toEqual(expect.arrayContaining(['body.measures.hipGirth', 'seams.layout']));
   });
@@ -128,8 +136,9 @@ describe('createPipeline', () => {
   /** Stages whose result is the very same object as before. */
   function keptStages(change: (p: Project) => Project, changeTriangles = 0): string[] {
     const pipeline = createPipeline();
-    const first = pipeline.makeForm(project, { targetTriangles });
+    const first = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles });
     const second = pipeline.makeForm(change(structuredClone(project)), {
+      speaker: ENGLISH,
       targetTriangles: targetTriangles + changeTriangles,
     });
     if (!first.ok || !second.ok) throw new Error('both must succeed');
@@ -171,15 +180,16 @@ describe('createPipeline', () => {
 
   it('gives what a fresh one would give', () => {
     const pipeline = createPipeline();
-    pipeline.makeForm(readDemo('petite'), { targetTriangles });
-    const reused = pipeline.makeForm(project, { targetTriangles });
-    expect(reused).toEqual(makeForm(project, { targetTriangles }));
+    pipeline.makeForm(readDemo('petite'), { speaker: ENGLISH, targetTriangles });
+    const reused = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles });
+    expect(reused).toEqual(makeForm(project, { speaker: ENGLISH, targetTriangles }));
   });
 
   it('does not remember a stopped run', () => {
     const pipeline = createPipeline();
     let stage = '';
     const stopped = pipeline.makeForm(project, {
+      speaker: ENGLISH,
       targetTriangles,
       onProgress: (_, at) => {
         stage = at;
@@ -187,6 +197,8 @@ describe('createPipeline', () => {
       isCancelled: () => stage === 'panels',
     });
     expect(stopped.ok).toBe(false);
-    expect(pipeline.makeForm(project, { targetTriangles })).toEqual(makeForm(project, { targetTriangles }));
+    expect(pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles })).toEqual(
+      makeForm(project, { speaker: ENGLISH, targetTriangles }),
+    );
   });
 });

@@ -14,7 +14,7 @@ import { shareWork } from '../../src/core/pipeline/share-work.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { readDemo } from '../body/read-demo.ts';
 import { makePair, scaleMesh } from '../flatten/cases/disk-meshes.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 const pair = makePair('bump', 20, 34);
 const problem: FlattenProblem = {
@@ -115,7 +115,7 @@ describe('a form shared with another place', () => {
     cutting: {},
   });
   const project = solvedOf(parsed);
-  const options = { targetTriangles: 1500 };
+  const options = { speaker: ENGLISH, targetTriangles: 1500 };
   const alone = makeForm(project, options);
 
   it.each(places)(

@@ -1,9 +1,11 @@
 import { expect, it } from 'vitest';
 import { cornersOfText } from '../../src/core/drawing/index.ts';
 import { drawLabels, planTiles } from '../../src/core/sheet/index.ts';
+import { inEnglish } from '../in-english.ts';
 import { samplePieces } from './sample-pieces.ts';
 
 const INFO = {
+  say: inEnglish,
   project: 'A very long name of a play that nobody could ever read on one label',
   body: 'bust 94 cm',
   date: '2026-01-02 · rev 0M8M56',

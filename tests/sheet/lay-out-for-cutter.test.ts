@@ -23,7 +23,7 @@ function pairs(points: Float64Array): [number, number][] {
 }
 
 function sheetsOf(pieces: readonly Piece[], options = {}) {
-  const made = layOutForCutter(pieces, { title: 't', ...options });
+  const made = layOutForCutter(pieces, { say: inEnglish, title: 't', ...options });
   if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return made.value;
 }
@@ -120,6 +120,7 @@ function isNear(corners: readonly [number, number][], x: number, y: number): boo
 describe('the file for the machine', () => {
   const [{ drawing }] = sheetsOf(samplePieces());
   const svg = writeSvg(drawing, {
+    say: inEnglish,
     colours: { ...CUTTER_COLOURS, sew: 'none', mark: '#123456' },
     hairline: 0.025,
   });
@@ -149,7 +150,7 @@ it.each([
   [{ kerf: 5 }, 'kerf-out-of-range'],
   [{ mat: { width: 100, height: 600 } }, 'mat-too-small'],
 ])('%o is an issue', (options, code) => {
-  const made = layOutForCutter(samplePieces(), { title: 't', ...options });
+  const made = layOutForCutter(samplePieces(), { say: inEnglish, title: 't', ...options });
   expect(made.ok).toBe(false);
   expect(made.issues.map((issue) => issue.code)).toEqual([code]);
 });

@@ -9,7 +9,7 @@ import { lengthOf } from '../pattern/brute-force.ts';
 import { type GreyImage, rasterisePdf } from '../rasterise-pdf.ts';
 import { samplePieces } from './sample-pieces.ts';
 
-const INFO = { project: 'Lantern Yard Players', body: 'bust 94.0 cm', date: '2026-11-25' };
+const INFO = { say: inEnglish, project: 'Lantern Yard Players', body: 'bust 94.0 cm', date: '2026-11-25' };
 const FONT = readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 
 describe('the table of papers', () => {
@@ -53,7 +53,7 @@ describe('what cannot be printed', () => {
 
   it('names every paper there is', () => {
     const { message } = planTiles({ paper: 'foolscap' }).issues[0];
-    for (const { id } of PAPERS) expect(message).toContain(id);
+    for (const { id } of PAPERS) expect(inEnglish(message)).toContain(id);
   });
 });
 
@@ -63,7 +63,7 @@ function lineDrawing(points: number[], width: number, height: number): Drawing {
 }
 
 function tile(drawing: Drawing, options = {}) {
-  const tiled = tileDrawing(drawing, options);
+  const tiled = tileDrawing(drawing, { say: inEnglish, ...options });
   if (!tiled.ok) throw new Error(inEnglish(tiled.issues[0].message));
   return tiled.value;
 }
@@ -254,7 +254,7 @@ describe('a print of made-up pieces', () => {
 
   it('keeps words of any length on the page', () => {
     const long = 'Größe <b>שלום</b> '.repeat(12);
-    const made = printPieces(pieces, { project: long, body: long, date: long });
+    const made = printPieces(pieces, { say: inEnglish, project: long, body: long, date: long });
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     for (const [i, page] of made.value.pages.entries()) {
       for (const { name, items, lettersWithin } of page.layers) {
@@ -290,6 +290,7 @@ describe('a print of made-up pieces', () => {
     const bytes = await writePdf({
       pages,
       title: 'roll',
+      say: inEnglish,
       font: FONT,
       fontName: 'DejaVuSans',
       creator: 'test',
@@ -306,7 +307,7 @@ describe('a print of made-up pieces', () => {
       ...page,
       layers: page.layers.filter(({ name }) => name === 'cut' || name === 'mark'),
     });
-    const content = { title: 't', font: FONT, fontName: 'DejaVuSans', creator: 't' };
+    const content = { say: inEnglish, title: 't', font: FONT, fontName: 'DejaVuSans', creator: 't' };
     const [whole] = rasterisePdf(await writePdf({ ...content, pages: [solid(drawing)] }), 254);
     const parts = rasterisePdf(await writePdf({ ...content, pages: tiled.pages.map(solid) }), 254);
     const assembled: GreyImage = {

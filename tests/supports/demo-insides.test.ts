@@ -6,7 +6,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 // mm. Limits of the job; a place beyond them must be named with what to do about it.
 const limits: Readonly<Record<string, number>> = { waist: 3, hip: 3, bust: 6.5 };
@@ -23,7 +23,7 @@ function readDemo(id: string): Project {
 const pipeline = createPipeline();
 
 function make(project: Project): Form {
-  const form = pipeline.makeForm(project, { targetTriangles: 4000, date: '2026-01-31' });
+  const form = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles: 4000, date: '2026-01-31' });
   if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${inEnglish(i.message)}`).join('\n'));
   return form.value;
 }
@@ -240,7 +240,7 @@ describe('inner parts', () => {
 
   it('find their lines on coarse panels too, where a triangle is taller than the rungs are apart', () => {
     const project = { ...readDemo('petite'), seams: { layout: 'upright8' } };
-    const made = makeForm(project, { targetTriangles: 2500 });
+    const made = makeForm(project, { speaker: ENGLISH, targetTriangles: 2500 });
     expect(made.issues.filter(({ code }) => code === 'line-leaves-panels')).toEqual([]);
     expect(made.ok && made.value.inside?.shape.braces.length).toBe(8);
   });
@@ -293,7 +293,7 @@ describe('plates of arms that come off', () => {
   });
 
   it('name magnets too near the edge', () => {
-    const made = makeForm(withArms({ magnetDiameter: 40 }), { targetTriangles: 2000 });
+    const made = makeForm(withArms({ magnetDiameter: 40 }), { speaker: ENGLISH, targetTriangles: 2000 });
     const issue = made.issues.find(({ code }) => code === 'magnet-near-cut');
     expect(issue).toMatchObject({ path: 'inside.magnetDiameter', severity: 'error', limit: 8 });
     expect(issue!.measured).toBeLessThan(8);
@@ -302,14 +302,20 @@ describe('plates of arms that come off', () => {
 
 describe('what cannot be built', () => {
   it('is named: a tube too thick for the neck', () => {
-    const made = makeForm({ ...readDemo('petite'), inside: { tubeDiameter: 80 } }, { targetTriangles: 2000 });
+    const made = makeForm(
+      { ...readDemo('petite'), inside: { tubeDiameter: 80 } },
+      { speaker: ENGLISH, targetTriangles: 2000 },
+    );
     const issue = made.issues.find(({ code }) => code === 'tube-too-thick');
     expect(issue).toMatchObject({ path: 'inside.tubeDiameter', severity: 'error', measured: 80 });
     expect(issue!.limit).toBeLessThan(80);
   });
 
   it('is named: webs that meet the pole', () => {
-    const made = makeForm({ ...readDemo('petite'), inside: { tubeDiameter: 78 } }, { targetTriangles: 2000 });
+    const made = makeForm(
+      { ...readDemo('petite'), inside: { tubeDiameter: 78 } },
+      { speaker: ENGLISH, targetTriangles: 2000 },
+    );
     const issue = made.issues.find(({ code }) => code === 'webs-cross');
     expect(issue).toMatchObject({ severity: 'error' });
     expect(issue!.measured).toBeLessThan(issue!.limit!);

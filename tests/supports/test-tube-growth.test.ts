@@ -4,7 +4,7 @@ import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { growthOfTestTube, limitsOfTestTube, measuredGrowthOf } from '../../src/core/supports/index.ts';
-import { inEnglish } from '../in-english.ts';
+import { ENGLISH, inEnglish } from '../in-english.ts';
 
 const demo = JSON.parse(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
 
@@ -39,7 +39,7 @@ describe('a project with the girths of its test tube', () => {
   const make = (inside: object): ReturnType<typeof makeForm> => {
     const project = parseProject(JSON.stringify({ ...demo, inside }));
     if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-    return makeForm(project.value, { targetTriangles: 1500 });
+    return makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
   };
   const formOf = (made: ReturnType<typeof makeForm>): Form => {
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));

@@ -2,6 +2,7 @@ import type { Phrase } from '../../core/base/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { LastStage, StageId } from '../../core/pipeline/index.ts';
 import type { PanelEdge, SeamLine } from '../../core/seams/index.ts';
+import type { Language } from '../../language/index.ts';
 
 /** What goes to the worker and comes back from it, where the core has no name for it. */
 
@@ -14,6 +15,13 @@ export interface Work {
   readonly fraction: number;
   /** Null before anything is known. */
   readonly what: Phrase | null;
+}
+
+/** In which language, and written as where, the worker words what it letters. */
+export interface Voice {
+  readonly language: Language;
+  /** BCP 47. */
+  readonly locale: string;
 }
 
 /** How fine a form is wanted, and how much of it; as in `MakeOptions`. */

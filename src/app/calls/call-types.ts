@@ -1,5 +1,5 @@
 import type { Project } from '../../core/project/index.ts';
-import type { Quality } from './answers.ts';
+import type { Quality, Voice } from './answers.ts';
 import type { AnyCall, CallRules, Signature } from './describe-call.ts';
 import { workerCalls } from './worker-calls.ts';
 
@@ -37,6 +37,7 @@ export type ImplementedCalls = {
   readonly [Name in CallName]: (
     ...args: [
       ...Parameters<SignatureOf<Name>>,
+      ...(Name extends Names<{ readonly isWorded: true }> ? [voice: Voice] : []),
       ...(Name extends Names<{ readonly whenStopped: string }> ? [stopFlag: StopFlag] : []),
     ]
   ) => ReturnType<SignatureOf<Name>> | Promise<ReturnType<SignatureOf<Name>>>;

@@ -28,6 +28,8 @@ export interface CallRules<Answer = unknown> {
   readonly whenStopped?: 'answers' | 'isDropped';
   /** While it is under way no worker is ended for the sake of another call. */
   readonly keepsWorker?: true;
+  /** What it makes holds words: the worker is told the page's language, as an argument after the others. */
+  readonly isWorded?: true;
   /** The views ask it of the project being worked on, which is its first argument. */
   readonly isOfPresentProject?: true;
 }

@@ -8,6 +8,7 @@ export type {
   OnProgress,
   Quality,
   SeamAdvice,
+  Voice,
   Work,
 } from './answers.ts';
 export { askOfProject } from './ask-of-project.ts';

@@ -29,13 +29,13 @@ export const workerCalls = {
   /** A form as fine and as far as wished; its progress is told while it is made. */
   makeForm: describeCall(
     signature<(project: Project, wish: MakeWish, onProgress: OnProgress) => Result<Form>>(),
-    { worker: 'either', onDefect: tellDefect, whenStopped: 'isDropped' },
+    { worker: 'either', onDefect: tellDefect, isWorded: true, whenStopped: 'isDropped' },
   ),
 
   /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
   writeFiles: describeCall(
     signature<(project: Project, options: FileOptions) => Result<readonly FormFile[]>>(),
-    { worker: 'full', onDefect: tellDefect, keepsWorker: true, isOfPresentProject: true },
+    { worker: 'full', onDefect: tellDefect, isWorded: true, keepsWorker: true, isOfPresentProject: true },
   ),
 
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
@@ -54,6 +54,7 @@ export const workerCalls = {
   unrollCut: describeCall(signature<(project: Project, wish: CutWish) => Result<FlatCut>>(), {
     worker: 'quick',
     onDefect: tellDefect,
+    isWorded: true,
     isOfPresentProject: true,
   }),
 
@@ -61,6 +62,7 @@ export const workerCalls = {
   worstZones: describeCall(signature<(project: Project, count: number) => Result<readonly WorstZone[]>>(), {
     worker: 'full',
     onDefect: tellDefect,
+    isWorded: true,
     isOfPresentProject: true,
   }),
 
@@ -86,6 +88,7 @@ export const workerCalls = {
   pictureDistance: describeCall(signature<(before: Body, after: Body) => DistancePicture | null>(), {
     worker: 'full',
     onDefect: none,
+    isWorded: true,
   }),
 
   /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */

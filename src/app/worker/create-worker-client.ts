@@ -6,6 +6,7 @@ import {
   rulesOf,
   type StopFlag,
   type StoppableCallName,
+  type Voice,
 } from '../calls/index.ts';
 import { CallDropped, linkWorker } from './link-worker.ts';
 
@@ -33,6 +34,7 @@ interface Run {
  */
 export function createWorkerClient(
   start: () => Worker,
+  voice: () => Voice,
   canShare = globalThis.crossOriginIsolated === true,
 ): WorkerClient {
   const link = linkWorker<Record<CallName, Ask>>(start);
@@ -52,10 +54,10 @@ export function createWorkerClient(
   };
 
   const askerOf = (name: CallName): Ask => {
-    const { onDefect, keepsWorker, isLatestOnly } = rulesOf(name);
+    const { onDefect, keepsWorker, isLatestOnly, isWorded } = rulesOf(name);
     const ask: Ask = async (...args) => {
       const run = begin(name);
-      const sent = [...args.map(asSent), ...(run ? [run.flag] : [])];
+      const sent = [...args.map(asSent), ...(isWorded ? [voice()] : []), ...(run ? [run.flag] : [])];
       if (keepsWorker) keepingWorker += 1;
       try {
         return await link.ask((remote) => remote[name](...sent), run?.dropped?.signal);

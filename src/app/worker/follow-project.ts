@@ -8,6 +8,7 @@ import {
   type Quality,
   rulesOf,
   type StoppableCallName,
+  type Voice,
   type Work,
 } from '../calls/index.ts';
 import { createWorkerClient, type WorkerClient } from './create-worker-client.ts';
@@ -19,6 +20,8 @@ export interface FollowHandlers {
   onFailure(issues: readonly Issue[], project: Project): void;
   /** How much of a rough form is looked at now: the less, the sooner it comes. */
   upTo(): LastStage;
+  /** In which language what is made is lettered. */
+  voice(): Voice;
 }
 
 /** Both workers: the forms of the project followed, and every other call, carried to the worker it belongs to. */
@@ -42,7 +45,10 @@ const PAUSE_MS = 120;
  * Two workers: one answers quickly while the person types, the other makes the full form once they pause. The full
  * one is interrupted by every newer request, the quick one finishes and then takes the latest.
  */
-export function followProject(handlers: FollowHandlers, clients: Clients = createClients()): Follower {
+export function followProject(
+  handlers: FollowHandlers,
+  clients: Clients = createClients(handlers.voice),
+): Follower {
   const { quick, full } = clients;
   let wanted: Project | null = null;
   let askedAt = 0;
@@ -111,8 +117,8 @@ function clientOf(name: keyof PageCalls, { quick, full }: Clients): WorkerClient
   return rulesOf(name).worker === 'quick' ? quick : full;
 }
 
-function createClients(): Clients {
+function createClients(voice: () => Voice): Clients {
   const start = (name: Quality) => () =>
     new Worker(new URL('./form-worker.ts', import.meta.url), { type: 'module', name });
-  return { quick: createWorkerClient(start('quick')), full: createWorkerClient(start('full')) };
+  return { quick: createWorkerClient(start('quick'), voice), full: createWorkerClient(start('full'), voice) };
 }

@@ -1,12 +1,13 @@
 import { mapDistance } from '../../core/advice/index.ts';
-import { type Result, success, wordsOf } from '../../core/base/index.ts';
+import { type Result, success } from '../../core/base/index.ts';
 import { fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import { type Form, worstZones } from '../../core/form/index.ts';
 import { createPipeline, type MakeOptions } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { ImplementedCalls, MakeWish, OnProgress, StopFlag } from '../calls/index.ts';
+import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
+import { findSpeaker } from './find-speaker.ts';
 import { isDraft, WHOLE } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
 import { scatterBody } from './scatter-body.ts';
@@ -29,11 +30,13 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
   const make = async (
     project: Project,
     wish: MakeWish,
+    voice: Voice,
     stopFlag: StopFlag,
     onProgress?: OnProgress,
   ): Promise<Result<Form>> => {
     const options: MakeOptions = {
       ...wish,
+      speaker: await findSpeaker(voice),
       isDraft: isDraft(wish),
       isCancelled: () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0,
       now: () => performance.now(),
@@ -46,11 +49,14 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
   };
 
   return {
-    makeForm: (project, wish, onProgress, stopFlag) => make(project, wish, stopFlag, onProgress),
+    makeForm: (project, wish, onProgress, voice, stopFlag) =>
+      make(project, wish, voice, stopFlag, onProgress),
 
-    async writeFiles(project, options) {
-      const made = await make(project, WHOLE, null);
-      return made.ok ? writeFiles(made.value, project, options, { date: today(), readFont }) : made;
+    async writeFiles(project, options, voice) {
+      const made = await make(project, WHOLE, voice, null);
+      if (!made.ok) return made;
+      const { say } = await findSpeaker(voice);
+      return writeFiles(made.value, project, options, { date: today(), say, readFont });
     },
 
     sketchLayouts(project) {
@@ -60,10 +66,13 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),
 
-    unrollCut: (project, wish) => unrollCut(project, pipeline.fitBody(project), wish),
+    async unrollCut(project, wish, voice) {
+      const { say } = await findSpeaker(voice);
+      return unrollCut(project, pipeline.fitBody(project), wish, say);
+    },
 
-    async worstZones(project, count) {
-      const made = await make(project, WHOLE, null);
+    async worstZones(project, count, voice) {
+      const made = await make(project, WHOLE, voice, null);
       return made.ok ? success(worstZones(made.value, count)) : made;
     },
 
@@ -81,9 +90,10 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       return body.ok ? body.value : null;
     },
 
-    pictureDistance(before, after) {
-      const { drawing, ...figures } = mapDistance(before, after, wordsOf);
-      return { ...figures, picture: writeSvg(drawing) };
+    async pictureDistance(before, after, voice) {
+      const { say } = await findSpeaker(voice);
+      const { drawing, ...figures } = mapDistance(before, after, say);
+      return { ...figures, picture: writeSvg(drawing, { say }) };
     },
 
     scatterBody(project) {

@@ -1,5 +1,5 @@
 import { readCutting } from '../../core/assembly/index.ts';
-import { type Result, success } from '../../core/base/index.ts';
+import { type Result, type Say, success } from '../../core/base/index.ts';
 import { exportForm, type FormFile } from '../../core/files/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -12,6 +12,7 @@ const LETTERED = ['pdf', 'labels', 'zip'];
 interface Printing {
   /** As in 2024-05-31. */
   readonly date: string;
+  readonly say: Say;
   /** Asked only when letters are needed. */
   readonly readFont: () => Promise<Uint8Array>;
 }
@@ -21,13 +22,14 @@ export async function writeFiles(
   form: Form,
   project: Project,
   { formats, pieces }: FileOptions,
-  { date, readFont }: Printing,
+  { date, say, readFont }: Printing,
 ): Promise<Result<readonly FormFile[]>> {
   const saved = readCutting(project.cutting);
   if (!saved.ok) return saved;
   const needsFont = LETTERED.some((format) => formats.includes(format));
   const options = {
     ...saved.value,
+    say,
     formats,
     ...(pieces ? { only: pieces } : {}),
     date,

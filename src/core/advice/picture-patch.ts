@@ -1,3 +1,4 @@
+import type { Say } from '../base/index.ts';
 import {
   boundsOfItems,
   type Drawing,
@@ -13,7 +14,7 @@ import type { FlatPatch } from './unroll-region.ts';
 const MARGIN = 10;
 
 /** A flat patch in the colours of its strain and its outline to cut, without allowance, true size, with bars to measure. */
-export function picturePatch({ flat, mesh, border }: FlatPatch, title: string): Drawing {
+export function picturePatch({ flat, mesh, border }: FlatPatch, title: string, say: Say): Drawing {
   const points = new Float64Array(2 * border.length);
   border.forEach((v, i) => {
     points.set(flat.positions.subarray(2 * v, 2 * v + 2), 2 * i);
@@ -24,7 +25,7 @@ export function picturePatch({ flat, mesh, border }: FlatPatch, title: string): 
     items.map((item) => translateItem(item, MARGIN - minX, MARGIN - minY));
   const width = maxX - minX + 3 * MARGIN + TEST_BARS_SIZE;
   const height = Math.max(maxY - minY, TEST_BARS_SIZE) + 2 * MARGIN;
-  const bars = drawTestBars(maxX - minX + 2 * MARGIN, MARGIN, width, height);
+  const bars = drawTestBars(maxX - minX + 2 * MARGIN, MARGIN, width, height, say);
   return {
     width,
     height,

@@ -1,7 +1,15 @@
-import { failure, formatBoth, type Issue, plain, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Phrase, type Result, type Say, success } from '../base/index.ts';
 import { type Form, nameRevision } from '../form/index.ts';
-import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
+import {
+  arrangePieces,
+  draftPiece,
+  type Piece,
+  type PieceInput,
+  smoothPiece,
+  titleOfSheet,
+} from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
+import { phrase } from './draft-phrases.ts';
 
 export type CutPieces = Pick<Form, 'pieces' | 'drawings'>;
 
@@ -10,10 +18,12 @@ export function draftPieces(
   inputs: readonly PieceInput[],
   project: Project,
   date: string,
+  say: Say,
 ): Result<CutPieces> {
   const issues: Issue[] = findUnknownEdges(inputs, project);
   const pieces: Piece[] = [];
-  const info = { project: project.name, body: bodyInWords(project), date, revision: nameRevision(project) };
+  const body = say(bodyInWords(project));
+  const info = { say, project: project.name, body, date, revision: nameRevision(project) };
   for (const input of inputs) {
     const piece = draftPiece(smoothPiece(input), info, project.cloth);
     issues.push(...piece.issues);
@@ -25,7 +35,7 @@ export function draftPieces(
   const drawings: { material: string; drawing: Form['drawings'][number]['drawing'] }[] = [];
   for (const material of materials) {
     const ofMaterial = pieces.filter((piece) => piece.material === material);
-    const sheet = arrangePieces(ofMaterial, { title: `${project.name} – ${material}` });
+    const sheet = arrangePieces(ofMaterial, { title: say(titleOfSheet(project.name, material)), say });
     issues.push(...sheet.issues);
     if (sheet.ok) drawings.push({ material, drawing: sheet.value });
   }
@@ -46,16 +56,14 @@ function findUnknownEdges(inputs: readonly PieceInput[], { cloth }: Project): Is
     .map((id) => ({
       code: 'unknown-edge',
       path: `allowanceByEdge.${id}`,
-      message: plain(
-        `No edge is called “${id}”, so its allowance was not used. There are: ${known.join(', ')}.`,
-      ),
+      message: phrase('cloth.unknown-edge', { edge: id, known }),
       severity: 'warning',
     }));
 }
 
 /** The one girth by which two forms in a workroom are told apart. */
-export function bodyInWords({ body }: Project): string {
-  const girth = body.measures.bustGirth;
-  const word = body.figure === 'bust' ? 'bust' : 'chest';
-  return typeof girth === 'number' ? `${word} ${formatBoth(girth)}` : word;
+export function bodyInWords({ body }: Project): Phrase {
+  const { figure, measures } = body;
+  const girth = measures.bustGirth;
+  return phrase('form.body', typeof girth === 'number' ? { figure, girth } : { figure });
 }

@@ -1,3 +1,4 @@
+export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
 export { type FlatArms, flattenArms } from './flatten-arms.ts';
 export { flattenProblemFromShell } from './flatten-problem.ts';

@@ -1,6 +1,13 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Result, type Say, success } from '../base/index.ts';
 import type { Form, FormInside } from '../form/index.ts';
-import { arrangePieces, draftPiece, type Piece, type PieceInput, smoothPiece } from '../pattern/index.ts';
+import {
+  arrangePieces,
+  draftPiece,
+  type Piece,
+  type PieceInput,
+  smoothPiece,
+  titleOfSheet,
+} from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import { foretellLevels } from '../simulate/index.ts';
 import {
@@ -62,6 +69,7 @@ export function makeInside(
   shell: readonly Piece[],
   project: Project,
   date: string,
+  say: Say,
 ): Result<{ inside: FormInside; drawings: Form['drawings'] }> {
   const issues: Issue[] = [];
   const { form, shape, arms } = design;
@@ -69,7 +77,7 @@ export function makeInside(
   issues.push(...parts.issues);
   const inputs = [...parts.inputs, ...armInputs(design, parts.inputs)];
   const pieces: Piece[] = [];
-  const info = { project: project.name, body: bodyInWords(project), date };
+  const info = { say, project: project.name, body: say(bodyInWords(project)), date };
   for (const input of inputs) {
     // Plates and their covers come as fair curves already.
     const isSewn = SEWN_TO_SEAMS.includes(input.material);
@@ -89,7 +97,7 @@ export function makeInside(
   const drawings: Form['drawings'][number][] = [];
   for (const material of new Set(pieces.map((piece) => piece.material))) {
     const own = pieces.filter((piece) => piece.material === material);
-    const sheet = arrangePieces(own, { title: `${project.name} – ${material}` });
+    const sheet = arrangePieces(own, { title: say(titleOfSheet(project.name, material)), say });
     issues.push(...sheet.issues);
     if (sheet.ok) drawings.push({ material, drawing: sheet.value });
   }

@@ -1,8 +1,9 @@
-import { assertInvariant, plain, wordsOf } from '../base/index.ts';
+import { assertInvariant, verbatim } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
 import type { InsideShape } from '../supports/index.ts';
+import { phrase } from './draft-phrases.ts';
 import { tracerOfPanels } from './trace-on-panels.ts';
 
 /** A seam whose mean sine of the chart angle is above this counts as front; the side seam itself does. */
@@ -32,7 +33,7 @@ export function pieceInputsFromShell(
     levelLines: [
       ...panel.levels.map((level) => ({
         id: level.id,
-        name: levelNames.get(level.id) ?? plain(level.id),
+        name: levelNames.get(level.id) ?? verbatim(level.id),
         points: pointsOf(flat[index].positions, level.vertices),
       })),
       ...drawn[index],
@@ -109,7 +110,7 @@ function linesOnPanels(
     for (const panel of new Set(stretches.map((stretch) => stretch.panel))) {
       const own = stretches.filter((stretch) => stretch.panel === panel);
       const points = Float64Array.from([...own[0].a, ...own.flatMap(({ b }) => b)]);
-      perPanel[panel].push({ id, name: plain(`${letter} ${wordsOf(name)}`), points });
+      perPanel[panel].push({ id, name: phrase('piece.lettered-line', { letter, line: name }), points });
     }
   }
   return perPanel;

@@ -13,7 +13,9 @@ export interface CuttingOptions {
   readonly papers?: readonly string[];
   readonly print?: Omit<PrintOptions, 'paper'>;
   /** Sheets for a cutting machine; `colours` replace or add to the usual ones, by layer. */
-  readonly cutter?: Omit<CutterOptions, 'title'> & { readonly colours?: Readonly<Record<string, string>> };
+  readonly cutter?: Omit<CutterOptions, 'title' | 'say' | 'laid'> & {
+    readonly colours?: Readonly<Record<string, string>>;
+  };
 }
 
 /** What a project says about paper, printer and cutting machine, Fails on bars that are far off. */

@@ -21,12 +21,12 @@ export {
   type PhraseValues,
   phrasesOf,
   type Say,
+  type Speaker,
 } from './phrase.ts';
 export { type BasePhrases, verbatim } from './phrases.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
 export { seededRandom } from './seeded-random.ts';
-export { plain, speakInCore, wordsOf } from './transitional.ts';
 export {
   formatBoth,
   formatDifference,

@@ -17,6 +17,13 @@ export type NoValues = Readonly<Record<never, never>>;
 /** Says a phrase in the reader's language and units. Passed in where the core draws letters. */
 export type Say = (phrase: Phrase) => string;
 
+/** Who words what is drawn. */
+export interface Speaker {
+  /** Tells languages, places and units apart where what was drawn is remembered. */
+  readonly key: string;
+  readonly say: Say;
+}
+
 /** Makes the phrases of one table: ids to the values each takes. */
 export type MakePhrase<Table> = <Id extends keyof Table & string>(
   id: Id,

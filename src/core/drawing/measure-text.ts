@@ -12,6 +12,16 @@ const ADVANCES = [
   556, 500, 613, 635, 550, 635, 615, 352, 635, 634, 278, 278, 579, 278, 974, 634, 612, 635, 635, 411, 521,
   392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838,
 ];
+/** In both fonts a letter with two dots over it is as wide as without; the sharp s is 630 wide at most. */
+const GERMAN_ADVANCES: Readonly<Record<string, number>> = {
+  Ä: advanceOf('A'),
+  Ö: advanceOf('O'),
+  Ü: advanceOf('U'),
+  ä: advanceOf('a'),
+  ö: advanceOf('o'),
+  ü: advanceOf('u'),
+  ß: 630,
+};
 const WIDE_ADVANCE = 1000;
 const OTHER_ADVANCE = 850;
 
@@ -19,13 +29,17 @@ const OTHER_ADVANCE = 850;
 export const TEXT_ASCENT = 0.76;
 export const TEXT_DESCENT = 0.24;
 
+function advanceOf(ascii: string): number {
+  return ADVANCES[(ascii.codePointAt(0) ?? 0) - 32];
+}
+
 /** Upper bound of the width in mm of one line of text at a font size in mm. */
 export function measureText(text: string, size: number): number {
   let thousandths = 0;
   for (const character of text) {
     const code = character.codePointAt(0) ?? 0;
     if (code >= 32 && code < 127) thousandths += ADVANCES[code - 32];
-    else thousandths += code >= 0x2e80 ? WIDE_ADVANCE : OTHER_ADVANCE;
+    else thousandths += GERMAN_ADVANCES[character] ?? (code >= 0x2e80 ? WIDE_ADVANCE : OTHER_ADVANCE);
   }
   return (thousandths / 1000) * size;
 }

@@ -1,6 +1,7 @@
 export { CUTTER_COLOURS } from './cutter-colours.ts';
 export { findLackingLetters } from './find-lacking-letters.ts';
 export { hollowMesh } from './hollow-mesh.ts';
+export type { ExportPhrases } from './phrases.ts';
 export { thickenFlat } from './thicken-flat.ts';
 export { type CsvCell, writeCsv } from './write-csv.ts';
 export { type DxfBlock, type DxfContent, writeDxf } from './write-dxf.ts';

@@ -1,5 +1,5 @@
 import type { PDFContext, PDFDocument, PDFFont, PDFPage, PDFRef } from '@cantoo/pdf-lib';
-import { assertInvariant, mmPerInch } from '../base/index.ts';
+import { assertInvariant, mmPerInch, type Say } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingLayer,
@@ -21,6 +21,8 @@ const SUBSET_TAG = 'LOFTSE';
 export interface PdfContent {
   readonly pages: readonly Drawing[];
   readonly title: string;
+  /** Words of the layers' names. */
+  readonly say: Say;
   /** A TrueType font file; the glyphs used are embedded. */
   readonly font: Uint8Array;
   /** PostScript name of the font. */
@@ -35,7 +37,14 @@ export interface PdfContent {
  * (ISO 32000-1 §8.11). No dates and no random ids: same drawings, same bytes. Rejects a page longer than 5.08 m, numbers
  * that are not finite, and colours other than `#rrggbb`.
  */
-export async function writePdf({ pages, title, font, fontName, creator }: PdfContent): Promise<Uint8Array> {
+export async function writePdf({
+  pages,
+  title,
+  say,
+  font,
+  fontName,
+  creator,
+}: PdfContent): Promise<Uint8Array> {
   // Both packages are large and wanted seldom: fetched when they are.
   const [pdf, fontkit] = await Promise.all([import('@cantoo/pdf-lib'), import('fontkit')]);
   const { PDFName } = pdf;
@@ -45,7 +54,7 @@ export async function writePdf({ pages, title, font, fontName, creator }: PdfCon
   document.setCreator(creator);
   document.setProducer(creator);
   const embedded = await document.embedFont(font, { subset: true, customName: `${SUBSET_TAG}+${fontName}` });
-  const groups = addLayerGroups(pdf, document.context, pages);
+  const groups = addLayerGroups(pdf, document.context, pages, say);
   const letters = createLetters(embedded);
   for (const drawing of pages) addPage(pdf, document, drawing, embedded, letters, groups);
   const refs = [...groups.values()].map(({ ref }) => ref);
@@ -73,13 +82,14 @@ function addLayerGroups(
   { PDFName, PDFHexString }: Pdf,
   context: PDFContext,
   pages: readonly Drawing[],
+  say: Say,
 ): Map<string, LayerGroup> {
   const groups = new Map<string, LayerGroup>();
   for (const { layers } of pages) {
     for (const { name } of layers) {
       if (groups.has(name)) continue;
       const group = context.obj({ Type: 'OCG' });
-      group.set(PDFName.of('Name'), PDFHexString.fromText(titleOfLayer(name)));
+      group.set(PDFName.of('Name'), PDFHexString.fromText(say(titleOfLayer(name))));
       groups.set(name, { ref: context.register(group), key: `L${groups.size}` });
     }
   }

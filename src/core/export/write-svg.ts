@@ -1,4 +1,4 @@
-import { assertInvariant, mmPerInch } from '../base/index.ts';
+import { assertInvariant, type Say } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -10,10 +10,13 @@ import {
 } from '../drawing/index.ts';
 import { CURVE_TOLERANCE } from './curve-tolerance.ts';
 import { styleOfLayer, textColourOfLayer } from './layer-styles.ts';
+import { phrase } from './phrases.ts';
 
 const FONTS = "Arial, Helvetica, 'Liberation Sans', sans-serif";
 
 export interface SvgOptions {
+  /** Words that tell the size; letters are drawn as they are. */
+  readonly say: Say;
   /** CSS colour by layer name, for machines that tell cutting from drawing by colour; `none` leaves a layer out. */
   readonly colours?: Readonly<Record<string, string>>;
   /** One stroke width for all, mm, without dashes, for machines that take only hairlines. */
@@ -27,22 +30,26 @@ export interface SvgOptions {
  * by at most 0.0007 mm. Same drawing, same text.
  * Throws on a number that is not finite and on an id used twice.
  */
-export function writeSvg(drawing: Drawing, options: SvgOptions = {}): string {
+export function writeSvg(drawing: Drawing, options: SvgOptions): string {
   const { width, height, title } = drawing;
   const ids = new Set<string>();
-  const size = `${formatNumber(width)} × ${formatNumber(height)} mm`;
+  const size = options.say(phrase('drawing.size', { width, height }));
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${formatNumber(width)}mm" height="${formatNumber(height)}mm" viewBox="0 0 ${formatNumber(width)} ${formatNumber(height)}">`,
     `<title>${escapeXml(title)}</title>`,
-    `<desc>Whole drawing ${size} (${(width / mmPerInch).toFixed(2)} × ${(height / mmPerInch).toFixed(2)} in); 1 unit = 1 mm</desc>`,
+    `<desc>${escapeXml(size)}</desc>`,
     ...drawing.layers.flatMap((layer) => writeLayer(layer, ids, options)),
     '</svg>',
     '',
   ].join('\n');
 }
 
-function writeLayer(layer: DrawingLayer, ids: Set<string>, { colours, hairline }: SvgOptions): string[] {
+function writeLayer(
+  layer: DrawingLayer,
+  ids: Set<string>,
+  { colours, hairline }: Omit<SvgOptions, 'say'>,
+): string[] {
   const colour = colours?.[layer.name];
   if (colour === 'none') return [];
   const style =

@@ -1,5 +1,5 @@
 import { bodyInWords, type CuttingOptions } from '../assembly/index.ts';
-import { failure, type Issue, plain, type Result, success, wordsOf } from '../base/index.ts';
+import { failure, type Issue, type Result, type Say, success } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import {
   CUTTER_COLOURS,
@@ -18,10 +18,18 @@ import {
 import { type Form, nameRevision, reportOf } from '../form/index.ts';
 import { boundsOfPoints } from '../math/index.ts';
 import { capBoundaryLoops, type Mesh, mergeMeshes } from '../mesh/index.ts';
-import { arrangePieces, drawPieces, type Piece } from '../pattern/index.ts';
+import {
+  arrangePieces,
+  drawPieces,
+  materialInShort,
+  type Piece,
+  sideInShort,
+  titleOfSheet,
+} from '../pattern/index.ts';
 import { drawLabels, layOutForCutter, PRINT_OPTIONS, planTiles, printPieces } from '../sheet/index.ts';
 import { cautionsFor } from '../supports/index.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
+import { phrase } from './phrases.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
 
 const PLAIN_FORMATS = ['svg', 'pdf', 'labels', 'cutter', 'dxf', 'glb', 'stl', 'obj', 'csv', 'json'] as const;
@@ -33,8 +41,10 @@ export type ExportFormat = (typeof EXPORT_FORMATS)[number];
 const PROGRAM = 'Loftseam';
 /** Scale of the model for a 3D printer, one to this: 700 mm of trunk become 140 mm, which any printer's bed takes. */
 const MODEL_SCALE = 5;
+const MODEL_SCALES = { least: 2, most: 20 } as const;
 /** Wall of the hollow model, mm: four lines of a usual nozzle of 0.4 (common practice). */
 const MODEL_WALL = 1.6;
+const THINNEST_WALL = 0.4;
 /** The wall in full size must stay well under the neck's radius, or the inner surface folds. mm. */
 const THICKEST_WALL = 20;
 /** Thickness of a flat panel as a solid, mm. */
@@ -43,6 +53,8 @@ const PANEL_THICKNESS = 1;
 const HAIRLINE = 0.025;
 
 export interface ExportOptions extends CuttingOptions {
+  /** Words of everything written but of pieces, which have their letters already. */
+  readonly say: Say;
   readonly formats: readonly string[];
   /** The model for a 3D printer: one to `scale` (2 to 20, default 5), its hollow one with walls of `wall` mm (default 1.6). */
   readonly model?: { readonly scale?: number; readonly wall?: number };
@@ -58,16 +70,15 @@ export interface ExportOptions extends CuttingOptions {
  * `report.json` tells how long each stage took, except inside the archive). Fails with every unknown format, piece or paper.
  */
 export async function exportForm(form: Form, options: ExportOptions): Promise<Result<FormFile[]>> {
-  const { formats, only } = options;
+  const { formats, only, say } = options;
   const allPieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
   const issues = [
-    ...findUnknown(formats, EXPORT_FORMATS, 'unknown-format', 'formats', 'format'),
+    ...findUnknown(formats, EXPORT_FORMATS, 'unknown-format', 'formats'),
     ...findUnknown(
       only ?? [],
       allPieces.map(({ id }) => id),
       'unknown-piece',
       'only',
-      'piece',
     ),
   ];
   if (issues.length > 0) return failure(issues);
@@ -87,7 +98,7 @@ export async function exportForm(form: Form, options: ExportOptions): Promise<Re
   }
   if (issues.length > 0) return failure(issues);
   if (!formats.includes('zip')) return success(files, warnings);
-  const timeless = reportOf({ ...form, report: { ...form.report, timingsMs: {} } });
+  const timeless = reportOf({ ...form, report: { ...form.report, timingsMs: {} } }, say);
   const inside = files.map((file) => (file.name === 'report.json' ? { ...file, content: timeless } : file));
   const zip = { name: 'form.zip', type: 'application/zip', content: writeZip(inside, PROGRAM) };
   return success(isAlone ? [zip] : [...files, zip], warnings);
@@ -96,16 +107,12 @@ export async function exportForm(form: Form, options: ExportOptions): Promise<Re
 function findUnknown(
   asked: readonly string[],
   known: readonly string[],
-  code: string,
+  code: 'unknown-format' | 'unknown-piece',
   path: string,
-  word: string,
 ): Issue[] {
   return asked
     .filter((name) => !known.includes(name))
-    .map((name) => {
-      const message = `There is no ${word} called “${name}”. There are: ${known.join(', ')}.`;
-      return { code, path, message: plain(message), severity: 'error' };
-    });
+    .map((name) => ({ code, path, message: phrase(`file.${code}`, { name, known }), severity: 'error' }));
 }
 
 type FormatWriter = (
@@ -120,6 +127,7 @@ function writeFormat(
   pieces: readonly Piece[],
   options: ExportOptions,
 ): Result<FormFile[]> | Promise<Result<FormFile[]>> {
+  const { say } = options;
   const writers: Record<PlainFormat, FormatWriter> = {
     svg: writeSvgFiles,
     pdf: writePdfFiles,
@@ -131,17 +139,21 @@ function writeFormat(
     obj: () => success(writeObjFiles(form)),
     csv: () =>
       success([
-        { name: 'seams.csv', type: 'text/csv', content: writeCsv(seamRows(form.report)) },
-        { name: 'tapes.csv', type: 'text/csv', content: writeCsv(tapeRows(form.report)) },
+        { name: 'seams.csv', type: 'text/csv', content: writeCsv(seamRows(form.report, say)) },
+        { name: 'tapes.csv', type: 'text/csv', content: writeCsv(tapeRows(form.report, say)) },
       ]),
-    json: () => success([{ name: 'report.json', type: 'application/json', content: reportOf(form) }]),
+    json: () => success([{ name: 'report.json', type: 'application/json', content: reportOf(form, say) }]),
   };
   return writers[format](form, pieces, options);
 }
 
 /** The body with its arms, and every flat panel as a thin plate. */
-async function writeGlbFiles(form: Form): Promise<Result<FormFile[]>> {
-  const body = (await filesOfForm(form)).filter(({ name }) => name.endsWith('.glb'));
+async function writeGlbFiles(
+  form: Form,
+  _pieces: readonly Piece[],
+  { say }: ExportOptions,
+): Promise<Result<FormFile[]>> {
+  const body = (await filesOfForm(form, say)).filter(({ name }) => name.endsWith('.glb'));
   const meshes = flatPanels(form).map(({ name, mesh }) => ({ name, mesh }));
   const content = await writeGlb({ meshes, generator: PROGRAM });
   return success([...body, { name: 'panels.glb', type: 'model/gltf-binary', content }]);
@@ -167,13 +179,14 @@ function writeStlFiles(form: Form, _pieces: readonly Piece[], { model }: ExportO
 
 function checkModel(scale: number, wall: number): Issue[] {
   const issues: Issue[] = [];
-  if (!(scale >= 2 && scale <= 20)) {
-    const message = `A model of 1 : ${scale} cannot be made: give 2 to 20.`;
-    const limit = scale > 20 ? 20 : 2;
+  const { least, most } = MODEL_SCALES;
+  if (!(scale >= least && scale <= most)) {
+    const message = phrase('file.model-scale', { scale, least, most });
+    const limit = scale > most ? most : least;
     issues.push({
       code: 'model-scale',
       path: 'model.scale',
-      message: plain(message),
+      message,
       severity: 'error',
       measured: scale,
       limit,
@@ -181,13 +194,13 @@ function checkModel(scale: number, wall: number): Issue[] {
   }
   if (issues.length > 0) return issues;
   const thickest = THICKEST_WALL / scale;
-  if (!(wall >= 0.4 && wall <= thickest)) {
-    const message = `Walls of ${wall} mm cannot be used in a model of 1 : ${scale}: give 0.4 to ${thickest.toFixed(1)} mm.`;
-    const limit = wall < 0.4 ? 0.4 : thickest;
+  if (!(wall >= THINNEST_WALL && wall <= thickest)) {
+    const message = phrase('file.model-wall', { wall, scale, least: THINNEST_WALL, most: thickest });
+    const limit = wall < THINNEST_WALL ? THINNEST_WALL : thickest;
     issues.push({
       code: 'model-wall',
       path: 'model.wall',
-      message: plain(message),
+      message,
       severity: 'error',
       measured: wall,
       limit,
@@ -214,22 +227,22 @@ function stlFile(name: string, content: Uint8Array): FormFile {
 }
 
 function writeSvgFiles(form: Form, pieces: readonly Piece[], options: ExportOptions): Result<FormFile[]> {
-  const drawings = options.only ? arrangeAnew(form, pieces) : success(form.drawings);
+  const drawings = options.only ? arrangeAnew(form, pieces, options.say) : success(form.drawings);
   if (!drawings.ok) return drawings;
   return success(
     drawings.value.map(({ material, drawing }) => ({
       name: material === 'shell' ? 'panels.svg' : `${material}.svg`,
       type: 'image/svg+xml',
-      content: writeSvg(drawing),
+      content: writeSvg(drawing, { say: options.say }),
     })),
   );
 }
 
-function arrangeAnew(form: Form, pieces: readonly Piece[]): Result<Form['drawings']> {
+function arrangeAnew(form: Form, pieces: readonly Piece[], say: Say): Result<Form['drawings']> {
   const drawings: { material: string; drawing: Drawing }[] = [];
   for (const material of new Set(pieces.map((piece) => piece.material))) {
     const own = pieces.filter((piece) => piece.material === material);
-    const sheet = arrangePieces(own, { title: `${form.project.name} – ${material}` });
+    const sheet = arrangePieces(own, { title: say(titleOfSheet(form.project.name, material)), say });
     if (!sheet.ok) return sheet;
     drawings.push({ material, drawing: sheet.value });
   }
@@ -239,18 +252,19 @@ function arrangeAnew(form: Form, pieces: readonly Piece[]): Result<Form['drawing
 async function writePdfFiles(
   form: Form,
   pieces: readonly Piece[],
-  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font }: ExportOptions,
+  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font, say }: ExportOptions,
 ): Promise<Result<FormFile[]>> {
   const issues: Issue[] = [];
   const files: FormFile[] = [];
-  const info = printInfo(form, date);
+  const info = printInfo(form, date, say);
   for (const paper of papers) {
     const job = printPieces(pieces, { ...info, cautions: cautionsFor(pieces) }, { ...print, paper });
     issues.push(...job.issues);
     if (!job.ok) continue;
     const content = await writePdf({
       pages: job.value.pages,
-      title: `${form.project.name} – ${paper}`,
+      title: say(phrase('file.print-title', { project: form.project.name, paper })),
+      say,
       font: font.bytes,
       fontName: font.name,
       creator: PROGRAM,
@@ -266,23 +280,24 @@ async function writePdfFiles(
 async function checkLetters(pages: readonly Drawing[], font: ExportOptions['font']): Promise<Issue[]> {
   const lacking = await findLackingLetters(pages, font.bytes);
   if (lacking.length === 0) return [];
-  const message = `The letters of the print lack ${lacking.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Write the name in Latin, Greek, Cyrillic, Hebrew or Arabic letters.`;
-  return [{ code: 'letters-lacking', path: 'name', message: plain(message), severity: 'warning' }];
+  const message = phrase('file.letters-lacking', { letters: lacking });
+  return [{ code: 'letters-lacking', path: 'name', message, severity: 'warning' }];
 }
 
 /** Labels to sew in, a file per paper. */
 async function writeLabelFiles(
   form: Form,
   pieces: readonly Piece[],
-  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font }: ExportOptions,
+  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font, say }: ExportOptions,
 ): Promise<Result<FormFile[]>> {
   const files: FormFile[] = [];
   for (const paper of papers) {
     const grid = planTiles({ ...print, paper });
     if (!grid.ok) return grid;
     const content = await writePdf({
-      pages: drawLabels(pieces, printInfo(form, date), grid.value),
-      title: `${form.project.name} – labels`,
+      pages: drawLabels(pieces, printInfo(form, date, say), grid.value),
+      title: say(phrase('file.labels-title', { project: form.project.name })),
+      say,
       font: font.bytes,
       fontName: font.name,
       creator: PROGRAM,
@@ -292,16 +307,17 @@ async function writeLabelFiles(
   return success(files);
 }
 
-function printInfo(form: Form, date: string) {
-  const stand = [date, `rev ${nameRevision(form.project)}`].filter((part) => part !== '').join(' · ');
-  return { project: form.project.name, body: bodyInWords(form.project), date: stand };
+function printInfo({ project }: Form, date: string, say: Say) {
+  const revision = say(phrase('file.revision', { revision: nameRevision(project) }));
+  const stand = [date, revision].filter((part) => part !== '').join(' · ');
+  return { say, project: project.name, body: say(bodyInWords(project)), date: stand };
 }
 
 /** One file per material, or per mat; hairlines, colours by layer. */
 function writeCutterFiles(
   form: Form,
   pieces: readonly Piece[],
-  { cutter = {}, only }: ExportOptions,
+  { cutter = {}, only, say }: ExportOptions,
 ): Result<FormFile[]> {
   const { colours, ...layout } = cutter;
   const files: FormFile[] = [];
@@ -309,12 +325,16 @@ function writeCutterFiles(
   for (const material of new Set(pieces.map((piece) => piece.material))) {
     const own = pieces.filter((piece) => piece.material === material);
     const laid = only ? undefined : form.drawings.find((sheet) => sheet.material === material)?.drawing;
-    const title = `${form.project.name} – ${material}`;
-    const sheets = layOutForCutter(own, { ...layout, title, ...(laid ? { laid } : {}) });
+    const title = say(titleOfSheet(form.project.name, material));
+    const sheets = layOutForCutter(own, { ...layout, title, say, ...(laid ? { laid } : {}) });
     if (!sheets.ok) return sheets;
     warnings.push(...sheets.issues);
     for (const { name, drawing } of sheets.value) {
-      const content = writeSvg(drawing, { colours: { ...CUTTER_COLOURS, ...colours }, hairline: HAIRLINE });
+      const content = writeSvg(drawing, {
+        say,
+        colours: { ...CUTTER_COLOURS, ...colours },
+        hairline: HAIRLINE,
+      });
       const parts = ['cutter', material, name].filter((part) => part !== '');
       files.push({ name: `${parts.join('-')}.svg`, type: 'image/svg+xml', content });
     }
@@ -322,8 +342,8 @@ function writeCutterFiles(
   return success(files, warnings);
 }
 
-/** All pieces side by side, each a block. */
-function writeDxfFiles(_form: Form, pieces: readonly Piece[]): Result<FormFile[]> {
+/** All pieces side by side, each a block; the keys of its notes stay as readers of the exchange format know them. */
+function writeDxfFiles(_form: Form, pieces: readonly Piece[], { say }: ExportOptions): Result<FormFile[]> {
   const gap = 20;
   let x = 0;
   const blocks = pieces.map((piece) => {
@@ -332,14 +352,14 @@ function writeDxfFiles(_form: Form, pieces: readonly Piece[]): Result<FormFile[]
     const layers = drawPieces([piece], [{ dx: -minX, dy: maxY }]);
     const block = {
       name: piece.id,
-      drawing: { width, height, title: wordsOf(piece.name), layers },
+      drawing: { width, height, title: say(piece.name), layers },
       x,
       y: 0,
       notes: [
-        `Piece Name: ${wordsOf(piece.name)}`,
+        `Piece Name: ${say(piece.name)}`,
         'Quantity: 1',
-        `Material: ${piece.material}`,
-        `Side: ${piece.side}`,
+        `Material: ${say(materialInShort(piece.material))}`,
+        `Side: ${say(sideInShort(piece.side))}`,
       ],
     };
     x += width + gap;

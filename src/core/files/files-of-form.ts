@@ -1,3 +1,4 @@
+import type { Say } from '../base/index.ts';
 import { meshOfArm } from '../body/index.ts';
 import { writeGlb, writeSvg } from '../export/index.ts';
 import { type Form, reportOf } from '../form/index.ts';
@@ -10,7 +11,7 @@ export interface FormFile {
 }
 
 /** `panels.svg`, one more per further material (`webs.svg`, `card.svg`, `covers.svg`, `foam.svg`), `report.json`, `body.glb`. Same form, same bytes. */
-export async function filesOfForm(form: Form): Promise<FormFile[]> {
+export async function filesOfForm(form: Form, say: Say): Promise<FormFile[]> {
   const arms = form.body.arms.map((arm) => ({ name: `arm-${arm.side}`, mesh: meshOfArm(arm) }));
   const meshes = [{ name: 'body', mesh: form.closedMesh }, ...arms];
   const body = await writeGlb({ meshes, generator: 'Loftseam' });
@@ -18,9 +19,9 @@ export async function filesOfForm(form: Form): Promise<FormFile[]> {
     ...form.drawings.map(({ material, drawing }) => ({
       name: material === 'shell' ? 'panels.svg' : `${material}.svg`,
       type: 'image/svg+xml',
-      content: writeSvg(drawing),
+      content: writeSvg(drawing, { say }),
     })),
-    { name: 'report.json', type: 'application/json', content: reportOf(form) },
+    { name: 'report.json', type: 'application/json', content: reportOf(form, say) },
     { name: 'body.glb', type: 'model/gltf-binary', content: body },
   ];
 }

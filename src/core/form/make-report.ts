@@ -1,4 +1,4 @@
-import { type Issue, isPhrase, wordsOf } from '../base/index.ts';
+import { type Issue, isPhrase, type Say } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Cloth, FlatDisk, StrainSummary } from '../flatten/index.ts';
 import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
@@ -68,8 +68,8 @@ export function makeReport(made: {
   };
 }
 
-/** The report as the text of `report.json`. */
-export function reportOf(form: Form): string {
-  const worded = (_key: string, value: unknown): unknown => (isPhrase(value) ? wordsOf(value) : value);
+/** The report as the text of `report.json`: whole phrases in words, ids and codes as they are. */
+export function reportOf(form: Form, say: Say): string {
+  const worded = (_key: string, value: unknown): unknown => (isPhrase(value) ? say(value) : value);
   return `${JSON.stringify(form.report, worded, 2)}\n`;
 }

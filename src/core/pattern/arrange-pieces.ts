@@ -1,14 +1,17 @@
-import { failure, type Issue, plain, type Result, success, wordsOf } from '../base/index.ts';
+import { failure, type Issue, type Result, type Say, success } from '../base/index.ts';
 import { type Drawing, makeLayer, pageFromUpright, placePoints } from '../drawing/index.ts';
 import { boundsOfPoints } from '../math/index.ts';
 import { drawPieces } from './draw-pieces.ts';
 import { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
 import { packOutlines } from './pack-outlines.ts';
+import { phrase } from './phrases.ts';
 import type { Piece } from './types.ts';
 
 /** Usual width of dress-weight cloth, mm. */
 const DEFAULT_SHEET_WIDTH = 1400;
 const DEFAULT_GAP = 10;
+const SHEET_WIDTHS = { least: 200, most: 20_000 } as const;
+const GAPS = { least: 0, most: 200 } as const;
 
 export interface ArrangeOptions {
   /** Usable width of the cloth or paper, mm, default 1400. */
@@ -18,6 +21,8 @@ export interface ArrangeOptions {
   readonly title?: string;
   /** Lay a piece that is wider than the sheet on its side: paper has no grain. Default false. */
   readonly turnsWide?: boolean;
+  /** Words beside the test bars. */
+  readonly say: Say;
 }
 
 /**
@@ -26,11 +31,12 @@ export interface ArrangeOptions {
  * `<piece>/cut`, `<piece>/notch/A1`, `<piece>/sew/A`, `<piece>/level/bust`, `<piece>/grain`, `test/…`.
  * Fails when a piece is wider than the sheet.
  */
-export function arrangePieces(pieces: readonly Piece[], options: ArrangeOptions = {}): Result<Drawing> {
+export function arrangePieces(pieces: readonly Piece[], options: ArrangeOptions): Result<Drawing> {
   const {
+    say,
     sheetWidth = DEFAULT_SHEET_WIDTH,
     gap = DEFAULT_GAP,
-    title = 'Pieces',
+    title = say(phrase('piece.sheet-of-all')),
     turnsWide = false,
   } = options;
   const issues = checkOptions(sheetWidth, gap);
@@ -55,7 +61,7 @@ export function arrangePieces(pieces: readonly Piece[], options: ArrangeOptions 
   const layers = drawPieces(pieces, placements);
   const { dx, dy } = packing.offsets[pieces.length];
   const height = Math.ceil(packing.height);
-  const test = drawTestBars(dx, dy, sheetWidth, height);
+  const test = drawTestBars(dx, dy, sheetWidth, height, say);
   const extra: Readonly<Record<string, Drawing['layers'][number]['items']>> = {
     mark: test.marks,
     text: test.texts,
@@ -75,39 +81,40 @@ function widthOf(outline: Float64Array): number {
 
 function checkOptions(sheetWidth: number, gap: number): Issue[] {
   const issues: Issue[] = [];
-  if (!(sheetWidth >= 200 && sheetWidth <= 20_000)) {
+  if (!(sheetWidth >= SHEET_WIDTHS.least && sheetWidth <= SHEET_WIDTHS.most)) {
     issues.push({
       code: 'sheet-width-out-of-range',
       path: 'sheetWidth',
-      message: plain(`A sheet ${sheetWidth} mm wide cannot be used: give 200 to 20000 mm.`),
+      message: phrase('piece.sheet-width', { width: sheetWidth, ...SHEET_WIDTHS }),
       severity: 'error',
       measured: sheetWidth,
-      limit: sheetWidth > 20_000 ? 20_000 : 200,
+      limit: sheetWidth > SHEET_WIDTHS.most ? SHEET_WIDTHS.most : SHEET_WIDTHS.least,
     });
   }
-  if (!(gap >= 0 && gap <= 200)) {
+  if (!(gap >= GAPS.least && gap <= GAPS.most)) {
     issues.push({
       code: 'gap-out-of-range',
       path: 'gap',
-      message: plain(`A gap of ${gap} mm between pieces cannot be used: give 0 to 200 mm.`),
+      message: phrase('piece.gap', { gap, ...GAPS }),
       severity: 'error',
       measured: gap,
-      limit: gap > 200 ? 200 : 0,
+      limit: gap > GAPS.most ? GAPS.most : GAPS.least,
     });
   }
   return issues;
 }
 
 function tooWideIssue(piece: Piece | undefined, width: number, sheetWidth: number, gap: number): Issue {
-  const name = piece ? `Piece “${wordsOf(piece.name)}”` : 'The block of test bars';
+  const usable = sheetWidth - 2 * gap;
+  const values = { width, sheet: sheetWidth, usable };
   return {
     code: 'piece-wider-than-sheet',
     path: 'sheetWidth',
-    message: plain(
-      `${name} is ${width.toFixed(0)} mm wide with its allowances; on a sheet of ${sheetWidth} mm only ${sheetWidth - 2 * gap} mm can be used.`,
-    ),
+    message: piece
+      ? phrase('piece.wider-than-sheet', { piece: piece.name, ...values })
+      : phrase('test-bars.wider-than-sheet', values),
     severity: 'error',
     measured: width,
-    limit: sheetWidth - 2 * gap,
+    limit: usable,
   };
 }

@@ -1,4 +1,4 @@
-import { type Issue, plain, wordsOf } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import {
   boundsOfPolyline,
   isInsidePolygon,
@@ -7,14 +7,13 @@ import {
 } from '../math/index.ts';
 import type { OutlineVertex } from './offset-outline.ts';
 import { PATTERN_OPTIONS, type PatternOptions } from './pattern-options.ts';
+import { phrase } from './phrases.ts';
 import type { PieceEdge, PieceInput } from './types.ts';
 
 /**
  * mm. A stitched seam needs `smallest` of cloth beyond it (common practice: toy makers' 1/8 in); openings may also be cut bare.
  */
 export const ALLOWANCE_LIMITS = { smallest: 3, largest: PATTERN_OPTIONS.allowance.max } as const;
-/** The same in words, to end a sentence with. */
-export const ALLOWANCES_IN_WORDS = `${ALLOWANCE_LIMITS.smallest} to ${ALLOWANCE_LIMITS.largest} mm (an opening may also have 0)`;
 /** mm²: below this no piece of cloth can be handled. Ours. */
 const SMALLEST_AREA = 25;
 /** Spacing of edge points and of tests along edges where millimetres are enough. */
@@ -35,7 +34,7 @@ export function readAllowances(
     issues.set(path, {
       code: 'allowance-out-of-range',
       path,
-      message: plain(`A seam allowance of ${value} mm cannot be used: give ${ALLOWANCES_IN_WORDS}.`),
+      message: phrase('piece.allowance-out-of-range', { allowance: value, smallest, largest }),
       severity: 'error',
       measured: value,
       limit,
@@ -63,21 +62,15 @@ function allowanceOf(
 /** Whether the sew outline (ring n × 2) bounds a piece of cloth at all: right way round, not crossing itself. */
 export function checkOutline(input: PieceInput, ring: Float64Array): Issue[] {
   const path = `pieces.${input.id}`;
-  const issue = (code: string, message: string, measured: number, limit: number): Issue[] => [
-    {
-      code,
-      path,
-      message: plain(`Piece “${wordsOf(input.name)}” ${message}`),
-      severity: 'error',
-      measured,
-      limit,
-    },
+  const piece = input.name;
+  const issue = (code: string, message: Phrase, measured: number, limit: number): Issue[] => [
+    { code, path, message, severity: 'error', measured, limit },
   ];
   const crossings = countSelfCrossings(ring);
   if (crossings > 0) {
     return issue(
       'outline-crosses-itself',
-      `overlaps itself: its outline crosses ${crossings} times.`,
+      phrase('piece.crosses-itself', { piece, times: crossings }),
       crossings,
       0,
     );
@@ -86,18 +79,13 @@ export function checkOutline(input: PieceInput, ring: Float64Array): Issue[] {
   if (Math.abs(area) < SMALLEST_AREA) {
     return issue(
       'outline-degenerate',
-      `has almost no area: ${Math.abs(area).toFixed(1)} mm², at least ${SMALLEST_AREA} mm² is needed.`,
+      phrase('piece.without-area', { piece, area: Math.abs(area), least: SMALLEST_AREA }),
       Math.abs(area),
       SMALLEST_AREA,
     );
   }
   if (area < 0) {
-    return issue(
-      'outline-inside-out',
-      'came out mirror-wise: its outline runs clockwise.',
-      area,
-      SMALLEST_AREA,
-    );
+    return issue('outline-inside-out', phrase('piece.inside-out', { piece }), area, SMALLEST_AREA);
   }
   return [];
 }
@@ -202,9 +190,7 @@ export function checkAllowance(
     issues.push({
       code: 'allowance-covers-piece',
       path,
-      message: plain(
-        `Piece “${wordsOf(input.name)}” is too narrow: its allowances folded in would cover it and overlap by ${(-2 * spare).toFixed(1)} mm at its widest place. Use a smaller allowance or fewer panels.`,
-      ),
+      message: phrase('piece.covered-by-allowance', { piece: input.name, overlap: -2 * spare }),
       severity: 'error',
       measured: spare,
       limit: 0,
@@ -215,9 +201,7 @@ export function checkAllowance(
     issues.push({
       code: 'allowance-closes-hollow',
       path,
-      message: plain(
-        `The allowance of piece “${wordsOf(input.name)}” runs into itself across a hollow of its outline, leaving a hole of ${area.toFixed(0)} mm². Use a smaller allowance there.`,
-      ),
+      message: phrase('piece.hollow-closed', { piece: input.name, area }),
       severity: 'error',
       measured: holes.length,
       limit: 0,
@@ -270,9 +254,7 @@ export function checkSharedCloth(
     {
       code: 'allowances-overlap',
       path: `pieces.${input.id}`,
-      message: plain(
-        `On piece “${wordsOf(input.name)}” the allowances on both sides of a hollow overlap for ${longest.toFixed(0)} mm: snip between the sew lines there, or use a smaller allowance.`,
-      ),
+      message: phrase('piece.allowances-overlap', { piece: input.name, length: longest }),
       severity: 'warning',
       measured: longest,
       limit,

@@ -1,4 +1,4 @@
-import { failure, type Result, success, withUsual, wordsOf } from '../base/index.ts';
+import { failure, type Result, success, withUsual } from '../base/index.ts';
 import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from './check-piece.ts';
 import { foldCorners } from './fold-corners.ts';
 import { letterPiece } from './letter-piece.ts';
@@ -51,7 +51,7 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
         ...input.edges.map(({ id, letter, points }) => ({ id, name: letter || id, points: points.slice() })),
         ...(input.stitchLines ?? []).map(({ id, name, points }) => ({
           id,
-          name: wordsOf(name),
+          name: info.say(name),
           points: points.slice(),
         })),
       ],

@@ -1,5 +1,6 @@
-import { mmPerInch } from '../base/index.ts';
+import { mmPerInch, type Say } from '../base/index.ts';
 import { type DrawingItem, makePath, makeRectangle, makeText } from '../drawing/index.ts';
+import { phrase } from './phrases.ts';
 
 const SQUARE = 100;
 const FOUR_INCHES = 4 * mmPerInch;
@@ -18,19 +19,18 @@ export interface TestBars {
  * Bars of 100 mm and 4 in along both axes and a 100 mm square, with the size the whole drawing must come out at.
  * (x, y) is the top left corner of the area taken, `TEST_BARS_SIZE` square. mm, page coordinates.
  */
-export function drawTestBars(x: number, y: number, sheetWidth: number, sheetHeight: number): TestBars {
+export function drawTestBars(
+  x: number,
+  y: number,
+  sheetWidth: number,
+  sheetHeight: number,
+  say: Say,
+): TestBars {
   const left = x + 2;
   const top = y + 2;
   const below = top + FOUR_INCHES;
   const beside = left + FOUR_INCHES;
-  const lines = [
-    'Measure these before cutting:',
-    '100 mm square',
-    `Whole drawing ${sheetWidth.toFixed(1)} × ${sheetHeight.toFixed(1)} mm`,
-    `= ${(sheetWidth / mmPerInch).toFixed(2)} × ${(sheetHeight / mmPerInch).toFixed(2)} in`,
-    'If a bar is off by more than 0.5 mm,',
-    'print or import again at 100 %.',
-  ];
+  const lines = say(phrase('test-bars.how', { width: sheetWidth, height: sheetHeight })).split('\n');
   return {
     marks: [
       makeRectangle(left, top, SQUARE, SQUARE, { id: 'test/square-100' }),

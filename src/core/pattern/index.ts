@@ -1,8 +1,9 @@
 export { type ArrangeOptions, arrangePieces } from './arrange-pieces.ts';
-export { ALLOWANCE_LIMITS, ALLOWANCES_IN_WORDS } from './check-piece.ts';
+export { ALLOWANCE_LIMITS } from './check-piece.ts';
 export { draftPiece } from './draft-piece.ts';
 export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
+export { materialInShort, materialInWords, sideInShort, titleOfSheet } from './name-material.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
 export { packPages } from './pack-pages.ts';
 export {
@@ -12,6 +13,6 @@ export {
   PATTERN_OPTIONS,
   type PatternOptions,
 } from './pattern-options.ts';
+export type { PatternPhrases } from './phrases.ts';
 export { smoothPiece } from './smooth-piece.ts';
 export type * from './types.ts';
-export { materialInWords } from './word-label.ts';

@@ -1,6 +1,7 @@
+import type { Say } from '../base/index.ts';
 import { isInsidePolygon, measureAlong } from '../math/index.ts';
 import { isBoxFree, type Taken } from './free-space.ts';
-import { nameOfOpening } from './name-opening.ts';
+import { nameOfEdge } from './name-opening.ts';
 import type { Notch } from './place-notches.ts';
 import { boxOfPieceText, centreText } from './text-box.ts';
 import type { PieceEdge, PieceText } from './types.ts';
@@ -17,14 +18,15 @@ const LETTER_SPACING = 320;
  * The name of a notch beside it: in the allowance where that is wide enough (it vanishes in the seam), else just
  * inside the sew line. Null when nothing legible fits.
  */
-export function nameNotch(notch: Notch, allowance: number, taken: Taken): PieceText | null {
+export function nameNotch(notch: Notch, allowance: number, taken: Taken, say: Say): PieceText | null {
+  const name = say(notch.words);
   const along = measureAlong(notch.edge.points);
   const { reach } = notch;
   for (const isInAllowance of [true, false]) {
     for (const size of MARK_SIZES) {
       if (isInAllowance && size + 2 * MARK_CLEARANCE > allowance) continue;
       const outwards = isInAllowance ? allowance / 2 : -(size / 2 + 1.5);
-      const width = boxOfPieceText(centreText(0, 0, notch.name, size, 0)).width;
+      const width = boxOfPieceText(centreText(0, 0, name, size, 0)).width;
       const nearest = isInAllowance ? reach + 1.2 + width / 2 : 0;
       for (const extra of [0, 1, 2, 4, 6]) {
         for (const sign of extra + nearest === 0 ? [1] : [1, -1]) {
@@ -33,7 +35,7 @@ export function nameNotch(notch: Notch, allowance: number, taken: Taken): PieceT
           const text = centreText(
             station.x + outwards * station.dy,
             station.y - outwards * station.dx,
-            notch.name,
+            name,
             size,
             Math.atan2(station.dy, station.dx),
           );
@@ -51,11 +53,11 @@ export function nameNotch(notch: Notch, allowance: number, taken: Taken): PieceT
  * Seam letters (or opening names) along an edge just inside its sew line, spread evenly, each moved along until
  * it is clear.
  */
-export function letterEdge(edge: PieceEdge, taken: Taken): PieceText[] {
+export function letterEdge(edge: PieceEdge, taken: Taken, say: Say): PieceText[] {
   const along = measureAlong(edge.points);
   const length = along[along.length - 1];
   const count = Math.max(1, Math.round(length / LETTER_SPACING));
-  const label = edge.letter || nameOfOpening(edge.id);
+  const label = say(nameOfEdge(edge));
   const sizes = edge.letter ? LETTER_SIZES : LETTER_SIZES.filter((size) => size <= 6);
   const texts: PieceText[] = [];
   for (let k = 0; k < count; k++) {

@@ -1,4 +1,4 @@
-import { type Issue, plain, wordsOf } from '../base/index.ts';
+import type { Issue, Phrase } from '../base/index.ts';
 import { boundsOfPoints, measurePolyline } from '../math/index.ts';
 import {
   type CellGrid,
@@ -10,6 +10,8 @@ import {
   takeLine,
 } from './free-space.ts';
 import { letterEdge, nameLevel, nameNotch } from './letter-edges.ts';
+import { nameOfEdge } from './name-opening.ts';
+import { phrase } from './phrases.ts';
 import { findGrainPlaces, SHORTEST_GRAIN_SHARE } from './place-grain.ts';
 import { type PlacedLabel, placeLabel } from './place-label.ts';
 import type { Notch } from './place-notches.ts';
@@ -72,7 +74,7 @@ export function letterPiece(drafted: DraftedLines): Lettering {
 
 /** What to do with the piece, where nothing else is yet. */
 function writeNotes(
-  { input, ring }: DraftedLines,
+  { input, info, ring }: DraftedLines,
   texts: readonly PieceText[],
   grainLine: Float64Array,
   issues: Issue[],
@@ -86,8 +88,11 @@ function writeNotes(
   if (grainLine.length > 0) takeLine(grid, grainLine, false, GRAIN_CLEARANCE);
   const x = grid.left + (grid.columns * grid.cell) / 2;
   const y = grid.bottom + (grid.rows * grid.cell) / 2;
-  const notes = placeNotes(grid, input.notes.map(wordsOf), x, y);
-  if (!notes) issues.push(warning(input, 'notes-without-room', 'No room for what to do with'));
+  const notes = placeNotes(grid, input.notes.map(info.say), x, y);
+  if (!notes)
+    issues.push(
+      warning(input, 'notes-without-room', phrase('piece.no-room-for-notes', { piece: input.name })),
+    );
   return notes ?? [];
 }
 
@@ -108,57 +113,54 @@ function takenByLines({ input, ring, cutLine, notches, clips }: DraftedLines): T
 }
 
 function letterAllEdges(drafted: DraftedLines, taken: Taken, issues: Issue[]): PieceText[] {
-  const { input, allowances, notches } = drafted;
+  const { input, info, allowances, notches } = drafted;
+  const piece = input.name;
   const texts: PieceText[] = [];
   for (const notch of notches) {
-    const text = nameNotch(notch, allowances[input.edges.indexOf(notch.edge)], taken);
+    const text = nameNotch(notch, allowances[input.edges.indexOf(notch.edge)], taken, info.say);
     if (text) {
       texts.push(text);
       taken.boxes.push(boxOfPieceText(text));
     } else {
-      issues.push(warning(input, 'mark-without-room', `No room for the name of notch ${notch.name} on`));
+      const message = phrase('piece.no-room-for-notch', { piece, notch: notch.words });
+      issues.push(warning(input, 'mark-without-room', message));
     }
   }
   for (const edge of input.edges) {
-    const letters = letterEdge(edge, taken);
+    const letters = letterEdge(edge, taken, info.say);
     texts.push(...letters);
     if (letters.length === 0) {
-      const name = edge.letter || edge.id;
-      issues.push(warning(input, 'letter-without-room', `No room for “${name}” along its edge on`));
+      const message = phrase('piece.no-room-for-letter', { piece, edge: nameOfEdge(edge) });
+      issues.push(warning(input, 'letter-without-room', message));
     }
   }
   return texts;
 }
 
 function reportChoice({ input, cutLine }: DraftedLines, choice: GrainChoice, issues: Issue[]): void {
+  const piece = input.name;
   const limit = heightOf(cutLine) * SHORTEST_GRAIN_SHARE;
   const measured = measurePolyline(choice.grainLine);
   if (measured < limit) {
-    const text = `A grain line of ${limit.toFixed(0)} mm is wanted, only ${measured.toFixed(0)} mm fits on`;
-    issues.push({ ...warning(input, 'grain-line-short', text), measured, limit });
+    const message = phrase('piece.grain-line-short', { piece, wanted: limit, found: measured });
+    issues.push({ ...warning(input, 'grain-line-short', message), measured, limit });
   }
-  for (const name of choice.unnamedLevels) {
-    issues.push(warning(input, 'level-without-room', `No room for the name of level “${name}” on`));
-  }
+  for (const level of choice.unnamedLevels)
+    issues.push(warning(input, 'level-without-room', phrase('piece.no-room-for-level', { piece, level })));
   if (!choice.label)
-    issues.push(warning(input, 'label-without-room', 'No room for the label; write the name by hand on'));
+    issues.push(warning(input, 'label-without-room', phrase('piece.no-room-for-label', { piece })));
   else if (choice.label.rank.brevity > 0)
-    issues.push(warning(input, 'label-shortened', 'Only a short label fits on'));
+    issues.push(warning(input, 'label-shortened', phrase('piece.label-shortened', { piece })));
 }
 
-function warning(input: PieceInput, code: string, text: string): Issue {
-  return {
-    code,
-    path: `pieces.${input.id}`,
-    message: plain(`${text} piece “${wordsOf(input.name)}”.`),
-    severity: 'warning',
-  };
+function warning(input: PieceInput, code: string, message: Phrase): Issue {
+  return { code, path: `pieces.${input.id}`, message, severity: 'warning' };
 }
 
 interface GrainChoice {
   readonly grainLine: Float64Array;
   readonly texts: readonly PieceText[];
-  readonly unnamedLevels: readonly string[];
+  readonly unnamedLevels: readonly Phrase[];
   readonly label: PlacedLabel | null;
 }
 
@@ -177,23 +179,24 @@ function chooseGrain(drafted: DraftedLines, taken: Taken): GrainChoice {
   const wordings = wordLabel(input, info, allowances);
 
   const places = findGrainPlaces(forGrain, heightOf(cutLine));
-  const word = input.grainWord ? wordsOf(input.grainWord) : 'grain';
+  const word = info.say(input.grainWord ?? phrase('piece.grain'));
   let best: GrainChoice | null = null;
   for (const grainLine of places) {
-    best = letterAround(input, grainLine, word, open, wordings, taken, best) ?? best;
+    best = letterAround(drafted, grainLine, word, open, wordings, taken, best) ?? best;
     const rank = best?.label?.rank;
     if (rank && rank.brevity === 0 && rank.size >= LARGE_LABEL && best?.unnamedLevels.length === 0) break;
   }
-  // A piece without its name is worse than an arrow without a word.
-  for (const grainLine of best?.label === null ? places : [])
-    best = letterAround(input, grainLine, '', open, wordings, taken, best) ?? best;
+  // A piece without its name, or with one hardly to be read, is worse than an arrow without a word.
+  const isPoor = best !== null && (best.label === null || best.label.rank.brevity === 3);
+  for (const grainLine of isPoor ? places : [])
+    best = letterAround(drafted, grainLine, '', open, wordings, taken, best) ?? best;
   const none = { grainLine: new Float64Array(0), texts: [], unnamedLevels: [], label: null };
-  return best ?? letterAround(input, none.grainLine, '', open, wordings, taken, null) ?? none;
+  return best ?? letterAround(drafted, none.grainLine, '', open, wordings, taken, null) ?? none;
 }
 
 /** Level names and label round one grain line with its word, if any; null when that is no better than the `best` so far. */
 function letterAround(
-  input: PieceInput,
+  { input, info }: Pick<DraftedLines, 'input' | 'info'>,
   grainLine: Float64Array,
   grainWord: string,
   open: CellGrid,
@@ -218,11 +221,11 @@ function letterAround(
     const word = grainWord && wordGrain(grainLine, local, grainWord);
     if (word) put(word);
   }
-  const unnamedLevels: string[] = [];
+  const unnamedLevels: Phrase[] = [];
   for (const { name, points } of input.levelLines) {
-    const text = nameLevel(wordsOf(name), points, local);
+    const text = nameLevel(info.say(name), points, local);
     if (text) put(text);
-    else unnamedLevels.push(wordsOf(name));
+    else unnamedLevels.push(name);
   }
 
   // 2. The label, in the middle if it can. A complete label counts first, then named levels, then its size.

@@ -1,7 +1,7 @@
 import { measureText, TEXT_ASCENT, TEXT_DESCENT } from '../drawing/index.ts';
 import { type CellGrid, findFreeRectangle, sumCells } from './free-space.ts';
 import type { PieceText } from './types.ts';
-import type { Brevity, Wording } from './word-label.ts';
+import { BREVITIES, type Brevity, type Wording } from './word-label.ts';
 
 const SIZES = [6, 5, 4.5, 4, 3.5, 3, 2.5];
 /** Longer labels seldom lie on one printed page, mm: taken only where nothing else fits. */
@@ -42,7 +42,7 @@ export function placeLabel(
   toBeat: LabelRank | null = null,
 ): PlacedLabel | null {
   const sums = sumCells(grid);
-  for (const brevity of [0, 1, 2] as const) {
+  for (const brevity of BREVITIES) {
     for (const size of SIZES) {
       const rank = { brevity, size };
       if (!isBetterLabel(rank, toBeat)) break;

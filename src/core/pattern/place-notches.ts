@@ -1,7 +1,8 @@
-import { assertInvariant } from '../base/index.ts';
+import { assertInvariant, type Phrase, verbatim } from '../base/index.ts';
 import { measureAlong, nearestAlong } from '../math/index.ts';
-import { nameOfOpening } from './name-opening.ts';
+import { nameOfEdge, openingOf } from './name-opening.ts';
 import type { NotchShape } from './pattern-options.ts';
+import { phrase } from './phrases.ts';
 import type { PieceEdge, PieceLine, PieceMark } from './types.ts';
 import { type Station, stationAlong } from './walk-polyline.ts';
 
@@ -28,8 +29,10 @@ const DIRECTION_REACH = 1;
 export interface Notch {
   readonly edge: PieceEdge;
   readonly mark: PieceMark;
-  /** Letter and number, the same on both partners. */
+  /** Letter and number, the same on both partners; for an opening its id and the number. */
   readonly name: string;
+  /** The same as it is lettered. */
+  readonly words: Phrase;
   /** Distance of the mark along its edge, mm. */
   readonly along: number;
   /** One slit, or up to three side by side; each from the cut edge inwards (2 × 2), a T with its bar. Empty where nothing is slit. */
@@ -64,7 +67,10 @@ export function placeNotches(
   return edge.marks
     .filter((mark) => mark.index > 0 && mark.index < last)
     .map((mark) => {
-      const name = edge.letter ? `${edge.letter}${mark.number}` : `${nameOfOpening(edge.id)} ${mark.number}`;
+      const name = edge.letter ? `${edge.letter}${mark.number}` : `${openingOf(edge.id)} ${mark.number}`;
+      const words = edge.letter
+        ? verbatim(name)
+        : phrase('piece.edge-mark', { edge: nameOfEdge(edge), number: mark.number });
       const slits: PieceLine[] = [];
       const points: Station[] = [];
       for (const [i, offset] of offsets.entries()) {
@@ -78,7 +84,7 @@ export function placeNotches(
         if (shape === 't') slits.push({ id: `${id}/bar`, name, points: barAt(slit, station) });
       }
       const reach = Math.max(...offsets) + width / 2;
-      return { edge, mark, name, along: along[mark.index], slits, reach, points };
+      return { edge, mark, name, words, along: along[mark.index], slits, reach, points };
     });
 }
 

@@ -1,4 +1,5 @@
-import type { Phrase } from '../base/index.ts';
+import type { Phrase, Say } from '../base/index.ts';
+
 /** One boundary stretch of a flat panel on its way to becoming a piece. */
 export interface PieceEdge {
   readonly kind: 'seam' | 'opening';
@@ -53,7 +54,9 @@ export interface PieceInput {
   readonly notes?: readonly Phrase[];
 }
 
+/** Whose piece it is, and in which words it is lettered. */
 export interface LabelInfo {
+  readonly say: Say;
   readonly project: string;
   readonly body: string;
   readonly date: string;

@@ -1,30 +1,17 @@
-import { formatLength, mmPerInch, wordsOf } from '../base/index.ts';
-import { nameOfOpening } from './name-opening.ts';
+import type { Phrase } from '../base/index.ts';
+import { materialInWords } from './name-material.ts';
+import { nameOfEdge, openingOf } from './name-opening.ts';
+import { phrase } from './phrases.ts';
 import type { LabelInfo, PieceInput } from './types.ts';
-
-/** What a material's name means on paper. */
-const MATERIAL_WORDS: Readonly<Record<string, string>> = {
-  shell: 'outer cloth',
-  webs: 'cloth for webs',
-  covers: 'cloth for covers',
-  arms: 'outer cloth (arms)',
-  'test-tube': 'outer cloth, before the rest',
-};
-
-/** What to cut a piece from, in words. */
-export function materialInWords(material: string): string {
-  return MATERIAL_WORDS[material] ?? material;
-}
-
-const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
 
 /** Longest rows of the folded wordings, in characters. */
 const FOLDED = 22;
 const FOLDED_SHORT = 15;
 const FOLDED_NAME = 9;
 
-/** 0 complete; 1 without project, body, date and material; 2 the name alone. */
-export type Brevity = 0 | 1 | 2;
+/** 0 complete; 1 without project, body, date and material; 2 the name alone; 3 the name in letters no larger than others. */
+export const BREVITIES = [0, 1, 2, 3] as const;
+export type Brevity = (typeof BREVITIES)[number];
 
 /** One wording of the label. */
 export interface Wording {
@@ -40,28 +27,32 @@ export function wordLabel(
   info: LabelInfo,
   allowances: readonly number[],
 ): readonly Wording[] {
-  const name = wordsOf(input.name);
-  const side = SIDE_WORDS[input.side];
-  const cut = 'cut 1, face up';
-  const allowance = wordAllowances(input, allowances);
-  const { project, body } = info;
-  const date = [info.date, info.revision ? `rev ${info.revision}` : ''].filter(Boolean).join(' · ');
+  const { project, body, say } = info;
+  const { side } = input;
+  const name = say(input.name);
+  const material = say(materialInWords(input.material));
+  const allowance = wordAllowances(input, allowances).map(say);
+  const revision = info.revision ? say(phrase('piece.revision', { revision: info.revision })) : '';
+  const date = [info.date, revision].filter(Boolean).join(' · ');
   const wide = [
     name,
-    `${side} · ${cut}`,
-    materialInWords(input.material),
+    say(phrase('piece.side-and-cut', { side })),
+    material,
     ...allowance,
     project,
     `${body} · ${date}`,
   ];
-  const tall = [name, side, cut, materialInWords(input.material), ...allowance, project, body, date];
-  const short = [name, `${side} · cut 1`, ...allowance.slice(0, 1)];
+  const tall = [
+    ...[name, say(phrase(`side.${side}`)), say(phrase('piece.cut'))],
+    ...[material, ...allowance, project, body, date],
+  ];
+  const short = [name, say(phrase('piece.side-and-cut-short', { side })), ...allowance.slice(0, 1)];
   const word = ([name, ...rest]: readonly string[], limit: number, brevity: Brevity): Wording => {
     const names = foldRow(name, limit);
     const rows = [...names, ...rest.flatMap((row) => foldRow(row, limit))];
     return {
       rows: rows.filter((row) => row.trim() !== ''),
-      nameRows: brevity === 2 ? 1 : names.length,
+      nameRows: brevity === 3 ? 0 : brevity === 2 ? 1 : names.length,
       brevity,
     };
   };
@@ -72,8 +63,9 @@ export function wordLabel(
     word(short, Number.POSITIVE_INFINITY, 1),
     word(short, FOLDED_SHORT, 1),
     // The name alone, on what is hardly larger than it.
-    word([wordsOf(input.name)], FOLDED_SHORT, 2),
-    word([wordsOf(input.name)], FOLDED_NAME, 2),
+    word([name], FOLDED_SHORT, 2),
+    word([name], FOLDED_NAME, 2),
+    word([name], FOLDED_NAME, 3),
   ];
 }
 
@@ -92,27 +84,21 @@ function foldRow(row: string, limit: number): string[] {
   return rows.map((folded) => folded.replaceAll('\u00a0', ' '));
 }
 
-/** "Allowance 10 mm (about 3/8 in)", then one row per other allowance and the edges that have it. */
-function wordAllowances(input: PieceInput, allowances: readonly number[]): string[] {
-  const edgesBy = new Map<number, string[]>();
+/** The allowance of most edges, then one row per other allowance and the edges that have it. */
+function wordAllowances(input: PieceInput, allowances: readonly number[]): Phrase[] {
+  const edgesBy = new Map<number, Map<string, Phrase>>();
   const seen = new Map<number, number>();
-  input.edges.forEach((edge, i) => {
+  for (const [i, edge] of input.edges.entries()) {
     const value = allowances[i];
-    const name = edge.letter || nameOfOpening(edge.id);
-    const names = edgesBy.get(value) ?? [];
-    edgesBy.set(value, names.includes(name) ? names : [...names, name]);
+    const edges = edgesBy.get(value) ?? new Map<string, Phrase>();
+    edgesBy.set(value, edges.set(edge.letter || openingOf(edge.id), nameOfEdge(edge)));
     seen.set(value, (seen.get(value) ?? 0) + 1);
-  });
+  }
   const [common, ...others] = [...edgesBy.keys()].sort((a, b) => seen.get(b)! - seen.get(a)! || a - b);
   return [
-    common === 0 ? 'No allowance: cut on the line' : `Allowance ${wordBoth(common)}`,
-    ...others.map((value) => `${edgesBy.get(value)?.join(', ')}: ${wordBoth(value)}`),
+    common === 0 ? phrase('piece.no-allowance') : phrase('piece.allowance', { allowance: common }),
+    ...others.map((allowance) =>
+      phrase('piece.allowance-of', { edges: [...edgesBy.get(allowance)!.values()], allowance }),
+    ),
   ];
-}
-
-/** Inches as a tape shows them, to 1/16; a field takes them so. */
-function wordBoth(mm: number): string {
-  const sixteenths = (16 * mm) / mmPerInch;
-  const about = Math.abs(sixteenths - Math.round(sixteenths)) < 0.01 ? '' : 'about ';
-  return `${Number(mm.toFixed(2))} mm (${about}${formatLength(mm, 'in', { fraction: 16 })})`;
 }

@@ -44,7 +44,7 @@ export function createPipeline(): Pipeline {
     return success(form, form.report.issues);
   }
 
-  const makeForm = (project: Project, options: MakeOptions = {}): Result<Form> => {
+  const makeForm = (project: Project, options: MakeOptions): Result<Form> => {
     const steps = makeInSteps(project, options);
     for (;;) {
       const step = steps.next();

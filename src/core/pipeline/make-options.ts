@@ -1,4 +1,4 @@
-import type { Result } from '../base/index.ts';
+import type { Result, Speaker } from '../base/index.ts';
 import type { Form } from '../form/index.ts';
 import type { Project } from '../project/index.ts';
 import type { Watch } from './follow-progress.ts';
@@ -6,6 +6,8 @@ import type { StepOptions } from './stages/form-step.ts';
 import type { LastStage, StageId } from './stages.ts';
 
 export interface MakeOptions extends StepOptions, Watch<StageId> {
+  /** Words of all lettering on pieces; the core has none of its own. */
+  readonly speaker: Speaker;
   /**
    * The last stage to run; default: all. What later ones make stays empty: `flat` and what the report tells of it, `pieces`,
    * `drawings`. For pictures while dragging: the pieces take more than half of a draft's time.
@@ -15,4 +17,4 @@ export interface MakeOptions extends StepOptions, Watch<StageId> {
   readonly compareFree?: boolean;
 }
 
-export type MakeForm = (project: Project, options?: MakeOptions) => Result<Form>;
+export type MakeForm = (project: Project, options: MakeOptions) => Result<Form>;

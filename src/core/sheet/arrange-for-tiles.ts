@@ -1,4 +1,4 @@
-import { wordsOf } from '../base/index.ts';
+import type { Say } from '../base/index.ts';
 import { type Drawing, type Placement, pageFromUpright } from '../drawing/index.ts';
 import { drawPieces, type Piece, packPages } from '../pattern/index.ts';
 import { moveTextsOffJoints } from './move-texts-off-joints.ts';
@@ -25,6 +25,7 @@ export function arrangeForTiles(
   pieces: readonly Piece[],
   grid: TileGrid,
   title: string,
+  say: Say,
   keepsGrain = false,
 ): TiledArrangement {
   const outlines = pieces.map((piece) => pageFromUpright(piece.cutLine, 0, 0));
@@ -44,7 +45,7 @@ export function arrangeForTiles(
       const { dx, dy, angle = 0 } = place;
       placements[index] = { dx: dx + column * grid.cellWidth, dy: dy + row * grid.cellHeight, angle };
     }
-    const names = block.members.map(({ index }) => wordsOf(pieces[index].name));
+    const names = block.members.map(({ index }) => say(pieces[index].name));
     const number = i < whole.length ? 0 : i - whole.length + (whole.length > 0 ? 1 : 0);
     for (let c = 0; c < block.columns; c++)
       for (let r = 0; r < block.rows; r++) cells.set(`${column + c},${row + r}`, { block: number, names });
@@ -59,6 +60,7 @@ export function arrangeForTiles(
     layers: drawPieces(drawn, placements),
   };
   const words: Required<CellWords> = {
+    say,
     captionOf: (c, r) => cells.get(`${c},${r}`)?.names.join(', ') ?? '',
     blockOf: (c, r) => cells.get(`${c},${r}`)?.block ?? 0,
   };

@@ -1,5 +1,6 @@
-import { failure, type Issue, plain, type Result, success } from '../base/index.ts';
+import { failure, type Issue, type Result, success } from '../base/index.ts';
 import type { Drawing, DrawingItem, DrawingLayer } from '../drawing/index.ts';
+import { phrase } from './phrases.ts';
 
 /** Lengths of bars a maker may have measured: the long bars of the first page and its square, mm. */
 export const BAR_LENGTHS: readonly number[] = [200, 180, 150, 100];
@@ -30,9 +31,7 @@ export function correctionFromBars({ x, y, bar }: MeasuredBars): Result<PrintCor
     issues.push({
       code: 'print-far-off',
       path,
-      message: plain(
-        `A bar of ${nominal} mm that measures ${measured} mm is off by ${(100 * error).toFixed(1)} %; at most ${100 * LARGEST_ERROR} % (${(nominal * (1 - LARGEST_ERROR)).toFixed(1)} to ${(nominal * (1 + LARGEST_ERROR)).toFixed(1)} mm) can be corrected. That is no inexact printer but scaling to fit the paper: print again at 100 % (actual size) and measure again.`,
-      ),
+      message: phrase('print.far-off', { bar: nominal, measured, off: error, largest: LARGEST_ERROR }),
       severity: 'error',
       measured,
       limit: nominal * (1 + Math.sign(error) * LARGEST_ERROR),

@@ -15,7 +15,7 @@ const SLACK = 1e-6;
 export function divideDrawing(
   drawing: Drawing,
   grid: TileGrid,
-  { captionOf = () => '', blockOf }: CellWords = {},
+  { captionOf = () => '', blockOf }: Omit<CellWords, 'say'> = {},
 ): Division {
   const columns = Math.max(1, Math.ceil((drawing.width - SLACK) / grid.cellWidth));
   const rows = Math.max(1, Math.ceil((drawing.height - SLACK) / grid.cellHeight));

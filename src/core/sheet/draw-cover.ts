@@ -1,4 +1,4 @@
-import { mmPerInch } from '../base/index.ts';
+import { mmPerInch, type Phrase, type Say, verbatim } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -9,6 +9,8 @@ import {
 } from '../drawing/index.ts';
 import { BAR_LENGTHS, type PrintCorrection } from './correct-print.ts';
 import { drawBar, shorten } from './draw-page-names.ts';
+import { findPaper } from './papers.ts';
+import { phrase } from './phrases.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { PrintInfo, TiledDrawing } from './types.ts';
 
@@ -37,20 +39,22 @@ export function drawCover(
   correction: PrintCorrection,
 ): Drawing {
   const bars = barsOfCover(grid, pageHeight);
-  const page: CoverPage = { grid, items: [], texts: [] };
+  const { project, say } = info;
+  const page: CoverPage = { grid, say, items: [], texts: [] };
   drawHeading(page, info, correction);
   drawMeasures(page, bars);
   drawInstructions(page, instructions(grid.overlap, joints.length > 0, tiles.length, bars.across, bars.up));
   return {
     width: grid.pageWidth,
     height: pageHeight,
-    title: `Cover – ${info.project}`,
+    title: say(phrase('cover.title', { project })),
     layers: [makeLayer('mark', page.items), makeLayer('text', page.texts)],
   };
 }
 
 interface CoverPage {
   readonly grid: TileGrid;
+  readonly say: Say;
   readonly items: DrawingItem[];
   readonly texts: DrawingItem[];
 }
@@ -62,27 +66,15 @@ function put({ grid, texts }: CoverPage, x: number, y: number, text: string, siz
 
 /** Whose it is, on which paper. */
 function drawHeading(page: CoverPage, info: PrintInfo, correction: PrintCorrection): void {
-  const { grid } = page;
+  const { grid, say } = page;
   const { margin } = grid;
   put(page, margin, margin + 7, info.project, 7);
   put(page, margin, margin + 14, [info.body, info.date].filter(Boolean).join(' · '), 4.2);
-  put(
-    page,
-    margin,
-    margin + 20,
-    `For ${grid.paperName}: print at 100 % (actual size), never “fit” or “shrink”.`,
-    4.2,
-  );
-  const corrected = correction.x !== 1 || correction.y !== 1;
-  if (corrected) {
-    const percent = (factor: number): string => `${(100 * (factor - 1)).toFixed(2)} %`;
-    put(
-      page,
-      margin,
-      margin + 26,
-      `Corrected for one printer: ${percent(correction.x)} across, ${percent(correction.y)} up the page.`,
-      4.2,
-    );
+  const paper = findPaper(grid.paperId)?.name ?? verbatim(grid.paperId);
+  put(page, margin, margin + 20, say(phrase('cover.true-size', { paper })), 4.2);
+  if (correction.x !== 1 || correction.y !== 1) {
+    const corrected = phrase('cover.corrected', { across: correction.x - 1, up: correction.y - 1 });
+    put(page, margin, margin + 26, say(corrected), 4.2);
   }
 }
 
@@ -93,16 +85,15 @@ function squareAt({ margin }: TileGrid): readonly [number, number] {
 
 /** What to measure: two bars and a square. */
 function drawMeasures(page: CoverPage, { across, up }: ReturnType<typeof barsOfCover>): void {
-  const { grid, items, texts } = page;
+  const { grid, say, items, texts } = page;
   const { margin } = grid;
   const barY = margin + 36;
-  const inWords = (bar: number): string => `${bar / 10} cm = ${(bar / mmPerInch).toFixed(3)} in`;
   items.push(...drawBar(margin + 1.5, barY, across, false, 'test/bar-x'));
-  put(page, margin + 4, barY - 1.5, `${inWords(across)} across the page`, WORDS);
+  put(page, margin + 4, barY - 1.5, say(phrase('cover.bar', { length: across, way: 'across' })), WORDS);
   const barX = grid.pageWidth - margin - 2;
   items.push(...drawBar(barX, margin + 44, up, true, 'test/bar-y'));
   texts.push(
-    makeText(barX - 1.8, margin + 44 + up / 2, `${inWords(up)} up the page`, WORDS, {
+    makeText(barX - 1.8, margin + 44 + up / 2, say(phrase('cover.bar', { length: up, way: 'up' })), WORDS, {
       anchor: 'middle',
       angle: -Math.PI / 2,
     }),
@@ -113,24 +104,16 @@ function drawMeasures(page: CoverPage, { across, up }: ReturnType<typeof barsOfC
   items.push(...drawBar(x - 4, y, FOUR_INCHES, true, 'test/bar-4in-y'));
   put(page, x + 4, y - 5, '4 in', WORDS);
   texts.push(makeText(x - 5, y + 12, '4 in', WORDS, { anchor: 'middle', angle: -Math.PI / 2 }));
-  const inSquare = [
-    'The square is 10 cm on every side,',
-    'the bars beside it are 4 in long.',
-    '',
-    'Measure it and both long bars',
-    'before you print the rest.',
-    'They may be off by 0.5 mm,',
-    'no more.',
-  ];
+  const inSquare = say(phrase('cover.square')).split('\n');
   for (const [i, text] of inSquare.entries()) texts.push(makeText(x + 5, y + 12 + 7 * i, text, 4.2));
 }
 
 /** What to do, below the square. */
-function drawInstructions({ grid, texts }: CoverPage, paragraphs: readonly string[]): void {
+function drawInstructions({ grid, say, texts }: CoverPage, paragraphs: readonly Phrase[]): void {
   const { margin, pageWidth } = grid;
   let line = squareAt(grid)[1] + SQUARE + 12;
   for (const paragraph of paragraphs) {
-    for (const text of foldText(paragraph, WORDS, pageWidth - margin - margin - 12)) {
+    for (const text of foldText(say(paragraph), WORDS, pageWidth - margin - margin - 12)) {
       texts.push(makeText(margin, line, text, WORDS));
       line += LINE;
     }
@@ -144,23 +127,14 @@ function instructions(
   pages: number,
   across: number,
   up: number,
-): string[] {
-  const off = `1. If a long bar is not ${across} mm across and ${up} mm up the page, have the pages made again from the two lengths you measured (print correction); that cures an inexact printer in both directions.`;
-  const joining =
-    overlap > 0
-      ? '3. Only pages with diamonds on a line are joined. Cut the upper or left page edge off along that line and lay it on the strip of its neighbour, so that both halves of each diamond close; equal numbers meet. Tape flat.'
-      : '3. Only pages with diamonds on a line are joined. Cut both pages along that line, put them edge to edge, so that both halves of each diamond close; equal numbers meet. Tape flat.';
+): Phrase[] {
+  const joint = overlap > 0 ? 'overlap' : 'butt';
   return [
-    off,
-    `2. Print the other pages the same way (${pages === 1 ? '1 page' : `${pages} pages`} of pattern and a key that shows where each belongs). Large pieces have pages of their own, small ones share the pages whose names begin with A.`,
-    ...(hasJoints
-      ? [
-          joining,
-          '4. Before cutting, measure from cross to cross over the joints: the distance is printed beside the crosses. It may be off by 1 mm.',
-        ]
-      : []),
-    'Cut along the solid outline; the dashed line is the seam. Short cuts (or points) at the edge are notches. Notches of equal name meet: single ones in front seams, double at the back, triple at the centre back.',
-    'Short lines that end before the seam show where to clip the allowance after sewing: no closer to the stitches than they reach.',
-    'Blades: cut away from your hands and close a rotary cutter whenever you put it down.',
+    phrase('cover.if-off', { across, up }),
+    phrase('cover.print-the-rest', { pages }),
+    ...(hasJoints ? [phrase('cover.join', { joint }), phrase('cover.measure-joints')] : []),
+    phrase('cover.lines'),
+    phrase('cover.clips'),
+    phrase('cover.blades'),
   ];
 }

@@ -1,6 +1,8 @@
+import type { Phrase, Say } from '../base/index.ts';
 import { type DrawingItem, makePath, makeText, measureText } from '../drawing/index.ts';
 import { clipPolyline, type Rectangle } from './clip-polyline.ts';
 import { type FreeMap, isFree, takeRectangle } from './free-map.ts';
+import { phrase } from './phrases.ts';
 import type { Division, Joint } from './types.ts';
 
 /** From the middle of a joining diamond to its corners, mm: inside the narrowest strip. */
@@ -31,6 +33,7 @@ export interface JointMarks {
 export function placeJointMarks(
   division: Division,
   maps: readonly FreeMap[],
+  say: Say,
   isAllowed: (x: number, y: number) => boolean = () => true,
 ): JointMarks[] {
   return division.joints.map((joint) => {
@@ -47,7 +50,7 @@ export function placeJointMarks(
       for (const tile of [joint.first, joint.second])
         takeRectangle(maps[tile], boxAt(border.position, chosen, ROOMS[0], joint.isUpright));
     }
-    return { joint, at, words: placeWords(joint, maps[joint.second], border, at) };
+    return { joint, at, words: placeWords(joint, maps[joint.second], border, at, say) };
   });
 }
 
@@ -102,9 +105,15 @@ function nearestFree(
 }
 
 /** Where the words on the strip cross the fewest lines: the free place nearest to the middle, else the middle. */
-function placeWords(joint: Joint, map: FreeMap, border: Border, at: readonly number[]): JointMarks['words'] {
+function placeWords(
+  joint: Joint,
+  map: FreeMap,
+  border: Border,
+  at: readonly number[],
+  say: Say,
+): JointMarks['words'] {
   for (const isShort of [false, true]) {
-    const along = freeForWords(joint, map, border, at, wordsOfStrip('MM99', isShort));
+    const along = freeForWords(joint, map, border, at, say(wordsOfStrip('MM99', isShort)));
     if (along !== undefined) return { along, isShort };
   }
   return { along: (border.low + border.high) / 2, isShort: true };
@@ -132,9 +141,8 @@ function freeForWords(
   return undefined;
 }
 
-function wordsOfStrip(partner: string, isShort = false): string {
-  if (isShort) return `${partner} lies on this strip`;
-  return `glue here · ${partner} lies on this strip, up to the line`;
+function wordsOfStrip(page: string, isShort: boolean): Phrase {
+  return phrase(isShort ? 'joint.glue-short' : 'joint.glue', { page });
 }
 
 function intersect(a: Rectangle, b: Rectangle): Rectangle {
@@ -154,6 +162,7 @@ export function drawJointsOfTile(
   division: Division,
   index: number,
   marks: readonly JointMarks[],
+  say: Say,
   hasLines = true,
 ): DrawingItem[] {
   const { tiles, grid } = division;
@@ -188,17 +197,13 @@ export function drawJointsOfTile(
       else items.push(makeText(x, y + (isFirst ? 0 : LABEL * 0.75), text, LABEL, { anchor: 'middle' }));
     }
     if (!hasLines) continue;
-    items.push(
-      wordJoint(
-        point,
-        isFirst ? words.along : (border.low + border.high) / 2,
-        joint.isUpright,
-        isFirst,
-        isButt,
-        partner,
-        words.isShort,
-      ),
-    );
+    const edge = isButt
+      ? phrase('joint.edge-to-edge', { page: partner })
+      : isFirst
+        ? wordsOfStrip(partner, words.isShort)
+        : phrase('joint.lay-on', { page: partner });
+    const middle = isFirst ? words.along : (border.low + border.high) / 2;
+    items.push(wordJoint(point, middle, joint.isUpright, isFirst, say(edge)));
   }
   return items;
 }
@@ -209,15 +214,8 @@ function wordJoint(
   along: number,
   isUpright: boolean,
   isFirst: boolean,
-  isButt: boolean,
-  partner: string,
-  isShort: boolean,
+  words: string,
 ): DrawingItem {
-  const words = isButt
-    ? `cut off along the line · ${partner} comes edge to edge`
-    : isFirst
-      ? wordsOfStrip(partner, isShort)
-      : `cut off along the line · lay this edge on ${partner}`;
   // Read from below, or turned a quarter with the head to the left.
   const lift = isFirst ? 1.2 + WORDS * 0.76 : -1.2;
   const [x, y] = point(lift, along);

@@ -1,4 +1,4 @@
-import { wordsOf } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -10,9 +10,9 @@ import {
 } from '../drawing/index.ts';
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
+import { phrase } from './phrases.ts';
 import type { PrintInfo, TiledDrawing } from './types.ts';
 
-const SIDE_WORDS = { right: "wearer's right", left: "wearer's left", centre: 'centre' };
 const ROW = 5.5;
 const WORDS = 3.6;
 
@@ -29,25 +29,24 @@ export function drawKey(
   pageHeight: number,
 ): Drawing[] {
   const { grid, tiles } = tiled;
+  const { project, say } = info;
   const { margin, pageWidth } = grid;
   const room = pageWidth - 2 * margin;
-  const rows = pieces.flatMap((piece) =>
-    foldText(
-      `${wordsOf(piece.name)} · ${SIDE_WORDS[piece.side]} · cut 1 · ${materialInWords(piece.material)} · ${wordPages(pagesOf.get(piece.id) ?? [])}`,
-      WORDS,
-      room - 8,
-    ).map((text, i) => ({ text, isFirst: i === 0 })),
-  );
+  const rows = pieces.flatMap(({ id, name, side, material }) => {
+    const pages = pagesOf.get(id) ?? [];
+    const row = phrase('key.row', { piece: name, side, material: materialInWords(material), pages });
+    return foldText(say(row), WORDS, room - 8).map((text, i) => ({ text, isFirst: i === 0 }));
+  });
   const bottom = pageHeight - margin;
   const mapTop = margin + 16;
   const mapHeight = Math.max((bottom - mapTop) * 0.45, bottom - mapTop - 12 - rows.length * ROW);
   const scale = Math.min(room / drawing.width, mapHeight / drawing.height);
-  const page = (title: string, top: number, map: KeyMap, words: readonly DrawingItem[]): Drawing => {
+  const page = (title: Phrase, top: number, map: KeyMap, words: readonly DrawingItem[]): Drawing => {
     const here = rows.splice(0, Math.max(1, Math.floor((bottom - top) / ROW)));
     return {
       width: pageWidth,
       height: pageHeight,
-      title: `${title} – ${info.project}`,
+      title: say(title),
       layers: [
         makeLayer('page', map.frames),
         makeLayer('mark', [
@@ -64,22 +63,20 @@ export function drawKey(
       ],
     };
   };
-  const heading = (text: string): DrawingItem => makeText(margin, margin + 6, text, 6);
-  const count = makeText(
-    margin,
-    margin + 12,
-    shorten(`${tiles.length} pages: ${info.project}`, WORDS, room),
-    WORDS,
-  );
+  const heading = (text: Phrase): DrawingItem => makeText(margin, margin + 6, say(text), 6);
+  const many = say(phrase('key.count', { pages: tiles.length, project }));
+  const count = makeText(margin, margin + 12, shorten(many, WORDS, room), WORDS);
   const first = page(
-    'Key',
+    phrase('key.title', { project }),
     mapTop + drawing.height * scale + 12,
     drawMap(tiled, drawing, margin, mapTop, scale),
-    [heading('Key to the pages'), count],
+    [heading(phrase('key.heading')), count],
   );
   const pages = [first];
-  while (rows.length > 0)
-    pages.push(page('Key, continued', margin + 18, NO_MAP, [heading('Key to the pages, continued')]));
+  while (rows.length > 0) {
+    const title = phrase('key.title-continued', { project });
+    pages.push(page(title, margin + 18, NO_MAP, [heading(phrase('key.heading-continued'))]));
+  }
   return pages;
 }
 
@@ -131,9 +128,4 @@ function drawMap(
     ),
   );
   return { frames, outlines, names };
-}
-
-function wordPages(names: readonly string[]): string {
-  if (names.length === 0) return 'no page';
-  return names.length === 1 ? `page ${names[0]}` : `pages ${names.join(', ')}`;
 }

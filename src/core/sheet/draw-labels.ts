@@ -1,4 +1,3 @@
-import { wordsOf } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -9,6 +8,7 @@ import {
 } from '../drawing/index.ts';
 import { materialInWords, type Piece } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
+import { phrase } from './phrases.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { PrintInfo } from './types.ts';
 
@@ -24,6 +24,7 @@ const FORM_LABEL = { width: 90, height: 50 };
  */
 export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: TileGrid): Drawing[] {
   const { margin, pageWidth } = grid;
+  const { project, say } = info;
   const pageHeight = grid.isRoll ? 297 : grid.pageHeight;
   const columns = Math.max(1, Math.floor((pageWidth - 2 * margin) / LABEL.width));
   const firstTop = margin + 14 + FORM_LABEL.height + 4;
@@ -53,24 +54,24 @@ export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: Tile
       }
     };
     if (isFirst) {
-      const how = 'Labels to sew in: cut along the solid lines, turn under to the dashed ones.';
+      const how = say(phrase('labels.how'));
       layers.text.push(makeText(margin, margin + 6, shorten(how, 3.6, pageWidth - 2 * margin), 3.6));
       put(margin, margin + 10, FORM_LABEL, [
-        ...foldText(info.project, 6, FORM_LABEL.width - 2 * RIM - 3)
+        ...foldText(project, 6, FORM_LABEL.width - 2 * RIM - 3)
           .slice(0, 2)
           .map((row): [string, number] => [row, 6]),
         [info.body, 5],
         [info.date, 4.5],
-        [`${pieces.length} pieces`, 4.5],
+        [say(phrase('labels.count', { pieces: pieces.length })), 4.5],
       ]);
     }
     for (const [i, piece] of here.entries()) {
       const x = margin + (i % columns) * LABEL.width;
       const y = top + Math.floor(i / columns) * LABEL.height;
       put(x, y, LABEL, [
-        [wordsOf(piece.name), 4.2],
-        [`${piece.id} · ${materialInWords(piece.material)}`, 2.4],
-        [info.project, 3],
+        [say(piece.name), 4.2],
+        [`${piece.id} · ${say(materialInWords(piece.material))}`, 2.4],
+        [project, 3],
         [info.body, 2.6],
         [info.date, 2.6],
       ]);
@@ -78,7 +79,7 @@ export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: Tile
     pages.push({
       width: pageWidth,
       height: pageHeight,
-      title: `Labels – ${info.project}`,
+      title: say(phrase('labels.title', { project })),
       layers: [makeLayer('cut', layers.cut), makeLayer('sew', layers.sew), makeLayer('text', layers.text)],
     });
   }

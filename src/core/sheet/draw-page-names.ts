@@ -1,6 +1,7 @@
-import { mmPerInch } from '../base/index.ts';
+import { mmPerInch, type Say } from '../base/index.ts';
 import { type DrawingItem, makePath, makeText, measureText } from '../drawing/index.ts';
 import { type FreeMap, findFree, takeRectangle } from './free-map.ts';
+import { phrase } from './phrases.ts';
 import type { Division } from './types.ts';
 
 const BAR = 50;
@@ -36,6 +37,7 @@ export function drawFoot(
   index: number,
   title: string,
   pageHeight: number,
+  say: Say,
 ): DrawingItem[] {
   const { name, caption } = tiles[index];
   const bottom = pageHeight - grid.margin;
@@ -46,7 +48,8 @@ export function drawFoot(
   const inchesX = right - inches;
   const millimetresX = inchesX - label - BAR;
   const room = millimetresX - label - 4 - grid.margin;
-  const words = [name, `page ${index + 1} of ${tiles.length}`, caption, title].filter((part) => part !== '');
+  const number = say(phrase('page.number', { number: index + 1, pages: tiles.length }));
+  const words = [name, number, caption, title].filter((part) => part !== '');
   // Low and flat: above it are the words that say what happens to this edge.
   return [
     makeText(grid.margin, line, shorten(words.join(' · '), SMALL, room), SMALL),

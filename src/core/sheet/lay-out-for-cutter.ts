@@ -2,8 +2,8 @@ import {
   failure,
   type Issue,
   type OptionsOf,
-  plain,
   type Result,
+  type Say,
   success,
   withUsual,
 } from '../base/index.ts';
@@ -18,6 +18,7 @@ import { isInsidePolygon, measurePolygonArea } from '../math/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
 import { offsetPolygon } from './clip-polygon.ts';
+import { phrase } from './phrases.ts';
 import { FOOTER, type TileGrid } from './plan-tiles.ts';
 import { CUTTER_OPTIONS, MAT_SIDE } from './sheet-options.ts';
 import { tileOnGrid } from './tile-drawing.ts';
@@ -29,6 +30,8 @@ export interface CutterOptions extends OptionsOf<typeof CUTTER_OPTIONS> {
   /** Size of the mat or bed, mm; absent = one sheet as large as needed. */
   readonly mat?: { readonly width: number; readonly height: number };
   readonly title: string;
+  /** Words on sheets. */
+  readonly say: Say;
   /** The pieces laid out on one sheet already, to be used where there is no mat. */
   readonly laid?: Drawing;
 }
@@ -45,7 +48,7 @@ export interface CutterSheet {
  * the kerf or the mat cannot be.
  */
 export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions): Result<CutterSheet[]> {
-  const { mat, title } = options;
+  const { mat, title, say } = options;
   const { kerf, bladeOffset, overcut, strokeText } = withUsual(CUTTER_OPTIONS, options);
   const issues = checkOptions(mat, { kerf, bladeOffset, overcut });
   if (issues.length > 0) return failure(issues);
@@ -63,12 +66,11 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
     return success(finished, [...warnings, ...lackingLetters([...missing])]);
   };
   if (!mat) {
-    const sheet = options.laid ? success(options.laid) : arrangePieces(pieces, { title });
+    const sheet = options.laid ? success(options.laid) : arrangePieces(pieces, { title, say });
     return sheet.ok ? finishAll([{ name: '', drawing: sheet.value }], sheet.issues) : sheet;
   }
   const grid: TileGrid = {
     paperId: 'mat',
-    paperName: 'mat',
     pageWidth: mat.width,
     pageHeight: mat.height,
     margin: MARGIN,
@@ -77,7 +79,7 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
     cellHeight: mat.height - 2 * MARGIN - FOOTER,
     isRoll: false,
   };
-  const { drawing, words } = arrangeForTiles(pieces, grid, title, true);
+  const { drawing, words } = arrangeForTiles(pieces, grid, title, say, true);
   const tiled = tileOnGrid(drawing, grid, words, true);
   return finishAll(
     tiled.pages.map((drawing, i) => ({ name: tiled.tiles[i].name, drawing })),
@@ -87,8 +89,8 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
 
 function lackingLetters(missing: readonly string[]): Issue[] {
   if (missing.length === 0) return [];
-  const message = `The letters of single strokes lack ${missing.map((c) => `“${c}”`).join(', ')}: boxes stand in their place. Use names in Latin letters, or filled letters.`;
-  return [{ code: 'letters-lacking', path: 'strokeText', message: plain(message), severity: 'warning' }];
+  const message = phrase('cutter.letters-lacking', { letters: missing });
+  return [{ code: 'letters-lacking', path: 'strokeText', message, severity: 'warning' }];
 }
 
 function checkOptions(
@@ -97,47 +99,27 @@ function checkOptions(
 ): Issue[] {
   const issues: Issue[] = [];
   const lengths = [
-    {
-      path: 'bladeOffset',
-      name: 'A blade offset',
-      measured: bladeOffset,
-      limit: CUTTER_OPTIONS.bladeOffset.max,
-    },
-    { path: 'overcut', name: 'An overcut', measured: overcut, limit: CUTTER_OPTIONS.overcut.max },
-  ];
-  for (const { path, name, measured, limit } of lengths) {
+    { path: 'bladeOffset', code: 'blade-out-of-range', measured: bladeOffset },
+    { path: 'overcut', code: 'blade-out-of-range', measured: overcut },
+    { path: 'kerf', code: 'kerf-out-of-range', measured: kerf },
+  ] as const;
+  for (const { path, code, measured } of lengths) {
+    const limit = CUTTER_OPTIONS[path].max;
     if (measured >= 0 && measured <= limit) continue;
-    const message = `${name} of ${measured} mm cannot be used: give 0 to ${limit} mm.`;
-    issues.push({
-      code: 'blade-out-of-range',
-      path,
-      message: plain(message),
-      severity: 'error',
-      measured,
-      limit,
-    });
-  }
-  if (!(kerf >= 0 && kerf <= CUTTER_OPTIONS.kerf.max)) {
-    const message = `A kerf of ${kerf} mm cannot be used: give 0 to ${CUTTER_OPTIONS.kerf.max} mm.`;
-    issues.push({
-      code: 'kerf-out-of-range',
-      path: 'kerf',
-      message: plain(message),
-      severity: 'error',
-      measured: kerf,
-      limit: CUTTER_OPTIONS.kerf.max,
-    });
+    const message = phrase('cutter.length', { what: path, length: measured, most: limit });
+    issues.push({ code, path, message, severity: 'error', measured, limit });
   }
   const smallest = mat ? Math.min(mat.width, mat.height) : MAT_SIDE.min;
   if (!(smallest >= MAT_SIDE.min)) {
-    const message = `A mat ${smallest} mm wide is too small for pieces of a form: at least ${MAT_SIDE.min} mm.`;
+    const limit = MAT_SIDE.min;
+    const message = phrase('cutter.mat-too-small', { width: smallest, least: limit });
     issues.push({
       code: 'mat-too-small',
       path: 'mat',
-      message: plain(message),
+      message,
       severity: 'error',
       measured: smallest,
-      limit: MAT_SIDE.min,
+      limit,
     });
   }
   return issues;

@@ -1,5 +1,6 @@
 import table from '../../../shared/paper.json' with { type: 'json' };
-import { type Phrase, plain } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
+import { type MatId, type PaperId, phrase } from './phrases.ts';
 
 /** A sheet or roll that can be printed on, mm, upright. */
 export interface Paper {
@@ -12,10 +13,14 @@ export interface Paper {
   readonly source: string;
 }
 
-export const PAPERS: readonly Paper[] = table.papers.map((paper) => ({ ...paper, name: plain(paper.name) }));
+export const PAPERS: readonly Paper[] = table.papers.map(named);
 
 /** Mats and beds of cutting machines. */
-export const MATS: readonly Paper[] = table.mats.map((mat) => ({ ...mat, name: plain(mat.name) }));
+export const MATS: readonly Paper[] = table.mats.map(named);
+
+function named<Entry extends { readonly id: string }>(entry: Entry): Entry & { readonly name: Phrase } {
+  return { ...entry, name: phrase(`paper.${entry.id as PaperId | MatId}`) };
+}
 
 /** The paper of that id, or undefined. */
 export function findPaper(id: string): Paper | undefined {

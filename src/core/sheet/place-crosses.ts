@@ -1,6 +1,7 @@
-import { mmPerInch } from '../base/index.ts';
+import type { Say } from '../base/index.ts';
 import { type DrawingItem, makePath, makeText } from '../drawing/index.ts';
 import { type FreeMap, isFree, takeRectangle } from './free-map.ts';
+import { phrase } from './phrases.ts';
 import type { Division, Tile } from './types.ts';
 
 const ARM = 3;
@@ -107,6 +108,7 @@ export function drawCrossesOfTile(
   { tiles }: Division,
   index: number,
   crosses: readonly Crosses[],
+  say: Say,
 ): DrawingItem[] {
   return crosses.flatMap(({ from, to, x, y, isUpright, length }, k) => {
     if (from !== index && to !== index) return [];
@@ -118,8 +120,8 @@ export function drawCrossesOfTile(
     return [
       makePath([cx - ARM, cy, cx + ARM, cy], { id: `${id}/across` }),
       makePath([cx, cy - ARM, cx, cy + ARM], { id: `${id}/down` }),
-      makeText(cx + ARM + 1, cy - 0.6, `joined, to the cross on ${partner}:`, SIZE * 0.8),
-      makeText(cx + ARM + 1, cy + SIZE, `${length} mm = ${(length / mmPerInch).toFixed(2)} in`, SIZE),
+      makeText(cx + ARM + 1, cy - 0.6, say(phrase('joint.to-cross', { page: partner })), SIZE * 0.8),
+      makeText(cx + ARM + 1, cy + SIZE, say(phrase('joint.cross-distance', { length })), SIZE),
     ];
   });
 }

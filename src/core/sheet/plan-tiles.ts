@@ -2,13 +2,13 @@ import {
   failure,
   type Issue,
   type OptionsOf,
-  plain,
+  type Phrase,
   type Result,
   success,
   withUsual,
-  wordsOf,
 } from '../base/index.ts';
 import { findPaper, PAPERS } from './papers.ts';
+import { phrase } from './phrases.ts';
 import { PRINT_OPTIONS } from './sheet-options.ts';
 
 /** Strip at a page's foot that names the page, mm. */
@@ -23,7 +23,6 @@ export type TileOptions = OptionsOf<typeof PRINT_OPTIONS>;
 /** How a drawing is cut into pages: each page shows one cell, and to its right and below it a strip of its neighbours. mm. */
 export interface TileGrid {
   readonly paperId: string;
-  readonly paperName: string;
   readonly pageWidth: number;
   readonly pageHeight: number;
   readonly margin: number;
@@ -42,22 +41,19 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
   const issues: Issue[] = [];
   const paper = findPaper(id);
   if (!paper) {
-    const known = PAPERS.map((entry) => entry.id).join(', ');
-    issues.push(error('unknown-paper', 'paper', `There is no paper called “${id}”. There are: ${known}.`));
+    const known = PAPERS.map((entry) => entry.id);
+    issues.push(error('unknown-paper', 'paper', phrase('paper.unknown', { paper: id, known })));
   }
-  if (!(margin >= PRINT_OPTIONS.margin.min))
+  const { min: least } = PRINT_OPTIONS.margin;
+  if (!(margin >= least))
     issues.push({
-      ...error(
-        'margin-out-of-range',
-        'margin',
-        `A margin of ${margin} mm cannot be used: give 0 mm or more.`,
-      ),
+      ...error('margin-out-of-range', 'margin', phrase('paper.margin', { margin, least })),
       measured: margin,
-      limit: 0,
+      limit: least,
     });
   const { min, max } = PRINT_OPTIONS.overlap;
   if (joint === 'overlap' && !(overlap >= min && overlap <= max)) {
-    const message = `An overlap of ${overlap} mm cannot be used: give ${min} to ${max} mm, or butt joints.`;
+    const message = phrase('paper.overlap', { overlap, least: min, most: max });
     issues.push({
       ...error('overlap-out-of-range', 'overlap', message),
       measured: overlap,
@@ -71,14 +67,14 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
   const cellHeight = pageHeight - 2 * margin - overlap - FOOTER;
   const smallest = Math.min(cellWidth, cellHeight);
   if (!(smallest >= SMALLEST_CELL)) {
-    const message = `${wordsOf(paper.name)} with margins of ${margin} mm leaves ${Math.max(0, smallest).toFixed(1)} mm for the pattern; at least ${SMALLEST_CELL} mm is needed. Use smaller margins or larger paper.`;
+    const left = Math.max(0, smallest);
+    const message = phrase('paper.too-small', { paper: paper.name, margin, left, least: SMALLEST_CELL });
     return failure([
       { ...error('paper-too-small', 'margin', message), measured: smallest, limit: SMALLEST_CELL },
     ]);
   }
   return success({
     paperId: paper.id,
-    paperName: wordsOf(paper.name),
     pageWidth: paper.width,
     pageHeight,
     margin,
@@ -89,6 +85,6 @@ export function planTiles(options: TileOptions = {}): Result<TileGrid> {
   });
 }
 
-function error(code: string, path: string, message: string): Issue {
-  return { code, path, message: plain(message), severity: 'error' };
+function error(code: string, path: string, message: Phrase): Issue {
+  return { code, path, message, severity: 'error' };
 }

@@ -35,8 +35,11 @@ export function printPieces(
 
   // 1. Lay out for the paper: as long as needed on a roll, cell by cell on sheets.
   const laid = planned.value.isRoll
-    ? layOnRoll(pieces, planned.value, info.project)
-    : success({ ...arrangeForTiles(pieces, planned.value, info.project), grid: planned.value });
+    ? layOnRoll(pieces, planned.value, info)
+    : success({
+        ...arrangeForTiles(pieces, planned.value, info.project, info.say),
+        grid: planned.value,
+      });
   if (!laid.ok) return laid;
   const { drawing, words, grid } = laid.value;
 
@@ -65,18 +68,23 @@ interface Laid {
 const SPARE_LENGTH = 1.06;
 
 /** One long page where that can be; a longer layout is laid out on several, the pieces whole. */
-function layOnRoll(pieces: readonly Piece[], grid: TileGrid, title: string): Result<Laid> {
-  const arranged = arrangePieces(pieces, { sheetWidth: grid.cellWidth, gap: 5, title, turnsWide: true });
+function layOnRoll(
+  pieces: readonly Piece[],
+  grid: TileGrid,
+  { project: title, say }: PrintInfo,
+): Result<Laid> {
+  const options = { sheetWidth: grid.cellWidth, gap: 5, title, turnsWide: true, say };
+  const arranged = arrangePieces(pieces, options);
   if (!arranged.ok) return failure(arranged.issues.map((issue) => ({ ...issue, path: 'paper' })));
   const drawing = arranged.value;
   const ofLength = (cellHeight: number): TileGrid => {
     return { ...grid, cellHeight, pageHeight: cellHeight + grid.overlap + FOOTER + 2 * grid.margin };
   };
   if (drawing.height <= grid.cellHeight)
-    return success({ drawing, words: {}, grid: ofLength(drawing.height) });
+    return success({ drawing, words: { say }, grid: ofLength(drawing.height) });
   const share = drawing.height / Math.ceil(drawing.height / grid.cellHeight);
   const pages = ofLength(Math.min(grid.cellHeight, share * SPARE_LENGTH));
-  return success({ ...arrangeForTiles(pieces, pages, title), grid: pages });
+  return success({ ...arrangeForTiles(pieces, pages, title, say), grid: pages });
 }
 
 /** Names of the pages on which a line of the piece is drawn. */

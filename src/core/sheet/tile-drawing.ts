@@ -26,7 +26,7 @@ export type TileDrawingOptions = TileOptions & CellWords;
  * bars, crosses that check the joining). Cells without a line are left out; only pages that a line passes between are
  * joined. Fails when the paper does not hold its margins. O(points · pages they lie on).
  */
-export function tileDrawing(drawing: Drawing, options: TileDrawingOptions = {}): Result<TiledDrawing> {
+export function tileDrawing(drawing: Drawing, options: TileDrawingOptions): Result<TiledDrawing> {
   const planned = planTiles(options);
   if (!planned.ok) return planned;
   return success(tileOnGrid(drawing, planned.value, options));
@@ -36,12 +36,13 @@ export function tileDrawing(drawing: Drawing, options: TileDrawingOptions = {}):
 export function tileOnGrid(
   drawing: Drawing,
   grid: TileGrid,
-  words: CellWords = {},
+  words: CellWords,
   closesCuts = false,
 ): TiledDrawing {
   // 1. Which pages there are, and how they are joined.
   const division = divideDrawing(drawing, grid, words);
   const { tiles } = division;
+  const { say } = words;
 
   // 2. Cut the drawing's own layers.
   const own = tiles.map((tile) =>
@@ -60,11 +61,11 @@ export function tileOnGrid(
   );
   const isOnPiece = (x: number, y: number): boolean =>
     outlines.some((item) => item.kind === 'path' && isInsidePolygon(item.points, x, y));
-  const marks = placeJointMarks(division, maps, closesCuts ? isOnPiece : undefined);
+  const marks = placeJointMarks(division, maps, say, closesCuts ? isOnPiece : undefined);
   const crosses = placeCrosses(division, maps);
   const pages = tiles.map((tile, i): Drawing => {
-    const inside = [...drawCrossesOfTile(division, i, crosses), ...drawNameInside(division, i, maps[i])];
-    const joints = drawJointsOfTile(division, i, marks, !closesCuts);
+    const inside = [...drawCrossesOfTile(division, i, crosses, say), ...drawNameInside(division, i, maps[i])];
+    const joints = drawJointsOfTile(division, i, marks, say, !closesCuts);
     const dx = grid.margin - tile.cell.minX;
     const dy = grid.margin - tile.cell.minY;
     const height = grid.isRoll
@@ -80,7 +81,7 @@ export function tileOnGrid(
       layers: [
         ...own[i].map(({ name, items }) => ({ name, items: move(items), lettersWithin })),
         makeLayer('join', move(joints)),
-        makeLayer('page', [...move(inside), ...drawFoot(division, i, drawing.title, height)]),
+        makeLayer('page', [...move(inside), ...drawFoot(division, i, drawing.title, height, say)]),
       ],
     };
   });

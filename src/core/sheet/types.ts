@@ -1,4 +1,4 @@
-import type { Phrase } from '../base/index.ts';
+import type { Phrase, Say } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
@@ -19,8 +19,9 @@ export interface Tile {
   readonly caption: string;
 }
 
-/** What is said about a cell from outside the drawing. */
+/** What is said about a cell from outside the drawing, and the words for all that is written on pages. */
 export interface CellWords {
+  readonly say: Say;
   /** What is on it, in words. */
   readonly captionOf?: (column: number, row: number) => string;
   /** Number of the block of cells it belongs to: pages are then named and ordered by block, A1, A2 … B1 … */
@@ -53,8 +54,9 @@ export interface TiledDrawing extends Division {
   readonly pages: readonly Drawing[];
 }
 
-/** Whose pieces are printed, and when. */
+/** Whose pieces are printed, when, and in which words. */
 export interface PrintInfo {
+  readonly say: Say;
   readonly project: string;
   readonly body: string;
   readonly date: string;

@@ -60,7 +60,7 @@ interface TestTube {
   readonly 'test-tube.numbered': { readonly number: number; readonly text: Phrase };
   readonly 'test-tube.cut': NoValues;
   /** Letters of its closing seam and of its two ends. */
-  readonly 'test-tube.sew': { readonly closing: string; readonly end: string };
+  readonly 'test-tube.sew': { readonly closingLetter: string; readonly endLetter: string };
   readonly 'test-tube.stuff': NoValues;
   readonly 'test-tube.measure': NoValues;
   /** As sewn, over the cloth, mm. */

@@ -74,7 +74,7 @@ export function testTubeInputs(
 export function instructionsOfTestTube(closing: string, end: string, clothThickness?: number): Phrase[] {
   return [
     phrase('test-tube.cut'),
-    phrase('test-tube.sew', { closing, end }),
+    phrase('test-tube.sew', { closingLetter: closing, endLetter: end }),
     phrase('test-tube.stuff'),
     phrase('test-tube.measure'),
     phrase('test-tube.type', { girth: sewnGirthOfTestTube(clothThickness) }),

@@ -1,17 +1,20 @@
-import { speakInCore } from '../../core/base/index.ts';
 import type { Catalogue } from '../catalogue.ts';
-import { createSpeaker } from '../create-speaker.ts';
 import { advice } from './core/advice.ts';
 import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
 import { body } from './core/body.ts';
+import { draft } from './core/draft.ts';
+import { exported } from './core/export.ts';
+import { files } from './core/files.ts';
 import { flatten } from './core/flatten.ts';
 import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
+import { pattern } from './core/pattern.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
 import { seams } from './core/seams.ts';
+import { sheet } from './core/sheet.ts';
 import { simulate } from './core/simulate.ts';
 import { supports } from './core/supports.ts';
 import { zones } from './core/zones.ts';
@@ -25,19 +28,20 @@ export const catalogue: Catalogue = {
     ...assembly,
     ...base,
     ...body,
+    ...draft,
+    ...exported,
+    ...files,
     ...flatten,
     ...making,
     ...mesh,
+    ...pattern,
     ...pipeline,
     ...plan,
     ...project,
     ...seams,
+    ...sheet,
     ...simulate,
     ...supports,
     ...zones,
-    plain: ({ text }) => text,
   },
 };
-
-// TRANSITIONAL.
-speakInCore(createSpeaker(catalogue));

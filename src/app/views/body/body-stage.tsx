@@ -1,4 +1,3 @@
-import { wordsOf } from '../../../core/base/index.ts';
 import { issuesOf } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { LitRow } from '../parts/lit-row.tsx';
@@ -73,7 +72,7 @@ function Doubts() {
       <h3 id="doubts-title">{words.doubts}</h3>
       <ul className="doubts">
         {issues.map((issue) => (
-          <li key={issue.code + issue.path + wordsOf(issue.message)} className={issue.severity}>
+          <li key={issue.code + issue.path + say(issue.message)} className={issue.severity}>
             <CoreText said={say(issue.message)} />
           </li>
         ))}

@@ -1,4 +1,4 @@
-import { type DisplayUnit, wordsOf } from '../../../core/base/index.ts';
+import type { DisplayUnit } from '../../../core/base/index.ts';
 import type { FormInside } from '../../../core/form/index.ts';
 import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/supports/index.ts';
 import type { Numbers } from '../../../language/index.ts';
@@ -54,7 +54,7 @@ function InsideDoubts() {
       <h3 id="inside-doubts-title">{workshop.inside.doubts}</h3>
       <ul className="doubts">
         {issues.map((issue) => (
-          <li key={issue.code + issue.path + wordsOf(issue.message)} className={issue.severity}>
+          <li key={issue.code + issue.path + say(issue.message)} className={issue.severity}>
             <CoreText said={say(issue.message)} />
           </li>
         ))}

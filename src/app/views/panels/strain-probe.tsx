@@ -1,5 +1,4 @@
 import { useMemo } from 'react';
-import { plain } from '../../../core/base/index.ts';
 import type { Form } from '../../../core/form/index.ts';
 import type { Words } from '../../../language/index.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
@@ -21,7 +20,7 @@ export function StrainReadout({ form, spot }: { readonly form: Form; readonly sp
   const { major, minor, direction } = found;
   return (
     <p className="strain-readout">
-      <span className="readout-piece">{say(form.pieces[spot.index]?.name ?? plain(''))}</span>
+      <span className="readout-piece">{form.pieces[spot.index] && say(form.pieces[spot.index].name)}</span>
       <StrainSay strain={major} angle={direction} />
       <StrainSay strain={minor} angle={direction + Math.PI / 2} />
     </p>

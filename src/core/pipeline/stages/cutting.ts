@@ -1,5 +1,5 @@
 import { draftPieces, makeInside, orderSeams, pieceInputsFromShell } from '../../assembly/index.ts';
-import { assertInvariant, success } from '../../base/index.ts';
+import { assertInvariant, type Say, success } from '../../base/index.ts';
 import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { bodyStep } from './body.ts';
@@ -8,7 +8,18 @@ import { designStep } from './inside.ts';
 import { laidStep } from './panels.ts';
 import { cutStep } from './seams.ts';
 
-const printed = ({ project, options }: FormGiven) => [project.cloth, project.name, options.date];
+const printed = ({ project, options }: FormGiven) => [
+  project.cloth,
+  project.name,
+  options.date,
+  options.speaker?.key,
+];
+
+/** Whoever makes pieces has said in which words. */
+function sayOf({ options: { speaker } }: FormGiven): Say {
+  assertInvariant(speaker !== undefined, 'pipeline', 'pieces are lettered by a speaker', speaker);
+  return speaker.say;
+}
 
 /** Lines of inner parts drawn on the panels. */
 const drawnLinesStep = formStep({
@@ -27,9 +38,15 @@ export const shellPiecesStep = formStep({
   needs: { body: bodyStep, cut: cutStep, laid: laidStep, lines: drawnLinesStep },
   section: 'cloth',
   dependsOn: printed,
-  run({ body, cut, laid, lines }, { given: { project, options } }) {
+  run({ body, cut, laid, lines }, { given }) {
+    const { project, options } = given;
     const order = orderSeams(cut.shell, body.landmarks.neckFront.v).map(({ seam }) => seam.id);
-    return draftPieces(pieceInputsFromShell(cut.shell, laid, lines, order), project, options.date ?? '');
+    return draftPieces(
+      pieceInputsFromShell(cut.shell, laid, lines, order),
+      project,
+      options.date ?? '',
+      sayOf(given),
+    );
   },
 });
 
@@ -40,14 +57,15 @@ export const insideStep = formStep({
   section: 'inside',
   isLeftOut: ({ options }) => options.isDraft === true,
   dependsOn: printed,
-  run({ design, shell }, { given: { project, options } }) {
+  run({ design, shell }, { given }) {
+    const { project, options } = given;
     assertInvariant(
       design !== undefined,
       'pipeline',
       'inner pieces are drafted where they are designed',
       design,
     );
-    return makeInside(design, shell.pieces, project, options.date ?? '');
+    return makeInside(design, shell.pieces, project, options.date ?? '', sayOf(given));
   },
 });
 

@@ -1,3 +1,4 @@
+import type { Speaker } from '../../base/index.ts';
 import type { Project } from '../../project/index.ts';
 import { type DefineStep, defineStep } from '../step.ts';
 
@@ -8,6 +9,8 @@ export interface FormGiven {
 }
 
 export interface StepOptions {
+  /** Words of all lettering on pieces; nobody letters where only a body is fitted. */
+  readonly speaker?: Speaker;
   /** Aim for the whole shell; default 20 000. */
   readonly targetTriangles?: number;
   /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */

@@ -16,7 +16,7 @@ export const testTube: Entries<TestTube> = {
   'test-tube.numbered': ({ number, text }, { say }) => `${number}. ${say(text)}`,
   'test-tube.cut':
     'Cut tube and two ends from the cloth and interfacing of the shell, fused as they will be, the grain as drawn.',
-  'test-tube.sew': ({ closing, end }) =>
+  'test-tube.sew': ({ closingLetter: closing, endLetter: end }) =>
     `Sew ${closing} to ${closing}, then an end to each ${end}, mark on mark, with the stitch and thread of the shell. Leave 10 cm of one ${end} open. Turn it right side out.`,
   'test-tube.stuff':
     'Stuff it as hard as the form will be, small tufts first into the rims, wearing a mask: a thumb pressed in leaves no dent. Close it by hand, stand it on end and let it rest for a day.',

@@ -17,7 +17,7 @@ export const testTube: Entries<TestTube> = {
   'test-tube.numbered': ({ number, text }, { say }) => `${number}. ${say(text)}`,
   'test-tube.cut':
     'Schlauch und zwei Enden aus Stoff und Einlage der Hülle zuschneiden, fixiert wie später, im gezeichneten Fadenlauf.',
-  'test-tube.sew': ({ closing, end }) =>
+  'test-tube.sew': ({ closingLetter: closing, endLetter: end }) =>
     `${closing} an ${closing} nähen, dann an jedes ${end} ein Ende, Passzeichen auf Passzeichen, mit Stich und Garn der Hülle. An einem ${end} 10 cm offen lassen. Auf rechts wenden.`,
   'test-tube.stuff':
     'So fest stopfen wie später die Form, zuerst kleine Flocken in die Ränder, mit Staubmaske: Ein Daumen hinterlässt keine Delle. Von Hand schließen, aufrecht hinstellen und einen Tag ruhen lassen.',

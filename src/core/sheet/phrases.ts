@@ -1,0 +1,98 @@
+import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
+import type { Piece } from '../pattern/index.ts';
+
+export type PaperId = 'a4' | 'letter' | 'both' | 'a3' | 'ledger' | 'a0' | 'roll24' | 'roll36';
+export type MatId = 'mat12x12' | 'mat12x24' | 'mat18x24' | 'mat24x36';
+
+interface WithProject {
+  readonly project: string;
+}
+
+/** The first page and those with the key, the cautions and the labels; lengths in mm. */
+interface FrontPages {
+  readonly 'cover.title': WithProject;
+  readonly 'cover.true-size': { readonly paper: Phrase };
+  /** How much longer or shorter everything was made, fractions. */
+  readonly 'cover.corrected': { readonly across: number; readonly up: number };
+  readonly 'cover.bar': { readonly length: number; readonly way: 'across' | 'up' };
+  /** Rows apart by line breaks, none wider than a square of 100 mm at 4.2 mm. */
+  readonly 'cover.square': NoValues;
+  readonly 'cover.if-off': { readonly across: number; readonly up: number };
+  readonly 'cover.print-the-rest': { readonly pages: number };
+  readonly 'cover.join': { readonly joint: 'overlap' | 'butt' };
+  readonly 'cover.measure-joints': NoValues;
+  readonly 'cover.lines': NoValues;
+  readonly 'cover.clips': NoValues;
+  readonly 'cover.blades': NoValues;
+  readonly 'key.title': WithProject;
+  readonly 'key.title-continued': WithProject;
+  readonly 'key.heading': NoValues;
+  readonly 'key.heading-continued': NoValues;
+  readonly 'key.count': WithProject & { readonly pages: number };
+  readonly 'key.row': {
+    readonly piece: Phrase;
+    readonly side: Piece['side'];
+    readonly material: Phrase;
+    /** Names of pages. */
+    readonly pages: readonly string[];
+  };
+  readonly 'take-care.title': WithProject;
+  readonly 'take-care.heading': NoValues;
+  readonly 'take-care.heading-continued': NoValues;
+  readonly 'labels.title': WithProject;
+  readonly 'labels.how': NoValues;
+  readonly 'labels.count': { readonly pieces: number };
+}
+
+interface WithPage {
+  /** Name of the page that comes there. */
+  readonly page: string;
+}
+
+/** What stands on the pages of the pattern. */
+interface PatternPages {
+  readonly 'joint.glue': WithPage;
+  readonly 'joint.glue-short': WithPage;
+  readonly 'joint.lay-on': WithPage;
+  readonly 'joint.edge-to-edge': WithPage;
+  /** Stands over the distance, of the pages joined; room for 38 mm at 2.4 mm. */
+  readonly 'joint.to-cross': WithPage;
+  readonly 'joint.cross-distance': { readonly length: number };
+  readonly 'page.number': { readonly number: number; readonly pages: number };
+}
+
+/** Options that cannot be; lengths in mm. */
+interface Faults {
+  readonly 'paper.unknown': { readonly paper: string; readonly known: readonly string[] };
+  readonly 'paper.margin': { readonly margin: number; readonly least: number };
+  readonly 'paper.overlap': { readonly overlap: number; readonly least: number; readonly most: number };
+  readonly 'paper.too-small': {
+    readonly paper: Phrase;
+    readonly margin: number;
+    readonly left: number;
+    readonly least: number;
+  };
+  /** `off` and the largest error that can be corrected are fractions. */
+  readonly 'print.far-off': {
+    readonly bar: number;
+    readonly measured: number;
+    readonly off: number;
+    readonly largest: number;
+  };
+  readonly 'cutter.letters-lacking': { readonly letters: readonly string[] };
+  readonly 'cutter.length': {
+    readonly what: 'bladeOffset' | 'overcut' | 'kerf';
+    readonly length: number;
+    readonly most: number;
+  };
+  readonly 'cutter.mat-too-small': { readonly width: number; readonly least: number };
+}
+
+/** What this room says, and what is put in. */
+export type SheetPhrases = FrontPages &
+  PatternPages &
+  Faults & {
+    readonly [Id in PaperId | MatId as `paper.${Id}`]: NoValues;
+  };
+
+export const phrase = phrasesOf<SheetPhrases>();

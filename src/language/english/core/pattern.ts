@@ -1,0 +1,114 @@
+import { mmPerInch } from '../../../core/base/index.ts';
+import type { PatternPhrases } from '../../../core/pattern/index.ts';
+import type { Entries, Tongue } from '../../catalogue.ts';
+import { nearInches } from '../../near-inches.ts';
+
+const sides = { right: "wearer's right", left: "wearer's left", centre: 'centre' } as const;
+
+/** A field of a sewing machine takes millimetres, a tape sixteenths of an inch. */
+function allowanceOf(mm: number, { plain }: Tongue): string {
+  const { text, isExact } = nearInches(mm);
+  return `${plain(mm, 2)} mm (${isExact ? '' : 'about '}${text})`;
+}
+
+/** What stands on pieces and is wrong with them. */
+export const pattern: Entries<PatternPhrases> = {
+  'material.shell': 'outer cloth',
+  'material.webs': 'cloth for webs',
+  'material.arms': 'outer cloth (arms)',
+  'material.covers': 'cloth for covers',
+  'material.card': 'card',
+  'material.foam': 'foam',
+  'material.test-tube': 'outer cloth, before the rest',
+  'material.shell.short': 'shell',
+  'material.webs.short': 'webs',
+  'material.arms.short': 'arms',
+  'material.covers.short': 'covers',
+  'material.card.short': 'card',
+  'material.foam.short': 'foam',
+  'material.test-tube.short': 'test-tube',
+  'side.right': sides.right,
+  'side.left': sides.left,
+  'side.centre': sides.centre,
+  'side.right.short': 'right',
+  'side.left.short': 'left',
+  'side.centre.short': 'centre',
+  'edge.base': 'base',
+  'edge.neck': 'neck',
+  'edge.armhole': 'armhole',
+  'edge.wrist': 'wrist',
+  'edge.top': 'top',
+  'edge.bottom': 'bottom',
+  'edge.side': 'side',
+  'edge.sleeve': 'sleeve',
+  'edge.foot': 'foot',
+  'edge.lid': 'lid',
+  'edge.front': 'front',
+  'edge.back': 'back',
+  'edge.left': 'left',
+  'edge.right': 'right',
+  'edge.up': 'up',
+  'edge.down': 'down',
+  'edge.outer': 'outer',
+  'edge.inner': 'inner',
+  'edge.base plate': 'base plate',
+  'edge.neck plate': 'neck plate',
+  'edge.shoulder seam': 'shoulder seam',
+
+  'piece.grain': 'grain',
+  'piece.side-and-cut': ({ side }) => `${sides[side]} · cut 1, face up`,
+  'piece.side-and-cut-short': ({ side }) => `${sides[side]} · cut 1`,
+  'piece.cut': 'cut 1, face up',
+  'piece.revision': ({ revision }) => `rev ${revision}`,
+  'piece.allowance': ({ allowance }, tongue) => `Allowance ${allowanceOf(allowance, tongue)}`,
+  'piece.no-allowance': 'No allowance: cut on the line',
+  'piece.allowance-of': ({ edges, allowance }, tongue) =>
+    `${edges.map(tongue.say).join(', ')}: ${allowanceOf(allowance, tongue)}`,
+  'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
+  'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,
+  'piece.sheet-of-all': 'Pieces',
+  'test-bars.how': ({ width, height }, { fixed }) =>
+    [
+      'Measure these before cutting:',
+      '100 mm square',
+      `Whole drawing ${fixed(width, 1)} × ${fixed(height, 1)} mm`,
+      `= ${fixed(width / mmPerInch, 2)} × ${fixed(height / mmPerInch, 2)} in`,
+      'If a bar is off by more than 0.5 mm,',
+      'print or import again at 100 %.',
+    ].join('\n'),
+
+  'piece.allowance-out-of-range': ({ allowance, smallest, largest }) =>
+    `A seam allowance of ${allowance} mm cannot be used: give ${smallest} to ${largest} mm (an opening may also have 0).`,
+  'piece.crosses-itself': ({ piece, times }, { say }) =>
+    `Piece “${say(piece)}” overlaps itself: its outline crosses ${times} times.`,
+  'piece.without-area': ({ piece, area, least }, { say, fixed }) =>
+    `Piece “${say(piece)}” has almost no area: ${fixed(area, 1)} mm², at least ${least} mm² is needed.`,
+  'piece.inside-out': ({ piece }, { say }) =>
+    `Piece “${say(piece)}” came out mirror-wise: its outline runs clockwise.`,
+  'piece.covered-by-allowance': ({ piece, overlap }, { say, fixed }) =>
+    `Piece “${say(piece)}” is too narrow: its allowances folded in would cover it and overlap by ${fixed(overlap, 1)} mm at its widest place. Use a smaller allowance or fewer panels.`,
+  'piece.hollow-closed': ({ piece, area }, { say, fixed }) =>
+    `The allowance of piece “${say(piece)}” runs into itself across a hollow of its outline, leaving a hole of ${fixed(area, 0)} mm². Use a smaller allowance there.`,
+  'piece.allowances-overlap': ({ piece, length }, { say, fixed }) =>
+    `On piece “${say(piece)}” the allowances on both sides of a hollow overlap for ${fixed(length, 0)} mm: snip between the sew lines there, or use a smaller allowance.`,
+  'piece.no-room-for-notes': ({ piece }, { say }) => `No room for what to do with piece “${say(piece)}”.`,
+  'piece.no-room-for-notch': ({ piece, notch }, { say }) =>
+    `No room for the name of notch ${say(notch)} on piece “${say(piece)}”.`,
+  'piece.no-room-for-letter': ({ piece, edge }, { say }) =>
+    `No room for “${say(edge)}” along its edge on piece “${say(piece)}”.`,
+  'piece.no-room-for-level': ({ piece, level }, { say }) =>
+    `No room for the name of level “${say(level)}” on piece “${say(piece)}”.`,
+  'piece.no-room-for-label': ({ piece }, { say }) =>
+    `No room for the label; write the name by hand on piece “${say(piece)}”.`,
+  'piece.label-shortened': ({ piece }, { say }) => `Only a short label fits on piece “${say(piece)}”.`,
+  'piece.grain-line-short': ({ piece, wanted, found }, { say, fixed }) =>
+    `A grain line of ${fixed(wanted, 0)} mm is wanted, only ${fixed(found, 0)} mm fits on piece “${say(piece)}”.`,
+  'piece.sheet-width': ({ width, least, most }) =>
+    `A sheet ${width} mm wide cannot be used: give ${least} to ${most} mm.`,
+  'piece.gap': ({ gap, least, most }) =>
+    `A gap of ${gap} mm between pieces cannot be used: give ${least} to ${most} mm.`,
+  'piece.wider-than-sheet': ({ piece, width, sheet, usable }, { say, fixed }) =>
+    `Piece “${say(piece)}” is ${fixed(width, 0)} mm wide with its allowances; on a sheet of ${sheet} mm only ${usable} mm can be used.`,
+  'test-bars.wider-than-sheet': ({ width, sheet, usable }, { fixed }) =>
+    `The block of test bars is ${fixed(width, 0)} mm wide with its allowances; on a sheet of ${sheet} mm only ${usable} mm can be used.`,
+};

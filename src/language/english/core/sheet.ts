@@ -1,0 +1,100 @@
+import { mmPerInch } from '../../../core/base/index.ts';
+import type { SheetPhrases } from '../../../core/sheet/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+const sides = { right: "wearer's right", left: "wearer's left", centre: 'centre' } as const;
+const ways = { across: 'across the page', up: 'up the page' } as const;
+const machineLengths = { bladeOffset: 'A blade offset', overcut: 'An overcut', kerf: 'A kerf' } as const;
+
+const join = {
+  overlap:
+    '3. Only pages with diamonds on a line are joined. Cut the upper or left page edge off along that line and lay it on the strip of its neighbour, so that both halves of each diamond close; equal numbers meet. Tape flat.',
+  butt: '3. Only pages with diamonds on a line are joined. Cut both pages along that line, put them edge to edge, so that both halves of each diamond close; equal numbers meet. Tape flat.',
+} as const;
+
+function pagesInWords(names: readonly string[]): string {
+  if (names.length === 0) return 'no page';
+  return names.length === 1 ? `page ${names[0]}` : `pages ${names.join(', ')}`;
+}
+
+/** What stands on printed pages, and what is wrong with paper, printer and cutting machine. */
+export const sheet: Entries<SheetPhrases> = {
+  'paper.a4': 'A4',
+  'paper.letter': 'Letter',
+  'paper.both': 'A4 or Letter',
+  'paper.a3': 'A3',
+  'paper.ledger': 'Tabloid (11 × 17 in)',
+  'paper.a0': 'A0',
+  'paper.roll24': '24 in roll',
+  'paper.roll36': '36 in roll',
+  'paper.mat12x12': '12 × 12 in mat',
+  'paper.mat12x24': '12 × 24 in mat',
+  'paper.mat18x24': '18 × 24 in mat',
+  'paper.mat24x36': '24 × 36 in mat',
+
+  'cover.title': ({ project }) => `Cover – ${project}`,
+  'cover.true-size': ({ paper }, { say }) =>
+    `For ${say(paper)}: print at 100 % (actual size), never “fit” or “shrink”.`,
+  'cover.corrected': ({ across, up }, { fixed }) =>
+    `Corrected for one printer: ${fixed(100 * across, 2)} % across, ${fixed(100 * up, 2)} % up the page.`,
+  'cover.bar': ({ length, way }, { plain, fixed }) =>
+    `${plain(length / 10, 1)} cm = ${fixed(length / mmPerInch, 3)} in ${ways[way]}`,
+  'cover.square': [
+    'The square is 10 cm on every side,',
+    'the bars beside it are 4 in long.',
+    '',
+    'Measure it and both long bars',
+    'before you print the rest.',
+    'They may be off by 0.5 mm,',
+    'no more.',
+  ].join('\n'),
+  'cover.if-off': ({ across, up }) =>
+    `1. If a long bar is not ${across} mm across and ${up} mm up the page, have the pages made again from the two lengths you measured (print correction); that cures an inexact printer in both directions.`,
+  'cover.print-the-rest': ({ pages }) =>
+    `2. Print the other pages the same way (${pages === 1 ? '1 page' : `${pages} pages`} of pattern and a key that shows where each belongs). Large pieces have pages of their own, small ones share the pages whose names begin with A.`,
+  'cover.join': ({ joint }) => join[joint],
+  'cover.measure-joints':
+    '4. Before cutting, measure from cross to cross over the joints: the distance is printed beside the crosses. It may be off by 1 mm.',
+  'cover.lines':
+    'Cut along the solid outline; the dashed line is the seam. Short cuts (or points) at the edge are notches. Notches of equal name meet: single ones in front seams, double at the back, triple at the centre back.',
+  'cover.clips':
+    'Short lines that end before the seam show where to clip the allowance after sewing: no closer to the stitches than they reach.',
+  'cover.blades': 'Blades: cut away from your hands and close a rotary cutter whenever you put it down.',
+  'key.title': ({ project }) => `Key – ${project}`,
+  'key.title-continued': ({ project }) => `Key, continued – ${project}`,
+  'key.heading': 'Key to the pages',
+  'key.heading-continued': 'Key to the pages, continued',
+  'key.count': ({ pages, project }) => `${pages} pages: ${project}`,
+  'key.row': ({ piece, side, material, pages }, { say }) =>
+    `${say(piece)} · ${sides[side]} · cut 1 · ${say(material)} · ${pagesInWords(pages)}`,
+  'take-care.title': ({ project }) => `Take care – ${project}`,
+  'take-care.heading': 'Take care',
+  'take-care.heading-continued': 'Take care, continued',
+  'labels.title': ({ project }) => `Labels – ${project}`,
+  'labels.how': 'Labels to sew in: cut along the solid lines, turn under to the dashed ones.',
+  'labels.count': ({ pieces }) => `${pieces} pieces`,
+
+  'joint.glue': ({ page }) => `glue here · ${page} lies on this strip, up to the line`,
+  'joint.glue-short': ({ page }) => `${page} lies on this strip`,
+  'joint.lay-on': ({ page }) => `cut off along the line · lay this edge on ${page}`,
+  'joint.edge-to-edge': ({ page }) => `cut off along the line · ${page} comes edge to edge`,
+  'joint.to-cross': ({ page }) => `joined, to the cross on ${page}:`,
+  'joint.cross-distance': ({ length }, { fixed }) => `${length} mm = ${fixed(length / mmPerInch, 2)} in`,
+  'page.number': ({ number, pages }) => `page ${number} of ${pages}`,
+
+  'paper.unknown': ({ paper, known }) =>
+    `There is no paper called “${paper}”. There are: ${known.join(', ')}.`,
+  'paper.margin': ({ margin, least }) => `A margin of ${margin} mm cannot be used: give ${least} mm or more.`,
+  'paper.overlap': ({ overlap, least, most }) =>
+    `An overlap of ${overlap} mm cannot be used: give ${least} to ${most} mm, or butt joints.`,
+  'paper.too-small': ({ paper, margin, left, least }, { say, fixed }) =>
+    `${say(paper)} with margins of ${margin} mm leaves ${fixed(left, 1)} mm for the pattern; at least ${least} mm is needed. Use smaller margins or larger paper.`,
+  'print.far-off': ({ bar, measured, off, largest }, { fixed }) =>
+    `A bar of ${bar} mm that measures ${measured} mm is off by ${fixed(100 * off, 1)} %; at most ${100 * largest} % (${fixed(bar * (1 - largest), 1)} to ${fixed(bar * (1 + largest), 1)} mm) can be corrected. That is no inexact printer but scaling to fit the paper: print again at 100 % (actual size) and measure again.`,
+  'cutter.letters-lacking': ({ letters }) =>
+    `The letters of single strokes lack ${letters.map((letter) => `“${letter}”`).join(', ')}: boxes stand in their place. Use names in Latin letters, or filled letters.`,
+  'cutter.length': ({ what, length, most }) =>
+    `${machineLengths[what]} of ${length} mm cannot be used: give 0 to ${most} mm.`,
+  'cutter.mat-too-small': ({ width, least }) =>
+    `A mat ${width} mm wide is too small for pieces of a form: at least ${least} mm.`,
+};

@@ -1,0 +1,105 @@
+import { mmPerInch } from '../../../core/base/index.ts';
+import type { SheetPhrases } from '../../../core/sheet/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+const sides = { right: 'rechte Körperseite', left: 'linke Körperseite', centre: 'Mitte' } as const;
+const ways = { across: 'quer über die Seite', up: 'hoch über die Seite' } as const;
+const machineLengths = {
+  bladeOffset: 'Ein Messerversatz',
+  overcut: 'Ein Überschnitt',
+  kerf: 'Eine Schnittbreite',
+} as const;
+
+const join = {
+  overlap:
+    '3. Nur Seiten mit Rauten auf einer Linie werden verbunden. Den Rand der oberen oder linken Seite an dieser Linie abschneiden und auf den Streifen der Nachbarseite legen, sodass sich beide Hälften jeder Raute schließen; gleiche Nummern treffen sich. Flach festkleben.',
+  butt: '3. Nur Seiten mit Rauten auf einer Linie werden verbunden. Beide Seiten an dieser Linie abschneiden und Kante an Kante legen, sodass sich beide Hälften jeder Raute schließen; gleiche Nummern treffen sich. Flach zusammenkleben.',
+} as const;
+
+function pagesInWords(names: readonly string[]): string {
+  if (names.length === 0) return 'auf keiner Seite';
+  return names.length === 1 ? `Seite ${names[0]}` : `Seiten ${names.join(', ')}`;
+}
+
+/** What stands on printed pages, and what is wrong with paper, printer and cutting machine. */
+export const sheet: Entries<SheetPhrases> = {
+  'paper.a4': 'A4',
+  'paper.letter': 'Letter',
+  'paper.both': 'A4 oder Letter',
+  'paper.a3': 'A3',
+  'paper.ledger': 'Tabloid (11 × 17 Zoll)',
+  'paper.a0': 'A0',
+  'paper.roll24': 'Rolle 24 Zoll',
+  'paper.roll36': 'Rolle 36 Zoll',
+  'paper.mat12x12': 'Matte 12 × 12 Zoll',
+  'paper.mat12x24': 'Matte 12 × 24 Zoll',
+  'paper.mat18x24': 'Matte 18 × 24 Zoll',
+  'paper.mat24x36': 'Matte 24 × 36 Zoll',
+
+  'cover.title': ({ project }) => `Deckblatt – ${project}`,
+  'cover.true-size': ({ paper }, { say }) =>
+    `Für ${say(paper)}: mit 100 % drucken (wahre Größe), nie „anpassen“.`,
+  'cover.corrected': ({ across, up }, { fixed }) =>
+    `Für einen Drucker ausgeglichen: ${fixed(100 * across, 2)} % quer, ${fixed(100 * up, 2)} % hoch.`,
+  'cover.bar': ({ length, way }, { plain, fixed }) =>
+    `${plain(length / 10, 1)} cm = ${fixed(length / mmPerInch, 3)} in ${ways[way]}`,
+  'cover.square': [
+    'Das Quadrat misst 10 cm je Seite,',
+    'die Strecken daneben 4 in.',
+    '',
+    'Quadrat und beide lange Strecken',
+    'nachmessen, dann den Rest drucken.',
+    'Abweichen dürfen sie um 0,5 mm,',
+    'nicht mehr.',
+  ].join('\n'),
+  'cover.if-off': ({ across, up }) =>
+    `1. Misst eine lange Strecke nicht ${across} mm quer und ${up} mm hoch, die Seiten mit den beiden gemessenen Längen neu herstellen (Druckausgleich); das gleicht einen ungenauen Drucker in beiden Richtungen aus.`,
+  'cover.print-the-rest': ({ pages }) =>
+    `2. Die übrigen Seiten ebenso drucken (${pages === 1 ? '1 Seite' : `${pages} Seiten`} Schnitt und eine Übersicht, wohin jede gehört). Große Teile haben eigene Seiten, kleine teilen sich die Seiten, deren Namen mit A beginnen.`,
+  'cover.join': ({ joint }) => join[joint],
+  'cover.measure-joints':
+    '4. Vor dem Zuschneiden von Kreuz zu Kreuz über die Anschlüsse messen: Der Abstand steht neben den Kreuzen. Er darf um 1 mm abweichen.',
+  'cover.lines':
+    'Auf der durchgezogenen Linie schneiden; die gestrichelte ist die Naht. Kurze Einschnitte (oder Spitzen) am Rand sind Passzeichen. Passzeichen mit gleichem Namen treffen sich: einfache an vorderen Nähten, doppelte hinten, dreifache in der hinteren Mitte.',
+  'cover.clips':
+    'Kurze Striche, die vor der Naht enden, zeigen, wo die Zugabe nach dem Nähen eingeschnitten wird: nicht näher an die Stiche, als sie reichen.',
+  'cover.blades': 'Klingen: von den Händen weg schneiden und den Rollschneider bei jedem Ablegen schließen.',
+  'key.title': ({ project }) => `Übersicht – ${project}`,
+  'key.title-continued': ({ project }) => `Übersicht, Fortsetzung – ${project}`,
+  'key.heading': 'Übersicht der Seiten',
+  'key.heading-continued': 'Übersicht der Seiten, Fortsetzung',
+  'key.count': ({ pages, project }) => `${pages === 1 ? '1 Seite' : `${pages} Seiten`}: ${project}`,
+  'key.row': ({ piece, side, material, pages }, { say }) =>
+    `${say(piece)} · ${sides[side]} · 1 × zuschneiden · ${say(material)} · ${pagesInWords(pages)}`,
+  'take-care.title': ({ project }) => `Vorsicht – ${project}`,
+  'take-care.heading': 'Vorsicht',
+  'take-care.heading-continued': 'Vorsicht, Fortsetzung',
+  'labels.title': ({ project }) => `Etiketten – ${project}`,
+  'labels.how':
+    'Etiketten zum Einnähen: auf den durchgezogenen Linien schneiden, an den gestrichelten umschlagen.',
+  'labels.count': ({ pieces }) => (pieces === 1 ? '1 Teil' : `${pieces} Teile`),
+
+  'joint.glue': ({ page }) => `hier kleben · ${page} liegt auf diesem Streifen, bis zur Linie`,
+  'joint.glue-short': ({ page }) => `${page} liegt auf diesem Streifen`,
+  'joint.lay-on': ({ page }) => `auf der Linie abschneiden · diesen Rand auf ${page} legen`,
+  'joint.edge-to-edge': ({ page }) => `auf der Linie abschneiden · ${page} kommt Kante an Kante`,
+  'joint.to-cross': ({ page }) => `verbunden, bis Kreuz ${page}:`,
+  'joint.cross-distance': ({ length }, { fixed }) => `${length} mm = ${fixed(length / mmPerInch, 2)} in`,
+  'page.number': ({ number, pages }) => `Seite ${number} von ${pages}`,
+
+  'paper.unknown': ({ paper, known }) => `Ein Papier „${paper}“ gibt es nicht. Es gibt: ${known.join(', ')}.`,
+  'paper.margin': ({ margin, least }, { plain }) =>
+    `Ein Seitenrand von ${plain(margin, 2)} mm geht nicht: mindestens ${least} mm angeben.`,
+  'paper.overlap': ({ overlap, least, most }, { plain }) =>
+    `Ein Klebestreifen von ${plain(overlap, 2)} mm geht nicht: ${least} bis ${most} mm angeben, oder Kante an Kante.`,
+  'paper.too-small': ({ paper, margin, left, least }, { say, fixed, plain }) =>
+    `${say(paper)} mit Seitenrändern von ${plain(margin, 2)} mm lässt ${fixed(left, 1)} mm für den Schnitt; mindestens ${least} mm sind nötig. Kleinere Ränder oder größeres Papier nehmen.`,
+  'print.far-off': ({ bar, measured, off, largest }, { fixed, plain }) =>
+    `Eine Strecke von ${bar} mm, die ${plain(measured, 2)} mm misst, weicht um ${fixed(100 * off, 1)} % ab; ausgleichen lassen sich höchstens ${plain(100 * largest, 1)} % (${fixed(bar * (1 - largest), 1)} bis ${fixed(bar * (1 + largest), 1)} mm). Das ist kein ungenauer Drucker, sondern ein verstellter Maßstab: noch einmal mit 100 % (wahrer Größe) drucken und nachmessen.`,
+  'cutter.letters-lacking': ({ letters }) =>
+    `Den Buchstaben aus einfachen Strichen fehlen ${letters.map((letter) => `„${letter}“`).join(', ')}: An ihrer Stelle stehen Kästchen. Namen in lateinischen Buchstaben nehmen, oder gefüllte Buchstaben.`,
+  'cutter.length': ({ what, length, most }, { plain }) =>
+    `${machineLengths[what]} von ${plain(length, 2)} mm geht nicht: 0 bis ${most} mm angeben.`,
+  'cutter.mat-too-small': ({ width, least }, { plain }) =>
+    `Eine Matte von ${plain(width, 2)} mm Breite ist zu klein für Teile einer Form: mindestens ${least} mm.`,
+};
