@@ -3,15 +3,15 @@ import path from 'node:path';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import type { OptionTable } from '../src/core/base/index.ts';
+import { INSIDE_OPTIONS } from '../src/core/inside/index.ts';
 import { ALLOWANCE_LIMITS, PATTERN_OPTIONS } from '../src/core/pattern/index.ts';
 import { CUTTER_OPTIONS, PRINT_OPTIONS } from '../src/core/sheet/index.ts';
-import { INSIDE_OPTIONS } from '../src/core/supports/index.ts';
 import { parseModule, readModules, type SourceModule } from './read-imports.ts';
 
 const top = path.resolve(import.meta.dirname, '..');
 const modules = readModules(top, 'src');
 const tables: Readonly<Record<string, OptionTable>> = {
-  'src/core/supports/inside-options.ts': INSIDE_OPTIONS,
+  'src/core/inside/inside-options.ts': INSIDE_OPTIONS,
   'src/core/pattern/pattern-options.ts': PATTERN_OPTIONS,
   'src/core/sheet/sheet-options.ts': { ...PRINT_OPTIONS, ...CUTTER_OPTIONS },
 };

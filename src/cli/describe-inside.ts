@@ -1,6 +1,6 @@
 import type { DisplayUnit } from '../core/base/index.ts';
 import type { ReportInside } from '../core/form/index.ts';
-import { nameOfPlace } from '../core/supports/index.ts';
+import { nameOfPlace } from '../core/inside/index.ts';
 import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 

@@ -1,9 +1,9 @@
 import { verbatim } from '../core/base/index.ts';
-import { judgeStuffing, wordCorrection } from '../core/simulate/index.ts';
+import { judgeFilling, wordCorrection } from '../core/simulate/index.ts';
 import { createSpeaker, tellOrderOfWork } from '../language/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
-import { describeStuffing } from './describe-stuffing.ts';
+import { describeFilling } from './describe-filling.ts';
 import { exitCodes } from './exit-codes.ts';
 import { makeWithIssues } from './make-with-issues.ts';
 
@@ -37,14 +37,14 @@ export async function stuffingCommand(
   const say = createSpeaker(reader.catalogue, { locale: reader.language, units: unit });
   const entries = made.project.checking?.entries ?? [];
   const last = entries[entries.length - 1];
-  streams.stdout.write(`${describeStuffing(stuffing, last, unit, reader)}\n`);
+  streams.stdout.write(`${describeFilling(stuffing, last, unit, reader)}\n`);
   const { zones, targets } = stuffing;
   const named = new Map([...targets, ...zones].map(({ id, name }) => [id, name]));
   for (const entry of entries) {
     const mass = entry.fillMass === undefined ? [] : [words.fillMass(numbers.mass(entry.fillMass, unit))];
     const head = [entry.date, words.state[entry.state], ...mass].join(', ');
     streams.stdout.write(`\n${head}${entry.note ? `: ${entry.note}` : ''}\n`);
-    const corrections = judgeStuffing(entry.levels, entry.state, stuffing);
+    const corrections = judgeFilling(entry.levels, entry.state, stuffing);
     if (corrections.length === 0) streams.stdout.write(`  ${words.nothingToMend}\n`);
     for (const correction of corrections) {
       const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? verbatim(id));

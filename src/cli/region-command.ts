@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { picturePatch, unrollRegion } from '../core/advice/index.ts';
+import { flattenRegion, picturePatch } from '../core/advice/index.ts';
 import { surfaceOfProject } from '../core/assembly/index.ts';
 import { writeSvg } from '../core/export/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
@@ -25,7 +25,7 @@ export async function regionCommand(
   const body = project.ok ? createPipeline().fitBody(project.value) : project;
   const region =
     project.ok && body.ok
-      ? unrollRegion(surfaceOfProject(project.value, body.value), body.value, loop)
+      ? flattenRegion(surfaceOfProject(project.value, body.value), body.value, loop)
       : undefined;
   const issues = [...body.issues, ...(region?.issues ?? [])];
   if (issues.length > 0) stderr.write(`${describeIssues(issues, reader)}\n`);

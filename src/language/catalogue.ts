@@ -6,6 +6,7 @@ import type { ExportPhrases } from '../core/export/index.ts';
 import type { FilesPhrases } from '../core/files/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
 import type { FormPhrases } from '../core/form/index.ts';
+import type { InsidePhrases } from '../core/inside/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { PatternPhrases } from '../core/pattern/index.ts';
@@ -14,7 +15,6 @@ import type { ProjectPhrases } from '../core/project/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
 import type { SheetPhrases } from '../core/sheet/index.ts';
 import type { SimulatePhrases } from '../core/simulate/index.ts';
-import type { SupportsPhrases } from '../core/supports/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
@@ -36,13 +36,13 @@ export type CorePhrases = AdvicePhrases &
   SeamsPhrases &
   SheetPhrases &
   SimulatePhrases &
-  SupportsPhrases;
+  InsidePhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {
   say(phrase: Phrase): string;
   /** A name inside a sentence: without its capital, where the language writes it small. */
-  within(phrase: Phrase): string;
+  inSentence(phrase: Phrase): string;
   /** mm, in the reader's units; in both `92.5 cm (36 3/8 in)`. */
   length(mm: number): string;
   /** mm; below a centimetre finer than `length`, `3.2 mm (1/8 in)`. */
@@ -81,6 +81,6 @@ export interface Catalogue {
   /** BCP 47. */
   readonly tag: string;
   /** A name as it stands inside a sentence. */
-  readonly within: (name: string) => string;
+  readonly inSentence: (name: string) => string;
   readonly entries: Entries<CorePhrases>;
 }

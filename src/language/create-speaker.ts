@@ -34,7 +34,7 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
   const inUnits = (format: (unit: DisplayUnit) => string) => numbers.mark(sayInUnits(units, format));
   const tongue: Tongue = {
     say,
-    within: (phrase) => catalogue.within(say(phrase)),
+    inSentence: (phrase) => catalogue.inSentence(say(phrase)),
     length: (mm) => numbers.mark(units === 'both' ? formatBoth(mm) : formatLength(mm, units)),
     difference: (mm) => numbers.mark(sayDifference(mm, units)),
     angle: (radians, decimals) => `${numbers.fixed((radians * 180) / Math.PI, decimals)}°`,

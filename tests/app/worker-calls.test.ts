@@ -23,8 +23,8 @@ import { inEnglish } from '../in-english.ts';
 import { pretendWorker } from './fixtures/pretend-worker.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
-const TOLD_AS_ISSUES = ['makeForm', 'writeFiles', 'previewSeams', 'unrollCut', 'worstZones', 'adviseSeams'];
-const ON_QUICK = ['sketchLayouts', 'previewSeams', 'unrollCut', 'scatterBody'];
+const TOLD_AS_ISSUES = ['makeForm', 'writeFiles', 'previewSeams', 'flattenCut', 'worstZones', 'adviseSeams'];
+const ON_QUICK = ['sketchLayouts', 'previewSeams', 'flattenCut', 'scatterBody'];
 const ON_FULL = [
   ...['writeFiles', 'worstZones', 'adviseSeams', 'outlineShape', 'shapeBody', 'pictureDistance'],
 ];
@@ -136,7 +136,7 @@ describe('the calls as the worker does them', () => {
 
   it('tell a defect, here a project without a body', async () => {
     const broken = { ...demo, body: null } as unknown as typeof demo;
-    expectTold('unrollCut', await client.unrollCut(broken, { loop: new Float64Array(6) }), 'null');
+    expectTold('flattenCut', await client.flattenCut(broken, { loop: new Float64Array(6) }), 'null');
     expectTold('scatterBody', await client.scatterBody(broken), '');
   });
 });
@@ -232,7 +232,7 @@ describe('calls that are stopped', () => {
 });
 
 describe('calls as the views ask them', () => {
-  const OF_PRESENT = ['writeFiles', 'unrollCut', 'worstZones', 'adviseSeams'];
+  const OF_PRESENT = ['writeFiles', 'flattenCut', 'worstZones', 'adviseSeams'];
 
   it.each(OF_PRESENT as (keyof PageCalls)[])('%s is about the project as it is then', async (name) => {
     const { client } = clientOf((_name, args) => args.slice(0, 2));

@@ -2,8 +2,8 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 
 import { MEASURES, SHAPE_CATEGORIES } from '../../src/core/body/index.ts';
+import { CAUTIONS } from '../../src/core/inside/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
-import { CAUTIONS } from '../../src/core/supports/index.ts';
 import { words as english } from '../../src/language/english/app.ts';
 import { words as german } from '../../src/language/german/app.ts';
 import { inEnglish } from '../in-english.ts';

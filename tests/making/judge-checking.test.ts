@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { type CheckingEntry, parseProject } from '../../src/core/project/index.ts';
-import { judgeStuffing, type LevelTarget } from '../../src/core/simulate/index.ts';
+import { judgeFilling, type LevelTarget } from '../../src/core/simulate/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
 
 let form: Form;
@@ -12,7 +12,7 @@ const levelTargets = (made: Form): readonly LevelTarget[] => made.workshop?.stuf
 
 function judgeChecking(made: Form, { levels, state }: Pick<CheckingEntry, 'levels' | 'state'>) {
   if (!made.workshop) throw new Error('no workshop');
-  return judgeStuffing(levels, state, made.workshop.stuffing);
+  return judgeFilling(levels, state, made.workshop.stuffing);
 }
 
 beforeAll(() => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import type { NumberOption, Option, OptionTable } from '../../src/core/base/index.ts';
+import { INSIDE_OPTIONS } from '../../src/core/inside/index.ts';
 import { GRAIN_TURN, PATTERN_OPTIONS } from '../../src/core/pattern/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { projectSchema } from '../../src/core/project/project.ts';
 import { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS } from '../../src/core/sheet/index.ts';
-import { INSIDE_OPTIONS } from '../../src/core/supports/index.ts';
 
 const { overlap: _notInTheFile, ...print } = PRINT_OPTIONS;
 

@@ -51,7 +51,7 @@ export const workerCalls = {
   ),
 
   /** A region or joined panels of the project's body as one flat piece. */
-  unrollCut: describeCall(signature<(project: Project, wish: CutWish) => Result<FlatCut>>(), {
+  flattenCut: describeCall(signature<(project: Project, wish: CutWish) => Result<FlatCut>>(), {
     worker: 'quick',
     onDefect: tellDefect,
     isWorded: true,

@@ -53,7 +53,7 @@ export function sayCaught(
   if (kind === 'none') return '';
   if (kind === 'centre') return id === 'front' ? words.centre.front : words.centre.back;
   if (kind === 'armhole') return words.armhole;
-  if (kind === 'level') return words.level(core.within(name));
+  if (kind === 'level') return words.level(core.inSentence(name));
   return kind === 'line' ? words.line(name) : words.landmark(name);
 }
 

@@ -1,6 +1,6 @@
 import type { Figure, MeasureValue } from '../../core/body/index.ts';
+import type { TestTubeReadings } from '../../core/inside/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
-import type { TestTubeReadings } from '../../core/supports/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
 

@@ -8,12 +8,12 @@ import type { Project } from '../../core/project/index.ts';
 import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
 import { findSpeaker } from './find-speaker.ts';
+import { flattenCut } from './flatten-cut.ts';
 import { isDraft, WHOLE } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
 import { sketchLayouts } from './sketch-layouts.ts';
-import { unrollCut } from './unroll-cut.ts';
 import { writeFiles } from './write-files.ts';
 
 /** What the calls need of the place they run in. */
@@ -66,9 +66,9 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),
 
-    async unrollCut(project, wish, voice) {
+    async flattenCut(project, wish, voice) {
       const { say } = await findSpeaker(voice);
-      return unrollCut(project, pipeline.fitBody(project), wish, say);
+      return flattenCut(project, pipeline.fitBody(project), wish, say);
     },
 
     async worstZones(project, count, voice) {

@@ -1,4 +1,11 @@
 export { adviseZone, type ZoneAdvice } from './advise-zone.ts';
+export {
+  type FlatPatch,
+  type FlatRegion,
+  flattenJoined,
+  flattenRegion,
+  type RegionOptions,
+} from './flatten-region.ts';
 export type {
   AdvicePhrases,
   DistanceMapPhrases,
@@ -23,10 +30,3 @@ export {
   proposeMoves,
   type SeamProposal,
 } from './propose-seams.ts';
-export {
-  type FlatPatch,
-  type FlatRegion,
-  type RegionOptions,
-  unrollJoined,
-  unrollRegion,
-} from './unroll-region.ts';

@@ -9,7 +9,7 @@ import {
 } from '../drawing/index.ts';
 import { pictureStrain } from '../flatten/index.ts';
 import { drawTestBars, TEST_BARS_SIZE } from '../pattern/index.ts';
-import type { FlatPatch } from './unroll-region.ts';
+import type { FlatPatch } from './flatten-region.ts';
 
 const MARGIN = 10;
 

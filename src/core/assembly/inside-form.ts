@@ -1,6 +1,7 @@
 import { letterOf } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
+import type { InsideForm, InsideLine, InsideSeam } from '../inside/index.ts';
 import { distanceInPlane, distanceInSpace } from '../math/index.ts';
 import {
   type ChartSurface,
@@ -12,13 +13,12 @@ import {
   measureVolume,
 } from '../mesh/index.ts';
 import type { Seam, SeamedShell } from '../seams/index.ts';
-import type { InsideForm, InsideLine, InsideSeam } from '../supports/index.ts';
 import type { FlatArms } from './flatten-arms.ts';
 import { tracerOfPanels } from './trace-on-panels.ts';
 import { waysIntoShell } from './ways-into-shell.ts';
 
 /** A shell cut and unrolled, as the inner parts are designed for. */
-export interface UnrolledShell {
+export interface FlattenedShell {
   /** The shell's: bridged, if hollows were. */
   readonly surface: ChartSurface;
   readonly body: Body;
@@ -31,7 +31,7 @@ export interface UnrolledShell {
 
 /** The shell as the inner parts need it: upright lines with their flat lengths, openings, levels. `waistHeight`: above the floor, mm. */
 export function insideFormFromShell(
-  made: UnrolledShell & { readonly arms: FlatArms },
+  made: FlattenedShell & { readonly arms: FlatArms },
   waistHeight: number,
 ): InsideForm {
   const { surface, body, shell, flat, disks, closedMesh, arms } = made;

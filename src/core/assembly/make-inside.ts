@@ -1,16 +1,6 @@
 import { failure, type Issue, type Result, type Say, success } from '../base/index.ts';
 import type { Form, FormInside } from '../form/index.ts';
 import {
-  arrangePieces,
-  draftPiece,
-  type Piece,
-  type PieceInput,
-  smoothPiece,
-  titleOfSheet,
-} from '../pattern/index.ts';
-import type { Project } from '../project/index.ts';
-import { foretellLevels } from '../simulate/index.ts';
-import {
   allowanceOfCover,
   designInside,
   type InsideForm,
@@ -19,11 +9,21 @@ import {
   judgeStand,
   listMaterials,
   massOfFill,
-} from '../supports/index.ts';
+} from '../inside/index.ts';
+import {
+  arrangePieces,
+  draftPiece,
+  type Piece,
+  type PieceInput,
+  smoothPiece,
+  titleOfSheet,
+} from '../pattern/index.ts';
+import type { Project } from '../project/index.ts';
+import { predictLevels } from '../simulate/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
 import type { FlatArms } from './flatten-arms.ts';
 import { heightOfWaist } from './height-of-waist.ts';
-import { insideFormFromShell, type UnrolledShell } from './inside-form.ts';
+import { type FlattenedShell, insideFormFromShell } from './inside-form.ts';
 import { makeArmPieces, nameArmSeams } from './make-arm-pieces.ts';
 
 /** Where inner pieces are not to be sewn to anything, cut bare, mm; cloth is hemmed. */
@@ -41,10 +41,10 @@ export interface InsideDesign {
 
 /** Designs webs, ties, straps and pole. What is wrong comes as issues beside the design, so that the panels still come. */
 export function designOfShell(
-  made: UnrolledShell & { readonly unrolledArms: Result<FlatArms> },
+  made: FlattenedShell & { readonly flatArms: Result<FlatArms> },
   project: Project,
 ): Result<InsideDesign> {
-  const unrolled = made.unrolledArms;
+  const unrolled = made.flatArms;
   const arms = unrolled.ok ? unrolled.value : { panels: [], flat: [] };
   const form = insideFormFromShell({ ...made, arms }, heightOfWaist(project, made.body));
   const { shape, issues } = designInside(form, project.inside);
@@ -106,7 +106,7 @@ export function makeInside(
   issues.push(...stand.issues);
   const inside: FormInside = {
     shape,
-    levels: foretellLevels(shape.levels, project.inside),
+    levels: predictLevels(shape.levels, project.inside),
     pieces,
     rims: parts.rims,
     arms: arms.panels.map(({ id, name }, i) => ({ id, name, strain: arms.flat[i].strain.summary })),

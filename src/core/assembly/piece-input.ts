@@ -1,8 +1,8 @@
 import { assertInvariant, verbatim } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
+import type { InsideShape } from '../inside/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
-import type { InsideShape } from '../supports/index.ts';
 import { phrase } from './draft-phrases.ts';
 import { tracerOfPanels } from './trace-on-panels.ts';
 

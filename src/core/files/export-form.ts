@@ -16,6 +16,7 @@ import {
   writeZip,
 } from '../export/index.ts';
 import { type Form, nameRevision, reportOf } from '../form/index.ts';
+import { cautionsFor } from '../inside/index.ts';
 import { boundsOfPoints } from '../math/index.ts';
 import { capBoundaryLoops, type Mesh, mergeMeshes } from '../mesh/index.ts';
 import {
@@ -27,7 +28,6 @@ import {
   titleOfSheet,
 } from '../pattern/index.ts';
 import { drawLabels, layOutForCutter, PRINT_OPTIONS, planTiles, printPieces } from '../sheet/index.ts';
-import { cautionsFor } from '../supports/index.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { phrase } from './phrases.ts';
 import { seamRows, tapeRows } from './table-rows.ts';

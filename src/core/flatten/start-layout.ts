@@ -1,7 +1,7 @@
 import { analyseLdlt, cross, distanceInSpace, findSlot, Ldlt, normalise } from '../math/index.ts';
 import { nextHalfedge } from '../mesh/index.ts';
-import { approachIsometry } from './approach-isometry.ts';
 import { measureDirichlet } from './dirichlet-energy.ts';
+import { iterateLocalGlobal } from './iterate-local-global.ts';
 import { type PreparedDisk, SLOT_CORNERS } from './prepare-disk.ts';
 import { applyPins, findPinnedEntries } from './solve-layout.ts';
 import { turnToPins } from './turn-to-pins.ts';
@@ -20,7 +20,7 @@ const STUCK = 0.5;
 export function startLayout(disk: PreparedDisk): Float64Array {
   const seen = layProjected(disk);
   if (seen) {
-    approachIsometry(disk, seen);
+    iterateLocalGlobal(disk, seen);
     if (measureDirichlet(disk, seen) < (4 + STUCK) * disk.totalArea)
       return turnToPins(seen, disk.pinA, disk.pinB);
   }
@@ -30,7 +30,7 @@ export function startLayout(disk: PreparedDisk): Float64Array {
     disk,
     isSound ? conformal : turnToPins(layTutte(disk), disk.pinA, disk.pinB),
   );
-  approachIsometry(disk, flat);
+  iterateLocalGlobal(disk, flat);
   return turnToPins(flat, disk.pinA, disk.pinB);
 }
 

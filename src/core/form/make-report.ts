@@ -27,7 +27,7 @@ export function makeReport(made: {
   readonly timingsMs: Readonly<Record<string, number>>;
 }): Report {
   const { body, shell, flat } = made;
-  const isUnrolled = flat.length > 0;
+  const isFlattened = flat.length > 0;
   const places = findNamedPlaces(shell, body);
   return {
     format: 'loftseam-report',
@@ -61,8 +61,8 @@ export function makeReport(made: {
         cloth: explainCloth(shell, places, index, disk, made.cloth, made.grain?.[panel.id] ?? 0),
       };
     }),
-    seams: isUnrolled ? measureSeams(shell, flat) : [],
-    levels: isUnrolled ? measureLevels(shell, flat) : [],
+    seams: isFlattened ? measureSeams(shell, flat) : [],
+    levels: isFlattened ? measureLevels(shell, flat) : [],
     ...(made.inside === undefined ? {} : { inside: reportInside(made.inside) }),
     timingsMs: made.timingsMs,
   };

@@ -1,5 +1,5 @@
+import { takenOffBy } from '../inside/index.ts';
 import type { Project } from '../project/index.ts';
-import { takenOffBy } from '../supports/index.ts';
 
 /** Letters and digits that are not mistaken for each other when read aloud (Crockford's base 32). */
 const DIGITS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';

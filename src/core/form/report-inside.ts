@@ -1,4 +1,4 @@
-import { CAUTIONS } from '../supports/index.ts';
+import { CAUTIONS } from '../inside/index.ts';
 import type { FormInside, ReportInside } from './types.ts';
 
 /** The numbers of the inner parts, without their shapes. */

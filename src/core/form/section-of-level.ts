@@ -1,6 +1,6 @@
+import { type DesignedBrace, depthOfShell } from '../inside/index.ts';
 import { measurePolygonArea, measurePolyline, nearestAlong, reversePolyline } from '../math/index.ts';
 import type { NamedSection } from '../simulate/index.ts';
-import { type DesignedBrace, depthOfShell } from '../supports/index.ts';
 import type { Form } from './types.ts';
 
 /** Held places nearer than this are one, mm. */

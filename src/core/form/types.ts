@@ -2,11 +2,6 @@ import type { Issue, Phrase } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
-import type { Mesh } from '../mesh/index.ts';
-import type { Piece } from '../pattern/index.ts';
-import type { Project } from '../project/index.ts';
-import type { SeamedShell } from '../seams/index.ts';
-import type { ForetoldLevel } from '../simulate/index.ts';
 import type {
   Caution,
   FillMass,
@@ -14,7 +9,12 @@ import type {
   MaterialLine,
   PlateRim,
   StandFindings,
-} from '../supports/index.ts';
+} from '../inside/index.ts';
+import type { Mesh } from '../mesh/index.ts';
+import type { Piece } from '../pattern/index.ts';
+import type { Project } from '../project/index.ts';
+import type { SeamedShell } from '../seams/index.ts';
+import type { PredictedLevel } from '../simulate/index.ts';
 
 import type { Workshop } from './work-step.ts';
 
@@ -42,7 +42,7 @@ export interface Report {
 
 export interface ReportInside {
   readonly webPlaces: 'seams' | 'panels';
-  readonly levels: readonly ForetoldLevel[];
+  readonly levels: readonly PredictedLevel[];
   /** Every brace's seams and length at each level, mm. */
   readonly braces: readonly {
     readonly id: string;
@@ -156,7 +156,7 @@ export interface Form {
 export interface FormInside {
   readonly shape: InsideShape;
   /** What each level will measure once filled. */
-  readonly levels: readonly ForetoldLevel[];
+  readonly levels: readonly PredictedLevel[];
   readonly pieces: readonly Piece[];
   /** How the shell stands to the rims of the plates. */
   readonly rims: readonly PlateRim[];

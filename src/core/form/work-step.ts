@@ -1,6 +1,6 @@
 import type { Phrase } from '../base/index.ts';
-import type { StuffingContext } from '../simulate/index.ts';
-import type { Caution } from '../supports/index.ts';
+import type { Caution } from '../inside/index.ts';
+import type { FillingContext } from '../simulate/index.ts';
 
 export type WorkPhase = 'prepare' | 'cut' | 'boards' | 'sew' | 'pole' | 'fill' | 'finish';
 
@@ -53,6 +53,6 @@ export interface WorkCheck {
 export interface Workshop {
   /** In the order of the work. */
   readonly steps: readonly WorkStep[];
-  /** For `judgeStuffing`. */
-  readonly stuffing: StuffingContext;
+  /** For `judgeFilling`. */
+  readonly stuffing: FillingContext;
 }

@@ -1,9 +1,9 @@
 import { withUsual } from '../base/index.ts';
 import { type Form, sectionOfLevel, type Workshop } from '../form/index.ts';
+import { INSIDE_OPTIONS } from '../inside/index.ts';
 import { PATTERN_OPTIONS } from '../pattern/index.ts';
-import { INSIDE_OPTIONS } from '../supports/index.ts';
+import { fillZones, levelTargets } from './filling-of-form.ts';
 import { orderOfWork } from './order-of-work.ts';
-import { fillZones, levelTargets } from './stuffing-of-form.ts';
 
 /** Order of work, and what the filled form is judged by. The form must have its inside. */
 export function makeWorkshop(form: Form): Workshop {

@@ -1,7 +1,7 @@
 import type { Phrase } from '../base/index.ts';
 import type { Form, WorkStep } from '../form/index.ts';
+import type { PlateRim } from '../inside/index.ts';
 import { measurePolyline } from '../math/index.ts';
-import type { PlateRim } from '../supports/index.ts';
 import { phrase } from './phrases.ts';
 import { cautionsOf, edgeOfOpening, innerPieces, lengthCheck, step } from './work-parts.ts';
 

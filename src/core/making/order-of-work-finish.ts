@@ -1,9 +1,9 @@
 import { heightOfWaist } from '../assembly/index.ts';
 import type { Phrase } from '../base/index.ts';
 import type { Form, WorkCheck, WorkStep } from '../form/index.ts';
-import { type FillZone, type LevelTarget, STUFFING_TOLERANCE } from '../simulate/index.ts';
+import { FILLING_TOLERANCE, type FillZone, type LevelTarget } from '../simulate/index.ts';
+import { fillZones, levelTargets } from './filling-of-form.ts';
 import { phrase } from './phrases.ts';
-import { fillZones, levelTargets } from './stuffing-of-form.ts';
 import { cautionsOf, innerPieces, lengthCheck, step } from './work-parts.ts';
 
 /** Plates and pole, filling zone by zone, closing, stand, arms, care. */
@@ -117,7 +117,7 @@ function fillZone(
 
 function sizeChecks(level: LevelTarget): WorkCheck[] {
   return (['girth', 'width', 'depth'] as const).map((kind) => {
-    const { below, above } = STUFFING_TOLERANCE[kind];
+    const { below, above } = FILLING_TOLERANCE[kind];
     const name = phrase('check.size', { level: level.name, kind });
     return lengthCheck(`${kind}-${level.id}`, name, level[kind], below, above);
   });

@@ -1,8 +1,8 @@
 import { readCutting } from '../assembly/index.ts';
 import { type Phrase, verbatim } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
+import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../inside/index.ts';
 import { barsOfCover, findPaper, PRINT_OPTIONS, planTiles } from '../sheet/index.ts';
-import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../supports/index.ts';
 import { boardSteps } from './order-of-work-boards.ts';
 import { phrase } from './phrases.ts';
 import {

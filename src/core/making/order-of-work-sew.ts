@@ -1,8 +1,8 @@
 import { type OrderedSeam, orderSeams } from '../assembly/index.ts';
 import type { Phrase } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
+import type { DesignedBrace } from '../inside/index.ts';
 import { measurePolyline } from '../math/index.ts';
-import type { DesignedBrace } from '../supports/index.ts';
 import { phrase } from './phrases.ts';
 import {
   cautionsOf,

@@ -1,7 +1,7 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 import type { WorkPhase } from '../form/index.ts';
+import type { PlateRim } from '../inside/index.ts';
 import type { ReadingKind } from '../simulate/index.ts';
-import type { PlateRim } from '../supports/index.ts';
 
 type Half = 'front' | 'back';
 

@@ -1,10 +1,10 @@
 import type { OrderedSeam } from '../assembly/index.ts';
 import { type Phrase, verbatim } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
+import { CAUTIONS, type Caution, type CautionId } from '../inside/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import { measureFlatPath } from '../mesh/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { CAUTIONS, type Caution, type CautionId } from '../supports/index.ts';
 import { phrase } from './phrases.ts';
 
 type Named = { readonly id: string; readonly name: Phrase };

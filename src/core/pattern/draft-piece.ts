@@ -1,7 +1,7 @@
 import { failure, type Result, success, withUsual } from '../base/index.ts';
 import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from './check-piece.ts';
 import { foldCorners } from './fold-corners.ts';
-import { letterPiece } from './letter-piece.ts';
+import { labelPiece } from './label-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
 import { PATTERN_OPTIONS, type PatternOptions } from './pattern-options.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
@@ -38,7 +38,7 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
   const slits = notches.flatMap((notch) => notch.slits);
   const notchPoints = notches.flatMap(drawNotchPoints);
   const clips = input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches));
-  const lettering = letterPiece({ input, info, allowances, ring, cutLine, notches, clips });
+  const lettering = labelPiece({ input, info, allowances, ring, cutLine, notches, clips });
 
   return success(
     {

@@ -45,7 +45,7 @@ export function followProgress<Id extends string>(stages: readonly Share<Id>[], 
       tell(passed / total, next.what);
     },
     /** `fraction` of the present stage. */
-    within(fraction: number, what: Phrase) {
+    tellPart(fraction: number, what: Phrase) {
       const [start, end] = [passed / total, (passed + present.share) / total];
       tell(start + (end - start) * clamp(fraction, 0, 1), what);
     },

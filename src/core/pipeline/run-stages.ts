@@ -63,7 +63,7 @@ export function createStageRunner<Given>(): StageRunner<Given> {
 
   return {
     *run(stages, given, options) {
-      const { enter, finish, within: onProgress, isCancelled } = followProgress(stages, options);
+      const { enter, finish, tellPart: onProgress, isCancelled } = followProgress(stages, options);
       const context = { given, onProgress, isCancelled, memoryOf };
       const known: KnownSteps<Given> = new Map();
       const issues: Issue[] = [];

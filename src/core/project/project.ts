@@ -1,12 +1,10 @@
 import type { OptionsOf } from '../base/index.ts';
 import type { BodyInput } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
+import { INSIDE_OPTIONS, type InsideOptions } from '../inside/index.ts';
 import { GRAIN_TURN, PATTERN_OPTIONS, type PatternOptions } from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
 import { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS, type TileOptions } from '../sheet/index.ts';
-import { INSIDE_OPTIONS, type InsideOptions } from '../supports/index.ts';
-import { numberSchema, optionSchemas } from './option-schemas.ts';
-import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
 import {
   checkingEntrySchema,
   checkingReadingSchema,
@@ -14,7 +12,9 @@ import {
   makingSchema,
   type ProjectChecking,
   type ProjectMaking,
-} from './workshop.ts';
+} from './making-and-checking.ts';
+import { numberSchema, optionSchemas } from './option-schemas.ts';
+import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
 import { z } from './zod-without-code.ts';
 
 export const projectFormat = 'loftseam-project';

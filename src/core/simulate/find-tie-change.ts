@@ -1,5 +1,5 @@
+import { type SectionProblem, sampleSection, solveSection } from '../inside/index.ts';
 import { boundsOfPolyline } from '../math/index.ts';
-import { type SectionProblem, sampleSection, solveSection } from '../supports/index.ts';
 
 /** A filled row as it is held inside: the cloth, its ties, and how much of a change each tie takes. */
 export interface HeldSection {

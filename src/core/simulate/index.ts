@@ -1,8 +1,8 @@
+export * from './filling-targets.ts';
+export { divideFill, type FillZone } from './filling-zones.ts';
 export { findTieChange, type HeldSection, type TieChange } from './find-tie-change.ts';
-export { type ForetoldLevel, foretellLevels } from './foretell-levels.ts';
-export { type Correction, judgeStuffing, type NamedSection, type StuffingContext } from './judge-stuffing.ts';
+export { type Correction, type FillingContext, judgeFilling, type NamedSection } from './judge-filling.ts';
 export type { SimulatePhrases } from './phrases.ts';
-export * from './stuffing-targets.ts';
-export { divideFill, type FillZone } from './stuffing-zones.ts';
+export { type PredictedLevel, predictLevels } from './predict-levels.ts';
 export { wordCheck } from './word-check.ts';
 export { type CorrectionWords, wordCorrection } from './word-correction.ts';

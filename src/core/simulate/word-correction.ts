@@ -1,5 +1,5 @@
 import type { Phrase } from '../base/index.ts';
-import type { Correction } from './judge-stuffing.ts';
+import type { Correction } from './judge-filling.ts';
 import { phrase } from './phrases.ts';
 
 export interface CorrectionWords {

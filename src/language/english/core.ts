@@ -7,6 +7,7 @@ import { draft } from './core/draft.ts';
 import { exported } from './core/export.ts';
 import { files } from './core/files.ts';
 import { flatten } from './core/flatten.ts';
+import { inside } from './core/inside.ts';
 import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
 import { pattern } from './core/pattern.ts';
@@ -16,13 +17,12 @@ import { project } from './core/project.ts';
 import { seams } from './core/seams.ts';
 import { sheet } from './core/sheet.ts';
 import { simulate } from './core/simulate.ts';
-import { supports } from './core/supports.ts';
 import { zones } from './core/zones.ts';
 
 /** Everything the core says. */
 export const catalogue: Catalogue = {
   tag: 'en',
-  within: (name) => name.toLowerCase(),
+  inSentence: (name) => name.toLowerCase(),
   entries: {
     ...advice,
     ...assembly,
@@ -41,7 +41,7 @@ export const catalogue: Catalogue = {
     ...seams,
     ...sheet,
     ...simulate,
-    ...supports,
+    ...inside,
     ...zones,
   },
 };

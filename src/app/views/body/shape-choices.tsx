@@ -22,7 +22,7 @@ function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
   const say = useSay();
   const [name, why] = [say(category.name), say(category.why)];
   const choiceIds = category.choices.map(({ id }) => id);
-  const choose = (id: string) => actions.setShape(category.id, id, core.within(name));
+  const choose = (id: string) => actions.setShape(category.id, id, core.inSentence(name));
   return (
     <fieldset className="shape-choice">
       <legend>{name}</legend>

@@ -3,8 +3,8 @@ import { verbatim } from '../../../core/base/index.ts';
 import type { CheckingEntry } from '../../../core/project/index.ts';
 import {
   type Correction,
-  judgeStuffing,
-  type StuffingContext,
+  type FillingContext,
+  judgeFilling,
   wordCorrection,
 } from '../../../core/simulate/index.ts';
 import { useNumbers, useSayInUnits, useWords } from '../parts/use-words.ts';
@@ -12,12 +12,12 @@ import { useActions, useApp } from '../parts/workroom-context.tsx';
 
 interface CorrectionsProps {
   readonly entry: CheckingEntry;
-  readonly stuffing: StuffingContext;
+  readonly stuffing: FillingContext;
 }
 
 /** What the readings say, and what to do: worked out anew with every reading. */
 export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
-  const corrections = useMemo(() => judgeStuffing(entry.levels, entry.state, stuffing), [entry, stuffing]);
+  const corrections = useMemo(() => judgeFilling(entry.levels, entry.state, stuffing), [entry, stuffing]);
   const { workshop } = useWords();
   const say = useSayInUnits();
   const words = workshop.checking;

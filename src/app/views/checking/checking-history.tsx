@@ -1,5 +1,5 @@
 import type { CheckingEntry } from '../../../core/project/index.ts';
-import { compareReading, judgeStuffing, type StuffingContext } from '../../../core/simulate/index.ts';
+import { compareReading, type FillingContext, judgeFilling } from '../../../core/simulate/index.ts';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
@@ -7,7 +7,7 @@ import { useApp } from '../parts/workroom-context.tsx';
 interface HistoryProps {
   readonly entries: readonly CheckingEntry[];
   readonly shown: number;
-  readonly stuffing: StuffingContext;
+  readonly stuffing: FillingContext;
   readonly onShow: (index: number) => void;
   readonly onRemove: (index: number) => void;
 }
@@ -70,7 +70,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                       {offOf(entry, id)}
                     </td>
                   ))}
-                  <td className="number">{judgeStuffing(entry.levels, entry.state, stuffing).length}</td>
+                  <td className="number">{judgeFilling(entry.levels, entry.state, stuffing).length}</td>
                   <td>
                     <button
                       type="button"

@@ -1,7 +1,7 @@
 import { useState } from 'react';
+import { CAUTIONS } from '../../../core/inside/index.ts';
 import type { CheckingEntry } from '../../../core/project/index.ts';
-import type { StuffingContext } from '../../../core/simulate/index.ts';
-import { CAUTIONS } from '../../../core/supports/index.ts';
+import type { FillingContext } from '../../../core/simulate/index.ts';
 import { isFormBehind } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -34,7 +34,7 @@ export function CheckingStage() {
   );
 }
 
-function CheckingLog({ stuffing }: { readonly stuffing: StuffingContext }) {
+function CheckingLog({ stuffing }: { readonly stuffing: FillingContext }) {
   const entries = useApp((state) => state.project?.checking?.entries ?? NONE);
   const actions = useActions();
   const { workshop, steps } = useWords();

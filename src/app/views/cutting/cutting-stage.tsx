@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { CAUTIONS } from '../../../core/supports/index.ts';
+import { CAUTIONS } from '../../../core/inside/index.ts';
 import { isFormBehind, reaches } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { Download } from '../parts/download-list.tsx';

@@ -1,6 +1,6 @@
 import type { DisplayUnit } from '../../../core/base/index.ts';
 import type { FormInside } from '../../../core/form/index.ts';
-import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/supports/index.ts';
+import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/inside/index.ts';
 import type { Numbers } from '../../../language/index.ts';
 import { isFormBehind, issuesOf } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
@@ -84,7 +84,7 @@ function InsideChoices() {
             limits={INSIDE_OPTIONS[id]}
             isOptional
             placeholder={numbers.length(INSIDE_OPTIONS[id].usual, unit, { bare: true })}
-            onValue={(mm) => actions.setInside(id, mm, core.within(words[id]))}
+            onValue={(mm) => actions.setInside(id, mm, core.inSentence(words[id]))}
           />
         </div>
       ))}

@@ -3,7 +3,7 @@ import {
   measuredGrowthOf,
   sewnGirthOfTestTube,
   TEST_TUBE_LINES,
-} from '../../../core/supports/index.ts';
+} from '../../../core/inside/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
@@ -28,7 +28,7 @@ export function TestTubeFields() {
             value={inside?.testTube?.[line] ?? null}
             limits={limits}
             isOptional
-            onValue={(mm) => actions.setTestTube(line, mm, core.within(words.measure(k + 1)))}
+            onValue={(mm) => actions.setTestTube(line, mm, core.inSentence(words.measure(k + 1)))}
           />
         </div>
       ))}

@@ -32,7 +32,7 @@ export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: 
         type="checkbox"
         aria-label={words.done(title)}
         checked={isDone}
-        onChange={(event) => actions.setDone(step.id, event.target.checked, core.within(title))}
+        onChange={(event) => actions.setDone(step.id, event.target.checked, core.inSentence(title))}
       />
       <details open={isOpen || isShown} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
         <summary>
@@ -52,7 +52,7 @@ function StepBody({ step, waitsFor, isShown }: Pick<MakingStepProps, 'step' | 'w
   const { workshop, core } = useWords();
   const say = useSay();
   const words = workshop.making;
-  const waits = waitsFor.map(({ title }) => core.within(say(title))).join('; ');
+  const waits = waitsFor.map(({ title }) => core.inSentence(say(title))).join('; ');
   return (
     <div className="step-body">
       {waitsFor.length > 0 && <p className="step-waits">{words.first(waits)}</p>}

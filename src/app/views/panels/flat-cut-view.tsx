@@ -77,7 +77,7 @@ function useFlatCut(wish: CutWish): { readonly made: Result<FlatCut> | null; rea
   const [last, setLast] = useState<{ made: Result<FlatCut>; of: CutWish; body: typeof body } | null>(null);
   useEffect(() => {
     let isWanted = true;
-    void services.worker.unrollCut(wish).then((made) => {
+    void services.worker.flattenCut(wish).then((made) => {
       if (isWanted && made) setLast({ made, of: wish, body });
     });
     return () => {

@@ -1,4 +1,4 @@
-import type { Caution } from '../../../core/supports/index.ts';
+import type { Caution } from '../../../core/inside/index.ts';
 import { useSay, useWords } from './use-words.ts';
 
 /** Where the work can hurt, and what to do about it. */

@@ -85,7 +85,7 @@ function PlaceChoice({ form, kind }: DrawnPointListProps) {
       onChange={(event) => {
         const place = offered.find(({ id }) => id === event.target.value);
         if (!place) return;
-        actions.addDrawnPoint(kind, { u: place.u, v: place.v, caughtOn: core.within(names[place.id]) });
+        actions.addDrawnPoint(kind, { u: place.u, v: place.v, caughtOn: core.inSentence(names[place.id]) });
       }}
     >
       <option value="" disabled>

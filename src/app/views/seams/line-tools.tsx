@@ -84,9 +84,9 @@ export function LineTools() {
         <button
           type="button"
           className="plain"
-          onClick={() => actions.setLayout(begunFrom.id, core.within(say(begunFrom.name)))}
+          onClick={() => actions.setLayout(begunFrom.id, core.inSentence(say(begunFrom.name)))}
         >
-          {words.backTo(core.within(say(begunFrom.name)))}
+          {words.backTo(core.inSentence(say(begunFrom.name)))}
         </button>
       )}
     </div>

@@ -44,7 +44,7 @@ function LayoutCard({ layout }: { readonly layout: SeamLayout }) {
         type="radio"
         name="layout"
         checked={isChosen}
-        onChange={() => actions.setLayout(layout.id, core.within(name))}
+        onChange={() => actions.setLayout(layout.id, core.inSentence(name))}
       />
       <LayoutPicture layout={layout} />
       <span className="layout-name">{name}</span>

@@ -31,7 +31,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const howId = useId();
   const isSplit = isSided(value) || (wantsSides && measure.sided);
   const isAgain = !isSplit && typeof value === 'number' && (wantsAgain || hasReadings);
-  const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, core.within(name));
+  const set = (next: MeasureValue | null) => actions.setMeasure(measure.id, next, core.inSentence(name));
   const light = () => actions.pointAt({ kind: 'tape', id: measure.id });
 
   const toggleSides = () => {

@@ -30,7 +30,7 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
     if (mm === null) next.splice(index, 1);
     else next[index] = mm;
     if (next.length < 2) onSingle();
-    if (next.length > 0) actions.setReadings(measure.id, next, core.within(name));
+    if (next.length > 0) actions.setReadings(measure.id, next, core.inSentence(name));
   };
   return (
     <div className="readings">

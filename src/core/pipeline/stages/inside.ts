@@ -28,7 +28,7 @@ export const designStep = formStep({
   dependsOn: ({ project }) => project.inside,
   run: ({ body, cut, problem, flat, arms }, { given }) =>
     designOfShell(
-      { ...cut, body, flat, disks: problem.disks, unrolledArms: arms ?? { ok: false, issues: [] } },
+      { ...cut, body, flat, disks: problem.disks, flatArms: arms ?? { ok: false, issues: [] } },
       given.project,
     ),
 });

@@ -6,7 +6,7 @@ import {
 } from '../../assembly/index.ts';
 import { success } from '../../base/index.ts';
 import { type FlattenOptions, flattenRounds, flattenTogether, unrolling } from '../../flatten/index.ts';
-import { cutGirth, doesTakeOff, takenOffBy } from '../../supports/index.ts';
+import { cutGirth, doesTakeOff, takenOffBy } from '../../inside/index.ts';
 import { phrase } from '../phrases.ts';
 import type { Stage, StepContext } from '../step.ts';
 import { type FormGiven, formStep } from './form-step.ts';

@@ -1,5 +1,5 @@
 /** Names inside sentences of the app. */
 export const core = {
   /** Without its capital, where the language writes it small. */
-  within: (name: string): string => name.toLowerCase(),
+  inSentence: (name: string): string => name.toLowerCase(),
 };

@@ -17,7 +17,7 @@ export const assembly: Entries<AssemblyPhrases> = {
   'layout.line-id-twice': ({ line }) => `There are two seam lines with the id “${line}”; give each its own.`,
   'cloth.unknown-panel': ({ panel, known }) =>
     `No panel is called “${panel}”, so its grain was not used. There are: ${known.join(', ')}.`,
-  'level.on-panel': ({ level, panel }, { say, within }) => `${within(level)} line on ${say(panel)}`,
+  'level.on-panel': ({ level, panel }, { say, inSentence }) => `${inSentence(level)} line on ${say(panel)}`,
   'seam.lettered': ({ letter, seam }, { say }) => `seam ${letter}, ${say(seam)}`,
   'fault.of': ({ of, fault }, { say }) => `${capitalise(say(of))}: ${say(fault)}`,
   'fault.no-arms': ({ of, fault }, { say }) => `No arm pieces are made; ${say(of)}: ${say(fault)}`,

@@ -65,8 +65,8 @@ const fit: Entries<FitPhrases> = {
     `${say(tape)} is about ${difference(gap)} too ${size} for the others. Re-measure ${conflicting.map(say).join(', ')}.`,
   'body.unusual-shape': ({ part, isVery }, { say }) =>
     `To meet every tape the shape became ${isVery ? 'very unusual' : 'unusual'} in ${say(part)}. Look at the body and re-measure what looks wrong.`,
-  'body.section-crosses': ({ level }, { within }) =>
-    `At the ${within(level)} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.`,
+  'body.section-crosses': ({ level }, { inSentence }) =>
+    `At the ${inSentence(level)} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.`,
   'body.fit-not-converged': ({ steps }) => `The body fit stopped after ${steps} steps before settling.`,
   'body.arms-incomplete': ({ missing }, { say }) =>
     `Arms are made when all five arm measures are given. Missing: ${missing.map(say).join(', ')}.`,

@@ -227,7 +227,7 @@ export const making: Entries<MakingPhrases> = {
   'check.all-round': ({ level }, { say }) => `${say(level)}, all round`,
   'check.across-half': ({ level, half }, { say }) => `${say(level)}, across the ${half}`,
   'check.laid-flat': ({ level }, { say }) => `${say(level)}: empty shell laid flat, its width`,
-  'check.brace': ({ brace, level }, { say, within }) => `${say(brace)}, ${within(level)}`,
+  'check.brace': ({ brace, level }, { say, inSentence }) => `${say(brace)}, ${inSentence(level)}`,
   'check.sleeve': 'Sleeve, flat width when closed',
   'check.pole-inside': 'Pole inside the form, plate to plate',
   'check.bust-height': 'Bust level above the waist level',

@@ -5,9 +5,10 @@ const MEASURE_PERSON = ' All other girths measured are right: if it stays so, me
 
 /** Zones of filling, and what to mend by what was measured. */
 export const simulate: Entries<SimulatePhrases> = {
-  'zone.from-top': ({ lower }, { within }) =>
-    `Shoulders and neck, down to ${lower ? within(lower) : 'the base'}`,
-  'zone.between': ({ upper, lower }, { say, within }) => `${say(upper)} to ${lower ? within(lower) : 'base'}`,
+  'zone.from-top': ({ lower }, { inSentence }) =>
+    `Shoulders and neck, down to ${lower ? inSentence(lower) : 'the base'}`,
+  'zone.between': ({ upper, lower }, { say, inSentence }) =>
+    `${say(upper)} to ${lower ? inSentence(lower) : 'base'}`,
   'check.value': (values, tongue) => {
     const { unit, value, below, above } = values;
     const measured = (amount: number): string => sayMeasured(amount, unit, tongue);

@@ -32,8 +32,8 @@ export const zones: Entries<FormPhrases> = {
     ];
     return parts.length === 0 ? `at ${MARKS[mark]}` : `${parts.join(' and ')} ${MARKS[mark]}`;
   },
-  'place.by-level': ({ level, rise }, { within, fixed }) =>
-    `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'above' : 'below'} the ${within(level)} line`,
+  'place.by-level': ({ level, rise }, { inSentence, fixed }) =>
+    `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'above' : 'below'} the ${inSentence(level)} line`,
   'place.on-body': 'on the body',
 };
 

@@ -242,7 +242,7 @@ export const making: Entries<MakingPhrases> = {
   'check.across-half': ({ level, half }, { say }) =>
     `${say(level)}, quer über das ${half === 'front' ? 'Vorderteil' : 'Rückenteil'}`,
   'check.laid-flat': ({ level }, { say }) => `${say(level)}, Breite der leeren, flach hingelegten Hülle`,
-  'check.brace': ({ brace, level }, { say, within }) => `${say(brace)}, ${within(level)}`,
+  'check.brace': ({ brace, level }, { say, inSentence }) => `${say(brace)}, ${inSentence(level)}`,
   'check.sleeve': 'Tunnel, flache Breite, wenn geschlossen',
   'check.pole-inside': 'Rohr in der Form, von Platte zu Platte',
   'check.bust-height': 'Höhe der Brust über der Taille',

@@ -6,10 +6,10 @@ const MEASURE_PERSON =
 
 /** Zones of filling, and what to mend by what was measured. */
 export const simulate: Entries<SimulatePhrases> = {
-  'zone.from-top': ({ lower }, { within }) =>
-    `Schultern und Hals, hinunter bis ${lower ? within(lower) : 'zur Unterkante'}`,
-  'zone.between': ({ upper, lower }, { say, within }) =>
-    `${say(upper)} bis ${lower ? within(lower) : 'Unterkante'}`,
+  'zone.from-top': ({ lower }, { inSentence }) =>
+    `Schultern und Hals, hinunter bis ${lower ? inSentence(lower) : 'zur Unterkante'}`,
+  'zone.between': ({ upper, lower }, { say, inSentence }) =>
+    `${say(upper)} bis ${lower ? inSentence(lower) : 'Unterkante'}`,
   'check.value': (values, tongue) => {
     const { unit, value, below, above } = values;
     const measured = (amount: number): string => sayMeasured(amount, unit, tongue);

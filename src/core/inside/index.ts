@@ -1,0 +1,50 @@
+export { allowanceOfCover } from './board-pieces.ts';
+export { CAUTIONS, type Caution, cautionsFor } from './cautions.ts';
+export {
+  cutGirth,
+  depthOfShell,
+  doesTakeOff,
+  growthOfGirth,
+  outsideOfCloth,
+  takenOffBy,
+} from './cloth-growth.ts';
+export { nameOfPlace } from './describe-level.ts';
+export { designInside } from './design-inside.ts';
+export { reachOfPulledSleeve } from './fit-pole.ts';
+export { INSIDE_OPTIONS } from './inside-options.ts';
+export { insideInputs } from './inside-pieces.ts';
+export {
+  judgeStand,
+  judgeTipping,
+  leanOfPole,
+  type StandFindings,
+  type StandMass,
+  TUBES,
+} from './judge-stand.ts';
+export {
+  type FillMass,
+  listMaterials,
+  type MaterialLine,
+  massOfFill,
+} from './list-materials.ts';
+export type { InsidePhrases, Sides } from './phrases.ts';
+export type { PlateRim } from './plate-pieces.ts';
+export { sampleSection } from './sample-section.ts';
+export {
+  type SectionBalance,
+  type SectionProblem,
+  type SectionTie,
+  solveSection,
+} from './solve-section.ts';
+export { radiusOfFreeSleeve, type SpanArc, solveSpanArc } from './span-arc.ts';
+export { instructionsOfTestTube } from './test-tube.ts';
+export {
+  growthOfTestTube,
+  limitsOfTestTube,
+  measuredGrowthOf,
+  sewnGirthOfTestTube,
+  TEST_TUBE_DIAMETER,
+  TEST_TUBE_LINES,
+} from './test-tube-growth.ts';
+export type * from './types.ts';
+export { type FlatStrip, unrollStrip } from './unroll-strip.ts';

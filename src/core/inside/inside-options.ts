@@ -1,0 +1,81 @@
+import type { NumberOption, OptionsOf, OptionTable } from '../base/index.ts';
+
+/** A girth of the filled test tube, as a tape over the cloth takes it; `limitsOfTestTube` judges closer. */
+const TUBE_GIRTH = { unit: 'mm', min: 500, max: 900, usual: null } as const satisfies NumberOption;
+
+/** The test tube's girths at its three lines, from the bottom up. Read in `test-tube-growth`. */
+const TEST_TUBE = {
+  measure1: TUBE_GIRTH,
+  measure2: TUBE_GIRTH,
+  measure3: TUBE_GIRTH,
+} as const satisfies OptionTable;
+
+/**
+ * What the maker may choose for the inside: limits, unit, and what is taken where nothing was chosen. The only place that says
+ * so; file, app and command line ask here. The order is that in which the keys are told.
+ */
+export const INSIDE_OPTIONS = {
+  /** Outside diameter of the pole, measured. Read in `design-inside`, `judge-stand`, `list-materials`. */
+  tubeDiameter: { unit: 'mm', min: 5, max: 200, usual: 25 },
+  /**
+   * One plate, all its layers; as a rule two layers of 4 mm corrugated card. Read in `design-inside`, `plate-pieces`,
+   * `list-materials`.
+   */
+  boardThickness: { unit: 'mm', min: 1, max: 30, usual: 8 },
+  /**
+   * Shell and interfacing together. Read in `plate-pieces`, `inside-pieces`, `cloth-growth`, `test-tube-growth`,
+   * `make-workshop`, `order-of-work-prepare`.
+   */
+  clothThickness: { unit: 'mm', min: 0.1, max: 10, usual: 0.6 },
+  /** Largest deviation from the body that is still wanted at waist and hip. Read in `design-inside`. */
+  wantedDeviation: { unit: 'mm', min: 0.5, max: 50, usual: 3 },
+  /**
+   * Where front-to-back webs are held: on seams, or on lines drawn inside the panels where they hold better. As a rule on
+   * seams if that brings the wanted deviation, else on panels. Read in `design-inside`.
+   */
+  webPlaces: { choices: ['seams', 'panels'], usual: null },
+  /** Straps from the side seams to the sleeve at hip and bust. Read in `design-inside`. */
+  straps: { usual: true },
+  /** Pressure of the filling. Read in `cloth-growth`, `check-inside`. */
+  pressure: { unit: 'kPa', min: 0.1, max: 50, usual: 3 },
+  /** Stiffness of the fused cloth, force per width. Read in `cloth-growth`, `check-inside`. */
+  clothStiffness: { unit: 'N/mm', min: 1, max: 1000, usual: 40 },
+  /**
+   * Growth of the girth found on the maker's own test tube of 200 mm; replaces pressure over stiffness, and is taken off the
+   * panels. As a rule what the test tube's girths show, if there are any. More than the most no firm cloth grows: the tube
+   * was drawn, sewn or read wrong (ours). Read in `test-tube-growth`, `check-inside`.
+   */
+  measuredGrowth: { unit: 'share', min: 0, max: 0.2, usual: null },
+  /** Instead of `measuredGrowth`, the girths it is worked out from. Read in `test-tube-growth`. */
+  testTube: TEST_TUBE,
+  /**
+   * All that will lie over the shell, as wadding and a cover; taken off the panels. Read in `cloth-growth`,
+   * `filling-of-form`.
+   */
+  coverThickness: { unit: 'mm', min: 0, max: 40, usual: 0 },
+  /** Magnets that locate an arm, outside diameter. Read in `arm-joint`. */
+  magnetDiameter: { unit: 'mm', min: 4, max: 60, usual: 15 },
+  /** Peg that carries an arm. Read in `arm-joint`. */
+  pegDiameter: { unit: 'mm', min: 4, max: 60, usual: 12 },
+  /** The heaviest garment. Read in `judge-stand`. */
+  garmentMass: { unit: 'kg', min: 0, max: 100, usual: 3 },
+  /** How far the garment's weight hangs off the pole. Read in `judge-stand`. */
+  garmentOffset: { unit: 'mm', min: 0, max: 1000, usual: 60 },
+  /** Floor to waist on the stand; as a rule the person's own, by `heightOfWaist`. Read in `height-of-waist`. */
+  waistHeight: { unit: 'mm', min: 300, max: 2000, usual: null },
+  /** Legs of the foot, spread evenly. Read in `judge-stand`. */
+  legs: { unit: 'count', min: 3, max: 8, usual: 5 },
+  /** Pole to the ends of the legs. Read in `judge-stand`. */
+  legRadius: { unit: 'mm', min: 50, max: 1000, usual: 300 },
+  /** Mass of base and pole. Read in `judge-stand`. */
+  standMass: { unit: 'kg', min: 0.1, max: 100, usual: 6 },
+  /** Read in `judge-stand`. */
+  poleMaterial: { choices: ['steel', 'aluminium', 'beech', 'pvc'], usual: 'steel' },
+  /** Wall of the tube; wood is solid as a rule, which `standOf` says. Read in `judge-stand`. */
+  tubeWall: { unit: 'mm', min: 0.2, max: 50, usual: 1.5 },
+} as const satisfies OptionTable;
+
+/** What the maker chose for the inside. */
+export type InsideOptions = OptionsOf<typeof INSIDE_OPTIONS>;
+export type TestTubeReadings = OptionsOf<typeof TEST_TUBE>;
+export type WebPlaces = (typeof INSIDE_OPTIONS.webPlaces.choices)[number];

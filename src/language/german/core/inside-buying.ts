@@ -1,0 +1,42 @@
+import type { InsidePhrases } from '../../../core/inside/index.ts';
+import type { Entries } from '../../catalogue.ts';
+import { kilogramsAndPounds } from '../../kilograms-and-pounds.ts';
+
+type Buying = {
+  readonly [Id in keyof InsidePhrases as Id extends `buy.${string}` ? Id : never]: InsidePhrases[Id];
+};
+
+/** The list to buy by. */
+export const buying: Entries<Buying> = {
+  'buy.shell': 'Stoff für die Hülle',
+  'buy.shell.note': 'feste gewebte Baumwolle; vor dem Zuschnitt waschen und bügeln',
+  'buy.interfacing': 'gewebte Bügeleinlage',
+  'buy.interfacing.note': 'vor dem Zuschnitt fixieren: fixierter Stoff läuft ein',
+  'buy.webs': 'Stoff für Stege, Bänder und Tunnel',
+  'buy.webs.note': 'derselbe feste Stoff, Fadenlauf senkrecht',
+  'buy.covers': 'Stoff für die Bezüge der Platten',
+  'buy.card': ({ thickness }, { exact }) =>
+    `Wellpappe für die Platten, ${exact(thickness)} mm dick, wenn beide Lagen verleimt sind`,
+  'buy.card.note': 'Wellen der beiden Lagen gekreuzt',
+  'buy.foam': 'fester Schaumstoff für den Halsblock',
+  'buy.foam.note': 'nach den drei Schablonen schneiden',
+  'buy.tube': ({ diameter }, { exact }) => `Rohr, außen ${exact(diameter)} mm (mit dem Messschieber messen)`,
+  'buy.tube.note': ({ insideForm }, { fixed }) =>
+    `vom Boden bis zur Halsplatte; davon ${fixed(insideForm, 0)} mm in der Form`,
+  'buy.thread': 'starkes Polyestergarn',
+  'buy.thread.note': 'jede Naht zweimal genäht',
+  'buy.cord': 'gewachste Schnur',
+  'buy.cord.note': 'um Bezüge zu schnüren und die letzte Öffnung zu schließen',
+  'buy.fill': 'Polyesterfaser',
+  'buy.fill.note': ({ low, high }, tongue) =>
+    `${kilogramsAndPounds(low, high, 'bis', tongue)} fest gestopft, und ein Fünftel Vorrat`,
+  'buy.arms': 'Stoff und Einlage für die Arme',
+  'buy.arms.note': 'wie die Hülle',
+  'buy.arm-fill': 'Polyesterfaser für die Arme',
+  'buy.arm-fill.note': ({ low, high }, tongue) =>
+    `${kilogramsAndPounds(low, high, 'bis', tongue)}, über dem Ellenbogen weicher; zusätzlich zum Rumpf`,
+  'buy.magnets': 'Scheibenmagnete, die Armen und Nadelkissen die Stelle zeigen',
+  'buy.magnets.note': 'eingenäht und gezählt; von Kindern fernhalten und 15 cm von Implantaten',
+  'buy.pegs': 'Holzzapfen, die die Arme tragen',
+  'buy.pegs.note': 'in die Platte des Arms geklebt',
+};

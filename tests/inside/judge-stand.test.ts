@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import {
+  judgeStand,
+  judgeTipping,
+  leanOfPole,
+  massOfFill,
+  reachOfPulledSleeve,
+  TUBES,
+} from '../../src/core/inside/index.ts';
+import { inEnglish } from '../in-english.ts';
+
+// By hand: five legs of 280 mm tip over d = 280 cos 36° = 226.5 mm. Masses 6 + 5 + 1.5 + 8 = 20.5 kg;
+// Σmz = 6·1150 + 5·50 + 1.5·700 + 8·950 = 15 800, so z = 770.7; Σmx = 8·150 = 1200, so x = 58.54.
+// tan θ = (226.53 − 58.54)/770.73, θ = 12.30°. Push at 1400: 20.5·9.81·(0.22653 − 0.05854)/1.4 = 24.13 N.
+const gown = { name: 'gown', mass: 8, z: 950, x: 150 };
+const steady = [
+  { name: 'form', mass: 6, z: 1150, x: 0 },
+  { name: 'base', mass: 5, z: 50, x: 0 },
+  { name: 'pole', mass: 1.5, z: 700, x: 0 },
+  gown,
+];
+// Light base, four legs of 250 mm: d = 176.8; 14.5 kg, Σmz = 12 425 (z 856.9), Σmx = 1200 (x 82.8): 6.26°.
+const light = [
+  { name: 'form', mass: 3.5, z: 1150, x: 0 },
+  { name: 'base', mass: 2, z: 50, x: 0 },
+  { name: 'pole', mass: 1, z: 700, x: 0 },
+  gown,
+];
+
+describe('tipping, against hand calculation', () => {
+  it('of a steady stand', () => {
+    const found = judgeTipping(steady, 5, 280, 1400);
+    expect(found.tippingDistance).toBeCloseTo(226.525, 2);
+    expect(found.tipAngleDeg).toBeCloseTo(12.3, 1);
+    expect(found.pushForce).toBeCloseTo(24.13, 1);
+    expect(found.ballast).toBe(0);
+  });
+
+  it('of a light one, which the ballast it asks for brings to ten degrees', () => {
+    const found = judgeTipping(light, 4, 250, 1400);
+    expect(found.tipAngleDeg).toBeCloseTo(6.26, 1);
+    expect(found.pushForce).toBeCloseTo(9.55, 1);
+    expect(found.ballast).toBeGreaterThan(4);
+    const loaded = [...light, { name: 'ballast', mass: found.ballast, z: 30, x: 0 }];
+    expect(judgeTipping(loaded, 4, 250, 1400).tipAngleDeg).toBeCloseTo(10, 6);
+  });
+
+  it('names a garment too heavy, with the angle, the limit and the ballast', () => {
+    const form = { mass: 3.5, middle: 60, base: -260, bust: 125, waistHeight: 1040 };
+    const { issues, findings } = judgeStand(form, {
+      garmentMass: 12,
+      garmentOffset: 200,
+      legs: 4,
+      legRadius: 220,
+      standMass: 3,
+    });
+    const tips = issues.find(({ code }) => code === 'stand-tips');
+    expect(tips).toMatchObject({ path: 'garmentMass', severity: 'error', limit: 10 });
+    expect(tips?.measured).toBeCloseTo(findings.tipAngleDeg, 9);
+    expect(inEnglish(tips!.message)).toContain(findings.ballast.toFixed(1));
+    expect(judgeStand(form, {}).issues).toEqual([]);
+  });
+
+  it('tells what would do: the ballast, the legs or the garment it names stand at ten degrees', () => {
+    const form = { mass: 3.5, middle: 60, base: -260, bust: 125, waistHeight: 1040 };
+    const options = { garmentMass: 12, garmentOffset: 200, legs: 4, legRadius: 220, standMass: 3 };
+    const { message } = judgeStand(form, options).issues[0];
+    const [, ballast, legs, most] = /Put ([\d.]+) kg .* legs of (\d+) mm .* no more than ([\d.]+) kg/.exec(
+      inEnglish(message),
+    )!;
+    // By hand: masses 3.5 at 1100, 2.25 at 50, 0.75 at 520, garment 12 at 1040 and 200 mm out: 18.5 kg, Σmz = 16 832.5,
+    // Σmx = 2400. d = 220 cos 45° = 155.56. tan 10° = 0.176327: (2968.0 + 2400 − 2877.9)/(155.56 − 5.29) = 16.57 kg.
+    expect(Number(ballast)).toBeCloseTo(16.6, 1);
+    // d wanted (2968.0 + 2400)/18.5 = 290.2, so R = 290.2/cos 45° = 410.4: the next ten.
+    expect(Number(legs)).toBe(420);
+    // Without garment: 6.5 · 155.56 − 0.176327 · 4352.5 = 243.7; a kilogram takes 200 + 183.4 − 155.56 = 227.8: 1.07 kg.
+    expect(Number(most)).toBe(1);
+    const longer = judgeStand(form, { ...options, legRadius: Number(legs) });
+    expect(longer.findings.tipAngleDeg).toBeGreaterThanOrEqual(10);
+    const lighter = judgeStand(form, { ...options, garmentMass: Number(most) });
+    expect(lighter.findings.tipAngleDeg).toBeGreaterThanOrEqual(10);
+  });
+
+  it('names a form that falls by itself, a waist too low for the foot, a wall thicker than its tube', () => {
+    const form = { mass: 3.5, middle: 60, base: -260, bust: 125, waistHeight: 1040 };
+    const falls = judgeStand(form, { garmentMass: 20, garmentOffset: 400, legRadius: 150 }).issues[0];
+    expect(inEnglish(falls.message)).toContain('falls over by itself');
+    const short = judgeStand(form, { legRadius: 60 }).issues[0];
+    expect(short).toMatchObject({ code: 'stand-tips', path: 'legRadius' });
+    // 60 mm for the foot and 260 mm down to the base plate.
+    const low = judgeStand({ ...form, waistHeight: 300 }, {}).issues.find(
+      ({ code }) => code === 'form-too-low',
+    );
+    expect(low).toMatchObject({ path: 'waistHeight', measured: 300, limit: 320 });
+    const wall = judgeStand(form, { tubeWall: 13 }).issues.find(({ code }) => code === 'wall-too-thick');
+    expect(wall).toMatchObject({ path: 'tubeWall', measured: 13, limit: 12.5 });
+    expect(judgeStand(form, { tubeWall: 12.5 }).issues).toEqual([]);
+  });
+});
+
+describe('lean of a pole', () => {
+  // Cantilever with an end moment: M L²/(2EI) (Roark, Gere & Timoshenko, any handbook). 8 kg at 150 mm, 900 mm free:
+  // M = 11 772 N mm. Steel 25 × 1.5: I = π/64 (25⁴ − 22⁴) = 7676 mm⁴, so 11772·810000/(2·210000·7676) = 2.958 mm.
+  const load = { freeLength: 900, mass: 8, offset: 150 };
+  it.each([
+    ['steel 25 × 1.5', 25, 1.5, 210, 2.958],
+    ['solid beech 28', 28, 14, 12, 13.17],
+    ['aluminium 25 × 2', 25, 2, 70, 7.08],
+  ])('of %s', (_, diameter, wall, youngsModulusGPa, lean) => {
+    expect(leanOfPole({ ...load, diameter, wall, youngsModulusGPa }).lean).toBeCloseTo(lean, 1);
+  });
+});
+
+describe('tubes', () => {
+  // EN 10255 and ASME B36.10M, outside diameters as tabulated (from memory).
+  it.each([
+    ['dn15', 21.3],
+    ['dn20', 26.9],
+    ['dn25', 33.7],
+    ['nps-3/4', 26.7],
+    ['nps-1', 33.4],
+  ])('%s measures %d mm outside', (id, diameter) => {
+    expect(Math.abs((TUBES.find((tube) => tube.id === id)?.diameter ?? 0) - diameter)).toBeLessThanOrEqual(
+      0.05,
+    );
+  });
+
+  it('are drawn to a point by two ties on their sleeve', () => {
+    // Tight sleeve: no give. Otherwise four straights and two arcs, here with α = π/3 at R = 12:
+    // h = 12/cos 60° = 24, girth = 4·12·tan 60° + 2·12·(π − 2π/3).
+    expect(reachOfPulledSleeve(2 * Math.PI * 12, 12)).toBeCloseTo(12, 5);
+    expect(reachOfPulledSleeve(48 * Math.sqrt(3) + 8 * Math.PI, 12)).toBeCloseTo(24, 6);
+  });
+});
+
+describe('filling', () => {
+  // Common practice, no source: a firm full torso of about 37 to 45 L takes 2.3 to 3.4 kg.
+  it.each([37, 41, 45])('a torso of %d L takes what makers report', (litres) => {
+    const { low, high, buy, bags } = massOfFill(litres);
+    expect(0.5 * (low + high)).toBeGreaterThan(2.3);
+    expect(0.5 * (low + high)).toBeLessThan(3.4);
+    expect(buy).toBeGreaterThan(high);
+    expect(bags).toBeGreaterThanOrEqual(buy);
+  });
+});
