@@ -45,7 +45,7 @@ describe('the core', () => {
 
   it.each([
     ['a message', "const message = 'The neck is wide';"],
-    ['a message with a number', 'const message = `${n} mm are needed`;'],
+    ['a message with a number', `const message = \`\${n} mm are needed\`;`],
     ['a piece of a sentence', "const rest = 'is too large for';"],
   ])('is caught saying %s', (_, text) => {
     expect(findSentences(parseModule('src/core/a.ts', text))).toHaveLength(1);

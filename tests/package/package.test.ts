@@ -149,7 +149,7 @@ describe('the page for library users', () => {
       'page.mts': lines(),
       'rooms.mts': rooms.join('\n'),
       // A compiler that found `any` everywhere would be content with this.
-      'wrong.mts': "import { makeForm } from 'loftseam';\nmakeForm('a body');\n",
+      'wrong.mts': "import { makeForm } from 'loftseam';\nmakeForm('a body', {} as never);\n",
     };
     for (const [file, text] of Object.entries(files)) writeFileSync(path.join(place, file), text);
     expect(checkTypes(place, Object.keys(files), resolution)).toEqual([
