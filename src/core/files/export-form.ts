@@ -27,7 +27,14 @@ import {
   sideInShort,
   titleOfSheet,
 } from '../pattern/index.ts';
-import { drawLabels, layOutForCutter, PRINT_OPTIONS, planTiles, printPieces } from '../sheet/index.ts';
+import {
+  drawLabels,
+  findPaper,
+  layOutForCutter,
+  PRINT_OPTIONS,
+  planTiles,
+  printPieces,
+} from '../sheet/index.ts';
 import { type FormFile, filesOfForm } from './files-of-form.ts';
 import { phrase } from './phrases.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
@@ -260,10 +267,11 @@ async function writePdfFiles(
   for (const paper of papers) {
     const job = printPieces(pieces, { ...info, cautions: cautionsFor(pieces) }, { ...print, paper });
     issues.push(...job.issues);
-    if (!job.ok) continue;
+    const name = findPaper(paper)?.name;
+    if (!job.ok || !name) continue;
     const content = await writePdf({
       pages: job.value.pages,
-      title: say(phrase('file.print-title', { project: form.project.name, paper })),
+      title: say(phrase('file.print-title', { project: form.project.name, paper: { id: paper, name } })),
       say,
       font: font.bytes,
       fontName: font.name,

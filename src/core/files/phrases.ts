@@ -1,7 +1,12 @@
-import { type NoValues, phrasesOf } from '../base/index.ts';
+import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 
 interface WithProject {
   readonly project: string;
+}
+
+interface NamedById {
+  readonly id: string;
+  readonly name: Phrase;
 }
 
 interface Unknown {
@@ -41,8 +46,8 @@ export type FilesPhrases = {
     readonly most: number;
   };
   readonly 'file.letters-lacking': { readonly letters: readonly string[] };
-  /** Titles of printed files. */
-  readonly 'file.print-title': WithProject & { readonly paper: string };
+  /** Titles of printed files; English shows the id of the paper, as its file's name does. */
+  readonly 'file.print-title': WithProject & { readonly paper: NamedById };
   readonly 'file.labels-title': WithProject;
   readonly 'file.revision': { readonly revision: string };
 } & { readonly [Id in Heading as `table.${Id}`]: NoValues };

@@ -13,7 +13,7 @@ export const files: Entries<FilesPhrases> = {
     `Walls of ${wall} mm cannot be used in a model of 1 : ${scale}: give ${least} to ${fixed(most, 1)} mm.`,
   'file.letters-lacking': ({ letters }) =>
     `The letters of the print lack ${letters.map((letter) => `“${letter}”`).join(', ')}: boxes stand in their place. Write the name in Latin, Greek, Cyrillic, Hebrew or Arabic letters.`,
-  'file.print-title': ({ project, paper }) => `${project} – ${paper}`,
+  'file.print-title': ({ project, paper }) => `${project} – ${paper.id}`,
   'file.labels-title': ({ project }) => `${project} – labels`,
   'file.revision': ({ revision }) => `rev ${revision}`,
 

@@ -13,7 +13,7 @@ export const files: Entries<FilesPhrases> = {
     `Wände von ${plain(wall, 2)} mm gehen nicht in einem Modell 1 : ${plain(scale, 2)}: ${plain(least, 1)} bis ${fixed(most, 1)} mm angeben.`,
   'file.letters-lacking': ({ letters }) =>
     `Der Druckschrift fehlen ${letters.map((letter) => `„${letter}“`).join(', ')}: An ihrer Stelle stehen Kästchen. Den Namen in lateinischen, griechischen, kyrillischen, hebräischen oder arabischen Buchstaben schreiben.`,
-  'file.print-title': ({ project, paper }) => `${project} – ${paper}`,
+  'file.print-title': ({ project, paper }, { say }) => `${project} – ${say(paper.name)}`,
   'file.labels-title': ({ project }) => `${project} – Etiketten`,
   'file.revision': ({ revision }) => `Stand ${revision}`,
 

@@ -31,11 +31,8 @@ export const zones: Entries<FormPhrases> = {
     if (above && beside) return `${above} und ${beside}`;
     return above || (beside ? `${beside} als ${name}` : `an ${at}`.replace(/^an dem/, 'am'));
   },
-  'place.by-level': ({ level, rise }, { say, fixed }) => {
-    const away = fixed(Math.abs(rise), 0);
-    const line = `der Höhenlinie „${say(level)}“`;
-    return away === '0' ? `an ${line}` : `${away} mm ${rise > 0 ? 'über' : 'unter'} ${line}`;
-  },
+  'place.by-level': ({ level, rise }, { say, fixed }) =>
+    `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'über' : 'unter'} der Höhenlinie „${say(level)}“`,
   'place.on-body': 'auf dem Körper',
 };
 

@@ -1,0 +1,93 @@
+import type { Phrase } from '../../src/core/base/index.ts';
+import { MEASURES } from '../../src/core/body/index.ts';
+import { nameOfLine, nameOfPlace } from '../../src/core/seams/index.ts';
+import type { CorePhrases } from '../../src/language/index.ts';
+
+const WEB: Phrase = { id: 'brace.web', values: { side: 'right' } };
+const WAIST = nameOfPlace('waist');
+const PRINCESS = nameOfLine('princess front');
+const SLEEVE: Phrase = { id: 'arm.half', values: { half: 'front', side: 'right' } };
+
+/** What none of the bodies, files and forms made here brings about. */
+export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
+  'measure.of-side': { measure: MEASURES[0].name, side: 'right' },
+  'body.tape-conflict': {
+    tape: { id: 'measure.of-side', values: { measure: MEASURES[0].name, side: 'left' } },
+    gap: 12,
+    size: 'small',
+    conflicting: MEASURES.slice(0, 2).map(({ name }) => name),
+  },
+  'body.section-crosses': { level: nameOfPlace('waist') },
+  'body.fit-not-converged': { steps: 60 },
+  'flatten.outline-crosses': { places: 2 },
+  'flatten.kept-length': { wanted: 120.25, got: 121.5 },
+  'file.wrong-value': { field: 'cloth.allowance' },
+  'brace.centre-line': { half: 'back' },
+  'inside.webs-on-other-side': {
+    side: 'both',
+    over: 4,
+    remedy: { id: 'inside.take-webs-on-panels', values: {} },
+  },
+  'inside.cloth-gives-way-as-measured': { level: WAIST, girth: 900, mostGrowth: 0.5 },
+  'inside.line-leaves-panels': { line: { id: 'brace.web-line', values: { half: 'front' } }, side: 'left' },
+  'inside.little-cloth-at-edge': {
+    brace: WEB,
+    opening: { id: 'opening.for-straps', values: { number: 3 } },
+    left: 0,
+    least: 10,
+  },
+  'inside.little-cloth-between': {
+    brace: WEB,
+    opening: { id: 'opening.for-strap', values: { number: 2 } },
+    other: { id: 'opening.for-fill', values: { number: 4 } },
+    left: 7.5,
+    least: 15,
+  },
+  'inside.web-too-open': { brace: WEB, open: 0.64, most: 0.6 },
+  'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
+  'pipeline.broken-promise': { reason: '3 ≠ 4' },
+  'pipeline.defect': { reason: '3 ≠ 4' },
+  'plan.title': { project: '1001' },
+  'plan.after': { steps: [3, 12] },
+  'plan.pieces': { pieces: [nameOfPlace('hip'), nameOfPlace('waist')] },
+  'plan.seam': { letter: 'AB' },
+  'plan.seam-words': { seam: nameOfPlace('waist'), lengths: [120.5, 121], marks: 3, closesRing: true },
+  'plan.check-words': { check: nameOfPlace('waist'), value: nameOfPlace('hip') },
+  'plan.caution': { text: nameOfPlace('waist') },
+  'advice.move-points': {
+    line: PRINCESS,
+    moves: [
+      { point: 2, mm: 12.4, way: 'to-front' },
+      { point: 3, mm: 5, way: 'up' },
+      { point: 1, mm: 6, way: 'on-round-armhole' },
+      { mm: 8, way: 'down' },
+    ],
+  },
+  'advice.add-line': { line: PRINCESS },
+  'advice.step-move': { lines: [PRINCESS, nameOfLine('side')], mm: 15, way: 'to-bust-point' },
+  'advice.step-add': { line: PRINCESS },
+  'advice.gain': {
+    step: { id: 'advice.step-move', values: { lines: [PRINCESS], mm: 5 } },
+    reach: 40,
+    near: { before: 0.0312, after: 0.0187 },
+    form: { before: 0.0141, after: 0.0129 },
+  },
+  'advice.layout-unsound': { layout: { id: 'layout.upright8.name', values: {} } },
+  'advice.nothing-helps': { most: 30 },
+  'line.middle': { panel: SLEEVE },
+  'piece.no-room-for-notes': { piece: SLEEVE },
+  'arm.outer-line': { panel: SLEEVE },
+  'arm.seam': { line: 'outer', side: 'right' },
+  'arm.join': { line: 'inner', side: 'left' },
+  'level.on-panel': { level: WAIST, panel: SLEEVE },
+  'seam.lettered': { letter: 'AB', seam: PRINCESS },
+  'fault.of': { of: SLEEVE, fault: { id: 'disk.pinched', values: {} } },
+  'fault.no-arms': {
+    of: { id: 'arm.join', values: { line: 'outer', side: 'left' } },
+    fault: { id: 'disk.handle', values: {} },
+  },
+  'seams.line-leaves-surface': { line: PRINCESS },
+  'seams.line-meets-level-often': { line: PRINCESS, level: WAIST, times: 3 },
+  'seams.level-outside-form': { level: WAIST },
+  'seams.panel-not-split': { panel: SLEEVE },
+};
