@@ -9,13 +9,10 @@ export const bodyStep = formStep<Body, Record<string, never>>({
   needs: {},
   section: 'body',
   // A draft may depend on the body before it, so it never stands in for a final one.
-  dependsOn: ({ project, options }, last) => [project.body, isStartedFrom(last, options)],
+  dependsOn: ({ project, options }) => [project.body, options.isDraft ?? false],
   run: (_, { given: { project, options } }, last) =>
-    fitBody(project.body, isStartedFrom(last, options) ? last : undefined),
+    fitBody(project.body, options.isDraft ? last : undefined),
 });
-
-const isStartedFrom = (last: Body | undefined, options: FormGiven['options']): boolean =>
-  last !== undefined && options.isDraft === true;
 
 /** Looked up here already, so that a wrong layout is told with wrong measures. */
 export const layoutStep = formStep({
