@@ -70,6 +70,11 @@ export default defineConfig({
       // English is in the table of languages as every other, and there at once all the same.
       checks: { ineffectiveDynamicImport: false },
       output: {
+        // Words of a language are told apart by its name.
+        chunkFileNames: ({ facadeModuleId }) => {
+          const [, language, part] = /\/language\/(\w+)\/(\w+)\.ts$/.exec(facadeModuleId ?? '') ?? [];
+          return language ? `assets/${language}-${part}-[hash].js` : 'assets/[name]-[hash].js';
+        },
         codeSplitting: {
           groups: [
             // React first: the larger group would take what both need, and the page would wait for it.

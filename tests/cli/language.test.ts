@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createReader, type Reader } from '../../src/cli/create-reader.ts';
-import { LANGUAGES } from '../../src/language/index.ts';
+import { LANGUAGE_NAMES, LANGUAGES } from '../../src/language/index.ts';
 import { loftseam } from './run-loftseam.ts';
 
 const straight = path.join(import.meta.dirname, '../../shared/demos/straight.loftseam.json');
@@ -79,7 +79,7 @@ describe('--language de', () => {
     expect(out).toMatch(/^Aufruf: loftseam/);
     expect(out).toContain('Optionen:');
     expect(out).toContain('Rückgabewerte: 0');
-    expect(out).toContain('--language <en|de>');
+    expect(out).toContain(`--language <${LANGUAGES.join('|')}>`);
     expect(englishLines(out)).toEqual([]);
     expect(out).not.toMatch(/Usage|Options|Commands|Arguments|default|choices|display/);
   });
@@ -262,7 +262,8 @@ describe('--language', () => {
     ]) {
       const { code, err } = await loftseam(...args);
       expect(code).toBe(2);
-      expect(err).toContain('There is no language called “tlh”. There are: en (English), de (Deutsch).');
+      const known = LANGUAGES.map((language) => `${language} (${LANGUAGE_NAMES[language]})`).join(', ');
+      expect(err).toContain(`There is no language called “tlh”. There are: ${known}.`);
     }
     expect((await loftseam('demo', '--language')).code).toBe(2);
   });
