@@ -43,6 +43,25 @@ describe('the core', () => {
     expect(core.filter(({ file }) => !FOR_PROGRAMS.test(file)).flatMap(findSentences)).toEqual([]);
   });
 
+  it('joins the table of phrases of every room to those the catalogues must hold', () => {
+    const blocks = readModules(top, 'src').flatMap(({ source }) => source.text.split(/^(?=export )/m));
+    const textOf = new Map(
+      blocks.flatMap((text) => {
+        const [, name] = /^export (?:interface|type) (\w+Phrases)\b/.exec(text) ?? [];
+        return name ? [[name, text] as const] : [];
+      }),
+    );
+    const joined = new Set<string>();
+    const join = (name: string): void => {
+      if (joined.has(name)) return;
+      joined.add(name);
+      for (const part of textOf.get(name)?.match(/\b[A-Z]\w*Phrases\b/g) ?? []) join(part);
+    };
+    join('CorePhrases');
+    expect(textOf.size).toBeGreaterThan(30);
+    expect([...textOf.keys()].filter((name) => !joined.has(name))).toEqual([]);
+  });
+
   it.each([
     ['a message', "const message = 'The neck is wide';"],
     ['a message with a number', `const message = \`\${n} mm are needed\`;`],
