@@ -29,7 +29,7 @@ const ON_FULL = [
   ...['writeFiles', 'worstZones', 'adviseSeams', 'outlineShape', 'shapeBody', 'pictureDistance'],
 ];
 /** Lettered in the page's language: pieces, files, pictures. */
-const WORDED = ['makeForm', 'writeFiles', 'unrollCut', 'worstZones', 'pictureDistance'];
+const WORDED = ['makeForm', 'writeFiles', 'flattenCut', 'worstZones', 'pictureDistance'];
 const STOPPABLE = ['makeForm', 'adviseSeams'];
 
 type Asked = (...args: unknown[]) => Promise<unknown>;
