@@ -1,3 +1,4 @@
-export { EXPORT_FORMATS, type ExportFormat, type ExportOptions, exportForm } from './export-form.ts';
+export { EXPORT_FORMATS, type ExportFormat, exportForm } from './export-form.ts';
 export { type FormFile, filesOfForm } from './files-of-form.ts';
+export type { ExportOptions } from './format-writer.ts';
 export type { FilesPhrases } from './phrases.ts';
