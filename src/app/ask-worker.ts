@@ -6,7 +6,7 @@ export function askWorker(store: AppStore, actions: Actions, worker: Follower): 
   keepForm(store, actions, worker);
   keepSketches(store, actions, worker);
   keepShapePictures(store, actions, worker);
-  keepGrips(store, actions, worker);
+  keepControlPoints(store, actions, worker);
   followPulls(store, actions, worker);
 }
 
@@ -61,7 +61,7 @@ function keepShapePictures(store: AppStore, actions: Actions, worker: Follower):
 }
 
 /** Points to pull are found once the seams are looked at and the form has settled. */
-function keepGrips(store: AppStore, actions: Actions, worker: Follower): void {
+function keepControlPoints(store: AppStore, actions: Actions, worker: Follower): void {
   let asked: unknown = null;
   store.subscribe(({ stage, project, formOf, formQuality, seamWork }) => {
     if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
@@ -71,7 +71,7 @@ function keepGrips(store: AppStore, actions: Actions, worker: Follower): void {
       if (made && !made.ok) return;
       asked = null;
       if (!made) return;
-      if (store.getState().project === project) actions.receiveGrips(made.value, project);
+      if (store.getState().project === project) actions.receiveControlPoints(made.value, project);
     });
   });
 }

@@ -10,9 +10,9 @@ import { makeWithIssues } from './make-with-issues.ts';
 /** Prints the order of work of a saved project. */
 export async function planCommand(file: string, streams: CommandStreams, reader: Reader): Promise<number> {
   const made = await makeWithIssues(file, streams, reader);
-  if (!made?.workshop) return exitCodes.errorsInProject;
+  if (!made?.making) return exitCodes.errorsInProject;
   const { name, displayUnits, making } = made.project;
-  const text = tellOrderOfWork(made.workshop.steps, {
+  const text = tellOrderOfWork(made.making.steps, {
     catalogue: reader.catalogue,
     unit: displayUnits,
     project: name,
@@ -29,10 +29,10 @@ export async function stuffingCommand(
   reader: Reader,
 ): Promise<number> {
   const made = await makeWithIssues(file, streams, reader);
-  if (!made?.workshop) return exitCodes.errorsInProject;
+  if (!made?.making) return exitCodes.errorsInProject;
   const { numbers } = reader;
   const words = reader.words.stuffing;
-  const { stuffing } = made.workshop;
+  const { stuffing } = made.making;
   const unit = made.project.displayUnits;
   const say = createSpeaker(reader.catalogue, { locale: reader.language, units: unit });
   const entries = made.project.checking?.entries ?? [];

@@ -14,13 +14,13 @@ it('answers a drag with lines, cut and strain; the lines saved make the same sea
   const pipeline = createPipeline();
   const first = pipeline.previewSeams(project);
   if (!first.ok) throw new Error(inEnglish(first.issues[0].message));
-  const grip = first.value.points.filter((point) => point.lineId === 'princessFront')[2];
-  const edit = { lineId: grip.lineId, anchor: grip.anchor, to: { u: grip.u - 0.2, v: grip.v + 25 } };
+  const pulled = first.value.points.filter((point) => point.lineId === 'princessFront')[2];
+  const edit = { lineId: pulled.lineId, anchor: pulled.anchor, to: { u: pulled.u - 0.2, v: pulled.v + 25 } };
   const dragged = pipeline.previewSeams(project, { edit });
   if (!dragged.ok) throw new Error(inEnglish(dragged.issues[0].message));
   const { lines, points, strain, snapped } = dragged.value;
   expect(snapped?.kind).toBe('none');
-  const now = points.find((point) => point.lineId === grip.lineId && point.anchor === grip.anchor)!;
+  const now = points.find((point) => point.lineId === pulled.lineId && point.anchor === pulled.anchor)!;
   expect(now.u).toBeCloseTo(edit.to.u, 9);
   expect(now.v).toBeCloseTo(edit.to.v, 6);
   // Strain depends on where the line runs, and not on the route by which it came there.

@@ -17,7 +17,7 @@ const all = Object.fromEntries(Object.keys(none).map((id) => [id, true])) as unk
 const shown = {
   tape: ['', 'tapes', 'arms'],
   body: ['', '', 'photo mirror levels tapes seams arms'],
-  seams: ['grips', 'seams', ''],
+  seams: ['controlPoints', 'seams', ''],
   panels: ['', 'seams', 'strain'],
   inside: ['inside', '', ''],
   cutting: ['', 'seams', ''],

@@ -22,7 +22,7 @@ function make(heights: object, inside: object = {}): Form {
 }
 
 const marked = (form: Form, level: string): number =>
-  form.workshop?.steps.find(({ id }) => id === 'tapes')?.checks.find(({ id }) => id === `height-${level}`)
+  form.making?.steps.find(({ id }) => id === 'tapes')?.checks.find(({ id }) => id === `height-${level}`)
     ?.value ?? Number.NaN;
 const poleToBuy = (form: Form): number =>
   form.inside?.materials.find(({ id }) => id === 'tube')?.quantity ?? Number.NaN;

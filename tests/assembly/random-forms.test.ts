@@ -13,8 +13,8 @@ import {
   bridgeHollows,
   cutIntoPanels,
   LAYOUTS,
-  listHandles,
-  moveHandle,
+  listMovablePoints,
+  movePointBy,
   type SeamedShell,
   type SeamLayout,
 } from '../../src/core/seams/index.ts';
@@ -53,8 +53,8 @@ function randomBody(random: () => number) {
 /** A suggested layout with a third of its points moved by up to 9 mm. */
 function randomLayout(random: () => number): SeamLayout {
   const layout = LAYOUTS[Math.floor(random() * LAYOUTS.length)];
-  return listHandles(layout).reduce(
-    (moved, handle) => (random() < 1 / 3 ? moveHandle(moved, handle, 18 * (random() - 0.5)) : moved),
+  return listMovablePoints(layout).reduce(
+    (moved, point) => (random() < 1 / 3 ? movePointBy(moved, point, 18 * (random() - 0.5)) : moved),
     layout,
   );
 }

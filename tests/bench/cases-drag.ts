@@ -8,8 +8,8 @@ import {
   bridgeHollows,
   cutIntoPanels,
   findLayout,
-  listHandles,
-  moveHandle,
+  listMovablePoints,
+  movePointBy,
   USUAL_BRIDGING,
 } from '../../src/core/seams/index.ts';
 import { inEnglish } from '../in-english.ts';
@@ -17,7 +17,7 @@ import type { BenchCase } from './types.ts';
 
 const demo = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
 const layout = findLayout('upright12')!;
-const handle = listHandles(layout).filter((one) => one.lineId === 'princessFront')[4];
+const point = listMovablePoints(layout).filter((one) => one.lineId === 'princessFront')[4];
 
 function prepare() {
   const project = parseProject(readFileSync(demo, 'utf8'));
@@ -34,7 +34,7 @@ type Prepared = ReturnType<typeof prepare>;
 
 function unroll({ surface, body }: Prepared, triangles: number, mm: number, memory?: FlattenMemory) {
   const start = performance.now();
-  const cut = cutIntoPanels(surface, body, moveHandle(layout, handle, mm), { targetTriangles: triangles });
+  const cut = cutIntoPanels(surface, body, movePointBy(layout, point, mm), { targetTriangles: triangles });
   if (!cut.ok) throw new Error(inEnglish(cut.issues[0].message));
   const between = performance.now();
   const flat = flattenTogether(flattenProblemFromShell(cut.value), memory ? { memory } : {});

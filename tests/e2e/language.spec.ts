@@ -44,10 +44,7 @@ function englishTexts(a: unknown, b: unknown): RegExp[] {
 
 const {
   core: _,
-  workshop: {
-    making: { range: _range, ...making },
-    ...workshop
-  },
+  making: { range: _range, ...making },
   ...words
 } = english;
 const ofCore = [
@@ -58,9 +55,7 @@ const ofCore = [
   ...LAYOUTS.flatMap(({ name, description }) => [name, description]).map(inEnglish),
   ...CAUTIONS.flatMap(({ title, text }) => [title, text]).map(inEnglish),
 ];
-const ENGLISH = [
-  ...englishTexts({ ...words, workshop, making }, { ...german, making: german.workshop.making }),
-];
+const ENGLISH = [...englishTexts({ ...words, making }, german)];
 const ENGLISH_OF_CORE = new Set(ofCore);
 
 /** All that can be read or is read out on the page, but the names of the languages and what is printed on the pieces. */

@@ -19,7 +19,7 @@ beforeAll(async () => {
   const project = parseProject(JSON.stringify({ ...raw, inside }));
   if (!project.ok) throw new Error('demo does not open');
   const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
-  const steps: readonly WorkStep[] = (form.ok && form.value.workshop?.steps) || [];
+  const steps: readonly WorkStep[] = (form.ok && form.value.making?.steps) || [];
   const options = { unit: 'cm', project: 'Maren', done: ['use'] } as const;
   const catalogue = await loadCatalogue('de');
   english = stepsOf(tellOrderOfWork(steps, { ...options, catalogue: englishCore }));

@@ -52,12 +52,12 @@ describe('cautions', () => {
 
   it('all stand in the order of work, at a step', () => {
     const said = armed
-      .workshop!.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text))
+      .making!.steps.flatMap(({ cautions }) => cautions.map(({ text }) => text))
       .map(inEnglish)
       .join(' ');
     for (const [id, words] of Object.entries(MUST_SAY)) expect(said, id).toMatch(words);
     const has = (step: string, id: string) =>
-      armed.workshop!.steps.find((one) => one.id === step)!.cautions.some((one) => one.id === id);
+      armed.making!.steps.find((one) => one.id === step)!.cautions.some((one) => one.id === id);
     for (const [step, id] of [
       ['test-tube', 'dust'],
       ['use', 'rigging'],

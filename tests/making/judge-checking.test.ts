@@ -8,11 +8,11 @@ import { ENGLISH, inEnglish } from '../in-english.ts';
 
 let form: Form;
 
-const levelTargets = (made: Form): readonly LevelTarget[] => made.workshop?.stuffing.targets ?? [];
+const levelTargets = (made: Form): readonly LevelTarget[] => made.making?.stuffing.targets ?? [];
 
 function judgeChecking(made: Form, { levels, state }: Pick<CheckingEntry, 'levels' | 'state'>) {
-  if (!made.workshop) throw new Error('no workshop');
-  return judgeFilling(levels, state, made.workshop.stuffing);
+  if (!made.making) throw new Error('no order of work');
+  return judgeFilling(levels, state, made.making.stuffing);
 }
 
 beforeAll(() => {

@@ -31,7 +31,7 @@ function formOf(demo: string, layout?: string, inside = {}): Form {
   return form.value;
 }
 
-const orderOfWork = (form: Form): readonly WorkStep[] => form.workshop?.steps ?? [];
+const orderOfWork = (form: Form): readonly WorkStep[] => form.making?.steps ?? [];
 
 const shellSeams = (steps: readonly WorkStep[]) =>
   steps.flatMap(({ seams }) => seams).filter(({ kind }) => kind === 'shell');

@@ -196,7 +196,7 @@ describe('the notices in the package', () => {
     expect(findUnnoticed(notices, [...names, 'dejavu-fonts-ttf', 'rolldown'])).toEqual([]);
   });
 
-  it('name nothing that is for the page or the workshop only', () => {
+  it('name nothing that is for the page or for building only', () => {
     const notices = readFileSync(path.join(installed, 'lib/THIRD-PARTY-NOTICES.txt'), 'utf8');
     for (const name of ['react', 'three', 'comlink', 'zustand', 'vite', 'typescript', 'tsx'])
       expect(notices).not.toMatch(new RegExp(`^- ${name} `, 'm'));

@@ -10,8 +10,8 @@ import {
   cutIntoPanels,
   findLayout,
   joinPanels,
-  listHandles,
-  moveHandle,
+  listMovablePoints,
+  movePointBy,
   removeLine,
   type SeamedShell,
   type SeamLayout,
@@ -108,10 +108,10 @@ describe('lines taken away and added', () => {
   });
 
   // On the cylinder a move of the chart is a turn: mm / 140 radians, for every anchor that is no armhole or shoulder.
-  it('moves lines by their handles', () => {
-    const handles = listHandles(upright8).filter((handle) => handle.lineId === 'princessFront');
-    expect(handles).toHaveLength(6);
-    const moved = handles.slice(0, 5).reduce((layout, handle) => moveHandle(layout, handle, 14), upright8);
+  it('moves lines by their points', () => {
+    const points = listMovablePoints(upright8).filter((point) => point.lineId === 'princessFront');
+    expect(points).toHaveLength(6);
+    const moved = points.slice(0, 5).reduce((layout, point) => movePointBy(layout, point, 14), upright8);
     const angleAt = (layout: SeamLayout, v: number): number => {
       const shell = cut(cylinder, layout);
       const seam = shell.seams.find((candidate) => candidate.id === 'princessFrontRight')!;
@@ -119,9 +119,9 @@ describe('lines taken away and added', () => {
       return shell.chart[2 * point];
     };
     for (const v of [0, 100, 300, 450]) expect(angleAt(moved, v) - angleAt(upright8, v)).toBeCloseTo(0.1, 6);
-    expect(listHandles(upright8).some((handle) => handle.lineId === 'centreFront')).toBe(false);
-    const neck = listHandles(upright8).find((handle) => handle.lineId === 'neckBase')!;
-    const lower = moveHandle(upright8, neck, -20).lines.find((line) => line.id === 'neckBase')!;
+    expect(listMovablePoints(upright8).some((point) => point.lineId === 'centreFront')).toBe(false);
+    const neck = listMovablePoints(upright8).find((point) => point.lineId === 'neckBase')!;
+    const lower = movePointBy(upright8, neck, -20).lines.find((line) => line.id === 'neckBase')!;
     expect(lower.alongHeight).toEqual({ landmark: 'neckSideRight', v: -20 });
   });
 });

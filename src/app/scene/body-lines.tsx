@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { findMeasure } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
-import { type AppState, type Highlight, isMarkOf, isTapeLit, markId, threadColour } from '../store/index.ts';
+import { type AppState, type Highlight, isMarkOf, isTapeLit, markId, seamColour } from '../store/index.ts';
 import { CrispLine } from './crisp-line.tsx';
 import { innerMarks } from './nearest-thing.ts';
 import { Pins } from './pins.tsx';
@@ -29,7 +29,7 @@ export function SeamLines({ form, normals, highlight }: LinesProps) {
         const tag = liftedPath(middle, mesh.positions, normals, TAG_LIFT);
         return {
           seam,
-          colour: threadColour(index),
+          colour: seamColour(index),
           points: liftedPath(seam.points, mesh.positions, normals, LIFT),
           tag: [tag[0]!, tag[1]!, tag[2]!] as const,
         };

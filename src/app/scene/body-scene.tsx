@@ -7,9 +7,9 @@ import { measureVertexNormals } from '../../core/mesh/index.ts';
 import {
   type Actions,
   type AppStore,
+  type ControlPointName,
   catchPlace,
   type DrawnKind,
-  type GripName,
   isShown,
   stageOf,
 } from '../store/index.ts';
@@ -17,6 +17,7 @@ import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { GhostBody, SectionLine } from './compare-lines.tsx';
+import { ControlPoints } from './control-points.tsx';
 import { DrawnPoints } from './drawn-points.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
@@ -25,7 +26,6 @@ import { PanelSurfaces } from './panel-surfaces.tsx';
 import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
 import { SceneCanvas } from './scene-canvas.tsx';
-import { SeamGrips } from './seam-grips.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
 import { GroundShadow, StudioLight } from './studio.tsx';
 
@@ -79,9 +79,9 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const thread = useStore(store, (state) => state.thread);
   const pencil = useStore(store, (state) => state.pencil);
   const isMeasuring = stage.shows.includes('measuring');
-  const hasGrips = stage.shows.includes('grips');
+  const hasControlPoints = stage.shows.includes('controlPoints');
   const seesInside = stage.shows.includes('inside');
-  const isPulling = useStore(store, (state) => hasGrips && state.seamWork.pull !== null);
+  const isPulling = useStore(store, (state) => hasControlPoints && state.seamWork.pull !== null);
   const form = useShownForm(settled, store);
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = usePanelBuffers(form, normals);
@@ -108,7 +108,9 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       {shows.arms && <ArmSurfaces arms={form.body.arms} />}
       {isMeasuring && <BodyCompared form={form} store={store} />}
       {isShown(stage, 'mirror', layers) && <GhostBody body={form.body} isMirrored />}
-      {hasGrips && <PulledGrips form={form} store={store} actions={actions} isPulling={isPulling} />}
+      {hasControlPoints && (
+        <PulledControlPoints form={form} store={store} actions={actions} isPulling={isPulling} />
+      )}
       <DrawnOnForm form={settled} store={store} actions={actions} />
       {isMeasuring && <LaidThreadLine form={form} thread={thread} />}
       {shows.seams && <SeamLines form={form} normals={normals} highlight={highlight} />}
@@ -123,10 +125,10 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
 function useShownForm(settled: Form, store: AppStore): Form {
   const seamWork = useStore(store, (state) => state.seamWork);
   const project = useStore(store, (state) => state.project);
-  const hasGrips = useStore(store, (state) => stageOf(state.stage).shows.includes('grips'));
+  const hasControlPoints = useStore(store, (state) => stageOf(state.stage).shows.includes('controlPoints'));
   const formOf = useDeferredValue(useStore(store, (state) => state.formOf));
-  const isPulling = hasGrips && seamWork.pull !== null;
-  const awaitsForm = hasGrips && seamWork.base === project && formOf !== project;
+  const isPulling = hasControlPoints && seamWork.pull !== null;
+  const awaitsForm = hasControlPoints && seamWork.base === project && formOf !== project;
   const preview = isPulling || awaitsForm ? seamWork.preview : null;
   return useMemo(
     () => (preview ? { ...settled, shell: preview.shell, flat: preview.flat } : settled),
@@ -178,7 +180,12 @@ function usePointerWork({ shown, settled, store, actions }: PointerWorkProps) {
     }
     const { pull } = store.getState().seamWork;
     if (to && pull && !pull.isLast) {
-      actions.pullGrip({ lineId: pull.lineId, anchor: pull.anchor, to, snapWithin: event.altKey ? 0 : SNAP });
+      actions.pullControlPoint({
+        lineId: pull.lineId,
+        anchor: pull.anchor,
+        to,
+        snapWithin: event.altKey ? 0 : SNAP,
+      });
     }
   };
   const pick = (panelId: string, event: ThreeEvent<MouseEvent>) => {
@@ -227,21 +234,23 @@ function BodyCompared({ form, store }: { readonly form: Form; readonly store: Ap
   );
 }
 
-interface PulledGripsProps extends FormInSpaceProps {
+interface PulledControlPointsProps extends FormInSpaceProps {
   readonly isPulling: boolean;
 }
 
-function PulledGrips({ form, store, actions, isPulling }: PulledGripsProps) {
+function PulledControlPoints({ form, store, actions, isPulling }: PulledControlPointsProps) {
   const seamWork = useStore(store, (state) => state.seamWork);
   const project = useStore(store, (state) => state.project);
-  const grab = (grip: GripName) => {
-    const point = seamWork.preview?.points.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor);
+  const grab = (named: ControlPointName) => {
+    const point = seamWork.preview?.points.find(
+      (p) => p.lineId === named.lineId && p.anchor === named.anchor,
+    );
     if (!point || seamWork.base !== project) return;
-    actions.chooseGrip(grip);
-    actions.pullGrip({ ...grip, to: { u: point.u, v: point.v }, snapWithin: 0 });
+    actions.chooseControlPoint(named);
+    actions.pullControlPoint({ ...named, to: { u: point.u, v: point.v }, snapWithin: 0 });
   };
   return (
-    <SeamGrips
+    <ControlPoints
       seamWork={seamWork}
       isSymmetric={form.body.shape.isMirrorSymmetric}
       actions={actions}

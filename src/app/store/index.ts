@@ -28,6 +28,7 @@ export {
   placeOfMark,
   scaleByMarks,
 } from './place-photo.ts';
+export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
   historyOf,
@@ -41,6 +42,5 @@ export {
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';
-export { threadColour } from './thread-colour.ts';
 export * from './types.ts';
 export { typicalStrain } from './typical-strain.ts';

@@ -2,16 +2,16 @@ import type { SeamPreview } from '../../core/advice/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { nameOfLine, type SeamLine } from '../../core/seams/index.ts';
 import type { AppStore } from './create-app-store.ts';
-import type { GripName, SeamPull } from './types.ts';
+import type { ControlPointName, SeamPull } from './types.ts';
 
 export interface SeamActions {
   /** The points of a project's lines, before anything is pulled. */
-  receiveGrips(preview: SeamPreview, base: Project): void;
-  chooseGrip(grip: GripName | null): void;
+  receiveControlPoints(preview: SeamPreview, base: Project): void;
+  chooseControlPoint(point: ControlPointName | null): void;
   /** Asks for the chosen point elsewhere; answers come by `receivePull`, and the last one becomes an undo step. */
-  pullGrip(pull: SeamPull): void;
+  pullControlPoint(pull: SeamPull): void;
   /** The pull under way ends where it is. */
-  letGripGo(): void;
+  letControlPointGo(): void;
   receivePull(preview: SeamPreview, pull: SeamPull): void;
   refusePull(message: string, pull: SeamPull): void;
   setSeamLines(lines: readonly SeamLine[], step: string): void;
@@ -30,13 +30,13 @@ export function createSeamActions(store: AppStore): SeamActions {
     return next;
   };
   return {
-    receiveGrips: (preview, base) =>
+    receiveControlPoints: (preview, base) =>
       store.setState(({ seamWork }) => ({
         seamWork: { ...seamWork, base, preview, before: preview.strain, pull: null, refusal: '' },
       })),
-    chooseGrip: (chosen) => change({ chosen }),
-    pullGrip: (pull) => change({ pull }),
-    letGripGo() {
+    chooseControlPoint: (chosen) => change({ chosen }),
+    pullControlPoint: (pull) => change({ pull }),
+    letControlPointGo() {
       const { pull } = store.getState().seamWork;
       if (pull && !pull.isLast) change({ pull: { ...pull, isLast: true } });
     },

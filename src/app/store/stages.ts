@@ -32,7 +32,7 @@ export type SceneThing =
   /** Webs, ties and pole through a veil of cloth. */
   | 'inside'
   /** Points of seam lines, to be pulled. */
-  | 'grips'
+  | 'controlPoints'
   /** A section at a height, a thread laid over the body, and another body to compare. */
   | 'measuring';
 
@@ -86,7 +86,7 @@ export const STAGES = [
     id: 'seams',
     draftTo: 'panels',
     standing: ({ form, words }) => (form ? words.stages.seams(form.shell.seams.length) : ''),
-    shows: ['seams', 'grips'],
+    shows: ['seams', 'controlPoints'],
     layers: [],
     draws: 'line',
   }),
@@ -121,7 +121,7 @@ export const STAGES = [
     id: 'making',
     draftTo: 'seams',
     standing({ form, project, words }) {
-      const steps = form?.workshop?.steps ?? [];
+      const steps = form?.making?.steps ?? [];
       const done = steps.filter(({ id }) => project?.making?.done.includes(id)).length;
       return steps.length === 0 ? '' : words.stages.done(done, steps.length);
     },

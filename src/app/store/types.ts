@@ -3,12 +3,12 @@ import type { DisplayUnit, Issue, Say } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { SeamEdit } from '../../core/seams/index.ts';
+import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
 import type { LayoutLines, Quality, Work } from '../calls/index.ts';
 import type { DrawnKind, Layers, Stage } from './stages.ts';
 
-export type { DrawnKind, Layers, Quality, Stage, Work };
+export type { ControlPointName, DrawnKind, Layers, Quality, Stage, Work };
 
 export type Seam = Form['shell']['seams'][number];
 
@@ -66,12 +66,6 @@ export interface Thread {
   readonly isPicking: boolean;
 }
 
-/** A point of a seam line that can be pulled. */
-export interface GripName {
-  readonly lineId: string;
-  readonly anchor: number;
-}
-
 /** Where a point is wanted; the last of a pull is kept. */
 export interface SeamPull extends SeamEdit {
   readonly isLast?: boolean;
@@ -84,7 +78,7 @@ export interface SeamWork {
   readonly preview: SeamPreview | null;
   /** Strain before the first pull since the lines were last made anew. */
   readonly before: SeamPreview['strain'] | null;
-  readonly chosen: GripName | null;
+  readonly chosen: ControlPointName | null;
   /** null = nothing is being pulled. */
   readonly pull: SeamPull | null;
   /** Why the point cannot go where it was last wanted. */

@@ -5,8 +5,8 @@ import {
   type ChartPlace,
   type ControlPoint,
   listControlPoints,
-  listHandles,
-  moveHandle,
+  listMovablePoints,
+  movePointBy,
   nameOfLine,
   type SeamForm,
   type SeamLayout,
@@ -143,27 +143,27 @@ function moveNearestLine(
   points: readonly ControlPoint[],
 ): ZoneAdvice | undefined {
   const { surface, form, layout, at } = search;
-  const handles = listHandles(layout);
+  const named = listMovablePoints(layout);
   const movable = points.filter(({ lineId, anchor }) =>
-    handles.some((h) => h.lineId === lineId && h.anchor === anchor),
+    named.some((h) => h.lineId === lineId && h.anchor === anchor),
   );
-  const grip = nearestOf(movable, at);
-  if (!grip) return undefined;
+  const nearest = nearestOf(movable, at);
+  if (!nearest) return undefined;
   // Front and back lines that meet on the shoulder stay together.
-  const together = movable.filter((point) => distance(point.position, grip.position) < SAME_PLACE);
+  const together = movable.filter((point) => distance(point.position, nearest.position) < SAME_PLACE);
   const trials = MOVES.flatMap((mm) => [mm, -mm]).flatMap((mm) => {
-    const moved = together.reduce((lines, point) => moveHandle(lines, point, mm), layout);
+    const moved = together.reduce((lines, point) => movePointBy(lines, point, mm), layout);
     const found = tryOut(search, before, moved);
     return found ? [found] : [];
   });
   const best = trials.toSorted((a, b) => a.after - b.after)[0];
   if (!best) return undefined;
-  const moved = tellMove(surface, form, best.trial, grip);
+  const moved = tellMove(surface, form, best.trial, nearest);
   const lines = layout.lines
     .filter(({ id }) => together.some((point) => point.lineId === id))
     .map((line) => nameOfLine(line.name));
   const step = phrase('advice.step-move', { lines, ...moved });
-  return tell(search, before, 'move', best, grip.lineId, moved.mm, step);
+  return tell(search, before, 'move', best, nearest.lineId, moved.mm, step);
 }
 
 /** The one line more that lowers the strain at the place most. */
@@ -218,19 +218,19 @@ function tellMove(
   surface: ChartSurface,
   form: SeamForm,
   moved: SeamLayout,
-  grip: ControlPoint,
+  nearest: ControlPoint,
 ): { readonly mm: number; readonly way?: LineWay } {
   const points = listControlPoints(surface, form, moved);
   const now = points.ok
-    ? points.value.find((p) => p.lineId === grip.lineId && p.anchor === grip.anchor)
+    ? points.value.find((p) => p.lineId === nearest.lineId && p.anchor === nearest.anchor)
     : undefined;
   if (!now) return { mm: 0 };
-  const [id, mark] = markNear(grip);
+  const [id, mark] = markNear(nearest);
   const landmark = form.landmarks[id];
-  const mm = distance(now.position, grip.position);
-  if (!landmark) return { mm, way: now.u > grip.u ? 'to-front' : 'to-back' };
+  const mm = distance(now.position, nearest.position);
+  if (!landmark) return { mm, way: now.u > nearest.u ? 'to-front' : 'to-back' };
   const aim = placeOn(surface, landmark);
-  const isNearer = distance(now.position, aim) < distance(grip.position, aim);
+  const isNearer = distance(now.position, aim) < distance(nearest.position, aim);
   return { mm, way: `${isNearer ? 'to' : 'from'}-${mark}` };
 }
 

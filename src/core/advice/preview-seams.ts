@@ -31,7 +31,7 @@ export interface SeamPreview {
   readonly lines: readonly SeamLine[];
   /** Where the dragged point came to lie and what it snapped to. */
   readonly snapped?: SnappedPlace;
-  /** Grips of all lines, after the edit. */
+  /** Control points of all lines, after the edit. */
   readonly points: readonly ControlPoint[];
   readonly shell: SeamedShell;
   /** Parallel to `shell.panels`. */

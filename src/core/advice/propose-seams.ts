@@ -4,11 +4,11 @@ import { createFlattenMemory, type FlatDisk, type FlattenMemory, flattenTogether
 import { weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
 import {
+  type ControlPointName,
   cutIntoPanels,
   keyOfLevelLine,
-  type LineHandle,
-  listHandles,
-  moveHandle,
+  listMovablePoints,
+  movePointBy,
   nameOfLine,
   type SeamedShell,
   type SeamForm,
@@ -41,7 +41,7 @@ export interface SeamProposal {
 export interface ProposeOptions {
   /** Of the coarse mesh every trial is judged on; default 3000. */
   readonly targetTriangles?: number;
-  /** How often every handle is tried; default 3. */
+  /** How often every point is tried; default 3. */
   readonly rounds?: number;
   /** Stop as soon as p95 is under it. */
   readonly strainLimit?: number;
@@ -71,7 +71,7 @@ interface Judge {
 }
 
 /**
- * Proposes where the lines of a layout could run better: every handle in turn is moved by up to 12 mm either way, steps
+ * Proposes where the lines of a layout could run better: every point in turn is moved by up to 12 mm either way, steps
  * growing on success and halving on failure, as long as a coarse mesh unrolls with less strain. Trials with faults or new
  * warnings are not taken. Nothing is applied: the layout comes back beside the old one with both figures, each measured on
  * the same coarse mesh. Cost: about 50 trials of 40 ms a round for twelve panels. Source: compass search, Kolda, Lewis
@@ -86,20 +86,20 @@ export function proposeMoves(
   const { judge, tried } = createJudge(surface, form, options);
   const first = judge(layout);
   if (!first) return unsound(layout);
-  const handles = listHandles(layout);
-  const steps = handles.map(() => FIRST_STEP);
-  const moved = handles.map(() => 0);
+  const points = listMovablePoints(layout);
+  const steps = points.map(() => FIRST_STEP);
+  const moved = points.map(() => 0);
   const rounds = options.rounds ?? 3;
   let best = { layout, strain: first.strain };
   for (let round = 0; round < rounds; round++) {
     let hasMoved = false;
-    for (const [k, handle] of handles.entries()) {
+    for (const [k, point] of points.entries()) {
       if (options.isCancelled?.()) return stopped();
-      options.onProgress?.((round + k / handles.length) / rounds, phrase('advice.trying-lines'));
+      options.onProgress?.((round + k / points.length) / rounds, phrase('advice.trying-lines'));
       if (options.strainLimit !== undefined && best.strain.p95 <= options.strainLimit) break;
       if (Math.abs(steps[k]) < SMALLEST_STEP) continue;
       const found = [steps[k], -steps[k]].find((mm) => {
-        const trial = moveHandle(best.layout, handle, mm);
+        const trial = movePointBy(best.layout, point, mm);
         const judged = judge(trial);
         if (!judged || judged.strain.steep > best.strain.steep * (1 - WORTHWHILE)) return false;
         best = { layout: trial, strain: judged.strain };
@@ -117,7 +117,7 @@ export function proposeMoves(
     layout: best.layout,
     before: first.strain,
     after: best.strain,
-    changes: tellMoves(layout, handles, moved),
+    changes: tellMoves(layout, points, moved),
     tried: tried(),
   });
 }
@@ -259,20 +259,24 @@ export function listCandidates(form: SeamForm, layout: SeamLayout, shell: Seamed
   return [...levels, ...middles];
 }
 
-function tellMoves(layout: SeamLayout, handles: readonly LineHandle[], moved: readonly number[]): Phrase[] {
+function tellMoves(
+  layout: SeamLayout,
+  points: readonly ControlPointName[],
+  moved: readonly number[],
+): Phrase[] {
   return layout.lines.flatMap((line) => {
-    const moves = handles.flatMap((handle, k): PointMove[] => {
-      if (handle.lineId !== line.id || Math.abs(moved[k]) < 1) return [];
-      const [mm, way] = [Math.abs(moved[k]), wayOf(line, handle, moved[k])];
-      return [handle.anchor < 0 ? { mm, way } : { point: handle.anchor + 1, mm, way }];
+    const moves = points.flatMap((point, k): PointMove[] => {
+      if (point.lineId !== line.id || Math.abs(moved[k]) < 1) return [];
+      const [mm, way] = [Math.abs(moved[k]), wayOf(line, point, moved[k])];
+      return [point.anchor < 0 ? { mm, way } : { point: point.anchor + 1, mm, way }];
     });
     return moves.length === 0 ? [] : [phrase('advice.move-points', { line: nameOfLine(line.name), moves })];
   });
 }
 
-function wayOf(line: SeamLine, handle: LineHandle, mm: number): PointWay {
-  if (handle.anchor < 0) return mm > 0 ? 'up' : 'down';
-  const anchor = line.through[handle.anchor];
+function wayOf(line: SeamLine, point: ControlPointName, mm: number): PointWay {
+  if (point.anchor < 0) return mm > 0 ? 'up' : 'down';
+  const anchor = line.through[point.anchor];
   if (anchor.armhole !== undefined) return mm > 0 ? 'on-round-armhole' : 'back-round-armhole';
   if (anchor.onLine !== undefined) return mm > 0 ? 'to-neck' : 'from-neck';
   return mm > 0 ? 'to-front' : 'to-back';

@@ -16,7 +16,7 @@ import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import type { PredictedLevel } from '../simulate/index.ts';
 
-import type { Workshop } from './work-step.ts';
+import type { Making } from './work-step.ts';
 
 export interface Report {
   readonly format: 'loftseam-report';
@@ -146,7 +146,7 @@ export interface Form {
   /** Webs, sleeve, plates, stand; absent from drafts. */
   readonly inside?: FormInside;
   /** How to make it and what to check; absent from drafts. */
-  readonly workshop?: Workshop;
+  readonly making?: Making;
   /** Ids of the stages that made it, in order: a draft may end early or leave some out. */
   readonly stages: readonly string[];
   readonly report: Report;

@@ -24,7 +24,7 @@ export const INSIDE_OPTIONS = {
   boardThickness: { unit: 'mm', min: 1, max: 30, usual: 8 },
   /**
    * Shell and interfacing together. Read in `plate-pieces`, `inside-pieces`, `cloth-growth`, `test-tube-growth`,
-   * `make-workshop`, `order-of-work-prepare`.
+   * `plan-making`, `order-of-work-prepare`.
    */
   clothThickness: { unit: 'mm', min: 0.1, max: 10, usual: 0.6 },
   /** Largest deviation from the body that is still wanted at waist and hip. Read in `design-inside`. */

@@ -1,2 +1,2 @@
-export { makeWorkshop } from './make-workshop.ts';
 export type { MakingPhrases } from './phrases.ts';
+export { planMaking } from './plan-making.ts';

@@ -3,7 +3,7 @@ import { type Phrase, verbatim } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../inside/index.ts';
 import { barsOfCover, findPaper, PRINT_OPTIONS, planTiles } from '../sheet/index.ts';
-import { boardSteps } from './order-of-work-boards.ts';
+import { plateSteps } from './order-of-work-plates.ts';
 import { phrase } from './phrases.ts';
 import {
   cautionsOf,
@@ -26,7 +26,7 @@ export function prepareSteps(form: Form): WorkStep[] {
     prepareCloth(),
     cutCloth(form),
     markPieces(form),
-    ...boardSteps(form),
+    ...plateSteps(form),
   ];
 }
 

@@ -16,7 +16,7 @@ export type NotchShape = (typeof NOTCH_SHAPES)[number];
 export const PATTERN_OPTIONS = {
   /**
    * Cloth beyond the sew line. Under what `ALLOWANCE_LIMITS` says of a seam, only an opening may be cut, and bare. Read in
-   * `check-piece`, `make-workshop`.
+   * `check-piece`, `plan-making`.
    */
   allowance: { unit: 'mm', min: 0, max: 50, usual: 10 },
   /** How marks show at the cut edge. Read in `draft-piece`. */

@@ -1,7 +1,7 @@
 import { assertInvariant } from '../base/index.ts';
 import { CLOTHS, findCloth, measureFreeStrain } from '../flatten/index.ts';
 import { type Form, makeReport } from '../form/index.ts';
-import { makeWorkshop } from '../making/index.ts';
+import { planMaking } from '../making/index.ts';
 import type { Project } from '../project/index.ts';
 import type { MakeOptions } from './make-options.ts';
 import type { Harvest } from './run-stages.ts';
@@ -44,5 +44,5 @@ export function assembleForm(
     stages,
     report,
   };
-  return inner === undefined ? form : { ...form, workshop: makeWorkshop(form) };
+  return inner === undefined ? form : { ...form, making: planMaking(form) };
 }

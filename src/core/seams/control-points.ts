@@ -6,7 +6,7 @@ import { resolveLines } from './resolve-lines.ts';
 import { type SnapKind, type SnapOptions, type SnappedPlace, snapPoint } from './snap-point.ts';
 import type { ChartPlace, SeamAnchor, SeamedShell, SeamForm, SeamLayout, SeamLine } from './types.ts';
 
-/** A point that pulls a line, to be shown as a grip on the body. */
+/** A point that pulls a line, to be shown on the body. */
 export interface ControlPoint extends ChartPlace {
   readonly lineId: string;
   /** Index into the line's `through`. */
@@ -17,7 +17,7 @@ export interface ControlPoint extends ChartPlace {
   readonly isEnd: boolean;
 }
 
-/** A dragged grip. */
+/** A control point dragged. */
 export interface SeamEdit {
   readonly lineId: string;
   readonly anchor: number;

@@ -14,7 +14,7 @@ export { joinPanels, type Region, removeLine } from './join-panels.ts';
 export { findLayout, LAYOUTS } from './layouts.ts';
 export { keyOfLevelLine, keyOfOwnLine, type LineLevel } from './line-keys.ts';
 export { measureBend } from './measure-bend.ts';
-export { type LineHandle, listHandles, moveHandle } from './move-lines.ts';
+export { type ControlPointName, listMovablePoints, movePointBy } from './move-lines.ts';
 export { nameOfLine, nameOfPlace } from './name-lines.ts';
 export { nameWithoutSide } from './name-panels.ts';
 export type { PanelWords } from './panel-key.ts';

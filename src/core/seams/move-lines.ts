@@ -1,8 +1,8 @@
 import { CHART_RADIUS } from './fair-curve.ts';
 import type { SeamAnchor, SeamLayout, SeamLine } from './types.ts';
 
-/** A number that says where a line runs: one anchor of a line, or the height of a level line (index −1). */
-export interface LineHandle {
+/** What names a control point: its line and which anchor of it; −1 moves a whole level line, by its height. */
+export interface ControlPointName {
   readonly lineId: string;
   readonly anchor: number;
 }
@@ -16,8 +16,8 @@ const BETWEEN_LANDMARKS = 140;
  * What of a layout can be moved: anchors of upright lines off the centre (not those that end in a landmark on another
  * line's corner), and the height of level lines that follow no level.
  */
-export function listHandles(layout: SeamLayout): LineHandle[] {
-  return layout.lines.flatMap((line): LineHandle[] => {
+export function listMovablePoints(layout: SeamLayout): ControlPointName[] {
+  return layout.lines.flatMap((line): ControlPointName[] => {
     if (line.alongHeight !== undefined) return [{ lineId: line.id, anchor: -1 }];
     if (line.side === 'centre' || line.alongLevel !== undefined) return [];
     return line.through.flatMap((anchor, i) =>
@@ -33,21 +33,21 @@ function isFixed(line: SeamLine, anchor: SeamAnchor): boolean {
 }
 
 /**
- * The layout with one handle moved by about `mm`: anchors towards the centre front (round the body), anchors on a shoulder
+ * The layout with one point moved by about `mm`: anchors towards the centre front (round the body), anchors on a shoulder
  * towards the neck, anchors on an armhole onwards from the armpit over the front; level lines up.
  */
-export function moveHandle(layout: SeamLayout, handle: LineHandle, mm: number): SeamLayout {
+export function movePointBy(layout: SeamLayout, point: ControlPointName, mm: number): SeamLayout {
   return {
     ...layout,
     lines: layout.lines.map((line) => {
-      if (line.id !== handle.lineId) return line;
-      if (handle.anchor < 0) {
+      if (line.id !== point.lineId) return line;
+      if (point.anchor < 0) {
         const height = line.alongHeight ?? {};
         return { ...line, alongHeight: { ...height, v: (height.v ?? 0) + mm } };
       }
       return {
         ...line,
-        through: line.through.map((anchor, i) => (i === handle.anchor ? moveAnchor(anchor, mm) : anchor)),
+        through: line.through.map((anchor, i) => (i === point.anchor ? moveAnchor(anchor, mm) : anchor)),
       };
     }),
   };

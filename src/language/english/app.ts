@@ -2,12 +2,12 @@ import { advice } from './app/advice.ts';
 import { body } from './app/body.ts';
 import { core } from './app/core.ts';
 import { frame } from './app/frame.ts';
+import { lateStages } from './app/late-stages.ts';
 import { messages } from './app/messages.ts';
 import { panels } from './app/panels.ts';
 import { seams } from './app/seams.ts';
 import { steps } from './app/steps.ts';
 import { tape } from './app/tape.ts';
-import { workshop } from './app/workshop.ts';
 
 /** Everything the app says. Its shape is what every other language must have. */
 export const words = {
@@ -16,7 +16,7 @@ export const words = {
   ...body,
   ...seams,
   ...panels,
-  workshop,
+  ...lateStages,
   advice,
   messages,
   steps,

@@ -3,12 +3,12 @@ import { advice } from './app/advice.ts';
 import { body } from './app/body.ts';
 import { core } from './app/core.ts';
 import { frame } from './app/frame.ts';
+import { lateStages } from './app/late-stages.ts';
 import { messages } from './app/messages.ts';
 import { panels } from './app/panels.ts';
 import { seams } from './app/seams.ts';
 import { steps } from './app/steps.ts';
 import { tape } from './app/tape.ts';
-import { workshop } from './app/workshop.ts';
 
 /** Everything the app says, in German. */
 export const words: Words = {
@@ -17,7 +17,7 @@ export const words: Words = {
   ...body,
   ...seams,
   ...panels,
-  workshop,
+  ...lateStages,
   advice,
   messages,
   steps,

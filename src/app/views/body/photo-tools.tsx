@@ -193,7 +193,7 @@ function MarkButton({ photo, marks, index }: MarkButtonProps) {
   return (
     <button
       type="button"
-      className="grip"
+      className="point-button"
       disabled={!isNext}
       aria-label={words.point(index + 1)}
       aria-describedby="photo-marks-how"

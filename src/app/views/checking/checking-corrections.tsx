@@ -18,9 +18,8 @@ interface CorrectionsProps {
 /** What the readings say, and what to do: worked out anew with every reading. */
 export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
   const corrections = useMemo(() => judgeFilling(entry.levels, entry.state, stuffing), [entry, stuffing]);
-  const { workshop } = useWords();
+  const { checking: words } = useWords();
   const say = useSayInUnits();
-  const words = workshop.checking;
   const count = Object.values(entry.levels).filter((reading) => Object.keys(reading).length > 0).length;
   const named = new Map([...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, name]));
   return (
@@ -57,18 +56,18 @@ function keyOf(correction: Correction): string {
 /** Takes the growth into the project, so that the next panels are cut for it. */
 function UseGrowth({ growth }: { readonly growth: number }) {
   const actions = useActions();
-  const { workshop, steps } = useWords();
+  const { checking, steps } = useWords();
   const numbers = useNumbers();
   const used = useApp((state) => state.project?.inside.measuredGrowth);
   const rounded = Math.round(growth * 1e4) / 1e4;
-  if (used === rounded) return <p className="quiet">{workshop.checking.taken}</p>;
+  if (used === rounded) return <p className="quiet">{checking.taken}</p>;
   return (
     <button
       type="button"
       className="plain"
       onClick={() => actions.setInside('measuredGrowth', rounded, steps.things.growth)}
     >
-      {workshop.checking.takeGrowth(numbers.percent(rounded, 2))}
+      {checking.takeGrowth(numbers.percent(rounded, 2))}
     </button>
   );
 }

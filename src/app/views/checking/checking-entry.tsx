@@ -12,8 +12,7 @@ const KINDS = ['girth', 'width', 'depth'] as const;
 /** One round of measuring: a row of fields per level from the top down, each with its target and its verdict. */
 export function CheckingEntryFields({ entry, stuffing, onChange }: EntryProps) {
   const isEmpty = entry.state === 'empty';
-  const { workshop, steps } = useWords();
-  const words = workshop.checking;
+  const { checking: words, steps } = useWords();
   const levels = stuffing.targets.toSorted((a, b) => b.z - a.z);
   return (
     <section className="checking-entry" aria-labelledby="readings-title">
@@ -46,9 +45,8 @@ interface LevelProps extends Omit<EntryProps, 'stuffing'> {
 function LevelFields({ target, entry, onChange }: LevelProps) {
   const reading = entry.levels[target.id] ?? {};
   const isEmpty = entry.state === 'empty';
-  const { workshop, steps } = useWords();
+  const { checking: words, steps } = useWords();
   const say = useSay();
-  const words = workshop.checking;
   const name = say(target.name);
   const actions = useActions();
   const isLit = useApp(({ highlight }) => highlight?.kind === 'level' && highlight.id === target.id);
@@ -108,7 +106,7 @@ const FLAT_TOLERANCE = 2;
 
 function ReadingField(props: ReadingFieldProps) {
   const { fieldId, label, isFlat = false, kind, value, target, onValue } = props;
-  const words = useWords().workshop.checking;
+  const words = useWords().checking;
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const found = value === null ? null : compareReading(kind, value, target);

@@ -15,9 +15,8 @@ interface HistoryProps {
 /** Every round so far: how far each girth was off then, newest first. */
 export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: HistoryProps) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const { workshop } = useWords();
+  const { checking: words } = useWords();
   const say = useSay();
-  const words = workshop.checking;
   const numbers = useNumbers();
   const levels = stuffing.targets.toSorted((a, b) => b.z - a.z);
   const offOf = (entry: CheckingEntry, levelId: string): string => {

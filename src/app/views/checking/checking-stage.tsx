@@ -15,20 +15,16 @@ const CARES = ['dust', 'tipping', 'fire'];
 
 /** The form against the body: readings as they are taken, what they say, and what to do about it. */
 export function CheckingStage() {
-  const stuffing = useApp((state) => state.form?.workshop?.stuffing);
+  const stuffing = useApp((state) => state.form?.making?.stuffing);
   const isBehind = useApp(isFormBehind);
   const words = useWords();
   return (
     <div className="stage checking-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
         <h2>{words.stages.names.checking}</h2>
-        <p>{words.workshop.checking.about}</p>
+        <p>{words.checking.about}</p>
       </header>
-      {stuffing ? (
-        <CheckingLog stuffing={stuffing} />
-      ) : (
-        <p className="quiet">{words.workshop.checking.working}</p>
-      )}
+      {stuffing ? <CheckingLog stuffing={stuffing} /> : <p className="quiet">{words.checking.working}</p>}
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
   );
@@ -37,8 +33,7 @@ export function CheckingStage() {
 function CheckingLog({ stuffing }: { readonly stuffing: FillingContext }) {
   const entries = useApp((state) => state.project?.checking?.entries ?? NONE);
   const actions = useActions();
-  const { workshop, steps } = useWords();
-  const words = workshop.checking;
+  const { checking: words, steps } = useWords();
   const [chosen, setChosen] = useState<number | null>(null);
   const index = Math.min(chosen ?? entries.length - 1, entries.length - 1);
   const entry = entries[index];

@@ -8,8 +8,7 @@ const MOST = 100;
 
 /** What has been filled in so far, in kilograms or pounds, beside what a firm form takes. */
 export function FillMass({ entry, stuffing, onChange }: EntryProps) {
-  const { workshop, steps } = useWords();
-  const words = workshop.checking;
+  const { checking: words, steps } = useWords();
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const kgPerUnit = unit === 'in' ? kgPerPound : 1;

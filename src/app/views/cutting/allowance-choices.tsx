@@ -10,13 +10,13 @@ const MATERIALS = ['webs', 'arms'] as const;
 
 /** Cloth beyond the seam lines: for all, and by edge, opening and material; the shape of notches. */
 export function AllowanceChoices() {
-  const { workshop } = useWords();
+  const { allowance } = useWords();
   return (
     <>
       <SeamAllowance />
       <NotchShapeChoice />
       <details className="printer">
-        <summary>{workshop.allowance.others}</summary>
+        <summary>{allowance.others}</summary>
         <KindAllowances />
         <EdgeAllowances />
       </details>
@@ -27,8 +27,7 @@ export function AllowanceChoices() {
 function NotchShapeChoice() {
   const cloth = useCloth();
   const actions = useActions();
-  const { workshop, steps } = useWords();
-  const words = workshop.allowance;
+  const { allowance: words, steps } = useWords();
   return (
     <div className="field-row">
       <label className="measure-name" htmlFor="notch-shape">
@@ -57,8 +56,7 @@ function KindAllowances() {
   const { allowance: usual } = withUsual(PATTERN_OPTIONS, cloth);
   const { allowanceByKind = {}, allowanceByMaterial = {} } = cloth;
   const actions = useActions();
-  const { workshop, steps } = useWords();
-  const words = workshop.allowance;
+  const { allowance: words, steps } = useWords();
   return (
     <>
       <LengthRow
@@ -100,8 +98,7 @@ function EdgeAllowances() {
   const { allowance: usual } = withUsual(PATTERN_OPTIONS, cloth);
   const { allowanceByEdge = {} } = cloth;
   const actions = useActions();
-  const { workshop, steps } = useWords();
-  const words = workshop.allowance;
+  const { allowance: words, steps } = useWords();
   const edges = useEdges();
   const own = edges.filter(({ id }) => allowanceByEdge[id] !== undefined);
   return (
@@ -157,10 +154,9 @@ function useCloth(): Partial<Project['cloth']> {
 /** Every opening and seam of the form, with its name. */
 function useEdges(): readonly { readonly id: string; readonly name: string }[] {
   const form = useApp((state) => state.form);
-  const { workshop } = useWords();
+  const { allowance } = useWords();
   const say = useSay();
-  const nameOpening = (id: string) =>
-    (workshop.allowance.opening as Readonly<Record<string, string>>)[id] ?? id;
+  const nameOpening = (id: string) => (allowance.opening as Readonly<Record<string, string>>)[id] ?? id;
   return [
     ...(form?.shell.openings ?? []).map(({ id }) => ({ id, name: nameOpening(id) })),
     ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({

@@ -25,7 +25,7 @@ export function CuttingStage() {
     <div className="stage cutting-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
         <h2>{words.stages.names.cutting}</h2>
-        <p>{words.workshop.cutting.about}</p>
+        <p>{words.cutting.about}</p>
       </header>
       {form && reaches(form, 'cutting') ? (
         <>
@@ -34,7 +34,7 @@ export function CuttingStage() {
           <PieceList leftOut={leftOut} onChange={setLeftOut} />
         </>
       ) : (
-        <p className="quiet">{words.workshop.cutting.drafting}</p>
+        <p className="quiet">{words.cutting.drafting}</p>
       )}
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
@@ -59,7 +59,7 @@ function useDownload(leftOut: LeftOut) {
 }
 
 function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
-  const words = useWords().workshop.cutting;
+  const words = useWords().cutting;
   const download = useDownload(leftOut);
   return (
     <section className="print-files" aria-labelledby="print-title">
@@ -77,7 +77,7 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
 const FILES = ['svg', 'cutter', 'dxf', 'stl', 'obj', 'csv', 'zip'] as const;
 
 function MachineFiles({ leftOut }: { readonly leftOut: LeftOut }) {
-  const words = useWords().workshop.cutting;
+  const words = useWords().cutting;
   const download = useDownload(leftOut);
   return (
     <section aria-labelledby="machines-title">
@@ -100,9 +100,8 @@ interface PieceListProps {
 /** What to cut, by material; what is not ticked is left out of the files. */
 function PieceList({ leftOut, onChange }: PieceListProps) {
   const pieces = usePieces();
-  const { workshop } = useWords();
+  const { cutting: words } = useWords();
   const say = useSay();
-  const words = workshop.cutting;
   const names: Readonly<Record<string, string>> = words.materials;
   const materials = [...new Set(pieces.map(({ material }) => material))];
   const want = (ids: readonly string[], isWanted: boolean) => {

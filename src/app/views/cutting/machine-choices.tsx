@@ -15,8 +15,7 @@ export function MachineChoices() {
   const cutting = useCutting();
   const { strokeText } = withUsual(CUTTER_OPTIONS, cutting);
   const actions = useActions();
-  const { workshop, steps } = useWords();
-  const words = workshop.machine;
+  const { machine: words, steps } = useWords();
   return (
     <details className="printer">
       <summary>{words.title}</summary>
@@ -52,9 +51,8 @@ export function MachineChoices() {
 function MatChoice() {
   const { mat } = useCutting();
   const actions = useActions();
-  const { workshop, steps } = useWords();
+  const { machine: words, steps } = useWords();
   const say = useSay();
-  const words = workshop.machine;
   const known = MATS.find(({ width, height }) => width === mat?.width && height === mat?.height);
   const choose = (id: string) => {
     const { width, height } = MATS.find((entry) => entry.id === id) ?? { ...OWN_MAT };
@@ -105,8 +103,7 @@ function MatChoice() {
 function LayerColours() {
   const { colours = {} } = useCutting();
   const actions = useActions();
-  const { workshop, steps } = useWords();
-  const words = workshop.machine;
+  const { machine: words, steps } = useWords();
   const set = (id: string, colour: string) =>
     actions.setCutting({ colours: { ...colours, [id]: colour } }, steps.things.colours);
   return (

@@ -19,9 +19,8 @@ export function useCutting(): Project['cutting'] {
 export function PrintChoices() {
   const cutting = useCutting();
   const { paper, joint } = withUsual(PRINT_OPTIONS, cutting);
-  const { workshop, steps } = useWords();
+  const { print: words, steps } = useWords();
   const say = useSay();
-  const words = workshop.print;
   const actions = useActions();
   return (
     <>
@@ -78,8 +77,7 @@ export function PrintChoices() {
 /** Both bars are wanted before anything is corrected; a single one waits here. */
 function PrinterBars() {
   const { measuredBars } = useCutting();
-  const { workshop, steps } = useWords();
-  const words = workshop.print;
+  const { print: words, steps } = useWords();
   const actions = useActions();
   const [half, setHalf] = useState<{ across: number | null; up: number | null }>({ across: null, up: null });
   const across = measuredBars?.across ?? half.across;
@@ -115,17 +113,14 @@ function PrinterBars() {
 
 function CorrectionVerdict() {
   const { measuredBars } = useCutting();
-  const { workshop } = useWords();
+  const { print } = useWords();
   const say = useSay();
   const { signedPercent } = useNumbers();
   if (!measuredBars) return null;
   const correction = correctionFromBars({ x: measuredBars.across, y: measuredBars.up });
   return correction.ok ? (
     <p className="quiet" role="status">
-      {workshop.print.stretched(
-        signedPercent(correction.value.x - 1, 2),
-        signedPercent(correction.value.y - 1, 2),
-      )}
+      {print.stretched(signedPercent(correction.value.x - 1, 2), signedPercent(correction.value.y - 1, 2))}
     </p>
   ) : (
     <ul role="alert" className="readings-differ">

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { Form } from '../../../core/form/index.ts';
-import { threadColour } from '../../store/index.ts';
+import { seamColour } from '../../store/index.ts';
 import { pathSeen, pointsOfPath, type Side, viewFromSide } from '../parts/side-drawing.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
@@ -37,7 +37,7 @@ function OneSide({ form, side }: { readonly form: Form; readonly side: Side }) {
           key={id}
           d={d}
           className="outline-seam"
-          stroke={threadColour(index)}
+          stroke={seamColour(index)}
           data-lit={(highlight?.kind === 'seam' && highlight.id === id) || undefined}
         />
       ))}

@@ -4,7 +4,7 @@ import { useApp } from '../parts/workroom-context.tsx';
 import { BodyFrame } from './body-frame.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PrintList } from './print-list.tsx';
-import { StageThread } from './stage-thread.tsx';
+import { StageBar } from './stage-bar.tsx';
 import { StageView } from './stage-view.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
@@ -16,7 +16,7 @@ interface WorkroomProps {
   readonly scene: ReactNode | null;
 }
 
-/** The whole page: the thread of stages, the work of the present stage, and the body beside it. */
+/** The whole page: the bar of stages, the work of the present stage, and the body beside it. */
 export function Workroom({ scene }: WorkroomProps) {
   const stage = useApp((state) => state.stage);
   const theme = useApp((state) => state.theme);
@@ -45,7 +45,7 @@ export function Workroom({ scene }: WorkroomProps) {
         {words.skip}
       </a>
       <TopBar />
-      <StageThread />
+      <StageBar />
       <NoticeBar />
       <main id="work" ref={work} className="work" tabIndex={-1}>
         {hasProject ? <StageView stage={stage} /> : <p className="quiet">{words.opening}</p>}

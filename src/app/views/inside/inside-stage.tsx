@@ -22,7 +22,7 @@ export function InsideStage() {
     <div className="stage inside-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
         <h2>{words.stages.names.inside}</h2>
-        <p>{words.workshop.inside.about}</p>
+        <p>{words.inside.about}</p>
       </header>
       <TestTubeFields />
       <InsideChoices />
@@ -35,7 +35,7 @@ export function InsideStage() {
           <Materials inside={inside} />
         </>
       ) : (
-        <p className="quiet">{words.workshop.inside.working}</p>
+        <p className="quiet">{words.inside.working}</p>
       )}
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
@@ -45,13 +45,13 @@ export function InsideStage() {
 /** What cannot be built so, or would come out wrong, with the number and what to do. */
 function InsideDoubts() {
   const all = useApp(issuesOf);
-  const { workshop } = useWords();
+  const { inside } = useWords();
   const say = useSay();
   const issues = all.filter(({ path }) => path.startsWith('inside.'));
   if (issues.length === 0) return null;
   return (
     <section aria-labelledby="inside-doubts-title">
-      <h3 id="inside-doubts-title">{workshop.inside.doubts}</h3>
+      <h3 id="inside-doubts-title">{inside.doubts}</h3>
       <ul className="doubts">
         {issues.map((issue) => (
           <li key={issue.code + issue.path + say(issue.message)} className={issue.severity}>
@@ -69,8 +69,7 @@ function InsideChoices() {
   const inside = useApp((state) => state.project?.inside);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const actions = useActions();
-  const { workshop, core } = useWords();
-  const words = workshop.inside;
+  const { inside: words, core } = useWords();
   const numbers = useNumbers();
   return (
     <section className="inside-choices" aria-label={words.choices}>
@@ -97,9 +96,8 @@ interface InsideProps {
 }
 
 function LevelsFilled({ inside }: InsideProps) {
-  const { workshop } = useWords();
+  const { inside: words } = useWords();
   const say = useSay();
-  const words = workshop.inside;
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
@@ -139,9 +137,8 @@ function LevelsFilled({ inside }: InsideProps) {
 }
 
 function Braces({ inside }: InsideProps) {
-  const { workshop } = useWords();
+  const { inside: words } = useWords();
   const say = useSay();
-  const words = workshop.inside;
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const { braces } = inside.shape;
@@ -169,7 +166,7 @@ function Braces({ inside }: InsideProps) {
 
 function Stand({ inside }: InsideProps) {
   const { stand, fill } = inside;
-  const words = useWords().workshop.inside;
+  const words = useWords().inside;
   const { fixed, mass } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
@@ -198,9 +195,8 @@ function Stand({ inside }: InsideProps) {
 }
 
 function Materials({ inside }: InsideProps) {
-  const { workshop } = useWords();
+  const { inside: words } = useWords();
   const say = useSay();
-  const words = workshop.inside;
   const numbers = useNumbers();
   const shown = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (

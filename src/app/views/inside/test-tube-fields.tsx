@@ -11,8 +11,8 @@ import { useActions, useApp } from '../parts/workroom-context.tsx';
 /** Girths of the stuffed test tube, and the growth they show: the panels are cut smaller by it. */
 export function TestTubeFields() {
   const inside = useApp((state) => state.project?.inside);
-  const { workshop, core } = useWords();
-  const words = workshop.inside.tube;
+  const { inside: ofInside, core } = useWords();
+  const words = ofInside.tube;
   const actions = useActions();
   const limits = limitsOfTestTube(inside?.clothThickness);
   return (
@@ -40,8 +40,8 @@ export function TestTubeFields() {
 function Growth() {
   const inside = useApp((state) => state.project?.inside) ?? {};
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const { workshop, steps } = useWords();
-  const words = workshop.inside.tube;
+  const { inside: ofInside, steps } = useWords();
+  const words = ofInside.tube;
   const numbers = useNumbers();
   const actions = useActions();
   const growth = measuredGrowthOf(inside);

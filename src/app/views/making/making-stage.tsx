@@ -13,11 +13,10 @@ const phrase = phrasesOf<MakingPhrases>();
 
 /** From measured paper to a form on its stand: what to do next, with its pieces, seams and numbers. */
 export function MakingStage() {
-  const steps = useApp((state) => state.form?.workshop?.steps);
+  const steps = useApp((state) => state.form?.making?.steps);
   const name = useApp((state) => state.project?.name ?? '');
   const isBehind = useApp(isFormBehind);
-  const { stages, workshop } = useWords();
-  const words = workshop.making;
+  const { stages, making: words } = useWords();
   return (
     <div className="stage making-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">

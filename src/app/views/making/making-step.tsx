@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { WorkSeam, WorkStep } from '../../../core/form/index.ts';
 import { wordCheck } from '../../../core/simulate/index.ts';
-import { type Highlight, threadColour } from '../../store/index.ts';
+import { type Highlight, seamColour } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { useNumbers, useSay, useSayInUnits, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
@@ -20,9 +20,8 @@ interface MakingStepProps {
 /** One step with its tick; the next one to do is open. */
 export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: MakingStepProps) {
   const actions = useActions();
-  const { workshop, core } = useWords();
+  const { making: words, core } = useWords();
   const say = useSay();
-  const words = workshop.making;
   const title = say(step.title);
   const [isOpen, setIsOpen] = useState(isNext);
   useEffect(() => setIsOpen(isNext), [isNext]);
@@ -49,9 +48,8 @@ export function MakingStep({ step, number, isDone, isNext, isShown, waitsFor }: 
 }
 
 function StepBody({ step, waitsFor, isShown }: Pick<MakingStepProps, 'step' | 'waitsFor' | 'isShown'>) {
-  const { workshop, core } = useWords();
+  const { making: words, core } = useWords();
   const say = useSay();
-  const words = workshop.making;
   const waits = waitsFor.map(({ title }) => core.inSentence(say(title))).join('; ');
   return (
     <div className="step-body">
@@ -95,9 +93,8 @@ function usePointing(points: Highlight | null) {
 
 function Pieces({ step, showsAll }: { readonly step: WorkStep; readonly showsAll: boolean }) {
   const [isWhole, setIsWhole] = useState(false);
-  const { workshop } = useWords();
+  const { making: words } = useWords();
   const say = useSay();
-  const words = workshop.making;
   const most = 12;
   if (step.pieces.length === 0) return null;
   const shown = isWhole || showsAll ? step.pieces : step.pieces.slice(0, most);
@@ -132,7 +129,7 @@ function Piece({ id, name }: { readonly id: string; readonly name: string }) {
 }
 
 function Seams({ seams }: { readonly seams: readonly WorkSeam[] }) {
-  const words = useWords().workshop.making;
+  const words = useWords().making;
   if (seams.length === 0) return null;
   return (
     <ol className="step-seams" aria-label={words.seams}>
@@ -147,14 +144,13 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const index = useApp((state) => state.form?.shell.seams.findIndex(({ id }) => id === seam.id) ?? -1);
   const pointing = usePointing(seam.kind === 'shell' ? { kind: 'seam', id: seam.id } : null);
-  const { workshop } = useWords();
+  const { making: words } = useWords();
   const say = useSay();
-  const words = workshop.making;
   const numbers = useNumbers();
   const lengths = words.range([...new Set(seam.lengths.map((mm) => numbers.length(mm, unit)))]);
   const line = (
     <>
-      <span className="seam-tag" style={index >= 0 ? { color: threadColour(index) } : undefined}>
+      <span className="seam-tag" style={index >= 0 ? { color: seamColour(index) } : undefined}>
         <span>{seam.letter}</span>
       </span>
       <span className="step-seam-name">

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Form } from '../../../core/form/index.ts';
 import type { PieceLine, PieceText } from '../../../core/pattern/index.ts';
-import { isMarkOf, threadColour } from '../../store/index.ts';
+import { isMarkOf, seamColour } from '../../store/index.ts';
 import { useSay } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { PieceNotches } from './piece-notches.tsx';
@@ -78,7 +78,7 @@ export function FlatPiece({ form, index, dx, dy, scale, image }: FlatPieceProps)
             line={line}
             letter={form.shell.seams[at].letter}
             badge={badges[sewn.indexOf(line)]}
-            colour={threadColour(at)}
+            colour={seamColour(at)}
             isLit={(highlight?.kind === 'seam' && highlight.id === line.id) || isMarkOf(highlight, line.id)}
             scale={scale}
             onPoint={() => actions.pointAt({ kind: 'seam', id: line.id })}

@@ -1,4 +1,4 @@
-import { isMarkOf, threadColour } from '../../store/index.ts';
+import { isMarkOf, seamColour } from '../../store/index.ts';
 import { LitRow } from '../parts/lit-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
@@ -44,7 +44,7 @@ export function SeamTable() {
               isLit={(highlight?.kind === 'seam' && highlight.id === seam.id) || isMarkOf(highlight, seam.id)}
             >
               <th scope="row">
-                <span className="seam-tag" style={{ color: threadColour(index) }}>
+                <span className="seam-tag" style={{ color: seamColour(index) }}>
                   <span>{seam.letter}</span>
                 </span>
                 <span className="seam-name">{say(seam.name)}</span>

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Form } from '../../../core/form/index.ts';
-import { type Seam, threadColour } from '../../store/index.ts';
+import { type Seam, seamColour } from '../../store/index.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { pathOf } from './piece-path.ts';
@@ -15,7 +15,7 @@ export function SeamWalk({ form }: { readonly form: Form }) {
     () =>
       form.shell.seams.flatMap((seam, index) => {
         const sides = sidesOfSeam(form, seam);
-        return sides ? [{ seam, sides, colour: threadColour(index) }] : [];
+        return sides ? [{ seam, sides, colour: seamColour(index) }] : [];
       }),
     [form],
   );

@@ -3,11 +3,11 @@ import { useSay, useWords } from './use-words.ts';
 
 /** Where the work can hurt, and what to do about it. */
 export function CautionList({ cautions }: { readonly cautions: readonly Caution[] }) {
-  const { workshop } = useWords();
+  const title = useWords().cautions;
   const say = useSay();
   return (
     <section className="cautions" aria-labelledby="cautions-title">
-      <h3 id="cautions-title">{workshop.cautions}</h3>
+      <h3 id="cautions-title">{title}</h3>
       <dl>
         {cautions.map((caution) => {
           const [title, text] = [say(caution.title), say(caution.text)];

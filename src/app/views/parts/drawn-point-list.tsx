@@ -125,7 +125,7 @@ function PointButton({ form, kind, index, point, describedBy }: PointButtonProps
   return (
     <button
       type="button"
-      className="grip"
+      className="point-button"
       aria-pressed={isChosen}
       aria-label={words.pointOf[kind](index + 1)}
       aria-describedby={describedBy}

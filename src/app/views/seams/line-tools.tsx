@@ -27,7 +27,7 @@ export function LineTools() {
     const named = findLayout(project?.seams.layout ?? LAYOUTS[0].id) ?? LAYOUTS[0];
     const made = preview ? edit({ ...named, lines: preview.lines }) : null;
     if (made?.ok) {
-      actions.chooseGrip(null);
+      actions.chooseControlPoint(null);
       actions.setSeamLines(made.value.lines, step);
     } else if (made) {
       actions.tell({ tone: 'warning', text: made.issues.map(({ message }) => say(message)).join(' ') });

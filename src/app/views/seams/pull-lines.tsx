@@ -29,7 +29,11 @@ export function PullLines() {
               {preview.points
                 .filter(({ lineId }) => lineId === line.id)
                 .map((point) => (
-                  <GripButton key={point.anchor} point={point} lineName={say(nameOfLine(line.name))} />
+                  <ControlPointButton
+                    key={point.anchor}
+                    point={point}
+                    lineName={say(nameOfLine(line.name))}
+                  />
                 ))}
             </span>
           </li>
@@ -84,12 +88,12 @@ const STEPS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 };
 
-interface GripButtonProps {
+interface ControlPointButtonProps {
   readonly point: ControlPoint;
   readonly lineName: string;
 }
 
-function GripButton({ point, lineName }: GripButtonProps) {
+function ControlPointButton({ point, lineName }: ControlPointButtonProps) {
   const { lineId, anchor } = point;
   const isChosen = useApp(
     ({ seamWork: { chosen } }) => chosen?.lineId === lineId && chosen.anchor === anchor,
@@ -101,18 +105,18 @@ function GripButton({ point, lineName }: GripButtonProps) {
     // One millimetre round the body is a larger angle where the body is narrower.
     const radius = Math.max(40, Math.hypot(point.position[0], point.position[1]));
     const to = { u: point.u + (step[0] * mm) / radius, v: point.v + step[1] * mm };
-    actions.pullGrip({ lineId, anchor, to, snapWithin: 0, isLast: true });
+    actions.pullControlPoint({ lineId, anchor, to, snapWithin: 0, isLast: true });
   };
   return (
     <button
       type="button"
-      className="grip"
+      className="point-button"
       aria-pressed={isChosen}
       aria-label={words.point(lineName, anchor + 1)}
       aria-describedby="pull-how"
-      onClick={() => actions.chooseGrip({ lineId, anchor })}
+      onClick={() => actions.chooseControlPoint({ lineId, anchor })}
       onFocus={() => {
-        actions.chooseGrip({ lineId, anchor });
+        actions.chooseControlPoint({ lineId, anchor });
         actions.beginEdit();
       }}
       onBlur={actions.endEdit}

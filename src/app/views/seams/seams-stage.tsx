@@ -1,5 +1,5 @@
 import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
-import { threadColour, typicalStrain } from '../../store/index.ts';
+import { seamColour, typicalStrain } from '../../store/index.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { LayoutPicture } from './layout-picture.tsx';
@@ -104,7 +104,7 @@ function SeamList() {
             onPointerEnter={() => actions.pointAt({ kind: 'seam', id: seam.id })}
             onPointerLeave={() => actions.pointAt(null)}
           >
-            <span className="seam-tag" style={{ color: threadColour(index) }}>
+            <span className="seam-tag" style={{ color: seamColour(index) }}>
               <span>{seam.letter}</span>
             </span>
             <span className="seam-name">{say(seam.name)}</span>

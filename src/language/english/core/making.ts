@@ -24,7 +24,7 @@ const tubeSeams = {
 export const making: Entries<MakingPhrases> = {
   'phase.prepare': 'Before cutting cloth',
   'phase.cut': 'Cutting and marking',
-  'phase.boards': 'Making the plates',
+  'phase.plates': 'Making the plates',
   'phase.sew': 'Sewing',
   'phase.pole': 'Setting in plates and pole',
   'phase.fill': 'Filling',

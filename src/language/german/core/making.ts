@@ -32,7 +32,7 @@ const titlesOfSides = {
 export const making: Entries<MakingPhrases> = {
   'phase.prepare': 'Vor dem Zuschnitt',
   'phase.cut': 'Zuschneiden und markieren',
-  'phase.boards': 'Platten herstellen',
+  'phase.plates': 'Platten herstellen',
   'phase.sew': 'Nähen',
   'phase.pole': 'Platten und Rohr einsetzen',
   'phase.fill': 'Füllen',

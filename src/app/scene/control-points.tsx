@@ -1,15 +1,15 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
-import type { Actions, GripName, SeamWork } from '../store/index.ts';
+import type { Actions, ControlPointName, SeamWork } from '../store/index.ts';
 import { BeadMaterial, RimMaterial } from './materials.tsx';
 
-interface SeamGripsProps {
+interface ControlPointsProps {
   readonly seamWork: SeamWork;
   /** The left half mirrors the right one exactly. */
   readonly isSymmetric: boolean;
   readonly actions: Actions;
   readonly isPulling: boolean;
-  readonly onGrab: (grip: GripName) => void;
+  readonly onGrab: (point: ControlPointName) => void;
 }
 
 const PAPER = '#fffaf0';
@@ -17,15 +17,15 @@ const MADDER = '#a8322a';
 const RADIUS = 6.5;
 
 /** A bead at every point of the lines that can be pulled, on both halves. */
-export function SeamGrips({ seamWork, isSymmetric, actions, isPulling, onGrab }: SeamGripsProps) {
+export function ControlPoints({ seamWork, isSymmetric, actions, isPulling, onGrab }: ControlPointsProps) {
   const element = useThree((state) => state.gl.domElement);
   useEffect(() => {
     if (!isPulling) return;
-    window.addEventListener('pointerup', actions.letGripGo);
-    window.addEventListener('pointercancel', actions.letGripGo);
+    window.addEventListener('pointerup', actions.letControlPointGo);
+    window.addEventListener('pointercancel', actions.letControlPointGo);
     return () => {
-      window.removeEventListener('pointerup', actions.letGripGo);
-      window.removeEventListener('pointercancel', actions.letGripGo);
+      window.removeEventListener('pointerup', actions.letControlPointGo);
+      window.removeEventListener('pointercancel', actions.letControlPointGo);
     };
   }, [isPulling, actions]);
   useEffect(() => {

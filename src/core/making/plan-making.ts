@@ -1,12 +1,12 @@
 import { withUsual } from '../base/index.ts';
-import { type Form, sectionOfLevel, type Workshop } from '../form/index.ts';
+import { type Form, type Making, sectionOfLevel } from '../form/index.ts';
 import { INSIDE_OPTIONS } from '../inside/index.ts';
 import { PATTERN_OPTIONS } from '../pattern/index.ts';
 import { fillZones, levelTargets } from './filling-of-form.ts';
 import { orderOfWork } from './order-of-work.ts';
 
 /** Order of work, and what the filled form is judged by. The form must have its inside. */
-export function makeWorkshop(form: Form): Workshop {
+export function planMaking(form: Form): Making {
   const sections = form.shell.levels.flatMap(({ id }) => {
     const section = sectionOfLevel(form, id);
     return section ? [[id, section] as const] : [];

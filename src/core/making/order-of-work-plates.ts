@@ -13,11 +13,11 @@ const PLATES = [
 ] as const;
 
 /** Plates, blocks and magnets, where there are any. */
-export function boardSteps(form: Form): WorkStep[] {
-  return form.inside ? [cutBoards(form), ...tryMagnets(form)] : [];
+export function plateSteps(form: Form): WorkStep[] {
+  return form.inside ? [cutPlates(form), ...tryMagnets(form)] : [];
 }
 
-function cutBoards(form: Form): WorkStep {
+function cutPlates(form: Form): WorkStep {
   const pieces = form.inside?.pieces ?? [];
   const checks = PLATES.flatMap(({ opening, plate }) => {
     const board = pieces.find(({ id }) => id === plate);
@@ -30,8 +30,9 @@ function cutBoards(form: Form): WorkStep {
     ];
   });
   return step(
+    // Saved files know the step by this name.
     'boards',
-    'boards',
+    'plates',
     phrase('step.boards.title'),
     [
       phrase('step.boards.glue'),
@@ -58,7 +59,7 @@ function tryMagnets(form: Form): WorkStep[] {
   return [
     step(
       'magnets',
-      'boards',
+      'plates',
       phrase('step.magnets.title'),
       [phrase('step.magnets.mark'), phrase('step.magnets.try')],
       {

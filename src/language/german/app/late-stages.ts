@@ -1,6 +1,6 @@
-import type { workshop as english } from '../../english/app/workshop.ts';
+import type { lateStages as english } from '../../english/app/late-stages.ts';
 
-export const workshop: typeof english = {
+export const lateStages: typeof english = {
   cautions: 'Vorsicht',
   inside: {
     about:

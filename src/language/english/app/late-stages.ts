@@ -1,5 +1,5 @@
-/** Inside, cutting, making, checking. */
-export const workshop = {
+/** What the stages from the inside to the checking say. */
+export const lateStages = {
   cautions: 'Take care',
   inside: {
     about:
