@@ -1,5 +1,6 @@
 import { boundsOfPolyline, isInsidePolygon } from '../math/index.ts';
 import { isBoxNearBox, isBoxNearLine, type TurnedBox } from './text-box.ts';
+import { widestFree } from './widest-free.ts';
 
 /** What a text must keep away from: lines and boxes already taken. Grows while a piece is lettered. */
 export interface Taken {
@@ -149,11 +150,22 @@ function forCells(
   }
 }
 
+/** What is known of the free rectangles of a grid: taken cells summed up, and how wide the free ones of each height are. */
+export interface FreeRoom {
+  readonly sums: Uint32Array;
+  readonly widest: Uint32Array;
+}
+
+/** Made once for many searches in the same grid. O(cells). */
+export function measureFreeRoom(grid: CellGrid): FreeRoom {
+  return { sums: sumCells(grid), widest: widestFree(grid.taken, grid.columns, grid.rows) };
+}
+
 /**
  * Summed-area table of the taken cells (Crow, SIGGRAPH 1984), (rows + 1) × (columns + 1): any rectangle is
  * then tested in O(1).
  */
-export function sumCells(grid: CellGrid): Uint32Array {
+function sumCells(grid: CellGrid): Uint32Array {
   const width = grid.columns + 1;
   const sums = new Uint32Array(width * (grid.rows + 1));
   for (let row = 0; row < grid.rows; row++) {
@@ -167,12 +179,12 @@ export function sumCells(grid: CellGrid): Uint32Array {
 }
 
 /**
- * Centre of a free upright rectangle (mm) whose centre is nearest to (x, y), or null. `sums` is of `sumCells`.
+ * Centre of a free upright rectangle (mm) whose centre is nearest to (x, y), or null. O(1) when none is large enough, else
  * O(cells).
  */
 export function findFreeRectangle(
   grid: CellGrid,
-  sums: Uint32Array,
+  { sums, widest }: FreeRoom,
   width: number,
   height: number,
   x: number,
@@ -180,16 +192,19 @@ export function findFreeRectangle(
 ): { x: number; y: number } | null {
   const across = Math.ceil(width / grid.cell);
   const up = Math.ceil(height / grid.cell);
+  if (up > grid.rows || across > widest[up]) return null;
   const stride = grid.columns + 1;
   let best: { x: number; y: number } | null = null;
   let bestDistance = Number.POSITIVE_INFINITY;
   for (let row = 0; row + up <= grid.rows; row++) {
+    const cy = grid.bottom + (row + up / 2) * grid.cell;
+    if (Math.abs(cy - y) >= bestDistance) continue;
     for (let column = 0; column + across <= grid.columns; column++) {
+      const cx = grid.left + (column + across / 2) * grid.cell;
+      if (Math.abs(cx - x) >= bestDistance) continue;
       const low = row * stride + column;
       const high = (row + up) * stride + column;
       if (sums[high + across] - sums[high] - sums[low + across] + sums[low] > 0) continue;
-      const cx = grid.left + (column + across / 2) * grid.cell;
-      const cy = grid.bottom + (row + up / 2) * grid.cell;
       const distance = Math.hypot(cx - x, cy - y);
       if (distance < bestDistance) {
         best = { x: cx, y: cy };

@@ -38,9 +38,12 @@ export function packOutlines(
     byFalling((s) => s.width),
     byFalling((s) => s.width * s.height),
   ];
-  let best = orders.map((order) => ({ order, packing: packInOrder(shapes, order, room) }));
-  best = best.sort((a, b) => a.packing.measure - b.packing.measure).slice(0, 1);
-  let [{ order, packing }] = best;
+  let [order] = orders;
+  let packing: Trial = { places: [], height: 0, measure: Number.POSITIVE_INFINITY };
+  for (const usual of orders) {
+    const trial = packInOrder(shapes, usual, room, packing.measure);
+    if (trial) [order, packing] = [usual, trial];
+  }
 
   // 2. Swap two pieces of the best order and keep what is shorter.
   const random = seededRandom(SEED);
@@ -49,8 +52,8 @@ export function packOutlines(
     const i = Math.floor(random() * order.length);
     const j = Math.floor(random() * order.length);
     [swapped[i], swapped[j]] = [swapped[j], swapped[i]];
-    const trial = packInOrder(shapes, swapped, room);
-    if (trial.measure < packing.measure) [order, packing] = [swapped, trial];
+    const trial = packInOrder(shapes, swapped, room, packing.measure);
+    if (trial) [order, packing] = [swapped, trial];
   }
   return {
     offsets: packing.places.map(({ x, y }, i) => ({
@@ -68,8 +71,13 @@ interface Trial {
   readonly measure: number;
 }
 
-/** Places from (0, 0) on a sheet `room` wide, without outer gap. */
-function packInOrder(shapes: readonly Shape[], order: readonly number[], room: number): Trial {
+/** Places from (0, 0) on a sheet `room` wide, without outer gap. Null as soon as it cannot measure less than `toBeat`. */
+function packInOrder(
+  shapes: readonly Shape[],
+  order: readonly number[],
+  room: number,
+  toBeat: number,
+): Trial | null {
   const sheet: SheetRows = [];
   const places = shapes.map(() => ({ x: 0, y: 0 }));
   let height = 0;
@@ -83,6 +91,8 @@ function packInOrder(shapes: readonly Shape[], order: readonly number[], room: n
     places[index] = { x, y: row * ROW };
     height = Math.max(height, row * ROW + shape.height);
     sum += row * ROW + shape.height;
+    // Neither grows smaller with the pieces that follow.
+    if (height + (1e-3 * sum) / shapes.length >= toBeat) return null;
   }
   return { places, height, measure: height + (1e-3 * sum) / shapes.length };
 }

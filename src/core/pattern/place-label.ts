@@ -1,5 +1,5 @@
 import { measureText, TEXT_ASCENT, TEXT_DESCENT } from '../drawing/index.ts';
-import { type CellGrid, findFreeRectangle, sumCells } from './free-space.ts';
+import { type CellGrid, findFreeRectangle, measureFreeRoom } from './free-space.ts';
 import type { PieceText } from './types.ts';
 import { BREVITIES, type Brevity, type Wording } from './word-label.ts';
 
@@ -41,7 +41,7 @@ export function placeLabel(
   y: number,
   toBeat: LabelRank | null = null,
 ): PlacedLabel | null {
-  const sums = sumCells(grid);
+  const room = measureFreeRoom(grid);
   for (const brevity of BREVITIES) {
     for (const size of SIZES) {
       const rank = { brevity, size };
@@ -51,7 +51,7 @@ export function placeLabel(
         if (Math.max(width, height) > LONGEST && size > SMALLEST_SHORTENED) continue;
         for (const isTurned of [false, true]) {
           const [across, up] = isTurned ? [height, width] : [width, height];
-          const place = findFreeRectangle(grid, sums, across, up, x, y);
+          const place = findFreeRectangle(grid, room, across, up, x, y);
           if (place) return { texts: writeRows(wording, size, place, isTurned, width, height), rank };
         }
       }

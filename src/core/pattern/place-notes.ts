@@ -1,5 +1,5 @@
 import { foldText, measureText, TEXT_ASCENT, TEXT_DESCENT } from '../drawing/index.ts';
-import { type CellGrid, findFreeRectangle, sumCells } from './free-space.ts';
+import { type CellGrid, findFreeRectangle, measureFreeRoom } from './free-space.ts';
 import type { PieceText } from './types.ts';
 
 /** Sizes tried, mm: smaller is not read at a cutting table. */
@@ -17,13 +17,13 @@ export function placeNotes(
   x: number,
   y: number,
 ): readonly PieceText[] | null {
-  const sums = sumCells(grid);
+  const free = measureFreeRoom(grid);
   for (const size of SIZES) {
     for (const room of WIDTHS) {
       const rows = notes.flatMap((note) => foldText(note, size, room));
       const width = Math.max(...rows.map((row) => measureText(row, size)));
       const height = ((rows.length - 1) * LINE_HEIGHT + TEXT_ASCENT + TEXT_DESCENT) * size;
-      const place = findFreeRectangle(grid, sums, width, height, x, y);
+      const place = findFreeRectangle(grid, free, width, height, x, y);
       if (!place) continue;
       const top = place.y + height / 2 - TEXT_ASCENT * size;
       return rows.map((text, k) => ({

@@ -1,0 +1,32 @@
+/**
+ * Of a grid of cells, row by row, 1 = taken: by height in cells (0 … rows): the width in cells of the widest free rectangle of that height. Every largest rectangle is
+ * met once, by a stack over the free heights above each row (the largest rectangle in a histogram). O(cells).
+ */
+export function widestFree(taken: Uint8Array, columns: number, rows: number): Uint32Array {
+  const widest = new Uint32Array(rows + 1);
+  const heights = new Uint32Array(columns + 1);
+  const [starts, risen] = [new Uint32Array(columns + 1), new Uint32Array(columns + 1)];
+  for (let row = 0; row < rows; row++) {
+    let depth = 0;
+    for (let column = 0; column <= columns; column++) {
+      // One column more, of height 0, closes what is open at the right edge.
+      const isFree = column < columns && taken[row * columns + column] === 0;
+      const height = isFree ? heights[column] + 1 : 0;
+      heights[column] = height;
+      let start = column;
+      while (depth > 0 && risen[depth - 1] >= height) {
+        depth--;
+        start = starts[depth];
+        widest[risen[depth]] = Math.max(widest[risen[depth]], column - start);
+      }
+      if (height === 0) continue;
+      starts[depth] = start;
+      risen[depth++] = height;
+    }
+  }
+  // A lower rectangle is as wide as any higher one.
+  for (let height = rows - 1; height > 0; height--)
+    widest[height] = Math.max(widest[height], widest[height + 1]);
+  widest[0] = columns;
+  return widest;
+}
