@@ -59,27 +59,38 @@ function nearestOn(line: Float64Array, [x, y]: Point): { along: number; gap: num
     const [dx, dy] = [line[i + 2] - line[i], line[i + 3] - line[i + 1]];
     const length = Math.hypot(dx, dy);
     const t = Math.min(1, Math.max(0, ((x - line[i]) * dx + (y - line[i + 1]) * dy) / (length * length)));
-    const gap = Math.hypot(line[i] + t * dx - x, line[i + 1] + t * dy - y);
+    const [offX, offY] = [line[i] + t * dx - x, line[i + 1] + t * dy - y];
+    const gap = Math.sqrt(offX * offX + offY * offY);
     if (gap < best.gap) best = { along: before + t * length, gap };
     before += length;
   }
   return best;
 }
 
+/** What was found on a line, by level: every line is compared with several others over several stretches. */
+const found = new WeakMap<Float64Array, Map<string, number>>();
+
+/** Where along the named line of a piece one of its level lines meets it. */
+function placeOfLevel(piece: Form['pieces'][number], line: Float64Array, id: string): number {
+  const known = found.get(line) ?? new Map<string, number>();
+  found.set(line, known);
+  const before = known.get(id);
+  if (before !== undefined) return before;
+  const level = piece.levelLines.filter((one) => one.id === id || one.id === `${id}-end`);
+  const places = level.map(({ points }) => meetingPlace(line, points));
+  const best = places.reduce((least, one) => (one.gap < least.gap ? one : least));
+  expect(best.gap).toBeLessThan(0.5);
+  known.set(id, best.along);
+  return best.along;
+}
+
 /** Length of the named line of a piece between two of its level lines. */
 function lengthBetween(
   piece: Form['pieces'][number],
   line: Float64Array,
-  levels: readonly [string, string],
+  [from, to]: readonly [string, string],
 ): number {
-  const [a, b] = levels.map((id) => {
-    const level = piece.levelLines.filter((one) => one.id === id || one.id === `${id}-end`);
-    const places = level.map(({ points }) => meetingPlace(line, points));
-    const best = places.reduce((least, one) => (one.gap < least.gap ? one : least));
-    expect(best.gap).toBeLessThan(0.5);
-    return best.along;
-  });
-  return Math.abs(a - b);
+  return Math.abs(placeOfLevel(piece, line, from) - placeOfLevel(piece, line, to));
 }
 
 /** Every seam or drawn line of the shell that carries the letter. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
 import { growthOfTestTube, limitsOfTestTube, measuredGrowthOf } from '../../src/core/inside/index.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
+import { createPipeline, type MakeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
 
@@ -36,12 +36,14 @@ describe('growth read on the test tube', () => {
 });
 
 describe('a project with the girths of its test tube', () => {
-  const make = (inside: object): ReturnType<typeof makeForm> => {
+  // The body is the same in all of them.
+  const pipeline = createPipeline();
+  const make = (inside: object): ReturnType<MakeForm> => {
     const project = parseProject(JSON.stringify({ ...demo, inside }));
     if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-    return makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
+    return pipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
   };
-  const formOf = (made: ReturnType<typeof makeForm>): Form => {
+  const formOf = (made: ReturnType<MakeForm>): Form => {
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     return made.value;
   };
