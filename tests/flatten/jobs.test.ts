@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../../src/core/base/index.ts';
 import {
   createFlattenMemory,
   type FlattenProblem,
@@ -9,28 +8,7 @@ import {
   planFlatten,
   runFlattenJob,
 } from '../../src/core/flatten/index.ts';
-import { inEnglish } from '../in-english.ts';
-import { makePair, scaleMesh } from './cases/disk-meshes.ts';
-
-const pair = makePair('bump', 20, 34);
-const problem: FlattenProblem = {
-  disks: [scaleMesh(pair.a, 10), scaleMesh(pair.b, 10)],
-  mirrorOf: Int32Array.of(-1, -1),
-  joins: [
-    {
-      id: 'middle',
-      a: { disk: 0, vertices: pair.seamA },
-      b: { disk: 1, vertices: pair.seamB },
-      keepsLength: false,
-    },
-  ],
-  keptPaths: [{ disk: 0, vertices: Uint32Array.from({ length: 21 }, (_, i) => i + 21 * 12) }],
-};
-
-function solvedOf<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
-  return result.value;
-}
+import { problem, solvedOf } from './cases/two-panels.ts';
 
 describe('unrolling shared out in jobs', () => {
   it('gives the same bytes when every job goes through a message, in any order', () => {

@@ -5,7 +5,7 @@ import unevenShoulders from '../../shared/demos/uneven-shoulders.loftseam.json' 
 import type { Phrase } from '../../src/core/base/index.ts';
 import { MEASURES, SHAPE_CATEGORIES } from '../../src/core/body/index.ts';
 import { CLOTHS } from '../../src/core/flatten/index.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
+import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { nameOfPlace } from '../../src/core/seams/index.ts';
 import { catalogue as germanCore } from '../../src/language/german/core.ts';
@@ -66,6 +66,9 @@ interface Changes {
   readonly inside?: Partial<Project['inside']>;
 }
 
+// Most differ in the inside alone.
+const pipeline = createPipeline();
+
 /** A whole form, coarse, and what was told while it was made, or why it cannot be. */
 function makeCoarse(demo: object, { layout, inside }: Changes = {}): unknown {
   const read = parseProject(JSON.stringify(demo));
@@ -77,7 +80,7 @@ function makeCoarse(demo: object, { layout, inside }: Changes = {}): unknown {
   };
   const told: Phrase[] = [];
   const onProgress = (_fraction: number, _stage: string, what: Phrase) => void told.push(what);
-  const made = makeForm(project, { speaker: ENGLISH, targetTriangles: 3000, onProgress });
+  const made = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles: 3000, onProgress });
   if (!inside) expect(made.ok).toBe(true);
   return [told, made];
 }

@@ -132,6 +132,22 @@ describe('makeForm', () => {
   });
 });
 
+describe('a project that came by another way than a file', () => {
+  // The limits are those the README's table of the inside and a file of the project name.
+  it.each([
+    [{ tubeDiameter: 400 }, 'inside.tubeDiameter', 400, 200],
+    [{ tubeDiameter: -1 }, 'inside.tubeDiameter', -1, 5],
+    [{ clothThickness: Number.NaN }, 'inside.clothThickness', Number.NaN, 0.1],
+    [{ testTube: { measure2: 1e9 } }, 'inside.testTube.measure2', 1e9, 900],
+  ])('is refused where a number of the inside is beyond its limits: %o', (inside, path, measured, limit) => {
+    const made = makeForm({ ...project, inside }, { speaker: ENGLISH, targetTriangles });
+    expect(made.ok).toBe(false);
+    expect(made.issues).toHaveLength(1);
+    expect(made.issues[0]).toMatchObject({ path, severity: 'error', measured, limit });
+    expect(inEnglish(made.issues[0].message)).toContain(String(limit));
+  });
+});
+
 describe('createPipeline', () => {
   /** Stages whose result is the very same object as before. */
   function keptStages(change: (p: Project) => Project, changeTriangles = 0): string[] {

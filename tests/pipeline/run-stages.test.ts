@@ -278,12 +278,12 @@ describe('running stages', () => {
     const grow = step<number, Record<string, never>>({
       id: 'grow',
       needs: {},
-      dependsOn: (given, last) => [given, last ?? 0],
+      dependsOn: (given) => given,
       run: (_, { given }, last) => success((last ?? 0) + given),
     });
     const runner = createStageRunner<number>();
-    const grown = [1, 2, 2].map((given) => runner.makeOne(grow, given));
-    expect(grown).toEqual([success(1), success(3), success(5)]);
+    const grown = [1, 2, 4].map((given) => runner.makeOne(grow, given));
+    expect(grown).toEqual([success(1), success(3), success(7)]);
   });
 
   it('refuses a step that comes before what it needs', () => {

@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { createJobRunner, type Result, type RunJobsElsewhere, verbatim } from '../../src/core/base/index.ts';
+import { createJobRunner, type RunJobsElsewhere, verbatim } from '../../src/core/base/index.ts';
 import {
   createFlattenMemory,
   type FlattenJob,
   type FlattenOptions,
-  type FlattenProblem,
   flattenRounds,
   flattenTogether,
   unrolling,
@@ -13,28 +12,8 @@ import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { shareWork } from '../../src/core/pipeline/share-work.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { readDemo } from '../body/read-demo.ts';
-import { makePair, scaleMesh } from '../flatten/cases/disk-meshes.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
-
-const pair = makePair('bump', 20, 34);
-const problem: FlattenProblem = {
-  disks: [scaleMesh(pair.a, 10), scaleMesh(pair.b, 10)],
-  mirrorOf: Int32Array.of(-1, -1),
-  joins: [
-    {
-      id: 'middle',
-      a: { disk: 0, vertices: pair.seamA },
-      b: { disk: 1, vertices: pair.seamB },
-      keepsLength: false,
-    },
-  ],
-  keptPaths: [{ disk: 0, vertices: Uint32Array.from({ length: 21 }, (_, i) => i + 21 * 12) }],
-};
-
-function solvedOf<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(inEnglish(result.issues[0].message));
-  return result.value;
-}
+import { problem, solvedOf } from '../flatten/cases/two-panels.ts';
+import { ENGLISH } from '../in-english.ts';
 
 /** Another place with a memory of its own; all goes through messages. */
 function otherPlace() {

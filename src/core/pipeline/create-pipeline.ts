@@ -2,7 +2,8 @@ import { createSeamPreview, type PreviewSeams } from '../advice/index.ts';
 import { failure, InvariantError, type Result, type RunJobsElsewhere, success } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Form } from '../form/index.ts';
-import type { Project } from '../project/index.ts';
+import { INSIDE_OPTIONS } from '../inside/index.ts';
+import { checkOptions, type Project } from '../project/index.ts';
 import { assembleForm } from './assemble-form.ts';
 import type { MakeForm, MakeOptions } from './make-options.ts';
 import { phrase } from './phrases.ts';
@@ -38,6 +39,9 @@ export function createPipeline(): Pipeline {
   const runner = createStageRunner<FormGiven>();
 
   function* makeInSteps(project: Project, options: MakeOptions): Generator<SharedWork, Result<Form>, void> {
+    // Files are read within these limits; what is handed over otherwise need not keep them, and no stage asks again.
+    const outside = checkOptions(INSIDE_OPTIONS, project.inside, 'inside');
+    if (outside.length > 0) return failure(outside);
     const made = yield* runner.run(STAGES, { project, options }, options);
     if (!made.ok) return made;
     const form = assembleForm(made.value, project, options);

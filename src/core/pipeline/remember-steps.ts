@@ -40,7 +40,7 @@ export function createStepMemory<Given>() {
         needed[name] = found.value;
         for (const part of found.parts) parts.add(part);
       }
-      parts.add(`${step.id} ${JSON.stringify(step.dependsOn(given, lastOf(step)))}`);
+      parts.add(`${step.id} ${JSON.stringify(step.dependsOn(given))}`);
       return { step, needed, parts: [...parts], key: [...parts].join('\n') };
     },
 

@@ -11,10 +11,11 @@ export interface Step<Made, Given> {
   readonly needs: Needs<Given>;
   /** Section of the saved project its issues belong to; absent = they name it themselves. */
   readonly section?: string;
-  /** What it depends on besides its needs: plain data. `last`: its latest result, if any, of whatever it was made. */
-  dependsOn(given: Given, last?: Made): unknown;
+  /** What it depends on besides its needs: plain data. */
+  dependsOn(given: Given): unknown;
   /** Then its result is undefined, and its latest one stays in memory. */
   isLeftOut?(given: Given): boolean;
+  /** `last`: its latest result, if any, of whatever it was made. */
   run(needed: Readonly<Record<string, unknown>>, context: StepContext<Given>, last?: Made): Result<Made>;
   /** What of the work ahead may be done elsewhere; `run` finds it in `context.memoryOf`. */
   rounds?(needed: Readonly<Record<string, unknown>>, context: StepContext<Given>): Iterable<JobRound>;

@@ -1,3 +1,4 @@
+export { checkOptions } from './check-options.ts';
 export type {
   CheckingEntry,
   CheckingReading,

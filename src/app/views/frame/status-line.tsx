@@ -37,6 +37,9 @@ export function StatusLine() {
       <button type="button" className="problem" onClick={services.saveProblemReport}>
         {words.problem}
       </button>
+      <a className="notices-link" href="THIRD-PARTY-NOTICES.txt" target="_blank" rel="noreferrer">
+        {words.thirdParty}
+      </a>
       <p className="status-promise">
         {keptAt === null ? words.notKept : words.kept} {words.promise}
       </p>

@@ -60,6 +60,7 @@ export const frame = {
     upToDate: 'Up to date',
     stop: 'Stop',
     problem: 'Save a problem report',
+    thirdParty: 'Third-party notices',
     notKept: 'Not kept in this browser yet.',
     kept: 'Kept in this browser.',
     promise: 'Nothing leaves this computer.',

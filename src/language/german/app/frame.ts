@@ -61,6 +61,7 @@ export const frame: typeof english = {
     upToDate: 'Auf dem neuesten Stand',
     stop: 'Anhalten',
     problem: 'Fehlerbericht speichern',
+    thirdParty: 'Hinweise zu fremder Software',
     notKept: 'Noch nicht in diesem Browser aufbewahrt.',
     kept: 'In diesem Browser aufbewahrt.',
     promise: 'Nichts verlässt diesen Computer.',
