@@ -36,6 +36,12 @@ test.describe('in light and in dark', () => {
       await goTo(page, stage);
       await expectNoneInLightAndDark(page, stage);
     }
+  });
+
+  test('axe finds nothing in readings, the gallery, and what cannot be read', async ({ page }) => {
+    test.setTimeout(300_000);
+    await openApp(page);
+    await goTo(page, 'Checking');
     await page.getByRole('button', { name: 'Measure the filled form' }).click();
     await page.getByRole('textbox', { name: 'Waist girth', exact: true }).fill('90');
     await expect(page.getByRole('region', { name: 'What to do' }).getByRole('listitem')).toHaveCount(1);

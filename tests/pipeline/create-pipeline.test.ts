@@ -133,7 +133,7 @@ describe('makeForm', () => {
 });
 
 describe('a project that came by another way than a file', () => {
-  // The limits are those the README's table of the inside and a file of the project name.
+  // Limits as written in the table of options; narrower ones would shut out saved files.
   it.each([
     [{ tubeDiameter: 400 }, 'inside.tubeDiameter', 400, 200],
     [{ tubeDiameter: -1 }, 'inside.tubeDiameter', -1, 5],
