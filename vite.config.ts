@@ -96,8 +96,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     reporters: ['default', ['json', { outputFile: 'test-results/unit.json' }]],
-    // Whole forms are made in some tests, on slow machines too.
-    testTimeout: 60_000,
+    // Whole forms are made in some tests, on slow machines too, and beside a browser that goes first: no measure of speed.
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
     // Tests only compute: every core has one to do, and what one file loaded and warmed up serves the next.
     maxWorkers: '100%',
     isolate: false,

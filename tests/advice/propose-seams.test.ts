@@ -46,7 +46,7 @@ describe('proposals', () => {
     expect(changes.some((text) => /princess front.*mm towards the back/.test(inEnglish(text)))).toBe(true);
     expect(strainOf(misled)).toEqual(before);
     expect(strainOf(layout)).toEqual(after);
-  }, 60_000);
+  });
 
   it('add the one line that lowers strain most', () => {
     const found = proposeLine(torso.surface, torso.form, upright8, coarse);
@@ -58,7 +58,7 @@ describe('proposals', () => {
     // A level seam at the bust is among the trials, so the best is no worse.
     const bust = strainOf(findLayout('upright8Bust')!);
     expect(after.steep).toBeLessThanOrEqual(bust.steep * (1 + 1e-12));
-  }, 60_000);
+  });
 
   it('stop when asked, keep to the number of panels, and name a layout that is no base', () => {
     const options = { ...coarse, isCancelled: () => true };
@@ -72,7 +72,7 @@ describe('proposals', () => {
     expect(proposeMoves(torso.surface, torso.form, broken, coarse).issues).toMatchObject([
       { code: 'layout-unsound' },
     ]);
-  }, 60_000);
+  });
 });
 
 describe('strain of a whole form', () => {

@@ -38,17 +38,17 @@ describe('how high the form stands', () => {
     expect(poleToBuy(tall) - poleToBuy(usual)).toBeCloseTo(70, 6);
     // The same weights, higher over the same feet, tip sooner.
     expect(tall.inside?.stand.tipAngleDeg).toBeLessThan(usual.inside?.stand.tipAngleDeg ?? 0);
-  }, 60_000);
+  });
 
   it('brings the nape to its measured height when the waist’s is not known', () => {
     const form = make({ napeHeight: 1500 });
     const { u, v } = form.body.landmarks.neckBack;
     const nape = pointAt(surfaceOfBody(form.body), u, v)[2] - pointAt(surfaceOfBody(form.body), u, 0)[2];
     expect(marked(form, 'waist') + nape).toBeCloseTo(1500, 6);
-  }, 60_000);
+  });
 
   it('is what was chosen for the form before what was measured', () => {
     const form = make({ waistHeight: 1110 }, { waistHeight: 950 });
     expect(marked(form, 'waist')).toBeCloseTo(950, 9);
-  }, 60_000);
+  });
 });

@@ -84,7 +84,7 @@ describe('loftseam make with formats', () => {
     );
     const zips = await Promise.all([out, again].map((place) => readFile(path.join(place, 'form.zip'))));
     expect(Buffer.compare(zips[0], zips[1])).toBe(0);
-  }, 60_000);
+  });
 
   it('takes notches, allowances, knives and models as asked, from the file and over it', async () => {
     const project = JSON.parse(await readFile(straight, 'utf8'));
@@ -138,7 +138,7 @@ describe('loftseam make with formats', () => {
     const sheet = await readFile(path.join(out, 'cutter-shell-A1.svg'), 'utf8');
     expect(sheet).not.toContain('<text');
     expect(sheet).toContain('width="600mm" height="400mm"');
-  }, 60_000);
+  });
 
   it('carries odd names through every format: markup, right to left, 200 letters', async () => {
     const project = JSON.parse(await readFile(straight, 'utf8'));
@@ -170,7 +170,7 @@ describe('loftseam make with formats', () => {
     }
     expect(names.length).toBeGreaterThan(8);
     expect(askPoppler('pdftotext', await readFile(path.join(out, 'print-a4.pdf')))).toContain('<script>');
-  }, 60_000);
+  });
 
   it('refuses what cannot be, naming field and limit, and writes nothing', async () => {
     const cases: [string[], RegExp][] = [
@@ -193,7 +193,7 @@ describe('loftseam make with formats', () => {
       expect(err.replaceAll(/\s+/g, ' '), wishes.join(' ')).toMatch(message);
       await expect(readdir(out), wishes.join(' ')).rejects.toThrow();
     }
-  }, 120_000);
+  });
 
   it('writes only the pieces asked for', async () => {
     const out = path.join(folder, 'one');
@@ -273,7 +273,7 @@ describe('loftseam print-correct', () => {
     expect(code).toBe(0);
     const text = askPoppler('pdftotext', await readFile(path.join(out, 'print-a4-corrected.pdf')));
     expect(text).toContain('Corrected for one printer: 0.61 % across, -0.10 % up the page.');
-  }, 60_000);
+  });
 
   it('refuses what is scaling to fit', async () => {
     const { code, err } = await loftseam('print-correct', '--measured-x', '188.2', '--measured-y', '170');

@@ -38,9 +38,7 @@ function lengthNearest(d: string, { x, y }: { x: number; y: number }, guess: num
 }
 
 /** The written curves, measured by a path library: partners as long as each other between any two marks. */
-it('large bust: sewn curves in the file meet mark for mark within 0.05 mm, and are curves', {
-  timeout: 60_000,
-}, () => {
+it('large bust: sewn curves in the file meet mark for mark within 0.05 mm, and are curves', () => {
   const project = parseProject(readFileSync(file, 'utf8'));
   if (!project.ok) throw new Error('the demo is sound');
   const form = makeForm(project.value, { speaker: ENGLISH, isDraft: true });

@@ -23,25 +23,20 @@ describe('strain of the average body, hollows bridged, 20 000 triangles', () => 
     // 1.58 % on this body alone, swept out along the armhole and left a sliver there that nobody would sew.
     ['upright12Bust', 0.0175, 0.03],
     ['upright16', 0.017, 0.032],
-  ])(
-    '%s',
-    (layout, p95, p99) => {
-      const made = makeForm({ ...project, seams: { layout } }, { speaker: ENGLISH });
-      if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
-      const { report, flat, shell } = made.value;
-      const strain = measureFormStrain(
-        shell.panels.map((panel) => panel.mesh),
-        flat,
-      );
-      expect(strain.p95).toBeLessThanOrEqual(p95);
-      expect(strain.p99).toBeLessThanOrEqual(p99);
-      for (const seam of report.seams) expect(seam.maxMarkGap).toBeLessThan(0.2);
-      for (const level of report.levels)
-        expect(Math.abs(level.lengthFlat - level.length3d)).toBeLessThan(0.2);
-      expect(report.panels.every((panel) => panel.flipped === 0)).toBe(true);
-    },
-    60_000,
-  );
+  ])('%s', (layout, p95, p99) => {
+    const made = makeForm({ ...project, seams: { layout } }, { speaker: ENGLISH, isDraft: true });
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
+    const { report, flat, shell } = made.value;
+    const strain = measureFormStrain(
+      shell.panels.map((panel) => panel.mesh),
+      flat,
+    );
+    expect(strain.p95).toBeLessThanOrEqual(p95);
+    expect(strain.p99).toBeLessThanOrEqual(p99);
+    for (const seam of report.seams) expect(seam.maxMarkGap).toBeLessThan(0.2);
+    for (const level of report.levels) expect(Math.abs(level.lengthFlat - level.length3d)).toBeLessThan(0.2);
+    expect(report.panels.every((panel) => panel.flipped === 0)).toBe(true);
+  });
 });
 
 /** The large bust of 1130 mm, every measure grown evenly. */

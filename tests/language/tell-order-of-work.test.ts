@@ -24,7 +24,7 @@ beforeAll(async () => {
   const catalogue = await loadCatalogue('de');
   english = stepsOf(tellOrderOfWork(steps, { ...options, catalogue: englishCore }));
   german = stepsOf(tellOrderOfWork(steps, { ...options, catalogue }));
-}, 60_000);
+});
 
 describe('the order of work in German', () => {
   it('has the steps of the English one, with the same numbers in each', () => {

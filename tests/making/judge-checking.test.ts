@@ -27,7 +27,7 @@ beforeAll(() => {
         .join('\n'),
     );
   form = made.value;
-}, 60_000);
+});
 
 describe('judging a form by its log', () => {
   test('targets are what was typed', () => {

@@ -160,21 +160,13 @@ function checkOrder(form: Form): void {
 }
 
 describe('order of work', () => {
-  test.each(LAYOUTS.map(({ id }) => id))(
-    'layout %s can be sewn in it',
-    (layout) => {
-      checkOrder(formOf('uneven-shoulders', layout));
-    },
-    60_000,
-  );
+  test.each(LAYOUTS.map(({ id }) => id))('layout %s can be sewn in it', (layout) => {
+    checkOrder(formOf('uneven-shoulders', layout));
+  });
 
-  test.each(DEMO_IDS)(
-    'demo %s can be sewn in it',
-    (demo) => {
-      checkOrder(formOf(demo));
-    },
-    60_000,
-  );
+  test.each(DEMO_IDS)('demo %s can be sewn in it', (demo) => {
+    checkOrder(formOf(demo));
+  });
 
   test('webs on seams, one of them still open, are told so', () => {
     const form = formOf('average', 'upright6', { webPlaces: 'seams' });
@@ -185,7 +177,7 @@ describe('order of work', () => {
       .filter(({ id }) => id.includes('princessBack'));
     expect(onPrincessBack.length).toBe(2);
     for (const { note } of onPrincessBack) expect(note && inEnglish(note)).toContain('one edge alone');
-  }, 60_000);
+  });
 
   test('numbers are those of this form', () => {
     const form = formOf('average', 'upright8Waist');
@@ -222,7 +214,7 @@ describe('order of work', () => {
     );
     expect(check('print', 'bar-across')).toBe(180);
     expect(check('print', 'bar-up')).toBe(200);
-  }, 60_000);
+  });
 
   test('cautions stand where it can hurt', () => {
     const steps = orderOfWork(formOf('average'));
@@ -241,5 +233,5 @@ describe('order of work', () => {
     expect(place('magnets')).toBeLessThan(place('plates'));
     expect(place('pole')).toBeLessThan(place('fill-top-upperChest'));
     expect(place('trial')).toBeLessThan(place('cut'));
-  }, 60_000);
+  });
 });

@@ -81,7 +81,7 @@ describe('the installed package', () => {
     expectGirths(svg, { waist: measures.waistGirth, hip: measures.hipGirth, bust: measures.bustGirth });
     // ISO 32000-1, 7.5.2: the first line of a PDF.
     expect(readFileSync(path.join(folder, 'x/print-a4.pdf'), 'latin1')).toMatch(/^%PDF-1\.\d/);
-  }, 180_000);
+  });
 
   it('offers every room of the core, and the languages', () => {
     const rooms = [...coreRooms, 'language'].map((room) => `loftseam/${room}`);

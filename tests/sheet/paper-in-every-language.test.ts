@@ -107,7 +107,7 @@ describe.each(LANGUAGES)('paper in %s', (language) => {
           for (const text of words) expect(boxOf(text).maxX, text.text).toBeLessThanOrEqual(x + 42);
         }
     }
-  }, 120_000);
+  });
 });
 
 it('says nothing in English on German paper', async () => {
