@@ -24,9 +24,6 @@ export function widestFree(taken: Uint8Array, columns: number, rows: number): Ui
       risen[depth++] = height;
     }
   }
-  // A lower rectangle is as wide as any higher one.
-  for (let height = rows - 1; height > 0; height--)
-    widest[height] = Math.max(widest[height], widest[height + 1]);
   widest[0] = columns;
   return widest;
 }
