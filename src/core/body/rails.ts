@@ -7,10 +7,10 @@ import type { BodyShape } from './types.ts';
  * the chart height v drew a ledge wherever a body's rows crowd, because v spaces them as on an average body.
  * Legend: a half-width (mean of right and left), da half of right minus left; yF, yB front and back centre lines;
  * kF, kB squareness of the front and back half of a section; zS, zF, zB heights of the side, front and back of a
- * row; dz half of right minus left side height.
+ * row; dz half of right minus left side height; yS how far the widest point of a section lies behind its middle.
  */
-export const RAIL = { a: 0, da: 1, yF: 2, yB: 3, kF: 4, kB: 5, zS: 6, dz: 7, zF: 8, zB: 9 } as const;
-export const RAIL_COUNT = 10;
+export const RAIL = { a: 0, da: 1, yF: 2, yB: 3, kF: 4, kB: 5, zS: 6, dz: 7, zF: 8, zB: 9, yS: 10 } as const;
+export const RAIL_COUNT = 11;
 
 /** Chart heights (nominal mm) of the rail knots; the same for every body, so that layouts follow. */
 export const KNOT = {
@@ -110,7 +110,8 @@ export class ShapeEvaluator {
   /**
    * The point of the surface at (u, v), written to out[offset…offset + 2].
    * Section: x = a (c − k cos 3u)/(1 − k), y = yM + d (s + k sin 3u)/(1 − k), an ellipse with a third harmonic:
-   * C∞ in u, box ±a × [yB, yF] whatever k, convex for k < 1/9. Rows tilt by a quadratic in s.
+   * C∞ in u, box ±a × [yB, yF] whatever k, convex for k < 1/9. The sides lie yS behind the middle: y is sheared by
+   * yS cos² u, which leaves front, back and girth nearly as they are. Rows tilt by a quadratic in s.
    */
   point(u: number, v: number, out: Float64Array, offset = 0): void {
     this.pointAt(u, Math.cos(u), Math.sin(u), v, out, offset);
@@ -163,7 +164,7 @@ export class ShapeEvaluator {
     const depth = 0.5 * (r[RAIL.yF] - r[RAIL.yB]);
     const side = (c - k * c3) * scale;
     out[offset] = (r[RAIL.a] + r[RAIL.da] * side) * side;
-    out[offset + 1] = middle + depth * (s + k * s3) * scale;
+    out[offset + 1] = middle + depth * (s + k * s3) * scale - r[RAIL.yS] * c * c;
     out[offset + 2] =
       r[RAIL.zS] * (1 - s * s) +
       0.5 * r[RAIL.zF] * s * (s + 1) +

@@ -66,22 +66,31 @@ export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-5);
 
 export type ParameterValues = Record<ParameterId, number>;
 
-/** Squareness of the sections by level; 0 is an ellipse. Values chosen so that the section's area and girth follow
- *  superellipses of exponent 2.15 (waist) to 2.8 (hip, chest), the exponents that close survey tapes on caliper boxes. */
+/**
+ * Squareness of the sections by level; 0 is an ellipse. At chest, navel and hip such that tape and calipers of the 1988 survey
+ * agree on average (shared/survey/RESULTS.md); between them common practice, no source.
+ */
 const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
-  base: [0.035, 0.045],
-  hip: [0.03, 0.045],
-  highHip: [0.025, 0.03],
-  waist: [0.015, 0.02],
-  underbust: [0.03, 0.035],
-  bust: [0.04, 0.045],
-  upperChest: [0.05, 0.055],
+  base: [0.04, 0.05],
+  hip: [0.04, 0.055],
+  highHip: [0.008, 0.014],
+  waist: [0.002, 0.006],
+  underbust: [0.045, 0.05],
+  bust: [0.05, 0.06],
+  upperChest: [0.06, 0.07],
   midArm: [0.05, 0.055],
   shoulderPoint: [0.035, 0.04],
   midShoulder: [0.015, 0.015],
   neckBase: [0, 0],
   neckMiddle: [0, 0],
   neckTop: [0, 0],
+};
+
+/** Men's sections where they differ. */
+const SQUARENESS_OF_CHEST: Partial<typeof SQUARENESS> = {
+  hip: [0.034, 0.05],
+  highHip: [0.014, 0.02],
+  bust: [0.08, 0.09],
 };
 
 /** What the tape cannot tell, as numbers; see `shape-choices.ts`. */
@@ -95,6 +104,10 @@ export interface ShapeNumbers {
   readonly bustFullness: number;
   readonly bustRoundness: number;
   readonly collarBone: number;
+  /** How far the widest point of a row lies behind its middle, mm. */
+  readonly sideBack: Readonly<
+    Record<'hip' | 'highHip' | 'waist' | 'underbust' | 'bust' | 'upperChest' | 'neck', number>
+  >;
   readonly neckTilt: number;
   readonly neckStub: number;
 }
@@ -113,21 +126,21 @@ export function buildShape(
   const set = (rail: keyof typeof RAIL, knot: KnotId, value: number): void => {
     rails[RAIL[rail] * n + KNOT_IDS.indexOf(knot)] = value;
   };
+  const extra: Partial<Record<KnotId, number>> = {
+    hip: p.kHip,
+    highHip: p.kHighHip,
+    waist: p.kWaist,
+    underbust: p.kUnderbust,
+    bust: p.kBust,
+  };
+  const squareness = figure === 'bust' ? SQUARENESS : { ...SQUARENESS, ...SQUARENESS_OF_CHEST };
   for (const knot of KNOT_IDS) {
-    set('kF', knot, SQUARENESS[knot][0]);
-    set('kB', knot, SQUARENESS[knot][1]);
-  }
-  for (const [knot, extra] of [
-    ['hip', p.kHip],
-    ['highHip', p.kHighHip],
-    ['waist', p.kWaist],
-    ['underbust', p.kUnderbust],
-    ['bust', p.kBust],
-  ] as const) {
-    set('kF', knot, SQUARENESS[knot][0] + extra);
-    set('kB', knot, SQUARENESS[knot][1] + extra);
+    const [front, back] = squareness[knot];
+    set('kF', knot, front + (extra[knot] ?? 0));
+    set('kB', knot, back + (extra[knot] ?? 0));
   }
   setTrunk(p, set);
+  setSides(numbers.sideBack, set);
   setShoulders(p, numbers.shoulderForm, set);
   setNeck(p, numbers, set);
   return {
@@ -178,6 +191,15 @@ function setTrunk(p: ParameterValues, set: SetRail): void {
   level('underbust', p.aUnderbust, p.dUnderbust, p.yUnderbust, p.zUnderbust);
   level('bust', p.aBust, p.dBust, p.yBust, p.zBust);
   level('upperChest', p.aUpperChest, p.dUpperChest, p.yUpperChest, p.zUpperChest);
+}
+
+/** The side line: behind the middle of every row, all the way up. */
+function setSides(sideBack: ShapeNumbers['sideBack'], set: SetRail): void {
+  const { hip, highHip, waist, underbust, bust, upperChest, neck } = sideBack;
+  for (const [knot, value] of Object.entries({ base: hip, hip, highHip, waist, underbust, bust, upperChest })) {
+    set('yS', knot as KnotId, value);
+  }
+  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder', 'neckBase'] as const) set('yS', knot, neck);
 }
 
 /** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
