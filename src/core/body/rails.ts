@@ -1,5 +1,6 @@
 import { cubicSplineMoments, findSplineInterval } from '../math/index.ts';
 import { makeChartRise } from './chart-rise.ts';
+import { TrunkNetEvaluator } from './trunk-net.ts';
 import type { BodyShape } from './types.ts';
 
 /**
@@ -54,6 +55,8 @@ export class ShapeEvaluator {
   private readonly reaches: Float64Array;
   private readonly row = new Float64Array(RAIL_COUNT);
   private rowV = Number.NaN;
+  /** The faired trunk that stands in for the rails. */
+  private readonly net: TrunkNetEvaluator | undefined;
   /** Per side: x on the armhole's plane = offset + slopeY y + slopeZ z. */
   private readonly planes: readonly [right: Float64Array, left: Float64Array];
 
@@ -66,6 +69,7 @@ export class ShapeEvaluator {
     }
     this.riseOf = makeChartRise(shape.knots, shape.rises);
     this.reaches = measureReaches(shape.bumps);
+    this.net = shape.net && new TrunkNetEvaluator(shape.net, shape.knots);
     this.planes = [this.findArmholePlane(1), this.findArmholePlane(-1)];
   }
 
@@ -139,7 +143,7 @@ export class ShapeEvaluator {
    * 1 on the armhole's oval and inside it, fading to 0 (C²) outside: draws the edge into one plane, so that a flat
    * plate closes it. Rows stay level: only x moves.
    */
-  private planePull(c: number, u: number, v: number): number {
+  planePull(c: number, u: number, v: number): number {
     const t = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
     if (t * t >= PLANE_FADES_AT) return 0;
     const { front, back } = this.shape.armhole;
@@ -153,6 +157,13 @@ export class ShapeEvaluator {
 
   /** The trunk with its arm stumps and bumps, before the armholes are drawn flat. */
   private trunkPoint(u: number, c: number, s: number, v: number, out: Float64Array, offset: number): void {
+    if (this.net) this.net.point(u, v, out, offset);
+    else this.railsPoint(c, s, v, out, offset);
+    this.addBumps(u, v, out, offset);
+  }
+
+  /** The trunk by its rails alone, without bumps. */
+  railsPoint(c: number, s: number, v: number, out: Float64Array, offset: number): void {
     const r = this.railsAt(v);
     // cos 3u and sin 3u from the triple-angle identities.
     const c3 = c * (4 * c * c - 3);
@@ -170,32 +181,103 @@ export class ShapeEvaluator {
       0.5 * r[RAIL.zF] * s * (s + 1) +
       0.5 * r[RAIL.zB] * s * (s - 1) +
       r[RAIL.dz] * c;
-    this.addBumps(u, v, out, offset);
   }
 
   private addBumps(u: number, v: number, out: Float64Array, offset: number): void {
     const { bumps } = this.shape;
     const z = out[offset + 2];
     let open = -1;
-    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k += REACH_STRIDE) {
-      const dz = z - bumps[i + 1];
-      if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
-      let du = u - bumps[i];
-      if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-      const along = reachSquared(dz, this.reaches, k + 3);
-      const across = reachSquared(du, this.reaches, k);
-      const q = across + along;
-      if (q >= 1) continue;
+    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
+      const share = this.bumpShare(k, u, z);
+      if (share === 0) continue;
       if (open < 0) open = openness(u, v);
-      // (1 − q)^2.5 (1 + fullness q + roundness (q_across² + q_down²)): C² where it meets the body and at mid height.
-      const rest = 1 - q;
-      const round = bumps[i + 10] * (across * across + (dz < 0 ? along * along : 0));
-      const height = bumps[i + 6] * open * rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q + round);
+      const height = bumps[i + 6] * open * share;
       out[offset] += height * bumps[i + 7];
       out[offset + 1] += height * bumps[i + 8];
     }
   }
+
+  /** How much of its height the k-th bump has at (u, z), before it is kept out of the arm. */
+  private bumpShare(k: number, u: number, z: number): number {
+    const { bumps } = this.shape;
+    const i = k * BUMP_STRIDE;
+    const dz = z - bumps[i + 1];
+    if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) return 0;
+    let du = u - bumps[i];
+    if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
+    const along = reachSquared(dz, this.reaches, k * REACH_STRIDE + 3);
+    const across = reachSquared(du, this.reaches, k * REACH_STRIDE);
+    const q = across + along;
+    if (q >= 1) return 0;
+    // (1 − q)^2.5 (1 + fullness q + roundness (q_across² + q_down²)): C² where it meets the body and at mid height.
+    const rest = 1 - q;
+    const round = bumps[i + 10] * (across * across + (dz < 0 ? along * along : 0));
+    return rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q + round);
+  }
+
+  /**
+   * Passes a pull on the point at (u, v) on to what the point is made of: points of the bare trunk (`onTrunk`) and heights
+   * of bumps (`onBump`, the bump's number). The transpose of the surface's derivative.
+   */
+  passPull(u: number, v: number, pull: ArrayLike<number>, onTrunk: OnTrunk, onBump: OnBump): void {
+    const c = Math.cos(u);
+    const share = this.planePull(c, u, v);
+    let [x, y, z] = [pull[0], pull[1], pull[2]];
+    if (share > 0) {
+      const [, slopeY, slopeZ] = this.planes[c > 0 ? 0 : 1];
+      const flat = share * x;
+      x -= flat;
+      y += flat * slopeY;
+      z += flat * slopeZ;
+      this.passPlane(u, v, flat, onTrunk);
+    }
+    const at = new Float64Array(3);
+    this.trunkPoint(u, c, Math.sin(u), v, at, 0);
+    const open = openness(u, v);
+    const { bumps } = this.shape;
+    for (let i = 0, k = 0; i < bumps.length && open > 0; i += BUMP_STRIDE, k++) {
+      const here = this.bumpShare(k, u, at[2]);
+      const above = this.bumpShare(k, u, at[2] + Z_STEP);
+      if (here === 0 && above === 0) continue;
+      const outward = open * (x * bumps[i + 7] + y * bumps[i + 8]);
+      onBump(k, outward * here);
+      z += (outward * bumps[i + 6] * (above - here)) / Z_STEP;
+    }
+    onTrunk(u, v, x, y, z);
+  }
+
+  /** The gradient of `planeGap`, bumps aside: they die out before the arm. */
+  passGap(u: number, v: number, onTrunk: OnTrunk): void {
+    const [, slopeY, slopeZ] = this.planes[Math.cos(u) > 0 ? 0 : 1];
+    onTrunk(u, v, 1, -slopeY, -slopeZ);
+    this.passPlane(u, v, -1, onTrunk);
+  }
+
+  /** A pull along x on the armhole's plane beside the point (u, v), passed on to armpit and shoulder point. */
+  private passPlane(u: number, v: number, pull: number, onTrunk: OnTrunk): void {
+    const isRight = Math.cos(u) > 0;
+    const side = isRight ? 0 : Math.PI;
+    const [, slopeY, slopeZ] = this.planes[isRight ? 0 : 1];
+    const p = new Float64Array(9);
+    [ARMPIT_V, KNOT.shoulderPoint].forEach((row, i) => {
+      this.trunkPoint(side, Math.cos(side), Math.sin(side), row, p, 3 * i);
+    });
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, p, 6);
+    const up = (p[8] - p[2]) / (p[5] - p[2]);
+    const low = pull * (1 - up);
+    const high = pull * up;
+    onTrunk(side, ARMPIT_V, low, -slopeY * low, -slopeZ * low);
+    onTrunk(side, KNOT.shoulderPoint, high, -slopeY * high, -slopeZ * high);
+  }
 }
+
+/** Takes a pull (x, y, z) on the bare trunk's point at (u, v). */
+export type OnTrunk = (u: number, v: number, x: number, y: number, z: number) => void;
+/** Takes a pull on a bump's height. */
+export type OnBump = (bump: number, pull: number) => void;
+
+/** Step for the slope of a bump upwards, mm. */
+const Z_STEP = 1e-3;
 
 /** Numbers per bump in `reaches`: mean and half difference of 1/reach², and the squared blend width, in u and in z. */
 const REACH_STRIDE = 6;

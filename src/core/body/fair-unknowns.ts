@@ -1,0 +1,185 @@
+import {
+  type BandMatrix,
+  factorBanded,
+  multiplyBanded,
+  sliceBand,
+  solveLowerBanded,
+  solveUpperBanded,
+} from '../math/index.ts';
+import { type FairEnergy, HALF_COLUMNS, halfColumn, isPinned, type Parity } from './fair-energy.ts';
+import { NET_COLUMNS } from './trunk-net.ts';
+
+/** One coordinate of the net in one parity: a run of rows of the right half. */
+interface Group {
+  readonly axis: 0 | 1 | 2;
+  readonly parity: Parity;
+  readonly firstRow: number;
+  /** Where its unknowns begin. */
+  readonly start: number;
+  readonly size: number;
+  readonly matrix: BandMatrix;
+  readonly factor: BandMatrix;
+  readonly fair: BandMatrix;
+}
+
+export interface BumpUnknown {
+  /** The bumps that share this height. */
+  readonly bumps: readonly number[];
+  readonly stiffness: number;
+}
+
+/**
+ * The unknowns of fairing: how far the controls of the net move, then how far heights of bumps change, mm. On a body with
+ * like sides only the right half counts, so that mirrored points stay mirrored to the last bit of the sums.
+ * The top row stays; z stays below `firstTilted`.
+ */
+export class FairUnknowns {
+  readonly count: number;
+  private readonly groups: readonly Group[];
+  private readonly netCount: number;
+
+  constructor(
+    energy: FairEnergy,
+    rows: number,
+    firstTilted: number,
+    isSymmetric: boolean,
+    private readonly bumps: readonly BumpUnknown[],
+  ) {
+    const factors = new Map<string, { matrix: BandMatrix; factor: BandMatrix; fair: BandMatrix }>();
+    const blockOf = (parity: Parity, firstRow: number) => {
+      const key = `${parity} ${firstRow}`;
+      let block = factors.get(key);
+      if (!block) {
+        const cut = (band: BandMatrix) => sliceBand(band, firstRow * HALF_COLUMNS, (rows - 1) * HALF_COLUMNS);
+        const matrix = cut(energy.whole[parity]);
+        const factor = { ...matrix, values: matrix.values.slice() };
+        factorBanded(factor);
+        block = { matrix, factor, fair: energy.fair[parity] };
+        factors.set(key, block);
+      }
+      return block;
+    };
+    const groups: Group[] = [];
+    let start = 0;
+    for (const axis of [0, 1, 2] as const) {
+      const own: Parity = axis === 0 ? 'odd' : 'even';
+      const other: Parity = axis === 0 ? 'even' : 'odd';
+      for (const parity of isSymmetric ? [own] : [own, other]) {
+        const firstRow = axis === 2 ? firstTilted : 0;
+        const size = (rows - 1 - firstRow) * HALF_COLUMNS;
+        groups.push({ axis, parity, firstRow, start, size, ...blockOf(parity, firstRow) });
+        start += size;
+      }
+    }
+    this.groups = groups;
+    this.netCount = start;
+    this.count = start + bumps.length;
+  }
+
+  /** Adds to a gradient what a pull on one control of the net is to the unknowns. */
+  pullControl(row: number, column: number, pull: readonly [number, number, number], out: Float64Array): void {
+    const [half, isMirrored] = halfColumn(column);
+    for (const { axis, parity, firstRow, start, size } of this.groups) {
+      const k = (row - firstRow) * HALF_COLUMNS + half;
+      if (row < firstRow || k >= size || isPinned(half, parity)) continue;
+      out[start + k] += parity === 'odd' && isMirrored ? -pull[axis] : pull[axis];
+    }
+  }
+
+  /** The same for the height of a bump. */
+  pullBump(bump: number, pull: number, out: Float64Array): void {
+    this.bumps.forEach(({ bumps }, i) => {
+      if (bumps.includes(bump)) out[this.netCount + i] += pull;
+    });
+  }
+
+  /** Controls and bump heights moved by the unknowns. */
+  move(controls: Float64Array, values: Float64Array): Float64Array {
+    const out = controls.slice();
+    for (const { axis, parity, firstRow, start, size } of this.groups) {
+      for (let row = 0; row < size / HALF_COLUMNS; row++) {
+        for (let column = 0; column < NET_COLUMNS; column++) {
+          const [half, isMirrored] = halfColumn(column);
+          if (isPinned(half, parity)) continue;
+          const value = values[start + row * HALF_COLUMNS + half];
+          out[3 * ((row + firstRow) * NET_COLUMNS + column) + axis] +=
+            parity === 'odd' && isMirrored ? -value : value;
+        }
+      }
+    }
+    return out;
+  }
+
+  /** How far a bump's height has changed, mm. */
+  changeOfBump(bump: number, values: Float64Array): number {
+    const i = this.bumps.findIndex(({ bumps }) => bumps.includes(bump));
+    return i < 0 ? 0 : values[this.netCount + i];
+  }
+
+  /** Where the energy alone would go from the rough net, bumps as they are. */
+  findRest(controls: Float64Array): Float64Array {
+    const out = new Float64Array(this.count);
+    for (const group of this.groups) {
+      const { axis, parity, fair, firstRow, start, size } = group;
+      const rough = partOf(controls, axis, parity);
+      const force = new Float64Array(rough.length);
+      multiplyBanded(fair, rough, force);
+      const part = out.subarray(start, start + size);
+      for (let i = 0; i < size; i++)
+        part[i] = isPinned(i % HALF_COLUMNS, parity) ? 0 : -force[firstRow * HALF_COLUMNS + i];
+      solveLowerBanded(group.factor, part);
+      solveUpperBanded(group.factor, part);
+    }
+    return out;
+  }
+
+  /** y = L⁻¹ g in place, L Lᵀ the energy. */
+  solveLower(g: Float64Array): void {
+    for (const { factor, start, size } of this.groups)
+      solveLowerBanded(factor, g.subarray(start, start + size));
+    this.bumps.forEach(({ stiffness }, i) => {
+      g[this.netCount + i] /= Math.sqrt(stiffness);
+    });
+  }
+
+  /** x = L⁻ᵀ y in place. */
+  solveUpper(y: Float64Array): void {
+    for (const { factor, start, size } of this.groups)
+      solveUpperBanded(factor, y.subarray(start, start + size));
+    this.bumps.forEach(({ stiffness }, i) => {
+      y[this.netCount + i] /= Math.sqrt(stiffness);
+    });
+  }
+
+  /** Half of xᵀ K x. */
+  measureEnergy(x: Float64Array): number {
+    let sum = 0;
+    for (const { matrix, start, size } of this.groups) {
+      const part = x.subarray(start, start + size);
+      const force = new Float64Array(size);
+      multiplyBanded(matrix, part, force);
+      for (let i = 0; i < size; i++) sum += 0.5 * part[i] * force[i];
+    }
+    this.bumps.forEach(({ stiffness }, i) => {
+      sum += 0.5 * stiffness * x[this.netCount + i] ** 2;
+    });
+    return sum;
+  }
+}
+
+/** One coordinate's even or odd part on the right half. */
+function partOf(controls: Float64Array, axis: number, parity: Parity): Float64Array {
+  const rows = controls.length / (3 * NET_COLUMNS);
+  const out = new Float64Array(rows * HALF_COLUMNS);
+  const sign = parity === 'odd' ? -0.5 : 0.5;
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < NET_COLUMNS; column++) {
+      const [half, isMirrored] = halfColumn(column);
+      if (isPinned(half, parity)) continue;
+      const isCentre = half === 0 || half === HALF_COLUMNS - 1;
+      const share = isCentre ? 1 : isMirrored ? sign : 0.5;
+      out[row * HALF_COLUMNS + half] += share * controls[3 * (row * NET_COLUMNS + column) + axis];
+    }
+  }
+  return out;
+}
