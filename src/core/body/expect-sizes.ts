@@ -109,7 +109,7 @@ export function expectSizes(input: BodyInput, shape: Readonly<Record<string, num
     },
     dUnderbust: ratioOf.underbust * underbust,
     dUpperChest: ratioOf.upperChest * upperChest,
-    zUnderbust: zBust - (isBust ? 48 + 0.1 * cup : 58),
+    zUnderbust: zBust - (isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58),
     zBust,
     zUpperChest: (best('sideLength') * (KNOT.upperChest - 20)) / (ARMPIT_V - 20) + 14,
     size: best('bustGirth') / AVERAGE_GIRTH[input.figure],

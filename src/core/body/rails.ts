@@ -42,11 +42,11 @@ const PLANE_FADES_AT = 3;
 
 /**
  * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
- * height, direction x, y, fullness (0 = pointed, 2.2 = nearly flat on top), roundness sideways and below (0 = slopes,
- * 3 = nearly an ellipse). Bumps live in (u, z), not (u, v): above the chest v runs faster than z in front, and a
- * bump in v ended there in a crease.
+ * height, direction x, y, fullness above (0 = pointed, 2.2 = nearly flat on top), roundness sideways and below (0 = slopes,
+ * 3 = nearly an ellipse), fullness below, and how far it is kept out of the arm (1 = dies out before it). Bumps live in
+ * (u, z), not (u, v): above the chest v runs faster than z in front, and a bump in v ended there in a crease.
  */
-export const BUMP_STRIDE = 11;
+export const BUMP_STRIDE = 13;
 
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
@@ -191,7 +191,7 @@ export class ShapeEvaluator {
       const share = this.bumpShare(k, u, z);
       if (share === 0) continue;
       if (open < 0) open = openness(u, v);
-      const height = bumps[i + 6] * open * share;
+      const height = bumps[i + 6] * (1 - bumps[i + 12] * (1 - open)) * share;
       out[offset] += height * bumps[i + 7];
       out[offset + 1] += height * bumps[i + 8];
     }
@@ -210,9 +210,13 @@ export class ShapeEvaluator {
     const q = across + along;
     if (q >= 1) return 0;
     // (1 − q)^2.5 (1 + fullness q + roundness (q_across² + q_down²)): C² where it meets the body and at mid height.
+    // Fullness passes from its value below to that above over half a reach.
     const rest = 1 - q;
+    const reach = 0.25 * (bumps[i + 4] + bumps[i + 5]);
+    const lift = 0.5 + (0.5 * dz) / Math.sqrt(dz * dz + reach * reach);
+    const fullness = bumps[i + 11] + (bumps[i + 9] - bumps[i + 11]) * lift;
     const round = bumps[i + 10] * (across * across + (dz < 0 ? along * along : 0));
-    return rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q + round);
+    return rest * rest * Math.sqrt(rest) * (1 + fullness * q + round);
   }
 
   /**
@@ -235,11 +239,11 @@ export class ShapeEvaluator {
     this.trunkPoint(u, c, Math.sin(u), v, at, 0);
     const open = openness(u, v);
     const { bumps } = this.shape;
-    for (let i = 0, k = 0; i < bumps.length && open > 0; i += BUMP_STRIDE, k++) {
+    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
       const here = this.bumpShare(k, u, at[2]);
       const above = this.bumpShare(k, u, at[2] + Z_STEP);
       if (here === 0 && above === 0) continue;
-      const outward = open * (x * bumps[i + 7] + y * bumps[i + 8]);
+      const outward = (1 - bumps[i + 12] * (1 - open)) * (x * bumps[i + 7] + y * bumps[i + 8]);
       onBump(k, outward * here);
       z += (outward * bumps[i + 6] * (above - here)) / Z_STEP;
     }

@@ -273,23 +273,29 @@ interface BumpPair {
   /** Radians by which the bumps turn away from each other. */
   readonly turn: number;
   readonly fullness: number;
+  /** Below the centre; as above where left out. */
+  readonly fullnessBelow?: number;
   /** Sideways and below; 0 where left out. */
   readonly roundness?: number;
+  /** It runs on under the arm; otherwise it dies out before it. */
+  readonly runsUnderArm?: boolean;
 }
 
 function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): Float64Array {
   const isBust = figure === 'bust';
   const breast: BumpPair = {
     u: p.bustAngle,
-    z: p.zBust,
+    z: p.zBust + (isBust ? 12 : 0),
     side: isBust ? numbers.bustSide : 0.75,
     centre: reachToCentre(p.bustAngle),
-    down: isBust ? 1.1 * (p.zBust - p.zUnderbust) : 75,
+    down: isBust ? 1.2 * (p.zBust - p.zUnderbust) + 12 : 75,
     up: isBust ? numbers.bustReach : 90,
     height: p.bustHeight,
     turn: isBust ? numbers.bustTurn : 0.1,
     fullness: isBust ? numbers.bustFullness : 1.5,
+    fullnessBelow: isBust ? 1.2 : 1.5,
     roundness: isBust ? numbers.bustRoundness : 0,
+    runsUnderArm: isBust,
   };
   const blade = {
     u: -0.92,
@@ -343,24 +349,13 @@ function reachToCentre(bustAngle: number): number {
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
 function placePair(pair: BumpPair, skew: readonly [number, number, number] = [0, 0, 0]): number[] {
   const { u, z, side, centre, down, up, height, turn, fullness, roundness = 0 } = pair;
+  const form = [fullness, roundness, pair.fullnessBelow ?? fullness, pair.runsUnderArm ? 0 : 1];
   const x = Math.sin(turn);
   const y = Math.cos(turn) * Math.sign(Math.sin(u));
   // On the right front, smaller u lies towards the side; at the back the side is at larger u.
   const [below, above] = u > 0 ? [side, centre] : [centre, side];
   return [
-    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, fullness, roundness],
-    ...[
-      Math.PI - u + skew[1],
-      z - skew[2],
-      above,
-      below,
-      down,
-      up,
-      height - skew[0],
-      -x,
-      y,
-      fullness,
-      roundness,
-    ],
+    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, ...form],
+    ...[Math.PI - u + skew[1], z - skew[2], above, below, down, up, height - skew[0], -x, y, ...form],
   ];
 }
