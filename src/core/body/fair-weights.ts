@@ -39,7 +39,7 @@ export function makeFairWeights(shape: BodyShape, net: TrunkNet): (u: number, t:
     const crude = Math.max(aroundArm, behindBust, underBreast);
     const ridge = Math.exp(-((u / 0.35) ** 2)) * step((t - shoulder) / 30) * (1 - onNeck);
     return {
-      hold: 0.02 + (0.13 + 0.35 * nearRow) * (1 - crude) + 0.5 * ridge + 4 * onNeck,
+      hold: 0.04 + (0.11 + 0.35 * nearRow) * (1 - crude) + 0.5 * ridge + 4 * onNeck,
       smooth: (fromArm < 1 ? 0.03 : 1) * (1 - 0.98 * onNeck),
       straight: t < highHip || t > shoulder ? 0 : isBack ? 1 : 0.3,
     };
