@@ -52,7 +52,7 @@ interface Fairing {
 function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly Target[]): Fairing {
   const { net, firstTilted } = sampled;
   const { shape, context } = rough;
-  const energy = assembleEnergy(net.knots, makeFairWeights(shape, net));
+  const energies = assembleEnergy(net.knots, makeFairWeights(shape, net));
   const chart = new TrunkNetEvaluator(net, KNOTS);
   const along = new Float64Array(4);
   const round = new Float64Array(4);
@@ -62,7 +62,7 @@ function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly
     // The right half begins at the centre back, column −6.
     const column = weightsRound(rim[i] + 0.5 * Math.PI, round);
     holdPoint(
-      energy,
+      energies,
       row,
       along,
       column > 12 ? column - NET_COLUMNS : column,
@@ -72,7 +72,7 @@ function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly
   }
   const rows = net.knots.length - 4;
   const unknowns = new FairUnknowns(
-    energy,
+    energies,
     rows,
     firstTilted,
     shape.isMirrorSymmetric,
@@ -124,7 +124,8 @@ function solveFairing(problem: Fairing): FairedShape {
       if (stride < 0.02 || merit(moved, misses) <= before) break;
       stride *= 0.5;
     }
-    const gain = unknowns.measureEnergy(subtract(point, rest)) / unknowns.measureEnergy(subtract(moved, rest)) - 1;
+    const gain =
+      unknowns.measureEnergy(subtract(point, rest)) / unknowns.measureEnergy(subtract(moved, rest)) - 1;
     point = moved;
     if (Math.abs(gain) < LITTLE && worstOf(demands, misses) < EXACT) break;
   }

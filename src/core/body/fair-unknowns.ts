@@ -7,7 +7,14 @@ import {
   solveLowerBanded,
   solveUpperBanded,
 } from '../math/index.ts';
-import { type FairEnergy, HALF_COLUMNS, halfColumn, isPinned, type Parity } from './fair-energy.ts';
+import {
+  type Coordinate,
+  type FairEnergies,
+  HALF_COLUMNS,
+  halfColumn,
+  isPinned,
+  type Parity,
+} from './fair-energy.ts';
 import { NET_COLUMNS } from './trunk-net.ts';
 
 /** One coordinate of the net in one parity: a run of rows of the right half. */
@@ -47,22 +54,22 @@ export class FairUnknowns {
   private readonly netCount: number;
 
   constructor(
-    energy: FairEnergy,
+    energies: FairEnergies,
     rows: number,
     firstTilted: number,
     isSymmetric: boolean,
     private readonly bumps: readonly BumpUnknown[],
   ) {
     const factors = new Map<string, { matrix: BandMatrix; factor: BandMatrix; fair: BandMatrix }>();
-    const blockOf = (parity: Parity, firstRow: number) => {
-      const key = `${parity} ${firstRow}`;
+    const blockOf = (coordinate: Coordinate, parity: Parity, firstRow: number) => {
+      const key = `${coordinate} ${parity}`;
       let block = factors.get(key);
       if (!block) {
         const cut = (band: BandMatrix) => sliceBand(band, firstRow * HALF_COLUMNS, (rows - 1) * HALF_COLUMNS);
-        const matrix = cut(energy.whole[parity]);
+        const matrix = cut(energies[coordinate][parity].whole);
         const factor = { ...matrix, values: matrix.values.slice() };
         factorBanded(factor);
-        block = { matrix, factor, fair: energy.fair[parity] };
+        block = { matrix, factor, fair: energies[coordinate][parity].fair };
         factors.set(key, block);
       }
       return block;
@@ -75,7 +82,14 @@ export class FairUnknowns {
       for (const parity of isSymmetric ? [own] : [own, other]) {
         const firstRow = axis === 2 ? firstTilted : 0;
         const size = (rows - 1 - firstRow) * HALF_COLUMNS;
-        groups.push({ axis, parity, firstRow, start, size, ...blockOf(parity, firstRow) });
+        groups.push({
+          axis,
+          parity,
+          firstRow,
+          start,
+          size,
+          ...blockOf(axis === 2 ? 'height' : 'plan', parity, firstRow),
+        });
         start += size;
       }
     }
@@ -120,7 +134,8 @@ export class FairUnknowns {
     }
     const { start, size } = this.levels;
     for (let row = 0; row < size; row++) {
-      for (let column = 0; column < NET_COLUMNS; column++) out[3 * (row * NET_COLUMNS + column) + 2] += values[start + row];
+      for (let column = 0; column < NET_COLUMNS; column++)
+        out[3 * (row * NET_COLUMNS + column) + 2] += values[start + row];
     }
     return out;
   }

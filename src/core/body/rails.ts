@@ -142,7 +142,8 @@ export class ShapeEvaluator {
       const plane = this.planes[c > 0 ? 0 : 1];
       const flat = plane[0] + plane[1] * out[offset + 1] + plane[2] * out[offset + 2];
       out[offset] += pull * (flat - out[offset]);
-    } else if (this.rims) out[offset] -= this.rims[c > 0 ? 0 : 1].shiftAt(...locateAtArm(this.shape, c, u, v));
+    } else if (this.rims)
+      out[offset] -= this.rims[c > 0 ? 0 : 1].shiftAt(...locateAtArm(this.shape, c, u, v));
   }
 
   /** How far the point lies from the armhole's plane along x, before the pull; mm. */
@@ -313,7 +314,12 @@ function reachSquared(t: number, reaches: Float64Array, k: number): number {
 }
 
 /** Where a place lies to the armhole's oval, in its half axes: to the front, and up. */
-function locateAtArm({ armhole: { front, back } }: BodyShape, c: number, u: number, v: number): [number, number] {
+function locateAtArm(
+  { armhole: { front, back } }: BodyShape,
+  c: number,
+  u: number,
+  v: number,
+): [number, number] {
   const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
   let du = c > 0 ? u : Math.PI - u;
   du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
