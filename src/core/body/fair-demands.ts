@@ -1,6 +1,6 @@
 import { MET_WITHIN } from './fit-issues.ts';
 import type { FittedShape, Target } from './fit-problem.ts';
-import type { OnBump, OnTrunk } from './rails.ts';
+import { KNOT, type OnBump, type OnTrunk } from './rails.ts';
 import type { TapeContext } from './tapes.ts';
 
 /** Something that the faired surface must read. */
@@ -25,8 +25,21 @@ const PLANE_STRIDE = 4;
  * them, and the armholes' rims in their planes.
  */
 export function listDemands(rough: FittedShape, targets: readonly Target[]): Demand[] {
-  return [...targets.map((target) => demandOfTape(rough, target)), ...rimDemands(rough)];
+  return [...targets.map((target) => demandOfTape(rough, target)), waistAtZero, ...rimDemands(rough)];
 }
+
+/** Heights count from the waist. */
+const waistAtZero: Demand = {
+  id: 'waist',
+  wanted: 0,
+  give: 0,
+  read: ({ evaluator }) => {
+    const p = new Float64Array(3);
+    evaluator.point(0, KNOT.waist, p);
+    return p[2];
+  },
+  pull: (_, onTrunk) => onTrunk(0, KNOT.waist, 0, 0, 1),
+};
 
 function demandOfTape(
   { context: start }: FittedShape,

@@ -7,13 +7,17 @@ export const HALF_COLUMNS = NET_COLUMNS / 2 + 1;
 /** A mirrored coordinate is even across the centres (y, z), or odd (x). */
 export type Parity = 'even' | 'odd';
 
+/** x and y say where the skin is; z mostly how rows are spaced on it. */
+export type Coordinate = 'plan' | 'height';
+
 /** Quadratic forms of one coordinate of the net's right half; controls row by row. */
 export interface FairEnergy {
   /** Fairness alone. */
-  readonly fair: Readonly<Record<Parity, BandMatrix>>;
+  readonly fair: BandMatrix;
   /** Fairness and the hold on the rough surface. */
-  readonly whole: Readonly<Record<Parity, BandMatrix>>;
+  readonly whole: BandMatrix;
 }
+export type FairEnergies = Readonly<Record<Coordinate, Readonly<Record<Parity, FairEnergy>>>>;
 
 /** Millimetres that count as one radian: about the radius of a trunk. */
 const LENGTH = 130;
@@ -31,12 +35,12 @@ const WIDTH = 3 * HALF_COLUMNS + 3;
  */
 export function assembleEnergy(
   knots: Float64Array,
-  weightsAt: (u: number, t: number) => FairWeights,
-): FairEnergy {
+  weightsAt: (u: number, t: number, coordinate: Coordinate) => FairWeights,
+): FairEnergies {
   const rows = knots.length - 4;
   const make = () => makeBandMatrix(rows * HALF_COLUMNS, WIDTH);
-  const fair = { even: make(), odd: make() };
-  const whole = { even: make(), odd: make() };
+  const pair = () => ({ even: { fair: make(), whole: make() }, odd: { fair: make(), whole: make() } });
+  const energies: FairEnergies = { plan: pair(), height: pair() };
   const round = productsRound();
   const local = new Float64Array(256);
   const held = new Float64Array(256);
@@ -44,34 +48,47 @@ export function assembleEnergy(
     const along = productsAlong(knots, i);
     const t = 0.5 * (knots[i] + knots[i + 1]);
     for (let cell = 0; cell < HALF_COLUMNS - 1; cell++) {
-      const { hold, smooth, straight } = weightsAt((cell + 0.5) * COLUMN_STEP - 0.5 * Math.PI, t);
-      const e = SMOOTH * smooth;
-      for (let a = 0; a < 16; a++) {
-        for (let b = 0; b < 16; b++) {
-          const [p, q] = [4 * (a >> 2) + (b >> 2), 4 * (a & 3) + (b & 3)];
-          local[16 * a + b] =
-            e *
-              (along[3][p] * round.value[q] +
-                along[0][p] * round.bend[q] +
-                3 * along[2][p] * round.slope[q] +
-                along[1][p] * round.bend[q]) +
-            STRAIGHT * straight * along[2][p] * round.value[q];
-          held[16 * a + b] = local[16 * a + b] + hold * along[0][p] * round.value[q];
+      for (const coordinate of ['plan', 'height'] as const) {
+        const weights = weightsAt((cell + 0.5) * COLUMN_STEP - 0.5 * Math.PI, t, coordinate);
+        fillCell(weights, along, round, local, held);
+        for (const parity of ['even', 'odd'] as const) {
+          addCell(energies[coordinate][parity].fair, local, i - 3, cell - 1, parity);
+          addCell(energies[coordinate][parity].whole, held, i - 3, cell - 1, parity);
         }
-      }
-      for (const parity of ['even', 'odd'] as const) {
-        addCell(fair[parity], local, i - 3, cell - 1, parity);
-        addCell(whole[parity], held, i - 3, cell - 1, parity);
       }
     }
   }
-  for (const { values } of [fair.odd, whole.odd]) pinCentres(values, rows);
-  return { fair, whole };
+  for (const { odd } of [energies.plan, energies.height]) {
+    pinCentres(odd.fair.values, rows);
+    pinCentres(odd.whole.values, rows);
+  }
+  return energies;
+}
+
+/** 16 × 16 of one cell: `local` fairness alone, `held` with the hold. */
+function fillCell(
+  { hold, smooth, straight }: FairWeights,
+  along: readonly Float64Array[],
+  round: Readonly<Record<'value' | 'slope' | 'bend', Float64Array>>,
+  local: Float64Array,
+  held: Float64Array,
+): void {
+  const e = SMOOTH * smooth;
+  const f = STRAIGHT * straight;
+  for (let a = 0; a < 16; a++) {
+    for (let b = 0; b < 16; b++) {
+      const [p, q] = [4 * (a >> 2) + (b >> 2), 4 * (a & 3) + (b & 3)];
+      local[16 * a + b] =
+        (e * along[3][p] + f * along[2][p]) * round.value[q] +
+        e * ((along[0][p] + along[1][p]) * round.bend[q] + 3 * along[2][p] * round.slope[q]);
+      held[16 * a + b] = local[16 * a + b] + hold * along[0][p] * round.value[q];
+    }
+  }
 }
 
 /** Adds weight · |F(u, t) − F₀(u, t)|² of one point to the whole energy. */
 export function holdPoint(
-  energy: FairEnergy,
+  energies: FairEnergies,
   firstRow: number,
   along: Float64Array,
   firstColumn: number,
@@ -85,7 +102,8 @@ export function holdPoint(
     }
   }
   for (const parity of ['even', 'odd'] as const) {
-    addCell(energy.whole[parity], local, firstRow, firstColumn, parity);
+    addCell(energies.plan[parity].whole, local, firstRow, firstColumn, parity);
+    addCell(energies.height[parity].whole, local, firstRow, firstColumn, parity);
   }
 }
 

@@ -21,9 +21,9 @@ export interface FairedShape extends FittedShape {
 const RIM_HOLD = 1.5;
 const MAX_STEPS = 14;
 /** Hard demands end within this, mm. */
-const EXACT = 0.02;
-/** The last step moves no unknown by more, mm. */
-const STILL = 1;
+const EXACT = 0.03;
+/** The last step lowers the energy by less than this share. */
+const LITTLE = 0.005;
 const BREAST_STIFFNESS = 5;
 
 /**
@@ -52,7 +52,7 @@ interface Fairing {
 function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly Target[]): Fairing {
   const { net, firstTilted } = sampled;
   const { shape, context } = rough;
-  const energy = assembleEnergy(net.knots, makeFairWeights(shape, net));
+  const energies = assembleEnergy(net.knots, makeFairWeights(shape, net));
   const chart = new TrunkNetEvaluator(net, KNOTS);
   const along = new Float64Array(4);
   const round = new Float64Array(4);
@@ -62,7 +62,7 @@ function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly
     // The right half begins at the centre back, column −6.
     const column = weightsRound(rim[i] + 0.5 * Math.PI, round);
     holdPoint(
-      energy,
+      energies,
       row,
       along,
       column > 12 ? column - NET_COLUMNS : column,
@@ -72,7 +72,7 @@ function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly
   }
   const rows = net.knots.length - 4;
   const unknowns = new FairUnknowns(
-    energy,
+    energies,
     rows,
     firstTilted,
     shape.isMirrorSymmetric,
@@ -111,8 +111,7 @@ function solveFairing(problem: Fairing): FairedShape {
     const { aim, prices } = aimAt(problem, point, surface, misses);
     price = Math.max(price, 2 * prices);
     const merit = (at: Float64Array, left: Float64Array): number => {
-      const away = at.map((value, i) => value - rest[i]);
-      return unknowns.measureEnergy(away) + costOf(demands, left, price);
+      return unknowns.measureEnergy(subtract(at, rest)) + costOf(demands, left, price);
     };
     const before = merit(point, misses);
     let stride = 1;
@@ -125,11 +124,16 @@ function solveFairing(problem: Fairing): FairedShape {
       if (stride < 0.02 || merit(moved, misses) <= before) break;
       stride *= 0.5;
     }
-    const far = moved.reduce((most, value, i) => Math.max(most, Math.abs(value - point[i])), 0);
+    const gain =
+      unknowns.measureEnergy(subtract(point, rest)) / unknowns.measureEnergy(subtract(moved, rest)) - 1;
     point = moved;
-    if (far < STILL && worstOf(demands, misses) < EXACT) break;
+    if (Math.abs(gain) < LITTLE && worstOf(demands, misses) < EXACT) break;
   }
   return { ...surface, steps: steps + 1, residual: worstOf(demands, misses) };
+}
+
+function subtract(a: Float64Array, b: Float64Array): Float64Array {
+  return a.map((value, i) => value - b[i]);
 }
 
 function readMisses(demands: readonly Demand[], surface: FittedShape): Float64Array {

@@ -1,25 +1,37 @@
 import {
   type BandMatrix,
   factorBanded,
+  makeBandMatrix,
   multiplyBanded,
   sliceBand,
   solveLowerBanded,
   solveUpperBanded,
 } from '../math/index.ts';
-import { type FairEnergy, HALF_COLUMNS, halfColumn, isPinned, type Parity } from './fair-energy.ts';
+import {
+  type Coordinate,
+  type FairEnergies,
+  HALF_COLUMNS,
+  halfColumn,
+  isPinned,
+  type Parity,
+} from './fair-energy.ts';
 import { NET_COLUMNS } from './trunk-net.ts';
 
 /** One coordinate of the net in one parity: a run of rows of the right half. */
-interface Group {
+interface Group extends Block {
   readonly axis: 0 | 1 | 2;
   readonly parity: Parity;
   readonly firstRow: number;
+  readonly fair: BandMatrix;
+}
+
+/** Unknowns that share an energy apart from all others. */
+interface Block {
   /** Where its unknowns begin. */
   readonly start: number;
   readonly size: number;
   readonly matrix: BandMatrix;
   readonly factor: BandMatrix;
-  readonly fair: BandMatrix;
 }
 
 export interface BumpUnknown {
@@ -36,25 +48,28 @@ export interface BumpUnknown {
 export class FairUnknowns {
   readonly count: number;
   private readonly groups: readonly Group[];
+  /** Heights of whole rows, below those that may tilt. */
+  private readonly levels: Block;
+  private readonly blocks: readonly Block[];
   private readonly netCount: number;
 
   constructor(
-    energy: FairEnergy,
+    energies: FairEnergies,
     rows: number,
     firstTilted: number,
     isSymmetric: boolean,
     private readonly bumps: readonly BumpUnknown[],
   ) {
     const factors = new Map<string, { matrix: BandMatrix; factor: BandMatrix; fair: BandMatrix }>();
-    const blockOf = (parity: Parity, firstRow: number) => {
-      const key = `${parity} ${firstRow}`;
+    const blockOf = (coordinate: Coordinate, parity: Parity, firstRow: number) => {
+      const key = `${coordinate} ${parity}`;
       let block = factors.get(key);
       if (!block) {
         const cut = (band: BandMatrix) => sliceBand(band, firstRow * HALF_COLUMNS, (rows - 1) * HALF_COLUMNS);
-        const matrix = cut(energy.whole[parity]);
+        const matrix = cut(energies[coordinate][parity].whole);
         const factor = { ...matrix, values: matrix.values.slice() };
         factorBanded(factor);
-        block = { matrix, factor, fair: energy.fair[parity] };
+        block = { matrix, factor, fair: energies[coordinate][parity].fair };
         factors.set(key, block);
       }
       return block;
@@ -67,18 +82,28 @@ export class FairUnknowns {
       for (const parity of isSymmetric ? [own] : [own, other]) {
         const firstRow = axis === 2 ? firstTilted : 0;
         const size = (rows - 1 - firstRow) * HALF_COLUMNS;
-        groups.push({ axis, parity, firstRow, start, size, ...blockOf(parity, firstRow) });
+        groups.push({
+          axis,
+          parity,
+          firstRow,
+          start,
+          size,
+          ...blockOf(axis === 2 ? 'height' : 'plan', parity, firstRow),
+        });
         start += size;
       }
     }
     this.groups = groups;
-    this.netCount = start;
-    this.count = start + bumps.length;
+    this.levels = makeLevels(start, firstTilted - FIXED_BELOW_TILTED);
+    this.blocks = [...groups, this.levels];
+    this.netCount = start + this.levels.size;
+    this.count = this.netCount + bumps.length;
   }
 
   /** Adds to a gradient what a pull on one control of the net is to the unknowns. */
   pullControl(row: number, column: number, pull: readonly [number, number, number], out: Float64Array): void {
     const [half, isMirrored] = halfColumn(column);
+    if (row < this.levels.size) out[this.levels.start + row] += pull[2];
     for (const { axis, parity, firstRow, start, size } of this.groups) {
       const k = (row - firstRow) * HALF_COLUMNS + half;
       if (row < firstRow || k >= size || isPinned(half, parity)) continue;
@@ -106,6 +131,11 @@ export class FairUnknowns {
             parity === 'odd' && isMirrored ? -value : value;
         }
       }
+    }
+    const { start, size } = this.levels;
+    for (let row = 0; row < size; row++) {
+      for (let column = 0; column < NET_COLUMNS; column++)
+        out[3 * (row * NET_COLUMNS + column) + 2] += values[start + row];
     }
     return out;
   }
@@ -135,7 +165,7 @@ export class FairUnknowns {
 
   /** y = L⁻¹ g in place, L Lᵀ the energy. */
   solveLower(g: Float64Array): void {
-    for (const { factor, start, size } of this.groups)
+    for (const { factor, start, size } of this.blocks)
       solveLowerBanded(factor, g.subarray(start, start + size));
     this.bumps.forEach(({ stiffness }, i) => {
       g[this.netCount + i] /= Math.sqrt(stiffness);
@@ -144,7 +174,7 @@ export class FairUnknowns {
 
   /** x = L⁻ᵀ y in place. */
   solveUpper(y: Float64Array): void {
-    for (const { factor, start, size } of this.groups)
+    for (const { factor, start, size } of this.blocks)
       solveUpperBanded(factor, y.subarray(start, start + size));
     this.bumps.forEach(({ stiffness }, i) => {
       y[this.netCount + i] /= Math.sqrt(stiffness);
@@ -154,7 +184,7 @@ export class FairUnknowns {
   /** Half of xᵀ K x. */
   measureEnergy(x: Float64Array): number {
     let sum = 0;
-    for (const { matrix, start, size } of this.groups) {
+    for (const { matrix, start, size } of this.blocks) {
       const part = x.subarray(start, start + size);
       const force = new Float64Array(size);
       multiplyBanded(matrix, part, force);
@@ -165,6 +195,29 @@ export class FairUnknowns {
     });
     return sum;
   }
+}
+
+/** Rows just below those that tilt keep their heights, so that the two join. */
+const FIXED_BELOW_TILTED = 3;
+/** What it costs to lift a row by itself, and to space rows unevenly. */
+const LIFT = 0.6;
+const UNEVEN = 10;
+
+/** Rows are lifted as wholes: second differences cost, and the lift itself a little. */
+function makeLevels(start: number, size: number): Block {
+  const matrix = makeBandMatrix(size, 2);
+  const bend = [1, -2, 1];
+  for (let row = 0; row < size; row++) {
+    matrix.values[3 * row + 2] += LIFT;
+    for (let a = 0; a < 3; a++) {
+      for (let b = 0; b <= a; b++) {
+        if (row + a < size) matrix.values[3 * (row + a) + 2 - a + b] += UNEVEN * bend[a] * bend[b];
+      }
+    }
+  }
+  const factor = { ...matrix, values: matrix.values.slice() };
+  factorBanded(factor);
+  return { start, size, matrix, factor };
 }
 
 /** One coordinate's even or odd part on the right half. */

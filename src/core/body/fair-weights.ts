@@ -1,4 +1,5 @@
 import { findSplineInterval } from '../math/index.ts';
+import type { Coordinate } from './fair-energy.ts';
 import { ARMHOLE_MIDDLE, ARMHOLE_REACH, KNOT_IDS, KNOTS, type KnotId } from './rails.ts';
 import type { BodyShape, TrunkNet } from './types.ts';
 
@@ -21,14 +22,17 @@ const ROW_REACH = 14;
  * Weights over the right half, −π/2 ≤ u ≤ π/2; t is the rise. The rough surface is held least where it is crude: behind
  * the bust, under the breasts and round the armhole.
  */
-export function makeFairWeights(shape: BodyShape, net: TrunkNet): (u: number, t: number) => FairWeights {
+export function makeFairWeights(
+  shape: BodyShape,
+  net: TrunkNet,
+): (u: number, t: number, coordinate: Coordinate) => FairWeights {
   const riseOf = (knot: KnotId): number => net.rises[KNOT_IDS.indexOf(knot)];
   const levels = LEVEL_ROWS.map(riseOf);
   const [neckBase, shoulder, bust] = [riseOf('neckBase'), riseOf('shoulderPoint'), riseOf('bust')];
   const [highHip, upperChest, underbust] = [riseOf('highHip'), riseOf('upperChest'), riseOf('underbust')];
-  return (u, t) => {
+  return (u, t, coordinate) => {
     const isBack = u < 0;
-    const onNeck = step((t - neckBase + 12) / 24);
+    const onNeck = step((t - neckBase + 15) / 15);
     const nearRow = Math.max(...levels.map((z) => Math.exp(-(((t - z) / ROW_REACH) ** 2))));
     const fromArm = measureFromArm(shape, u, chartHeight(net, t));
     const aroundArm = fromArm > 1 ? Math.exp(-(((fromArm - 1) / 1.2) ** 2)) : 1;
@@ -37,11 +41,16 @@ export function makeFairWeights(shape: BodyShape, net: TrunkNet): (u: number, t:
       : 0;
     const underBreast = isBack ? 0 : Math.exp(-(((t - underbust) / 25) ** 2));
     const crude = Math.max(aroundArm, behindBust, underBreast);
-    const ridge = Math.exp(-((u / 0.35) ** 2)) * step((t - shoulder) / 30) * (1 - onNeck);
+    const ridge = Math.exp(-((u / 0.35) ** 2)) * step((t - shoulder - 5) / 15) * (1 - onNeck);
+    const inArm = step((1.3 - fromArm) / 0.4);
+    const isHeight = coordinate === 'height';
     return {
-      hold: 0.02 + (0.13 + 0.35 * nearRow) * (1 - crude) + 0.5 * ridge + 4 * onNeck,
-      smooth: (fromArm < 1 ? 0.03 : 1) * (1 - 0.98 * onNeck),
-      straight: t < highHip || t > shoulder ? 0 : isBack ? 1 : 0.3,
+      hold:
+        (0.04 + (0.11 + 0.35 * nearRow) * (1 - crude) + 0.7 * ridge + (isHeight ? 0.5 : 0)) *
+          (1 - 0.9 * inArm) +
+        40 * onNeck,
+      smooth: (isHeight ? 0.1 : 1) * (1 - 0.99 * inArm) * (1 - 0.98 * onNeck),
+      straight: isHeight || t < highHip || t > shoulder ? 0 : isBack ? 1 : 0.3,
     };
   };
 }

@@ -1,5 +1,6 @@
 import { cubicSplineMoments, findSplineInterval } from '../math/index.ts';
 import { makeChartRise } from './chart-rise.ts';
+import { RimGap } from './rim-gap.ts';
 import { TrunkNetEvaluator } from './trunk-net.ts';
 import type { BodyShape } from './types.ts';
 
@@ -37,6 +38,8 @@ export const ARMPIT_V = 178;
 /** The armhole's middle and half height in v. */
 export const ARMHOLE_MIDDLE = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
 export const ARMHOLE_REACH = 0.5 * (KNOT.shoulderPoint - ARMPIT_V);
+/** Squared distance that still counts as on the oval. */
+const ON_RIM = 1e-9;
 /** The pull towards the armhole's plane ends at this many times the oval (squared). */
 const PLANE_FADES_AT = 3;
 
@@ -57,6 +60,8 @@ export class ShapeEvaluator {
   private rowV = Number.NaN;
   /** The faired trunk that stands in for the rails. */
   private readonly net: TrunkNetEvaluator | undefined;
+  /** Per side: how far the faired trunk misses the armhole's plane along the rim. */
+  private readonly rims: readonly [right: RimGap, left: RimGap] | undefined;
   /** Per side: x on the armhole's plane = offset + slopeY y + slopeZ z. */
   private readonly planes: readonly [right: Float64Array, left: Float64Array];
 
@@ -71,6 +76,7 @@ export class ShapeEvaluator {
     this.reaches = measureReaches(shape.bumps);
     this.net = shape.net && new TrunkNetEvaluator(shape.net, shape.knots);
     this.planes = [this.findArmholePlane(1), this.findArmholePlane(-1)];
+    this.rims = this.net && [this.measureRim(1), this.measureRim(-1)];
   }
 
   /** The plane through armpit and shoulder point, turned by the yaw so that its front edge lies further in. */
@@ -82,6 +88,14 @@ export class ShapeEvaluator {
     const slopeY = -outward * Math.tan(this.shape.armhole.yaw);
     const slopeZ = (p[3] - p[0] - slopeY * (p[4] - p[1])) / (p[5] - p[2]);
     return Float64Array.from([p[0] - slopeY * p[1] - slopeZ * p[2], slopeY, slopeZ]);
+  }
+
+  private measureRim(outward: 1 | -1): RimGap {
+    const { front, back } = this.shape.armhole;
+    return new RimGap((across, up) => {
+      const u = 0.5 * (front - back) * (1 - up * up) + 0.5 * (front + back) * across;
+      return this.planeGap(outward === 1 ? u : Math.PI - u, ARMHOLE_MIDDLE + ARMHOLE_REACH * up);
+    });
   }
 
   /** All rails at height v; the returned array is overwritten by the next call. */
@@ -125,10 +139,12 @@ export class ShapeEvaluator {
   pointAt(u: number, c: number, s: number, v: number, out: Float64Array, offset: number): void {
     this.trunkPoint(u, c, s, v, out, offset);
     const pull = this.planePull(c, u, v);
-    if (pull === 0) return;
-    const plane = this.planes[c > 0 ? 0 : 1];
-    const flat = plane[0] + plane[1] * out[offset + 1] + plane[2] * out[offset + 2];
-    out[offset] += pull * (flat - out[offset]);
+    if (pull > 0) {
+      const plane = this.planes[c > 0 ? 0 : 1];
+      const flat = plane[0] + plane[1] * out[offset + 1] + plane[2] * out[offset + 2];
+      out[offset] += pull * (flat - out[offset]);
+    } else if (this.rims)
+      out[offset] -= this.rims[c > 0 ? 0 : 1].shiftAt(...locateAtArm(this.shape, c, u, v));
   }
 
   /** How far the point lies from the armhole's plane along x, before the pull; mm. */
@@ -141,16 +157,12 @@ export class ShapeEvaluator {
 
   /**
    * 1 on the armhole's oval and inside it, fading to 0 (C²) outside: draws the edge into one plane, so that a flat
-   * plate closes it. Rows stay level: only x moves.
+   * plate closes it. Rows stay level: only x moves. A faired trunk comes to the plane by itself: 0 right outside.
    */
   planePull(c: number, u: number, v: number): number {
-    const t = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
-    if (t * t >= PLANE_FADES_AT) return 0;
-    const { front, back } = this.shape.armhole;
-    let du = c > 0 ? u : Math.PI - u;
-    du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-    const across = (du - 0.5 * (front - back) * (1 - t * t)) / (0.5 * (front + back));
-    const q = across * across + t * t;
+    const [across, up] = locateAtArm(this.shape, c, u, v);
+    const q = across * across + up * up;
+    if (this.net) return q <= 1 + ON_RIM ? 1 : 0;
     if (q >= PLANE_FADES_AT) return 0;
     return q <= 1 ? 1 : 1 - smoothStep((q - 1) / (PLANE_FADES_AT - 1));
   }
@@ -305,6 +317,20 @@ function reachSquared(t: number, reaches: Float64Array, k: number): number {
   const square = t * t;
   return square * (reaches[k] + (reaches[k + 1] * t) / Math.sqrt(square + reaches[k + 2]));
 }
+
+/** Where a place lies to the armhole's oval, in its half axes: to the front, and up. */
+function locateAtArm(
+  { armhole: { front, back } }: BodyShape,
+  c: number,
+  u: number,
+  v: number,
+): [number, number] {
+  const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
+  let du = c > 0 ? u : Math.PI - u;
+  du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
+  return [(du - 0.5 * (front - back) * (1 - up * up)) / (0.5 * (front + back)), up];
+}
+
 /** 0 in the arm stump, 1 away from it, C² between: bumps of the trunk must not dent the armhole. */
 function openness(u: number, v: number): number {
   const dv = (v - ARMHOLE_MIDDLE) / 62;

@@ -50,15 +50,27 @@ export function sampleNet(shape: BodyShape): SampledNet | null {
   return { net: empty, firstTilted };
 }
 
-/** Heights themselves up to the upper chest, then on in the rails' own steps. */
+/**
+ * Heights themselves up to the upper chest; above it, where rows fan out, so spaced that they need neither crowd in front
+ * nor part behind more than they must.
+ */
 function levelRises(shape: BodyShape, evaluator: ShapeEvaluator): Float64Array {
   const p = new Float64Array(3);
+  const heightAt = (s: number, knot: number): number => {
+    evaluator.railsPoint(0, s, KNOTS[knot], p, 0);
+    return p[2];
+  };
+  const chest = heightAt(1, UPPER_CHEST);
+  const middle = Math.sqrt(
+    Math.max(heightAt(1, NECK_BASE) - chest, 50) * Math.max(heightAt(-1, NECK_BASE) - chest, 50),
+  );
+  const pace = middle / (shape.rises[NECK_BASE] - shape.rises[UPPER_CHEST]);
   const rises = new Float64Array(KNOTS.length);
   for (let k = 0; k < rises.length; k++) {
     if (k <= UPPER_CHEST) {
       evaluator.railsPoint(1, 0, KNOTS[k], p, 0);
       rises[k] = p[2];
-    } else rises[k] = rises[k - 1] + shape.rises[k] - shape.rises[k - 1];
+    } else rises[k] = rises[k - 1] + (k <= NECK_BASE ? pace : 1) * (shape.rises[k] - shape.rises[k - 1]);
   }
   return rises;
 }
