@@ -102,6 +102,7 @@ export interface ShapeNumbers {
   readonly bustSide: number;
   readonly bustTurn: number;
   readonly bustFullness: number;
+  readonly bustFullnessBelow: number;
   readonly bustRoundness: number;
   readonly collarBone: number;
   /** How far the widest point of a row lies behind its middle, mm. */
@@ -293,7 +294,7 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     height: p.bustHeight,
     turn: isBust ? numbers.bustTurn : 0.1,
     fullness: isBust ? numbers.bustFullness : 1.5,
-    fullnessBelow: isBust ? 1.2 : 1.5,
+    fullnessBelow: isBust ? numbers.bustFullnessBelow : 1.5,
     roundness: isBust ? numbers.bustRoundness : 0,
     runsUnderArm: isBust,
   };
@@ -311,13 +312,13 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
   const seat = {
     u: -1.02,
     z: p.zHip + 8,
-    side: 0.75,
-    centre: 0.5,
-    down: 95,
-    up: 105,
+    side: 0.95,
+    centre: 0.58,
+    down: 120,
+    up: 125,
     height: numbers.seat,
     turn: 0.1,
-    fullness: 1.5,
+    fullness: 0.7,
   };
   // A low ridge at the height of the pit of the neck, steeper above than below; it dies out before the arm.
   const collarBone = {
