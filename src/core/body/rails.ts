@@ -60,6 +60,8 @@ export class ShapeEvaluator {
   private rowV = Number.NaN;
   /** The faired trunk that stands in for the rails. */
   private readonly net: TrunkNetEvaluator | undefined;
+  /** Per side: heights of armpit and shoulder point, where the plane hangs. */
+  private readonly hinges: { lowZ: number; highZ: number }[] = [];
   /** Per side: how far the faired trunk misses the armhole's plane along the rim. */
   private readonly rims: readonly [right: RimGap, left: RimGap] | undefined;
   /** Per side: x on the armhole's plane = offset + slopeY y + slopeZ z. */
@@ -86,6 +88,7 @@ export class ShapeEvaluator {
     this.trunkPoint(u, Math.cos(u), Math.sin(u), ARMPIT_V, p, 0);
     this.trunkPoint(u, Math.cos(u), Math.sin(u), KNOT.shoulderPoint, p, 3);
     const slopeY = -outward * Math.tan(this.shape.armhole.yaw);
+    this.hinges.push({ lowZ: p[2], highZ: p[5] });
     const slopeZ = (p[3] - p[0] - slopeY * (p[4] - p[1])) / (p[5] - p[2]);
     return Float64Array.from([p[0] - slopeY * p[1] - slopeZ * p[2], slopeY, slopeZ]);
   }
@@ -269,12 +272,10 @@ export class ShapeEvaluator {
     const isRight = Math.cos(u) > 0;
     const side = isRight ? 0 : Math.PI;
     const [, slopeY, slopeZ] = this.planes[isRight ? 0 : 1];
-    const p = new Float64Array(9);
-    [ARMPIT_V, KNOT.shoulderPoint].forEach((row, i) => {
-      this.trunkPoint(side, Math.cos(side), Math.sin(side), row, p, 3 * i);
-    });
-    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, p, 6);
-    const up = (p[8] - p[2]) / (p[5] - p[2]);
+    const { lowZ, highZ } = this.hinges[isRight ? 0 : 1];
+    const here = new Float64Array(3);
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, here, 0);
+    const up = (here[2] - lowZ) / (highZ - lowZ);
     const low = pull * (1 - up);
     const high = pull * up;
     onTrunk(side, ARMPIT_V, low, -slopeY * low, -slopeZ * low);
