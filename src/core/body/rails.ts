@@ -223,7 +223,9 @@ export class ShapeEvaluator {
     const z = out[offset + 2];
     let open = -1;
     for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
-      const share = this.bumpShare(k, u, z);
+      const dz = z - bumps[i + 1];
+      if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
+      const share = this.bumpShare(k, u, dz);
       if (share === 0) continue;
       if (open < 0) open = openness(u, v);
       const height = bumps[i + 6] * open * share;
@@ -232,12 +234,10 @@ export class ShapeEvaluator {
     }
   }
 
-  /** How much of its height the k-th bump has at (u, z), before it is kept out of the arm. */
-  private bumpShare(k: number, u: number, z: number): number {
+  /** How much of its height the k-th bump has at u, dz above its centre, before it is kept out of the arm. */
+  private bumpShare(k: number, u: number, dz: number): number {
     const { bumps } = this.shape;
     const i = k * BUMP_STRIDE;
-    const dz = z - bumps[i + 1];
-    if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) return 0;
     let du = u - bumps[i];
     if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
     const along = reachSquared(dz, this.reaches, k * REACH_STRIDE + 3);
@@ -273,9 +273,11 @@ export class ShapeEvaluator {
     const open = openness(u, v);
     const { bumps } = this.shape;
     for (let i = 0, k = 0; i < bumps.length && open > 0; i += BUMP_STRIDE, k++) {
-      const here = this.bumpShare(k, u, height);
+      const dz = height - bumps[i + 1];
+      if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
+      const here = this.bumpShare(k, u, dz);
       if (here === 0) continue;
-      const above = this.bumpShare(k, u, height + Z_STEP);
+      const above = this.bumpShare(k, u, dz + Z_STEP);
       const outward = open * (x * bumps[i + 7] + y * bumps[i + 8]);
       onBump(k, outward * here);
       z += (outward * bumps[i + 6] * (above - here)) / Z_STEP;
