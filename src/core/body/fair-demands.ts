@@ -81,7 +81,7 @@ function rimDemands({ shape, context: { armholes } }: FittedShape): Demand[] {
         wanted: 0,
         give: PLANE_GIVE,
         read: ({ evaluator }) => evaluator.planeGap(u, v),
-        pull: ({ evaluator }, onTrunk) => evaluator.passGap(u, v, onTrunk),
+        pull: ({ evaluator }, onTrunk, onBump) => evaluator.passGap(u, v, onTrunk, onBump),
       });
     }
     return demands;

@@ -125,23 +125,25 @@ function addCell(
   firstHalf: number,
   parity: Parity,
 ): void {
+  // Where the cell's four columns lie in the half, and with which sign; 0 where pinned.
+  const halves = [0, 0, 0, 0];
+  const signs = [1, 1, 1, 1];
+  for (let k = 0; k < 4; k++) {
+    const at = firstHalf + k;
+    const half = at < 0 ? -at : at < HALF_COLUMNS ? at : 2 * (HALF_COLUMNS - 1) - at;
+    halves[k] = half;
+    if (isPinned(half, parity)) signs[k] = 0;
+    else if (parity === 'odd' && half !== at) signs[k] = -1;
+  }
+  const columns = HALF_COLUMNS;
   for (let a = 0; a < 16; a++) {
-    const [ha, ma] = reflect(firstHalf + (a & 3));
-    if (isPinned(ha, parity)) continue;
-    const i = (firstRow + (a >> 2)) * HALF_COLUMNS + ha;
+    const i = (firstRow + (a >> 2)) * columns + halves[a & 3];
+    const row = i * (width + 1) - i + width;
     for (let b = 0; b < 16; b++) {
-      const [hb, mb] = reflect(firstHalf + (b & 3));
-      const j = (firstRow + (b >> 2)) * HALF_COLUMNS + hb;
-      if (j > i || isPinned(hb, parity)) continue;
-      const sign = parity === 'odd' && ma !== mb ? -1 : 1;
-      values[i * (width + 1) + j - i + width] += sign * local[16 * a + b];
+      const j = (firstRow + (b >> 2)) * columns + halves[b & 3];
+      if (j <= i) values[row + j] += signs[a & 3] * signs[b & 3] * local[16 * a + b];
     }
   }
-}
-
-function reflect(half: number): readonly [half: number, isMirrored: boolean] {
-  if (half < 0) return [-half, true];
-  return half < HALF_COLUMNS ? [half, false] : [2 * (HALF_COLUMNS - 1) - half, true];
 }
 
 function pinCentres(values: Float64Array, rows: number): void {

@@ -40,6 +40,16 @@ export interface BumpUnknown {
   readonly stiffness: number;
 }
 
+/** A force on one place of the net, on the right half: what both sides share when mirrored, and what they do not. */
+export interface Push {
+  readonly row: number;
+  readonly along: Float64Array;
+  readonly column: number;
+  readonly round: Float64Array;
+  readonly own: readonly number[];
+  readonly other: readonly number[];
+}
+
 /**
  * The unknowns of fairing: how far the controls of the net move, then how far heights of bumps change, mm. On a body with
  * like sides only the right half counts, so that mirrored points stay mirrored to the last bit of the sums.
@@ -100,15 +110,21 @@ export class FairUnknowns {
     this.count = this.netCount + bumps.length;
   }
 
-  /** Adds to a gradient what a pull on one control of the net is to the unknowns. */
-  pullControl(row: number, column: number, pull: readonly [number, number, number], out: Float64Array): void {
-    const [half, isMirrored] = halfColumn(column);
-    if (row < this.levels.size) out[this.levels.start + row] += pull[2];
+  /** Adds to a gradient what pulls on the controls of the net (rows × NET_COLUMNS × 3) are to the unknowns. */
+  pullControls(pulls: Float64Array, out: Float64Array): void {
     for (const { axis, parity, firstRow, start, size } of this.groups) {
-      const k = (row - firstRow) * HALF_COLUMNS + half;
-      if (row < firstRow || k >= size || isPinned(half, parity)) continue;
-      out[start + k] += parity === 'odd' && isMirrored ? -pull[axis] : pull[axis];
+      for (let column = 0; column < NET_COLUMNS; column++) {
+        const [half, isMirrored] = halfColumn(column);
+        if (isPinned(half, parity)) continue;
+        const sign = parity === 'odd' && isMirrored ? -1 : 1;
+        let from = 3 * (firstRow * NET_COLUMNS + column) + axis;
+        for (let k = start + half; k < start + size; k += HALF_COLUMNS, from += 3 * NET_COLUMNS) {
+          out[k] += sign * pulls[from];
+        }
+      }
     }
+    const { start, size } = this.levels;
+    for (let k = 0; k < size * NET_COLUMNS; k++) out[start + Math.floor(k / NET_COLUMNS)] += pulls[3 * k + 2];
   }
 
   /** The same for the height of a bump. */
@@ -122,13 +138,13 @@ export class FairUnknowns {
   move(controls: Float64Array, values: Float64Array): Float64Array {
     const out = controls.slice();
     for (const { axis, parity, firstRow, start, size } of this.groups) {
-      for (let row = 0; row < size / HALF_COLUMNS; row++) {
-        for (let column = 0; column < NET_COLUMNS; column++) {
-          const [half, isMirrored] = halfColumn(column);
-          if (isPinned(half, parity)) continue;
-          const value = values[start + row * HALF_COLUMNS + half];
-          out[3 * ((row + firstRow) * NET_COLUMNS + column) + axis] +=
-            parity === 'odd' && isMirrored ? -value : value;
+      for (let column = 0; column < NET_COLUMNS; column++) {
+        const [half, isMirrored] = halfColumn(column);
+        if (isPinned(half, parity)) continue;
+        const sign = parity === 'odd' && isMirrored ? -1 : 1;
+        let to = 3 * (firstRow * NET_COLUMNS + column) + axis;
+        for (let k = start + half; k < start + size; k += HALF_COLUMNS, to += 3 * NET_COLUMNS) {
+          out[to] += sign * values[k];
         }
       }
     }
@@ -146,8 +162,8 @@ export class FairUnknowns {
     return i < 0 ? 0 : values[this.netCount + i];
   }
 
-  /** Where the energy alone would go from the rough net, bumps as they are. */
-  findRest(controls: Float64Array): Float64Array {
+  /** Where the energy and pushes alone would go from the rough net, bumps as they are. */
+  findRest(controls: Float64Array, pushes: readonly Push[]): Float64Array {
     const out = new Float64Array(this.count);
     for (const group of this.groups) {
       const { axis, parity, fair, firstRow, start, size } = group;
@@ -157,6 +173,7 @@ export class FairUnknowns {
       const part = out.subarray(start, start + size);
       for (let i = 0; i < size; i++)
         part[i] = isPinned(i % HALF_COLUMNS, parity) ? 0 : -force[firstRow * HALF_COLUMNS + i];
+      for (const push of pushes) addPush(push, group, part);
       solveLowerBanded(group.factor, part);
       solveUpperBanded(group.factor, part);
     }
@@ -194,6 +211,19 @@ export class FairUnknowns {
       sum += 0.5 * stiffness * x[this.netCount + i] ** 2;
     });
     return sum;
+  }
+}
+
+function addPush({ row, along, column, round, own, other }: Push, group: Group, out: Float64Array): void {
+  const { axis, parity, firstRow, size } = group;
+  const force = (axis === 0) === (parity === 'odd') ? own[axis] : other[axis];
+  for (let a = 0; a < 4; a++) {
+    for (let b = 0; b < 4; b++) {
+      const [half, isMirrored] = halfColumn((column + b) % NET_COLUMNS);
+      const k = (row + a - firstRow) * HALF_COLUMNS + half;
+      if (k < 0 || k >= size || row + a < firstRow || isPinned(half, parity)) continue;
+      out[k] += (parity === 'odd' && isMirrored ? -1 : 1) * along[a] * round[b] * force;
+    }
   }
 }
 

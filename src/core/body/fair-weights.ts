@@ -14,7 +14,7 @@ export interface FairWeights {
 }
 
 /** Rows that are measured say most of where the body is. */
-const LEVEL_ROWS: readonly KnotId[] = ['base', 'hip', 'highHip', 'waist', 'underbust', 'bust', 'upperChest'];
+const LEVEL_ROWS: readonly KnotId[] = ['base', 'hip', 'highHip', 'waist', 'underbust', 'upperChest'];
 /** How far a row's say reaches up and down, mm. */
 const ROW_REACH = 14;
 
@@ -36,18 +36,17 @@ export function makeFairWeights(
     const nearRow = Math.max(...levels.map((z) => Math.exp(-(((t - z) / ROW_REACH) ** 2))));
     const fromArm = measureFromArm(shape, u, chartHeight(net, t));
     const aroundArm = fromArm > 1 ? Math.exp(-(((fromArm - 1) / 1.2) ** 2)) : 1;
-    const behindBust = isBack
-      ? Math.exp(-(((t - 0.5 * (bust + underbust)) / (0.6 * (upperChest - underbust))) ** 2))
-      : 0;
+    const behindBust =
+      u < 0.9 ? Math.exp(-(((t - 0.5 * (bust + underbust)) / (0.6 * (upperChest - underbust))) ** 2)) : 0;
     const underBreast = isBack ? 0 : Math.exp(-(((t - underbust) / 25) ** 2));
     const crude = Math.max(aroundArm, behindBust, underBreast);
     const ridge = Math.exp(-((u / 0.35) ** 2)) * step((t - shoulder - 5) / 15) * (1 - onNeck);
-    const inArm = step((1.3 - fromArm) / 0.4);
+    const inArm = step((1.4 - fromArm) / 0.5);
     const isHeight = coordinate === 'height';
     return {
       hold:
-        (0.04 + (0.11 + 0.35 * nearRow) * (1 - crude) + 0.7 * ridge + (isHeight ? 0.5 : 0)) *
-          (1 - 0.9 * inArm) +
+        (0.04 + (0.11 + 0.35 * nearRow) * (1 - crude) + (isHeight ? 0.5 : 0)) * (1 - 0.9 * inArm) +
+        0.7 * ridge +
         40 * onNeck,
       smooth: (isHeight ? 0.1 : 1) * (1 - 0.99 * inArm) * (1 - 0.98 * onNeck),
       straight: isHeight || t < highHip || t > shoulder ? 0 : isBack ? 1 : 0.3,

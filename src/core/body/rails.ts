@@ -1,6 +1,6 @@
 import { cubicSplineMoments, findSplineInterval } from '../math/index.ts';
 import { makeChartRise } from './chart-rise.ts';
-import { RimGap } from './rim-gap.ts';
+import { RIM_FADES_AT, RimGap } from './rim-gap.ts';
 import { TrunkNetEvaluator } from './trunk-net.ts';
 import type { BodyShape } from './types.ts';
 
@@ -58,17 +58,23 @@ export class ShapeEvaluator {
   private readonly reaches: Float64Array;
   private readonly row = new Float64Array(RAIL_COUNT);
   private rowV = Number.NaN;
+  private readonly scratch = new Float64Array(3);
   /** The faired trunk that stands in for the rails. */
   private readonly net: TrunkNetEvaluator | undefined;
+  /** Per side: heights of armpit and shoulder point, where the plane hangs. */
+  private readonly hinges: { lowZ: number; highZ: number }[] = [];
   /** Per side: how far the faired trunk misses the armhole's plane along the rim. */
-  private readonly rims: readonly [right: RimGap, left: RimGap] | undefined;
+  private readonly rims: [right: RimGap | undefined, left: RimGap | undefined] = [undefined, undefined];
+  /** The place last looked for by `locateAtArm`, in half axes of the armhole's oval: to the front, and up. */
+  private across = 0;
+  private up = 0;
   /** Per side: x on the armhole's plane = offset + slopeY y + slopeZ z. */
   private readonly planes: readonly [right: Float64Array, left: Float64Array];
 
   constructor(private readonly shape: BodyShape) {
     const n = shape.knots.length;
     this.moments = new Float64Array(shape.rails.length);
-    for (let rail = 0; rail < RAIL_COUNT; rail++) {
+    for (let rail = 0; rail < RAIL_COUNT && !shape.net; rail++) {
       const values = shape.rails.subarray(rail * n, (rail + 1) * n);
       this.moments.set(cubicSplineMoments(shape.rises, values), rail * n);
     }
@@ -76,7 +82,6 @@ export class ShapeEvaluator {
     this.reaches = measureReaches(shape.bumps);
     this.net = shape.net && new TrunkNetEvaluator(shape.net, shape.knots);
     this.planes = [this.findArmholePlane(1), this.findArmholePlane(-1)];
-    this.rims = this.net && [this.measureRim(1), this.measureRim(-1)];
   }
 
   /** The plane through armpit and shoulder point, turned by the yaw so that its front edge lies further in. */
@@ -86,16 +91,23 @@ export class ShapeEvaluator {
     this.trunkPoint(u, Math.cos(u), Math.sin(u), ARMPIT_V, p, 0);
     this.trunkPoint(u, Math.cos(u), Math.sin(u), KNOT.shoulderPoint, p, 3);
     const slopeY = -outward * Math.tan(this.shape.armhole.yaw);
+    this.hinges.push({ lowZ: p[2], highZ: p[5] });
     const slopeZ = (p[3] - p[0] - slopeY * (p[4] - p[1])) / (p[5] - p[2]);
     return Float64Array.from([p[0] - slopeY * p[1] - slopeZ * p[2], slopeY, slopeZ]);
   }
 
-  private measureRim(outward: 1 | -1): RimGap {
-    const { front, back } = this.shape.armhole;
-    return new RimGap((across, up) => {
-      const u = 0.5 * (front - back) * (1 - up * up) + 0.5 * (front + back) * across;
-      return this.planeGap(outward === 1 ? u : Math.PI - u, ARMHOLE_MIDDLE + ARMHOLE_REACH * up);
-    });
+  private rimOf(c: number): RimGap {
+    const side = c > 0 ? 0 : 1;
+    let rim = this.rims[side];
+    if (!rim) {
+      const { front, back } = this.shape.armhole;
+      rim = new RimGap((across, up) => {
+        const u = 0.5 * (front - back) * (1 - up * up) + 0.5 * (front + back) * across;
+        return this.planeGap(side === 0 ? u : Math.PI - u, ARMHOLE_MIDDLE + ARMHOLE_REACH * up);
+      });
+      this.rims[side] = rim;
+    }
+    return rim;
   }
 
   /** All rails at height v; the returned array is overwritten by the next call. */
@@ -143,13 +155,14 @@ export class ShapeEvaluator {
       const plane = this.planes[c > 0 ? 0 : 1];
       const flat = plane[0] + plane[1] * out[offset + 1] + plane[2] * out[offset + 2];
       out[offset] += pull * (flat - out[offset]);
-    } else if (this.rims)
-      out[offset] -= this.rims[c > 0 ? 0 : 1].shiftAt(...locateAtArm(this.shape, c, u, v));
+    } else if (this.net && this.locateAtArm(c, u, v) < RIM_FADES_AT) {
+      out[offset] -= this.rimOf(c).shiftAt(this.across, this.up);
+    }
   }
 
   /** How far the point lies from the armhole's plane along x, before the pull; mm. */
   planeGap(u: number, v: number): number {
-    const p = new Float64Array(3);
+    const p = this.scratch;
     this.trunkPoint(u, Math.cos(u), Math.sin(u), v, p, 0);
     const plane = this.planes[Math.cos(u) > 0 ? 0 : 1];
     return p[0] - (plane[0] + plane[1] * p[1] + plane[2] * p[2]);
@@ -160,11 +173,22 @@ export class ShapeEvaluator {
    * plate closes it. Rows stay level: only x moves. A faired trunk comes to the plane by itself: 0 right outside.
    */
   planePull(c: number, u: number, v: number): number {
-    const [across, up] = locateAtArm(this.shape, c, u, v);
-    const q = across * across + up * up;
+    const q = this.locateAtArm(c, u, v);
     if (this.net) return q <= 1 + ON_RIM ? 1 : 0;
     if (q >= PLANE_FADES_AT) return 0;
     return q <= 1 ? 1 : 1 - smoothStep((q - 1) / (PLANE_FADES_AT - 1));
+  }
+
+  /** Where a place lies to the armhole's oval: into `across` and `up`; squared distance, or more than any fade if far. */
+  private locateAtArm(c: number, u: number, v: number): number {
+    const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
+    if (up * up >= PLANE_FADES_AT) return PLANE_FADES_AT;
+    const { front, back } = this.shape.armhole;
+    let du = c > 0 ? u : Math.PI - u;
+    du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
+    this.up = up;
+    this.across = (du - 0.5 * (front - back) * (1 - up * up)) / (0.5 * (front + back));
+    return this.across * this.across + up * up;
   }
 
   /** The trunk with its arm stumps and bumps, before the armholes are drawn flat. */
@@ -200,7 +224,9 @@ export class ShapeEvaluator {
     const z = out[offset + 2];
     let open = -1;
     for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
-      const share = this.bumpShare(k, u, z);
+      const dz = z - bumps[i + 1];
+      if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
+      const share = this.bumpShare(k, u, dz);
       if (share === 0) continue;
       if (open < 0) open = openness(u, v);
       const height = bumps[i + 6] * (1 - bumps[i + 12] * (1 - open)) * share;
@@ -209,12 +235,10 @@ export class ShapeEvaluator {
     }
   }
 
-  /** How much of its height the k-th bump has at (u, z), before it is kept out of the arm. */
-  private bumpShare(k: number, u: number, z: number): number {
+  /** How much of its height the k-th bump has at u, dz above its centre, before it is kept out of the arm. */
+  private bumpShare(k: number, u: number, dz: number): number {
     const { bumps } = this.shape;
     const i = k * BUMP_STRIDE;
-    const dz = z - bumps[i + 1];
-    if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) return 0;
     let du = u - bumps[i];
     if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
     const along = reachSquared(dz, this.reaches, k * REACH_STRIDE + 3);
@@ -238,7 +262,9 @@ export class ShapeEvaluator {
   passPull(u: number, v: number, pull: ArrayLike<number>, onTrunk: OnTrunk, onBump: OnBump): void {
     const c = Math.cos(u);
     const share = this.planePull(c, u, v);
-    let [x, y, z] = [pull[0], pull[1], pull[2]];
+    let x = pull[0];
+    let y = pull[1];
+    let z = pull[2];
     if (share > 0) {
       const [, slopeY, slopeZ] = this.planes[c > 0 ? 0 : 1];
       const flat = share * x;
@@ -247,25 +273,33 @@ export class ShapeEvaluator {
       z += flat * slopeZ;
       this.passPlane(u, v, flat, onTrunk);
     }
-    const at = new Float64Array(3);
-    this.trunkPoint(u, c, Math.sin(u), v, at, 0);
-    const open = openness(u, v);
-    const { bumps } = this.shape;
-    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
-      const here = this.bumpShare(k, u, at[2]);
-      const above = this.bumpShare(k, u, at[2] + Z_STEP);
-      if (here === 0 && above === 0) continue;
-      const outward = (1 - bumps[i + 12] * (1 - open)) * (x * bumps[i + 7] + y * bumps[i + 8]);
-      onBump(k, outward * here);
-      z += (outward * bumps[i + 6] * (above - here)) / Z_STEP;
-    }
-    onTrunk(u, v, x, y, z);
+    this.passSkin(u, v, x, y, z, onTrunk, onBump);
   }
 
-  /** The gradient of `planeGap`, bumps aside: they die out before the arm. */
-  passGap(u: number, v: number, onTrunk: OnTrunk): void {
+  /** A pull on the point before it is drawn to the armhole's plane. */
+  private passSkin(u: number, v: number, x: number, y: number, z: number, onTrunk: OnTrunk, onBump: OnBump): void {
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, this.scratch, 0);
+    const height = this.scratch[2];
+    const open = openness(u, v);
+    const { bumps } = this.shape;
+    let upwards = z;
+    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
+      const dz = height - bumps[i + 1];
+      if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
+      const here = this.bumpShare(k, u, dz);
+      if (here === 0) continue;
+      const above = this.bumpShare(k, u, dz + Z_STEP);
+      const outward = (1 - bumps[i + 12] * (1 - open)) * (x * bumps[i + 7] + y * bumps[i + 8]);
+      onBump(k, outward * here);
+      upwards += (outward * bumps[i + 6] * (above - here)) / Z_STEP;
+    }
+    onTrunk(u, v, x, y, upwards);
+  }
+
+  /** The gradient of `planeGap`. */
+  passGap(u: number, v: number, onTrunk: OnTrunk, onBump: OnBump): void {
     const [, slopeY, slopeZ] = this.planes[Math.cos(u) > 0 ? 0 : 1];
-    onTrunk(u, v, 1, -slopeY, -slopeZ);
+    this.passSkin(u, v, 1, -slopeY, -slopeZ, onTrunk, onBump);
     this.passPlane(u, v, -1, onTrunk);
   }
 
@@ -274,12 +308,9 @@ export class ShapeEvaluator {
     const isRight = Math.cos(u) > 0;
     const side = isRight ? 0 : Math.PI;
     const [, slopeY, slopeZ] = this.planes[isRight ? 0 : 1];
-    const p = new Float64Array(9);
-    [ARMPIT_V, KNOT.shoulderPoint].forEach((row, i) => {
-      this.trunkPoint(side, Math.cos(side), Math.sin(side), row, p, 3 * i);
-    });
-    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, p, 6);
-    const up = (p[8] - p[2]) / (p[5] - p[2]);
+    const { lowZ, highZ } = this.hinges[isRight ? 0 : 1];
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, this.scratch, 0);
+    const up = (this.scratch[2] - lowZ) / (highZ - lowZ);
     const low = pull * (1 - up);
     const high = pull * up;
     onTrunk(side, ARMPIT_V, low, -slopeY * low, -slopeZ * low);
@@ -316,19 +347,6 @@ function measureReaches(bumps: Float64Array): Float64Array {
 function reachSquared(t: number, reaches: Float64Array, k: number): number {
   const square = t * t;
   return square * (reaches[k] + (reaches[k + 1] * t) / Math.sqrt(square + reaches[k + 2]));
-}
-
-/** Where a place lies to the armhole's oval, in its half axes: to the front, and up. */
-function locateAtArm(
-  { armhole: { front, back } }: BodyShape,
-  c: number,
-  u: number,
-  v: number,
-): [number, number] {
-  const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
-  let du = c > 0 ? u : Math.PI - u;
-  du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-  return [(du - 0.5 * (front - back) * (1 - up * up)) / (0.5 * (front + back)), up];
 }
 
 /** 0 in the arm stump, 1 away from it, C² between: bumps of the trunk must not dent the armhole. */

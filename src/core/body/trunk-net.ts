@@ -6,6 +6,9 @@ import type { TrunkNet } from './types.ts';
 export const NET_COLUMNS = 24;
 export const COLUMN_STEP = (2 * Math.PI) / NET_COLUMNS;
 
+/** Numbers a row of controls. */
+const ROW_STRIDE = 3 * NET_COLUMNS;
+
 /** Evaluates the faired trunk; make it once per net. */
 export class TrunkNetEvaluator {
   /** Rises where spans begin and end. */
@@ -42,8 +45,8 @@ export class TrunkNetEvaluator {
     const t = this.riseOf(v);
     const span = findSplineInterval(this.breaks, t);
     const s = (t - this.breaks[span]) / (this.breaks[span + 1] - this.breaks[span]);
+    const p = this.polynomials;
     for (let b = 0, k = 16 * span; b < 4; b++, k += 4) {
-      const p = this.polynomials;
       weights[b] = p[k] + s * (p[k + 1] + s * (p[k + 2] + s * p[k + 3]));
     }
     return span;
@@ -58,11 +61,13 @@ export class TrunkNetEvaluator {
     const { controls } = this.net;
     const { along, round } = this;
     let column = weightsRound(u, round);
-    let [x, y, z] = [0, 0, 0];
+    let x = 0;
+    let y = 0;
+    let z = 0;
     for (let a = 0; a < 4; a++) {
-      let k = 3 * (this.row * NET_COLUMNS + column);
+      let k = this.row * ROW_STRIDE + 3 * column;
       const w = round[a];
-      for (let b = 0; b < 4; b++, k += 3 * NET_COLUMNS) {
+      for (let b = 0; b < 4; b++, k += ROW_STRIDE) {
         const weight = w * along[b];
         x += weight * controls[k];
         y += weight * controls[k + 1];
