@@ -84,10 +84,10 @@ function priorOfParameters(
     dNeck: [44 * neck, 5],
     yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
     yHighHip: [(isBust ? -12 : -10) * size + shape.belly + 0.3 * shape.sway, 4],
-    yUnderbust: [-16 + 8 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
-    yBust: [-20 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
-    yUpperChest: [-26 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
-    yNeck: [-31 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack, 8],
+    yUnderbust: [-22 + 8 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
+    yBust: [-25 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
+    yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
+    yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack, 8],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],
     zUnderbust: [zUnderbust, 7],
@@ -106,7 +106,7 @@ function priorOfParameters(
     kHighHip: [0, 0.012],
     kWaist: [0, 0.012],
     kUnderbust: [0, 0.01],
-    kBust: [0, 0.006],
+    kBust: [0, 0.004],
     armYaw: [0.06, 0.09],
     armFront: [0.6, 0.1],
     armBack: [0.5, 0.1],
@@ -142,7 +142,7 @@ function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straigh
   // Where breasts are large the trunk beside and behind them is fuller too.
   const softer = 0.006 * Math.max(0, cup - 130);
   return [
-    { rail: 'yB', knot: 'bust', mean: -10, spread: 3 + softer },
+    { rail: 'yB', knot: 'bust', mean: -14, spread: 3 + softer },
     { rail: 'yF', knot: 'bust', mean: 0, spread: 4 + softer },
     { rail: 'a', knot: 'bust', mean: a.bust + 2 - 0.43 * a.underbust - 0.57 * a.upperChest, spread: 5 + softer },
   ];

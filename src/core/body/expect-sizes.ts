@@ -44,7 +44,7 @@ const UNSURVEYED_RATIO = {
  * men within 0.01), between them common practice, no source.
  */
 const FULLNESS: Readonly<Record<SectionLevel, number>> = {
-  bust: 1.105,
+  bust: 1.13,
   underbust: 1.055,
   waist: 1.005,
   highHip: 1.008,
@@ -134,7 +134,7 @@ export function expectSizes(input: BodyInput, shape: Readonly<Record<string, num
  * `section`: the choice of a deeper or shallower section at the same girth. mm.
  */
 function halfWidthOfBust(cup: number, underbustGirth: number, section: number): number {
-  const usual = 0.5 * (280 + 0.114 * (cup - 137) + 0.321 * (underbustGirth - 770));
+  const usual = 0.5 * (275 + 0.114 * (cup - 137) + 0.321 * (underbustGirth - 770));
   const ratio = 0.86;
   return usual * Math.sqrt((1 + ratio ** 2) / (1 + (ratio + section) ** 2));
 }

@@ -76,7 +76,7 @@ const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
   highHip: [0.008, 0.014],
   waist: [0.002, 0.006],
   underbust: [0.045, 0.05],
-  bust: [0.05, 0.06],
+  bust: [0.035, 0.045],
   upperChest: [0.06, 0.07],
   midArm: [0.05, 0.055],
   shoulderPoint: [0.035, 0.04],
@@ -90,7 +90,7 @@ const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
 const SQUARENESS_OF_CHEST: Partial<typeof SQUARENESS> = {
   hip: [0.034, 0.05],
   highHip: [0.014, 0.02],
-  bust: [0.08, 0.09],
+  bust: [0.09, 0.1],
 };
 
 /** What the tape cannot tell, as numbers; see `shape-choices.ts`. */
