@@ -18,6 +18,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
     conflicting: MEASURES.slice(0, 2).map(({ name }) => name),
   },
   'body.section-crosses': { level: nameOfPlace('waist') },
+  'body.not-faired': {},
   'body.fit-not-converged': { steps: 60 },
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },

@@ -58,7 +58,8 @@ function priorOfParameters(
   const { a, best, cup, dUnderbust, dUpperChest, isBust, neck, ratioOf, size, typed } = expected;
   const { zBust, zUnderbust, zUpperChest } = expected;
   const drop = best('shoulderDrop');
-  const aNeck = 52 * neck;
+  const { bulk, belly } = expected;
+  const aNeck = 54 * neck;
   /** The trunk leans from the waist up to the neck. */
   const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
   return {
@@ -66,27 +67,27 @@ function priorOfParameters(
     aHighHip: [a.highHip, 40],
     aWaist: [a.waist, 40],
     aUnderbust: [a.underbust, 40],
-    aBust: [a.bust + (isBust ? 0.02 * cup : 0), isBust ? 6 : 40],
+    aBust: [a.bust, isBust ? 6 : 40],
     aUpperChest: [a.upperChest, 40],
     armBulge: [22 * size, 8],
-    xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)), 15],
+    xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)) - 13, 15],
     aNeck: [aNeck, 8],
     dHip: [ratioOf.hip * a.hip, 40],
     dHighHip: [ratioOf.highHip * a.highHip, 40],
     dWaist: [ratioOf.waist * a.waist, 40],
     dUnderbust: [dUnderbust, 40],
     dBust: [
-      isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 1 : ratioOf.bust * a.bust - 4,
+      isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 8 : ratioOf.bust * a.bust - 4,
       isBust ? 12 : 40,
     ],
     dUpperChest: [dUpperChest, 40],
-    dNeck: [43 * neck, 5],
-    yHip: [-6 * size - 0.6 * shape.sway, 7],
-    yHighHip: [(isBust ? 2 : 4) * size + shape.belly + 0.3 * shape.sway, 4],
-    yUnderbust: [-6 * size + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
-    yBust: [-12 * size + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
-    yUpperChest: [-19 * size + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
-    yNeck: [-23 * size + shape.lean + 0.4 * shape.upperBack, 8],
+    dNeck: [44 * neck, 5],
+    yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
+    yHighHip: [(isBust ? -12 : -10) * size + shape.belly + 0.3 * shape.sway, 4],
+    yUnderbust: [-22 + 8 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
+    yBust: [-25 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
+    yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
+    yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack, 8],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],
     zUnderbust: [zUnderbust, 7],
@@ -97,18 +98,18 @@ function priorOfParameters(
     zNape: [best('napeRise'), 12],
     zNeckFront: [best('neckFrontRise'), 9],
     zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
-    roundBack: [12 * size + shape.upperBack, 5],
+    roundBack: [18 * size + shape.upperBack, 5],
     fullFront: [5 * size, 4],
     bustHeight: [isBust ? 0.29 * cup : 7, isBust ? 25 : 6],
-    bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * a.bust))), 0.2],
+    bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * a.bust))) + 0.16, 0.2],
     kHip: [0, 0.012],
     kHighHip: [0, 0.012],
     kWaist: [0, 0.012],
     kUnderbust: [0, 0.01],
-    kBust: [0, 0.01],
+    kBust: [0, 0.004],
     armYaw: [0.06, 0.09],
-    armFront: [0.58, 0.1],
-    armBack: [0.56, 0.1],
+    armFront: [0.6, 0.1],
+    armBack: [0.5, 0.1],
     shoulderX: [0, 8],
     shoulderZ: [0, 12],
     bustHeightSkew: [0, 8],
@@ -131,7 +132,7 @@ function priorOfRatios({ estimates, ratioOf, typed }: ExpectedSizes): BodyPrior[
 }
 
 /** What is fuller at the bust level stands in front, not as a ring round the trunk. */
-function priorOfStraights({ cup, isBust }: ExpectedSizes): BodyPrior['straights'] {
+function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straights'] {
   if (!isBust) {
     return [
       { rail: 'yB', knot: 'bust', mean: 0, spread: 3 },
@@ -139,25 +140,27 @@ function priorOfStraights({ cup, isBust }: ExpectedSizes): BodyPrior['straights'
     ];
   }
   // Where breasts are large the trunk beside and behind them is fuller too.
-  const softer = 0.02 * Math.max(0, cup - 130);
+  const softer = 0.006 * Math.max(0, cup - 130);
   return [
-    { rail: 'yB', knot: 'bust', mean: 0, spread: 3 + softer },
+    { rail: 'yB', knot: 'bust', mean: -14, spread: 3 + softer },
     { rail: 'yF', knot: 'bust', mean: 0, spread: 4 + softer },
-    { rail: 'a', knot: 'bust', mean: 0.085 * cup, spread: 3 + softer },
+    { rail: 'a', knot: 'bust', mean: a.bust + 2 - 0.43 * a.underbust - 0.57 * a.upperChest, spread: 5 + softer },
   ];
 }
 
-function shapeNumbers({ cup }: ExpectedSizes, shape: Choices): ShapeNumbers {
+function shapeNumbers({ cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNumbers {
   return {
     seat: shape.seat,
     blade: shape.blade,
     shoulderForm: shape.shoulderForm,
-    bustReach: 88 + 0.08 * cup + shape.bustFullness,
-    bustSide: 0.58 + 0.001 * cup,
+    bustReach: 138 + 0.08 * cup + shape.bustFullness,
+    bustSide: 0.68 + 0.0005 * cup,
     bustTurn: 0.1 + 0.0006 * cup + (shape.bustSpread * Math.PI) / 180,
-    bustFullness: Math.min(2, 1.4 + 0.002 * cup),
-    bustRoundness: Math.min(2.5, 0.011 * cup),
+    bustFullness: 0.8 + 0.0015 * Math.max(0, cup - 130),
+    bustFullnessBelow: 1.2 + 0.003 * Math.max(0, cup - 130),
+    bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup),
     collarBone: shape.collarBone,
+    sideBack,
     neckTilt: 0.4,
     neckStub: 30,
   };

@@ -1,6 +1,7 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { type BodyPrior, makePrior } from './body-prior.ts';
 import { checkMeasures } from './check-measures.ts';
+import { fairTrunk } from './fair-trunk.ts';
 import { findCrossedSections } from './find-crossed-sections.ts';
 import { fitArms } from './fit-arms.ts';
 import { conflictIssues, MET_WITHIN, pullIssues } from './fit-issues.ts';
@@ -12,19 +13,27 @@ import { SKEW_IDS } from './shape-parameters.ts';
 import { measureSection, TAPE_RULES, type TapeContext } from './tapes.ts';
 import type { Body, BodyInput, TapeReading } from './types.ts';
 
+export interface FitOptions {
+  /** Default false: as while a measure is dragged. */
+  readonly fair?: boolean;
+}
+
 /**
  * Fits the loft to the tapes: least squares over typed tapes (tight), survey estimates and shape priors (by their
  * spreads). Typed tapes are met within 0.5 mm or named as conflicts; nothing is clamped.
- * `warmFrom`, a body fitted to nearly the same input, saves most of the steps.
+ * `warmFrom`, a body fitted to nearly the same input, saves most of the steps. With `fair` the trunk is made smooth under
+ * the same tapes; where that fails the rough body stands, and a warning says so.
  */
-export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
+export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions = {}): Result<Body> {
   const choices = readShapeChoices(input.shape ?? {});
   const found = [...checkMeasures(input), ...choices.issues];
   if (found.some((issue) => issue.severity === 'error')) return failure(found);
   const problem = stateProblem(input, makePrior(input, choices.numbers));
   const warm = warmFrom?.unknowns.length === problem.unknowns.length ? warmFrom.unknowns : undefined;
   const solution = solveFit(problem, warm);
-  const { shape, context } = shapeAt(problem, solution.point);
+  const rough = shapeAt(problem, solution.point);
+  const faired = options.fair ? fairTrunk(rough, problem.targets) : null;
+  const { shape, context } = faired ?? rough;
   const { tapes, tapePaths } = readTapes(problem.targets, context);
   const fitted = fitArms(input, context);
   const levels = placeLevels(context, input.figure);
@@ -36,6 +45,7 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     ...pullIssues(problem.unknowns, solution.point),
     ...fitted.issues,
   ];
+  if (options.fair && !faired) issues.push(notFaired());
   if (!solution.converged) issues.push(notConverged(solution.iterations));
   const body: Body = {
     figure: input.figure,
@@ -62,6 +72,10 @@ function measureSections(context: TapeContext): Body['sections'] {
     bust: measureSection(context, 'bust'),
     upperChest: measureSection(context, 'upperChest'),
   };
+}
+
+function notFaired(): Issue {
+  return { code: 'not-faired', path: 'measures', severity: 'warning', message: phrase('body.not-faired') };
 }
 
 function notConverged(iterations: number): Issue {

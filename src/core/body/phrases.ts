@@ -109,6 +109,8 @@ export interface FitPhrases {
   };
   readonly 'body.unusual-shape': { readonly part: Phrase; readonly isVery: boolean };
   readonly 'body.section-crosses': { readonly level: Phrase };
+  /** Smoothing the trunk under the tapes did not succeed. */
+  readonly 'body.not-faired': NoValues;
   readonly 'body.fit-not-converged': { readonly steps: number };
   readonly 'body.arms-incomplete': { readonly missing: readonly Phrase[] };
   readonly 'body.arm-too-short': { readonly length: number };

@@ -66,22 +66,31 @@ export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-5);
 
 export type ParameterValues = Record<ParameterId, number>;
 
-/** Squareness of the sections by level; 0 is an ellipse. Values chosen so that the section's area and girth follow
- *  superellipses of exponent 2.15 (waist) to 2.8 (hip, chest), the exponents that close survey tapes on caliper boxes. */
+/**
+ * Squareness of the sections by level; 0 is an ellipse. At chest, navel and hip such that tape and calipers of the 1988 survey
+ * agree on average (shared/survey/RESULTS.md); between them common practice, no source.
+ */
 const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
-  base: [0.035, 0.045],
-  hip: [0.03, 0.045],
-  highHip: [0.025, 0.03],
-  waist: [0.015, 0.02],
-  underbust: [0.03, 0.035],
-  bust: [0.04, 0.045],
-  upperChest: [0.05, 0.055],
+  base: [0.04, 0.05],
+  hip: [0.04, 0.055],
+  highHip: [0.008, 0.014],
+  waist: [0.002, 0.006],
+  underbust: [0.045, 0.05],
+  bust: [0.035, 0.045],
+  upperChest: [0.06, 0.07],
   midArm: [0.05, 0.055],
   shoulderPoint: [0.035, 0.04],
   midShoulder: [0.015, 0.015],
   neckBase: [0, 0],
   neckMiddle: [0, 0],
   neckTop: [0, 0],
+};
+
+/** Men's sections where they differ. */
+const SQUARENESS_OF_CHEST: Partial<typeof SQUARENESS> = {
+  hip: [0.034, 0.05],
+  highHip: [0.014, 0.02],
+  bust: [0.09, 0.1],
 };
 
 /** What the tape cannot tell, as numbers; see `shape-choices.ts`. */
@@ -93,8 +102,13 @@ export interface ShapeNumbers {
   readonly bustSide: number;
   readonly bustTurn: number;
   readonly bustFullness: number;
+  readonly bustFullnessBelow: number;
   readonly bustRoundness: number;
   readonly collarBone: number;
+  /** How far the widest point of a row lies behind its middle, mm. */
+  readonly sideBack: Readonly<
+    Record<'hip' | 'highHip' | 'waist' | 'underbust' | 'bust' | 'upperChest' | 'neck', number>
+  >;
   readonly neckTilt: number;
   readonly neckStub: number;
 }
@@ -113,21 +127,21 @@ export function buildShape(
   const set = (rail: keyof typeof RAIL, knot: KnotId, value: number): void => {
     rails[RAIL[rail] * n + KNOT_IDS.indexOf(knot)] = value;
   };
+  const extra: Partial<Record<KnotId, number>> = {
+    hip: p.kHip,
+    highHip: p.kHighHip,
+    waist: p.kWaist,
+    underbust: p.kUnderbust,
+    bust: p.kBust,
+  };
+  const squareness = figure === 'bust' ? SQUARENESS : { ...SQUARENESS, ...SQUARENESS_OF_CHEST };
   for (const knot of KNOT_IDS) {
-    set('kF', knot, SQUARENESS[knot][0]);
-    set('kB', knot, SQUARENESS[knot][1]);
-  }
-  for (const [knot, extra] of [
-    ['hip', p.kHip],
-    ['highHip', p.kHighHip],
-    ['waist', p.kWaist],
-    ['underbust', p.kUnderbust],
-    ['bust', p.kBust],
-  ] as const) {
-    set('kF', knot, SQUARENESS[knot][0] + extra);
-    set('kB', knot, SQUARENESS[knot][1] + extra);
+    const [front, back] = squareness[knot];
+    set('kF', knot, front + (extra[knot] ?? 0));
+    set('kB', knot, back + (extra[knot] ?? 0));
   }
   setTrunk(p, set);
+  setSides(numbers.sideBack, set);
   setShoulders(p, numbers.shoulderForm, set);
   setNeck(p, numbers, set);
   return {
@@ -178,6 +192,15 @@ function setTrunk(p: ParameterValues, set: SetRail): void {
   level('underbust', p.aUnderbust, p.dUnderbust, p.yUnderbust, p.zUnderbust);
   level('bust', p.aBust, p.dBust, p.yBust, p.zBust);
   level('upperChest', p.aUpperChest, p.dUpperChest, p.yUpperChest, p.zUpperChest);
+}
+
+/** The side line: behind the middle of every row, all the way up. */
+function setSides(sideBack: ShapeNumbers['sideBack'], set: SetRail): void {
+  const { hip, highHip, waist, underbust, bust, upperChest, neck } = sideBack;
+  for (const [knot, value] of Object.entries({ base: hip, hip, highHip, waist, underbust, bust, upperChest })) {
+    set('yS', knot as KnotId, value);
+  }
+  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder', 'neckBase'] as const) set('yS', knot, neck);
 }
 
 /** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
@@ -251,23 +274,29 @@ interface BumpPair {
   /** Radians by which the bumps turn away from each other. */
   readonly turn: number;
   readonly fullness: number;
+  /** Below the centre; as above where left out. */
+  readonly fullnessBelow?: number;
   /** Sideways and below; 0 where left out. */
   readonly roundness?: number;
+  /** It runs on under the arm; otherwise it dies out before it. */
+  readonly runsUnderArm?: boolean;
 }
 
 function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): Float64Array {
   const isBust = figure === 'bust';
   const breast: BumpPair = {
     u: p.bustAngle,
-    z: p.zBust,
+    z: p.zBust + (isBust ? 12 : 0),
     side: isBust ? numbers.bustSide : 0.75,
     centre: reachToCentre(p.bustAngle),
-    down: isBust ? 1.1 * (p.zBust - p.zUnderbust) : 75,
+    down: isBust ? 1.2 * (p.zBust - p.zUnderbust) + 12 : 75,
     up: isBust ? numbers.bustReach : 90,
     height: p.bustHeight,
     turn: isBust ? numbers.bustTurn : 0.1,
     fullness: isBust ? numbers.bustFullness : 1.5,
+    fullnessBelow: isBust ? numbers.bustFullnessBelow : 1.5,
     roundness: isBust ? numbers.bustRoundness : 0,
+    runsUnderArm: isBust,
   };
   const blade = {
     u: -0.92,
@@ -283,13 +312,13 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
   const seat = {
     u: -1.02,
     z: p.zHip + 8,
-    side: 0.75,
-    centre: 0.5,
-    down: 95,
-    up: 105,
+    side: 0.95,
+    centre: 0.58,
+    down: 120,
+    up: 125,
     height: numbers.seat,
     turn: 0.1,
-    fullness: 1.5,
+    fullness: 0.7,
   };
   // A low ridge at the height of the pit of the neck, steeper above than below; it dies out before the arm.
   const collarBone = {
@@ -321,24 +350,13 @@ function reachToCentre(bustAngle: number): number {
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
 function placePair(pair: BumpPair, skew: readonly [number, number, number] = [0, 0, 0]): number[] {
   const { u, z, side, centre, down, up, height, turn, fullness, roundness = 0 } = pair;
+  const form = [fullness, roundness, pair.fullnessBelow ?? fullness, pair.runsUnderArm ? 0 : 1];
   const x = Math.sin(turn);
   const y = Math.cos(turn) * Math.sign(Math.sin(u));
   // On the right front, smaller u lies towards the side; at the back the side is at larger u.
   const [below, above] = u > 0 ? [side, centre] : [centre, side];
   return [
-    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, fullness, roundness],
-    ...[
-      Math.PI - u + skew[1],
-      z - skew[2],
-      above,
-      below,
-      down,
-      up,
-      height - skew[0],
-      -x,
-      y,
-      fullness,
-      roundness,
-    ],
+    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, ...form],
+    ...[Math.PI - u + skew[1], z - skew[2], above, below, down, up, height - skew[0], -x, y, ...form],
   ];
 }

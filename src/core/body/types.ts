@@ -80,4 +80,16 @@ export interface BodyShape {
   readonly bumps: Float64Array;
   /** Turn of the armhole's plane and its reach before and behind the side line, radians. */
   readonly armhole: { readonly yaw: number; readonly front: number; readonly back: number };
+  /** The faired trunk, when there is one: it stands in for the rails; bumps and armholes ride on it all the same. */
+  readonly net?: TrunkNet;
+}
+
+/** A tensor product of cubic B-splines, periodic and evenly spaced in u, ending in its first and last row in the rise. */
+export interface TrunkNet {
+  /** The rise at each chart knot, mm; on the trunk exactly the height, so that levels stay level. */
+  readonly rises: Float64Array;
+  /** B-spline knots in the rise, rows + 4. */
+  readonly knots: Float64Array;
+  /** rows × NET_COLUMNS × 3, mm. */
+  readonly controls: Float64Array;
 }

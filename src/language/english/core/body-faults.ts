@@ -67,6 +67,7 @@ const fit: Entries<FitPhrases> = {
     `To meet every tape the shape became ${isVery ? 'very unusual' : 'unusual'} in ${say(part)}. Look at the body and re-measure what looks wrong.`,
   'body.section-crosses': ({ level }, { inSentence }) =>
     `At the ${inSentence(level)} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.`,
+  'body.not-faired': `The body’s surface could not be smoothed without missing a tape by more than half a millimetre, so it stays as fitted, less smooth.`,
   'body.fit-not-converged': ({ steps }) => `The body fit stopped after ${steps} steps before settling.`,
   'body.arms-incomplete': ({ missing }, { say }) =>
     `Arms are made when all five arm measures are given. Missing: ${missing.map(say).join(', ')}.`,

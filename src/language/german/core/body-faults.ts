@@ -70,6 +70,7 @@ const fit: Entries<FitPhrases> = {
     `Um alle Maße einzuhalten, wurde die Form ${isVery ? 'sehr ungewöhnlich' : 'ungewöhnlich'} ${say(part)}. Den Körper ansehen und noch einmal messen, was falsch aussieht.`,
   'body.section-crosses': ({ level }, { say }) =>
     `${say(level)}: Hier würde sich der Körper in sich falten. Umfang, Breite und Tiefe dort noch einmal messen, und an den Höhenlinien darüber und darunter.`,
+  'body.not-faired': `Die Oberfläche des Körpers ließ sich nicht glätten, ohne ein Maß um mehr als einen halben Millimeter zu verfehlen. Sie bleibt, wie sie angepasst ist, weniger glatt.`,
   'body.fit-not-converged': ({ steps }) =>
     `Das Anpassen des Körpers hörte nach ${steps} Schritten auf, bevor es zur Ruhe kam.`,
   'body.arms-incomplete': ({ missing }, { say }) =>

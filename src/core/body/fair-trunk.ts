@@ -1,0 +1,87 @@
+import { listDemands } from './fair-demands.ts';
+import { assembleEnergy, type FairEnergies, holdPoint } from './fair-energy.ts';
+import { evenRim } from './fair-rim.ts';
+import { type BumpUnknown, FairUnknowns, type Push } from './fair-unknowns.ts';
+import { makeFairWeights } from './fair-weights.ts';
+import { MET_WITHIN } from './fit-issues.ts';
+import type { FittedShape, Target } from './fit-problem.ts';
+import { KNOTS } from './rails.ts';
+import { type SampledNet, sampleNet } from './sample-net.ts';
+import { type FairedShape, type Fairing, solveFairing } from './solve-fairing.ts';
+import type { TapeContext } from './tapes.ts';
+import { NET_COLUMNS, TrunkNetEvaluator, weightsRound } from './trunk-net.ts';
+import type { BodyShape, TrunkNet } from './types.ts';
+
+/** Hold of the armhole's rim: lighter, and the armhole shrinks and shoulders slump. */
+const RIM_HOLD = 3;
+/** Every how many of the rim's points is held. */
+const RIM_STRIDE = 2;
+const BREAST_STIFFNESS = 0.5;
+
+/**
+ * The rough shape with a fair trunk: a B-spline net takes the place of the rails, as near to them as fairness lets it and
+ * under the tapes as hard demands. Breasts, blades, seat and collar bones ride on it as before.
+ * Null when it does not get there: some demand is missed by more than 0.5 mm.
+ */
+export function fairTrunk(rough: FittedShape, targets: readonly Target[]): FairedShape | null {
+  const sampled = sampleNet(rough.shape);
+  if (!sampled) return null;
+  const problem = stateFairing(rough, sampled, targets);
+  const solved = solveFairing(problem);
+  if (!(solved.residual <= MET_WITHIN)) return null;
+  return solved;
+}
+
+function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly Target[]): Fairing {
+  const { net, firstTilted } = sampled;
+  const { shape, context } = rough;
+  const energies = assembleEnergy(net.knots, makeFairWeights(shape, net));
+  const pushes = holdRims(energies, net, context);
+  const rows = net.knots.length - 4;
+  const unknowns = new FairUnknowns(
+    energies,
+    rows,
+    firstTilted,
+    shape.isMirrorSymmetric,
+    breastUnknowns(shape),
+  );
+  const rest = unknowns.findRest(net.controls, pushes);
+  return { rough, net, unknowns, demands: listDemands(rough, targets), rest };
+}
+
+/** Holds the net to even armholes, and pushes it there. */
+function holdRims(energies: FairEnergies, net: TrunkNet, context: TapeContext): Push[] {
+  const chart = new TrunkNetEvaluator(net, KNOTS);
+  const loop = context.armholes.right;
+  const n = loop.length / 2;
+  const goals = { right: evenRim(context, 'right'), left: evenRim(context, 'left') };
+  const pushes: Push[] = [];
+  for (let i = 0; i < n; i += RIM_STRIDE) {
+    const [u, v] = [loop[2 * i], loop[2 * i + 1]];
+    const along = new Float64Array(4);
+    const round = new Float64Array(4);
+    const row = chart.weightsAlong(v, along);
+    const column = weightsRound(u, round);
+    // The right half begins at the centre back, a quarter of the columns before the side.
+    const half = (column + NET_COLUMNS / 4) % NET_COLUMNS;
+    const weight = (RIM_HOLD * RIM_STRIDE) / n;
+    holdPoint(energies, row, along, half, round, weight);
+    // Mirrored, the left loop runs the other way.
+    const j = (n - i) % n;
+    const p = new Float64Array(6);
+    chart.point(u, v, p, 0);
+    chart.point(Math.PI - u, v, p, 3);
+    const right = [0, 1, 2].map((k) => goals.right[3 * i + k] - p[k]);
+    const left = [0, 1, 2].map((k) => (k === 0 ? -1 : 1) * (goals.left[3 * j + k] - p[3 + k]));
+    const own = right.map((value, k) => 0.5 * weight * (value + left[k]));
+    const other = right.map((value, k) => 0.5 * weight * (value - left[k]));
+    pushes.push({ row, along, column, round, own, other });
+  }
+  return pushes;
+}
+
+/** Breasts are the first two bumps. */
+function breastUnknowns({ isMirrorSymmetric }: BodyShape): BumpUnknown[] {
+  if (isMirrorSymmetric) return [{ bumps: [0, 1], stiffness: BREAST_STIFFNESS }];
+  return [0, 1].map((bump) => ({ bumps: [bump], stiffness: BREAST_STIFFNESS }));
+}
