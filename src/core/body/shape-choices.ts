@@ -24,6 +24,8 @@ export interface ShapeCategory {
   readonly usual: ShapeChoiceId;
   /** Asked of this figure only: the other has nothing it could change. */
   readonly onlyFigure?: Figure;
+  /** It changes nothing while this question has its usual answer. */
+  readonly onlyWith?: ShapeCategoryId;
 }
 
 export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
