@@ -69,8 +69,8 @@ function seatChoices(choices: Choices): Choices {
   if (posture === 0) return choices;
   return {
     ...choices,
-    upperBack: choices.upperBack + 15 * posture,
-    lean: choices.lean + 14 * posture,
+    upperBack: choices.upperBack + 22 * posture,
+    lean: choices.lean + 22 * posture,
     sway: choices.sway - 10 * posture,
     belly: choices.belly + 9 * posture,
     hipSection: choices.hipSection + 0.06 * posture,
@@ -143,7 +143,7 @@ function priorOfParameters(
     zShoulder: [best('neckSideRise') - drop, 12],
     zNeckSide: [best('neckSideRise'), 8],
     zNape: [best('napeRise'), 12],
-    zNeckFront: [best('neckFrontRise') - 16 * shape.posture, 9],
+    zNeckFront: [best('neckFrontRise') - 22 * shape.posture, 9],
     zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
     roundBack: [18 * size + shape.upperBack, 5],
     fullFront: [5 * size, 4],

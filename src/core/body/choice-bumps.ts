@@ -52,48 +52,41 @@ function listBellies(shape: Choices, { best, zUnderbust, zBust }: Heights): Choi
   return [
     {
       ...own,
-      ...{
-        z: high,
-        across: 1.1,
-        down: 85,
-        up: Math.min(95, zBust - 8 - high),
-        fullness: 1.6,
-        roundness: 0.6,
-      },
+      ...{ z: high, across: 1.45, down: 130, up: Math.min(130, zBust + 5 - high), fullness: 0.7, roundness: 0.1 },
       height: ownBelly(shape) * (20 + Math.max(0, shape.belly)),
     },
     {
       ...own,
-      ...{ z: carried, across: 1.25, down: 150, up: Math.max(60, zBust - 8 - carried) },
-      ...{ height: shape.pregnancy, fullness: 1.7, roundness: 1 },
+      ...{ z: carried, across: 1.4, down: 185, up: Math.max(60, zBust - carried), height: shape.pregnancy },
+      ...{ fullness: 1.1, roundness: 0.35 },
     },
     {
       ...own,
-      ...{ z: fold + 42, across: 1.25, down: 46, up: 125, height: shape.apron, fullness: 2, roundness: 2 },
+      ...{ z: fold + 58, across: 1.4, down: 64, up: 170, height: shape.apron, fullness: 1, roundness: 0.8 },
     },
     {
       ...own,
-      ...{ z: -55, across: 1, down: 105, up: 105, height: shape.bellyPadding, fullness: 1.7, roundness: 0.5 },
+      ...{ z: -55, across: 1.25, down: 150, up: 140, height: shape.bellyPadding, fullness: 0.8, roundness: 0.2 },
     },
   ];
 }
 
 /** One roll under the band of a brassiere and one above the waist, each side of the spine and round to the side. */
 function listRolls({ backRolls }: Choices, { zUnderbust, zBust }: Heights): ChoiceBump[] {
-  const roll = { u: -0.8, isPair: true, towards: -0.8, across: 0.78, fullness: 1.4, roundness: 0.4 };
+  const roll = { u: -0.62, isPair: true, towards: -0.75, across: 0.94, fullness: 0.6, roundness: 0 };
   const step = Math.max(20, 0.5 * (zBust - 6 - 0.4 * zUnderbust));
-  return [zBust - 6, 0.4 * zUnderbust].map((z) => ({ ...roll, z, down: step, up: step, height: backRolls }));
+  return [zBust - 6, 0.4 * zUnderbust].map((z) => ({ ...roll, z, down: 1.2 * step, up: 1.2 * step, height: backRolls }));
 }
 
 /** Cushions a performer wears under the costume. */
 function listPaddings({ hipPadding, seatPadding }: Choices, { best }: Heights): ChoiceBump[] {
   const zHip = -best('waistToHip');
-  const cushion = { isPair: true, fullness: 1.7, roundness: 0.4 };
+  const cushion = { isPair: true, fullness: 0.8, roundness: 0.1 };
   return [
-    { ...cushion, u: 0, towards: 0, z: 0.62 * zHip, across: 0.85, down: 105, up: 95, height: hipPadding },
+    { ...cushion, u: 0, towards: 0, z: 0.66 * zHip, across: 1.05, down: 135, up: 140, height: hipPadding },
     {
       ...cushion,
-      ...{ u: -1, towards: -1.35, z: zHip + 32, across: 0.72, down: 90, up: 110, height: seatPadding },
+      ...{ u: -1, towards: -1.35, z: zHip + 32, across: 0.9, down: 110, up: 140, height: seatPadding },
     },
   ];
 }

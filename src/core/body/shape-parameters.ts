@@ -416,20 +416,21 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
 /** Breasts that hang: fuller below and steeper to the fold, which stays where it is while the bust points sink. */
 function hang(breast: BumpPair, drop: number): BumpPair {
   if (drop === 0) return breast;
-  const { down, up, roundness = 0 } = breast;
+  const { down, up, fullness, roundness = 0 } = breast;
   const share = drop / (drop + 60);
   return {
     ...breast,
-    down: Math.max(22, down * (1 - 0.35 * share)),
-    up: up + 0.6 * drop,
-    roundness: Math.min(3, roundness + 2 * share),
+    down: Math.max(22, down * (1 - 0.15 * share)),
+    up: up + 0.3 * drop,
+    fullness: Math.min(2.2, fullness + 0.5 * share),
+    roundness: Math.min(3, roundness + share),
   };
 }
 
 /** One bump on the spine; it dies out at the nape, so that the neck base keeps its tape. */
 function placeHump({ zNape }: ParameterValues, { hump, humpBelow }: ShapeNumbers): number[] {
   if (hump === 0) return [];
-  const across = 0.85;
+  const across = 1.05;
   return [
     -0.5 * Math.PI,
     zNape - humpBelow,
@@ -440,8 +441,8 @@ function placeHump({ zNape }: ParameterValues, { hump, humpBelow }: ShapeNumbers
     hump,
     0,
     -1,
-    1.6,
-    0.4,
+    0.5,
+    0,
   ];
 }
 
