@@ -169,7 +169,7 @@ function fewerBreasts({ breastRight, breastLeft }: Choices): number {
 /** How far the row of the high hip comes forward: what of the belly is not a bump elsewhere. */
 function bellyOfRow(shape: Choices): number {
   const own = ownBelly(shape);
-  return (1 - own) * shape.belly - 8 * own;
+  return (1 - own) * shape.belly - 14 * own;
 }
 
 function priorOfRatios({ estimates, ratioOf, typed }: ExpectedSizes): BodyPrior['ratios'] {

@@ -52,13 +52,20 @@ function listBellies(shape: Choices, { best, zUnderbust, zBust }: Heights): Choi
   return [
     {
       ...own,
-      ...{ z: high, across: 1.45, down: 130, up: Math.min(130, zBust + 5 - high), fullness: 0.7, roundness: 0.1 },
-      height: ownBelly(shape) * (20 + Math.max(0, shape.belly)),
+      ...{
+        z: high,
+        across: 1.45,
+        down: 130,
+        up: Math.min(130, zBust + 5 - high),
+        fullness: 0.7,
+        roundness: 0.1,
+      },
+      height: ownBelly(shape) * (30 + 1.2 * Math.max(0, shape.belly)),
     },
     {
       ...own,
       ...{ z: carried, across: 1.4, down: 185, up: Math.max(60, zBust - carried), height: shape.pregnancy },
-      ...{ fullness: 1.1, roundness: 0.35 },
+      ...{ fullness: 1.4, roundness: 0.4 },
     },
     {
       ...own,
@@ -66,16 +73,31 @@ function listBellies(shape: Choices, { best, zUnderbust, zBust }: Heights): Choi
     },
     {
       ...own,
-      ...{ z: -55, across: 1.25, down: 150, up: 140, height: shape.bellyPadding, fullness: 0.8, roundness: 0.2 },
+      ...{
+        z: -55,
+        across: 1.25,
+        down: 150,
+        up: 140,
+        height: shape.bellyPadding,
+        fullness: 0.8,
+        roundness: 0.2,
+      },
     },
   ];
 }
 
 /** One roll under the band of a brassiere and one above the waist, each side of the spine and round to the side. */
 function listRolls({ backRolls }: Choices, { zUnderbust, zBust }: Heights): ChoiceBump[] {
-  const roll = { u: -0.62, isPair: true, towards: -0.75, across: 0.94, fullness: 0.6, roundness: 0 };
+  // The two of a pair pass over the spine a little: there they leave a furrow, not a gap.
+  const roll = { u: -0.6, isPair: true, towards: -0.8, across: 1.3, fullness: 0.6, roundness: 0 };
   const step = Math.max(20, 0.5 * (zBust - 6 - 0.4 * zUnderbust));
-  return [zBust - 6, 0.4 * zUnderbust].map((z) => ({ ...roll, z, down: 1.2 * step, up: 1.2 * step, height: backRolls }));
+  return [zBust - 6, 0.4 * zUnderbust].map((z) => ({
+    ...roll,
+    z,
+    down: 1.2 * step,
+    up: 1.2 * step,
+    height: backRolls,
+  }));
 }
 
 /** Cushions a performer wears under the costume. */

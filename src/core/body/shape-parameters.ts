@@ -430,7 +430,7 @@ function hang(breast: BumpPair, drop: number): BumpPair {
 /** One bump on the spine; it dies out at the nape, so that the neck base keeps its tape. */
 function placeHump({ zNape }: ParameterValues, { hump, humpBelow }: ShapeNumbers): number[] {
   if (hump === 0) return [];
-  const across = 1.05;
+  const across = 0.85;
   return [
     -0.5 * Math.PI,
     zNape - humpBelow,
