@@ -50,7 +50,9 @@ export function measuresOfLandmarks(row: LandmarkRow, fiveOnly = false): Record<
     waistHeight: row.waistBackZ,
     neckToBustPoint: 1.015 * distance(side, bust),
   };
-  return Object.fromEntries(Object.entries({ ...first, ...more }).filter(([, value]) => Number.isFinite(value)));
+  return Object.fromEntries(
+    Object.entries({ ...first, ...more }).filter(([, value]) => Number.isFinite(value)),
+  );
 }
 
 /** A smooth curve in side view through nape, blades and waist: the parabola of y over z through the three, by its length. */

@@ -6,7 +6,12 @@
 import path from 'node:path';
 import { Command } from 'commander';
 import { fitBody } from '../core/body/index.ts';
-import { type LandmarkRow, measuresOfLandmarks, placesOfLandmarks, readLandmarkRows } from './landmark-columns.ts';
+import {
+  type LandmarkRow,
+  measuresOfLandmarks,
+  placesOfLandmarks,
+  readLandmarkRows,
+} from './landmark-columns.ts';
 import { placesOfBody } from './places-of-body.ts';
 
 const program = new Command('landmarks')
@@ -24,7 +29,9 @@ const rows = readLandmarkRows(file)
 /** About the armhole: where a scan finds the fold and where a form has its armhole are two things. */
 const OF_ARMHOLE = /^armpit/;
 
-process.stdout.write(`# ${path.basename(file)}: ${rows.length} women (${options.part}), ${options.measures} measures\n`);
+process.stdout.write(
+  `# ${path.basename(file)}: ${rows.length} women (${options.part}), ${options.measures} measures\n`,
+);
 const errors = new Map<string, number[]>();
 let refused = 0;
 let conflicts = 0;

@@ -12,7 +12,11 @@ export function placesOfBody(body: Body): Record<string, number> {
   const middleZ = waist.front[2];
   const [nape, neckFront, neckSide] = [mark('neckBack'), mark('neckFront'), mark('neckSideRight')];
   const bust = mark('bustPointRight');
-  const [armFront, armBack, armpit] = [mark('armBreakFrontRight'), mark('armBreakBackRight'), mark('armpitRight')];
+  const [armFront, armBack, armpit] = [
+    mark('armBreakFrontRight'),
+    mark('armBreakBackRight'),
+    mark('armpitRight'),
+  ];
   const back = lineExtreme(at, -front, level('waist'), body.landmarks.neckBack.v, -1);
   const belly = lineExtreme(at, front, level('hip'), level('waist'), 1);
   const hip = rowExtremes(at, level('hip'));

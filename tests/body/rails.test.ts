@@ -39,7 +39,7 @@ function tube(a: number, d: number, squareness: number): Pick<Body, 'shape'> {
   fill(3, () => -d);
   for (const rail of [4, 5]) fill(rail, () => squareness);
   for (const rail of [6, 8, 9]) fill(rail, (k) => knots[k]);
-  const armhole = { yaw: 0, front: 0.5, back: 0.5 };
+  const armhole = { yaw: 0, front: 0.5, back: 0.5, turn: 0 };
   return {
     shape: {
       isMirrorSymmetric: true,

@@ -1,7 +1,14 @@
+import { ownBelly } from './choice-bumps.ts';
 import type { Estimate } from './estimate-measures.ts';
 import { type ExpectedSizes, expectSizes, type SectionLevel } from './expect-sizes.ts';
 import type { KnotId, RAIL } from './rails.ts';
-import { PARAMETER_IDS, type Parameter, type ParameterId, type ShapeNumbers } from './shape-parameters.ts';
+import {
+  PARAMETER_IDS,
+  type Parameter,
+  type ParameterId,
+  type ShapeNumbers,
+  type SkewId,
+} from './shape-parameters.ts';
 import type { BodyInput } from './types.ts';
 
 /** What is believed before the tapes are read: typed values, estimates, and a Gaussian for every unknown. */
@@ -35,9 +42,14 @@ export interface BodyPrior {
 type Choices = Readonly<Record<string, number>>;
 
 /** Means and spreads for the fit; lengths mm. `shape`: the numbers of the shape choices. */
-export function makePrior(input: BodyInput, shape: Choices): BodyPrior {
+export function makePrior(input: BodyInput, choices: Choices): BodyPrior {
+  const shape = seatChoices(choices);
   const expected = expectSizes(input, shape);
-  const priors = priorOfParameters(expected, shape);
+  const skew = priorOfSkew(input, shape);
+  const evenly = priorOfParameters(expected, shape);
+  const [base, spread] = evenly.zBase;
+  // The form ends as far below the lower hip.
+  const priors = { ...evenly, ...skew, zBase: [base - Math.abs(skew.hipZ[0]), spread] as const };
   return {
     estimates: expected.estimates,
     parameters: PARAMETER_IDS.map((id) => ({ id, mean: priors[id][0], spread: priors[id][1] })),
@@ -51,12 +63,47 @@ export function makePrior(input: BodyInput, shape: Choices): BodyPrior {
   };
 }
 
+/** Who sits: the pelvis rolls back, the back rounds, the belly and the thighs come forward. 0 standing … 1 seated. */
+function seatChoices(choices: Choices): Choices {
+  const { posture } = choices;
+  if (posture === 0) return choices;
+  return {
+    ...choices,
+    upperBack: choices.upperBack + 22 * posture,
+    lean: choices.lean + 22 * posture,
+    sway: choices.sway - 10 * posture,
+    belly: choices.belly + 9 * posture,
+    hipSection: choices.hipSection + 0.06 * posture,
+  };
+}
+
+type Gaussian = readonly [mean: number, spread: number];
+
+/** Half of right minus left. */
+function priorOfSkew({ measures }: BodyInput, shape: Choices): Record<SkewId, Gaussian> {
+  const gapOf = (id: string): number => {
+    const value = measures[id];
+    return value === undefined || typeof value === 'number' ? 0 : 0.5 * (value.right - value.left);
+  };
+  // What was typed of unlike shoulders is no surprise, however far they differ.
+  const spreadOf = (usual: number, id: string): number => Math.max(usual, 0.5 * Math.abs(gapOf(id)));
+  return {
+    shoulderX: [0, spreadOf(8, 'shoulderLength')],
+    shoulderZ: [0, spreadOf(12, 'shoulderDrop')],
+    bustHeightSkew: [0, 8],
+    bustAngleSkew: [0, 0.1],
+    bustLevelSkew: [0.5 * shape.breastLevels, 10],
+    hipZ: [-gapOf('waistToHip'), 12],
+    armpitZ: [gapOf('sideLength'), 12],
+  };
+}
+
 function priorOfParameters(
   expected: ExpectedSizes,
   shape: Choices,
-): Record<ParameterId, readonly [mean: number, spread: number]> {
+): Record<Exclude<ParameterId, SkewId>, Gaussian> {
   const { a, best, cup, dUnderbust, dUpperChest, isBust, neck, ratioOf, size, typed } = expected;
-  const { zBust, zUnderbust, zUpperChest } = expected;
+  const { bumpAt, zBust, zUnderbust, zUpperChest } = expected;
   const drop = best('shoulderDrop');
   const { bulk, belly } = expected;
   const aNeck = 54 * neck;
@@ -72,10 +119,10 @@ function priorOfParameters(
     armBulge: [22 * size, 8],
     xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)) - 13, 15],
     aNeck: [aNeck, 8],
-    dHip: [ratioOf.hip * a.hip, 40],
-    dHighHip: [ratioOf.highHip * a.highHip, 40],
-    dWaist: [ratioOf.waist * a.waist, 40],
-    dUnderbust: [dUnderbust, 40],
+    dHip: [ratioOf.hip * a.hip - 0.5 * bumpAt.hip, 40],
+    dHighHip: [ratioOf.highHip * a.highHip - 0.5 * bumpAt.highHip, 40],
+    dWaist: [ratioOf.waist * a.waist - 0.5 * bumpAt.waist, 40],
+    dUnderbust: [dUnderbust - 0.5 * bumpAt.underbust, 40],
     dBust: [
       isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 8 : ratioOf.bust * a.bust - 4,
       isBust ? 12 : 40,
@@ -83,11 +130,11 @@ function priorOfParameters(
     dUpperChest: [dUpperChest, 40],
     dNeck: [44 * neck, 5],
     yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
-    yHighHip: [(isBust ? -12 : -10) * size + shape.belly + 0.3 * shape.sway, 4],
+    yHighHip: [(isBust ? -12 : -10) * size + bellyOfRow(shape) + 0.3 * shape.sway, 4],
     yUnderbust: [-22 + 8 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
     yBust: [-25 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
     yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
-    yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack, 8],
+    yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack + 0.6 * shape.neckForward, 8],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],
     zUnderbust: [zUnderbust, 7],
@@ -96,11 +143,11 @@ function priorOfParameters(
     zShoulder: [best('neckSideRise') - drop, 12],
     zNeckSide: [best('neckSideRise'), 8],
     zNape: [best('napeRise'), 12],
-    zNeckFront: [best('neckFrontRise'), 9],
+    zNeckFront: [best('neckFrontRise') - 22 * shape.posture, 9],
     zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
     roundBack: [18 * size + shape.upperBack, 5],
     fullFront: [5 * size, 4],
-    bustHeight: [isBust ? 0.29 * cup : 7, isBust ? 25 : 6],
+    bustHeight: [isBust ? 0.29 * cup * fewerBreasts(shape) : 7, isBust ? 25 : 6],
     bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * a.bust))) + 0.16, 0.2],
     kHip: [0, 0.012],
     kHighHip: [0, 0.012],
@@ -110,12 +157,19 @@ function priorOfParameters(
     armYaw: [0.06, 0.09],
     armFront: [0.6, 0.1],
     armBack: [0.5, 0.1],
-    shoulderX: [0, 8],
-    shoulderZ: [0, 12],
-    bustHeightSkew: [0, 8],
-    bustAngleSkew: [0, 0.1],
-    bustLevelSkew: [0, 10],
+    neckSize: [0, 0.08],
   };
+}
+
+/** Where there is less of breasts, what the bust tape reads beyond the ribs is of fewer of them. */
+function fewerBreasts({ breastRight, breastLeft }: Choices): number {
+  return 2 / Math.max(1.2, breastRight + breastLeft);
+}
+
+/** How far the row of the high hip comes forward: what of the belly is not a bump elsewhere. */
+function bellyOfRow(shape: Choices): number {
+  const own = ownBelly(shape);
+  return (1 - own) * shape.belly - 14 * own;
 }
 
 function priorOfRatios({ estimates, ratioOf, typed }: ExpectedSizes): BodyPrior['ratios'] {
@@ -144,11 +198,16 @@ function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straigh
   return [
     { rail: 'yB', knot: 'bust', mean: -14, spread: 3 + softer },
     { rail: 'yF', knot: 'bust', mean: 0, spread: 4 + softer },
-    { rail: 'a', knot: 'bust', mean: a.bust + 2 - 0.43 * a.underbust - 0.57 * a.upperChest, spread: 5 + softer },
+    {
+      rail: 'a',
+      knot: 'bust',
+      mean: a.bust + 2 - 0.43 * a.underbust - 0.57 * a.upperChest,
+      spread: 5 + softer,
+    },
   ];
 }
 
-function shapeNumbers({ cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNumbers {
+function shapeNumbers({ bumps, cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNumbers {
   return {
     seat: shape.seat,
     blade: shape.blade,
@@ -161,7 +220,15 @@ function shapeNumbers({ cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNu
     bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup),
     collarBone: shape.collarBone,
     sideBack,
-    neckTilt: 0.4,
-    neckStub: 30,
+    neckTilt: 0.4 + (shape.neckTilt * Math.PI) / 180,
+    neckStub: shape.neckHeight,
+    neckForward: shape.neckForward,
+    hump: shape.hump,
+    humpBelow: shape.humpBelow,
+    breasts: { right: shape.breastRight, left: shape.breastLeft },
+    bustDrop: shape.bustDrop,
+    trunkShift: shape.trunkShift,
+    trunkTurn: (shape.trunkTurn * Math.PI) / 180,
+    bumps,
   };
 }

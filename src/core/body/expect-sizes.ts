@@ -1,3 +1,4 @@
+import { bumpAtFront, type ChoiceBump, listChoiceBumps, ratioOfBump } from './choice-bumps.ts';
 import { type Estimate, estimateMeasures } from './estimate-measures.ts';
 import { knownToSurvey, meanValues } from './known-to-survey.ts';
 import { ARMPIT_V, KNOT } from './rails.ts';
@@ -29,6 +30,10 @@ export interface ExpectedSizes {
   readonly sideBack: Readonly<Record<SectionLevel | 'neck', number>>;
   /** How much longer the bust tape is than the underbust tape. */
   readonly cup: number;
+  /** Bumps that choices of shape ask for. */
+  readonly bumps: readonly ChoiceBump[];
+  /** How far they stand out on the centre front, by level. */
+  readonly bumpAt: Readonly<Record<SectionLevel, number>>;
 }
 
 export type SectionLevel = 'bust' | 'underbust' | 'waist' | 'highHip' | 'hip' | 'upperChest';
@@ -54,31 +59,65 @@ const FULLNESS: Readonly<Record<SectionLevel, number>> = {
 /** Averages of the 1988 survey (shared/survey/SOURCE.md). */
 const AVERAGE_GIRTH = { bust: 909, chest: 989, neckBase: 346 } as const;
 
-/** Scanned landmarks against the survey's, mm: added to its estimates. */
-const OFFSET: Readonly<Record<string, number>> = { bustRise: 19, neckSideRise: 8, neckFrontRise: 12, sideLength: 20 };
+/** How far the bust point sinks where breasts hang a millimetre below their fold. */
+const DROP_OF_POINT = 0.6;
 
-function moveEstimates(estimates: Readonly<Record<string, Estimate>>): Readonly<Record<string, Estimate>> {
+type Choices = Readonly<Record<string, number>>;
+
+/** Scanned landmarks against the survey's, mm: added to its estimates. */
+const OFFSET: Readonly<Record<string, number>> = {
+  bustRise: 19,
+  neckSideRise: 8,
+  neckFrontRise: 12,
+  sideLength: 20,
+};
+
+function moveEstimates(
+  estimates: Readonly<Record<string, Estimate>>,
+  shape: Choices,
+): Readonly<Record<string, Estimate>> {
+  const asked: Choices = {
+    ...OFFSET,
+    bustPointSpan: shape.bustGap,
+    bustRise: OFFSET.bustRise - DROP_OF_POINT * shape.bustDrop,
+    neckToBustPoint: DROP_OF_POINT * shape.bustDrop,
+  };
   const moved = Object.entries(estimates).map(([id, { mean, spread }]) => [
     id,
-    { mean: mean + (OFFSET[id] ?? 0), spread },
+    { mean: mean + (asked[id] ?? 0), spread },
   ]);
   return Object.fromEntries(moved);
 }
 
 /** `shape`: the numbers of the shape choices. */
-export function expectSizes(input: BodyInput, shape: Readonly<Record<string, number>>): ExpectedSizes {
+export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const typed = meanValues(input.measures);
   const known = knownToSurvey(typed);
-  const estimates = moveEstimates(estimateMeasures(input.figure, known));
+  const estimates = moveEstimates(estimateMeasures(input.figure, known), shape);
   const best = (id: string): number => known[id] ?? estimates[id].mean;
   const isBust = input.figure === 'bust';
   const unsurveyed = UNSURVEYED_RATIO[input.figure];
+  const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
+  const zBust = best('bustRise');
+  // Breasts that hang leave the fold where it is.
+  const zUnderbust = zBust - (isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58) + DROP_OF_POINT * shape.bustDrop;
+  const bumps = listChoiceBumps(shape, { best, zUnderbust, zBust });
+  const bumpAt = {
+    bust: 0,
+    underbust: bumpAtFront(bumps, zUnderbust),
+    waist: bumpAtFront(bumps, 0),
+    highHip: bumpAtFront(bumps, -best('waistToHighHip')),
+    hip: bumpAtFront(bumps, -best('waistToHip')),
+    upperChest: 0,
+  };
+  const deeper = (level: 'underbust' | 'waist' | 'highHip' | 'hip'): number =>
+    ratioOfBump(bumpAt[level], best(`${level}Girth`));
   const ratioOf = {
     bust: best('bustRatio') + shape.bustSection,
-    waist: best('highHipRatio') + 0.03 + shape.waistSection,
-    highHip: best('highHipRatio') + shape.highHipSection,
-    hip: best('hipRatio') - (isBust ? 0 : 0.02) + shape.hipSection,
-    underbust: unsurveyed.underbust + 0.5 * shape.bustSection,
+    waist: best('highHipRatio') + 0.03 + shape.waistSection + deeper('waist'),
+    highHip: best('highHipRatio') + shape.highHipSection + deeper('highHip'),
+    hip: best('hipRatio') - (isBust ? 0 : 0.02) + shape.hipSection + deeper('hip'),
+    underbust: unsurveyed.underbust + 0.5 * shape.bustSection + deeper('underbust'),
     upperChest: unsurveyed.upperChest + 0.5 * shape.bustSection,
   };
   const halfWidth = (level: SectionLevel): number => {
@@ -87,8 +126,6 @@ export function expectSizes(input: BodyInput, shape: Readonly<Record<string, num
   };
   const underbust = halfWidth('underbust');
   const upperChest = halfWidth('upperChest');
-  const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
-  const zBust = best('bustRise');
   const bulk = (best('bustGirth') - AVERAGE_GIRTH[input.figure]) / 100;
   const belly = 10 * (best('waistGirth') / best('hipGirth') - 0.78);
   const sideBackOfWaist = 19 + 3.3 * bulk + 5.5 * belly;
@@ -109,12 +146,14 @@ export function expectSizes(input: BodyInput, shape: Readonly<Record<string, num
     },
     dUnderbust: ratioOf.underbust * underbust,
     dUpperChest: ratioOf.upperChest * upperChest,
-    zUnderbust: zBust - (isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58),
+    zUnderbust,
     zBust,
     zUpperChest: (best('sideLength') * (KNOT.upperChest - 20)) / (ARMPIT_V - 20) + 2,
     size: best('bustGirth') / AVERAGE_GIRTH[input.figure],
     neck: best('neckBaseGirth') / AVERAGE_GIRTH.neckBase,
     cup,
+    bumps,
+    bumpAt,
     bulk,
     belly,
     sideBack: {

@@ -9,9 +9,11 @@ import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.t
 import { phrase } from './phrases.ts';
 import { placeLandmarks, placeLevels } from './place-landmarks.ts';
 import { readShapeChoices } from './shape-choices.ts';
-import { SKEW_IDS } from './shape-parameters.ts';
-import { measureSection, TAPE_RULES, type TapeContext } from './tapes.ts';
-import type { Body, BodyInput, TapeReading } from './types.ts';
+import { type ParameterId, SKEW_IDS } from './shape-parameters.ts';
+import { measureSection, type Side, TAPE_RULES, type TapeContext } from './tapes.ts';
+import type { Body, BodyInput, MeasureValue, TapeReading } from './types.ts';
+
+type Choices = Readonly<Record<string, number>>;
 
 export interface FitOptions {
   /** Default false: as while a measure is dragged. */
@@ -28,8 +30,9 @@ export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions =
   const choices = readShapeChoices(input.shape ?? {});
   const found = [...checkMeasures(input), ...choices.issues];
   if (found.some((issue) => issue.severity === 'error')) return failure(found);
-  const problem = stateProblem(input, makePrior(input, choices.numbers));
-  const warm = warmFrom?.unknowns.length === problem.unknowns.length ? warmFrom.unknowns : undefined;
+  const problem = stateProblem(input, makePrior(input, choices.numbers), choices.numbers);
+  const unknownIds = problem.unknowns.map(({ id }) => id);
+  const warm = warmFrom?.unknownIds.join() === unknownIds.join() ? warmFrom.unknowns : undefined;
   const solution = solveFit(problem, warm);
   const rough = shapeAt(problem, solution.point);
   const faired = options.fair ? fairTrunk(rough, problem.targets) : null;
@@ -59,6 +62,7 @@ export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions =
     tapePaths: { ...tapePaths, ...fitted.paths },
     issues,
     unknowns: solution.point,
+    unknownIds,
   };
   return success(body, issues);
 }
@@ -88,18 +92,51 @@ function notConverged(iterations: number): Issue {
   };
 }
 
-function stateProblem(input: BodyInput, prior: BodyPrior): FitProblem {
-  const isSymmetric = Object.values(input.measures).every((v) => typeof v === 'number' || v.left === v.right);
+function stateProblem(input: BodyInput, prior: BodyPrior, shape: Choices): FitProblem {
+  const isSymmetric = !Object.values(input.measures).some(isUnlike) && !isLopsided(shape);
+  const isSought = (id: ParameterId): boolean => {
+    const asker = ASKED_BY[id];
+    if (id === 'neckSize') return input.measures.neckGirth !== undefined;
+    if (asker) return isUnlike(input.measures[asker]);
+    return !isSymmetric || !SKEW_IDS.includes(id);
+  };
   return {
     figure: input.figure,
     isSymmetric,
     prior,
-    unknowns: prior.parameters.filter((p) => !isSymmetric || !SKEW_IDS.includes(p.id)),
-    targets: listTargets(input, prior),
+    unknowns: prior.parameters.filter((p) => isSought(p.id)),
+    targets: listTargets(input, prior, shape, isSymmetric),
   };
 }
 
-function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
+/** Unknowns that are sought only where a measure is typed with unlike sides. */
+const ASKED_BY: Readonly<Partial<Record<ParameterId, string>>> = {
+  hipZ: 'waistToHip',
+  armpitZ: 'sideLength',
+};
+
+function isUnlike(value: MeasureValue | undefined): boolean {
+  return typeof value === 'object' && value.left !== value.right;
+}
+
+/** Choices that make right and left unlike. */
+function isLopsided(shape: Choices): boolean {
+  const { breastLeft, breastRight, breastLevels, trunkShift, trunkTurn } = shape;
+  return breastLeft !== breastRight || [breastLevels, trunkShift, trunkTurn].some((value) => value !== 0);
+}
+
+/** For which sides one number speaks on a body of unlike sides. */
+function sidesOf(id: string, shape: Choices): readonly Side[] {
+  if (Object.values(ASKED_BY).includes(id)) return ['right'];
+  // Over the breast, or the larger; where their heights differ the number is the right one's.
+  if (id === 'frontWaistLength' || id === 'neckToBustPoint') {
+    if (shape.breastLeft > shape.breastRight) return ['left'];
+    if (shape.breastLeft < shape.breastRight || shape.breastLevels !== 0) return ['right'];
+  }
+  return ['right', 'left'];
+}
+
+function listTargets(input: BodyInput, prior: BodyPrior, shape: Choices, isSymmetric: boolean): Target[] {
   const targets: Target[] = [];
   for (const [id, rule] of Object.entries(TAPE_RULES)) {
     const typed = input.measures[id];
@@ -109,9 +146,8 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
       if (!estimate || id === 'napeRise') continue;
       targets.push({ id, rule, side: 'right', value: estimate.mean, spread: estimate.spread, typed: false });
     } else if (typeof typed === 'number') {
-      targets.push({ id, ...exact, side: 'right', value: typed });
-      // On a body of unlike sides one number speaks for both.
-      if (rule.sided && hasSides(input)) targets.push({ id, ...exact, side: 'left', value: typed });
+      const sides: readonly Side[] = rule.sided && !isSymmetric ? sidesOf(id, shape) : ['right'];
+      for (const side of sides) targets.push({ id, ...exact, side, value: typed });
     } else {
       for (const side of ['right', 'left'] as const) {
         targets.push({ id: `${id}.${side}`, ...exact, side, value: typed[side] });
@@ -131,10 +167,6 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
     });
   }
   return targets;
-}
-
-function hasSides(input: BodyInput): boolean {
-  return Object.values(input.measures).some((v) => typeof v !== 'number' && v.left !== v.right);
 }
 
 function readTapes(targets: readonly Target[], context: TapeContext) {

@@ -9,10 +9,25 @@ import type { BodyShape } from './types.ts';
  * the chart height v drew a ledge wherever a body's rows crowd, because v spaces them as on an average body.
  * Legend: a half-width (mean of right and left), da half of right minus left; yF, yB front and back centre lines;
  * kF, kB squareness of the front and back half of a section; zS, zF, zB heights of the side, front and back of a
- * row; dz half of right minus left side height; yS how far the widest point of a section lies behind its middle.
+ * row; dz half of right minus left side height; yS how far the widest point of a section lies behind its middle; x0 how
+ * far a row is shifted to the right; turn how far it is turned about its middle (radians, the right side forwards).
  */
-export const RAIL = { a: 0, da: 1, yF: 2, yB: 3, kF: 4, kB: 5, zS: 6, dz: 7, zF: 8, zB: 9, yS: 10 } as const;
-export const RAIL_COUNT = 11;
+export const RAIL = {
+  a: 0,
+  da: 1,
+  yF: 2,
+  yB: 3,
+  kF: 4,
+  kB: 5,
+  zS: 6,
+  dz: 7,
+  zF: 8,
+  zB: 9,
+  yS: 10,
+  x0: 11,
+  turn: 12,
+} as const;
+export const RAIL_COUNT = 13;
 
 /** Chart heights (nominal mm) of the rail knots; the same for every body, so that layouts follow. */
 export const KNOT = {
@@ -90,7 +105,8 @@ export class ShapeEvaluator {
     const p = new Float64Array(6);
     this.trunkPoint(u, Math.cos(u), Math.sin(u), ARMPIT_V, p, 0);
     this.trunkPoint(u, Math.cos(u), Math.sin(u), KNOT.shoulderPoint, p, 3);
-    const slopeY = -outward * Math.tan(this.shape.armhole.yaw);
+    const { yaw, turn } = this.shape.armhole;
+    const slopeY = Math.tan(-outward * yaw - turn);
     this.hinges.push({ lowZ: p[2], highZ: p[5] });
     const slopeZ = (p[3] - p[0] - slopeY * (p[4] - p[1])) / (p[5] - p[2]);
     return Float64Array.from([p[0] - slopeY * p[1] - slopeZ * p[2], slopeY, slopeZ]);
@@ -217,6 +233,7 @@ export class ShapeEvaluator {
       0.5 * r[RAIL.zF] * s * (s + 1) +
       0.5 * r[RAIL.zB] * s * (s - 1) +
       r[RAIL.dz] * c;
+    moveRow(r, middle, out, offset);
   }
 
   private addBumps(u: number, v: number, out: Float64Array, offset: number): void {
@@ -277,7 +294,15 @@ export class ShapeEvaluator {
   }
 
   /** A pull on the point before it is drawn to the armhole's plane. */
-  private passSkin(u: number, v: number, x: number, y: number, z: number, onTrunk: OnTrunk, onBump: OnBump): void {
+  private passSkin(
+    u: number,
+    v: number,
+    x: number,
+    y: number,
+    z: number,
+    onTrunk: OnTrunk,
+    onBump: OnBump,
+  ): void {
     this.trunkPoint(u, Math.cos(u), Math.sin(u), v, this.scratch, 0);
     const height = this.scratch[2];
     const open = openness(u, v);
@@ -316,6 +341,18 @@ export class ShapeEvaluator {
     onTrunk(side, ARMPIT_V, low, -slopeY * low, -slopeZ * low);
     onTrunk(side, KNOT.shoulderPoint, high, -slopeY * high, -slopeZ * high);
   }
+}
+
+/** Turns a point with its row about the row's middle, and shifts it sideways. */
+function moveRow(r: Float64Array, middle: number, out: Float64Array, offset: number): void {
+  const turn = r[RAIL.turn];
+  if (turn !== 0) {
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    const [x, y] = [out[offset], out[offset + 1] - middle];
+    out[offset] = c * x - s * y;
+    out[offset + 1] = middle + s * x + c * y;
+  }
+  out[offset] += r[RAIL.x0];
 }
 
 /** Takes a pull (x, y, z) on the bare trunk's point at (u, v). */

@@ -1,6 +1,6 @@
 import { clampKnots, factorDense, grevilleAbscissae, solveDense } from '../math/index.ts';
 import { makeChartRise } from './chart-rise.ts';
-import { KNOT_IDS, KNOTS, ShapeEvaluator } from './rails.ts';
+import { KNOT_IDS, KNOTS, RAIL, ShapeEvaluator } from './rails.ts';
 import { COLUMN_STEP, NET_COLUMNS, TrunkNetEvaluator } from './trunk-net.ts';
 import type { BodyShape, TrunkNet } from './types.ts';
 
@@ -33,6 +33,7 @@ export function sampleNet(shape: BodyShape): SampledNet | null {
   const chart = new TrunkNetEvaluator(empty, KNOTS);
   const heights = sites.map((t) => invertRise(rises, t));
   const points = sampleRails(evaluator, heights);
+  const tilts = sampleTilts(shape, evaluator, heights);
   const matrix = collocation(chart, heights);
   const firstTilted = knots.findIndex((t) => t >= rises[UPPER_CHEST] - 1e-9);
   const solveAll = makeSolver(matrix, rows, 0);
@@ -43,11 +44,40 @@ export function sampleNet(shape: BodyShape): SampledNet | null {
         { length: rows },
         (_, row) => points[3 * (row * NET_COLUMNS + column) + axis],
       );
-      const solved = axis === 2 ? solveTop(values, sites) : solveAll(values, sites);
+      const solved = axis === 2 ? solveHeights(values, tilts, column) : solveAll(values, sites);
       for (let row = 0; row < rows; row++) controls[3 * (row * NET_COLUMNS + column) + axis] = solved[row];
     }
   }
   return { net: empty, firstTilted };
+
+  /** z is the rise on level rows; what tilts them below the upper chest is carried over by itself. */
+  function solveHeights(values: Float64Array, tilt: Float64Array | null, column: number): Float64Array {
+    if (!tilt) return solveTop(values, sites);
+    const share = COSINE_SHARE * Math.cos(column * COLUMN_STEP);
+    const tilted = solveAll(
+      tilt.map((dz) => share * dz),
+      sites,
+    );
+    const level = solveTop(
+      values.map((z, row) => z - share * tilt[row]),
+      sites,
+    );
+    return level.map((z, row) => z + tilted[row]);
+  }
+}
+
+/** A ring of controls that passes through cos u is this much larger. */
+const COSINE_SHARE = 6 / (4 + 2 * Math.cos(COLUMN_STEP));
+
+/** How far each row tilts to the right, mm; null where none does up to the upper chest. */
+function sampleTilts(
+  { rails }: BodyShape,
+  evaluator: ShapeEvaluator,
+  heights: Float64Array,
+): Float64Array | null {
+  const values = rails.subarray(RAIL.dz * KNOTS.length, RAIL.dz * KNOTS.length + UPPER_CHEST + 1);
+  if (values.every((dz) => dz === 0)) return null;
+  return heights.map((v) => evaluator.railsAt(v)[RAIL.dz]);
 }
 
 /**
@@ -69,7 +99,7 @@ function levelRises(shape: BodyShape, evaluator: ShapeEvaluator): Float64Array {
   for (let k = 0; k < rises.length; k++) {
     if (k <= UPPER_CHEST) {
       evaluator.railsPoint(1, 0, KNOTS[k], p, 0);
-      rises[k] = p[2];
+      rises[k] = p[2] - shape.rails[RAIL.dz * KNOTS.length + k];
     } else rises[k] = rises[k - 1] + (k <= NECK_BASE ? pace : 1) * (shape.rises[k] - shape.rises[k - 1]);
   }
   return rises;

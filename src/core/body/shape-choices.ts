@@ -24,6 +24,8 @@ export interface ShapeCategory {
   readonly usual: ShapeChoiceId;
   /** Asked of this figure only: the other has nothing it could change. */
   readonly onlyFigure?: Figure;
+  /** It changes nothing while this question has its usual answer. */
+  readonly onlyWith?: ShapeCategoryId;
 }
 
 export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
@@ -56,13 +58,27 @@ function askQuestion(question: Question): ShapeCategory {
   };
 }
 
-/** The questions that change a body of this figure. */
-export function shapeCategoriesOf(figure: Figure): readonly ShapeCategory[] {
-  return SHAPE_CATEGORIES.filter(({ onlyFigure }) => onlyFigure === undefined || onlyFigure === figure);
+/** The questions that change a body of this figure; with the answers given, those alone that then change anything. */
+export function shapeCategoriesOf(figure: Figure, answers?: ShapeAnswers): readonly ShapeCategory[] {
+  return SHAPE_CATEGORIES.filter(
+    ({ onlyFigure, onlyWith }) =>
+      (onlyFigure === undefined || onlyFigure === figure) &&
+      (onlyWith === undefined || answers === undefined || isUnusual(onlyWith, answers)),
+  );
+}
+
+/** Choices or numbers by question, as a file has them. */
+type ShapeAnswers = Readonly<Record<string, string | number>>;
+
+function isUnusual(id: ShapeCategoryId, answers: ShapeAnswers): boolean {
+  const category = SHAPE_CATEGORIES.find((one) => one.id === id);
+  const usual = category?.choices.find((choice) => choice.id === category.usual);
+  const answer = answers[id] ?? usual?.id;
+  return answer !== usual?.id && answer !== usual?.value;
 }
 
 /** The numbers behind the choices; unknown categories and choices are told, never guessed. */
-export function readShapeChoices(shape: Readonly<Record<string, string | number>>): {
+export function readShapeChoices(shape: ShapeAnswers): {
   readonly numbers: Readonly<Record<string, number>>;
   readonly issues: readonly Issue[];
 } {

@@ -1,4 +1,5 @@
-import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
+import type { ChoiceBump } from './choice-bumps.ts';
+import { BUMP_STRIDE, KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
 import type { BodyShape, Figure } from './types.ts';
 
 /** One unknown of the fit with its Gaussian prior. mm unless the name says ratio or angle. */
@@ -53,16 +54,27 @@ const IDS = [
   'armYaw',
   'armFront',
   'armBack',
+  'neckSize',
   'shoulderX',
   'shoulderZ',
   'bustHeightSkew',
   'bustAngleSkew',
   'bustLevelSkew',
+  'hipZ',
+  'armpitZ',
 ] as const;
-/** The last five are half of (right − left) and stay 0 on a symmetric body. */
+/** The last seven are half of (right − left) and stay 0 on a symmetric body. */
 export type ParameterId = (typeof IDS)[number];
+export type SkewId =
+  | 'shoulderX'
+  | 'shoulderZ'
+  | 'bustHeightSkew'
+  | 'bustAngleSkew'
+  | 'bustLevelSkew'
+  | 'hipZ'
+  | 'armpitZ';
 export const PARAMETER_IDS: readonly ParameterId[] = IDS;
-export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-5);
+export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-7);
 
 export type ParameterValues = Record<ParameterId, number>;
 
@@ -111,6 +123,19 @@ export interface ShapeNumbers {
   >;
   readonly neckTilt: number;
   readonly neckStub: number;
+  /** How far the neck stands forward of its usual place, mm. */
+  readonly neckForward: number;
+  /** A hump of the upper back: how far it stands out, and how far its top lies below the nape, mm. */
+  readonly hump: number;
+  readonly humpBelow: number;
+  /** Of its usual height, each breast's; 1 = all of it. */
+  readonly breasts: { readonly right: number; readonly left: number };
+  /** How far the breasts hang below their fold, mm. */
+  readonly bustDrop: number;
+  /** How far the chest stands to the right of the hips, mm, and how far the shoulders are turned against them, radians. */
+  readonly trunkShift: number;
+  readonly trunkTurn: number;
+  readonly bumps: readonly ChoiceBump[];
 }
 
 type Rails = Float64Array;
@@ -144,6 +169,7 @@ export function buildShape(
   setSides(numbers.sideBack, set);
   setShoulders(p, numbers.shoulderForm, set);
   setNeck(p, numbers, set);
+  setTwist(numbers, set);
   return {
     isMirrorSymmetric,
     vRange: [KNOT.base, KNOT.neckTop],
@@ -151,7 +177,7 @@ export function buildShape(
     rises: placeRises(p),
     rails,
     bumps: makeBumps(p, numbers, figure),
-    armhole: { yaw: p.armYaw, front: p.armFront, back: p.armBack },
+    armhole: { yaw: p.armYaw, front: p.armFront, back: p.armBack, turn: numbers.trunkTurn },
   };
 }
 
@@ -192,12 +218,49 @@ function setTrunk(p: ParameterValues, set: SetRail): void {
   level('underbust', p.aUnderbust, p.dUnderbust, p.yUnderbust, p.zUnderbust);
   level('bust', p.aBust, p.dBust, p.yBust, p.zBust);
   level('upperChest', p.aUpperChest, p.dUpperChest, p.yUpperChest, p.zUpperChest);
+  // The lowest row stays level, for the form to stand on.
+  set('dz', 'hip', p.hipZ);
+  set('dz', 'highHip', 0.45 * p.hipZ);
+  set('dz', 'underbust', 0.3 * p.armpitZ);
+  set('dz', 'bust', 0.6 * p.armpitZ);
+  set('dz', 'upperChest', p.armpitZ);
+}
+
+/** Shares of the shift and of the turn, row by row: the hips stay, the chest is furthest aside, the shoulders furthest turned. */
+const TWIST: Readonly<Partial<Record<KnotId, readonly [shift: number, turn: number]>>> = {
+  highHip: [0, 0.1],
+  waist: [0, 0.32],
+  underbust: [0.55, 0.5],
+  bust: [1, 0.7],
+  upperChest: [1, 0.82],
+  midArm: [0.85, 0.93],
+  shoulderPoint: [0.7, 1],
+  midShoulder: [0.55, 1],
+  neckBase: [0.45, 1],
+  neckMiddle: [0.45, 1],
+  neckTop: [0.45, 1],
+};
+
+/** A curved spine, seen from behind and from above. */
+function setTwist({ trunkShift, trunkTurn }: ShapeNumbers, set: SetRail): void {
+  for (const [knot, [shift, turn]] of Object.entries(TWIST)) {
+    set('x0', knot as KnotId, shift * trunkShift);
+    set('turn', knot as KnotId, turn * trunkTurn);
+  }
 }
 
 /** The side line: behind the middle of every row, all the way up. */
 function setSides(sideBack: ShapeNumbers['sideBack'], set: SetRail): void {
   const { hip, highHip, waist, underbust, bust, upperChest, neck } = sideBack;
-  for (const [knot, value] of Object.entries({ base: hip, hip, highHip, waist, underbust, bust, upperChest })) {
+  for (const [knot, value] of Object.entries({
+    base: hip,
+    hip,
+    highHip,
+    waist,
+    underbust,
+    bust,
+    upperChest,
+  })) {
     set('yS', knot as KnotId, value);
   }
   for (const knot of ['midArm', 'shoulderPoint', 'midShoulder', 'neckBase'] as const) set('yS', knot, neck);
@@ -230,7 +293,7 @@ function setShoulders(p: ParameterValues, shoulderForm: number, set: SetRail): v
   set('da', 'midArm', 0.5 * p.shoulderX);
   set('da', 'shoulderPoint', p.shoulderX);
   set('da', 'midShoulder', 0.5 * p.shoulderX);
-  set('dz', 'midArm', 0.5 * p.shoulderZ);
+  set('dz', 'midArm', 0.5 * p.shoulderZ + 0.5 * p.armpitZ);
   set('dz', 'shoulderPoint', p.shoulderZ);
   set('dz', 'midShoulder', 0.5 * p.shoulderZ);
 }
@@ -246,11 +309,18 @@ function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void 
     zB: p.zNape,
   };
   // A row with zS = (zF + zB) / 2 and no squareness lies in a plane.
-  const d = 0.93 * p.aNeck * Math.cos(numbers.neckTilt);
-  const y = p.yNeck + 0.35 * numbers.neckStub;
+  const d = 0.93 * p.aNeck * (1 + p.neckSize) * Math.cos(numbers.neckTilt);
+  const y = p.yNeck + 0.35 * numbers.neckStub + 0.5 * numbers.neckForward;
   const z = p.zNeckSide + numbers.neckStub;
   const rise = d * Math.tan(numbers.neckTilt);
-  const top = { a: 0.9 * p.aNeck, yF: y + d, yB: y - d, zS: z, zF: z - rise, zB: z + rise };
+  const top = {
+    a: 0.9 * p.aNeck * (1 + p.neckSize),
+    yF: y + d,
+    yB: y - d,
+    zS: z,
+    zF: z - rise,
+    zB: z + rise,
+  };
   const share = (KNOT.neckMiddle - KNOT.neckBase) / (KNOT.neckTop - KNOT.neckBase);
   for (const rail of ['a', 'yF', 'yB', 'zS', 'zF', 'zB'] as const) {
     set(rail, 'neckBase', base[rail]);
@@ -332,12 +402,76 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     turn: 0.2,
     fullness: 1.5,
   };
+  const { right, left } = numbers.breasts;
+  const breasts = { ...hang(breast, numbers.bustDrop), height: 0.5 * (right + left) * breast.height };
+  const breastSkew = p.bustHeightSkew + 0.5 * (right - left) * breast.height;
   return Float64Array.from([
-    ...placePair(breast, [p.bustHeightSkew, p.bustAngleSkew, p.bustLevelSkew]),
-    ...placePair(blade),
-    ...placePair(seat),
-    ...placePair(collarBone),
+    ...turned('bust', placePair(breasts, [breastSkew, p.bustAngleSkew, p.bustLevelSkew])),
+    ...turned('upperChest', placePair(blade)),
+    ...placePair(seat, p.hipZ === 0 ? undefined : [0, 0, p.hipZ * Math.cos(seat.u)]),
+    ...turned('neckBase', placePair(collarBone)),
+    ...turned('midArm', placeHump(p, numbers)),
+    ...numbers.bumps.flatMap((bump) => turned(bump.z > 0 ? 'underbust' : 'highHip', placeChoice(bump))),
   ]);
+
+  function turned(knot: KnotId, bumps: number[]): number[] {
+    const turn = (TWIST[knot]?.[1] ?? 0) * numbers.trunkTurn;
+    return turn === 0 ? bumps : turnBumps(bumps, turn);
+  }
+}
+
+/** Breasts that hang: fuller below and steeper to the fold, which stays where it is while the bust points sink. */
+function hang(breast: BumpPair, drop: number): BumpPair {
+  if (drop === 0) return breast;
+  const { down, up, fullness, roundness = 0 } = breast;
+  const share = drop / (drop + 60);
+  return {
+    ...breast,
+    down: Math.max(22, down * (1 - 0.15 * share)),
+    up: up + 0.3 * drop,
+    fullness: Math.min(2.2, fullness + 0.5 * share),
+    roundness: Math.min(3, roundness + share),
+  };
+}
+
+/** One bump on the spine; it dies out at the nape, so that the neck base keeps its tape. */
+function placeHump({ zNape }: ParameterValues, { hump, humpBelow }: ShapeNumbers): number[] {
+  if (hump === 0) return [];
+  const across = 0.85;
+  return [
+    -0.5 * Math.PI,
+    zNape - humpBelow,
+    across,
+    across,
+    1.1 * humpBelow + 45,
+    humpBelow,
+    hump,
+    0,
+    -1,
+    0.5,
+    0,
+  ];
+}
+
+/** Their directions turned to the right side forwards. */
+function turnBumps(bumps: readonly number[], turn: number): number[] {
+  const out = [...bumps];
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  for (let i = 0; i < out.length; i += BUMP_STRIDE) {
+    const [x, y] = [out[i + 7], out[i + 8]];
+    out[i + 7] = c * x - s * y;
+    out[i + 8] = s * x + c * y;
+  }
+  return out;
+}
+
+function placeChoice(bump: ChoiceBump): number[] {
+  const { u, z, across, down, up, height, towards, fullness, roundness } = bump;
+  const place = (at: number, x: number): number[] => [
+    ...[at, z, across, across, down, up, height, x, Math.sin(towards), fullness, roundness],
+  ];
+  const x = Math.abs(u) === 0.5 * Math.PI ? 0 : Math.cos(towards);
+  return bump.isPair ? [...place(u, x), ...place(Math.PI - u, -x)] : place(u, x);
 }
 
 /** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */

@@ -84,7 +84,9 @@ export function measureBridgedRow(row: Float64Array): number {
     const here = 3 * hull[i];
     const dx = row[here] - row[before];
     const dy = row[here + 1] - row[before + 1];
-    sum += Math.sqrt(dx * dx + dy * dy);
+    // Where hips or armpits differ in height the tape lies in the tilted row.
+    const dz = row[here + 2] - row[before + 2];
+    sum += Math.sqrt(dx * dx + dy * dy + dz * dz);
     before = here;
   }
   return sum;

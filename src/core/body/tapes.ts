@@ -140,6 +140,14 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
     trace: (c) => rowOf(c, KNOT.neckBase),
     touch: (c) => touchPath(pathOfRow(rowOf(c, KNOT.neckBase), KNOT.neckBase), true),
   },
+  neckGirth: {
+    kind: 'girth',
+    sided: false,
+    reach: reach('neckMiddle', 'neckMiddle', { bumps: false }),
+    measure: (c) => pathLength(rowOf(c, KNOT.neckMiddle), true),
+    trace: (c) => rowOf(c, KNOT.neckMiddle),
+    touch: (c) => touchPath(pathOfRow(rowOf(c, KNOT.neckMiddle), KNOT.neckMiddle), true),
+  },
   neckBaseWidth: extentRule('neckBase', 'width'),
   neckBaseDepth: extentRule('neckBase', 'depth'),
   backWaistLength: pathRule(false, reach('waist', 'neckBase'), (c) => backWaistPath(c.evaluator)),
@@ -149,9 +157,12 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
     traceBetween(c, c.bust.right, c.bust.left),
   ),
   waistToHighHip: uprightRule(KNOT.waist, KNOT.highHip, reach('highHip', 'waist')),
-  waistToHip: uprightRule(KNOT.waist, KNOT.hip, reach('hip', 'waist')),
-  hipToBase: uprightRule(KNOT.hip, KNOT.base, reach('base', 'hip')),
-  sideLength: uprightRule(KNOT.waist, ARMPIT_V, reach('waist', 'midArm')),
+  waistToHip: uprightRule(KNOT.waist, KNOT.hip, reach('hip', 'waist'), true),
+  // Below the lower hip.
+  hipToBase: pathRule(false, reach('base', 'hip', { bumps: false }), (c) =>
+    sampleUpright(c.evaluator, sideAngle(lowerHip(c)), KNOT.hip, KNOT.base),
+  ),
+  sideLength: uprightRule(KNOT.waist, ARMPIT_V, reach('waist', 'midArm'), true),
   shoulderLength: uprightRule(KNOT.neckBase, KNOT.shoulderPoint, reach('shoulderPoint', 'neckBase'), true),
   shoulderDrop: {
     kind: 'length',
@@ -209,6 +220,16 @@ export function measureSection(
   const row = rowOf(context, KNOT[knot]);
   return { girth: measureBridgedRow(row), width: measureExtent(row, 0), depth: measureExtent(row, 1) };
 }
+
+function lowerHip({ evaluator }: TapeContext): Side {
+  const p = new Float64Array(6);
+  evaluator.point(sideAngle('right'), KNOT.hip, p, 0);
+  evaluator.point(sideAngle('left'), KNOT.hip, p, 3);
+  return p[5] < p[2] - LEAST_TILT ? 'left' : 'right';
+}
+
+/** Rows tilted by less count as level, mm. */
+const LEAST_TILT = 1e-6;
 
 function sideAngle(side: Side): number {
   return side === 'right' ? 0 : Math.PI;

@@ -16,7 +16,7 @@ export interface BodyInput {
   readonly shape?: Readonly<Record<string, string | number>>;
 }
 
-/** A horizontal row of the chart: constant v, constant z. */
+/** A horizontal row of the chart: constant v, constant z. Where hips or armpits differ in height it tilts; z is its middle. */
 export interface BodyLevel {
   readonly id: LevelId;
   readonly name: Phrase;
@@ -63,8 +63,9 @@ export interface Body {
   /** Polyline in space (n × 3 mm) of the path each tape takes, keyed like `tapes`; for pictures. */
   readonly tapePaths: Readonly<Record<string, Float64Array>>;
   readonly issues: readonly Issue[];
-  /** Where the fit ended; warms the next fit. */
+  /** Where the fit ended, and of what; warms the next fit. */
   readonly unknowns: Float64Array;
+  readonly unknownIds: readonly string[];
 }
 
 export interface BodyShape {
@@ -78,8 +79,16 @@ export interface BodyShape {
   readonly rails: Float64Array;
   /** Bump parameters, a fixed number per bump. */
   readonly bumps: Float64Array;
-  /** Turn of the armhole's plane and its reach before and behind the side line, radians. */
-  readonly armhole: { readonly yaw: number; readonly front: number; readonly back: number };
+  /**
+   * Turn of the armhole's plane against the trunk, its reach before and behind the side line, and the turn of the shoulders
+   * against the hips; radians.
+   */
+  readonly armhole: {
+    readonly yaw: number;
+    readonly front: number;
+    readonly back: number;
+    readonly turn: number;
+  };
   /** The faired trunk, when there is one: it stands in for the rails; bumps and armholes ride on it all the same. */
   readonly net?: TrunkNet;
 }

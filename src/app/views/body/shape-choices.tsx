@@ -6,9 +6,10 @@ import { ShapePicture } from './shape-picture.tsx';
 /** One choice per question this figure has; a number from a file is kept and shown as it is. */
 export function ShapeChoices() {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const answers = useApp((state) => state.project?.body.shape) ?? {};
   return (
     <div className="shape-choices">
-      {shapeCategoriesOf(figure).map((category) => (
+      {shapeCategoriesOf(figure, answers).map((category) => (
         <ShapeChoice key={category.id} category={category} />
       ))}
     </div>

@@ -27,6 +27,8 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
   'measure.highHipGirth.name': 'High hip girth',
   'measure.highHipGirth.how':
     'Level at the top of the hip bone or the fullest part of the belly; note how far below the waist.',
+  'measure.neckGirth.name': 'Neck girth',
+  'measure.neckGirth.how': 'Round the neck two fingers above its base, where a collar sits.',
   'measure.frontWaistLength.name': 'Front waist length',
   'measure.frontWaistLength.how': 'From the side of the neck over the bust point to the waist elastic.',
   'measure.neckToBustPoint.name': 'Neck to bust point',

@@ -26,6 +26,8 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
   'measure.highHipGirth.name': 'Hoher Hüftumfang',
   'measure.highHipGirth.how':
     'Waagerecht an der Oberkante des Hüftknochens oder an der stärksten Stelle des Bauchs; notieren, wie weit unter der Taille.',
+  'measure.neckGirth.name': 'Halsumfang',
+  'measure.neckGirth.how': 'Um den Hals zwei Finger über dem Ansatz, wo ein Kragen sitzt.',
   'measure.frontWaistLength.name': 'Vordere Taillenlänge',
   'measure.frontWaistLength.how': 'Von der Halsseite über den Brustpunkt bis zum Taillenband.',
   'measure.neckToBustPoint.name': 'Hals bis Brustpunkt',
