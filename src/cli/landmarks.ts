@@ -1,7 +1,8 @@
 /**
- * npm run landmarks -- FILE.csv [--part tuned|held|all] [--measures five|nine]
+ * npm run landmarks -- FILE.csv [--part tuned|held|all] [--measures five|nine] [--rough] [--means]
  * Fits the people of a landmark survey from tapes taken over their landmarks, and prints how far the fitted bodies' landmarks
- * lie from theirs: bias ± standard deviation, mm. The columns are told in shared/survey/SOURCE.md ("Landmarks").
+ * lie from theirs: bias ± standard deviation, mm. `--means` prints the women's mean tapes and places instead, as
+ * shared/survey/landmarks.json holds them. The columns are told in shared/survey/SOURCE.md ("Landmarks").
  */
 import path from 'node:path';
 import { Command } from 'commander';
@@ -19,8 +20,10 @@ const program = new Command('landmarks')
   .option('--part <part>', 'tuned, held (every third woman, never tuned on) or all', 'all')
   .option('--measures <list>', 'five, or nine', 'nine')
   .option('--every <n>', 'take every n-th person', '1')
+  .option('--rough', 'bodies as while dragging, without the fair trunk')
+  .option('--means', 'print means of tapes and places, fit nothing')
   .parse();
-const options = program.opts<{ part: string; measures: string; every: string }>();
+const options = program.opts<{ part: string; measures: string; every: string; rough?: true; means?: true }>();
 const file = program.args[0];
 const rows = readLandmarkRows(file)
   .filter((_, i) => options.part === 'all' || (i % 3 === 2) === (options.part === 'held'))
@@ -29,6 +32,10 @@ const rows = readLandmarkRows(file)
 /** About the armhole: where a scan finds the fold and where a form has its armhole are two things. */
 const OF_ARMHOLE = /^armpit/;
 
+if (options.means) {
+  process.stdout.write(`${JSON.stringify(meansOf(rows), null, 2)}\n`);
+  process.exit();
+}
 process.stdout.write(
   `# ${path.basename(file)}: ${rows.length} women (${options.part}), ${options.measures} measures\n`,
 );
@@ -39,7 +46,11 @@ for (const row of rows) compareWithBody(row);
 printTable();
 
 function compareWithBody(row: LandmarkRow): void {
-  const result = fitBody({ figure: 'bust', measures: measuresOfLandmarks(row, options.measures === 'five') });
+  const result = fitBody(
+    { figure: 'bust', measures: measuresOfLandmarks(row, options.measures === 'five') },
+    undefined,
+    { fair: !options.rough },
+  );
   if (!result.ok) {
     refused++;
     return;
@@ -69,4 +80,17 @@ function printTable(): void {
   process.stdout.write(
     `mean absolute bias ${mean.toFixed(2)} mm, worst ${Math.max(...biases).toFixed(1)}; refused ${refused}, tapes in conflict ${conflicts}\n`,
   );
+}
+
+function meansOf(women: readonly LandmarkRow[]): Record<string, unknown> {
+  const mean = (of: (row: LandmarkRow) => Record<string, number>): Record<string, number> => {
+    const all = women.map(of);
+    const ids = Object.keys(all[0]);
+    const entries = ids.map((id) => {
+      const known = all.map((one) => one[id]).filter(Number.isFinite);
+      return [id, Math.round((10 * known.reduce((a, b) => a + b, 0)) / known.length) / 10];
+    });
+    return Object.fromEntries(entries);
+  };
+  return { women: women.length, measures: mean((row) => measuresOfLandmarks(row)), places: mean(placesOfLandmarks) };
 }
