@@ -43,7 +43,7 @@ const AVERAGE_GIRTH = { bust: 909, chest: 989, neckBase: 346 } as const;
 export function expectSizes(input: BodyInput, shape: Readonly<Record<string, number>>): ExpectedSizes {
   const typed = meanValues(input.measures);
   const known = knownToSurvey(typed);
-  const estimates = estimateMeasures(input.figure, known);
+  const estimates = estimateMeasures(input.figure, known, input.waist);
   const best = (id: string): number => known[id] ?? estimates[id].mean;
   const isBust = input.figure === 'bust';
   const unsurveyed = UNSURVEYED_RATIO[input.figure];

@@ -12,6 +12,9 @@ import { SKEW_IDS } from './shape-parameters.ts';
 import { measureSection, TAPE_RULES, type TapeContext } from './tapes.ts';
 import type { Body, BodyInput, TapeReading } from './types.ts';
 
+/** A height that the back's tape cannot span yields by about this, mm, so that no other tape has to. */
+const YIELDING = 4;
+
 /**
  * Fits the loft to the tapes: least squares over typed tapes (tight), survey estimates and shape priors (by their
  * spreads). Typed tapes are met within 0.5 mm or named as conflicts; nothing is clamped.
@@ -32,8 +35,8 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
   if (crossed.length > 0) return failure([...found, ...crossed]);
   const issues = [
     ...found,
-    ...conflictIssues(tapes),
-    ...pullIssues(problem.unknowns, solution.point),
+    ...conflictIssues(tapes.filter(({ id }) => id !== 'napeHeight' || !found.some(isOfBackLength))),
+    ...pullIssues(problem.unknowns, solution.point, input),
     ...fitted.issues,
   ];
   if (!solution.converged) issues.push(notConverged(solution.iterations));
@@ -51,6 +54,11 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     unknowns: solution.point,
   };
   return success(body, issues);
+}
+
+/** Told with both measures named; once is enough. */
+function isOfBackLength({ code }: Issue): boolean {
+  return code === 'back-shorter-than-height';
 }
 
 function measureSections(context: TapeContext): Body['sections'] {
@@ -74,7 +82,8 @@ function notConverged(iterations: number): Issue {
   };
 }
 
-function stateProblem(input: BodyInput, prior: BodyPrior): FitProblem {
+/** What the fit of these measures solves. */
+export function stateProblem(input: BodyInput, prior: BodyPrior): FitProblem {
   const isSymmetric = Object.values(input.measures).every((v) => typeof v === 'number' || v.left === v.right);
   return {
     figure: input.figure,
@@ -104,15 +113,16 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
       }
     }
   }
-  const { napeHeight, waistHeight } = input.measures;
+  const { napeHeight, waistHeight, backWaistLength } = input.measures;
   if (typeof napeHeight === 'number' && typeof waistHeight === 'number') {
     const value = napeHeight - waistHeight;
+    const isTooHigh = typeof backWaistLength === 'number' && value > backWaistLength;
     targets.push({
       id: 'napeHeight',
       rule: TAPE_RULES.napeRise,
       side: 'right',
       value,
-      spread: 0,
+      spread: isTooHigh ? YIELDING : 0,
       typed: true,
     });
   }

@@ -26,7 +26,7 @@ export interface Target {
   readonly rule: TapeRule;
   readonly side: Side;
   readonly value: number;
-  /** Of an estimate; typed tapes follow the stage of the solve. */
+  /** Of an estimate; typed tapes follow the stage of the solve, but one that cannot be met yields by this (usually 0). */
   readonly spread: number;
   readonly typed: boolean;
 }
@@ -145,7 +145,7 @@ function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
     reach: rule.reach,
     read: (context) => rule.measure(context, side),
     wanted: value,
-    spread: typed ? typedSpread : spread,
+    spread: typed ? Math.max(typedSpread, spread) : spread,
   }));
   for (const { level, mean, spread } of problem.prior.ratios) {
     readings.push({

@@ -27,3 +27,4 @@ export type {
 export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';
+export { USUAL_WAIST, WAIST_KINDS, type WaistKind } from './waist-kinds.ts';

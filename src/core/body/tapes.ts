@@ -124,8 +124,8 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
   bustPointSpan: pathRule(false, reach('bust', 'bust', { isRow: false, bustPoint: true }), (c) =>
     traceBetween(c, c.bust.right, c.bust.left),
   ),
-  waistToHighHip: uprightRule(KNOT.waist, KNOT.highHip, reach('highHip', 'waist')),
-  waistToHip: uprightRule(KNOT.waist, KNOT.hip, reach('hip', 'waist')),
+  waistToHighHip: uprightRule(KNOT.waist, KNOT.highHip, reach('highHip', 'waist'), true),
+  waistToHip: uprightRule(KNOT.waist, KNOT.hip, reach('hip', 'waist'), true),
   hipToBase: uprightRule(KNOT.hip, KNOT.base, reach('base', 'hip')),
   sideLength: uprightRule(KNOT.waist, ARMPIT_V, reach('waist', 'midArm')),
   shoulderLength: uprightRule(KNOT.neckBase, KNOT.shoulderPoint, reach('shoulderPoint', 'neckBase'), true),
