@@ -88,7 +88,7 @@ export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape 
 }
 
 /** One residual that reads the surface. */
-interface Reading {
+export interface Reading {
   readonly reach: TapeReach;
   readonly read: (context: TapeContext) => number;
   readonly wanted: number;
@@ -140,7 +140,8 @@ function minimise(
   );
 }
 
-function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
+/** Targets in their order, then ratios, straights and the armhole's plane. */
+export function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
   const readings: Reading[] = problem.targets.map(({ rule, side, value, spread, typed }) => ({
     reach: rule.reach,
     read: (context) => rule.measure(context, side),
@@ -207,7 +208,7 @@ function neighbouringKnots(knot: KnotId): TapeReach {
  * Forward differences, but each unknown re-reads only the tapes it can move: a level row stands on its own knot, a path
  * on the knots it passes. Some seven times cheaper than differencing every tape.
  */
-function differentiateReadings(
+export function differentiateReadings(
   problem: FitProblem,
   readings: readonly Reading[],
   values: Float64Array,

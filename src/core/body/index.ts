@@ -25,6 +25,8 @@ export type {
   ShapePhrases,
 } from './phrases.ts';
 export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
+export type { Suggestion } from './suggest-measures.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';
+export { type BodyUncertainty, uncertaintyOfBody, type Veil } from './uncertainty-of-body.ts';
 export { USUAL_WAIST, WAIST_KINDS, type WaistKind } from './waist-kinds.ts';
