@@ -12,8 +12,8 @@ import { SKEW_IDS } from './shape-parameters.ts';
 import { measureSection, TAPE_RULES, type TapeContext } from './tapes.ts';
 import type { Body, BodyInput, TapeReading } from './types.ts';
 
-/** A height that the back's tape cannot span yields by about this, mm, so that no other tape has to. */
-const YIELDING = 4;
+/** A back and a height that contradict each other yield by about this, mm. */
+const YIELDING = 2;
 
 /**
  * Fits the loft to the tapes: least squares over typed tapes (tight), survey estimates and shape priors (by their
@@ -35,7 +35,7 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
   if (crossed.length > 0) return failure([...found, ...crossed]);
   const issues = [
     ...found,
-    ...conflictIssues(tapes.filter(({ id }) => id !== 'napeHeight' || !found.some(isOfBackLength))),
+    ...conflictIssues(tapes),
     ...pullIssues(problem.unknowns, solution.point, input),
     ...fitted.issues,
   ];
@@ -54,11 +54,6 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     unknowns: solution.point,
   };
   return success(body, issues);
-}
-
-/** Told with both measures named; once is enough. */
-function isOfBackLength({ code }: Issue): boolean {
-  return code === 'back-shorter-than-height';
 }
 
 function measureSections(context: TapeContext): Body['sections'] {
@@ -113,20 +108,26 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
       }
     }
   }
-  const { napeHeight, waistHeight, backWaistLength } = input.measures;
+  const { napeHeight, waistHeight } = input.measures;
   if (typeof napeHeight === 'number' && typeof waistHeight === 'number') {
-    const value = napeHeight - waistHeight;
-    const isTooHigh = typeof backWaistLength === 'number' && value > backWaistLength;
     targets.push({
       id: 'napeHeight',
       rule: TAPE_RULES.napeRise,
       side: 'right',
-      value,
-      spread: isTooHigh ? YIELDING : 0,
+      value: napeHeight - waistHeight,
+      spread: 0,
       typed: true,
     });
   }
-  return targets;
+  return targets.map((target) => letYield(target, input));
+}
+
+/** Of a back and the height it cannot span both give way, so that no other tape has to and these two are named. */
+function letYield(target: Target, { measures }: BodyInput): Target {
+  const [back, nape, waist] = ['backWaistLength', 'napeHeight', 'waistHeight'].map((id) => measures[id]);
+  if (typeof back !== 'number' || typeof nape !== 'number' || typeof waist !== 'number') return target;
+  const isOfBoth = target.id === 'backWaistLength' || target.id === 'napeHeight';
+  return isOfBoth && nape - waist > back ? { ...target, spread: YIELDING } : target;
 }
 
 function hasSides(input: BodyInput): boolean {

@@ -24,6 +24,7 @@ export type {
   PlacePhrases,
   ShapePhrases,
 } from './phrases.ts';
+export { rangeOfMeasure } from './range-of-measure.ts';
 export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
 export type { Suggestion } from './suggest-measures.ts';
 export { surfaceOfBody } from './surface-of-body.ts';

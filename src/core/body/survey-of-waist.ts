@@ -62,26 +62,11 @@ const FRAMES: Readonly<Record<Exclude<WaistKind, 'narrowest'>, Frame>> = {
   navel: frameAt(1, 0),
 };
 
-const KEPT = new Map<string, SurveyGaussian>();
-
-/**
- * What the public 1988 survey says of its people, with every waist measure, rise and height taken from the waist as this
- * person ties it. The survey measured both the natural waist and the navel, so the navel's Gaussian is exact but for
- * the high hip, which is put between navel and hip; the elastic's lies between the two.
- */
-export function surveyOfWaist(figure: Figure, waist: WaistKind = USUAL_WAIST): SurveyGaussian {
-  const key = `${figure} ${waist}`;
-  const kept = KEPT.get(key);
-  if (kept) return kept;
-  const made = transform(statistics[figure], waist === 'narrowest' ? { sums: {}, own: {} } : FRAMES[waist]);
-  KEPT.set(key, made);
-  return made;
-}
-
 /** y = A x has mean A μ and covariance A Σ Aᵀ. */
 function transform(survey: SurveyGaussian, { sums, own }: Frame): SurveyGaussian {
+  const places = new Map(statistics.variables.map((id, i) => [id, i]));
+  const at = (id: string): number => places.get(id) ?? -1;
   const shares = SURVEY_VARIABLES.map((id) => Object.entries(sums[id] ?? { [id]: 1 }));
-  const at = (id: string): number => statistics.variables.indexOf(id);
   const covary = (a: string, b: string): number => {
     const [i, j] = [at(a), at(b)];
     if (i >= 0 && j >= 0) return survey.covariance[i][j];
@@ -100,4 +85,22 @@ function transform(survey: SurveyGaussian, { sums, own }: Frame): SurveyGaussian
       ),
     ),
   };
+}
+
+const none: Frame = { sums: {}, own: {} };
+const tablesOf = (survey: SurveyGaussian): Readonly<Record<WaistKind, SurveyGaussian>> => ({
+  narrowest: transform(survey, none),
+  elastic: transform(survey, FRAMES.elastic),
+  navel: transform(survey, FRAMES.navel),
+});
+/** Made once: some milliseconds. */
+const TABLES = { bust: tablesOf(statistics.bust), chest: tablesOf(statistics.chest) };
+
+/**
+ * What the public 1988 survey says of its people, with every waist measure, rise and height taken from the waist as this
+ * person ties it. The survey measured both the natural waist and the navel, so the navel's Gaussian is exact but for
+ * the high hip, which is put between navel and hip; the elastic's lies between the two.
+ */
+export function surveyOfWaist(figure: Figure, waist: WaistKind = USUAL_WAIST): SurveyGaussian {
+  return TABLES[figure][waist];
 }
