@@ -19,9 +19,9 @@ const FULLNESS: Readonly<Record<Figure, Readonly<Record<string, readonly [mean: 
     bust: { bust: [1.11, 0.026], highHip: [1.013, 0.019], hip: [1.069, 0.018] },
     chest: { bust: [1.113, 0.026], highHip: [1.019, 0.017], hip: [1.053, 0.017] },
   };
-/** Off by at least this much, and this many standard deviations of the levels' mean: 12 people in a thousand. */
+/** Off by at least this much, and this many standard deviations of the levels' mean: about two true lists in a hundred go beyond. */
 const LEAST_OFF = 0.025;
-const SURE = 2.5;
+const SURE = 2.8;
 const LEAST_BOXES = 2;
 
 /**
