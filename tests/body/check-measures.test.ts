@@ -161,7 +161,7 @@ describe('checkMeasures', () => {
     expect(hints(1)).toEqual([]);
     expect(hints(1.05)).toMatchObject([{ severity: 'warning', path: 'measures' }]);
     expect(hints(1.05)[0].measured).toBeCloseTo(0.05, 2);
-    expect(hints(0.955)[0].measured).toBeCloseTo(-0.045, 2);
+    expect(hints(0.94)[0].measured).toBeCloseTo(-0.06, 2);
   });
 
   it('knows every measure once, with a usual range for both figures', () => {

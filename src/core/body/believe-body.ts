@@ -25,7 +25,7 @@ export interface BelievedBody {
   readonly grid: SurfaceGrid;
 }
 
-export interface SurfaceGrid {
+interface SurfaceGrid {
   readonly around: number;
   readonly rows: number;
   /** Share of the surface that belongs to each place; they add up to 1. */

@@ -1,5 +1,5 @@
 /** One standard deviation below and above what the other measures foretell, mm. */
-export interface Beyond {
+interface Beyond {
   readonly below: number;
   readonly above: number;
 }

@@ -9,7 +9,7 @@ import { phrase } from './phrases.ts';
 import type { BodyInput } from './types.ts';
 
 /** Of true lists of people like the survey's so many may be asked about, however many measures they hold. */
-const ASKED_OF_TRUE = 0.045;
+const ASKED_OF_TRUE = 0.04;
 /** Beyond these many standard deviations among all kinds of bodies: far off, and refused. */
 const FAR = 4;
 const REFUSED = 6;

@@ -88,7 +88,7 @@ export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape 
 }
 
 /** One residual that reads the surface. */
-export interface Reading {
+interface Reading {
   readonly reach: TapeReach;
   readonly read: (context: TapeContext) => number;
   readonly wanted: number;

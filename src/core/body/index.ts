@@ -26,7 +26,6 @@ export type {
 } from './phrases.ts';
 export { rangeOfMeasure } from './range-of-measure.ts';
 export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
-export type { Suggestion } from './suggest-measures.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';
 export { type BodyUncertainty, uncertaintyOfBody, type Veil } from './uncertainty-of-body.ts';
