@@ -92,5 +92,9 @@ function meansOf(women: readonly LandmarkRow[]): Record<string, unknown> {
     });
     return Object.fromEntries(entries);
   };
-  return { women: women.length, measures: mean((row) => measuresOfLandmarks(row)), places: mean(placesOfLandmarks) };
+  return {
+    women: women.length,
+    measures: mean((row) => measuresOfLandmarks(row)),
+    places: mean(placesOfLandmarks),
+  };
 }

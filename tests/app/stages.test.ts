@@ -10,13 +10,14 @@ const none: Layers = {
   seams: false,
   strain: false,
   arms: false,
+  veil: false,
 };
 const all = Object.fromEntries(Object.keys(none).map((id) => [id, true])) as unknown as Layers;
 
 /** Written down from what the workroom showed at each stage before there was a list of stages. */
 const shown = {
   tape: ['', 'tapes', 'arms'],
-  body: ['', '', 'photo mirror levels tapes seams arms'],
+  body: ['', '', 'photo mirror levels tapes seams arms veil'],
   seams: ['controlPoints', 'seams', ''],
   panels: ['', 'seams', 'strain'],
   inside: ['inside', '', ''],

@@ -12,6 +12,7 @@ import {
   type DrawnKind,
   isShown,
   stageOf,
+  veilAt,
 } from '../store/index.ts';
 import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
@@ -86,6 +87,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = usePanelBuffers(form, normals);
   const shows = useShownLines(store);
+  const mist = useMist(form, store);
   const { drag, pick } = usePointerWork({ shown: form, settled, store, actions });
   const subject = useSteadySubject(settled);
   const floor = useMemo(() => lowestPoint(settled), [settled]);
@@ -97,6 +99,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
         buffers={buffers}
         isVeil={seesInside && form.inside !== undefined}
         showsStrain={isShown(stage, 'strain', layers) || isPulling}
+        mist={mist}
         highlight={highlight}
         pointable={shows}
         onPoint={actions.pointAt}
@@ -145,6 +148,21 @@ function usePanelBuffers(form: Form, normals: Float64Array) {
     [buffers],
   );
   return buffers;
+}
+
+/** How thick a veil lies on each panel, where one is wanted and the body shown is the one it tells of. */
+function useMist(form: Form, store: AppStore): readonly Float64Array[] | null {
+  const isWanted = useStore(store, ({ stage, layers }) => isShown(stageOf(stage), 'veil', layers));
+  const veil = useStore(store, ({ uncertainty, formOf }) =>
+    uncertainty && uncertainty.body === formOf?.body ? uncertainty.veil : null,
+  );
+  return useMemo(
+    () =>
+      isWanted && veil
+        ? form.shell.panels.map(({ chart }) => veilAt(chart, veil, form.body.shape.vRange))
+        : null,
+    [isWanted, veil, form],
+  );
 }
 
 /** What is shown at this stage; the same object until that changes. */

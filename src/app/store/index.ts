@@ -44,3 +44,4 @@ export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';
 export * from './types.ts';
 export { typicalStrain } from './typical-strain.ts';
+export { VEIL_FROM, VEIL_TO, veilAt } from './veil-of-body.ts';

@@ -14,6 +14,8 @@ export interface Layers {
   readonly seams: boolean;
   readonly strain: boolean;
   readonly arms: boolean;
+  /** Thick where the shape is little known. */
+  readonly veil: boolean;
 }
 
 export type DrawnKind = 'region' | 'line';
@@ -80,7 +82,7 @@ export const STAGES = [
       return conflicts === 0 ? words.stages.everyTapeMet : words.stages.inConflict(conflicts);
     },
     shows: ['measuring'],
-    layers: ['photo', 'levels', 'tapes', 'seams', 'arms', 'mirror'],
+    layers: ['photo', 'levels', 'tapes', 'seams', 'arms', 'mirror', 'veil'],
   }),
   record({
     id: 'seams',

@@ -2,7 +2,7 @@ import type { Issue } from '../../core/base/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
-import type { LayoutSketches, Quality, Work } from './types.ts';
+import type { LayoutSketches, Quality, ShownUncertainty, Work } from './types.ts';
 
 export interface WorkActions {
   showWork(work: Work | null): void;
@@ -10,6 +10,7 @@ export interface WorkActions {
   receiveFailure(issues: readonly Issue[], project: Project): void;
   receiveSketches(sketches: LayoutSketches): void;
   receiveShapePicture(body: Project['body'], key: string, outline: Float64Array): void;
+  receiveUncertainty(uncertainty: ShownUncertainty): void;
   markStopped(): void;
 }
 
@@ -31,6 +32,7 @@ export function createWorkActions(store: AppStore): WorkActions {
         const known = shapePictures?.body === body ? shapePictures.outlines : {};
         return { shapePictures: { body, outlines: { ...known, [key]: outline } } };
       }),
+    receiveUncertainty: (uncertainty) => store.setState({ uncertainty }),
     markStopped: () => store.setState({ work: null, isStopped: true }),
   };
 }

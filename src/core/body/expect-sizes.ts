@@ -93,14 +93,15 @@ function moveEstimates(
 export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const typed = meanValues(input.measures);
   const known = knownToSurvey(typed);
-  const estimates = moveEstimates(estimateMeasures(input.figure, known), shape);
+  const estimates = moveEstimates(estimateMeasures(input.figure, known, input.waist), shape);
   const best = (id: string): number => known[id] ?? estimates[id].mean;
   const isBust = input.figure === 'bust';
   const unsurveyed = UNSURVEYED_RATIO[input.figure];
   const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
   const zBust = best('bustRise');
   // Breasts that hang leave the fold where it is.
-  const zUnderbust = zBust - (isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58) + DROP_OF_POINT * shape.bustDrop;
+  const zUnderbust =
+    zBust - (isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58) + DROP_OF_POINT * shape.bustDrop;
   const bumps = listChoiceBumps(shape, { best, zUnderbust, zBust });
   const bumpAt = {
     bust: 0,

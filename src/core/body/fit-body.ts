@@ -20,6 +20,9 @@ export interface FitOptions {
   readonly fair?: boolean;
 }
 
+/** A back and a height that contradict each other yield by about this, mm. */
+const YIELDING = 2;
+
 /**
  * Fits the loft to the tapes: least squares over typed tapes (tight), survey estimates and shape priors (by their
  * spreads). Typed tapes are met within 0.5 mm or named as conflicts; nothing is clamped.
@@ -45,7 +48,7 @@ export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions =
   const issues = [
     ...found,
     ...conflictIssues(tapes),
-    ...pullIssues(problem.unknowns, solution.point),
+    ...pullIssues(problem.unknowns, solution.point, input),
     ...fitted.issues,
   ];
   if (options.fair && !faired) issues.push(notFaired());
@@ -92,7 +95,8 @@ function notConverged(iterations: number): Issue {
   };
 }
 
-function stateProblem(input: BodyInput, prior: BodyPrior, shape: Choices): FitProblem {
+/** What the fit of these measures solves. `shape`: the numbers of the shape choices. */
+export function stateProblem(input: BodyInput, prior: BodyPrior, shape: Choices): FitProblem {
   const isSymmetric = !Object.values(input.measures).some(isUnlike) && !isLopsided(shape);
   const isSought = (id: ParameterId): boolean => {
     const asker = ASKED_BY[id];
@@ -156,17 +160,24 @@ function listTargets(input: BodyInput, prior: BodyPrior, shape: Choices, isSymme
   }
   const { napeHeight, waistHeight } = input.measures;
   if (typeof napeHeight === 'number' && typeof waistHeight === 'number') {
-    const value = napeHeight - waistHeight;
     targets.push({
       id: 'napeHeight',
       rule: TAPE_RULES.napeRise,
       side: 'right',
-      value,
+      value: napeHeight - waistHeight,
       spread: 0,
       typed: true,
     });
   }
-  return targets;
+  return targets.map((target) => letYield(target, input));
+}
+
+/** Of a back and the height it cannot span both give way, so that no other tape has to and these two are named. */
+function letYield(target: Target, { measures }: BodyInput): Target {
+  const [back, nape, waist] = ['backWaistLength', 'napeHeight', 'waistHeight'].map((id) => measures[id]);
+  if (typeof back !== 'number' || typeof nape !== 'number' || typeof waist !== 'number') return target;
+  const isOfBoth = target.id === 'backWaistLength' || target.id === 'napeHeight';
+  return isOfBoth && nape - waist > back ? { ...target, spread: YIELDING } : target;
 }
 
 function readTapes(targets: readonly Target[], context: TapeContext) {

@@ -24,6 +24,9 @@ export type {
   PlacePhrases,
   ShapePhrases,
 } from './phrases.ts';
+export { rangeOfMeasure } from './range-of-measure.ts';
 export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';
+export { type BodyUncertainty, uncertaintyOfBody, type Veil } from './uncertainty-of-body.ts';
+export { USUAL_WAIST, WAIST_KINDS, type WaistKind } from './waist-kinds.ts';

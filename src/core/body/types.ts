@@ -1,6 +1,7 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import type { Arm } from './make-arm.ts';
 import type { LandmarkId, LevelId } from './place-ids.ts';
+import type { WaistKind } from './waist-kinds.ts';
 
 export type { LandmarkId, LevelId };
 
@@ -11,6 +12,8 @@ export type MeasureValue = number | SidedValue;
 /** What the fit reads: millimetres, keyed by measure id (see `measures.ts`). */
 export interface BodyInput {
   readonly figure: Figure;
+  /** Where the waist was tied, for every measure that starts or ends there; absent = narrowest. */
+  readonly waist?: WaistKind;
   readonly measures: Readonly<Record<string, MeasureValue>>;
   readonly readings?: Readonly<Record<string, readonly number[]>>;
   readonly shape?: Readonly<Record<string, string | number>>;

@@ -8,6 +8,7 @@ import { BodyOutline } from './body-outline.tsx';
 import { LayerTools } from './layer-tools.tsx';
 import { PhotoView } from './photo-view.tsx';
 import { StrainLegend } from './strain-legend.tsx';
+import { VeilLegend } from './veil-legend.tsx';
 
 const VIEWS: readonly ViewName[] = ['front', 'threeQuarter', 'side', 'back'];
 
@@ -48,6 +49,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
       {(scene !== null || photo) && <ViewTools hasPhoto={photo !== null} />}
       {(scene !== null || photo) && <LayerTools stage={stage} hasPhoto={photo !== null} />}
       {stageOf(stage).layers.includes('strain') && <StrainLegend />}
+      <VeilLegend />
     </section>
   );
 }

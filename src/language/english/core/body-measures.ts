@@ -11,7 +11,7 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
     'Level all round at the fullest part of the chest, in the underwear that will be worn, after breathing out.',
   'measure.waistGirth.name': 'Waist girth',
   'measure.waistGirth.how':
-    'Level round the narrowest part. Tie elastic there and leave it on: many lengths are measured from it.',
+    'Level round the narrowest part, or where you say that it was tied. Tie elastic there and leave it on: many lengths are measured from it.',
   'measure.hipGirth.name': 'Hip girth',
   'measure.hipGirth.how': 'Level round the fullest part of the seat, seen from the side.',
   'measure.backWaistLength.name': 'Back waist length',

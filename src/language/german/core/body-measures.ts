@@ -11,7 +11,7 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
     'Waagerecht rundherum an der stärksten Stelle der Brust, in der Wäsche, die getragen wird, nach dem Ausatmen.',
   'measure.waistGirth.name': 'Taillenumfang',
   'measure.waistGirth.how':
-    'Waagerecht um die schmalste Stelle. Dort ein Gummiband umbinden und lassen: Viele Längen werden von ihm aus gemessen.',
+    'Waagerecht um die schmalste Stelle, oder wo das Band nach eigener Angabe saß. Dort ein Gummiband umbinden und lassen: Viele Längen werden von ihm aus gemessen.',
   'measure.hipGirth.name': 'Hüftumfang',
   'measure.hipGirth.how': 'Waagerecht um die stärkste Stelle des Gesäßes, von der Seite gesehen.',
   'measure.backWaistLength.name': 'Rückenlänge',
