@@ -1,0 +1,210 @@
+import { makeBumps } from './make-bumps.ts';
+import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
+import type { ParameterValues, ShapeNumbers } from './shape-parameters.ts';
+import { TWIST } from './twist.ts';
+import type { BodyShape, Figure } from './types.ts';
+
+/**
+ * Squareness of the sections by level; 0 is an ellipse. At chest, navel and hip such that tape and calipers of the 1988 survey
+ * agree on average (shared/survey/RESULTS.md); between them common practice, no source.
+ */
+const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
+  base: [0.04, 0.05],
+  hip: [0.04, 0.055],
+  highHip: [0.008, 0.014],
+  waist: [0.002, 0.006],
+  underbust: [0.045, 0.05],
+  bust: [0.035, 0.045],
+  upperChest: [0.06, 0.07],
+  midArm: [0.05, 0.055],
+  shoulderPoint: [0.035, 0.04],
+  midShoulder: [0.015, 0.015],
+  neckBase: [0, 0],
+  neckMiddle: [0, 0],
+  neckTop: [0, 0],
+};
+
+/** Men's sections where they differ. */
+const SQUARENESS_OF_CHEST: Partial<typeof SQUARENESS> = {
+  hip: [0.034, 0.05],
+  highHip: [0.014, 0.02],
+  bust: [0.09, 0.1],
+};
+
+type Rails = Float64Array;
+
+/** Builds the surface's data from the unknowns. Pure; costs some microseconds. */
+export function buildShape(
+  p: ParameterValues,
+  numbers: ShapeNumbers,
+  figure: Figure,
+  isMirrorSymmetric: boolean,
+): BodyShape {
+  const n = KNOTS.length;
+  const rails: Rails = new Float64Array(RAIL_COUNT * n);
+  const set = (rail: keyof typeof RAIL, knot: KnotId, value: number): void => {
+    rails[RAIL[rail] * n + KNOT_IDS.indexOf(knot)] = value;
+  };
+  const extra: Partial<Record<KnotId, number>> = {
+    hip: p.kHip,
+    highHip: p.kHighHip,
+    waist: p.kWaist,
+    underbust: p.kUnderbust,
+    bust: p.kBust,
+  };
+  const squareness = figure === 'bust' ? SQUARENESS : { ...SQUARENESS, ...SQUARENESS_OF_CHEST };
+  for (const knot of KNOT_IDS) {
+    const [front, back] = squareness[knot];
+    set('kF', knot, front + (extra[knot] ?? 0));
+    set('kB', knot, back + (extra[knot] ?? 0));
+  }
+  setTrunk(p, set);
+  setSides(numbers.sideBack, set);
+  setShoulders(p, numbers.shoulderForm, set);
+  setNeck(p, numbers, set);
+  setTwist(numbers, set);
+  return {
+    isMirrorSymmetric,
+    vRange: [KNOT.base, KNOT.neckTop],
+    knots: KNOTS,
+    rises: placeRises(p),
+    rails,
+    bumps: makeBumps(p, numbers, figure),
+    armhole: { yaw: p.armYaw, front: p.armFront, back: p.armBack, turn: numbers.trunkTurn },
+  };
+}
+
+/** A step between rows never shrinks below about this, mm, whatever a search tries. */
+const LEAST_STEP = 2;
+
+/**
+ * On the trunk nearly the heights themselves; above it, where front, side and back part, the chart's own spacing in the
+ * measure of this body. Only where the splines run: rows stay at their heights even if a search crosses them.
+ */
+function placeRises(p: ParameterValues): Float64Array {
+  const { zBase, zHip, zHighHip, zUnderbust, zBust, zUpperChest } = p;
+  const trunk = [zBase, zHip, zHighHip, 0, zUnderbust, zBust, zUpperChest];
+  const above = 0.5 * (p.zNape + p.zNeckSide) - zUpperChest;
+  const rises = new Float64Array(KNOTS.length);
+  rises[0] = zBase;
+  for (let k = 1; k < KNOTS.length; k++) {
+    const share = (KNOTS[k] - KNOTS[k - 1]) / (KNOT.neckBase - KNOT.upperChest);
+    const step = k < trunk.length ? trunk[k] - trunk[k - 1] : share * above;
+    rises[k] = rises[k - 1] + 0.5 * (step + Math.hypot(step, 2 * LEAST_STEP));
+  }
+  return rises;
+}
+
+type SetRail = (rail: keyof typeof RAIL, knot: KnotId, value: number) => void;
+
+function setTrunk(p: ParameterValues, set: SetRail): void {
+  const level = (knot: KnotId, a: number, d: number, y: number, z: number): void => {
+    set('a', knot, a);
+    set('yF', knot, y + d);
+    set('yB', knot, y - d);
+    for (const rail of ['zS', 'zF', 'zB'] as const) set(rail, knot, z);
+  };
+  level('base', 0.985 * p.aHip, 0.97 * p.dHip, p.yHip + 1, p.zBase);
+  level('hip', p.aHip, p.dHip, p.yHip, p.zHip);
+  level('highHip', p.aHighHip, p.dHighHip, p.yHighHip, p.zHighHip);
+  level('waist', p.aWaist, p.dWaist, 0, 0);
+  level('underbust', p.aUnderbust, p.dUnderbust, p.yUnderbust, p.zUnderbust);
+  level('bust', p.aBust, p.dBust, p.yBust, p.zBust);
+  level('upperChest', p.aUpperChest, p.dUpperChest, p.yUpperChest, p.zUpperChest);
+  // The lowest row stays level, for the form to stand on.
+  set('dz', 'hip', p.hipZ);
+  set('dz', 'highHip', 0.45 * p.hipZ);
+  set('dz', 'underbust', 0.3 * p.armpitZ);
+  set('dz', 'bust', 0.6 * p.armpitZ);
+  set('dz', 'upperChest', p.armpitZ);
+}
+
+/** A curved spine, seen from behind and from above. */
+function setTwist({ trunkShift, trunkTurn }: ShapeNumbers, set: SetRail): void {
+  for (const [knot, [shift, turn]] of Object.entries(TWIST)) {
+    set('x0', knot as KnotId, shift * trunkShift);
+    set('turn', knot as KnotId, turn * trunkTurn);
+  }
+}
+
+/** The side line: behind the middle of every row, all the way up. */
+function setSides(sideBack: ShapeNumbers['sideBack'], set: SetRail): void {
+  const { hip, highHip, waist, underbust, bust, upperChest, neck } = sideBack;
+  for (const [knot, value] of Object.entries({
+    base: hip,
+    hip,
+    highHip,
+    waist,
+    underbust,
+    bust,
+    upperChest,
+  })) {
+    set('yS', knot as KnotId, value);
+  }
+  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder', 'neckBase'] as const) set('yS', knot, neck);
+}
+
+/** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
+function setShoulders(p: ParameterValues, shoulderForm: number, set: SetRail): void {
+  const span = KNOT.neckBase - KNOT.upperChest;
+  const frontChest = p.yUpperChest + p.dUpperChest;
+  const backChest = p.yUpperChest - p.dUpperChest;
+  const frontNeck = p.yNeck + p.dNeck;
+  const backNeck = p.yNeck - p.dNeck;
+  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder'] as const) {
+    const f = (KNOT[knot] - KNOT.upperChest) / span;
+    const swell = Math.sin(Math.PI * f);
+    set('yF', knot, frontChest + (frontNeck - frontChest) * f + p.fullFront * swell);
+    set('yB', knot, backChest + (backNeck - backChest) * f - p.roundBack * swell);
+    set('zF', knot, p.zUpperChest + (p.zNeckFront - p.zUpperChest) * f);
+    set('zB', knot, p.zUpperChest + (p.zNape - p.zUpperChest) * f);
+  }
+  // The armhole's plane rises from the armpit to the shoulder point; the arm stump bulges beyond it.
+  const armShare = (KNOT.midArm - KNOT.upperChest) / (KNOT.shoulderPoint - KNOT.upperChest);
+  const alongArm = (from: number, to: number): number => from + (to - from) * armShare;
+  set('a', 'midArm', alongArm(p.aUpperChest, p.xShoulder) + p.armBulge);
+  set('a', 'shoulderPoint', p.xShoulder);
+  set('a', 'midShoulder', 0.5 * (p.xShoulder + p.aNeck) + 2);
+  set('zS', 'midArm', alongArm(p.zUpperChest, p.zShoulder));
+  set('zS', 'shoulderPoint', p.zShoulder);
+  set('zS', 'midShoulder', 0.5 * (p.zShoulder + p.zNeckSide) - 1 + shoulderForm);
+  set('da', 'midArm', 0.5 * p.shoulderX);
+  set('da', 'shoulderPoint', p.shoulderX);
+  set('da', 'midShoulder', 0.5 * p.shoulderX);
+  set('dz', 'midArm', 0.5 * p.shoulderZ + 0.5 * p.armpitZ);
+  set('dz', 'shoulderPoint', p.shoulderZ);
+  set('dz', 'midShoulder', 0.5 * p.shoulderZ);
+}
+
+/** Neck stub: base on the body, top in one plane (the neck plate, lower in front), and a row between that keeps the side hollow smooth. */
+function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void {
+  const base = {
+    a: p.aNeck,
+    yF: p.yNeck + p.dNeck,
+    yB: p.yNeck - p.dNeck,
+    zS: p.zNeckSide,
+    zF: p.zNeckFront,
+    zB: p.zNape,
+  };
+  // A row with zS = (zF + zB) / 2 and no squareness lies in a plane.
+  const d = 0.93 * p.aNeck * (1 + p.neckSize) * Math.cos(numbers.neckTilt);
+  const y = p.yNeck + 0.35 * numbers.neckStub + 0.5 * numbers.neckForward;
+  const z = p.zNeckSide + numbers.neckStub;
+  const rise = d * Math.tan(numbers.neckTilt);
+  const top = {
+    a: 0.9 * p.aNeck * (1 + p.neckSize),
+    yF: y + d,
+    yB: y - d,
+    zS: z,
+    zF: z - rise,
+    zB: z + rise,
+  };
+  const share = (KNOT.neckMiddle - KNOT.neckBase) / (KNOT.neckTop - KNOT.neckBase);
+  for (const rail of ['a', 'yF', 'yB', 'zS', 'zF', 'zB'] as const) {
+    set(rail, 'neckBase', base[rail]);
+    set(rail, 'neckMiddle', base[rail] + share * (top[rail] - base[rail]));
+    set(rail, 'neckTop', top[rail]);
+  }
+  // Most of the narrowing happens low down, where the shoulder runs into the neck.
+  set('a', 'neckMiddle', base.a + 0.8 * (top.a - base.a));
+}

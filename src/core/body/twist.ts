@@ -1,0 +1,16 @@
+import type { KnotId } from './rails.ts';
+
+/** Shares of the shift and of the turn, row by row: the hips stay, the chest is furthest aside, the shoulders furthest turned. */
+export const TWIST: Readonly<Partial<Record<KnotId, readonly [shift: number, turn: number]>>> = {
+  highHip: [0, 0.1],
+  waist: [0, 0.32],
+  underbust: [0.55, 0.5],
+  bust: [1, 0.7],
+  upperChest: [1, 0.82],
+  midArm: [0.85, 0.93],
+  shoulderPoint: [0.7, 1],
+  midShoulder: [0.55, 1],
+  neckBase: [0.45, 1],
+  neckMiddle: [0.45, 1],
+  neckTop: [0.45, 1],
+};
