@@ -89,7 +89,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     shapeBody(project) {
       // Not by the pipeline, which would forget the body it is working on.
-      const body = fitBody(project.body);
+      const body = fitBody(project.body, undefined, { fair: true });
       return body.ok ? body.value : null;
     },
 

@@ -60,7 +60,7 @@ export function outlineShape(
   const look = LOOKS[category];
   if (!look) return null;
   if (choice === null) return outlineOf(body, look);
-  const fitted = fitBody({ ...input, shape: { ...input.shape, [category]: choice } }, body);
+  const fitted = fitBody({ ...input, shape: { ...input.shape, [category]: choice } }, body, { fair: true });
   return fitted.ok ? outlineOf(fitted.value, look) : null;
 }
 

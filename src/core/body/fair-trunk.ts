@@ -7,16 +7,16 @@ import { MET_WITHIN } from './fit-issues.ts';
 import type { FittedShape, Target } from './fit-problem.ts';
 import { KNOTS } from './rails.ts';
 import { type SampledNet, sampleNet } from './sample-net.ts';
+import { addSideBreasts, flattenBumps, heightOf, listBreastHeights } from './side-breasts.ts';
 import { type FairedShape, type Fairing, solveFairing } from './solve-fairing.ts';
 import type { TapeContext } from './tapes.ts';
 import { NET_COLUMNS, TrunkNetEvaluator, weightsRound } from './trunk-net.ts';
-import type { BodyShape, TrunkNet } from './types.ts';
+import type { TrunkNet } from './types.ts';
 
 /** Hold of the armhole's rim: lighter, and the armhole shrinks and shoulders slump. */
 const RIM_HOLD = 3;
 /** Every how many of the rim's points is held. */
 const RIM_STRIDE = 2;
-const BREAST_STIFFNESS = 0.5;
 
 /**
  * The rough shape with a fair trunk: a B-spline net takes the place of the rails, as near to them as fairness lets it and
@@ -26,25 +26,37 @@ const BREAST_STIFFNESS = 0.5;
 export function fairTrunk(rough: FittedShape, targets: readonly Target[]): FairedShape | null {
   const sampled = sampleNet(rough.shape);
   if (!sampled) return null;
-  const problem = stateFairing(rough, sampled, targets);
-  const solved = solveFairing(problem);
-  if (!(solved.residual <= MET_WITHIN)) return null;
-  return solved;
+  let start = { ...rough, shape: addSideBreasts(rough.shape) };
+  let free = listBreastHeights(start.shape);
+  let solved = solveFairing(stateFairing(start, sampled, targets, free));
+  // No bump may become a dent: what wants to is left out, once.
+  const dents = free.filter(({ bumps }) => bumps.some((bump) => heightOf(solved.shape, bump) < 0));
+  if (dents.length > 0) {
+    start = {
+      ...start,
+      shape: flattenBumps(
+        start.shape,
+        dents.flatMap(({ bumps }) => bumps),
+      ),
+    };
+    free = free.filter((one) => !dents.includes(one));
+    solved = solveFairing(stateFairing(start, sampled, targets, free));
+  }
+  return solved.residual <= MET_WITHIN ? solved : null;
 }
 
-function stateFairing(rough: FittedShape, sampled: SampledNet, targets: readonly Target[]): Fairing {
+function stateFairing(
+  rough: FittedShape,
+  sampled: SampledNet,
+  targets: readonly Target[],
+  free: readonly BumpUnknown[],
+): Fairing {
   const { net, firstTilted } = sampled;
   const { shape, context } = rough;
   const energies = assembleEnergy(net.knots, makeFairWeights(shape, net));
   const pushes = holdRims(energies, net, context);
   const rows = net.knots.length - 4;
-  const unknowns = new FairUnknowns(
-    energies,
-    rows,
-    firstTilted,
-    shape.isMirrorSymmetric,
-    breastUnknowns(shape),
-  );
+  const unknowns = new FairUnknowns(energies, rows, firstTilted, shape.isMirrorSymmetric, free);
   const rest = unknowns.findRest(net.controls, pushes);
   return { rough, net, unknowns, demands: listDemands(rough, targets), rest };
 }
@@ -78,10 +90,4 @@ function holdRims(energies: FairEnergies, net: TrunkNet, context: TapeContext): 
     pushes.push({ row, along, column, round, own, other });
   }
   return pushes;
-}
-
-/** Breasts are the first two bumps. */
-function breastUnknowns({ isMirrorSymmetric }: BodyShape): BumpUnknown[] {
-  if (isMirrorSymmetric) return [{ bumps: [0, 1], stiffness: BREAST_STIFFNESS }];
-  return [0, 1].map((bump) => ({ bumps: [bump], stiffness: BREAST_STIFFNESS }));
 }

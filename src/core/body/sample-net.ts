@@ -7,6 +7,8 @@ import type { BodyShape, TrunkNet } from './types.ts';
 /** Spans of the net below the neck base and in the neck. */
 const TRUNK_SPANS = 26;
 const NECK_SPANS = 3;
+/** Rows nearer than this, mm, count as out of order. */
+const LEAST_RISE = 0.1;
 const UPPER_CHEST = KNOT_IDS.indexOf('upperChest');
 const NECK_BASE = KNOT_IDS.indexOf('neckBase');
 
@@ -24,7 +26,7 @@ export interface SampledNet {
 export function sampleNet(shape: BodyShape): SampledNet | null {
   const evaluator = new ShapeEvaluator(shape);
   const rises = levelRises(shape, evaluator);
-  if (rises.some((rise, i) => i > 0 && rise < rises[i - 1] + 1)) return null;
+  if (rises.some((rise, i) => i > 0 && rise < rises[i - 1] + LEAST_RISE)) return null;
   const knots = makeKnots(rises);
   const sites = grevilleAbscissae(knots);
   const rows = sites.length;
