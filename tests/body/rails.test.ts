@@ -30,7 +30,7 @@ function ramanujanPerimeter(a: number, b: number): number {
 function tube(a: number, d: number, squareness: number): Pick<Body, 'shape'> {
   const knots = Float64Array.from([-270, -218, -100, 0, 55, 118, 165, 230, 285, 355, 425, 465]);
   const n = knots.length;
-  const rails = new Float64Array(10 * n);
+  const rails = new Float64Array(13 * n);
   const fill = (rail: number, value: (k: number) => number): void => {
     for (let k = 0; k < n; k++) rails[rail * n + k] = value(k);
   };

@@ -1,5 +1,7 @@
-import type { ChoiceBump } from './choice-bumps.ts';
-import { BUMP_STRIDE, KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
+import { placeChoiceBumps, placeHump, turnBumps } from './place-choice-bumps.ts';
+import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
+import type { ShapeNumbers } from './shape-numbers.ts';
+import { twistRows } from './twist-rows.ts';
 import type { BodyShape, Figure } from './types.ts';
 
 /** One unknown of the fit with its Gaussian prior. mm unless the name says ratio or angle. */
@@ -105,38 +107,6 @@ const SQUARENESS_OF_CHEST: Partial<typeof SQUARENESS> = {
   bust: [0.08, 0.09],
 };
 
-/** What the tape cannot tell, as numbers; see `shape-choices.ts`. */
-export interface ShapeNumbers {
-  readonly seat: number;
-  readonly blade: number;
-  readonly shoulderForm: number;
-  readonly bustReach: number;
-  readonly bustSide: number;
-  readonly bustTurn: number;
-  readonly bustFullness: number;
-  readonly bustRoundness: number;
-  readonly collarBone: number;
-  /** How far the widest point of a row lies behind its middle, mm. */
-  readonly sideBack: Readonly<
-    Record<'hip' | 'highHip' | 'waist' | 'underbust' | 'bust' | 'upperChest' | 'neck', number>
-  >;
-  readonly neckTilt: number;
-  readonly neckStub: number;
-  /** How far the neck stands forward of its usual place, mm. */
-  readonly neckForward: number;
-  /** A hump of the upper back: how far it stands out, and how far its top lies below the nape, mm. */
-  readonly hump: number;
-  readonly humpBelow: number;
-  /** Of its usual height, each breast's; 1 = all of it. */
-  readonly breasts: { readonly right: number; readonly left: number };
-  /** How far the breasts hang below their fold, mm. */
-  readonly bustDrop: number;
-  /** How far the chest stands to the right of the hips, mm, and how far the shoulders are turned against them, radians. */
-  readonly trunkShift: number;
-  readonly trunkTurn: number;
-  readonly bumps: readonly ChoiceBump[];
-}
-
 type Rails = Float64Array;
 
 /** Builds the surface's data from the unknowns. Pure; costs some microseconds. */
@@ -168,7 +138,7 @@ export function buildShape(
   setSides(numbers.sideBack, set);
   setShoulders(p, numbers.shoulderForm, set);
   setNeck(p, numbers, set);
-  setTwist(numbers, set);
+  twistRows(numbers, set);
   return {
     isMirrorSymmetric,
     vRange: [KNOT.base, KNOT.neckTop],
@@ -223,29 +193,6 @@ function setTrunk(p: ParameterValues, set: SetRail): void {
   set('dz', 'underbust', 0.3 * p.armpitZ);
   set('dz', 'bust', 0.6 * p.armpitZ);
   set('dz', 'upperChest', p.armpitZ);
-}
-
-/** Shares of the shift and of the turn, row by row: the hips stay, the chest is furthest aside, the shoulders furthest turned. */
-const TWIST: Readonly<Partial<Record<KnotId, readonly [shift: number, turn: number]>>> = {
-  highHip: [0, 0.1],
-  waist: [0, 0.32],
-  underbust: [0.55, 0.5],
-  bust: [1, 0.7],
-  upperChest: [1, 0.82],
-  midArm: [0.85, 0.93],
-  shoulderPoint: [0.7, 1],
-  midShoulder: [0.55, 1],
-  neckBase: [0.45, 1],
-  neckMiddle: [0.45, 1],
-  neckTop: [0.45, 1],
-};
-
-/** A curved spine, seen from behind and from above. */
-function setTwist({ trunkShift, trunkTurn }: ShapeNumbers, set: SetRail): void {
-  for (const [knot, [shift, turn]] of Object.entries(TWIST)) {
-    set('x0', knot as KnotId, shift * trunkShift);
-    set('turn', knot as KnotId, turn * trunkTurn);
-  }
 }
 
 /** The side line: behind the middle of every row, all the way up. */
@@ -398,19 +345,15 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
   const { right, left } = numbers.breasts;
   const breasts = { ...hang(breast, numbers.bustDrop), height: 0.5 * (right + left) * breast.height };
   const breastSkew = p.bustHeightSkew + 0.5 * (right - left) * breast.height;
+  const turn = (knot: KnotId, bumps: number[]): number[] => turnBumps(knot, numbers.trunkTurn, bumps);
   return Float64Array.from([
-    ...turned('bust', placePair(breasts, [breastSkew, p.bustAngleSkew, p.bustLevelSkew])),
-    ...turned('upperChest', placePair(blade)),
+    ...turn('bust', placePair(breasts, [breastSkew, p.bustAngleSkew, p.bustLevelSkew])),
+    ...turn('upperChest', placePair(blade)),
     ...placePair(seat, p.hipZ === 0 ? undefined : [0, 0, p.hipZ * Math.cos(seat.u)]),
-    ...turned('neckBase', placePair(collarBone)),
-    ...turned('midArm', placeHump(p, numbers)),
-    ...numbers.bumps.flatMap((bump) => turned(bump.z > 0 ? 'underbust' : 'highHip', placeChoice(bump))),
+    ...turn('neckBase', placePair(collarBone)),
+    ...turn('midArm', placeHump(p.zNape, numbers.hump, numbers.humpBelow)),
+    ...placeChoiceBumps(numbers.bumps, numbers.trunkTurn),
   ]);
-
-  function turned(knot: KnotId, bumps: number[]): number[] {
-    const turn = (TWIST[knot]?.[1] ?? 0) * numbers.trunkTurn;
-    return turn === 0 ? bumps : turnBumps(bumps, turn);
-  }
 }
 
 /** Breasts that hang: fuller below and steeper to the fold, which stays where it is while the bust points sink. */
@@ -425,46 +368,6 @@ function hang(breast: BumpPair, drop: number): BumpPair {
     fullness: Math.min(2.2, fullness + 0.5 * share),
     roundness: Math.min(3, roundness + share),
   };
-}
-
-/** One bump on the spine; it dies out at the nape, so that the neck base keeps its tape. */
-function placeHump({ zNape }: ParameterValues, { hump, humpBelow }: ShapeNumbers): number[] {
-  if (hump === 0) return [];
-  const across = 0.85;
-  return [
-    -0.5 * Math.PI,
-    zNape - humpBelow,
-    across,
-    across,
-    1.1 * humpBelow + 45,
-    humpBelow,
-    hump,
-    0,
-    -1,
-    0.5,
-    0,
-  ];
-}
-
-/** Their directions turned to the right side forwards. */
-function turnBumps(bumps: readonly number[], turn: number): number[] {
-  const out = [...bumps];
-  const [c, s] = [Math.cos(turn), Math.sin(turn)];
-  for (let i = 0; i < out.length; i += BUMP_STRIDE) {
-    const [x, y] = [out[i + 7], out[i + 8]];
-    out[i + 7] = c * x - s * y;
-    out[i + 8] = s * x + c * y;
-  }
-  return out;
-}
-
-function placeChoice(bump: ChoiceBump): number[] {
-  const { u, z, across, down, up, height, towards, fullness, roundness } = bump;
-  const place = (at: number, x: number): number[] => [
-    ...[at, z, across, across, down, up, height, x, Math.sin(towards), fullness, roundness],
-  ];
-  const x = Math.abs(u) === 0.5 * Math.PI ? 0 : Math.cos(towards);
-  return bump.isPair ? [...place(u, x), ...place(Math.PI - u, -x)] : place(u, x);
 }
 
 /** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */
