@@ -2,13 +2,8 @@ import { ownBelly } from './choice-bumps.ts';
 import type { Estimate } from './estimate-measures.ts';
 import { type ExpectedSizes, expectSizes, type SectionLevel } from './expect-sizes.ts';
 import type { KnotId, RAIL } from './rails.ts';
-import {
-  PARAMETER_IDS,
-  type Parameter,
-  type ParameterId,
-  type ShapeNumbers,
-  type SkewId,
-} from './shape-parameters.ts';
+import type { ShapeNumbers } from './shape-numbers.ts';
+import { PARAMETER_IDS, type Parameter, type ParameterId, type SkewId } from './shape-parameters.ts';
 import type { BodyInput } from './types.ts';
 
 /** What is believed before the tapes are read: typed values, estimates, and a Gaussian for every unknown. */
@@ -92,7 +87,8 @@ function priorOfSkew({ measures }: BodyInput, shape: Choices): Record<SkewId, Ga
     shoulderZ: [0, spreadOf(12, 'shoulderDrop')],
     bustHeightSkew: [0, 8],
     bustAngleSkew: [0, 0.1],
-    bustLevelSkew: [0.5 * shape.breastLevels, 10],
+    // What was answered holds against estimates; what is typed still overrules it.
+    bustLevelSkew: [0.5 * shape.breastLevels, shape.breastLevels === 0 ? 10 : 2],
     hipZ: [-gapOf('waistToHip'), 12],
     armpitZ: [gapOf('sideLength'), 12],
   };
@@ -109,6 +105,8 @@ function priorOfParameters(
   const aNeck = 54 * neck;
   /** The trunk leans from the waist up to the neck. */
   const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
+  /** Seated, the ribs sink back behind the line from waist to neck. */
+  const sunk = 14 * shape.posture;
   return {
     aHip: [a.hip, 40],
     aHighHip: [a.highHip, 40],
@@ -131,9 +129,9 @@ function priorOfParameters(
     dNeck: [44 * neck, 5],
     yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
     yHighHip: [(isBust ? -12 : -10) * size + bellyOfRow(shape) + 0.3 * shape.sway, 4],
-    yUnderbust: [-22 + 8 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
-    yBust: [-25 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
-    yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
+    yUnderbust: [-22 + 8 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway - 0.5 * sunk, 5],
+    yBust: [-25 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway - sunk, isBust ? 10 : 5],
+    yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway - sunk, 6],
     yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack + 0.6 * shape.neckForward, 8],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],

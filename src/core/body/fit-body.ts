@@ -30,7 +30,7 @@ const YIELDING = 2;
  * the same tapes; where that fails the rough body stands, and a warning says so.
  */
 export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions = {}): Result<Body> {
-  const choices = readShapeChoices(input.shape ?? {});
+  const choices = readShapeChoices(input.shape ?? {}, input.figure);
   const found = [...checkMeasures(input), ...choices.issues];
   if (found.some((issue) => issue.severity === 'error')) return failure(found);
   const problem = stateProblem(input, makePrior(input, choices.numbers), choices.numbers);

@@ -77,8 +77,11 @@ function isUnusual(id: ShapeCategoryId, answers: ShapeAnswers): boolean {
   return answer !== usual?.id && answer !== usual?.value;
 }
 
-/** The numbers behind the choices; unknown categories and choices are told, never guessed. */
-export function readShapeChoices(shape: ShapeAnswers): {
+/** The numbers behind the choices, those that this figure is not asked as usual; unknown categories and choices are told, never guessed. */
+export function readShapeChoices(
+  shape: ShapeAnswers,
+  figure: Figure,
+): {
   readonly numbers: Readonly<Record<string, number>>;
   readonly issues: readonly Issue[];
 } {
@@ -119,7 +122,7 @@ export function readShapeChoices(shape: ShapeAnswers): {
         limit: number < least ? least : most,
         message: phrase('body.shape-out-of-range', { category: category.name, value: number, least, most }),
       });
-    } else numbers[id] = number;
+    } else if ((category.onlyFigure ?? figure) === figure) numbers[id] = number;
   }
   return { numbers, issues };
 }
