@@ -34,7 +34,7 @@ interface SurfaceGrid {
 
 /** `body` must be fitted to `input`. */
 export function believeBody(input: BodyInput, body: Body): BelievedBody {
-  const { numbers } = readShapeChoices(input.shape ?? {});
+  const { numbers } = readShapeChoices(input.shape ?? {}, input.figure);
   const problem = stateProblem(input, makePrior(input, numbers), numbers);
   const point = body.unknowns;
   assertInvariant(

@@ -1,9 +1,9 @@
 import { type LeastSquaresSolution, minimiseLeastSquares } from '../math/index.ts';
 import { makeArmholes } from './armhole.ts';
 import type { BodyPrior } from './body-prior.ts';
-import { buildShape } from './build-shape.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL_COUNT, ShapeEvaluator } from './rails.ts';
 import {
+  buildShape,
   PARAMETER_IDS,
   type Parameter,
   type ParameterId,

@@ -1,5 +1,6 @@
+import { BUMP_STRIDE } from './bump-reaches.ts';
 import type { ChoiceBump } from './choice-bumps.ts';
-import { BUMP_STRIDE, type KnotId } from './rails.ts';
+import type { KnotId } from './rails.ts';
 import { shareOfTurn } from './twist-rows.ts';
 
 /** The bumps of choices as numbers, `BUMP_STRIDE` each, on a trunk turned by so many radians. */

@@ -1,4 +1,5 @@
 import { cubicSplineMoments, findSplineInterval } from '../math/index.ts';
+import { BUMP_STRIDE, measureReaches, REACH_STRIDE, reachSquared } from './bump-reaches.ts';
 import { makeChartRise } from './chart-rise.ts';
 import { RIM_FADES_AT, RimGap } from './rim-gap.ts';
 import { TrunkNetEvaluator } from './trunk-net.ts';
@@ -57,14 +58,6 @@ export const ARMHOLE_REACH = 0.5 * (KNOT.shoulderPoint - ARMPIT_V);
 const ON_RIM = 1e-9;
 /** The pull towards the armhole's plane ends at this many times the oval (squared). */
 const PLANE_FADES_AT = 3;
-
-/**
- * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
- * height, direction x, y, fullness above (0 = pointed, 2.2 = nearly flat on top), roundness sideways and below (0 = slopes,
- * 3 = nearly an ellipse), fullness below, and how far it is kept out of the arm (1 = dies out before it). Bumps live in
- * (u, z), not (u, v): above the chest v runs faster than z in front, and a bump in v ended there in a crease.
- */
-export const BUMP_STRIDE = 13;
 
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
@@ -362,29 +355,6 @@ export type OnBump = (bump: number, pull: number) => void;
 
 /** Step for the slope of a bump upwards, mm. */
 const Z_STEP = 1e-3;
-
-/** Numbers per bump in `reaches`: mean and half difference of 1/reach², and the squared blend width, in u and in z. */
-const REACH_STRIDE = 6;
-
-function measureReaches(bumps: Float64Array): Float64Array {
-  const reaches = new Float64Array((bumps.length / BUMP_STRIDE) * REACH_STRIDE);
-  for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE) {
-    for (const at of [2, 4]) {
-      const [below, above] = [bumps[i + at], bumps[i + at + 1]];
-      const [low, high] = [1 / (below * below), 1 / (above * above)];
-      reaches[k++] = 0.5 * (low + high);
-      reaches[k++] = 0.5 * (high - low);
-      reaches[k++] = (0.35 * Math.min(below, above)) ** 2;
-    }
-  }
-  return reaches;
-}
-
-/** (t / reach)² with one reach below 0 and another above, joined smoothly (C∞ in t). */
-function reachSquared(t: number, reaches: Float64Array, k: number): number {
-  const square = t * t;
-  return square * (reaches[k] + (reaches[k + 1] * t) / Math.sqrt(square + reaches[k + 2]));
-}
 
 /** 0 in the arm stump, 1 away from it, C² between: bumps of the trunk must not dent the armhole. */
 function openness(u: number, v: number): number {

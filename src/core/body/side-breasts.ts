@@ -1,5 +1,6 @@
+import { BUMP_STRIDE } from './bump-reaches.ts';
 import type { BumpUnknown } from './fair-unknowns.ts';
-import { BUMP_STRIDE } from './rails.ts';
+
 import type { BodyShape } from './types.ts';
 
 /** Breasts are the first two bumps, the right one first; lower ones than this, mm, have no side. */

@@ -1,8 +1,9 @@
 import { factorDense, solveDense } from '../math/index.ts';
+import { BUMP_STRIDE } from './bump-reaches.ts';
 import type { Demand } from './fair-demands.ts';
 import type { FairUnknowns } from './fair-unknowns.ts';
 import type { FittedShape } from './fit-problem.ts';
-import { BUMP_STRIDE, KNOTS, ShapeEvaluator } from './rails.ts';
+import { KNOTS, ShapeEvaluator } from './rails.ts';
 import { NET_COLUMNS, TrunkNetEvaluator, weightsRound } from './trunk-net.ts';
 import type { BodyShape, TrunkNet } from './types.ts';
 
