@@ -1,14 +1,11 @@
 import { type BandMatrix, cubicSpanPolynomials, makeBandMatrix } from '../math/index.ts';
-import type { FairWeights } from './fair-weights.ts';
+import type { Coordinate, FairWeights } from './fair-weights.ts';
 import { COLUMN_STEP, NET_COLUMNS } from './trunk-net.ts';
 
 /** Controls of the right half of a row, from the centre back to the centre front. */
 export const HALF_COLUMNS = NET_COLUMNS / 2 + 1;
 /** A mirrored coordinate is even across the centres (y, z), or odd (x). */
 export type Parity = 'even' | 'odd';
-
-/** x and y say where the skin is; z mostly how rows are spaced on it. */
-export type Coordinate = 'plan' | 'height';
 
 /** Quadratic forms of one coordinate of the net's right half; controls row by row. */
 export interface FairEnergy {

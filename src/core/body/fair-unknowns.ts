@@ -7,14 +7,8 @@ import {
   solveLowerBanded,
   solveUpperBanded,
 } from '../math/index.ts';
-import {
-  type Coordinate,
-  type FairEnergies,
-  HALF_COLUMNS,
-  halfColumn,
-  isPinned,
-  type Parity,
-} from './fair-energy.ts';
+import { type FairEnergies, HALF_COLUMNS, halfColumn, isPinned, type Parity } from './fair-energy.ts';
+import type { Coordinate } from './fair-weights.ts';
 import { NET_COLUMNS } from './trunk-net.ts';
 
 /** One coordinate of the net in one parity: a run of rows of the right half. */

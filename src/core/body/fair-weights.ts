@@ -1,7 +1,9 @@
 import { findSplineInterval } from '../math/index.ts';
-import type { Coordinate } from './fair-energy.ts';
 import { ARMHOLE_MIDDLE, ARMHOLE_REACH, KNOT_IDS, KNOTS, type KnotId } from './rails.ts';
 import type { BodyShape, TrunkNet } from './types.ts';
+
+/** x and y say where the skin is; z mostly how rows are spaced on it. */
+export type Coordinate = 'plan' | 'height';
 
 /** What a place of the trunk asks for, beside the tapes. */
 export interface FairWeights {
