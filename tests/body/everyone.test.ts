@@ -328,7 +328,7 @@ function slopeOfNeck(fitted: Fitted): number {
 describe.each([
   ['as searched', false],
   ['faired', true],
-] as const)('the people of the Lantern Loft, %s', (_, fair) => {
+] as const)('the Lantern Yard Players, %s', (_, fair) => {
   it.each(WARDROBE.map((person) => [person.name, person.about, person] as const))(
     '%s: %s',
     (name, __, person) => {

@@ -1,7 +1,7 @@
 import type { BodyInput } from '../../src/core/body/index.ts';
 
 /**
- * The people of the Lantern Loft, a community theatre of our own invention, as its wardrobe book has them: bodies at the ends of
+ * The Lantern Yard Players, a community theatre of our own invention, as its wardrobe book has them: bodies at the ends of
  * what stages see. Names and numbers are invented; how such bodies measure is from memory and common practice, no source.
  */
 export interface Person extends BodyInput {

@@ -53,3 +53,25 @@ function placeChoice(bump: ChoiceBump): number[] {
   const x = Math.abs(u) === 0.5 * Math.PI ? 0 : Math.cos(towards);
   return bump.isPair ? [...place(u, x), ...place(Math.PI - u, -x)] : place(u, x);
 }
+
+/** What of a bump changes where it hangs. */
+interface Hanging {
+  readonly down: number;
+  readonly up: number;
+  readonly fullness: number;
+  readonly roundness?: number;
+}
+
+/** Breasts that hang: fuller below and steeper to the fold, which stays where it is while the bust points sink. */
+export function hangBump<Bump extends Hanging>(breast: Bump, drop: number): Bump {
+  if (drop === 0) return breast;
+  const { down, up, fullness, roundness = 0 } = breast;
+  const share = drop / (drop + 60);
+  return {
+    ...breast,
+    down: Math.max(22, down * (1 - 0.15 * share)),
+    up: up + 0.3 * drop,
+    fullness: Math.min(2.2, fullness + 0.5 * share),
+    roundness: Math.min(3, roundness + share),
+  };
+}

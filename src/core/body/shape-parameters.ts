@@ -1,4 +1,4 @@
-import { placeChoiceBumps, placeHump, turnBumps } from './place-choice-bumps.ts';
+import { hangBump, placeChoiceBumps, placeHump, turnBumps } from './place-choice-bumps.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
 import type { ShapeNumbers } from './shape-numbers.ts';
 import { twistRows } from './twist-rows.ts';
@@ -349,7 +349,7 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     fullness: 1.5,
   };
   const { right, left } = numbers.breasts;
-  const breasts = { ...hang(breast, numbers.bustDrop), height: 0.5 * (right + left) * breast.height };
+  const breasts = { ...hangBump(breast, numbers.bustDrop), height: 0.5 * (right + left) * breast.height };
   const breastSkew = p.bustHeightSkew + 0.5 * (right - left) * breast.height;
   const turn = (knot: KnotId, bumps: number[]): number[] => turnBumps(knot, numbers.trunkTurn, bumps);
   return Float64Array.from([
@@ -360,20 +360,6 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     ...turn('midArm', placeHump(p.zNape, numbers.hump, numbers.humpBelow)),
     ...placeChoiceBumps(numbers.bumps, numbers.trunkTurn),
   ]);
-}
-
-/** Breasts that hang: fuller below and steeper to the fold, which stays where it is while the bust points sink. */
-function hang(breast: BumpPair, drop: number): BumpPair {
-  if (drop === 0) return breast;
-  const { down, up, fullness, roundness = 0 } = breast;
-  const share = drop / (drop + 60);
-  return {
-    ...breast,
-    down: Math.max(22, down * (1 - 0.15 * share)),
-    up: up + 0.3 * drop,
-    fullness: Math.min(2.2, fullness + 0.5 * share),
-    roundness: Math.min(3, roundness + share),
-  };
 }
 
 /** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */
