@@ -115,7 +115,7 @@ function priorOfParameters(
     aBust: [a.bust, isBust ? 6 : 40],
     aUpperChest: [a.upperChest, 40],
     armBulge: [22 * size, 8],
-    xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)) - 13, 15],
+    xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)) - 4, 15],
     aNeck: [aNeck, 8],
     dHip: [ratioOf.hip * a.hip - 0.5 * bumpAt.hip, 40],
     dHighHip: [ratioOf.highHip * a.highHip - 0.5 * bumpAt.highHip, 40],
@@ -129,8 +129,8 @@ function priorOfParameters(
     dNeck: [44 * neck, 5],
     yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
     yHighHip: [(isBust ? -12 : -10) * size + bellyOfRow(shape) + 0.3 * shape.sway, 4],
-    yUnderbust: [-22 + 8 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway - 0.5 * sunk, 5],
-    yBust: [-25 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway - sunk, isBust ? 10 : 5],
+    yUnderbust: [-18 + 2 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway - 0.5 * sunk, 5],
+    yBust: [-23 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway - sunk, isBust ? 10 : 5],
     yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway - sunk, 6],
     yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack + 0.6 * shape.neckForward, 8],
     zHip: [-best('waistToHip'), 12],
@@ -153,7 +153,7 @@ function priorOfParameters(
     kUnderbust: [0, 0.01],
     kBust: [0, 0.004],
     armYaw: [0.06, 0.09],
-    armFront: [0.6, 0.1],
+    armFront: [0.66, 0.1],
     armBack: [0.5, 0.1],
     neckSize: [0, 0.08],
   };
@@ -188,19 +188,19 @@ function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straigh
   if (!isBust) {
     return [
       { rail: 'yB', knot: 'bust', mean: 0, spread: 3 },
-      { rail: 'a', knot: 'bust', mean: 0, spread: 4 },
+      { rail: 'a', knot: 'bust', mean: -4, spread: 4 },
     ];
   }
   // Where breasts are large the trunk beside and behind them is fuller too.
   const softer = 0.006 * Math.max(0, cup - 130);
   return [
-    { rail: 'yB', knot: 'bust', mean: -14, spread: 3 + softer },
-    { rail: 'yF', knot: 'bust', mean: 0, spread: 4 + softer },
+    { rail: 'yB', knot: 'bust', mean: -11, spread: 5 + softer },
+    { rail: 'yF', knot: 'bust', mean: 0, spread: 6 + softer },
     {
       rail: 'a',
       knot: 'bust',
       mean: a.bust + 2 - 0.43 * a.underbust - 0.57 * a.upperChest,
-      spread: 5 + softer,
+      spread: 10,
     },
   ];
 }

@@ -69,7 +69,7 @@ const OFFSET: Readonly<Record<string, number>> = {
   bustRise: 19,
   neckSideRise: 8,
   neckFrontRise: 12,
-  sideLength: 20,
+  sideLength: 8,
 };
 
 function moveEstimates(

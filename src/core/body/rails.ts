@@ -41,6 +41,7 @@ export const KNOT = {
   upperChest: 165,
   midArm: 230,
   shoulderPoint: 285,
+  shoulderEnd: 306,
   midShoulder: 355,
   neckBase: 425,
   neckMiddle: 441,
@@ -57,7 +58,7 @@ export const ARMHOLE_REACH = 0.5 * (KNOT.shoulderPoint - ARMPIT_V);
 /** Squared distance that still counts as on the oval. */
 const ON_RIM = 1e-9;
 /** The pull towards the armhole's plane ends at this many times the oval (squared). */
-const PLANE_FADES_AT = 3;
+const PLANE_FADES_AT = 1.5;
 
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {

@@ -94,6 +94,7 @@ const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
   upperChest: [0.06, 0.07],
   midArm: [0.05, 0.055],
   shoulderPoint: [0.035, 0.04],
+  shoulderEnd: [0.03, 0.032],
   midShoulder: [0.015, 0.015],
   neckBase: [0, 0],
   neckMiddle: [0, 0],
@@ -209,7 +210,7 @@ function setSides(sideBack: ShapeNumbers['sideBack'], set: SetRail): void {
   })) {
     set('yS', knot as KnotId, value);
   }
-  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder', 'neckBase'] as const) set('yS', knot, neck);
+  for (const knot of ['midArm', 'shoulderPoint', 'shoulderEnd', 'midShoulder', 'neckBase'] as const) set('yS', knot, neck);
 }
 
 /** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
@@ -219,7 +220,7 @@ function setShoulders(p: ParameterValues, shoulderForm: number, set: SetRail): v
   const backChest = p.yUpperChest - p.dUpperChest;
   const frontNeck = p.yNeck + p.dNeck;
   const backNeck = p.yNeck - p.dNeck;
-  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder'] as const) {
+  for (const knot of ['midArm', 'shoulderPoint', 'shoulderEnd', 'midShoulder'] as const) {
     const f = (KNOT[knot] - KNOT.upperChest) / span;
     const swell = Math.sin(Math.PI * f);
     set('yF', knot, frontChest + (frontNeck - frontChest) * f + p.fullFront * swell);
@@ -236,6 +237,13 @@ function setShoulders(p: ParameterValues, shoulderForm: number, set: SetRail): v
   set('zS', 'midArm', alongArm(p.zUpperChest, p.zShoulder));
   set('zS', 'shoulderPoint', p.zShoulder);
   set('zS', 'midShoulder', 0.5 * (p.zShoulder + p.zNeckSide) - 1 + shoulderForm);
+  // Close to the shoulder point, and on the way to the middle of the shoulder: otherwise the splines stand out in a corner.
+  const end = (KNOT.shoulderEnd - KNOT.shoulderPoint) / (KNOT.midShoulder - KNOT.shoulderPoint);
+  const toEnd = (from: number, to: number): number => from + end * (to - from);
+  set('a', 'shoulderEnd', toEnd(p.xShoulder, 0.5 * (p.xShoulder + p.aNeck) + 2));
+  set('zS', 'shoulderEnd', toEnd(p.zShoulder, 0.5 * (p.zShoulder + p.zNeckSide) - 1 + shoulderForm) + 1.5);
+  set('da', 'shoulderEnd', toEnd(p.shoulderX, 0.5 * p.shoulderX));
+  set('dz', 'shoulderEnd', toEnd(p.shoulderZ, 0.5 * p.shoulderZ));
   set('da', 'midArm', 0.5 * p.shoulderX);
   set('da', 'shoulderPoint', p.shoulderX);
   set('da', 'midShoulder', 0.5 * p.shoulderX);

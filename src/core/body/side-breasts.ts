@@ -8,7 +8,7 @@ const LEAST_BREAST = 15;
 /** The side of a breast lies so far towards the arm, radians, and reaches so far. */
 const SIDE_TURN = 0.38;
 const SIDE_REACH = 0.8;
-const BREAST_STIFFNESS = 0.05;
+const BREAST_STIFFNESS = 1;
 const SIDE_STIFFNESS = 0.08;
 
 /**
@@ -23,7 +23,7 @@ export function addSideBreasts(shape: BodyShape): BodyShape {
   for (const side of [0, 1]) {
     const [u, z, , , down, up] = shape.bumps.subarray(side * BUMP_STRIDE);
     const at = side === 0 ? u - SIDE_TURN : u + SIDE_TURN;
-    const bump = [at, z, SIDE_REACH, SIDE_REACH, down, up, 0, Math.cos(at), Math.sin(at), 1.5, 0];
+    const bump = [at, z, SIDE_REACH, SIDE_REACH, down, up, 0, Math.cos(at), Math.sin(at), 1.5, 0, 1.5, 1];
     bumps.set(bump, n + side * BUMP_STRIDE);
   }
   return { ...shape, bumps };

@@ -9,6 +9,7 @@ const TWIST: Readonly<Partial<Record<KnotId, readonly [shift: number, turn: numb
   upperChest: [1, 0.82],
   midArm: [0.85, 0.93],
   shoulderPoint: [0.7, 1],
+  shoulderEnd: [0.65, 1],
   midShoulder: [0.55, 1],
   neckBase: [0.45, 1],
   neckMiddle: [0.45, 1],
