@@ -65,26 +65,37 @@ const DROP_OF_POINT = 0.6;
 type Choices = Readonly<Record<string, number>>;
 
 /** Scanned landmarks against the survey's, mm: added to its estimates. */
-const OFFSET: Readonly<Record<string, number>> = {
-  bustRise: 19,
-  neckSideRise: 8,
-  neckFrontRise: 12,
-  sideLength: 8,
+const OFFSET: Readonly<Record<BodyInput['figure'], Choices>> = {
+  bust: { neckSideRise: 2, sideLength: 6 },
+  chest: { neckSideRise: 2, sideLength: 6, bustRise: 7 },
 };
+/** Where a waist lies lower than the survey's, breasts and neck do not: so much of the difference is added to their rises. */
+const SHARE_OF_LOW_WAIST: Choices = {
+  bustRise: 0.55,
+  neckSideRise: 0.18,
+  neckFrontRise: 0.42,
+  sideLength: 0.1,
+};
+/** Of the 1988 survey (shared/survey/statistics.json), mm. */
+const AVERAGE_NAPE_RISE = { bust: 351.5, chest: 392.5 } as const;
 
 function moveEstimates(
   estimates: Readonly<Record<string, Estimate>>,
   shape: Choices,
+  lowWaist: number,
+  figure: BodyInput['figure'],
 ): Readonly<Record<string, Estimate>> {
   const asked: Choices = {
-    ...OFFSET,
     bustPointSpan: shape.bustGap,
-    bustRise: OFFSET.bustRise - DROP_OF_POINT * shape.bustDrop,
+    bustRise: -DROP_OF_POINT * shape.bustDrop,
     neckToBustPoint: DROP_OF_POINT * shape.bustDrop,
   };
   const moved = Object.entries(estimates).map(([id, { mean, spread }]) => [
     id,
-    { mean: mean + (asked[id] ?? 0), spread },
+    {
+      mean: mean + (OFFSET[figure][id] ?? 0) + (SHARE_OF_LOW_WAIST[id] ?? 0) * lowWaist + (asked[id] ?? 0),
+      spread,
+    },
   ]);
   return Object.fromEntries(moved);
 }
@@ -93,7 +104,9 @@ function moveEstimates(
 export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const typed = meanValues(input.measures);
   const known = knownToSurvey(typed);
-  const estimates = moveEstimates(estimateMeasures(input.figure, known, input.waist), shape);
+  const surveyed = estimateMeasures(input.figure, known, input.waist);
+  const napeRise = known.napeRise ?? surveyed.napeRise.mean;
+  const estimates = moveEstimates(surveyed, shape, napeRise - AVERAGE_NAPE_RISE[input.figure], input.figure);
   const best = (id: string): number => known[id] ?? estimates[id].mean;
   const isBust = input.figure === 'bust';
   const unsurveyed = UNSURVEYED_RATIO[input.figure];

@@ -38,10 +38,10 @@ export function makeFairWeights(
     const nearRow = Math.max(...levels.map((z) => Math.exp(-(((t - z) / ROW_REACH) ** 2))));
     const fromArm = measureFromArm(shape, u, chartHeight(net, t));
     const aroundArm = fromArm > 1 ? Math.exp(-(((fromArm - 1) / 1.2) ** 2)) : 1;
-    const behindBust =
-      u < 0.9 ? Math.exp(-(((t - 0.5 * (bust + underbust)) / (0.6 * (upperChest - underbust))) ** 2)) : 0;
-    const underBreast = isBack ? 0 : Math.exp(-(((t - underbust) / 25) ** 2));
-    const crude = Math.max(aroundArm, behindBust, underBreast);
+    const behindBust = isBack
+      ? 0.7 * Math.exp(-(((t - 0.5 * (bust + underbust)) / (0.6 * (upperChest - underbust))) ** 2))
+      : 0;
+    const crude = Math.max(aroundArm, behindBust);
     const ridge = Math.exp(-((u / 0.35) ** 2)) * step((t - shoulder - 5) / 15) * (1 - onNeck);
     const inArm = step((1.4 - fromArm) / 0.5);
     const isHeight = coordinate === 'height';

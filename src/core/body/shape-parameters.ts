@@ -210,7 +210,8 @@ function setSides(sideBack: ShapeNumbers['sideBack'], set: SetRail): void {
   })) {
     set('yS', knot as KnotId, value);
   }
-  for (const knot of ['midArm', 'shoulderPoint', 'shoulderEnd', 'midShoulder', 'neckBase'] as const) set('yS', knot, neck);
+  for (const knot of ['midArm', 'shoulderPoint', 'shoulderEnd', 'midShoulder', 'neckBase'] as const)
+    set('yS', knot, neck);
 }
 
 /** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
