@@ -1,6 +1,6 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
-import { Vector3 } from 'three';
+import { Vector2, Vector3 } from 'three';
 import { useStore } from 'zustand';
 import type { Form } from '../../core/form/index.ts';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
@@ -90,7 +90,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const mist = useMist(form, store);
   const { drag, pick } = usePointerWork({ shown: form, settled, store, actions });
   const subject = useSteadySubject(settled);
-  const floor = useMemo(() => lowestPoint(settled), [settled]);
+  const foot = useMemo(() => footOf(settled), [settled]);
   return (
     <>
       <CameraRig view={view} subject={subject} isHeld={isPulling || pencil.held !== null} />
@@ -119,7 +119,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       {shows.seams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {shows.levels && <LevelLines form={form} normals={normals} highlight={highlight} />}
       <TapePaths form={form} highlight={highlight} showsArms={shows.arms} showsAll={shows.tapes} />
-      <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
+      <GroundShadow {...foot} z={foot.z - 2} />
     </>
   );
 }
@@ -278,11 +278,31 @@ function PulledControlPoints({ form, store, actions, isPulling }: PulledControlP
   );
 }
 
-function lowestPoint(form: Form): number {
+/** Above the lowest point, what still belongs to the lower edge, mm. */
+const FOOT = 40;
+
+/** The middle and the extent of the form's lower edge, mm. */
+function footOf(form: Form) {
   const { positions } = form.shell.mesh;
   let lowest = Number.POSITIVE_INFINITY;
   for (let i = 2; i < positions.length; i += 3) lowest = Math.min(lowest, positions[i]!);
-  return lowest;
+  const [low, high] = [new Vector2(1, 1), new Vector2(-1, -1)].map((v) =>
+    v.multiplyScalar(Number.POSITIVE_INFINITY),
+  ) as [Vector2, Vector2];
+  const point = new Vector2();
+  for (let i = 0; i < positions.length; i += 3) {
+    if (positions[i + 2]! > lowest + FOOT) continue;
+    point.fromArray(positions, i);
+    low.min(point);
+    high.max(point);
+  }
+  return {
+    x: (low.x + high.x) / 2,
+    y: (low.y + high.y) / 2,
+    z: lowest,
+    width: high.x - low.x,
+    depth: high.y - low.y,
+  };
 }
 
 /** Where to look. Small changes of the body do not move the camera; another body does. */
