@@ -1,6 +1,6 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
-import { Vector2, Vector3 } from 'three';
+import { Vector3 } from 'three';
 import { useStore } from 'zustand';
 import type { Form } from '../../core/form/index.ts';
 import { measureVertexNormals } from '../../core/mesh/index.ts';
@@ -28,7 +28,8 @@ import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
 import { SceneCanvas } from './scene-canvas.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
-import { GroundShadow, StudioLight } from './studio.tsx';
+import { footingOf, Stand } from './stand.tsx';
+import { StudioLight } from './studio.tsx';
 
 /** A pulled point jumps to landmarks, levels and lines this near, mm; not while Alt is held. */
 const SNAP = 8;
@@ -89,8 +90,8 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const shows = useShownLines(store);
   const mist = useMist(form, store);
   const { drag, pick } = usePointerWork({ shown: form, settled, store, actions });
-  const subject = useSteadySubject(settled);
-  const foot = useMemo(() => footOf(settled), [settled]);
+  const footing = useMemo(() => footingOf(settled), [settled]);
+  const subject = useSteadySubject(settled, footing.floor);
   return (
     <>
       <CameraRig view={view} subject={subject} isHeld={isPulling || pencil.held !== null} />
@@ -119,7 +120,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       {shows.seams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {shows.levels && <LevelLines form={form} normals={normals} highlight={highlight} />}
       <TapePaths form={form} highlight={highlight} showsArms={shows.arms} showsAll={shows.tapes} />
-      <GroundShadow {...foot} z={foot.z - 2} />
+      <Stand form={settled} footing={footing} />
     </>
   );
 }
@@ -278,37 +279,10 @@ function PulledControlPoints({ form, store, actions, isPulling }: PulledControlP
   );
 }
 
-/** Above the lowest point, what still belongs to the lower edge, mm. */
-const FOOT = 40;
-
-/** The middle and the extent of the form's lower edge, mm. */
-function footOf(form: Form) {
-  const { positions } = form.shell.mesh;
-  let lowest = Number.POSITIVE_INFINITY;
-  for (let i = 2; i < positions.length; i += 3) lowest = Math.min(lowest, positions[i]!);
-  const [low, high] = [new Vector2(1, 1), new Vector2(-1, -1)].map((v) =>
-    v.multiplyScalar(Number.POSITIVE_INFINITY),
-  ) as [Vector2, Vector2];
-  const point = new Vector2();
-  for (let i = 0; i < positions.length; i += 3) {
-    if (positions[i + 2]! > lowest + FOOT) continue;
-    point.fromArray(positions, i);
-    low.min(point);
-    high.max(point);
-  }
-  return {
-    x: (low.x + high.x) / 2,
-    y: (low.y + high.y) / 2,
-    z: lowest,
-    width: high.x - low.x,
-    depth: high.y - low.y,
-  };
-}
-
 /** Where to look. Small changes of the body do not move the camera; another body does. */
-function useSteadySubject(form: Form): CameraSubject {
+function useSteadySubject(form: Form, floor: number): CameraSubject {
   const kept = useRef<CameraSubject | null>(null);
-  const subject = boundsOf(form);
+  const subject = boundsOf(form, floor);
   const last = kept.current;
   const isNear =
     last !== null &&
@@ -318,7 +292,7 @@ function useSteadySubject(form: Form): CameraSubject {
   return kept.current!;
 }
 
-function boundsOf(form: Form): CameraSubject {
+function boundsOf(form: Form, floor: number): CameraSubject {
   const low = new Vector3(1, 1, 1).multiplyScalar(Number.POSITIVE_INFINITY);
   const high = low.clone().negate();
   const point = new Vector3();
@@ -329,5 +303,6 @@ function boundsOf(form: Form): CameraSubject {
       high.max(point);
     }
   }
+  low.z = Math.min(low.z, floor);
   return { centre: low.clone().add(high).multiplyScalar(0.5), radius: (high.z - low.z) / 2 };
 }

@@ -73,6 +73,11 @@ export function SteelMaterial() {
   return <meshStandardMaterial color="#9aa1a6" metalness={0.4} roughness={0.45} />;
 }
 
+/** Stained wood of the stand. */
+export function StandMaterial() {
+  return <meshStandardMaterial color="#75563a" roughness={0.65} />;
+}
+
 /** Another body over this one: where it shows, it is the larger. */
 export function GhostMaterial({ colour }: ColourProps) {
   return (

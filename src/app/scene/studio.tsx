@@ -59,9 +59,9 @@ function shadowPicture(): HTMLCanvasElement {
   const context = canvas.getContext('2d')!;
   const fade = context.createRadialGradient(64, 64, 0, 64, 64, 64);
   for (const [at, strength] of [
-    [0, 0.62],
-    [EDGE - 0.04, 0.58],
-    [EDGE + 0.06, 0.36],
+    [0, 0.52],
+    [EDGE - 0.04, 0.48],
+    [EDGE + 0.06, 0.31],
     [EDGE + 0.2, 0.14],
     [EDGE + 0.35, 0.04],
     [1, 0],
