@@ -10,6 +10,7 @@ import {
   type ControlPointName,
   catchPlace,
   type DrawnKind,
+  exampleIn,
   isShown,
   stageOf,
   veilAt,
@@ -20,6 +21,7 @@ import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { ControlPoints } from './control-points.tsx';
 import { DrawnPoints } from './drawn-points.tsx';
+import { ExampleFigure } from './example-figure.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { BoardMaterial, GhostMaterial } from './materials.tsx';
@@ -45,12 +47,13 @@ interface BodySceneProps {
 /** The body in space. Draws on demand only. */
 export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps) {
   const hasForm = useStore(store, (state) => state.form !== null);
+  const hasExample = useStore(store, (state) => exampleIn(state) !== null);
   const pictureNonce = useStore(store, (state) => state.pictureNonce);
-  if (!hasForm) return null;
+  if (!hasForm && !hasExample) return null;
   return (
     <SceneCanvas light={<StudioLight isDark={isDark} />} onPointerMissed={() => actions.pointAt(null)}>
       <PictureTaker nonce={pictureNonce} onPicture={onPicture} />
-      <LatestForm store={store} actions={actions} />
+      {hasForm ? <LatestForm store={store} actions={actions} /> : <LatestExample store={store} />}
     </SceneCanvas>
   );
 }
@@ -58,6 +61,13 @@ export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps)
 interface SharedProps {
   readonly store: AppStore;
   readonly actions: Actions;
+}
+
+function LatestExample({ store }: Pick<SharedProps, 'store'>) {
+  const body = useStore(store, exampleIn);
+  const view = useStore(store, (state) => state.view);
+  const highlight = useStore(store, (state) => state.highlight);
+  return body && <ExampleFigure body={body} view={view} highlight={highlight} />;
 }
 
 /** Drawn a little after the page around it, and in small steps, so that neither keeps typing waiting. */
