@@ -22,9 +22,8 @@ export function keepExample(
       demos.find(({ id }) => id === EXAMPLES[figure]),
       worker,
     ).catch(() => null);
-    // Only a picture: where it cannot be made, there is none.
+    // Only a picture: where it cannot be made, there is none, and it is not asked for again.
     if (body) actions.receiveExample(body);
-    if (asked === figure) asked = null;
   });
 }
 

@@ -53,7 +53,11 @@ export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps)
   return (
     <SceneCanvas light={<StudioLight isDark={isDark} />} onPointerMissed={() => actions.pointAt(null)}>
       <PictureTaker nonce={pictureNonce} onPicture={onPicture} />
-      {hasForm ? <LatestForm store={store} actions={actions} /> : <LatestExample store={store} />}
+      {hasForm ? (
+        <LatestForm store={store} actions={actions} />
+      ) : (
+        <LatestExample store={store} isDark={isDark} />
+      )}
     </SceneCanvas>
   );
 }
@@ -63,11 +67,11 @@ interface SharedProps {
   readonly actions: Actions;
 }
 
-function LatestExample({ store }: Pick<SharedProps, 'store'>) {
+function LatestExample({ store, isDark }: Pick<BodySceneProps, 'store' | 'isDark'>) {
   const body = useStore(store, exampleIn);
   const view = useStore(store, (state) => state.view);
   const highlight = useStore(store, (state) => state.highlight);
-  return body && <ExampleFigure body={body} view={view} highlight={highlight} />;
+  return body && <ExampleFigure body={body} isDark={isDark} view={view} highlight={highlight} />;
 }
 
 /** Drawn a little after the page around it, and in small steps, so that neither keeps typing waiting. */

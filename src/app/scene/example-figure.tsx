@@ -9,16 +9,17 @@ import { CrispLine } from './crisp-line.tsx';
 const MADDER = '#b5332a';
 /** Seen on paper and on the night alike. */
 const TAPE = '#9a7442';
-const CALICO = '#c9b08a';
+const CALICO = { byDay: '#c9b08a', byNight: '#f6e6c8' };
 
 interface ExampleFigureProps {
   readonly body: Body;
+  readonly isDark: boolean;
   readonly view: AppState['view'];
   readonly highlight: AppState['highlight'];
 }
 
 /** Another body, seen through, before there is one of one's own: it shows where the first tapes lie. */
-export function ExampleFigure({ body, view, highlight }: ExampleFigureProps) {
+export function ExampleFigure({ body, isDark, view, highlight }: ExampleFigureProps) {
   const tapes = useMemo(
     () =>
       Object.entries(body.tapePaths).filter(([id]) =>
@@ -30,12 +31,12 @@ export function ExampleFigure({ body, view, highlight }: ExampleFigureProps) {
   return (
     <>
       <CameraRig view={view} subject={subject} />
-      <GhostBody body={body} colour={CALICO} />
+      <GhostBody body={body} colour={isDark ? CALICO.byNight : CALICO.byDay} hidesLines />
       {tapes.map(([id, points]) => {
         const isLit = isTapeLit(highlight, id);
         return (
           <group key={id}>
-            <CrispLine points={points} colour={isLit ? MADDER : TAPE} width={2} opacity={0.3} isOnTop />
+            <CrispLine points={points} colour={isLit ? MADDER : TAPE} width={2} opacity={0.45} isOnTop />
             <CrispLine points={points} colour={isLit ? MADDER : TAPE} width={isLit ? 5 : 2.5} />
           </group>
         );
@@ -44,8 +45,9 @@ export function ExampleFigure({ body, view, highlight }: ExampleFigureProps) {
   );
 }
 
-/** Room over the highest and under the lowest tape, for the rest of the trunk, mm. */
-const BEYOND_TAPES = 85;
+/** Room over the highest and under the lowest tape, for the rest of the trunk and what is said under it, mm. */
+const OVER_TAPES = 50;
+const UNDER_TAPES = 160;
 
 function subjectOf(paths: readonly Float64Array[]): CameraSubject {
   const low = new Vector3(1, 1, 1).multiplyScalar(Number.POSITIVE_INFINITY);
@@ -58,8 +60,7 @@ function subjectOf(paths: readonly Float64Array[]): CameraSubject {
       high.max(point);
     }
   }
-  return {
-    centre: low.clone().add(high).multiplyScalar(0.5),
-    radius: (high.z - low.z) / 2 + BEYOND_TAPES,
-  };
+  high.z += OVER_TAPES;
+  low.z -= UNDER_TAPES;
+  return { centre: low.clone().add(high).multiplyScalar(0.5), radius: (high.z - low.z) / 2 };
 }

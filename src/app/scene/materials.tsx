@@ -78,14 +78,19 @@ export function StandMaterial() {
   return <meshStandardMaterial color="#75563a" roughness={0.65} />;
 }
 
+interface GhostProps extends ColourProps {
+  /** Lines on its far side are not seen through it. */
+  readonly hidesLines?: boolean;
+}
+
 /** Another body over this one: where it shows, it is the larger. */
-export function GhostMaterial({ colour }: ColourProps) {
+export function GhostMaterial({ colour, hidesLines = false }: GhostProps) {
   return (
     <meshStandardMaterial
       color={colour}
       transparent
       opacity={0.38}
-      depthWrite={false}
+      depthWrite={hidesLines}
       roughness={1}
       polygonOffset
       polygonOffsetFactor={1}
