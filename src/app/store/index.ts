@@ -31,6 +31,7 @@ export {
 export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
+  exampleIn,
   historyOf,
   isFormBehind,
   isSameForm,

@@ -184,6 +184,8 @@ export interface AppState {
   /** Points being set to scale a photo; null = it is moved. */
   readonly photoMarks: readonly PhotoMark[] | null;
   readonly ghost: Ghost | null;
+  /** A body that shows where tapes lie while there is no form; of the figure chosen. */
+  readonly example: Body | null;
   readonly thread: Thread;
   /** Undo brings it back too. */
   readonly drawn: Drawn;

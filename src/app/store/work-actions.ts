@@ -1,4 +1,5 @@
 import type { Issue } from '../../core/base/index.ts';
+import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
@@ -11,6 +12,7 @@ export interface WorkActions {
   receiveSketches(sketches: LayoutSketches): void;
   receiveShapePicture(body: Project['body'], key: string, outline: Float64Array): void;
   receiveUncertainty(uncertainty: ShownUncertainty): void;
+  receiveExample(example: Body): void;
   markStopped(): void;
 }
 
@@ -33,6 +35,7 @@ export function createWorkActions(store: AppStore): WorkActions {
         return { shapePictures: { body, outlines: { ...known, [key]: outline } } };
       }),
     receiveUncertainty: (uncertainty) => store.setState({ uncertainty }),
+    receiveExample: (example) => store.setState({ example }),
     markStopped: () => store.setState({ work: null, isStopped: true }),
   };
 }

@@ -84,6 +84,7 @@ export const frame = {
     frame: 'The body',
     label: 'Picture of the body. Arrow keys turn it, plus and minus bring it nearer or farther.',
     none: 'No body yet',
+    example: 'No body yet: another one shows where the first five tapes lie.',
     working: 'Working out the body…',
     outlineOnly:
       'This browser cannot draw in three dimensions here (WebGL is missing or switched off), so the body is shown as an outline. Measures, seams and panels work all the same.',

@@ -85,6 +85,7 @@ export const frame: typeof english = {
     frame: 'Der Körper',
     label: 'Bild des Körpers. Pfeiltasten drehen ihn, Plus und Minus holen ihn näher oder rücken ihn weg.',
     none: 'Noch kein Körper',
+    example: 'Noch kein Körper: Ein anderer zeigt, wo die ersten fünf Maßbänder liegen.',
     working: 'Der Körper wird berechnet …',
     outlineOnly:
       'Dieser Browser kann hier nicht räumlich zeichnen (WebGL fehlt oder ist abgeschaltet); der Körper erscheint deshalb als Umriss. Maße, Nähte und Schnittteile gehen trotzdem.',
