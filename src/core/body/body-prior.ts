@@ -200,7 +200,7 @@ function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straigh
       rail: 'a',
       knot: 'bust',
       mean: a.bust + 2 - 0.43 * a.underbust - 0.57 * a.upperChest,
-      spread: 10,
+      spread: 16,
     },
   ];
 }

@@ -66,8 +66,8 @@ type Choices = Readonly<Record<string, number>>;
 
 /** Scanned landmarks against the survey's, mm: added to its estimates. */
 const OFFSET: Readonly<Record<BodyInput['figure'], Choices>> = {
-  bust: { neckSideRise: 2, sideLength: 6 },
-  chest: { neckSideRise: 2, sideLength: 6, bustRise: 7 },
+  bust: { neckSideRise: 2, sideLength: 4 },
+  chest: { neckSideRise: 2, sideLength: -4, bustRise: 7 },
 };
 /** Where a waist lies lower than the survey's, breasts and neck do not: so much of the difference is added to their rises. */
 const SHARE_OF_LOW_WAIST: Choices = {
@@ -113,8 +113,9 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
   const zBust = best('bustRise');
   // Breasts that hang leave the fold where it is.
-  const zUnderbust =
-    zBust - (isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58) + DROP_OF_POINT * shape.bustDrop;
+  const fold = isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58;
+  // On a short waist the fold comes nearer to the bust, not down to the waist.
+  const zUnderbust = zBust - Math.min(fold, 0.6 * zBust) + DROP_OF_POINT * shape.bustDrop;
   const bumps = listChoiceBumps(shape, { best, zUnderbust, zBust });
   const bumpAt = {
     bust: 0,

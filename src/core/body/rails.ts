@@ -59,6 +59,8 @@ export const ARMHOLE_REACH = 0.5 * (KNOT.shoulderPoint - ARMPIT_V);
 const ON_RIM = 1e-9;
 /** The pull towards the armhole's plane ends at this many times the oval (squared). */
 const PLANE_FADES_AT = 1.5;
+/** Further than this from the oval (squared) nothing of the arm is felt. */
+const FAR_FROM_ARM = Math.max(PLANE_FADES_AT, RIM_FADES_AT);
 
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
@@ -192,7 +194,7 @@ export class ShapeEvaluator {
   /** Where a place lies to the armhole's oval: into `across` and `up`; squared distance, or more than any fade if far. */
   private locateAtArm(c: number, u: number, v: number): number {
     const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
-    if (up * up >= PLANE_FADES_AT) return PLANE_FADES_AT;
+    if (up * up >= FAR_FROM_ARM) return FAR_FROM_ARM;
     const { front, back } = this.shape.armhole;
     let du = c > 0 ? u : Math.PI - u;
     du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));

@@ -327,7 +327,7 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     u: -0.92,
     z: p.zUpperChest + 12,
     side: 0.55,
-    centre: 0.6,
+    centre: 0.95,
     down: 110,
     up: 95,
     height: numbers.blade,
