@@ -76,6 +76,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'advice.layout-unsound': { layout: { id: 'layout.upright8.name', values: {} } },
   'advice.nothing-helps': { most: 30 },
   'line.middle': { panel: SLEEVE },
+  'piece.no-room-for-notch': { piece: SLEEVE, notch: WAIST },
   'piece.no-room-for-notes': { piece: SLEEVE },
   'arm.outer-line': { panel: SLEEVE },
   'arm.seam': { line: 'outer', side: 'right' },

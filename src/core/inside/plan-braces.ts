@@ -18,8 +18,8 @@ type Addition = { readonly straps: readonly number[]; readonly webs?: readonly [
  */
 const ADDITIONS: Readonly<Record<string, readonly Addition[]>> = {
   hip: [{ straps: [0.45, 0.6] }],
-  highHip: [{ straps: [], webs: [0.22, 0.12] }, { straps: [0.5] }],
-  waist: [{ straps: [], webs: [0.26, 0.12] }, { straps: [0.5] }],
+  highHip: [{ straps: [0.5] }],
+  waist: [{ straps: [0.5] }],
   underbust: [{ straps: [0.5] }, { straps: [0.5], webs: [0.14, 0.16] }],
   bust: [
     { straps: [0.48, 0.66], webs: [0.07, 0.14] },
