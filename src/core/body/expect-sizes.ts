@@ -113,9 +113,7 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
   const zBust = best('bustRise');
   // Breasts that hang leave the fold where it is.
-  const fold = isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58;
-  // On a short waist the fold comes nearer to the bust, not down to the waist.
-  const zUnderbust = zBust - Math.min(fold, 0.6 * zBust) + DROP_OF_POINT * shape.bustDrop;
+  const zUnderbust = zBust - heightOverFold(zBust, isBust, cup) + DROP_OF_POINT * shape.bustDrop;
   const bumps = listChoiceBumps(shape, { best, zUnderbust, zBust });
   const bumpAt = {
     bust: 0,
@@ -191,4 +189,9 @@ function halfWidthOfBust(cup: number, underbustGirth: number, section: number): 
   const usual = 0.5 * (275 + 0.114 * (cup - 137) + 0.321 * (underbustGirth - 770));
   const ratio = 0.86;
   return usual * Math.sqrt((1 + ratio ** 2) / (1 + (ratio + section) ** 2));
+}
+
+/** How far the bust lies above the fold under it, mm. On a short waist the fold comes nearer to the bust, not to the waist. */
+function heightOverFold(zBust: number, isBust: boolean, cup: number): number {
+  return Math.min(isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58, 0.6 * zBust);
 }
