@@ -1,6 +1,6 @@
 /**
- * Of a grid of cells, row by row, 1 = taken: by height in cells (0 … rows): the width in cells of the widest free rectangle of that height. Every largest rectangle is
- * met once, by a stack over the free heights above each row (the largest rectangle in a histogram). O(cells).
+ * How wide the widest free rectangle of each height is, both in cells; heights 0 … rows. `taken`: row by row, 1 = taken. Every
+ * largest rectangle is met once, by a stack over the free heights above each row (the largest rectangle in a histogram). O(cells).
  */
 export function widestFree(taken: Uint8Array, columns: number, rows: number): Uint32Array {
   const widest = new Uint32Array(rows + 1);
@@ -24,9 +24,6 @@ export function widestFree(taken: Uint8Array, columns: number, rows: number): Ui
       risen[depth++] = height;
     }
   }
-  // A lower rectangle is as wide as any higher one.
-  for (let height = rows - 1; height > 0; height--)
-    widest[height] = Math.max(widest[height], widest[height + 1]);
   widest[0] = columns;
   return widest;
 }
