@@ -1,6 +1,8 @@
 /** Photos under the body: outline without perspective, two-point scale, and where they are kept. */
 import { describe, expect, it, vi } from 'vitest';
+import { addPhotos } from '../../src/app/services/add-photos.ts';
 import {
+  type AppState,
   createActions,
   createAppStore,
   markAtPlace,
@@ -94,6 +96,35 @@ describe('the outline seen straight on', () => {
       expect(Math.abs(front.right[k] - (-20 + r))).toBeLessThan(0.07);
       expect(Math.abs(side.right[k] - (z / 10 + r))).toBeLessThan(0.07);
     }
+  });
+});
+
+describe('a photo chosen before there is a form', () => {
+  const body = (store: ReturnType<typeof createAppStore>) => {
+    const positions = Float64Array.of(-100, 0, -200, 100, 0, -200, 0, 0, 400);
+    const closedMesh = { positions, triangles: Uint32Array.of(0, 1, 2) };
+    store.setState({ form: { closedMesh } as unknown as AppState['form'] });
+  };
+
+  it('lies under the form as soon as that is there', async () => {
+    vi.stubGlobal('createImageBitmap', async () => ({ width: 600, height: 1000, close: () => {} }));
+    const store = createAppStore();
+    const added = addPhotos(store, createActions(store)).addPhoto(new File(['x'], 'front.jpg'), 'front');
+    await Promise.resolve();
+    expect(store.getState().photos.front).toBeNull();
+    body(store);
+    await added;
+    expect(store.getState().photos.front).toMatchObject({ name: 'front.jpg', x: 0, z: 100 });
+    vi.unstubAllGlobals();
+  });
+
+  it('is refused at once when it is too large', async () => {
+    const store = createAppStore();
+    const large = Object.defineProperty(new File(['x'], 'large.jpg'), 'size', { value: 50_000_000 });
+    await addPhotos(store, createActions(store)).addPhoto(large, 'front');
+    expect(store.getState().notices.map(({ text }) => text)).toEqual([
+      expect.stringContaining('50.0 MB; a photo may have 30 MB at most'),
+    ]);
   });
 });
 

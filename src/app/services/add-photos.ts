@@ -1,4 +1,10 @@
-import { type Actions, type AppStore, type PhotoSide, silhouetteOfMesh } from '../store/index.ts';
+import {
+  type Actions,
+  type AppState,
+  type AppStore,
+  type PhotoSide,
+  silhouetteOfMesh,
+} from '../store/index.ts';
 import { readPhoto } from './read-photo.ts';
 
 export interface Photos {
@@ -9,9 +15,8 @@ export interface Photos {
 export function addPhotos(store: AppStore, actions: Pick<Actions, 'addPhoto' | 'tell'>): Photos {
   return {
     async addPhoto(file, side) {
-      const { form } = store.getState();
-      if (!form) return;
-      const photo = await readPhoto(file, side, silhouetteOfMesh(form.closedMesh, side), store.getState());
+      const body = async () => silhouetteOfMesh((await firstForm(store)).closedMesh, side);
+      const photo = await readPhoto(file, side, body, store.getState());
       if (typeof photo === 'string') actions.tell({ tone: 'warning', text: photo });
       else {
         actions.addPhoto(photo);
@@ -19,4 +24,17 @@ export function addPhotos(store: AppStore, actions: Pick<Actions, 'addPhoto' | '
       }
     },
   };
+}
+
+/** The form shown, or the first that will be: a photo chosen before there is one waits for it. */
+function firstForm(store: AppStore): Promise<NonNullable<AppState['form']>> {
+  const { form } = store.getState();
+  if (form) return Promise.resolve(form);
+  return new Promise((found) => {
+    const stop = store.subscribe(({ form }) => {
+      if (!form) return;
+      stop();
+      found(form);
+    });
+  });
 }

@@ -5,11 +5,11 @@ const LARGEST_FILE = 30_000_000;
 const MOST_PIXELS = 120_000_000;
 const LEAST_SIDE = 50;
 
-/** A chosen file as a photo under the body, or why it cannot be one, in words. */
+/** A chosen file as a photo under the body, or why it cannot be one, in words, told before the body is waited for. */
 export async function readPhoto(
   file: File,
   side: PhotoSide,
-  body: Silhouette,
+  body: () => Promise<Silhouette>,
   { words: { messages }, numbers }: Pick<AppState, 'words' | 'numbers'>,
 ): Promise<Photo | string> {
   if (file.size > LARGEST_FILE) {
@@ -23,7 +23,7 @@ export async function readPhoto(
   if (Math.min(width, height) < LEAST_SIDE || width * height > MOST_PIXELS) {
     return messages.photoSize(file.name, width, height, LEAST_SIDE);
   }
-  const { heights, left, right } = body;
+  const { heights, left, right } = await body();
   const place = placeNewPhoto(height, {
     left: Math.min(...left),
     right: Math.max(...right),
