@@ -1,4 +1,5 @@
 import { findSplineInterval } from '../math/index.ts';
+import { acrossOval, radiusTowards } from './armhole-oval.ts';
 import { ARMHOLE_MIDDLE, ARMHOLE_REACH, KNOT_IDS, KNOTS, type KnotId } from './rails.ts';
 import type { BodyShape, TrunkNet } from './types.ts';
 
@@ -57,10 +58,10 @@ export function makeFairWeights(
 }
 
 /** 1 on the armhole's oval, squared distance over its half axes. */
-function measureFromArm({ armhole: { front, back } }: BodyShape, u: number, v: number): number {
+function measureFromArm({ armhole }: BodyShape, u: number, v: number): number {
   const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
-  const across = (u - 0.5 * (front - back) * (1 - up * up)) / (0.5 * (front + back));
-  return across * across + up * up;
+  const across = acrossOval(armhole, u, up);
+  return (across * across + up * up) / radiusTowards(armhole, across, up) ** 2;
 }
 
 /** Chart height of a rise, to the nearest mm or so. */
