@@ -1,3 +1,4 @@
+import { heightOf } from './bump-reaches.ts';
 import { evenArmholes } from './even-armholes.ts';
 import { listDemands } from './fair-demands.ts';
 import { assembleEnergy, type FairEnergies, holdPoint } from './fair-energy.ts';
@@ -7,7 +8,7 @@ import { MET_WITHIN } from './fit-issues.ts';
 import type { FittedShape, Target } from './fit-problem.ts';
 import { KNOTS } from './rails.ts';
 import { type SampledNet, sampleNet } from './sample-net.ts';
-import { addSideBreasts, flattenBumps, heightOf, listBreastHeights } from './side-breasts.ts';
+import { addSideBreasts, flattenBumps, listBreastHeights } from './side-breasts.ts';
 import { type FairedShape, type Fairing, solveFairing } from './solve-fairing.ts';
 import type { TapeContext } from './tapes.ts';
 import { NET_COLUMNS, TrunkNetEvaluator, weightsRound } from './trunk-net.ts';
