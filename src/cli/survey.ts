@@ -74,8 +74,9 @@ function percent(count: number): string {
 /** Widths and depths foretold from tapes alone, and with the section choice set from the true depth / width. */
 function printBoxes(): void {
   const levels = [
-    { level: 'hip', girth: 'buttockcircumference', width: 'hipbreadth', depth: 'buttockdepth' },
-    { level: 'highHip', girth: 'waistcircumference', width: 'waistbreadth', depth: 'waistdepth' },
+    { level: 'hip', width: 'hipbreadth', depth: 'buttockdepth' },
+    { level: 'highHip', width: 'waistbreadth', depth: 'waistdepth' },
+    { level: 'bust', width: 'chestbreadth', depth: 'chestdepth' },
   ] as const;
   process.stdout.write('\nAgainst the calipers, mm: bias ± SD (highHip = navel level)\n');
   process.stdout.write(
@@ -103,15 +104,17 @@ function printBoxes(): void {
   }
 }
 
+type BoxLevel = 'hip' | 'highHip' | 'bust';
+
 /** The ratio that a choice of 0 would aim at: read back by asking for the measured ratio’s estimate. */
-function expectedRatio(measures: BodyInput['measures'], level: 'hip' | 'highHip'): number {
+function expectedRatio(measures: BodyInput['measures'], level: BoxLevel): number {
   const body = fitBody({ figure, measures, shape: { [`${level}Section`]: 0 } }, undefined, { fair: true });
   if (!body.ok) return Number.NaN;
   const [w, d] = sizeAt(body.value, level);
   return d / w;
 }
 
-function sizeAt(body: Body, level: 'hip' | 'highHip'): readonly [width: number, depth: number] {
+function sizeAt(body: Body, level: BoxLevel): readonly [width: number, depth: number] {
   const row = body.sections[level];
   return [row.width, row.depth];
 }

@@ -26,6 +26,7 @@ import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { BoardMaterial, GhostMaterial } from './materials.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
+import { personOfForm } from './person-of-form.ts';
 import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
 import { SceneCanvas } from './scene-canvas.tsx';
@@ -98,7 +99,9 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const hasControlPoints = stage.shows.includes('controlPoints');
   const seesInside = stage.shows.includes('inside');
   const isPulling = useStore(store, (state) => hasControlPoints && state.seamWork.pull !== null);
-  const form = useShownForm(settled, store);
+  const cloth = useShownForm(settled, store);
+  const isCloth = isShown(stage, 'cloth', layers);
+  const form = useMemo(() => (isCloth ? cloth : personOfForm(cloth)), [cloth, isCloth]);
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = usePanelBuffers(form, normals);
   const shows = useShownLines(store);

@@ -41,6 +41,7 @@ const initialState: AppState = {
     photo: true,
     mirror: false,
     veil: false,
+    cloth: false,
   },
   sectionZ: null,
   photos: { front: null, side: null },

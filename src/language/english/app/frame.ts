@@ -105,6 +105,7 @@ export const frame = {
       strain: 'Strain',
       mirror: 'Mirror image',
       veil: 'Veil where unsure',
+      cloth: 'Cloth over the hollows',
     },
     drawn: 'Drawn on the body',
     notOverPhoto: 'Over a photo only its outline and the level lines are drawn.',

@@ -101,6 +101,7 @@ export const frame: typeof english = {
       strain: 'Verformung',
       mirror: 'Spiegelbild',
       veil: 'Schleier, wo es unsicher ist',
+      cloth: 'Stoff über den Mulden',
     },
     drawn: 'Auf den Körper gezeichnet',
     notOverPhoto: 'Über einem Foto erscheinen nur Umriss und Höhenlinien.',
