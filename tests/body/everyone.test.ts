@@ -330,7 +330,9 @@ describe.each([
   ['as searched', false],
   ['faired', true],
 ] as const)('the Lantern Yard Players, %s', (_, fair) => {
-  it.each(WARDROBE.map((person) => [person.name, person.about, person] as const))(
+  // Searched bodies are seen only while something is dragged: every third person is enough.
+  const people = WARDROBE.filter((_, i) => fair || i % 3 === 0);
+  it.each(people.map((person) => [person.name, person.about, person] as const))(
     '%s: %s',
     (name, __, person) => {
       const fitted = new Fitted(person, fair);
