@@ -69,6 +69,12 @@ export default defineConfig({
     rolldownOptions: {
       // English is in the table of languages as every other, and there at once all the same.
       checks: { ineffectiveDynamicImport: false },
+      // Do nothing but define, without saying so: only who cuts cloth needs them, and the first screen does not.
+      treeshake: {
+        moduleSideEffects: [
+          { test: /node_modules[\\/](clipper2-ts|robust-predicates)[\\/]/, sideEffects: false },
+        ],
+      },
       output: {
         // Words of a language are told apart by its name.
         chunkFileNames: ({ facadeModuleId }) => {

@@ -6,6 +6,7 @@ export function askWorker(store: AppStore, actions: Actions, worker: Follower): 
   keepForm(store, actions, worker);
   keepSketches(store, actions, worker);
   keepShapePictures(store, actions, worker);
+  keepUncertainty(store, actions, worker);
   keepControlPoints(store, actions, worker);
   followPulls(store, actions, worker);
 }
@@ -56,6 +57,22 @@ function keepShapePictures(store: AppStore, actions: Actions, worker: Follower):
       actions.receiveShapePicture(body, key, outline),
     ).finally(() => {
       if (running === body && !isWanted()) running = null;
+    });
+  });
+}
+
+/** How well the shape is known, where it is told or shown, once the body has settled. */
+function keepUncertainty(store: AppStore, actions: Actions, worker: Follower): void {
+  let asked: unknown = null;
+  store.subscribe(({ stage, project, formOf, formQuality, uncertainty }) => {
+    if ((stage !== 'tape' && stage !== 'body') || !project) return;
+    if (formOf !== project || formQuality !== 'full') return;
+    const { body } = project;
+    if (uncertainty?.body === body || asked === body) return;
+    asked = body;
+    void worker.uncertaintyOfBody(project).then((told) => {
+      if (told) actions.receiveUncertainty({ body, ...told });
+      else if (asked === body) asked = null;
     });
   });
 }

@@ -4,9 +4,10 @@ import { LANGUAGE_NAMES } from '../language/index.ts';
 import { App } from './app.tsx';
 import { askWorker } from './ask-worker.ts';
 import { canDrawInSpace } from './can-draw-in-space.ts';
+import { keepExample } from './keep-example.ts';
 import { keepForOffline } from './keep-for-offline.ts';
 import { openFirst } from './open-first.ts';
-import { createServices, loadSpeech } from './services/index.ts';
+import { createServices, demos, loadSpeech } from './services/index.ts';
 import {
   type BodyDatabase,
   createActions,
@@ -53,6 +54,7 @@ async function start(): Promise<void> {
     },
   });
   askWorker(store, actions, worker);
+  if (canDrawInSpace) keepExample(store, actions, worker, demos);
   keepForOffline(store);
   watchTabs(store, actions);
   const services = createServices({ store, actions, worker, database, storage, canDrawInSpace });

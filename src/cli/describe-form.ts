@@ -1,4 +1,5 @@
 import type { DisplayUnit, Issue, Severity } from '../core/base/index.ts';
+import { type BodyInput, type BodyUncertainty, findMeasure, USUAL_WAIST } from '../core/body/index.ts';
 import type { Report, ReportTape } from '../core/form/index.ts';
 import type { Numbers } from '../language/index.ts';
 import type { Reader } from './create-reader.ts';
@@ -33,6 +34,19 @@ export function describeTapes(
     ],
     rows,
   );
+}
+
+/** Where the waist was tied, how well the shape is known, and the measure that would tell most about it. */
+export function describeUncertainty(
+  { waist = USUAL_WAIST }: BodyInput,
+  { spread, suggestions: [next] }: BodyUncertainty,
+  { words: { knowledge: words }, numbers, say }: Reader,
+): string {
+  const known = words.known(words.waists[waist], numbers.fixed(spread, 1));
+  const measure = next && findMeasure(next.id);
+  if (!measure) return known;
+  const advice = words.next(say(measure.name), next.id, numbers.fixed(next.after, 1));
+  return `${known}\n${advice}`;
 }
 
 /** One block per issue: severity, field, code, then the sentence. Errors come first. */

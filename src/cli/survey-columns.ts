@@ -41,6 +41,8 @@ export const VARIABLES_1988: Readonly<Record<string, (r: SurveyRow) => number>> 
   bustRatio: (r) => r.chestdepth / r.chestbreadth,
   highHipRatio: (r) => r.waistdepth / r.waistbreadth,
   hipRatio: (r) => r.buttockdepth / r.hipbreadth,
+  // With the navel's girth and height, which stand above, all there is to tell of a waist taken at the navel.
+  navelBackLength: (r) => r.waistbacklength,
 };
 
 /** Measures a home measurer would take, from the 1988 survey. */

@@ -61,7 +61,7 @@ function printFit(): void {
 /** A throw is a defect of ours, never of the person measured: counted, not hidden. */
 function fitOrCrash(input: BodyInput): ReturnType<typeof fitBody> | undefined {
   try {
-    return fitBody(input);
+    return fitBody(input, undefined, { fair: true });
   } catch {
     return undefined;
   }
@@ -74,8 +74,9 @@ function percent(count: number): string {
 /** Widths and depths foretold from tapes alone, and with the section choice set from the true depth / width. */
 function printBoxes(): void {
   const levels = [
-    { level: 'hip', girth: 'buttockcircumference', width: 'hipbreadth', depth: 'buttockdepth' },
-    { level: 'highHip', girth: 'waistcircumference', width: 'waistbreadth', depth: 'waistdepth' },
+    { level: 'hip', width: 'hipbreadth', depth: 'buttockdepth' },
+    { level: 'highHip', width: 'waistbreadth', depth: 'waistdepth' },
+    { level: 'bust', width: 'chestbreadth', depth: 'chestdepth' },
   ] as const;
   process.stdout.write('\nAgainst the calipers, mm: bias ± SD (highHip = navel level)\n');
   process.stdout.write(
@@ -85,12 +86,13 @@ function printBoxes(): void {
     const errors: [number, number, number, number][] = [];
     for (const row of people) {
       const measures = measuresOfRow(row, figure);
-      const plain = fitBody({ figure, measures });
+      const plain = fitBody({ figure, measures }, undefined, { fair: true });
       if (!plain.ok) continue;
       const [w, d] = sizeAt(plain.value, level);
       const trueRatio = row[depth] / row[width];
       const offset = trueRatio - expectedRatio(measures, level);
-      const chosen = fitBody({ figure, measures, shape: { [`${level}Section`]: offset } }, plain.value);
+      const shape = { [`${level}Section`]: offset };
+      const chosen = fitBody({ figure, measures, shape }, plain.value, { fair: true });
       if (!chosen.ok) continue;
       const [cw, cd] = sizeAt(chosen.value, level);
       errors.push([w - row[width], d - row[depth], cw - row[width], cd - row[depth]]);
@@ -102,15 +104,17 @@ function printBoxes(): void {
   }
 }
 
+type BoxLevel = 'hip' | 'highHip' | 'bust';
+
 /** The ratio that a choice of 0 would aim at: read back by asking for the measured ratio’s estimate. */
-function expectedRatio(measures: BodyInput['measures'], level: 'hip' | 'highHip'): number {
-  const body = fitBody({ figure, measures, shape: { [`${level}Section`]: 0 } });
+function expectedRatio(measures: BodyInput['measures'], level: BoxLevel): number {
+  const body = fitBody({ figure, measures, shape: { [`${level}Section`]: 0 } }, undefined, { fair: true });
   if (!body.ok) return Number.NaN;
   const [w, d] = sizeAt(body.value, level);
   return d / w;
 }
 
-function sizeAt(body: Body, level: 'hip' | 'highHip'): readonly [width: number, depth: number] {
+function sizeAt(body: Body, level: BoxLevel): readonly [width: number, depth: number] {
   const row = body.sections[level];
   return [row.width, row.depth];
 }

@@ -82,5 +82,7 @@ export interface Catalogue {
   readonly tag: string;
   /** A name as it stands inside a sentence. */
   readonly inSentence: (name: string) => string;
+  /** Less than: `under 1/16 in`. */
+  readonly under: string;
   readonly entries: Entries<CorePhrases>;
 }

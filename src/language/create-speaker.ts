@@ -36,7 +36,7 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
     say,
     inSentence: (phrase) => catalogue.inSentence(say(phrase)),
     length: (mm) => numbers.mark(units === 'both' ? formatBoth(mm) : formatLength(mm, units)),
-    difference: (mm) => numbers.mark(sayDifference(mm, units)),
+    difference: (mm) => numbers.mark(sayDifference(mm, units).replace('under', catalogue.under)),
     angle: (radians, decimals) => `${numbers.fixed((radians * 180) / Math.PI, decimals)}°`,
     around: (mm, spread) => numbers.mark(sayAround(mm, spread, units)),
     lengthAlone: (mm) => numbers.mark(formatLength(mm, units === 'both' ? 'cm' : units)),

@@ -10,13 +10,17 @@ import { projectForTests } from './fixtures/project-for-tests.ts';
 const refusal: Issue = { code: 'test', path: '', message: verbatim('No.'), severity: 'error' };
 const formOf = (project: Project) => ({ project }) as Form;
 
-/** A client that takes `ms` for every form and can be stopped, as the real one. */
+/**
+ * A client that takes `ms` for every form and can be stopped, as the real one; what it tells of the progress may come late,
+ * as the order of messages is kept within one port only (HTML standard, 9.4).
+ */
 function pretendClient(ms: number, makeOne: (project: Project) => Result<Form>): WorkerClient {
   let stop: (() => void) | null = null;
-  const makeForm = (project: Project) =>
+  const makeForm = (project: Project, _wish: unknown, onProgress: (fraction: number) => void) =>
     new Promise<Result<Form> | null>((resolve) => {
       stop = () => resolve(null);
       setTimeout(() => resolve(makeOne(project)), ms);
+      setTimeout(() => onProgress(0.5), ms + 5);
     });
   return { makeForm, stop: () => stop?.() } as unknown as WorkerClient;
 }

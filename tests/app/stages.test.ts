@@ -10,19 +10,24 @@ const none: Layers = {
   seams: false,
   strain: false,
   arms: false,
+  veil: false,
+  cloth: false,
 };
 const all = Object.fromEntries(Object.keys(none).map((id) => [id, true])) as unknown as Layers;
 
-/** Written down from what the workroom showed at each stage before there was a list of stages. */
+/**
+ * Written down from what the workroom showed at each stage before there was a list of stages; the cloth’s own surface from then
+ * on at all but those that look at the person.
+ */
 const shown = {
   tape: ['', 'tapes', 'arms'],
-  body: ['', '', 'photo mirror levels tapes seams arms'],
-  seams: ['controlPoints', 'seams', ''],
-  panels: ['', 'seams', 'strain'],
-  inside: ['inside', '', ''],
-  cutting: ['', 'seams', ''],
-  making: ['', 'seams', ''],
-  checking: ['', 'seams levels', ''],
+  body: ['', '', 'photo mirror levels tapes seams arms veil cloth'],
+  seams: ['controlPoints', 'seams cloth', ''],
+  panels: ['', 'seams cloth', 'strain'],
+  inside: ['inside', 'cloth', ''],
+  cutting: ['', 'seams cloth', ''],
+  making: ['', 'seams cloth', ''],
+  checking: ['', 'seams levels cloth', ''],
 };
 
 describe('the stages of the workroom', () => {

@@ -100,9 +100,68 @@ describe('checkMeasures', () => {
     expect(check({ shoulderDrop: { left: 68, right: 48 } })).toMatchObject([
       { code: 'sides-differ', path: 'measures.shoulderDrop', measured: 20, severity: 'warning' },
     ]);
-    expect(check({ shoulderDrop: { left: 95, right: 30 } })).toMatchObject([
+    // Scoliosis drops a shoulder by up to 90 mm and lifts a hip by up to 60 (common practice, no source).
+    expect(check({ shoulderDrop: { left: 110, right: 20 } })).toMatchObject([{ code: 'sides-differ' }]);
+    expect(check({ shoulderDrop: { left: 115, right: 24 } })).toMatchObject([
+      { code: 'sides-contradict', limit: 90, severity: 'error' },
+    ]);
+    expect(check({ waistToHip: { left: 250, right: 190 } })).toMatchObject([{ code: 'sides-differ' }]);
+    expect(check({ waistToHip: { left: 251, right: 190 } })).toMatchObject([
       { code: 'sides-contradict', limit: 60, severity: 'error' },
     ]);
+  });
+
+  it('names the back’s tape itself where it is shorter than the height it spans', () => {
+    // A path is no shorter than the difference of its heights. 1400 − 1000 = 400, and 20 mm of measuring error.
+    const heights = { napeHeight: 1400, waistHeight: 1000 };
+    const back = (mm: number) => check({ ...heights, backWaistLength: mm });
+    expect(back(401)).toEqual([]);
+    expect(back(385)).toMatchObject([
+      {
+        code: 'back-shorter-than-height',
+        path: 'measures.backWaistLength',
+        severity: 'warning',
+        measured: 385,
+        limit: 400,
+      },
+    ]);
+    expect(back(379)).toMatchObject([{ code: 'back-shorter-than-height', severity: 'error' }]);
+    expect(inEnglish(back(379)[0].message)).toMatch(/Nape.*|Back.*/);
+  });
+
+  it('asks nothing more of a measure that two readings agree on', () => {
+    expect(check({ backWaistLength: 285 }).length).toBeGreaterThan(0);
+    expect(check({ backWaistLength: 285 }, { readings: { backWaistLength: [284, 286] } })).toEqual([]);
+    const round = { bustGirth: 1010, waistGirth: 1016, hipGirth: 1012 };
+    const readings = { waistGirth: [1016, 1016] };
+    expect(check(round, { readings }).filter(({ path }) => path === 'measures.waistGirth')).toEqual([]);
+  });
+
+  it('hints that all girths are off when the boxes say so, and of none when they agree', () => {
+    // Superellipses that fill their boxes as people of the survey do: girth over the ellipse's 1.11, 1.013, 1.069.
+    const boxes = { bustWidth: 280, bustDepth: 240, highHipWidth: 290, highHipDepth: 205 };
+    const ellipse = (w: number, d: number) => {
+      // The arc length itself, summed.
+      let sum = 0;
+      for (let k = 0; k < 10000; k++) {
+        const t = ((k + 0.5) * 2 * Math.PI) / 10000;
+        sum += (Math.hypot(0.5 * w * Math.sin(t), 0.5 * d * Math.cos(t)) * 2 * Math.PI) / 10000;
+      }
+      return sum;
+    };
+    const girths = { bustGirth: 1.11 * ellipse(280, 240), highHipGirth: 1.013 * ellipse(290, 205) };
+    const hints = (factor: number) =>
+      check({
+        ...boxes,
+        bustGirth: factor * girths.bustGirth,
+        highHipGirth: factor * girths.highHipGirth,
+        waistGirth: factor * 740,
+        hipGirth: factor * 960,
+      }).filter(({ code }) => code === 'girths-off');
+    expect(hints(1)).toEqual([]);
+    expect(hints(1.05)).toMatchObject([{ severity: 'warning', path: 'measures' }]);
+    expect(hints(1.05)[0].measured).toBeCloseTo(0.05, 2);
+    expect(hints(0.94)[0].measured).toBeCloseTo(-0.06, 2);
   });
 
   it('knows every measure once, with a usual range for both figures', () => {

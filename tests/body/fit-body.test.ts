@@ -15,9 +15,14 @@ const GIRTH_LEVELS = {
 /** A level girth of the finished form may be this far off, mm. */
 const GIRTH_TOLERANCE = 0.5;
 
-describe.each(DEMO_IDS)('demo body %s', (id) => {
+const ROUGH_AND_FAIR = DEMO_IDS.flatMap((id) => [
+  { id, fair: false },
+  { id, fair: true },
+]);
+
+describe.each(ROUGH_AND_FAIR)('demo body $id, fair: $fair', ({ id, fair }) => {
   const input = readDemo(id);
-  const body = fitOrThrow(input);
+  const body = fitOrThrow(input, { fair });
   const surface = surfaceOfBody(body);
 
   it('reads every typed level girth on the surface, by Cauchy’s mean-width formula', () => {
@@ -41,6 +46,11 @@ describe.each(DEMO_IDS)('demo body %s', (id) => {
       if (typed) expect(Math.abs(tape.got - tape.target), tape.id).toBeLessThan(0.5);
       else expect(tape.spread, tape.id).toBeGreaterThan(0);
     }
+  });
+
+  it('is faired when asked', () => {
+    expect(body.shape.net !== undefined).toBe(fair);
+    expect(body.issues.map((issue) => issue.code)).not.toContain('not-faired');
   });
 
   it('keeps every level row level, rising from hip to upper chest', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Body, surfaceOfBody } from '../../src/core/body/index.ts';
+import { RAIL_COUNT } from '../../src/core/body/rails.ts';
 import { cauchyGirth, denseRow, extent } from './measure-surface.ts';
 import { fitOrThrow, readDemo } from './read-demo.ts';
 
@@ -30,7 +31,7 @@ function ramanujanPerimeter(a: number, b: number): number {
 function tube(a: number, d: number, squareness: number): Pick<Body, 'shape'> {
   const knots = Float64Array.from([-270, -218, -100, 0, 55, 118, 165, 230, 285, 355, 425, 465]);
   const n = knots.length;
-  const rails = new Float64Array(10 * n);
+  const rails = new Float64Array(RAIL_COUNT * n);
   const fill = (rail: number, value: (k: number) => number): void => {
     for (let k = 0; k < n; k++) rails[rail * n + k] = value(k);
   };
@@ -39,7 +40,7 @@ function tube(a: number, d: number, squareness: number): Pick<Body, 'shape'> {
   fill(3, () => -d);
   for (const rail of [4, 5]) fill(rail, () => squareness);
   for (const rail of [6, 8, 9]) fill(rail, (k) => knots[k]);
-  const armhole = { yaw: 0, front: 0.5, back: 0.5 };
+  const armhole = { yaw: 0, front: 0.5, back: 0.5, turn: 0 };
   return {
     shape: {
       isMirrorSymmetric: true,

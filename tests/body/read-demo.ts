@@ -9,8 +9,8 @@ export function readDemo(id: string): BodyInput {
 }
 
 /** The fitted body, or a thrown list of what stopped it. */
-export function fitOrThrow(input: BodyInput): Body {
-  const result = fitBody(input);
+export function fitOrThrow(input: BodyInput, options: { readonly fair?: boolean } = {}): Body {
+  const result = fitBody(input, undefined, options);
   if (!result.ok)
     throw new Error(
       result.issues

@@ -148,7 +148,7 @@ describe('--language de', () => {
     const { code, out } = await german('check', straight);
     expect(code).toBe(0);
     expect(out).toMatch(/^Maß +Art +Soll +Ist +daneben mm +Ergebnis$/m);
-    expect(out).toMatch(/^bustGirth +Umfang +87,0 cm +87,0 cm +0,00 +stimmt$/m);
+    expect(out).toMatch(/^bustGirth +Umfang +87,0 cm +87,0 cm +[+-]?0,0\d +stimmt$/m);
     expect(out).toMatch(/geschätzt ±\d+,\d$/m);
     expect(out).not.toMatch(/\d\.\d/);
     expect(englishLines(out)).toEqual([]);

@@ -1,6 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
+import { drawNothing } from './draw-nothing.ts';
 import { openApp, openPage, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(drawNothing);
 
 const name = (page: Page) => page.getByRole('textbox', { name: 'Name of this project' });
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });

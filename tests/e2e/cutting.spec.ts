@@ -2,7 +2,10 @@ import { execFileSync } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { strFromU8, unzipSync } from 'fflate';
+import { drawNothing } from './draw-nothing.ts';
 import { goTo, openApp } from './open-app.ts';
+
+test.beforeEach(drawNothing);
 
 async function downloaded(page: Page, button: string): Promise<{ name: string; path: string }> {
   const [download] = await Promise.all([

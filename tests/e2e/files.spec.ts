@@ -2,7 +2,10 @@ import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { DOMParser } from '@xmldom/xmldom';
 import svgPathCommander from 'svg-path-commander';
+import { drawNothing } from './draw-nothing.ts';
 import { goTo, openApp, openPage, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(drawNothing);
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 

@@ -1,5 +1,8 @@
 import { expect, test } from '@playwright/test';
+import { drawNothing } from './draw-nothing.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(drawNothing);
 
 test('the grain of a piece is turned by pointer, keys and number, each one undo step', async ({ page }) => {
   const complaints = await openApp(page);

@@ -1,17 +1,10 @@
 import { expect, test } from '@playwright/test';
+import { drawNothing } from './draw-nothing.ts';
 import { goTo, openApp } from './open-app.ts';
 
+test.beforeEach(drawNothing);
+
 test('without WebGL the body is an outline, a message says so, and the panels work', async ({ page }) => {
-  await page.addInitScript(() => {
-    const original = HTMLCanvasElement.prototype.getContext;
-    HTMLCanvasElement.prototype.getContext = function (
-      this: HTMLCanvasElement,
-      kind: string,
-      ...rest: unknown[]
-    ) {
-      return /^webgl/.test(kind) ? null : Reflect.apply(original, this, [kind, ...rest]);
-    } as typeof original;
-  });
   const complaints = await openApp(page);
   await expect(page.getByText('This browser cannot draw in three dimensions here')).toBeVisible();
   await expect(page.getByRole('img', { name: 'The body from the front' })).toBeVisible();

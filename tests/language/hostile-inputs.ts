@@ -40,6 +40,7 @@ const BODIES: readonly Partial<BodyInput>[] = [
     { bustPointSpan: 270, bustGirth: 530 },
     { shoulderDrop: 100, shoulderLength: 96 },
     { waistHeight: 1190, napeHeight: 1150 },
+    { waistHeight: 1000, napeHeight: 1415 },
     { waistWidth: 400 },
     { waistWidth: 300, waistDepth: 250 },
     { bustGirth: 1010, waistGirth: 1016, hipGirth: 1012 },

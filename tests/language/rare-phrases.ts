@@ -1,5 +1,4 @@
 import type { Phrase } from '../../src/core/base/index.ts';
-import { MEASURES } from '../../src/core/body/index.ts';
 import { nameOfLine, nameOfPlace } from '../../src/core/seams/index.ts';
 import type { CorePhrases } from '../../src/language/index.ts';
 
@@ -10,14 +9,8 @@ const SLEEVE: Phrase = { id: 'arm.half', values: { half: 'front', side: 'right' 
 
 /** What none of the bodies, files and forms made here brings about. */
 export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
-  'measure.of-side': { measure: MEASURES[0].name, side: 'right' },
-  'body.tape-conflict': {
-    tape: { id: 'measure.of-side', values: { measure: MEASURES[0].name, side: 'left' } },
-    gap: 12,
-    size: 'small',
-    conflicting: MEASURES.slice(0, 2).map(({ name }) => name),
-  },
   'body.section-crosses': { level: nameOfPlace('waist') },
+  'body.not-faired': {},
   'body.fit-not-converged': { steps: 60 },
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },
@@ -75,6 +68,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'advice.layout-unsound': { layout: { id: 'layout.upright8.name', values: {} } },
   'advice.nothing-helps': { most: 30 },
   'line.middle': { panel: SLEEVE },
+  'piece.no-room-for-notch': { piece: SLEEVE, notch: WAIST },
   'piece.no-room-for-notes': { piece: SLEEVE },
   'arm.outer-line': { panel: SLEEVE },
   'arm.seam': { line: 'outer', side: 'right' },

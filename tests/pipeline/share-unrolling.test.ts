@@ -113,7 +113,7 @@ describe('a form shared with another place', () => {
     const pipeline = createPipeline();
     const { elsewhere, sent } = otherPlace();
     await pipeline.makeFormShared(project, options, elsewhere);
-    expect(sent.length).toBeGreaterThan(4);
+    expect(sent.length).toBeGreaterThanOrEqual(4);
     const count = sent.length;
     await pipeline.makeFormShared({ ...project, cloth: { allowance: 12 } }, options, elsewhere);
     expect(sent.length).toBe(count);

@@ -30,6 +30,25 @@ function onlyIssueOf(source: unknown): Issue {
 }
 
 describe('parseProject', () => {
+  it('reads where the waist was tied, and takes a file that does not say for the narrowest place', () => {
+    const body = { figure: 'bust', measures: { waistGirth: 765 } };
+    const read = (more: object) =>
+      parseProject(
+        JSON.stringify({
+          format: 'loftseam-project',
+          version: 1,
+          name: 'Robin',
+          displayUnits: 'cm',
+          body: { ...body, ...more },
+        }),
+      );
+    const [told, silent, wrong] = [read({ waist: 'navel' }), read({}), read({ waist: 'knee' })];
+    expect(told.ok && told.value.body.waist).toBe('navel');
+    expect(silent.ok && silent.value.body.waist).toBe(undefined);
+    expect(wrong.ok).toBe(false);
+    expect(wrong.issues[0].path).toBe('body.waist');
+  });
+
   it('fills absent sections and keeps what is there', () => {
     const result = parseProject(JSON.stringify(good));
     expect(result.ok && result.value).toEqual({ ...good, seams: {}, cloth: {}, inside: {}, cutting: {} });

@@ -1,6 +1,6 @@
 import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
 import { failure, type Result } from '../../core/base/index.ts';
-import type { Body } from '../../core/body/index.ts';
+import type { Body, BodyUncertainty } from '../../core/body/index.ts';
 import type { FormFile } from '../../core/files/index.ts';
 import type { Form, WorstZone } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -77,6 +77,12 @@ export const workerCalls = {
     signature<(project: Project, category: string, choice: string | null) => Float64Array | null>(),
     { worker: 'full', onDefect: none },
   ),
+
+  /** How well the body's shape is known, and what to measure next; null when it has none. */
+  uncertaintyOfBody: describeCall(signature<(project: Project) => BodyUncertainty | null>(), {
+    worker: 'full',
+    onDefect: none,
+  }),
 
   /** The body only, for comparing; null when it has none. */
   shapeBody: describeCall(signature<(project: Project) => Body | null>(), {

@@ -10,8 +10,10 @@ import {
   type ControlPointName,
   catchPlace,
   type DrawnKind,
+  exampleIn,
   isShown,
   stageOf,
+  veilAt,
 } from '../store/index.ts';
 import { ArmSurfaces } from './arm-surfaces.tsx';
 import { LevelLines, SeamLines, TapePaths } from './body-lines.tsx';
@@ -19,15 +21,18 @@ import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { ControlPoints } from './control-points.tsx';
 import { DrawnPoints } from './drawn-points.tsx';
+import { ExampleFigure } from './example-figure.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { BoardMaterial, GhostMaterial } from './materials.tsx';
 import { PanelSurfaces } from './panel-surfaces.tsx';
+import { personOfForm } from './person-of-form.ts';
 import { PictureTaker } from './picture-taker.tsx';
 import { placeOnPanel } from './place-on-panel.ts';
 import { SceneCanvas } from './scene-canvas.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
-import { GroundShadow, StudioLight } from './studio.tsx';
+import { footingOf, Stand } from './stand.tsx';
+import { StudioLight } from './studio.tsx';
 
 /** A pulled point jumps to landmarks, levels and lines this near, mm; not while Alt is held. */
 const SNAP = 8;
@@ -43,12 +48,17 @@ interface BodySceneProps {
 /** The body in space. Draws on demand only. */
 export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps) {
   const hasForm = useStore(store, (state) => state.form !== null);
+  const hasExample = useStore(store, (state) => exampleIn(state) !== null);
   const pictureNonce = useStore(store, (state) => state.pictureNonce);
-  if (!hasForm) return null;
+  if (!hasForm && !hasExample) return null;
   return (
     <SceneCanvas light={<StudioLight isDark={isDark} />} onPointerMissed={() => actions.pointAt(null)}>
       <PictureTaker nonce={pictureNonce} onPicture={onPicture} />
-      <LatestForm store={store} actions={actions} />
+      {hasForm ? (
+        <LatestForm store={store} actions={actions} />
+      ) : (
+        <LatestExample store={store} isDark={isDark} />
+      )}
     </SceneCanvas>
   );
 }
@@ -56,6 +66,13 @@ export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps)
 interface SharedProps {
   readonly store: AppStore;
   readonly actions: Actions;
+}
+
+function LatestExample({ store, isDark }: Pick<BodySceneProps, 'store' | 'isDark'>) {
+  const body = useStore(store, exampleIn);
+  const view = useStore(store, (state) => state.view);
+  const highlight = useStore(store, (state) => state.highlight);
+  return body && <ExampleFigure body={body} isDark={isDark} view={view} highlight={highlight} />;
 }
 
 /** Drawn a little after the page around it, and in small steps, so that neither keeps typing waiting. */
@@ -82,13 +99,16 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const hasControlPoints = stage.shows.includes('controlPoints');
   const seesInside = stage.shows.includes('inside');
   const isPulling = useStore(store, (state) => hasControlPoints && state.seamWork.pull !== null);
-  const form = useShownForm(settled, store);
+  const cloth = useShownForm(settled, store);
+  const isCloth = isShown(stage, 'cloth', layers);
+  const form = useMemo(() => (isCloth ? cloth : personOfForm(cloth)), [cloth, isCloth]);
   const normals = useMemo(() => measureVertexNormals(form.shell.mesh), [form]);
   const buffers = usePanelBuffers(form, normals);
   const shows = useShownLines(store);
+  const mist = useMist(form, store);
   const { drag, pick } = usePointerWork({ shown: form, settled, store, actions });
-  const subject = useSteadySubject(settled);
-  const floor = useMemo(() => lowestPoint(settled), [settled]);
+  const footing = useMemo(() => footingOf(settled), [settled]);
+  const subject = useSteadySubject(settled, footing.floor);
   return (
     <>
       <CameraRig view={view} subject={subject} isHeld={isPulling || pencil.held !== null} />
@@ -97,6 +117,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
         buffers={buffers}
         isVeil={seesInside && form.inside !== undefined}
         showsStrain={isShown(stage, 'strain', layers) || isPulling}
+        mist={mist}
         highlight={highlight}
         pointable={shows}
         onPoint={actions.pointAt}
@@ -116,7 +137,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
       {shows.seams && <SeamLines form={form} normals={normals} highlight={highlight} />}
       {shows.levels && <LevelLines form={form} normals={normals} highlight={highlight} />}
       <TapePaths form={form} highlight={highlight} showsArms={shows.arms} showsAll={shows.tapes} />
-      <GroundShadow x={subject.centre.x} y={subject.centre.y} z={floor - 2} radius={subject.radius * 0.9} />
+      <Stand form={settled} footing={footing} />
     </>
   );
 }
@@ -145,6 +166,21 @@ function usePanelBuffers(form: Form, normals: Float64Array) {
     [buffers],
   );
   return buffers;
+}
+
+/** How thick a veil lies on each panel, where one is wanted and the body shown is the one it tells of. */
+function useMist(form: Form, store: AppStore): readonly Float64Array[] | null {
+  const isWanted = useStore(store, ({ stage, layers }) => isShown(stageOf(stage), 'veil', layers));
+  const veil = useStore(store, ({ uncertainty, formOf }) =>
+    uncertainty && uncertainty.body === formOf?.body ? uncertainty.veil : null,
+  );
+  return useMemo(
+    () =>
+      isWanted && veil
+        ? form.shell.panels.map(({ chart }) => veilAt(chart, veil, form.body.shape.vRange))
+        : null,
+    [isWanted, veil, form],
+  );
 }
 
 /** What is shown at this stage; the same object until that changes. */
@@ -260,17 +296,10 @@ function PulledControlPoints({ form, store, actions, isPulling }: PulledControlP
   );
 }
 
-function lowestPoint(form: Form): number {
-  const { positions } = form.shell.mesh;
-  let lowest = Number.POSITIVE_INFINITY;
-  for (let i = 2; i < positions.length; i += 3) lowest = Math.min(lowest, positions[i]!);
-  return lowest;
-}
-
 /** Where to look. Small changes of the body do not move the camera; another body does. */
-function useSteadySubject(form: Form): CameraSubject {
+function useSteadySubject(form: Form, floor: number): CameraSubject {
   const kept = useRef<CameraSubject | null>(null);
-  const subject = boundsOf(form);
+  const subject = boundsOf(form, floor);
   const last = kept.current;
   const isNear =
     last !== null &&
@@ -280,7 +309,7 @@ function useSteadySubject(form: Form): CameraSubject {
   return kept.current!;
 }
 
-function boundsOf(form: Form): CameraSubject {
+function boundsOf(form: Form, floor: number): CameraSubject {
   const low = new Vector3(1, 1, 1).multiplyScalar(Number.POSITIVE_INFINITY);
   const high = low.clone().negate();
   const point = new Vector3();
@@ -291,5 +320,6 @@ function boundsOf(form: Form): CameraSubject {
       high.max(point);
     }
   }
+  low.z = Math.min(low.z, floor);
   return { centre: low.clone().add(high).multiplyScalar(0.5), radius: (high.z - low.z) / 2 };
 }

@@ -42,15 +42,23 @@ interface GhostBodyProps {
   readonly body: Body;
   /** Left for right, and in another colour. */
   readonly isMirrored?: boolean;
+  readonly colour?: string;
+  /** Lines on its far side are not seen through it. */
+  readonly hidesLines?: boolean;
 }
 
 /** A body as a veil over this one, another in blue or its own mirror image in green: where it shows, it is the larger. */
-export function GhostBody({ body, isMirrored = false }: GhostBodyProps) {
+export function GhostBody({
+  body,
+  isMirrored = false,
+  colour = isMirrored ? MOSS : INDIGO,
+  hidesLines = false,
+}: GhostBodyProps) {
   const geometry = useMemo(() => geometryOfBody(body, isMirrored), [body, isMirrored]);
   useEffect(() => () => geometry.dispose(), [geometry]);
   return (
     <mesh geometry={geometry} raycast={() => null} renderOrder={1}>
-      <GhostMaterial colour={isMirrored ? MOSS : INDIGO} />
+      <GhostMaterial colour={colour} hidesLines={hidesLines} />
     </mesh>
   );
 }

@@ -13,6 +13,7 @@ import {
   PinMaterial,
   RimMaterial,
   ShadowMaterial,
+  StandMaterial,
   TagMaterial,
 } from './materials.tsx';
 
@@ -67,6 +68,7 @@ const EVERY_KIND = {
   flat: <FlatMaterial colour={ANY} />,
   rim: <RimMaterial colour={ANY} />,
   pin: <PinMaterial colour={ANY} />,
+  stand: <StandMaterial />,
   shadow: <ShadowMaterial map={NO_PICTURE} />,
 };
 

@@ -1,4 +1,5 @@
 import { BackSide, Color, DoubleSide, type Texture } from 'three';
+import { makeClothWeave } from './cloth-weave.ts';
 
 /*
  * Everything the scene is made of, each kind in one place: every kind is a program of the graphics processor, which
@@ -9,7 +10,9 @@ const LIT = new Color('#a8322a');
 const UNLIT = new Color('#000000');
 /** Darker than the paper behind it by day and lighter than the night. */
 const VEIL = new Color('#b39c78');
-const CLOTH = new Color('#ffffff');
+const PLAIN = new Color('#ffffff');
+const weave = makeClothWeave();
+const WOVEN = PLAIN.clone().multiplyScalar(weave.brightness);
 /** Depth steps by which a veil lies behind the cloth, about a millimetre, so that it does not flicker where both are alike. */
 const AWAY_FROM_VIEWER = 150;
 /** Depth steps by which a tag is drawn before the cloth it floats over, so that curves do not cut into it. */
@@ -17,6 +20,7 @@ const TAG_TOWARDS_VIEWER = -12_000;
 /** Cloth lies a step behind the lines on it. */
 const BEHIND_LINES = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
 const SOFT = { roughness: 0.92, metalness: 0, sheenRoughness: 0.55, sheenColor: '#fff4e0' };
+const CLOTH = { woven: WOVEN, strain: PLAIN, veil: VEIL };
 
 interface ClothProps {
   /** Seen through, to show what is inside. */
@@ -26,14 +30,16 @@ interface ClothProps {
   readonly isLit?: boolean;
 }
 
-/** Cloth of the trunk, coloured by its vertices. */
+/** Cloth of the trunk, coloured by its vertices; woven where nothing else is to be read on it or through it. */
 export function ClothMaterial({ isVeil = false, showsStrain = false, isLit = false }: ClothProps) {
+  const kind = isVeil ? 'veil' : showsStrain ? 'strain' : 'woven';
   return (
     <meshPhysicalMaterial
       vertexColors
-      key={isVeil ? 'veil' : 'cloth'}
+      key={kind}
+      map={kind === 'woven' ? weave.texture : null}
       transparent={isVeil}
-      color={isVeil ? VEIL : CLOTH}
+      color={CLOTH[kind]}
       opacity={isVeil ? 0.34 : 1}
       depthWrite={!isVeil}
       sheen={showsStrain ? 0 : 0.35}
@@ -67,14 +73,24 @@ export function SteelMaterial() {
   return <meshStandardMaterial color="#9aa1a6" metalness={0.4} roughness={0.45} />;
 }
 
+/** Stained wood of the stand. */
+export function StandMaterial() {
+  return <meshStandardMaterial color="#75563a" roughness={0.65} />;
+}
+
+interface GhostProps extends ColourProps {
+  /** Lines on its far side are not seen through it. */
+  readonly hidesLines?: boolean;
+}
+
 /** Another body over this one: where it shows, it is the larger. */
-export function GhostMaterial({ colour }: ColourProps) {
+export function GhostMaterial({ colour, hidesLines = false }: GhostProps) {
   return (
     <meshStandardMaterial
       color={colour}
       transparent
       opacity={0.38}
-      depthWrite={false}
+      depthWrite={hidesLines}
       roughness={1}
       polygonOffset
       polygonOffsetFactor={1}

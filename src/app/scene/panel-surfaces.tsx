@@ -8,6 +8,8 @@ import { nearestThing, type Pointable } from './nearest-thing.ts';
 import type { PanelBuffers } from './shell-buffers.ts';
 
 const CALICO = new Color('#e9dcc6');
+/** Where a veil lies thick. */
+const MIST = new Color('#5f7394');
 /** More pointer travel than this between press and release is a turn of the body, not a click; pixels. */
 const CLICK_TRAVEL = 5;
 
@@ -15,6 +17,8 @@ interface PanelSurfacesProps {
   readonly form: Form;
   readonly buffers: readonly PanelBuffers[];
   readonly showsStrain: boolean;
+  /** How thick a veil lies at the vertices of each panel, 0 to 1; null = none is shown. */
+  readonly mist: readonly Float64Array[] | null;
   /** Seen through, to show what is inside. */
   readonly isVeil: boolean;
   readonly highlight: Highlight | null;
@@ -31,6 +35,7 @@ export function PanelSurfaces({
   form,
   buffers,
   showsStrain,
+  mist,
   isVeil,
   highlight,
   pointable,
@@ -40,14 +45,20 @@ export function PanelSurfaces({
 }: PanelSurfacesProps) {
   const invalidate = useThree((state) => state.invalidate);
   useLayoutEffect(() => {
-    for (const { geometry, strainColours } of buffers) {
+    const mixed = new Color();
+    for (const [panel, { geometry, strainColours }] of buffers.entries()) {
       const colour = geometry.getAttribute('color') as BufferAttribute;
+      const thickness = mist?.[panel];
       if (showsStrain) colour.array.set(strainColours);
+      else if (thickness)
+        thickness.forEach((share, i) => {
+          mixed.lerpColors(CALICO, MIST, share).toArray(colour.array, 3 * i);
+        });
       else for (let i = 0; i < colour.array.length; i += 3) CALICO.toArray(colour.array, i);
       colour.needsUpdate = true;
     }
     invalidate();
-  }, [buffers, showsStrain, invalidate]);
+  }, [buffers, showsStrain, mist, invalidate]);
 
   const pointAtPanel = (event: ThreeEvent<PointerEvent>, id: string) => {
     event.stopPropagation();
@@ -73,7 +84,11 @@ export function PanelSurfaces({
           onPointerDown={hide}
           onClick={(event) => pick(event, id)}
         >
-          <ClothMaterial isVeil={isVeil} showsStrain={showsStrain} isLit={isLit(highlight, id)} />
+          <ClothMaterial
+            isVeil={isVeil}
+            showsStrain={showsStrain || mist !== null}
+            isLit={isLit(highlight, id)}
+          />
         </mesh>
       ))}
     </group>

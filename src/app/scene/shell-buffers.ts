@@ -1,6 +1,10 @@
 import { BufferAttribute, BufferGeometry, Color, SRGBColorSpace } from 'three';
 import type { Form } from '../../core/form/index.ts';
 import { greaterStrain, strainColour } from '../store/index.ts';
+import { WEAVE_REPEAT } from './cloth-weave.ts';
+
+/** About how much cloth lies round the body per radian of the chart, mm. */
+const GIRTH_PER_RADIAN = 150;
 
 /** Buffers of one panel on the body; normals come from the whole shell, so seams stay smooth. */
 export interface PanelBuffers {
@@ -23,6 +27,10 @@ export function panelBuffers(form: Form, normals: Float64Array): PanelBuffers[] 
     geometry.setAttribute('position', new BufferAttribute(new Float32Array(panel.mesh.positions), 3));
     geometry.setAttribute('normal', new BufferAttribute(normal, 3));
     geometry.setAttribute('color', new BufferAttribute(new Float32Array(vertexCount * 3).fill(1), 3));
+    geometry.setAttribute(
+      'uv',
+      new BufferAttribute(weavePlaces(panel.chart, form.flat[index]?.positions), 2),
+    );
     geometry.setIndex(new BufferAttribute(new Uint32Array(panel.mesh.triangles), 1));
     const strain = form.flat[index]?.strain;
     const strainColours = strain
@@ -30,6 +38,17 @@ export function panelBuffers(form: Form, normals: Float64Array): PanelBuffers[] 
       : new Float32Array(vertexCount * 3).fill(1);
     return { id: panel.id, geometry, strainColours };
   });
+}
+
+/**
+ * Where in the weave each vertex lies, #V × 2 repeats: as on the flat piece, whose threads run as it was cut; by the
+ * chart (#V × 2) while there is none yet.
+ */
+function weavePlaces(chart: Float64Array, flat: Float64Array | undefined): Float32Array {
+  const places = new Float32Array(flat ?? chart);
+  for (let i = 0; i < places.length; i++)
+    places[i]! *= (flat || i % 2 === 1 ? 1 : GIRTH_PER_RADIAN) / WEAVE_REPEAT;
+  return places;
 }
 
 /** Strain per face averaged to vertices, then coloured. */

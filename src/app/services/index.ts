@@ -1,3 +1,4 @@
 export { createServices, type Services } from './create-services.ts';
-export type { Demo } from './demos.ts';
+export { type Demo, demos } from './demos.ts';
+export { loadProjectRoom } from './load-project-room.ts';
 export { loadSpeech } from './speak-languages.ts';

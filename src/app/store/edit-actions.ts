@@ -1,4 +1,4 @@
-import type { Figure, MeasureValue } from '../../core/body/index.ts';
+import { type Figure, type MeasureValue, USUAL_WAIST, type WaistKind } from '../../core/body/index.ts';
 import type { TestTubeReadings } from '../../core/inside/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
@@ -16,6 +16,8 @@ export interface EditActions {
   renameProject(name: string): void;
   setUnits(units: Project['displayUnits']): void;
   setFigure(figure: Figure): void;
+  /** Where the waist was tied. */
+  setWaist(waist: WaistKind): void;
   /** mm; `null` forgets the measure, so that it is estimated again. */
   setMeasure(id: string, value: MeasureValue | null, label: string): void;
   /** Two or more readings of one measure, mm; their mean is used. Fewer than two are an ordinary measure. */
@@ -155,7 +157,14 @@ function opening(store: AppStore, { end }: Steps): Pick<EditActions, 'openProjec
   };
 }
 
-type BodyEdits = 'renameProject' | 'setUnits' | 'setFigure' | 'setMeasure' | 'setReadings' | 'setShape';
+type BodyEdits =
+  | 'renameProject'
+  | 'setUnits'
+  | 'setFigure'
+  | 'setWaist'
+  | 'setMeasure'
+  | 'setReadings'
+  | 'setShape';
 
 function bodyEdits({ say, change }: Steps): Pick<EditActions, BodyEdits> {
   return {
@@ -167,6 +176,12 @@ function bodyEdits({ say, change }: Steps): Pick<EditActions, BodyEdits> {
       ),
     setFigure: (figure) =>
       change(say().figure, (project) => ({ ...project, body: { ...project.body, figure } })),
+    setWaist: (waist) =>
+      change(say().waist, (project) => {
+        const { waist: before = USUAL_WAIST, ...others } = project.body;
+        if (before === waist) return project;
+        return { ...project, body: waist === USUAL_WAIST ? others : { ...others, waist } };
+      }),
     setMeasure: (id, value, label) =>
       change(value === null ? say().clear(label) : say().set(label), (project) => {
         const measures = withEntry(project.body.measures, id, value);

@@ -31,6 +31,7 @@ export {
 export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
+  exampleIn,
   historyOf,
   isFormBehind,
   isSameForm,
@@ -44,3 +45,4 @@ export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';
 export * from './types.ts';
 export { typicalStrain } from './typical-strain.ts';
+export { VEIL_FROM, VEIL_TO, veilAt } from './veil-of-body.ts';

@@ -1,5 +1,5 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { TapeReading } from '../../core/body/index.ts';
+import type { Body, TapeReading } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -11,6 +11,11 @@ export function issuesOf(state: AppState): readonly Issue[] {
   return state.failure ?? state.form?.report.issues ?? NONE;
 }
 const NONE: readonly Issue[] = [];
+
+/** The body that shows where tapes lie, while there is no form. */
+export function exampleIn({ form, example }: AppState): Body | null {
+  return form ? null : example;
+}
 
 /** True while the shown form was made from an older project, or only roughly. */
 export function isFormBehind(state: AppState): boolean {

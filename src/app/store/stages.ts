@@ -14,6 +14,10 @@ export interface Layers {
   readonly seams: boolean;
   readonly strain: boolean;
   readonly arms: boolean;
+  /** Thick where the shape is little known. */
+  readonly veil: boolean;
+  /** The cloth’s own surface, which goes more or less straight over hollows; without it the person’s. */
+  readonly cloth: boolean;
 }
 
 export type DrawnKind = 'region' | 'line';
@@ -80,13 +84,13 @@ export const STAGES = [
       return conflicts === 0 ? words.stages.everyTapeMet : words.stages.inConflict(conflicts);
     },
     shows: ['measuring'],
-    layers: ['photo', 'levels', 'tapes', 'seams', 'arms', 'mirror'],
+    layers: ['photo', 'levels', 'tapes', 'seams', 'arms', 'mirror', 'veil', 'cloth'],
   }),
   record({
     id: 'seams',
     draftTo: 'panels',
     standing: ({ form, words }) => (form ? words.stages.seams(form.shell.seams.length) : ''),
-    shows: ['seams', 'controlPoints'],
+    shows: ['seams', 'controlPoints', 'cloth'],
     layers: [],
     draws: 'line',
   }),
@@ -98,7 +102,7 @@ export const STAGES = [
       if (panels.length === 0) return '';
       return words.stages.panels(panels.length, numbers.percent(typicalStrain(panels)));
     },
-    shows: ['seams'],
+    shows: ['seams', 'cloth'],
     layers: ['strain'],
     draws: 'region',
   }),
@@ -106,7 +110,7 @@ export const STAGES = [
     id: 'inside',
     draftTo: 'seams',
     standing: ({ form, words }) => (form?.inside ? words.stages.pieces(form.inside.pieces.length) : ''),
-    shows: ['inside'],
+    shows: ['inside', 'cloth'],
     layers: [],
   }),
   record({
@@ -114,7 +118,7 @@ export const STAGES = [
     draftTo: 'cutting',
     standing: ({ form, words }) =>
       form?.inside ? words.stages.toCut(form.pieces.length + form.inside.pieces.length) : '',
-    shows: ['seams'],
+    shows: ['seams', 'cloth'],
     layers: [],
   }),
   record({
@@ -125,7 +129,7 @@ export const STAGES = [
       const done = steps.filter(({ id }) => project?.making?.done.includes(id)).length;
       return steps.length === 0 ? '' : words.stages.done(done, steps.length);
     },
-    shows: ['seams'],
+    shows: ['seams', 'cloth'],
     layers: [],
   }),
   record({
@@ -135,7 +139,7 @@ export const STAGES = [
       const count = project?.checking?.entries.length ?? 0;
       return count === 0 ? words.stages.notMeasured : words.stages.measuredTimes(count);
     },
-    shows: ['seams', 'levels'],
+    shows: ['seams', 'levels', 'cloth'],
     layers: [],
   }),
 ] as const;

@@ -1,6 +1,6 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
 import type { DisplayUnit, Issue, Say } from '../../core/base/index.ts';
-import type { Body } from '../../core/body/index.ts';
+import type { Body, BodyUncertainty } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
@@ -140,6 +140,12 @@ export interface ShapePictures {
   readonly outlines: Readonly<Record<string, Float64Array>>;
 }
 
+/** How well the shape of one body is known. */
+export interface ShownUncertainty extends BodyUncertainty {
+  /** The project it belongs to, by identity of its `body`. */
+  readonly body: Project['body'];
+}
+
 export interface AppState {
   /** What undo brings back. */
   readonly project: Project | null;
@@ -162,6 +168,7 @@ export interface AppState {
 
   readonly sketches: LayoutSketches | null;
   readonly shapePictures: ShapePictures | null;
+  readonly uncertainty: ShownUncertainty | null;
 
   readonly stage: Stage;
   readonly highlight: Highlight | null;
@@ -177,6 +184,8 @@ export interface AppState {
   /** Points being set to scale a photo; null = it is moved. */
   readonly photoMarks: readonly PhotoMark[] | null;
   readonly ghost: Ghost | null;
+  /** A body that shows where tapes lie while there is no form; of the figure chosen. */
+  readonly example: Body | null;
   readonly thread: Thread;
   /** Undo brings it back too. */
   readonly drawn: Drawn;

@@ -1,8 +1,9 @@
 import type { Issue } from '../../core/base/index.ts';
+import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
-import type { LayoutSketches, Quality, Work } from './types.ts';
+import type { LayoutSketches, Quality, ShownUncertainty, Work } from './types.ts';
 
 export interface WorkActions {
   showWork(work: Work | null): void;
@@ -10,6 +11,8 @@ export interface WorkActions {
   receiveFailure(issues: readonly Issue[], project: Project): void;
   receiveSketches(sketches: LayoutSketches): void;
   receiveShapePicture(body: Project['body'], key: string, outline: Float64Array): void;
+  receiveUncertainty(uncertainty: ShownUncertainty): void;
+  receiveExample(example: Body): void;
   markStopped(): void;
 }
 
@@ -31,6 +34,8 @@ export function createWorkActions(store: AppStore): WorkActions {
         const known = shapePictures?.body === body ? shapePictures.outlines : {};
         return { shapePictures: { body, outlines: { ...known, [key]: outline } } };
       }),
+    receiveUncertainty: (uncertainty) => store.setState({ uncertainty }),
+    receiveExample: (example) => store.setState({ example }),
     markStopped: () => store.setState({ work: null, isStopped: true }),
   };
 }

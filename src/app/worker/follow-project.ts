@@ -80,9 +80,13 @@ export function followProject(
   const runFull = async (project: Project) => {
     handlers.onWork({ quality: 'full', fraction: 0, what: null });
     if (handlers.upTo() === 'seams' && !(await showShape(project))) return;
+    // What is told of the progress comes by a way of its own, and may come after the end.
+    let isMaking = true;
     const made = await full.makeForm(project, WHOLE, (fraction, _stage, what) => {
-      if (wanted === project && fraction < 1) handlers.onWork({ quality: 'full', fraction, what });
+      if (isMaking && wanted === project && fraction < 1)
+        handlers.onWork({ quality: 'full', fraction, what });
     });
+    isMaking = false;
     if (wanted !== project || !made) return;
     if (made.ok) handlers.onForm(made.value, project, 'full');
     else handlers.onFailure(made.issues, project);

@@ -14,6 +14,7 @@ import { outlineShape } from './outline-shape.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
 import { sketchLayouts } from './sketch-layouts.ts';
+import { tellUncertainty } from './tell-uncertainty.ts';
 import { writeFiles } from './write-files.ts';
 
 /** What the calls need of the place they run in. */
@@ -84,9 +85,11 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
     },
 
+    uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
+
     shapeBody(project) {
       // Not by the pipeline, which would forget the body it is working on.
-      const body = fitBody(project.body);
+      const body = fitBody(project.body, undefined, { fair: true });
       return body.ok ? body.value : null;
     },
 

@@ -3,7 +3,11 @@ import { type Body, type BodyInput, fitBody, type LevelId, surfaceOfBody } from 
 /** Where to look to see a choice: from above at a level, or from one side between two heights. */
 type Look =
   | { readonly from: 'above'; readonly level: LevelId }
-  | { readonly from: 'side' | 'front'; readonly low: LevelId | 'base'; readonly high: LevelId | 'neck' };
+  | {
+      readonly from: 'side' | 'front';
+      readonly low: LevelId | 'base';
+      readonly high: LevelId | 'neck' | 'top';
+    };
 
 const LOOKS: Readonly<Record<string, Look>> = {
   bustSection: { from: 'above', level: 'bust' },
@@ -19,6 +23,25 @@ const LOOKS: Readonly<Record<string, Look>> = {
   seat: { from: 'side', low: 'base', high: 'waist' },
   bustFullness: { from: 'side', low: 'waist', high: 'neck' },
   shoulderForm: { from: 'front', low: 'bust', high: 'neck' },
+  bellyHeight: { from: 'side', low: 'base', high: 'bust' },
+  apron: { from: 'side', low: 'base', high: 'underbust' },
+  pregnancy: { from: 'side', low: 'base', high: 'bust' },
+  bellyPadding: { from: 'side', low: 'base', high: 'bust' },
+  backRolls: { from: 'above', level: 'bust' },
+  posture: { from: 'side', low: 'base', high: 'neck' },
+  neckForward: { from: 'side', low: 'bust', high: 'top' },
+  neckHeight: { from: 'side', low: 'bust', high: 'top' },
+  neckTilt: { from: 'side', low: 'bust', high: 'top' },
+  hump: { from: 'side', low: 'waist', high: 'neck' },
+  humpBelow: { from: 'side', low: 'waist', high: 'neck' },
+  trunkShift: { from: 'front', low: 'base', high: 'neck' },
+  trunkTurn: { from: 'above', level: 'upperChest' },
+  breastRight: { from: 'above', level: 'bust' },
+  breastLeft: { from: 'above', level: 'bust' },
+  bustGap: { from: 'above', level: 'bust' },
+  bustDrop: { from: 'side', low: 'waist', high: 'neck' },
+  hipPadding: { from: 'front', low: 'base', high: 'waist' },
+  seatPadding: { from: 'side', low: 'base', high: 'waist' },
 };
 
 const ROUND = 72;
@@ -37,7 +60,7 @@ export function outlineShape(
   const look = LOOKS[category];
   if (!look) return null;
   if (choice === null) return outlineOf(body, look);
-  const fitted = fitBody({ ...input, shape: { ...input.shape, [category]: choice } }, body);
+  const fitted = fitBody({ ...input, shape: { ...input.shape, [category]: choice } }, body, { fair: true });
   return fitted.ok ? outlineOf(fitted.value, look) : null;
 }
 
@@ -52,7 +75,7 @@ function outlineOf(body: Body, look: Look): Float64Array {
   const [bottom, top] = surfaceOfBody(body).vRange;
   const neck = body.landmarks.neckBack.v;
   const low = look.low === 'base' ? bottom : levelOf(body, look.low).v;
-  const high = look.high === 'neck' ? Math.min(top, neck + 0.5 * (top - neck)) : levelOf(body, look.high).v;
+  const high = heightOf(look.high);
   const axis = look.from === 'side' ? 1 : 0;
   const up: number[] = [];
   const down: number[] = [];
@@ -69,6 +92,11 @@ function outlineOf(body: Body, look: Look): Float64Array {
     down.unshift(sign * ring[3 * least + axis], -ring[3 * least + 2]);
   }
   return Float64Array.from([...up, ...down]);
+
+  function heightOf(high: LevelId | 'neck' | 'top'): number {
+    if (high === 'top') return top;
+    return high === 'neck' ? Math.min(top, neck + 0.5 * (top - neck)) : levelOf(body, high).v;
+  }
 }
 
 function levelOf(body: Body, id: LevelId) {

@@ -9,7 +9,7 @@ export async function pictureChoices(
   isWanted: () => boolean,
   onPicture: (key: string, outline: Float64Array) => void,
 ): Promise<void> {
-  for (const category of shapeCategoriesOf(project.body.figure)) {
+  for (const category of shapeCategoriesOf(project.body.figure, project.body.shape ?? {})) {
     for (const choice of [null, ...category.choices.map(({ id }) => id)]) {
       if (!isWanted()) return;
       const outline = await calls.outlineShape(project, category.id, choice);

@@ -1,7 +1,9 @@
+import { ownBelly } from './choice-bumps.ts';
 import type { Estimate } from './estimate-measures.ts';
 import { type ExpectedSizes, expectSizes, type SectionLevel } from './expect-sizes.ts';
 import type { KnotId, RAIL } from './rails.ts';
-import { PARAMETER_IDS, type Parameter, type ParameterId, type ShapeNumbers } from './shape-parameters.ts';
+import type { ShapeNumbers } from './shape-numbers.ts';
+import { PARAMETER_IDS, type Parameter, type ParameterId, type SkewId } from './shape-parameters.ts';
 import type { BodyInput } from './types.ts';
 
 /** What is believed before the tapes are read: typed values, estimates, and a Gaussian for every unknown. */
@@ -35,9 +37,14 @@ export interface BodyPrior {
 type Choices = Readonly<Record<string, number>>;
 
 /** Means and spreads for the fit; lengths mm. `shape`: the numbers of the shape choices. */
-export function makePrior(input: BodyInput, shape: Choices): BodyPrior {
+export function makePrior(input: BodyInput, choices: Choices): BodyPrior {
+  const shape = seatChoices(choices);
   const expected = expectSizes(input, shape);
-  const priors = priorOfParameters(expected, shape);
+  const skew = priorOfSkew(input, shape);
+  const evenly = priorOfParameters(expected, shape);
+  const [base, spread] = evenly.zBase;
+  // The form ends as far below the lower hip.
+  const priors = { ...evenly, ...skew, zBase: [base - Math.abs(skew.hipZ[0]), spread] as const };
   return {
     estimates: expected.estimates,
     parameters: PARAMETER_IDS.map((id) => ({ id, mean: priors[id][0], spread: priors[id][1] })),
@@ -51,42 +58,81 @@ export function makePrior(input: BodyInput, shape: Choices): BodyPrior {
   };
 }
 
+/** Who sits: the pelvis rolls back, the back rounds, the belly and the thighs come forward. 0 standing … 1 seated. */
+function seatChoices(choices: Choices): Choices {
+  const { posture } = choices;
+  if (posture === 0) return choices;
+  return {
+    ...choices,
+    upperBack: choices.upperBack + 22 * posture,
+    lean: choices.lean + 22 * posture,
+    sway: choices.sway - 10 * posture,
+    belly: choices.belly + 9 * posture,
+    hipSection: choices.hipSection + 0.06 * posture,
+  };
+}
+
+type Gaussian = readonly [mean: number, spread: number];
+
+/** Half of right minus left. */
+function priorOfSkew({ measures }: BodyInput, shape: Choices): Record<SkewId, Gaussian> {
+  const gapOf = (id: string): number => {
+    const value = measures[id];
+    return value === undefined || typeof value === 'number' ? 0 : 0.5 * (value.right - value.left);
+  };
+  // What was typed of unlike shoulders is no surprise, however far they differ.
+  const spreadOf = (usual: number, id: string): number => Math.max(usual, 0.5 * Math.abs(gapOf(id)));
+  return {
+    shoulderX: [0, spreadOf(8, 'shoulderLength')],
+    shoulderZ: [0, spreadOf(12, 'shoulderDrop')],
+    bustHeightSkew: [0, 8],
+    bustAngleSkew: [0, 0.1],
+    // What was answered holds against estimates; what is typed still overrules it.
+    bustLevelSkew: [0.5 * shape.breastLevels, shape.breastLevels === 0 ? 10 : 2],
+    hipZ: [-gapOf('waistToHip'), 12],
+    armpitZ: [gapOf('sideLength'), 12],
+  };
+}
+
 function priorOfParameters(
   expected: ExpectedSizes,
   shape: Choices,
-): Record<ParameterId, readonly [mean: number, spread: number]> {
+): Record<Exclude<ParameterId, SkewId>, Gaussian> {
   const { a, best, cup, dUnderbust, dUpperChest, isBust, neck, ratioOf, size, typed } = expected;
-  const { zBust, zUnderbust, zUpperChest } = expected;
+  const { bumpAt, zBust, zUnderbust, zUpperChest } = expected;
   const drop = best('shoulderDrop');
-  const aNeck = 52 * neck;
+  const { bulk, belly } = expected;
+  const aNeck = 54 * neck;
   /** The trunk leans from the waist up to the neck. */
   const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
+  /** Seated, the ribs sink back behind the line from waist to neck. */
+  const sunk = 14 * shape.posture;
   return {
     aHip: [a.hip, 40],
     aHighHip: [a.highHip, 40],
     aWaist: [a.waist, 40],
     aUnderbust: [a.underbust, 40],
-    aBust: [a.bust + (isBust ? 0.02 * cup : 0), isBust ? 6 : 40],
+    aBust: [a.bust, isBust ? 6 : 40],
     aUpperChest: [a.upperChest, 40],
     armBulge: [22 * size, 8],
-    xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)), 15],
+    xShoulder: [aNeck + Math.sqrt(Math.max(best('shoulderLength') ** 2 - drop ** 2, 100)) - 4, 15],
     aNeck: [aNeck, 8],
-    dHip: [ratioOf.hip * a.hip, 40],
-    dHighHip: [ratioOf.highHip * a.highHip, 40],
-    dWaist: [ratioOf.waist * a.waist, 40],
-    dUnderbust: [dUnderbust, 40],
+    dHip: [ratioOf.hip * a.hip - 0.5 * bumpAt.hip, 40],
+    dHighHip: [ratioOf.highHip * a.highHip - 0.5 * bumpAt.highHip, 40],
+    dWaist: [ratioOf.waist * a.waist - 0.5 * bumpAt.waist, 40],
+    dUnderbust: [dUnderbust - 0.5 * bumpAt.underbust, 40],
     dBust: [
-      isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 1 : ratioOf.bust * a.bust - 4,
+      isBust ? 0.55 * dUnderbust + 0.45 * dUpperChest + 8 : ratioOf.bust * a.bust - 4,
       isBust ? 12 : 40,
     ],
     dUpperChest: [dUpperChest, 40],
-    dNeck: [43 * neck, 5],
-    yHip: [-6 * size - 0.6 * shape.sway, 7],
-    yHighHip: [(isBust ? 2 : 4) * size + shape.belly + 0.3 * shape.sway, 4],
-    yUnderbust: [-6 * size + leanAt(zUnderbust) - 0.4 * shape.sway, 5],
-    yBust: [-12 * size + leanAt(zBust) - 0.5 * shape.sway, isBust ? 10 : 5],
-    yUpperChest: [-19 * size + leanAt(zUpperChest) - 0.5 * shape.sway, 6],
-    yNeck: [-23 * size + shape.lean + 0.4 * shape.upperBack, 8],
+    dNeck: [44 * neck, 5],
+    yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
+    yHighHip: [(isBust ? -12 : -10) * size + bellyOfRow(shape) + 0.3 * shape.sway, 4],
+    yUnderbust: [-18 + 2 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway - 0.5 * sunk, 5],
+    yBust: [-23 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway - sunk, isBust ? 10 : 5],
+    yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway - sunk, 6],
+    yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack + 0.6 * shape.neckForward, 8],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],
     zUnderbust: [zUnderbust, 7],
@@ -95,26 +141,33 @@ function priorOfParameters(
     zShoulder: [best('neckSideRise') - drop, 12],
     zNeckSide: [best('neckSideRise'), 8],
     zNape: [best('napeRise'), 12],
-    zNeckFront: [best('neckFrontRise'), 9],
+    zNeckFront: [best('neckFrontRise') - 22 * shape.posture, 9],
     zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
-    roundBack: [12 * size + shape.upperBack, 5],
+    roundBack: [18 * size + shape.upperBack, 5],
     fullFront: [5 * size, 4],
-    bustHeight: [isBust ? 0.29 * cup : 7, isBust ? 25 : 6],
-    bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * a.bust))), 0.2],
+    bustHeight: [isBust ? 0.29 * cup * fewerBreasts(shape) : 7, isBust ? 25 : 6],
+    bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * a.bust))) + 0.16, 0.2],
     kHip: [0, 0.012],
     kHighHip: [0, 0.012],
     kWaist: [0, 0.012],
     kUnderbust: [0, 0.01],
-    kBust: [0, 0.01],
+    kBust: [0, 0.004],
     armYaw: [0.06, 0.09],
-    armFront: [0.58, 0.1],
-    armBack: [0.56, 0.1],
-    shoulderX: [0, 8],
-    shoulderZ: [0, 12],
-    bustHeightSkew: [0, 8],
-    bustAngleSkew: [0, 0.1],
-    bustLevelSkew: [0, 10],
+    armFront: [0.66, 0.1],
+    armBack: [0.5, 0.1],
+    neckSize: [0, 0.08],
   };
+}
+
+/** Where there is less of breasts, what the bust tape reads beyond the ribs is of fewer of them. */
+function fewerBreasts({ breastRight, breastLeft }: Choices): number {
+  return 2 / Math.max(1.2, breastRight + breastLeft);
+}
+
+/** How far the row of the high hip comes forward: what of the belly is not a bump elsewhere. */
+function bellyOfRow(shape: Choices): number {
+  const own = ownBelly(shape);
+  return (1 - own) * shape.belly - 14 * own;
 }
 
 function priorOfRatios({ estimates, ratioOf, typed }: ExpectedSizes): BodyPrior['ratios'] {
@@ -131,34 +184,49 @@ function priorOfRatios({ estimates, ratioOf, typed }: ExpectedSizes): BodyPrior[
 }
 
 /** What is fuller at the bust level stands in front, not as a ring round the trunk. */
-function priorOfStraights({ cup, isBust }: ExpectedSizes): BodyPrior['straights'] {
+function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straights'] {
   if (!isBust) {
     return [
       { rail: 'yB', knot: 'bust', mean: 0, spread: 3 },
-      { rail: 'a', knot: 'bust', mean: 0, spread: 4 },
+      { rail: 'a', knot: 'bust', mean: -4, spread: 4 },
     ];
   }
   // Where breasts are large the trunk beside and behind them is fuller too.
-  const softer = 0.02 * Math.max(0, cup - 130);
+  const softer = 0.006 * Math.max(0, cup - 130);
   return [
-    { rail: 'yB', knot: 'bust', mean: 0, spread: 3 + softer },
-    { rail: 'yF', knot: 'bust', mean: 0, spread: 4 + softer },
-    { rail: 'a', knot: 'bust', mean: 0.085 * cup, spread: 3 + softer },
+    { rail: 'yB', knot: 'bust', mean: -11, spread: 5 + softer },
+    { rail: 'yF', knot: 'bust', mean: 0, spread: 6 + softer },
+    {
+      rail: 'a',
+      knot: 'bust',
+      mean: a.bust + 2 - 0.43 * a.underbust - 0.57 * a.upperChest,
+      spread: 16,
+    },
   ];
 }
 
-function shapeNumbers({ cup }: ExpectedSizes, shape: Choices): ShapeNumbers {
+function shapeNumbers({ bumps, cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNumbers {
   return {
     seat: shape.seat,
     blade: shape.blade,
     shoulderForm: shape.shoulderForm,
-    bustReach: 88 + 0.08 * cup + shape.bustFullness,
-    bustSide: 0.58 + 0.001 * cup,
+    bustReach: 138 + 0.08 * cup + shape.bustFullness,
+    bustSide: 0.68 + 0.0005 * cup,
     bustTurn: 0.1 + 0.0006 * cup + (shape.bustSpread * Math.PI) / 180,
-    bustFullness: Math.min(2, 1.4 + 0.002 * cup),
-    bustRoundness: Math.min(2.5, 0.011 * cup),
+    bustFullness: 0.8 + 0.0015 * Math.max(0, cup - 130),
+    bustFullnessBelow: 1.2 + 0.003 * Math.max(0, cup - 130),
+    bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup),
     collarBone: shape.collarBone,
-    neckTilt: 0.4,
-    neckStub: 30,
+    sideBack,
+    neckTilt: 0.4 + (shape.neckTilt * Math.PI) / 180,
+    neckStub: shape.neckHeight,
+    neckForward: shape.neckForward,
+    hump: shape.hump,
+    humpBelow: shape.humpBelow,
+    breasts: { right: shape.breastRight, left: shape.breastLeft },
+    bustDrop: shape.bustDrop,
+    trunkShift: shape.trunkShift,
+    trunkTurn: (shape.trunkTurn * Math.PI) / 180,
+    bumps,
   };
 }

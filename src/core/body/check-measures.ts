@@ -1,9 +1,12 @@
 import { type Issue, mmPerInch, type Phrase } from '../base/index.ts';
+import { checkBackLength } from './check-back-length.ts';
+import { findGirthsOff } from './find-girths-off.ts';
 import { findMistakes } from './find-mistakes.ts';
 import { meanValue } from './known-to-survey.ts';
-import { isThirdReadingWanted, limitOfReadings } from './limit-of-readings.ts';
+import { isConfirmed, isThirdReadingWanted, limitOfReadings } from './limit-of-readings.ts';
 import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition, nameOfMeasure } from './measures.ts';
 import { type MeasureRule, phrase } from './phrases.ts';
+import { rangeOfMeasure } from './range-of-measure.ts';
 import type { BodyInput, Figure, MeasureValue, SidedValue } from './types.ts';
 
 /** Beyond the working range by this factor a measure is refused, not only doubted. */
@@ -35,43 +38,51 @@ export function checkMeasures(input: BodyInput): readonly Issue[] {
       );
       continue;
     }
-    issues.push(...checkValue(measure, value, input.figure));
+    issues.push(...checkValue(measure, value, input));
   }
   issues.push(...checkReadings(input));
-  if (!issues.some((i) => i.severity === 'error'))
-    issues.push(...checkRelations(input), ...findMistakes(input));
-  return issues;
+  if (!issues.some((i) => i.severity === 'error')) issues.push(...checkRelations(input));
+  // Of the impossible nothing need be foretold: it is mended first.
+  if (!issues.some((i) => i.severity === 'error' || i.code === 'back-shorter-than-height'))
+    issues.push(...findGirthsOff(input), ...findMistakes(input));
+  return issues.filter((issue) => !isSettled(issue, input));
 }
 
-function checkValue(measure: MeasureDefinition, value: MeasureValue, figure: Figure): Issue[] {
-  if (typeof value === 'number') return checkNumber(measure, value, measure.id, figure);
+/** Two readings agree: whatever was asked about the measure is answered. What is wrong with it stays wrong. */
+function isSettled({ path, severity }: Issue, input: BodyInput): boolean {
+  const [section, id] = path.split('.');
+  return severity === 'warning' && section === 'measures' && id !== undefined && isConfirmed(input, id);
+}
+
+function checkValue(measure: MeasureDefinition, value: MeasureValue, input: BodyInput): Issue[] {
+  if (typeof value === 'number') return checkNumber(measure, value, measure.id, input);
   if (!measure.sided) {
     return [
       error('measure-not-sided', measure.id, phrase('body.measure-not-sided', { measure: measure.name })),
     ];
   }
   const issues = (['left', 'right'] as const).flatMap((side) =>
-    checkNumber(measure, value[side], `${measure.id}.${side}`, figure),
+    checkNumber(measure, value[side], `${measure.id}.${side}`, input),
   );
   return issues.some((i) => i.severity === 'error') ? issues : [...issues, ...checkSides(measure, value)];
 }
 
-/** Left and right unlike by this much are asked about, and by this much refused, mm (common practice, no source). */
+/** Left and right unlike by this much are asked about, mm (common practice, no source). */
 const SIDES_ASK = 15;
+/**
+ * And by this much refused, mm: a curved spine drops one shoulder by up to 90, and one hip may stand 60 higher than the other;
+ * more than that no form is made of (common practice, no source).
+ */
 const SIDES_REFUSE = 60;
+const SIDES_REFUSE_OF: Readonly<Record<string, number>> = { shoulderDrop: 90 };
 
 function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Issue[] {
   const gap = Math.abs(left - right);
   const told = { measure: measure.name, gap, left, right };
-  if (gap > SIDES_REFUSE) {
+  const limit = SIDES_REFUSE_OF[measure.id] ?? SIDES_REFUSE;
+  if (gap > limit) {
     return [
-      error(
-        'sides-contradict',
-        measure.id,
-        phrase('body.sides-contradict', { ...told, limit: SIDES_REFUSE }),
-        gap,
-        SIDES_REFUSE,
-      ),
+      error('sides-contradict', measure.id, phrase('body.sides-contradict', { ...told, limit }), gap, limit),
     ];
   }
   if (gap > SIDES_ASK) {
@@ -80,8 +91,8 @@ function checkSides(measure: MeasureDefinition, { left, right }: SidedValue): Is
   return [];
 }
 
-function checkNumber(measure: MeasureDefinition, value: number, path: string, figure: Figure): Issue[] {
-  const [low, high] = measure.range[figure];
+function checkNumber(measure: MeasureDefinition, value: number, path: string, input: BodyInput): Issue[] {
+  const [low, high] = rangeOfMeasure(measure, input);
   if (!Number.isFinite(value))
     return [
       error('measure-not-a-number', path, phrase('body.measure-not-a-number', { measure: measure.name })),
@@ -193,7 +204,7 @@ function checkRelations(input: BodyInput): Issue[] {
   below('shoulderDrop', 'shoulderLength', 1, 'less');
   below('waistHeight', 'napeHeight', 1, 'lower');
   for (const level of ['bust', 'underbust', 'waist', 'highHip', 'hip']) issues.push(...checkBox(level, get));
-  issues.push(...checkConfirmations(get, input.figure));
+  issues.push(...checkBackLength(get), ...checkConfirmations(get, input.figure));
   return issues;
 }
 

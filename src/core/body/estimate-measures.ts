@@ -1,21 +1,14 @@
-import statistics from '../../../shared/survey/statistics.json' with { type: 'json' };
 import { assertInvariant } from '../base/index.ts';
 import { factorDense, solveLowerDense } from '../math/index.ts';
+import { SURVEY_VARIABLES, type SurveyGaussian, surveyOfWaist } from './survey-of-waist.ts';
 import type { Figure } from './types.ts';
+import type { WaistKind } from './waist-kinds.ts';
 
 export interface Estimate {
   readonly mean: number;
   /** One standard deviation given what was measured. */
   readonly spread: number;
 }
-
-interface SurveySummary {
-  readonly people: number;
-  readonly mean: readonly number[];
-  readonly covariance: readonly (readonly number[])[];
-}
-
-export const SURVEY_VARIABLES: readonly string[] = statistics.variables;
 
 /**
  * What the public 1988 survey says of the unmeasured, given the measured: the conditional Gaussian
@@ -26,8 +19,9 @@ export const SURVEY_VARIABLES: readonly string[] = statistics.variables;
 export function estimateMeasures(
   figure: Figure,
   known: Readonly<Record<string, number>>,
+  waist?: WaistKind,
 ): Readonly<Record<string, Estimate>> {
-  const survey: SurveySummary = statistics[figure];
+  const survey = surveyOfWaist(figure, waist);
   const given = SURVEY_VARIABLES.map((_, i) => i).filter((i) => known[SURVEY_VARIABLES[i]] !== undefined);
   const factor = choleskyOf(survey, given);
   const offset = solveLower(
@@ -52,19 +46,8 @@ export function estimateMeasures(
   return estimates;
 }
 
-/** Squared Mahalanobis distance of what is known from the survey's mean: how unusual the whole list is. */
-export function measureSurprise(figure: Figure, known: Readonly<Record<string, number>>): number {
-  const survey: SurveySummary = statistics[figure];
-  const given = SURVEY_VARIABLES.map((_, i) => i).filter((i) => known[SURVEY_VARIABLES[i]] !== undefined);
-  const offset = solveLower(
-    choleskyOf(survey, given),
-    given.map((i) => known[SURVEY_VARIABLES[i]] - survey.mean[i]),
-  );
-  return offset.reduce((sum, x) => sum + x * x, 0);
-}
-
 /** Lower factor of the covariance of the given variables, row-major. */
-function choleskyOf(survey: SurveySummary, given: readonly number[]): Float64Array {
+function choleskyOf(survey: SurveyGaussian, given: readonly number[]): Float64Array {
   const factor = Float64Array.from(given.flatMap((i) => given.map((j) => survey.covariance[i][j])));
   assertInvariant(factorDense(factor, given.length), 'body', 'survey covariance is positive definite', given);
   return factor;

@@ -1,6 +1,7 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
 import { type BodyPrior, makePrior } from './body-prior.ts';
 import { checkMeasures } from './check-measures.ts';
+import { fairTrunk } from './fair-trunk.ts';
 import { findCrossedSections } from './find-crossed-sections.ts';
 import { fitArms } from './fit-arms.ts';
 import { conflictIssues, MET_WITHIN, pullIssues } from './fit-issues.ts';
@@ -8,23 +9,37 @@ import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.t
 import { phrase } from './phrases.ts';
 import { placeLandmarks, placeLevels } from './place-landmarks.ts';
 import { readShapeChoices } from './shape-choices.ts';
-import { SKEW_IDS } from './shape-parameters.ts';
-import { measureSection, TAPE_RULES, type TapeContext } from './tapes.ts';
-import type { Body, BodyInput, TapeReading } from './types.ts';
+import { type ParameterId, SKEW_IDS } from './shape-parameters.ts';
+import { measureSection, type Side, TAPE_RULES, type TapeContext } from './tapes.ts';
+import type { Body, BodyInput, MeasureValue, TapeReading } from './types.ts';
+
+type Choices = Readonly<Record<string, number>>;
+
+export interface FitOptions {
+  /** Default false: as while a measure is dragged. */
+  readonly fair?: boolean;
+}
+
+/** A back and a height that contradict each other yield by about this, mm. */
+const YIELDING = 2;
 
 /**
  * Fits the loft to the tapes: least squares over typed tapes (tight), survey estimates and shape priors (by their
  * spreads). Typed tapes are met within 0.5 mm or named as conflicts; nothing is clamped.
- * `warmFrom`, a body fitted to nearly the same input, saves most of the steps.
+ * `warmFrom`, a body fitted to nearly the same input, saves most of the steps. With `fair` the trunk is made smooth under
+ * the same tapes; where that fails the rough body stands, and a warning says so.
  */
-export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
-  const choices = readShapeChoices(input.shape ?? {});
+export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions = {}): Result<Body> {
+  const choices = readShapeChoices(input.shape ?? {}, input.figure);
   const found = [...checkMeasures(input), ...choices.issues];
   if (found.some((issue) => issue.severity === 'error')) return failure(found);
-  const problem = stateProblem(input, makePrior(input, choices.numbers));
-  const warm = warmFrom?.unknowns.length === problem.unknowns.length ? warmFrom.unknowns : undefined;
+  const problem = stateProblem(input, makePrior(input, choices.numbers), choices.numbers);
+  const unknownIds = problem.unknowns.map(({ id }) => id);
+  const warm = warmFrom?.unknownIds.join() === unknownIds.join() ? warmFrom.unknowns : undefined;
   const solution = solveFit(problem, warm);
-  const { shape, context } = shapeAt(problem, solution.point);
+  const rough = shapeAt(problem, solution.point);
+  const faired = options.fair ? fairTrunk(rough, problem.targets) : null;
+  const { shape, context } = faired ?? rough;
   const { tapes, tapePaths } = readTapes(problem.targets, context);
   const fitted = fitArms(input, context);
   const levels = placeLevels(context, input.figure);
@@ -33,9 +48,10 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
   const issues = [
     ...found,
     ...conflictIssues(tapes),
-    ...pullIssues(problem.unknowns, solution.point),
+    ...pullIssues(problem.unknowns, solution.point, input),
     ...fitted.issues,
   ];
+  if (options.fair && !faired) issues.push(notFaired());
   if (!solution.converged) issues.push(notConverged(solution.iterations));
   const body: Body = {
     figure: input.figure,
@@ -49,6 +65,7 @@ export function fitBody(input: BodyInput, warmFrom?: Body): Result<Body> {
     tapePaths: { ...tapePaths, ...fitted.paths },
     issues,
     unknowns: solution.point,
+    unknownIds,
   };
   return success(body, issues);
 }
@@ -64,6 +81,10 @@ function measureSections(context: TapeContext): Body['sections'] {
   };
 }
 
+function notFaired(): Issue {
+  return { code: 'not-faired', path: 'measures', severity: 'warning', message: phrase('body.not-faired') };
+}
+
 function notConverged(iterations: number): Issue {
   return {
     code: 'fit-not-converged',
@@ -74,18 +95,52 @@ function notConverged(iterations: number): Issue {
   };
 }
 
-function stateProblem(input: BodyInput, prior: BodyPrior): FitProblem {
-  const isSymmetric = Object.values(input.measures).every((v) => typeof v === 'number' || v.left === v.right);
+/** What the fit of these measures solves. `shape`: the numbers of the shape choices. */
+export function stateProblem(input: BodyInput, prior: BodyPrior, shape: Choices): FitProblem {
+  const isSymmetric = !Object.values(input.measures).some(isUnlike) && !isLopsided(shape);
+  const isSought = (id: ParameterId): boolean => {
+    const asker = ASKED_BY[id];
+    if (id === 'neckSize') return input.measures.neckGirth !== undefined;
+    if (asker) return isUnlike(input.measures[asker]);
+    return !isSymmetric || !SKEW_IDS.includes(id);
+  };
   return {
     figure: input.figure,
     isSymmetric,
     prior,
-    unknowns: prior.parameters.filter((p) => !isSymmetric || !SKEW_IDS.includes(p.id)),
-    targets: listTargets(input, prior),
+    unknowns: prior.parameters.filter((p) => isSought(p.id)),
+    targets: listTargets(input, prior, shape, isSymmetric),
   };
 }
 
-function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
+/** Unknowns that are sought only where a measure is typed with unlike sides. */
+const ASKED_BY: Readonly<Partial<Record<ParameterId, string>>> = {
+  hipZ: 'waistToHip',
+  armpitZ: 'sideLength',
+};
+
+function isUnlike(value: MeasureValue | undefined): boolean {
+  return typeof value === 'object' && value.left !== value.right;
+}
+
+/** Choices that make right and left unlike. */
+function isLopsided(shape: Choices): boolean {
+  const { breastLeft, breastRight, breastLevels, trunkShift, trunkTurn } = shape;
+  return breastLeft !== breastRight || [breastLevels, trunkShift, trunkTurn].some((value) => value !== 0);
+}
+
+/** For which sides one number speaks on a body of unlike sides. */
+function sidesOf(id: string, shape: Choices): readonly Side[] {
+  if (Object.values(ASKED_BY).includes(id)) return ['right'];
+  // Over the breast, or the larger; where their heights differ the number is the right one's.
+  if (id === 'frontWaistLength' || id === 'neckToBustPoint') {
+    if (shape.breastLeft > shape.breastRight) return ['left'];
+    if (shape.breastLeft < shape.breastRight || shape.breastLevels !== 0) return ['right'];
+  }
+  return ['right', 'left'];
+}
+
+function listTargets(input: BodyInput, prior: BodyPrior, shape: Choices, isSymmetric: boolean): Target[] {
   const targets: Target[] = [];
   for (const [id, rule] of Object.entries(TAPE_RULES)) {
     const typed = input.measures[id];
@@ -95,9 +150,8 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
       if (!estimate || id === 'napeRise') continue;
       targets.push({ id, rule, side: 'right', value: estimate.mean, spread: estimate.spread, typed: false });
     } else if (typeof typed === 'number') {
-      targets.push({ id, ...exact, side: 'right', value: typed });
-      // On a body of unlike sides one number speaks for both.
-      if (rule.sided && hasSides(input)) targets.push({ id, ...exact, side: 'left', value: typed });
+      const sides: readonly Side[] = rule.sided && !isSymmetric ? sidesOf(id, shape) : ['right'];
+      for (const side of sides) targets.push({ id, ...exact, side, value: typed });
     } else {
       for (const side of ['right', 'left'] as const) {
         targets.push({ id: `${id}.${side}`, ...exact, side, value: typed[side] });
@@ -106,21 +160,24 @@ function listTargets(input: BodyInput, prior: BodyPrior): Target[] {
   }
   const { napeHeight, waistHeight } = input.measures;
   if (typeof napeHeight === 'number' && typeof waistHeight === 'number') {
-    const value = napeHeight - waistHeight;
     targets.push({
       id: 'napeHeight',
       rule: TAPE_RULES.napeRise,
       side: 'right',
-      value,
+      value: napeHeight - waistHeight,
       spread: 0,
       typed: true,
     });
   }
-  return targets;
+  return targets.map((target) => letYield(target, input));
 }
 
-function hasSides(input: BodyInput): boolean {
-  return Object.values(input.measures).some((v) => typeof v !== 'number' && v.left !== v.right);
+/** Of a back and the height it cannot span both give way, so that no other tape has to and these two are named. */
+function letYield(target: Target, { measures }: BodyInput): Target {
+  const [back, nape, waist] = ['backWaistLength', 'napeHeight', 'waistHeight'].map((id) => measures[id]);
+  if (typeof back !== 'number' || typeof nape !== 'number' || typeof waist !== 'number') return target;
+  const isOfBoth = target.id === 'backWaistLength' || target.id === 'napeHeight';
+  return isOfBoth && nape - waist > back ? { ...target, spread: YIELDING } : target;
 }
 
 function readTapes(targets: readonly Target[], context: TapeContext) {

@@ -1,8 +1,9 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import { nameOfMeasure } from './measures.ts';
 import { phrase } from './phrases.ts';
+import { isPulledByMaker } from './pulled-by-maker.ts';
 import type { Parameter } from './shape-parameters.ts';
-import type { TapeReading } from './types.ts';
+import type { BodyInput, TapeReading } from './types.ts';
 
 /** A typed tape is met when the body reads within this, mm. */
 export const MET_WITHIN = 0.5;
@@ -33,11 +34,18 @@ export function conflictIssues(tapes: readonly TapeReading[]): Issue[] {
   });
 }
 
-/** Priors pulled far tell of a body that the tapes make unusual: said, not hidden. */
-export function pullIssues(unknowns: readonly Parameter[], point: Float64Array): Issue[] {
+/**
+ * Priors pulled far tell of a body that the tapes make unusual: said, not hidden. Not of what the maker knows better: where a
+ * breadth or depth was read, or the shape was chosen, the prior is no witness.
+ */
+export function pullIssues(
+  unknowns: readonly Parameter[],
+  point: Float64Array,
+  input: Pick<BodyInput, 'measures' | 'shape'>,
+): Issue[] {
   const pulls = unknowns
     .map((u, i) => ({ id: u.id, pull: Math.abs(point[i] - u.mean) / u.spread }))
-    .filter((p) => p.pull > DOUBT_PULL)
+    .filter((p) => p.pull > DOUBT_PULL && !isPulledByMaker(p.id, input))
     .sort((a, b) => b.pull - a.pull);
   if (pulls.length === 0) return [];
   const { id, pull } = pulls[0];

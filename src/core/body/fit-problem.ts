@@ -26,7 +26,7 @@ export interface Target {
   readonly rule: TapeRule;
   readonly side: Side;
   readonly value: number;
-  /** Of an estimate; typed tapes follow the stage of the solve. */
+  /** Of an estimate; typed tapes follow the stage of the solve, but one that cannot be met yields by this (usually 0). */
   readonly spread: number;
   readonly typed: boolean;
 }
@@ -83,7 +83,7 @@ export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape 
     right: { u: p.bustAngle + p.bustAngleSkew, v: KNOT.bust + p.bustLevelSkew },
     left: { u: Math.PI - p.bustAngle + p.bustAngleSkew, v: KNOT.bust - p.bustLevelSkew },
   };
-  const armholes = makeArmholes(p.armFront, p.armBack);
+  const armholes = makeArmholes(shape.armhole);
   return { shape, context: { evaluator, bust, armholes, rows: new Map() } };
 }
 
@@ -140,12 +140,13 @@ function minimise(
   );
 }
 
-function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
+/** Targets in their order, then ratios, straights and the armhole's plane. */
+export function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
   const readings: Reading[] = problem.targets.map(({ rule, side, value, spread, typed }) => ({
     reach: rule.reach,
     read: (context) => rule.measure(context, side),
     wanted: value,
-    spread: typed ? typedSpread : spread,
+    spread: typed ? Math.max(typedSpread, spread) : spread,
   }));
   for (const { level, mean, spread } of problem.prior.ratios) {
     readings.push({
@@ -207,7 +208,7 @@ function neighbouringKnots(knot: KnotId): TapeReach {
  * Forward differences, but each unknown re-reads only the tapes it can move: a level row stands on its own knot, a path
  * on the knots it passes. Some seven times cheaper than differencing every tape.
  */
-function differentiateReadings(
+export function differentiateReadings(
   problem: FitProblem,
   readings: readonly Reading[],
   values: Float64Array,

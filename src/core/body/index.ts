@@ -24,6 +24,10 @@ export type {
   PlacePhrases,
   ShapePhrases,
 } from './phrases.ts';
-export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
+export { rangeOfMeasure } from './range-of-measure.ts';
+export { isUnusual, SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
+export { SHAPE_PART_IDS, type ShapePart } from './shape-parts.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';
+export { type BodyUncertainty, uncertaintyOfBody, type Veil } from './uncertainty-of-body.ts';
+export { USUAL_WAIST, WAIST_KINDS, type WaistKind } from './waist-kinds.ts';

@@ -1,4 +1,4 @@
-import { SURVEY_VARIABLES } from './estimate-measures.ts';
+import { SURVEY_VARIABLES } from './survey-of-waist.ts';
 import type { BodyInput, MeasureValue } from './types.ts';
 
 /** Mean of both sides where two are given. */

@@ -1,5 +1,5 @@
-import type { MeasureDefinition } from './measures.ts';
-import type { Figure } from './types.ts';
+import { findMeasure, type MeasureDefinition } from './measures.ts';
+import type { BodyInput, Figure } from './types.ts';
 
 /** Girths that begin above this, mm, are large: bust, waist, hip and those between. */
 const LARGE_GIRTH = 500;
@@ -16,4 +16,14 @@ export function isThirdReadingWanted(
   readings: readonly number[],
 ): boolean {
   return readings.length === 2 && Math.abs(readings[0] - readings[1]) > limitOfReadings(measure, figure);
+}
+
+/** Some two readings agree: what they say stands, and nothing about it is asked again. */
+export function isConfirmed({ readings, figure }: BodyInput, id: string): boolean {
+  const measure = findMeasure(id);
+  const sorted = (readings?.[id] ?? []).toSorted((a, b) => a - b);
+  return (
+    measure !== undefined &&
+    sorted.some((reading, k) => k > 0 && reading - sorted[k - 1] <= limitOfReadings(measure, figure))
+  );
 }

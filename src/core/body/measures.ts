@@ -13,7 +13,7 @@ export interface MeasureDefinition {
   readonly sided: boolean;
   /** Where the tape lies, one or two plain sentences. */
   readonly how: Phrase;
-  /** The usual range for adults (working limits; outside it warns). Refused below 0.7 × min or above 1.3 × max. */
+  /** The usual range for people from 1.40 m up (working limits; outside it warns). Refused below 0.7 × min or above 1.3 × max. */
   readonly range: Readonly<Record<Figure, readonly [min: number, max: number]>>;
   readonly figures: readonly Figure[];
 }
@@ -21,7 +21,8 @@ export interface MeasureDefinition {
 /**
  * Every measure, in the order of asking. Landmarks and measures follow ISO 8559-1:2017 and ISO 7250-1:2017 (own
  * words, from memory). Ranges: working limits blended from the public 1988 and 2012 surveys' 1st to 99th percentiles and
- * common practice; heavier and smaller bodies exist, so outside them we ask, not refuse.
+ * common practice, widened to adolescents from 1.40 m and a body mass index of 45; others exist, so outside them we ask,
+ * not refuse.
  */
 export const MEASURES: readonly MeasureDefinition[] = MEASURE_ROWS.map((row) => define(row));
 

@@ -76,6 +76,22 @@ export interface DoubtPhrases {
     readonly least: number;
     readonly most: number;
   };
+  readonly 'body.back-shorter-than-height': {
+    readonly back: Phrase;
+    readonly length: number;
+    readonly nape: Phrase;
+    readonly waist: Phrase;
+    /** The height between them. */
+    readonly span: number;
+    readonly gap: number;
+  };
+  readonly 'body.girths-off': {
+    readonly size: 'large' | 'small';
+    /** By this part of a girth. */
+    readonly share: number;
+    /** Widths and depths, or all other measures, tell of it. */
+    readonly seenBy: 'boxes' | 'list';
+  };
   readonly 'body.please-confirm': TwoMeasures;
   readonly 'body.measures-exchanged': TwoMeasures;
   readonly 'body.measure-doubtful': {
@@ -87,7 +103,7 @@ export interface DoubtPhrases {
     readonly isFar: boolean;
     /** What was perhaps meant. */
     readonly guess?: number;
-    readonly advice: 'stays' | 'correct' | 'measure';
+    readonly advice: 'correct' | 'measure';
   };
 }
 
@@ -109,6 +125,8 @@ export interface FitPhrases {
   };
   readonly 'body.unusual-shape': { readonly part: Phrase; readonly isVery: boolean };
   readonly 'body.section-crosses': { readonly level: Phrase };
+  /** Smoothing the trunk under the tapes did not succeed. */
+  readonly 'body.not-faired': NoValues;
   readonly 'body.fit-not-converged': { readonly steps: number };
   readonly 'body.arms-incomplete': { readonly missing: readonly Phrase[] };
   readonly 'body.arm-too-short': { readonly length: number };

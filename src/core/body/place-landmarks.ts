@@ -6,10 +6,11 @@ import type { BodyLevel, ChartPoint, Figure, LandmarkId } from './types.ts';
 
 /** The level rows, from the hip up. */
 export function placeLevels(context: TapeContext, figure: Figure): BodyLevel[] {
-  const p = new Float64Array(3);
+  const p = new Float64Array(6);
   return LEVEL_IDS.map((id) => {
-    context.evaluator.point(0, KNOT[id], p);
-    return { id, name: nameOfLevel(id, figure), v: KNOT[id], z: p[2] };
+    context.evaluator.point(0, KNOT[id], p, 0);
+    context.evaluator.point(Math.PI, KNOT[id], p, 3);
+    return { id, name: nameOfLevel(id, figure), v: KNOT[id], z: 0.5 * (p[2] + p[5]) };
   });
 }
 

@@ -1,5 +1,9 @@
 import { cubicSplineMoments, findSplineInterval } from '../math/index.ts';
+import { acrossOval, fromOval, MOST_RADIUS, radiusTowards } from './armhole-oval.ts';
+import { BUMP_STRIDE, measureReaches, REACH_STRIDE, reachSquared } from './bump-reaches.ts';
 import { makeChartRise } from './chart-rise.ts';
+import { RIM_FADES_AT, RimGap } from './rim-gap.ts';
+import { TrunkNetEvaluator } from './trunk-net.ts';
 import type { BodyShape } from './types.ts';
 
 /**
@@ -7,10 +11,25 @@ import type { BodyShape } from './types.ts';
  * the chart height v drew a ledge wherever a body's rows crowd, because v spaces them as on an average body.
  * Legend: a half-width (mean of right and left), da half of right minus left; yF, yB front and back centre lines;
  * kF, kB squareness of the front and back half of a section; zS, zF, zB heights of the side, front and back of a
- * row; dz half of right minus left side height.
+ * row; dz half of right minus left side height; yS how far the widest point of a section lies behind its middle; x0 how
+ * far a row is shifted to the right; turn how far it is turned about its middle (radians, the right side forwards).
  */
-export const RAIL = { a: 0, da: 1, yF: 2, yB: 3, kF: 4, kB: 5, zS: 6, dz: 7, zF: 8, zB: 9 } as const;
-export const RAIL_COUNT = 10;
+export const RAIL = {
+  a: 0,
+  da: 1,
+  yF: 2,
+  yB: 3,
+  kF: 4,
+  kB: 5,
+  zS: 6,
+  dz: 7,
+  zF: 8,
+  zB: 9,
+  yS: 10,
+  x0: 11,
+  turn: 12,
+} as const;
+export const RAIL_COUNT = 13;
 
 /** Chart heights (nominal mm) of the rail knots; the same for every body, so that layouts follow. */
 export const KNOT = {
@@ -23,6 +42,7 @@ export const KNOT = {
   upperChest: 165,
   midArm: 230,
   shoulderPoint: 285,
+  shoulderEnd: 306,
   midShoulder: 355,
   neckBase: 425,
   neckMiddle: 441,
@@ -36,16 +56,12 @@ export const ARMPIT_V = 178;
 /** The armhole's middle and half height in v. */
 export const ARMHOLE_MIDDLE = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
 export const ARMHOLE_REACH = 0.5 * (KNOT.shoulderPoint - ARMPIT_V);
+/** Squared distance that still counts as on the oval. */
+const ON_RIM = 1e-9;
 /** The pull towards the armhole's plane ends at this many times the oval (squared). */
-const PLANE_FADES_AT = 3;
-
-/**
- * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
- * height, direction x, y, fullness (0 = pointed, 2.2 = nearly flat on top), roundness sideways and below (0 = slopes,
- * 3 = nearly an ellipse). Bumps live in (u, z), not (u, v): above the chest v runs faster than z in front, and a
- * bump in v ended there in a crease.
- */
-export const BUMP_STRIDE = 11;
+const PLANE_FADES_AT = 1.5;
+/** Further than this from the oval (squared) nothing of the arm is felt. */
+const FAR_FROM_ARM = Math.max(PLANE_FADES_AT, RIM_FADES_AT);
 
 /** Evaluates points of a shape; holds the spline moments, so make it once per shape. */
 export class ShapeEvaluator {
@@ -54,18 +70,29 @@ export class ShapeEvaluator {
   private readonly reaches: Float64Array;
   private readonly row = new Float64Array(RAIL_COUNT);
   private rowV = Number.NaN;
+  private readonly scratch = new Float64Array(3);
+  /** The faired trunk that stands in for the rails. */
+  private readonly net: TrunkNetEvaluator | undefined;
+  /** Per side: heights of armpit and shoulder point, where the plane hangs. */
+  private readonly hinges: { lowZ: number; highZ: number }[] = [];
+  /** Per side: how far the faired trunk misses the armhole's plane along the rim. */
+  private readonly rims: [right: RimGap | undefined, left: RimGap | undefined] = [undefined, undefined];
+  /** The place last looked for by `locateAtArm`, in half axes of the armhole's oval: to the front, and up. */
+  private across = 0;
+  private up = 0;
   /** Per side: x on the armhole's plane = offset + slopeY y + slopeZ z. */
   private readonly planes: readonly [right: Float64Array, left: Float64Array];
 
   constructor(private readonly shape: BodyShape) {
     const n = shape.knots.length;
     this.moments = new Float64Array(shape.rails.length);
-    for (let rail = 0; rail < RAIL_COUNT; rail++) {
+    for (let rail = 0; rail < RAIL_COUNT && !shape.net; rail++) {
       const values = shape.rails.subarray(rail * n, (rail + 1) * n);
       this.moments.set(cubicSplineMoments(shape.rises, values), rail * n);
     }
     this.riseOf = makeChartRise(shape.knots, shape.rises);
     this.reaches = measureReaches(shape.bumps);
+    this.net = shape.net && new TrunkNetEvaluator(shape.net, shape.knots);
     this.planes = [this.findArmholePlane(1), this.findArmholePlane(-1)];
   }
 
@@ -75,9 +102,27 @@ export class ShapeEvaluator {
     const p = new Float64Array(6);
     this.trunkPoint(u, Math.cos(u), Math.sin(u), ARMPIT_V, p, 0);
     this.trunkPoint(u, Math.cos(u), Math.sin(u), KNOT.shoulderPoint, p, 3);
-    const slopeY = -outward * Math.tan(this.shape.armhole.yaw);
+    const { yaw, turn } = this.shape.armhole;
+    const slopeY = Math.tan(-outward * yaw - turn);
+    this.hinges.push({ lowZ: p[2], highZ: p[5] });
     const slopeZ = (p[3] - p[0] - slopeY * (p[4] - p[1])) / (p[5] - p[2]);
     return Float64Array.from([p[0] - slopeY * p[1] - slopeZ * p[2], slopeY, slopeZ]);
+  }
+
+  private rimOf(c: number): RimGap {
+    const side = c > 0 ? 0 : 1;
+    let rim = this.rims[side];
+    if (!rim) {
+      rim = new RimGap((x, y) => {
+        const { armhole } = this.shape;
+        const radius = radiusTowards(armhole, x, y);
+        const up = radius * y;
+        const u = fromOval(armhole, radius * x, up);
+        return this.planeGap(side === 0 ? u : Math.PI - u, ARMHOLE_MIDDLE + ARMHOLE_REACH * up);
+      });
+      this.rims[side] = rim;
+    }
+    return rim;
   }
 
   /** All rails at height v; the returned array is overwritten by the next call. */
@@ -110,7 +155,8 @@ export class ShapeEvaluator {
   /**
    * The point of the surface at (u, v), written to out[offset…offset + 2].
    * Section: x = a (c − k cos 3u)/(1 − k), y = yM + d (s + k sin 3u)/(1 − k), an ellipse with a third harmonic:
-   * C∞ in u, box ±a × [yB, yF] whatever k, convex for k < 1/9. Rows tilt by a quadratic in s.
+   * C∞ in u, box ±a × [yB, yF] whatever k, convex for k < 1/9. The sides lie yS behind the middle: y is sheared by
+   * yS cos² u, which leaves front, back and girth nearly as they are. Rows tilt by a quadratic in s.
    */
   point(u: number, v: number, out: Float64Array, offset = 0): void {
     this.pointAt(u, Math.cos(u), Math.sin(u), v, out, offset);
@@ -120,15 +166,18 @@ export class ShapeEvaluator {
   pointAt(u: number, c: number, s: number, v: number, out: Float64Array, offset: number): void {
     this.trunkPoint(u, c, s, v, out, offset);
     const pull = this.planePull(c, u, v);
-    if (pull === 0) return;
-    const plane = this.planes[c > 0 ? 0 : 1];
-    const flat = plane[0] + plane[1] * out[offset + 1] + plane[2] * out[offset + 2];
-    out[offset] += pull * (flat - out[offset]);
+    if (pull > 0) {
+      const plane = this.planes[c > 0 ? 0 : 1];
+      const flat = plane[0] + plane[1] * out[offset + 1] + plane[2] * out[offset + 2];
+      out[offset] += pull * (flat - out[offset]);
+    } else if (this.net && this.locateAtArm(c, u, v) < RIM_FADES_AT) {
+      out[offset] -= this.rimOf(c).shiftAt(this.across, this.up);
+    }
   }
 
   /** How far the point lies from the armhole's plane along x, before the pull; mm. */
   planeGap(u: number, v: number): number {
-    const p = new Float64Array(3);
+    const p = this.scratch;
     this.trunkPoint(u, Math.cos(u), Math.sin(u), v, p, 0);
     const plane = this.planes[Math.cos(u) > 0 ? 0 : 1];
     return p[0] - (plane[0] + plane[1] * p[1] + plane[2] * p[2]);
@@ -136,22 +185,40 @@ export class ShapeEvaluator {
 
   /**
    * 1 on the armhole's oval and inside it, fading to 0 (C²) outside: draws the edge into one plane, so that a flat
-   * plate closes it. Rows stay level: only x moves.
+   * plate closes it. Rows stay level: only x moves. A faired trunk comes to the plane by itself: 0 right outside.
    */
-  private planePull(c: number, u: number, v: number): number {
-    const t = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
-    if (t * t >= PLANE_FADES_AT) return 0;
-    const { front, back } = this.shape.armhole;
-    let du = c > 0 ? u : Math.PI - u;
-    du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-    const across = (du - 0.5 * (front - back) * (1 - t * t)) / (0.5 * (front + back));
-    const q = across * across + t * t;
+  planePull(c: number, u: number, v: number): number {
+    const q = this.locateAtArm(c, u, v);
+    if (this.net) return q <= 1 + ON_RIM ? 1 : 0;
     if (q >= PLANE_FADES_AT) return 0;
     return q <= 1 ? 1 : 1 - smoothStep((q - 1) / (PLANE_FADES_AT - 1));
   }
 
+  /** Where a place lies to the armhole's oval: into `across` and `up`; squared distance, or more than any fade if far. */
+  private locateAtArm(c: number, u: number, v: number): number {
+    const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
+    const { armhole } = this.shape;
+    const far = armhole.radii ? MOST_RADIUS * MOST_RADIUS * FAR_FROM_ARM : FAR_FROM_ARM;
+    if (up * up >= far) return FAR_FROM_ARM;
+    let du = c > 0 ? u : Math.PI - u;
+    du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
+    const across = acrossOval(armhole, du, up);
+    if (across * across + up * up >= far) return FAR_FROM_ARM;
+    const radius = radiusTowards(armhole, across, up);
+    this.across = across / radius;
+    this.up = up / radius;
+    return this.across * this.across + this.up * this.up;
+  }
+
   /** The trunk with its arm stumps and bumps, before the armholes are drawn flat. */
   private trunkPoint(u: number, c: number, s: number, v: number, out: Float64Array, offset: number): void {
+    if (this.net) this.net.point(u, v, out, offset);
+    else this.railsPoint(c, s, v, out, offset);
+    this.addBumps(u, v, out, offset);
+  }
+
+  /** The trunk by its rails alone, without bumps. */
+  railsPoint(c: number, s: number, v: number, out: Float64Array, offset: number): void {
     const r = this.railsAt(v);
     // cos 3u and sin 3u from the triple-angle identities.
     const c3 = c * (4 * c * c - 3);
@@ -163,61 +230,152 @@ export class ShapeEvaluator {
     const depth = 0.5 * (r[RAIL.yF] - r[RAIL.yB]);
     const side = (c - k * c3) * scale;
     out[offset] = (r[RAIL.a] + r[RAIL.da] * side) * side;
-    out[offset + 1] = middle + depth * (s + k * s3) * scale;
+    out[offset + 1] = middle + depth * (s + k * s3) * scale - r[RAIL.yS] * c * c;
     out[offset + 2] =
       r[RAIL.zS] * (1 - s * s) +
       0.5 * r[RAIL.zF] * s * (s + 1) +
       0.5 * r[RAIL.zB] * s * (s - 1) +
       r[RAIL.dz] * c;
-    this.addBumps(u, v, out, offset);
+    moveRow(r, middle, out, offset);
+  }
+
+  /** How far the bumps move the point at (u, v), mm: x and y; z stays. */
+  bumpsAt(u: number, v: number): readonly [number, number] {
+    const p = new Float64Array(6);
+    const [c, s] = [Math.cos(u), Math.sin(u)];
+    if (this.net) this.net.point(u, v, p, 0);
+    else this.railsPoint(c, s, v, p, 0);
+    this.trunkPoint(u, c, s, v, p, 3);
+    return [p[3] - p[0], p[4] - p[1]];
   }
 
   private addBumps(u: number, v: number, out: Float64Array, offset: number): void {
     const { bumps } = this.shape;
     const z = out[offset + 2];
     let open = -1;
-    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k += REACH_STRIDE) {
+    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
       const dz = z - bumps[i + 1];
       if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
-      let du = u - bumps[i];
-      if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-      const along = reachSquared(dz, this.reaches, k + 3);
-      const across = reachSquared(du, this.reaches, k);
-      const q = across + along;
-      if (q >= 1) continue;
+      const share = this.bumpShare(k, u, dz);
+      if (share === 0) continue;
       if (open < 0) open = openness(u, v);
-      // (1 − q)^2.5 (1 + fullness q + roundness (q_across² + q_down²)): C² where it meets the body and at mid height.
-      const rest = 1 - q;
-      const round = bumps[i + 10] * (across * across + (dz < 0 ? along * along : 0));
-      const height = bumps[i + 6] * open * rest * rest * Math.sqrt(rest) * (1 + bumps[i + 9] * q + round);
+      const height = bumps[i + 6] * (1 - bumps[i + 12] * (1 - open)) * share;
       out[offset] += height * bumps[i + 7];
       out[offset + 1] += height * bumps[i + 8];
     }
   }
-}
 
-/** Numbers per bump in `reaches`: mean and half difference of 1/reach², and the squared blend width, in u and in z. */
-const REACH_STRIDE = 6;
-
-function measureReaches(bumps: Float64Array): Float64Array {
-  const reaches = new Float64Array((bumps.length / BUMP_STRIDE) * REACH_STRIDE);
-  for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE) {
-    for (const at of [2, 4]) {
-      const [below, above] = [bumps[i + at], bumps[i + at + 1]];
-      const [low, high] = [1 / (below * below), 1 / (above * above)];
-      reaches[k++] = 0.5 * (low + high);
-      reaches[k++] = 0.5 * (high - low);
-      reaches[k++] = (0.35 * Math.min(below, above)) ** 2;
-    }
+  /** How much of its height the k-th bump has at u, dz above its centre, before it is kept out of the arm. */
+  private bumpShare(k: number, u: number, dz: number): number {
+    const { bumps } = this.shape;
+    const i = k * BUMP_STRIDE;
+    let du = u - bumps[i];
+    if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
+    const along = reachSquared(dz, this.reaches, k * REACH_STRIDE + 3);
+    const across = reachSquared(du, this.reaches, k * REACH_STRIDE);
+    const q = across + along;
+    if (q >= 1) return 0;
+    // (1 − q)^2.5 (1 + fullness q + roundness (q_across² + q_down²)): C² where it meets the body and at mid height.
+    // Fullness passes from its value below to that above over half a reach.
+    const rest = 1 - q;
+    const reach = 0.25 * (bumps[i + 4] + bumps[i + 5]);
+    const lift = 0.5 + (0.5 * dz) / Math.sqrt(dz * dz + reach * reach);
+    const fullness = bumps[i + 11] + (bumps[i + 9] - bumps[i + 11]) * lift;
+    const round = bumps[i + 10] * (across * across + (dz < 0 ? along * along : 0));
+    return rest * rest * Math.sqrt(rest) * (1 + fullness * q + round);
   }
-  return reaches;
+
+  /**
+   * Passes a pull on the point at (u, v) on to what the point is made of: points of the bare trunk (`onTrunk`) and heights
+   * of bumps (`onBump`, the bump's number). The transpose of the surface's derivative.
+   */
+  passPull(u: number, v: number, pull: ArrayLike<number>, onTrunk: OnTrunk, onBump: OnBump): void {
+    const c = Math.cos(u);
+    const share = this.planePull(c, u, v);
+    let x = pull[0];
+    let y = pull[1];
+    let z = pull[2];
+    if (share > 0) {
+      const [, slopeY, slopeZ] = this.planes[c > 0 ? 0 : 1];
+      const flat = share * x;
+      x -= flat;
+      y += flat * slopeY;
+      z += flat * slopeZ;
+      this.passPlane(u, v, flat, onTrunk);
+    }
+    this.passSkin(u, v, x, y, z, onTrunk, onBump);
+  }
+
+  /** A pull on the point before it is drawn to the armhole's plane. */
+  private passSkin(
+    u: number,
+    v: number,
+    x: number,
+    y: number,
+    z: number,
+    onTrunk: OnTrunk,
+    onBump: OnBump,
+  ): void {
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, this.scratch, 0);
+    const height = this.scratch[2];
+    const open = openness(u, v);
+    const { bumps } = this.shape;
+    let upwards = z;
+    for (let i = 0, k = 0; i < bumps.length; i += BUMP_STRIDE, k++) {
+      const dz = height - bumps[i + 1];
+      if (dz > 1.5 * bumps[i + 5] || dz < -1.5 * bumps[i + 4]) continue;
+      const here = this.bumpShare(k, u, dz);
+      if (here === 0) continue;
+      const above = this.bumpShare(k, u, dz + Z_STEP);
+      const outward = (1 - bumps[i + 12] * (1 - open)) * (x * bumps[i + 7] + y * bumps[i + 8]);
+      onBump(k, outward * here);
+      upwards += (outward * bumps[i + 6] * (above - here)) / Z_STEP;
+    }
+    onTrunk(u, v, x, y, upwards);
+  }
+
+  /** The gradient of `planeGap`. */
+  passGap(u: number, v: number, onTrunk: OnTrunk, onBump: OnBump): void {
+    const [, slopeY, slopeZ] = this.planes[Math.cos(u) > 0 ? 0 : 1];
+    this.passSkin(u, v, 1, -slopeY, -slopeZ, onTrunk, onBump);
+    this.passPlane(u, v, -1, onTrunk);
+  }
+
+  /** A pull along x on the armhole's plane beside the point (u, v), passed on to armpit and shoulder point. */
+  private passPlane(u: number, v: number, pull: number, onTrunk: OnTrunk): void {
+    const isRight = Math.cos(u) > 0;
+    const side = isRight ? 0 : Math.PI;
+    const [, slopeY, slopeZ] = this.planes[isRight ? 0 : 1];
+    const { lowZ, highZ } = this.hinges[isRight ? 0 : 1];
+    this.trunkPoint(u, Math.cos(u), Math.sin(u), v, this.scratch, 0);
+    const up = (this.scratch[2] - lowZ) / (highZ - lowZ);
+    const low = pull * (1 - up);
+    const high = pull * up;
+    onTrunk(side, ARMPIT_V, low, -slopeY * low, -slopeZ * low);
+    onTrunk(side, KNOT.shoulderPoint, high, -slopeY * high, -slopeZ * high);
+  }
 }
 
-/** (t / reach)² with one reach below 0 and another above, joined smoothly (C∞ in t). */
-function reachSquared(t: number, reaches: Float64Array, k: number): number {
-  const square = t * t;
-  return square * (reaches[k] + (reaches[k + 1] * t) / Math.sqrt(square + reaches[k + 2]));
+/** Turns a point with its row about the row's middle, and shifts it sideways. */
+function moveRow(r: Float64Array, middle: number, out: Float64Array, offset: number): void {
+  const turn = r[RAIL.turn];
+  if (turn !== 0) {
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    const [x, y] = [out[offset], out[offset + 1] - middle];
+    out[offset] = c * x - s * y;
+    out[offset + 1] = middle + s * x + c * y;
+  }
+  out[offset] += r[RAIL.x0];
 }
+
+/** Takes a pull (x, y, z) on the bare trunk's point at (u, v). */
+export type OnTrunk = (u: number, v: number, x: number, y: number, z: number) => void;
+/** Takes a pull on a bump's height. */
+export type OnBump = (bump: number, pull: number) => void;
+
+/** Step for the slope of a bump upwards, mm. */
+const Z_STEP = 1e-3;
+
 /** 0 in the arm stump, 1 away from it, C² between: bumps of the trunk must not dent the armhole. */
 function openness(u: number, v: number): number {
   const dv = (v - ARMHOLE_MIDDLE) / 62;

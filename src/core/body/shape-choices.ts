@@ -1,5 +1,6 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import { phrase } from './phrases.ts';
+import { SHAPE_PART_IDS, SHAPE_PARTS, type ShapePart } from './shape-parts.ts';
 import {
   type AnswerTo,
   QUESTIONS,
@@ -15,6 +16,7 @@ import type { Figure } from './types.ts';
 /** A question the tape cannot answer. Every choice is a number underneath; a typed number is used as it is. */
 export interface ShapeCategory {
   readonly id: ShapeCategoryId;
+  readonly part: ShapePart;
   readonly name: Phrase;
   readonly why: Phrase;
   /** What the number means. */
@@ -24,14 +26,23 @@ export interface ShapeCategory {
   readonly usual: ShapeChoiceId;
   /** Asked of this figure only: the other has nothing it could change. */
   readonly onlyFigure?: Figure;
+  /** It changes nothing while this question has its usual answer. */
+  readonly onlyWith?: ShapeCategoryId;
 }
 
-export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
-  ...SECTION_LEVELS.map(askSection),
-  ...QUESTIONS.map(askQuestion),
-];
+/** A question that is not yet sorted under a part. */
+type Asked = Omit<ShapeCategory, 'part'>;
 
-function askSection(level: SectionLevel): ShapeCategory {
+const ASKED = new Map(
+  [...SECTION_LEVELS.map(askSection), ...QUESTIONS.map(askQuestion)].map((one) => [one.id, one]),
+);
+
+/** All questions, part by part. */
+export const SHAPE_CATEGORIES: readonly ShapeCategory[] = SHAPE_PART_IDS.flatMap((part) =>
+  SHAPE_PARTS[part].map((id) => ({ ...ASKED.get(id)!, part })),
+);
+
+function askSection(level: SectionLevel): Asked {
   return {
     id: `${level}Section`,
     name: phrase(`shape.${level}Section.name`),
@@ -43,7 +54,7 @@ function askSection(level: SectionLevel): ShapeCategory {
   };
 }
 
-function askQuestion(question: Question): ShapeCategory {
+function askQuestion(question: Question): Asked {
   return {
     ...question,
     name: phrase(`shape.${question.id}.name`),
@@ -56,13 +67,31 @@ function askQuestion(question: Question): ShapeCategory {
   };
 }
 
-/** The questions that change a body of this figure. */
-export function shapeCategoriesOf(figure: Figure): readonly ShapeCategory[] {
-  return SHAPE_CATEGORIES.filter(({ onlyFigure }) => onlyFigure === undefined || onlyFigure === figure);
+/** The questions that change a body of this figure; with the answers given, those alone that then change anything. */
+export function shapeCategoriesOf(figure: Figure, answers?: ShapeAnswers): readonly ShapeCategory[] {
+  return SHAPE_CATEGORIES.filter(
+    ({ onlyFigure, onlyWith }) =>
+      (onlyFigure === undefined || onlyFigure === figure) &&
+      (onlyWith === undefined || answers === undefined || isUnusual(onlyWith, answers)),
+  );
 }
 
-/** The numbers behind the choices; unknown categories and choices are told, never guessed. */
-export function readShapeChoices(shape: Readonly<Record<string, string | number>>): {
+/** Choices or numbers by question, as a file has them. */
+type ShapeAnswers = Readonly<Record<string, string | number>>;
+
+/** True when a question has another answer than the usual one. */
+export function isUnusual(id: ShapeCategoryId, answers: ShapeAnswers): boolean {
+  const category = SHAPE_CATEGORIES.find((one) => one.id === id);
+  const usual = category?.choices.find((choice) => choice.id === category.usual);
+  const answer = answers[id] ?? usual?.id;
+  return answer !== usual?.id && answer !== usual?.value;
+}
+
+/** The numbers behind the choices, those that this figure is not asked as usual; unknown categories and choices are told, never guessed. */
+export function readShapeChoices(
+  shape: ShapeAnswers,
+  figure: Figure,
+): {
   readonly numbers: Readonly<Record<string, number>>;
   readonly issues: readonly Issue[];
 } {
@@ -103,7 +132,7 @@ export function readShapeChoices(shape: Readonly<Record<string, string | number>
         limit: number < least ? least : most,
         message: phrase('body.shape-out-of-range', { category: category.name, value: number, least, most }),
       });
-    } else numbers[id] = number;
+    } else if ((category.onlyFigure ?? figure) === figure) numbers[id] = number;
   }
   return { numbers, issues };
 }

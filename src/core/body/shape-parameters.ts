@@ -1,4 +1,7 @@
+import { hangBump, placeChoiceBumps, placeHump, turnBumps } from './place-choice-bumps.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
+import type { ShapeNumbers } from './shape-numbers.ts';
+import { twistRows } from './twist-rows.ts';
 import type { BodyShape, Figure } from './types.ts';
 
 /** One unknown of the fit with its Gaussian prior. mm unless the name says ratio or angle. */
@@ -53,51 +56,57 @@ const IDS = [
   'armYaw',
   'armFront',
   'armBack',
+  'neckSize',
   'shoulderX',
   'shoulderZ',
   'bustHeightSkew',
   'bustAngleSkew',
   'bustLevelSkew',
+  'hipZ',
+  'armpitZ',
 ] as const;
-/** The last five are half of (right − left) and stay 0 on a symmetric body. */
+/** The last seven are half of (right − left) and stay 0 on a symmetric body. */
 export type ParameterId = (typeof IDS)[number];
+export type SkewId =
+  | 'shoulderX'
+  | 'shoulderZ'
+  | 'bustHeightSkew'
+  | 'bustAngleSkew'
+  | 'bustLevelSkew'
+  | 'hipZ'
+  | 'armpitZ';
 export const PARAMETER_IDS: readonly ParameterId[] = IDS;
-export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-5);
+export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-7);
 
 export type ParameterValues = Record<ParameterId, number>;
 
-/** Squareness of the sections by level; 0 is an ellipse. Values chosen so that the section's area and girth follow
- *  superellipses of exponent 2.15 (waist) to 2.8 (hip, chest), the exponents that close survey tapes on caliper boxes. */
+/**
+ * Squareness of the sections by level; 0 is an ellipse. At chest, navel and hip such that tape and calipers of the 1988 survey
+ * agree on average (shared/survey/RESULTS.md); between them common practice, no source.
+ */
 const SQUARENESS: Record<KnotId, readonly [front: number, back: number]> = {
-  base: [0.035, 0.045],
-  hip: [0.03, 0.045],
-  highHip: [0.025, 0.03],
-  waist: [0.015, 0.02],
-  underbust: [0.03, 0.035],
-  bust: [0.04, 0.045],
-  upperChest: [0.05, 0.055],
+  base: [0.04, 0.05],
+  hip: [0.04, 0.055],
+  highHip: [0.008, 0.014],
+  waist: [0.002, 0.006],
+  underbust: [0.045, 0.05],
+  bust: [0.035, 0.045],
+  upperChest: [0.06, 0.07],
   midArm: [0.05, 0.055],
   shoulderPoint: [0.035, 0.04],
+  shoulderEnd: [0.03, 0.032],
   midShoulder: [0.015, 0.015],
   neckBase: [0, 0],
   neckMiddle: [0, 0],
   neckTop: [0, 0],
 };
 
-/** What the tape cannot tell, as numbers; see `shape-choices.ts`. */
-export interface ShapeNumbers {
-  readonly seat: number;
-  readonly blade: number;
-  readonly shoulderForm: number;
-  readonly bustReach: number;
-  readonly bustSide: number;
-  readonly bustTurn: number;
-  readonly bustFullness: number;
-  readonly bustRoundness: number;
-  readonly collarBone: number;
-  readonly neckTilt: number;
-  readonly neckStub: number;
-}
+/** Men's sections where they differ. */
+const SQUARENESS_OF_CHEST: Partial<typeof SQUARENESS> = {
+  hip: [0.034, 0.05],
+  highHip: [0.014, 0.02],
+  bust: [0.09, 0.1],
+};
 
 type Rails = Float64Array;
 
@@ -113,23 +122,24 @@ export function buildShape(
   const set = (rail: keyof typeof RAIL, knot: KnotId, value: number): void => {
     rails[RAIL[rail] * n + KNOT_IDS.indexOf(knot)] = value;
   };
+  const extra: Partial<Record<KnotId, number>> = {
+    hip: p.kHip,
+    highHip: p.kHighHip,
+    waist: p.kWaist,
+    underbust: p.kUnderbust,
+    bust: p.kBust,
+  };
+  const squareness = figure === 'bust' ? SQUARENESS : { ...SQUARENESS, ...SQUARENESS_OF_CHEST };
   for (const knot of KNOT_IDS) {
-    set('kF', knot, SQUARENESS[knot][0]);
-    set('kB', knot, SQUARENESS[knot][1]);
-  }
-  for (const [knot, extra] of [
-    ['hip', p.kHip],
-    ['highHip', p.kHighHip],
-    ['waist', p.kWaist],
-    ['underbust', p.kUnderbust],
-    ['bust', p.kBust],
-  ] as const) {
-    set('kF', knot, SQUARENESS[knot][0] + extra);
-    set('kB', knot, SQUARENESS[knot][1] + extra);
+    const [front, back] = squareness[knot];
+    set('kF', knot, front + (extra[knot] ?? 0));
+    set('kB', knot, back + (extra[knot] ?? 0));
   }
   setTrunk(p, set);
+  setSides(numbers.sideBack, set);
   setShoulders(p, numbers.shoulderForm, set);
   setNeck(p, numbers, set);
+  twistRows(numbers, set);
   return {
     isMirrorSymmetric,
     vRange: [KNOT.base, KNOT.neckTop],
@@ -137,7 +147,7 @@ export function buildShape(
     rises: placeRises(p),
     rails,
     bumps: makeBumps(p, numbers, figure),
-    armhole: { yaw: p.armYaw, front: p.armFront, back: p.armBack },
+    armhole: { yaw: p.armYaw, front: p.armFront, back: p.armBack, turn: numbers.trunkTurn },
   };
 }
 
@@ -178,6 +188,30 @@ function setTrunk(p: ParameterValues, set: SetRail): void {
   level('underbust', p.aUnderbust, p.dUnderbust, p.yUnderbust, p.zUnderbust);
   level('bust', p.aBust, p.dBust, p.yBust, p.zBust);
   level('upperChest', p.aUpperChest, p.dUpperChest, p.yUpperChest, p.zUpperChest);
+  // The lowest row stays level, for the form to stand on.
+  set('dz', 'hip', p.hipZ);
+  set('dz', 'highHip', 0.45 * p.hipZ);
+  set('dz', 'underbust', 0.3 * p.armpitZ);
+  set('dz', 'bust', 0.6 * p.armpitZ);
+  set('dz', 'upperChest', p.armpitZ);
+}
+
+/** The side line: behind the middle of every row, all the way up. */
+function setSides(sideBack: ShapeNumbers['sideBack'], set: SetRail): void {
+  const { hip, highHip, waist, underbust, bust, upperChest, neck } = sideBack;
+  for (const [knot, value] of Object.entries({
+    base: hip,
+    hip,
+    highHip,
+    waist,
+    underbust,
+    bust,
+    upperChest,
+  })) {
+    set('yS', knot as KnotId, value);
+  }
+  for (const knot of ['midArm', 'shoulderPoint', 'shoulderEnd', 'midShoulder', 'neckBase'] as const)
+    set('yS', knot, neck);
 }
 
 /** Rows from the upper chest to the neck base: the front follows the breastbone, the back the spine, the side the arm stump and the shoulder line. */
@@ -187,7 +221,7 @@ function setShoulders(p: ParameterValues, shoulderForm: number, set: SetRail): v
   const backChest = p.yUpperChest - p.dUpperChest;
   const frontNeck = p.yNeck + p.dNeck;
   const backNeck = p.yNeck - p.dNeck;
-  for (const knot of ['midArm', 'shoulderPoint', 'midShoulder'] as const) {
+  for (const knot of ['midArm', 'shoulderPoint', 'shoulderEnd', 'midShoulder'] as const) {
     const f = (KNOT[knot] - KNOT.upperChest) / span;
     const swell = Math.sin(Math.PI * f);
     set('yF', knot, frontChest + (frontNeck - frontChest) * f + p.fullFront * swell);
@@ -204,10 +238,17 @@ function setShoulders(p: ParameterValues, shoulderForm: number, set: SetRail): v
   set('zS', 'midArm', alongArm(p.zUpperChest, p.zShoulder));
   set('zS', 'shoulderPoint', p.zShoulder);
   set('zS', 'midShoulder', 0.5 * (p.zShoulder + p.zNeckSide) - 1 + shoulderForm);
+  // Close to the shoulder point, and on the way to the middle of the shoulder: otherwise the splines stand out in a corner.
+  const end = (KNOT.shoulderEnd - KNOT.shoulderPoint) / (KNOT.midShoulder - KNOT.shoulderPoint);
+  const toEnd = (from: number, to: number): number => from + end * (to - from);
+  set('a', 'shoulderEnd', toEnd(p.xShoulder, 0.5 * (p.xShoulder + p.aNeck) + 2));
+  set('zS', 'shoulderEnd', toEnd(p.zShoulder, 0.5 * (p.zShoulder + p.zNeckSide) - 1 + shoulderForm) + 1.5);
+  set('da', 'shoulderEnd', toEnd(p.shoulderX, 0.5 * p.shoulderX));
+  set('dz', 'shoulderEnd', toEnd(p.shoulderZ, 0.5 * p.shoulderZ));
   set('da', 'midArm', 0.5 * p.shoulderX);
   set('da', 'shoulderPoint', p.shoulderX);
   set('da', 'midShoulder', 0.5 * p.shoulderX);
-  set('dz', 'midArm', 0.5 * p.shoulderZ);
+  set('dz', 'midArm', 0.5 * p.shoulderZ + 0.5 * p.armpitZ);
   set('dz', 'shoulderPoint', p.shoulderZ);
   set('dz', 'midShoulder', 0.5 * p.shoulderZ);
 }
@@ -223,11 +264,18 @@ function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void 
     zB: p.zNape,
   };
   // A row with zS = (zF + zB) / 2 and no squareness lies in a plane.
-  const d = 0.93 * p.aNeck * Math.cos(numbers.neckTilt);
-  const y = p.yNeck + 0.35 * numbers.neckStub;
+  const d = 0.93 * p.aNeck * (1 + p.neckSize) * Math.cos(numbers.neckTilt);
+  const y = p.yNeck + 0.35 * numbers.neckStub + 0.5 * numbers.neckForward;
   const z = p.zNeckSide + numbers.neckStub;
   const rise = d * Math.tan(numbers.neckTilt);
-  const top = { a: 0.9 * p.aNeck, yF: y + d, yB: y - d, zS: z, zF: z - rise, zB: z + rise };
+  const top = {
+    a: 0.9 * p.aNeck * (1 + p.neckSize),
+    yF: y + d,
+    yB: y - d,
+    zS: z,
+    zF: z - rise,
+    zB: z + rise,
+  };
   const share = (KNOT.neckMiddle - KNOT.neckBase) / (KNOT.neckTop - KNOT.neckBase);
   for (const rail of ['a', 'yF', 'yB', 'zS', 'zF', 'zB'] as const) {
     set(rail, 'neckBase', base[rail]);
@@ -251,29 +299,35 @@ interface BumpPair {
   /** Radians by which the bumps turn away from each other. */
   readonly turn: number;
   readonly fullness: number;
+  /** Below the centre; as above where left out. */
+  readonly fullnessBelow?: number;
   /** Sideways and below; 0 where left out. */
   readonly roundness?: number;
+  /** It runs on under the arm; otherwise it dies out before it. */
+  readonly runsUnderArm?: boolean;
 }
 
 function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): Float64Array {
   const isBust = figure === 'bust';
   const breast: BumpPair = {
     u: p.bustAngle,
-    z: p.zBust,
+    z: p.zBust + (isBust ? 12 : 0),
     side: isBust ? numbers.bustSide : 0.75,
     centre: reachToCentre(p.bustAngle),
-    down: isBust ? 1.1 * (p.zBust - p.zUnderbust) : 75,
+    down: isBust ? 1.2 * (p.zBust - p.zUnderbust) + 12 : 75,
     up: isBust ? numbers.bustReach : 90,
     height: p.bustHeight,
     turn: isBust ? numbers.bustTurn : 0.1,
     fullness: isBust ? numbers.bustFullness : 1.5,
+    fullnessBelow: isBust ? numbers.bustFullnessBelow : 1.5,
     roundness: isBust ? numbers.bustRoundness : 0,
+    runsUnderArm: isBust,
   };
   const blade = {
     u: -0.92,
     z: p.zUpperChest + 12,
     side: 0.55,
-    centre: 0.6,
+    centre: 0.95,
     down: 110,
     up: 95,
     height: numbers.blade,
@@ -283,13 +337,13 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
   const seat = {
     u: -1.02,
     z: p.zHip + 8,
-    side: 0.75,
-    centre: 0.5,
-    down: 95,
-    up: 105,
+    side: 0.95,
+    centre: 0.58,
+    down: 120,
+    up: 125,
     height: numbers.seat,
     turn: 0.1,
-    fullness: 1.5,
+    fullness: 0.7,
   };
   // A low ridge at the height of the pit of the neck, steeper above than below; it dies out before the arm.
   const collarBone = {
@@ -303,11 +357,17 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     turn: 0.2,
     fullness: 1.5,
   };
+  const { right, left } = numbers.breasts;
+  const breasts = { ...hangBump(breast, numbers.bustDrop), height: 0.5 * (right + left) * breast.height };
+  const breastSkew = p.bustHeightSkew + 0.5 * (right - left) * breast.height;
+  const turn = (knot: KnotId, bumps: number[]): number[] => turnBumps(knot, numbers.trunkTurn, bumps);
   return Float64Array.from([
-    ...placePair(breast, [p.bustHeightSkew, p.bustAngleSkew, p.bustLevelSkew]),
-    ...placePair(blade),
-    ...placePair(seat),
-    ...placePair(collarBone),
+    ...turn('bust', placePair(breasts, [breastSkew, p.bustAngleSkew, p.bustLevelSkew])),
+    ...turn('upperChest', placePair(blade)),
+    ...placePair(seat, p.hipZ === 0 ? undefined : [0, 0, p.hipZ * Math.cos(seat.u)]),
+    ...turn('neckBase', placePair(collarBone)),
+    ...turn('midArm', placeHump(p.zNape, numbers.hump, numbers.humpBelow)),
+    ...placeChoiceBumps(numbers.bumps, numbers.trunkTurn),
   ]);
 }
 
@@ -321,24 +381,13 @@ function reachToCentre(bustAngle: number): number {
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
 function placePair(pair: BumpPair, skew: readonly [number, number, number] = [0, 0, 0]): number[] {
   const { u, z, side, centre, down, up, height, turn, fullness, roundness = 0 } = pair;
+  const form = [fullness, roundness, pair.fullnessBelow ?? fullness, pair.runsUnderArm ? 0 : 1];
   const x = Math.sin(turn);
   const y = Math.cos(turn) * Math.sign(Math.sin(u));
   // On the right front, smaller u lies towards the side; at the back the side is at larger u.
   const [below, above] = u > 0 ? [side, centre] : [centre, side];
   return [
-    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, fullness, roundness],
-    ...[
-      Math.PI - u + skew[1],
-      z - skew[2],
-      above,
-      below,
-      down,
-      up,
-      height - skew[0],
-      -x,
-      y,
-      fullness,
-      roundness,
-    ],
+    ...[u + skew[1], z + skew[2], below, above, down, up, height + skew[0], x, y, ...form],
+    ...[Math.PI - u + skew[1], z - skew[2], above, below, down, up, height - skew[0], -x, y, ...form],
   ];
 }

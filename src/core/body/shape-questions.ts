@@ -11,7 +11,7 @@ export const SECTION_CHOICES = [
   { id: 'deep', value: 0.09 },
 ] as const;
 
-/** All but those of the sections. */
+/** All but those of the sections. `onlyWith`: it changes nothing while the named one is at its usual answer. */
 export const QUESTIONS = [
   {
     id: 'upperBack',
@@ -126,6 +126,232 @@ export const QUESTIONS = [
       { id: 'sharp', value: 14 },
     ],
     usual: 'soft',
+  },
+  {
+    id: 'bellyHeight',
+    unit: 'mm',
+    range: [-70, 90],
+    choices: [
+      { id: 'low', value: -45 },
+      { id: 'usual', value: 0 },
+      { id: 'high', value: 55 },
+    ],
+    usual: 'usual',
+  },
+  {
+    id: 'apron',
+    unit: 'mm',
+    range: [0, 70],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'slight', value: 20 },
+      { id: 'full', value: 45 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'pregnancy',
+    unit: 'mm',
+    range: [0, 150],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'middle', value: 50 },
+      { id: 'late', value: 100 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'backRolls',
+    unit: 'mm',
+    range: [0, 25],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'soft', value: 8 },
+      { id: 'full', value: 16 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'posture',
+    unit: 'ratio',
+    range: [0, 1],
+    choices: [
+      { id: 'standing', value: 0 },
+      { id: 'seated', value: 1 },
+    ],
+    usual: 'standing',
+  },
+  {
+    id: 'neckForward',
+    unit: 'mm',
+    range: [-20, 60],
+    choices: [
+      { id: 'back', value: -12 },
+      { id: 'usual', value: 0 },
+      { id: 'forward', value: 18 },
+      { id: 'far', value: 36 },
+    ],
+    usual: 'usual',
+  },
+  {
+    id: 'hump',
+    unit: 'mm',
+    range: [0, 60],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'slight', value: 16 },
+      { id: 'clear', value: 32 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'humpBelow',
+    unit: 'mm',
+    range: [30, 160],
+    choices: [
+      { id: 'high', value: 40 },
+      { id: 'middle', value: 75 },
+      { id: 'low', value: 120 },
+    ],
+    usual: 'middle',
+    onlyWith: 'hump',
+  },
+  {
+    id: 'neckHeight',
+    unit: 'mm',
+    range: [8, 70],
+    choices: [
+      { id: 'low', value: 18 },
+      { id: 'usual', value: 30 },
+      { id: 'high', value: 50 },
+    ],
+    usual: 'usual',
+  },
+  {
+    id: 'neckTilt',
+    unit: 'degrees',
+    range: [-20, 20],
+    choices: [
+      { id: 'level', value: -12 },
+      { id: 'usual', value: 0 },
+      { id: 'steep', value: 12 },
+    ],
+    usual: 'usual',
+  },
+  {
+    id: 'trunkShift',
+    unit: 'mm',
+    range: [-60, 60],
+    choices: [
+      { id: 'left', value: -20 },
+      { id: 'none', value: 0 },
+      { id: 'right', value: 20 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'trunkTurn',
+    unit: 'degrees',
+    range: [-18, 18],
+    choices: [
+      { id: 'leftForward', value: -7 },
+      { id: 'none', value: 0 },
+      { id: 'rightForward', value: 7 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'breastRight',
+    unit: 'ratio',
+    range: [0, 1],
+    choices: [
+      { id: 'whole', value: 1 },
+      { id: 'half', value: 0.5 },
+      { id: 'none', value: 0 },
+    ],
+    usual: 'whole',
+    onlyFigure: 'bust',
+  },
+  {
+    id: 'breastLeft',
+    unit: 'ratio',
+    range: [0, 1],
+    choices: [
+      { id: 'whole', value: 1 },
+      { id: 'half', value: 0.5 },
+      { id: 'none', value: 0 },
+    ],
+    usual: 'whole',
+    onlyFigure: 'bust',
+  },
+  {
+    id: 'breastLevels',
+    unit: 'mm',
+    range: [-50, 50],
+    choices: [
+      { id: 'rightLower', value: -16 },
+      { id: 'even', value: 0 },
+      { id: 'rightHigher', value: 16 },
+    ],
+    usual: 'even',
+    onlyFigure: 'bust',
+  },
+  {
+    id: 'bustDrop',
+    unit: 'mm',
+    range: [0, 70],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'slight', value: 20 },
+      { id: 'far', value: 45 },
+    ],
+    usual: 'none',
+    onlyFigure: 'bust',
+  },
+  {
+    id: 'bustGap',
+    unit: 'mm',
+    range: [-50, 70],
+    choices: [
+      { id: 'close', value: -25 },
+      { id: 'usual', value: 0 },
+      { id: 'apart', value: 30 },
+    ],
+    usual: 'usual',
+    onlyFigure: 'bust',
+  },
+  {
+    id: 'hipPadding',
+    unit: 'mm',
+    range: [0, 80],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'thin', value: 12 },
+      { id: 'thick', value: 35 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'seatPadding',
+    unit: 'mm',
+    range: [0, 80],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'thin', value: 12 },
+      { id: 'thick', value: 35 },
+    ],
+    usual: 'none',
+  },
+  {
+    id: 'bellyPadding',
+    unit: 'mm',
+    range: [0, 120],
+    choices: [
+      { id: 'none', value: 0 },
+      { id: 'thin', value: 20 },
+      { id: 'thick', value: 55 },
+    ],
+    usual: 'none',
   },
 ] as const;
 export type Question = (typeof QUESTIONS)[number];

@@ -1,5 +1,13 @@
 import { KNOT, type ShapeEvaluator } from './rails.ts';
 
+/** Where a tape lies: in space, and the places of the chart that carry its corners. */
+export interface TapePath {
+  /** n × 3, mm. */
+  readonly points: Float64Array;
+  /** n × 2 (u, v). */
+  readonly chart: Float64Array;
+}
+
 /** How finely tapes are sampled; even, so that centres and sides are hit. */
 export const GIRTH_POINTS = 144;
 const PATH_POINTS = 40;
@@ -29,9 +37,17 @@ export function sampleRow(evaluator: ShapeEvaluator, v: number): Float64Array {
   return out;
 }
 
+/** The row of `sampleRow` as a closed path. */
+export function pathOfRow(row: Float64Array, v: number): TapePath {
+  return {
+    points: row,
+    chart: Float64Array.from({ length: 2 * GIRTH_POINTS }, (_, i) => (i % 2 === 0 ? ROW_U[i >> 1] : v)),
+  };
+}
+
 /** The convex hull of a level section, as a closed path: where a taut tape lies (ISO 8559-1 girths are level and taut). */
-export function bridgeRow(row: Float64Array): Float64Array {
-  return pick(row, hullOfRow(row));
+export function bridgeRow(row: Float64Array, v: number): TapePath {
+  return pick(pathOfRow(row, v), hullOfRow(row));
 }
 
 /**
@@ -68,7 +84,9 @@ export function measureBridgedRow(row: Float64Array): number {
     const here = 3 * hull[i];
     const dx = row[here] - row[before];
     const dy = row[here + 1] - row[before + 1];
-    sum += Math.sqrt(dx * dx + dy * dy);
+    // Where hips or armpits differ in height the tape lies in the tilted row.
+    const dz = row[here + 2] - row[before + 2];
+    sum += Math.sqrt(dx * dx + dy * dy + dz * dz);
     before = here;
   }
   return sum;
@@ -78,7 +96,7 @@ export function measureBridgedRow(row: Float64Array): number {
  * A taut open tape over a path that runs in (nearly) one plane: keeps the points of the convex hull that lie between
  * the ends on the outer side. `across` and `along` give each point's plane coordinates; outer = larger `across`.
  */
-export function bridgePath(path: Float64Array, across: Float64Array, along: Float64Array): Float64Array {
+export function bridgePath(path: TapePath, across: Float64Array, along: Float64Array): TapePath {
   const kept: number[] = [];
   for (let i = 0; i < across.length; i++) {
     while (kept.length >= 2) {
@@ -94,27 +112,31 @@ export function bridgePath(path: Float64Array, across: Float64Array, along: Floa
   return pick(path, kept);
 }
 
-function pick(points: Float64Array, indices: ArrayLike<number>): Float64Array {
-  const out = new Float64Array(3 * indices.length);
-  for (let i = 0; i < indices.length; i++)
-    out.set(points.subarray(3 * indices[i], 3 * indices[i] + 3), 3 * i);
-  return out;
+function pick(path: TapePath, indices: ArrayLike<number>): TapePath {
+  const points = new Float64Array(3 * indices.length);
+  const chart = new Float64Array(2 * indices.length);
+  for (let i = 0; i < indices.length; i++) {
+    points.set(path.points.subarray(3 * indices[i], 3 * indices[i] + 3), 3 * i);
+    chart.set(path.chart.subarray(2 * indices[i], 2 * indices[i] + 2), 2 * i);
+  }
+  return { points, chart };
 }
 
 /** The centre back from the nape down to the waist, bridging the hollow of the back. */
-export function backWaistPath(evaluator: ShapeEvaluator): Float64Array {
+export function backWaistPath(evaluator: ShapeEvaluator): TapePath {
   const path = sampleUpright(evaluator, -Math.PI / 2, KNOT.neckBase, KNOT.waist);
-  const [across, along] = planeCoordinates(path, -1);
+  const [across, along] = planeCoordinates(path.points, -1);
   return bridgePath(path, across, along);
 }
 
-/** Along constant u between two heights, n × 3. */
-export function sampleUpright(evaluator: ShapeEvaluator, u: number, from: number, to: number): Float64Array {
-  const out = new Float64Array(3 * PATH_POINTS);
+/** Along constant u between two heights of the chart. */
+export function sampleUpright(evaluator: ShapeEvaluator, u: number, from: number, to: number): TapePath {
+  const chart = new Float64Array(2 * PATH_POINTS);
   for (let i = 0; i < PATH_POINTS; i++) {
-    evaluator.point(u, from + ((to - from) * i) / (PATH_POINTS - 1), out, 3 * i);
+    chart[2 * i] = u;
+    chart[2 * i + 1] = from + ((to - from) * i) / (PATH_POINTS - 1);
   }
-  return out;
+  return { points: liftLoop(evaluator, chart), chart };
 }
 
 /** Across = y (times `outward`), along = z. */
@@ -138,38 +160,44 @@ export function frontPath(
   side: 'right' | 'left',
   bust: { readonly u: number; readonly v: number },
   toWaist: boolean,
-): Float64Array {
+): TapePath {
   const p = new Float64Array(6);
   const neckU = side === 'right' ? 0 : Math.PI;
   evaluator.point(neckU, KNOT.neckBase, p, 0);
   evaluator.point(bust.u, bust.v, p, 3);
   const points: number[] = [p[0], p[1], p[2]];
+  const chart: number[] = [neckU, KNOT.neckBase];
   const out = new Float64Array(3);
   for (let i = 1; i < PATH_POINTS; i++) {
     const v = KNOT.neckBase + ((bust.v - KNOT.neckBase) * i) / PATH_POINTS;
-    if (!findInPlane(evaluator, v, neckU, p, out)) continue;
+    const u = findInPlane(evaluator, v, neckU, p, out);
+    if (Number.isNaN(u)) continue;
     points.push(out[0], out[1], out[2]);
+    chart.push(u, v);
   }
   points.push(p[3], p[4], p[5]);
+  chart.push(bust.u, bust.v);
   if (toWaist) {
     for (let i = 1; i <= PATH_POINTS; i++) {
-      evaluator.point(bust.u, bust.v + ((KNOT.waist - bust.v) * i) / PATH_POINTS, out);
+      const v = bust.v + ((KNOT.waist - bust.v) * i) / PATH_POINTS;
+      evaluator.point(bust.u, v, out);
       points.push(out[0], out[1], out[2]);
+      chart.push(bust.u, v);
     }
   }
-  const path = Float64Array.from(points);
-  const [across, along] = planeCoordinates(path, 1);
+  const path = { points: Float64Array.from(points), chart: Float64Array.from(chart) };
+  const [across, along] = planeCoordinates(path.points, 1);
   return bridgePath(path, across, along);
 }
 
-/** On row v, the front point whose x lies on the straight line between the two ends; false when the row misses it. */
+/** On row v, the front point whose x lies on the straight line between the two ends: its u, NaN when the row misses it. */
 function findInPlane(
   evaluator: ShapeEvaluator,
   v: number,
   neckU: number,
   ends: Float64Array,
   out: Float64Array,
-): boolean {
+): number {
   const slope = (ends[3] - ends[0]) / (ends[5] - ends[2]);
   const miss = (u: number): number => {
     evaluator.point(u, v, out);
@@ -179,11 +207,12 @@ function findInPlane(
   let b = Math.PI / 2;
   let fa = miss(a);
   let fb = miss(b);
-  if (fa * fb > 0) return false;
+  if (fa * fb > 0) return Number.NaN;
+  let u = a;
   for (let i = 0; i < 50; i++) {
-    const u = i % 3 === 2 ? 0.5 * (a + b) : (a * fb - b * fa) / (fb - fa);
+    u = i % 3 === 2 ? 0.5 * (a + b) : (a * fb - b * fa) / (fb - fa);
     const f = miss(u);
-    if (Math.abs(f) < 1e-10) return true;
+    if (Math.abs(f) < 1e-10) return u;
     if (f * fa > 0) {
       a = u;
       fa = f;
@@ -192,7 +221,7 @@ function findInPlane(
       fb = f;
     }
   }
-  return true;
+  return u;
 }
 
 /** Across the back or front along the mid-armhole row between two chart angles, taut over the hollow. */
@@ -202,16 +231,16 @@ export function acrossPath(
   fromU: number,
   toU: number,
   outward: 1 | -1,
-): Float64Array {
-  const path = new Float64Array(3 * PATH_POINTS);
-  const across = new Float64Array(PATH_POINTS);
-  const along = new Float64Array(PATH_POINTS);
+): TapePath {
+  const chart = new Float64Array(2 * PATH_POINTS);
   for (let i = 0; i < PATH_POINTS; i++) {
-    evaluator.point(fromU + ((toU - fromU) * i) / (PATH_POINTS - 1), v, path, 3 * i);
-    across[i] = outward * path[3 * i + 1];
-    along[i] = path[3 * i];
+    chart[2 * i] = fromU + ((toU - fromU) * i) / (PATH_POINTS - 1);
+    chart[2 * i + 1] = v;
   }
-  return bridgePath(path, across, along);
+  const points = liftLoop(evaluator, chart);
+  const across = Float64Array.from({ length: PATH_POINTS }, (_, i) => outward * points[3 * i + 1]);
+  const along = Float64Array.from({ length: PATH_POINTS }, (_, i) => points[3 * i]);
+  return bridgePath({ points, chart }, across, along);
 }
 
 /** A chart loop lifted onto the surface, n × 3. */

@@ -7,9 +7,12 @@ import {
   liftLoop,
   measureBridgedRow,
   pathLength,
+  pathOfRow,
   sampleRow,
   sampleUpright,
+  type TapePath,
 } from './tape-paths.ts';
+import { type TapeTouch, touchBetween, touchFront, touchPath } from './tape-touches.ts';
 import type { ChartPoint, TapeKind } from './types.ts';
 
 /** Where the fitted landmarks lie that tapes start from. */
@@ -48,6 +51,8 @@ export interface TapeRule {
   readonly measure: (context: TapeContext, side: Side) => number;
   /** n × 3 path; closed for girths. */
   readonly trace: (context: TapeContext, side: Side) => Float64Array;
+  /** How the length changes with the points of the surface that carry the tape. */
+  readonly touch: (context: TapeContext, side: Side) => TapeTouch;
 }
 
 function reach(from: KnotId, to: KnotId, more: Partial<TapeReach> = {}): TapeReach {
@@ -60,7 +65,8 @@ function girthRule(knot: KnotId): TapeRule {
     sided: false,
     reach: reach(knot, knot, { bumps: knot !== 'waist' }),
     measure: (c) => measureBridgedRow(rowOf(c, KNOT[knot])),
-    trace: (c) => bridgeRow(rowOf(c, KNOT[knot])),
+    trace: (c) => bridgeRow(rowOf(c, KNOT[knot]), KNOT[knot]).points,
+    touch: (c) => touchPath(bridgeRow(rowOf(c, KNOT[knot]), KNOT[knot]), true),
   };
 }
 
@@ -71,12 +77,33 @@ function extentRule(knot: KnotId, kind: 'width' | 'depth'): TapeRule {
     sided: false,
     reach: reach(knot, knot, { bumps: knot !== 'waist' && knot !== 'neckBase' }),
     measure: (c) => measureExtent(rowOf(c, KNOT[knot]), axis),
-    trace: (c) => traceExtent(rowOf(c, KNOT[knot]), axis),
+    trace: (c) => traceExtent(rowOf(c, KNOT[knot]), KNOT[knot], axis).points,
+    touch: (c) => touchBetween(traceExtent(rowOf(c, KNOT[knot]), KNOT[knot], axis).chart, axis),
   };
 }
 
-function pathRule(sided: boolean, reached: TapeReach, trace: TapeRule['trace']): TapeRule {
-  return { kind: 'length', sided, reach: reached, trace, measure: (c, side) => pathLength(trace(c, side)) };
+function pathRule(
+  sided: boolean,
+  reached: TapeReach,
+  path: (context: TapeContext, side: Side) => TapePath,
+): TapeRule {
+  return {
+    kind: 'length',
+    sided,
+    reach: reached,
+    trace: (c, side) => path(c, side).points,
+    measure: (c, side) => pathLength(path(c, side).points),
+    touch: (c, side) => touchPath(path(c, side), false),
+  };
+}
+
+/** From the side neck point over the bust point, on to the waist or not. */
+function frontRule(reached: TapeReach, toWaist: boolean): TapeRule {
+  const path = (c: TapeContext, side: Side): TapePath => frontPath(c.evaluator, side, c.bust[side], toWaist);
+  return {
+    ...pathRule(true, reached, path),
+    touch: (c, side) => touchFront(c.evaluator, path(c, side), c.bust[side].v),
+  };
 }
 
 function uprightRule(from: number, to: number, reached: TapeReach, sided = false): TapeRule {
@@ -111,23 +138,31 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
     reach: reach('neckBase', 'neckBase', { bumps: false }),
     measure: (c) => pathLength(rowOf(c, KNOT.neckBase), true),
     trace: (c) => rowOf(c, KNOT.neckBase),
+    touch: (c) => touchPath(pathOfRow(rowOf(c, KNOT.neckBase), KNOT.neckBase), true),
+  },
+  neckGirth: {
+    kind: 'girth',
+    sided: false,
+    reach: reach('neckMiddle', 'neckMiddle', { bumps: false }),
+    measure: (c) => pathLength(rowOf(c, KNOT.neckMiddle), true),
+    trace: (c) => rowOf(c, KNOT.neckMiddle),
+    touch: (c) => touchPath(pathOfRow(rowOf(c, KNOT.neckMiddle), KNOT.neckMiddle), true),
   },
   neckBaseWidth: extentRule('neckBase', 'width'),
   neckBaseDepth: extentRule('neckBase', 'depth'),
   backWaistLength: pathRule(false, reach('waist', 'neckBase'), (c) => backWaistPath(c.evaluator)),
-  frontWaistLength: pathRule(true, reach('waist', 'neckBase', { bustPoint: true }), (c, side) =>
-    frontPath(c.evaluator, side, c.bust[side], true),
-  ),
-  neckToBustPoint: pathRule(true, reach('bust', 'neckBase', { bustPoint: true }), (c, side) =>
-    frontPath(c.evaluator, side, c.bust[side], false),
-  ),
+  frontWaistLength: frontRule(reach('waist', 'neckBase', { bustPoint: true }), true),
+  neckToBustPoint: frontRule(reach('bust', 'neckBase', { bustPoint: true }), false),
   bustPointSpan: pathRule(false, reach('bust', 'bust', { isRow: false, bustPoint: true }), (c) =>
     traceBetween(c, c.bust.right, c.bust.left),
   ),
   waistToHighHip: uprightRule(KNOT.waist, KNOT.highHip, reach('highHip', 'waist')),
-  waistToHip: uprightRule(KNOT.waist, KNOT.hip, reach('hip', 'waist')),
-  hipToBase: uprightRule(KNOT.hip, KNOT.base, reach('base', 'hip')),
-  sideLength: uprightRule(KNOT.waist, ARMPIT_V, reach('waist', 'midArm')),
+  waistToHip: uprightRule(KNOT.waist, KNOT.hip, reach('hip', 'waist'), true),
+  // Below the lower hip.
+  hipToBase: pathRule(false, reach('base', 'hip', { bumps: false }), (c) =>
+    sampleUpright(c.evaluator, sideAngle(lowerHip(c)), KNOT.hip, KNOT.base),
+  ),
+  sideLength: uprightRule(KNOT.waist, ARMPIT_V, reach('waist', 'midArm'), true),
   shoulderLength: uprightRule(KNOT.neckBase, KNOT.shoulderPoint, reach('shoulderPoint', 'neckBase'), true),
   shoulderDrop: {
     kind: 'length',
@@ -138,6 +173,10 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
       return path[2] - path[5];
     },
     trace: traceShoulderDrop,
+    touch: (_, side) => {
+      const u = sideAngle(side);
+      return touchBetween(Float64Array.of(u, KNOT.shoulderPoint, u, KNOT.neckBase), 2);
+    },
   },
   acrossBack: acrossRule(-1),
   acrossFront: acrossRule(1),
@@ -147,6 +186,10 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
     reach: reach('upperChest', 'shoulderPoint', { bumps: false, armhole: true }),
     measure: (c, side) => pathLength(liftLoop(c.evaluator, c.armholes[side]), true),
     trace: (c, side) => liftLoop(c.evaluator, c.armholes[side]),
+    touch: (c, side) => {
+      const chart = c.armholes[side];
+      return touchPath({ points: liftLoop(c.evaluator, chart), chart }, true);
+    },
   },
   napeRise: {
     kind: 'length',
@@ -154,6 +197,7 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
     reach: reach('neckBase', 'neckBase', { bumps: false }),
     measure: (c) => traceRise(c)[5],
     trace: traceRise,
+    touch: () => ({ chart: Float64Array.of(-Math.PI / 2, KNOT.neckBase), pulls: Float64Array.of(0, 0, 1) }),
   },
 };
 
@@ -176,6 +220,16 @@ export function measureSection(
   const row = rowOf(context, KNOT[knot]);
   return { girth: measureBridgedRow(row), width: measureExtent(row, 0), depth: measureExtent(row, 1) };
 }
+
+function lowerHip({ evaluator }: TapeContext): Side {
+  const p = new Float64Array(6);
+  evaluator.point(sideAngle('right'), KNOT.hip, p, 0);
+  evaluator.point(sideAngle('left'), KNOT.hip, p, 3);
+  return p[5] < p[2] - LEAST_TILT ? 'left' : 'right';
+}
+
+/** Rows tilted by less count as level, mm. */
+const LEAST_TILT = 1e-6;
 
 function sideAngle(side: Side): number {
   return side === 'right' ? 0 : Math.PI;
@@ -200,21 +254,25 @@ function measureExtent(row: Float64Array, axis: 0 | 1): number {
   return high - low;
 }
 
-function traceExtent(row: Float64Array, axis: 0 | 1): Float64Array {
+/** The points furthest apart along the axis, the lower first. */
+function traceExtent(row: Float64Array, v: number, axis: 0 | 1): TapePath {
   let low = 0;
   let high = 0;
   for (let i = 0; i < row.length; i += 3) {
     if (row[i + axis] < row[low + axis]) low = i;
     if (row[i + axis] > row[high + axis]) high = i;
   }
-  return Float64Array.from([...row.subarray(low, low + 3), ...row.subarray(high, high + 3)]);
+  const { chart } = pathOfRow(row, v);
+  const at = [low / 3, high / 3];
+  return {
+    points: Float64Array.from([...row.subarray(low, low + 3), ...row.subarray(high, high + 3)]),
+    chart: Float64Array.from(at.flatMap((i) => [chart[2 * i], chart[2 * i + 1]])),
+  };
 }
 
-function traceBetween(context: TapeContext, a: ChartPoint, b: ChartPoint): Float64Array {
-  const path = new Float64Array(6);
-  context.evaluator.point(a.u, a.v, path, 0);
-  context.evaluator.point(b.u, b.v, path, 3);
-  return path;
+function traceBetween(context: TapeContext, a: ChartPoint, b: ChartPoint): TapePath {
+  const chart = Float64Array.of(a.u, a.v, b.u, b.v);
+  return { points: liftLoop(context.evaluator, chart), chart };
 }
 
 /** From the height of the side neck point straight down to the shoulder point. */
@@ -235,7 +293,7 @@ function traceRise(context: TapeContext): Float64Array {
 /** Between the arm creases, along the row half-way down the armhole; outward 1 in front, −1 behind. */
 function acrossRule(outward: 1 | -1): TapeRule {
   const v = 0.5 * (ARMPIT_V + KNOT.shoulderPoint);
-  const trace = (context: TapeContext): Float64Array => {
+  const path = (context: TapeContext): TapePath => {
     const holes = context.armholes;
     // Loops start at the armpit: a quarter on lies the front break on the right, the back break on the left.
     const quarter = holes.right.length / 4;
@@ -245,11 +303,5 @@ function acrossRule(outward: 1 | -1): TapeRule {
         : [holes.left[quarter], holes.right[3 * quarter] + 2 * Math.PI];
     return acrossPath(context.evaluator, v, from, to, outward);
   };
-  return {
-    kind: 'length',
-    sided: false,
-    reach: reach('upperChest', 'shoulderPoint', { armhole: true }),
-    trace,
-    measure: (c) => pathLength(trace(c)),
-  };
+  return pathRule(false, reach('upperChest', 'shoulderPoint', { armhole: true }), path);
 }

@@ -1,6 +1,7 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import type { Arm } from './make-arm.ts';
 import type { LandmarkId, LevelId } from './place-ids.ts';
+import type { WaistKind } from './waist-kinds.ts';
 
 export type { LandmarkId, LevelId };
 
@@ -11,12 +12,14 @@ export type MeasureValue = number | SidedValue;
 /** What the fit reads: millimetres, keyed by measure id (see `measures.ts`). */
 export interface BodyInput {
   readonly figure: Figure;
+  /** Where the waist was tied, for every measure that starts or ends there; absent = narrowest. */
+  readonly waist?: WaistKind;
   readonly measures: Readonly<Record<string, MeasureValue>>;
   readonly readings?: Readonly<Record<string, readonly number[]>>;
   readonly shape?: Readonly<Record<string, string | number>>;
 }
 
-/** A horizontal row of the chart: constant v, constant z. */
+/** A horizontal row of the chart: constant v, constant z. Where hips or armpits differ in height it tilts; z is its middle. */
 export interface BodyLevel {
   readonly id: LevelId;
   readonly name: Phrase;
@@ -63,8 +66,9 @@ export interface Body {
   /** Polyline in space (n × 3 mm) of the path each tape takes, keyed like `tapes`; for pictures. */
   readonly tapePaths: Readonly<Record<string, Float64Array>>;
   readonly issues: readonly Issue[];
-  /** Where the fit ended; warms the next fit. */
+  /** Where the fit ended, and of what; warms the next fit. */
   readonly unknowns: Float64Array;
+  readonly unknownIds: readonly string[];
 }
 
 export interface BodyShape {
@@ -78,6 +82,28 @@ export interface BodyShape {
   readonly rails: Float64Array;
   /** Bump parameters, a fixed number per bump. */
   readonly bumps: Float64Array;
-  /** Turn of the armhole's plane and its reach before and behind the side line, radians. */
-  readonly armhole: { readonly yaw: number; readonly front: number; readonly back: number };
+  /**
+   * Turn of the armhole's plane against the trunk, its reach before and behind the side line, and the turn of the shoulders
+   * against the hips; radians.
+   */
+  readonly armhole: {
+    readonly yaw: number;
+    readonly front: number;
+    readonly back: number;
+    readonly turn: number;
+    /** Of its outline in half axes, at even angles counter-clockwise from the front; where left out an oval: all 1. */
+    readonly radii?: Float64Array;
+  };
+  /** The faired trunk, when there is one: it stands in for the rails; bumps and armholes ride on it all the same. */
+  readonly net?: TrunkNet;
+}
+
+/** A tensor product of cubic B-splines, periodic and evenly spaced in u, ending in its first and last row in the rise. */
+export interface TrunkNet {
+  /** The rise at each chart knot, mm; on the trunk exactly the height, so that levels stay level. */
+  readonly rises: Float64Array;
+  /** B-spline knots in the rise, rows + 4. */
+  readonly knots: Float64Array;
+  /** rows × NET_COLUMNS × 3, mm. */
+  readonly controls: Float64Array;
 }

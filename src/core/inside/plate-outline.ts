@@ -124,7 +124,23 @@ export function insetRing(ring: Float64Array, distance: number): Float64Array | 
   const parts = inflatePathsD([path], -distance, JoinType.Miter, EndType.Polygon, 3, 4);
   const rings = parts.map((part) => Float64Array.from(part.flatMap(({ x, y }) => [x, y])));
   if (rings.length === 0) return null;
-  return rings.reduce((best, one) => (measurePolygonArea(one) > measurePolygonArea(best) ? one : best));
+  return dropNearPoints(
+    rings.reduce((best, one) => (measurePolygonArea(one) > measurePolygonArea(best) ? one : best)),
+  );
+}
+
+/** The offset rounds to 1e-4 mm: of points so near to each other the outline would seem to turn back on itself. */
+const NEAR = 0.001;
+
+function dropNearPoints(ring: Float64Array): Float64Array {
+  const kept: number[] = [];
+  const n = ring.length / 2;
+  for (let i = 0; i < n; i++) {
+    const before = 2 * ((i + n - 1) % n);
+    const isNear = Math.hypot(ring[2 * i] - ring[before], ring[2 * i + 1] - ring[before + 1]) < NEAR;
+    if (!isNear) kept.push(ring[2 * i], ring[2 * i + 1]);
+  }
+  return Float64Array.from(kept);
 }
 
 /** The largest inset that leaves something of the ring, mm: bisection to 0.01 mm. */

@@ -1,6 +1,7 @@
 export { type Bounds, boundsOfPoints, boundsOfPolyline } from './bounds-of-points.ts';
 export { clamp } from './clamp.ts';
 export { convexHull } from './convex-hull.ts';
+export { clampKnots, cubicSpanPolynomials, grevilleAbscissae } from './cubic-b-spline.ts';
 export { cubicSplineMoments, evaluateCubicSpline, findSplineInterval } from './cubic-spline.ts';
 export { distance, distanceInPlane, distanceInSpace } from './distances.ts';
 export { Ldlt, type LdltReport } from './ldlt.ts';
@@ -28,6 +29,15 @@ export {
   orientation,
   type SegmentCrossing,
 } from './predicates.ts';
+export {
+  type BandMatrix,
+  factorBanded,
+  makeBandMatrix,
+  multiplyBanded,
+  sliceBand,
+  solveLowerBanded,
+  solveUpperBanded,
+} from './solve-banded.ts';
 export { factorDense, solveDense, solveLowerDense } from './solve-dense.ts';
 export { findSlot, patternFromPairs, type SparsePattern } from './sparse-pattern.ts';
 export { thinPolyline } from './thin-polyline.ts';

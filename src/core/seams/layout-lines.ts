@@ -63,6 +63,16 @@ function onShoulder(fraction: number): SeamAnchor {
   };
 }
 
+/** Just behind a place of the shoulder, so that a back line meets the shoulder seam at a corner one can turn. */
+function behindShoulder(fraction: number): SeamAnchor {
+  const before = fraction - 0.14;
+  return {
+    landmark: 'shoulderPointRight',
+    u: -0.33 / (1 - before),
+    toward: { landmark: 'neckSideRight', fraction: before },
+  };
+}
+
 /** Where nothing else divides the front, the line leads a little outside the bust point and straight down from it. */
 export const princessFrontAlone: SeamLine = {
   id: 'princessFront',
@@ -87,6 +97,7 @@ export const princessBackAlone: SeamLine = {
     between('Back', 0.45, 'hip'),
     between('Back', 0.4, 'waist'),
     { landmark: 'bladePointRight', u: 0.08 },
+    behindShoulder(0.5),
     onShoulder(0.5),
   ],
 };
@@ -111,6 +122,7 @@ export const princessBack: SeamLine = {
     between('Back', 0.4, 'hip'),
     between('Back', 0.39, 'waist'),
     { landmark: 'bladePointRight', u: 0.02 },
+    behindShoulder(0.61),
     onShoulder(0.61),
   ],
 };
@@ -161,6 +173,7 @@ export const princessBackBust: SeamLine = {
     between('Back', 0.39, 'hip'),
     between('Back', 0.37, 'waist'),
     { landmark: 'bladePointRight', u: 0.04 },
+    behindShoulder(0.58),
     onShoulder(0.58),
   ],
 };
@@ -196,7 +209,7 @@ export const princessFrontToArmhole: SeamLine = {
 export const princessBackToArmhole: SeamLine = {
   ...princessBackAlone,
   through: [
-    ...princessBackAlone.through.slice(0, -2),
+    ...princessBackAlone.through.slice(0, -3),
     { landmark: 'bladePointRight', u: -0.05 },
     { armhole: 0.76 },
   ],
@@ -241,7 +254,7 @@ export const yokeBack: SeamLine = {
 export const princessBackToYoke: SeamLine = {
   ...princessBackAlone,
   through: [
-    ...princessBackAlone.through.slice(0, -1),
+    ...princessBackAlone.through.slice(0, -2),
     { landmark: 'bladePointRight', u: 0.12, onLine: 'yokeBack' },
   ],
 };

@@ -23,6 +23,7 @@ import { zones } from './core/zones.ts';
 export const catalogue: Catalogue = {
   tag: 'en',
   inSentence: (name) => name.toLowerCase(),
+  under: 'under',
   entries: {
     ...advice,
     ...assembly,

@@ -24,6 +24,7 @@ export const catalogue: Catalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   inSentence: (name) => name,
+  under: 'unter',
   entries: {
     ...advice,
     ...assembly,

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import type { Body } from '../../../core/body/index.ts';
 import type { DistancePicture } from '../../calls/index.ts';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
@@ -10,7 +11,7 @@ export function DistanceMap() {
   const shown = useDistances();
   const words = useWords().compare;
   const { fineLength } = useNumbers();
-  if (!ghost || !shown) return null;
+  if (!ghost || shown?.of !== ghost.body) return null;
   const { distances, url } = shown;
   return (
     <div className="distance-map">
@@ -34,19 +35,26 @@ export function DistanceMap() {
   );
 }
 
+interface ShownDistances {
+  /** The other body. */
+  readonly of: Body;
+  readonly distances: DistancePicture;
+  readonly url: string;
+}
+
 /** Made anew once this body has settled; the last stays until then. */
-function useDistances(): { readonly distances: DistancePicture; readonly url: string } | null {
+function useDistances(): ShownDistances | null {
   const other = useApp((state) => state.ghost?.body);
   const body = useApp((state) => (state.formQuality === 'full' ? state.form?.body : undefined));
   const services = useServices();
-  const [shown, setShown] = useState<{ distances: DistancePicture; url: string } | null>(null);
+  const [shown, setShown] = useState<ShownDistances | null>(null);
   useEffect(() => {
     if (!other || !body) return;
     let isWanted = true;
     void services.worker.pictureDistance(body, other).then((distances) => {
       if (!isWanted || !distances) return;
       const url = URL.createObjectURL(new Blob([distances.picture], { type: 'image/svg+xml' }));
-      setShown({ distances, url });
+      setShown({ of: other, distances, url });
     });
     return () => {
       isWanted = false;

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { isShown, photoSideOf, stageOf, type ViewName } from '../../store/index.ts';
+import { exampleIn, isShown, photoSideOf, stageOf, type ViewName } from '../../store/index.ts';
 import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -8,6 +8,7 @@ import { BodyOutline } from './body-outline.tsx';
 import { LayerTools } from './layer-tools.tsx';
 import { PhotoView } from './photo-view.tsx';
 import { StrainLegend } from './strain-legend.tsx';
+import { VeilLegend } from './veil-legend.tsx';
 
 const VIEWS: readonly ViewName[] = ['front', 'threeQuarter', 'side', 'back'];
 
@@ -18,6 +19,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
   const hasForm = useApp((state) => state.form !== null);
   const hasFailed = useApp((state) => state.failure !== null);
   const form = useApp((state) => state.form);
+  const hasExample = useApp((state) => exampleIn(state) !== null) && scene !== null;
   // Only straight from the front or the side: from elsewhere a photo tells nothing.
   const photo = useApp((state) => {
     const side = photoSideOf(state.view.name);
@@ -40,7 +42,11 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
         ) : (
           <FallbackBoundary fallback={<NoPicture />}>{scene}</FallbackBoundary>
         )}
-        {!hasForm && <p className="waiting">{hasFailed ? words.none : words.working}</p>}
+        {!hasForm && (
+          <p className="waiting" data-over-example={hasExample || undefined}>
+            {hasExample ? words.example : hasFailed ? words.none : words.working}
+          </p>
+        )}
       </div>
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
       {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
@@ -48,6 +54,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
       {(scene !== null || photo) && <ViewTools hasPhoto={photo !== null} />}
       {(scene !== null || photo) && <LayerTools stage={stage} hasPhoto={photo !== null} />}
       {stageOf(stage).layers.includes('strain') && <StrainLegend />}
+      <VeilLegend />
     </section>
   );
 }

@@ -6,11 +6,11 @@ import { LengthInput } from '../parts/length-input.tsx';
 import { useReveal } from '../parts/use-reveal.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
-import { limitsOfMeasure } from './limits-of-measure.ts';
 import { MeasureGuide } from './measure-guide.tsx';
 import { MeasureVerdict } from './measure-verdict.tsx';
 import { ReadingInputs } from './reading-inputs.tsx';
 import { useEstimate } from './use-estimate.ts';
+import { useLimits } from './use-limits.ts';
 
 interface MeasureFieldProps {
   readonly measure: MeasureDefinition;
@@ -43,6 +43,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
     <li
       ref={useReveal(isLit)}
       className="measure"
+      data-measure={measure.id}
       data-lit={isLit || undefined}
       onPointerEnter={light}
       onPointerLeave={() => actions.pointAt(null)}
@@ -146,7 +147,7 @@ interface SingleInputProps {
 }
 
 function SingleInput({ measure, value, isRequired, howId, onValue, onFocus }: SingleInputProps) {
-  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const limits = useLimits(measure);
   const estimate = useEstimate(measure.id);
   const say = useSay();
   return (
@@ -154,7 +155,7 @@ function SingleInput({ measure, value, isRequired, howId, onValue, onFocus }: Si
       fieldId={measure.id}
       label={say(measure.name)}
       value={value}
-      limits={limitsOfMeasure(measure, figure)}
+      limits={limits}
       isOptional={!isRequired}
       onValue={onValue}
       onFocus={onFocus}
@@ -173,7 +174,7 @@ interface SidedInputsProps {
 }
 
 function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsProps) {
-  const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const limits = useLimits(measure);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const estimate = useEstimate(measure.id);
   const { measure: words, tapeTable } = useWords();
@@ -188,7 +189,7 @@ function SidedInputs({ measure, value, howId, onValue, onFocus }: SidedInputsPro
           fieldId={`${measure.id}.${side}`}
           label={tapeTable.sided[side](say(measure.name))}
           value={both?.[side] ?? null}
-          limits={limitsOfMeasure(measure, figure)}
+          limits={limits}
           isOptional
           onValue={(mm) => onValue(mm === null ? null : { ...(both ?? { left: mm, right: mm }), [side]: mm })}
           onFocus={onFocus}

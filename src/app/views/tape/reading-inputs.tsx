@@ -2,7 +2,7 @@ import { isThirdReadingWanted, type MeasureDefinition } from '../../../core/body
 import { LengthInput } from '../parts/length-input.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
-import { limitsOfMeasure } from './limits-of-measure.ts';
+import { useLimits } from './use-limits.ts';
 
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'] as const;
 
@@ -19,6 +19,7 @@ interface ReadingInputsProps {
 /** The readings of one measure one below the other, with a free field when more are needed; their mean is used. */
 export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: ReadingInputsProps) {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
+  const limits = useLimits(measure);
   const actions = useActions();
   const { measure: words, core } = useWords();
   const say = useSay();
@@ -40,7 +41,7 @@ export function ReadingInputs({ measure, readings, howId, onFocus, onSingle }: R
           fieldId={index === 0 ? measure.id : `${measure.id}.${ORDINALS[index]}`}
           label={index === 0 ? name : words.reading(name, words.ordinals[index])}
           value={reading}
-          limits={limitsOfMeasure(measure, figure)}
+          limits={limits}
           isOptional={index > 0 || readings.length > 1}
           onValue={(mm) => (mm !== null || reading !== null) && set(index, mm)}
           onFocus={onFocus}

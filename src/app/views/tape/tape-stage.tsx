@@ -2,6 +2,8 @@ import { MEASURES, type MeasureDefinition, type MeasureGroup } from '../../../co
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { MeasureField } from './measure-field.tsx';
+import { NextMeasure } from './next-measure.tsx';
+import { WaistChoice } from './waist-choice.tsx';
 
 const GROUPS = ['girths', 'lengths', 'shoulders', 'widths', 'arms', 'heights'] as const;
 
@@ -28,6 +30,8 @@ export function TapeStage() {
             <MeasureField key={measure.id} measure={measure} isRequired />
           ))}
         </ul>
+        <WaistChoice />
+        <NextMeasure />
       </section>
       {GROUPS.map((group) => (
         <MeasureGroupList key={group} {...words.groups[group]} measures={ofGroup(group)} />

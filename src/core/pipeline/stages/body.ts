@@ -11,7 +11,7 @@ export const bodyStep = formStep<Body, Record<string, never>>({
   // A draft may depend on the body before it, so it never stands in for a final one.
   dependsOn: ({ project, options }) => [project.body, options.isDraft ?? false],
   run: (_, { given: { project, options } }, last) =>
-    fitBody(project.body, options.isDraft ? last : undefined),
+    options.isDraft ? fitBody(project.body, last) : fitBody(project.body, undefined, { fair: true }),
 });
 
 /** Looked up here already, so that a wrong layout is told with wrong measures. */

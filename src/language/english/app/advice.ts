@@ -32,6 +32,10 @@ export const advice = {
     why: 'Shapes belly and seat above the hip.',
     mistake: 'Taking it at another height than you noted.',
   },
+  neckGirth: {
+    why: 'Sets how wide the neck stub is; collars close round it.',
+    mistake: 'Measuring at its base, where the neck base girth belongs.',
+  },
   frontWaistLength: {
     why: 'Longer over a full bust; sets its height and depth.',
     mistake: 'Missing the bust point on the way down.',

@@ -84,6 +84,7 @@ export const frame = {
     frame: 'The body',
     label: 'Picture of the body. Arrow keys turn it, plus and minus bring it nearer or farther.',
     none: 'No body yet',
+    example: 'No body yet: another one shows where the first five tapes lie.',
     working: 'Working out the body…',
     outlineOnly:
       'This browser cannot draw in three dimensions here (WebGL is missing or switched off), so the body is shown as an outline. Measures, seams and panels work all the same.',
@@ -103,11 +104,15 @@ export const frame = {
       seams: 'Seam lines',
       strain: 'Strain',
       mirror: 'Mirror image',
+      veil: 'Veil where unsure',
+      cloth: 'Cloth over the hollows',
     },
     drawn: 'Drawn on the body',
     notOverPhoto: 'Over a photo only its outline and the level lines are drawn.',
     from: { front: 'The body from the front', back: 'The body from the back' },
     shrink: (limit: string) => `−${limit}\u00a0% cloth must shrink`,
+    sure: (mm: number) => `known to ±${mm} mm`,
+    unsure: (mm: number) => `±${mm} mm and more`,
     stretch: (limit: string) => `cloth must stretch +${limit}\u00a0%`,
   },
   gallery: {

@@ -8,6 +8,7 @@ export const steps = {
   rename: 'Rename',
   showUnits: { cm: 'Show centimetres', in: 'Show inches' },
   figure: 'Change figure',
+  waist: 'Change the waist',
   set: (what: string) => `Set ${what}`,
   clear: (what: string) => `Clear ${what}`,
   layout: (layout: string) => `Use ${layout}`,

@@ -7,6 +7,19 @@ export const tape = {
     withBust: 'With bust',
     withFlatChest: 'With flat chest',
     firstFive: 'The first five',
+    waist: {
+      which: 'Where was the waist tied?',
+      kinds: {
+        narrowest: 'At the narrowest place',
+        elastic: 'Where an elastic settles',
+        navel: 'At the navel',
+      },
+      why: 'Take every length to or from the waist at the same place.',
+    },
+    next: {
+      measure: 'Measure next:',
+      gain: (after: string, before: string) => `(shape known to ±${after} mm instead of ±${before} mm)`,
+    },
     groups: {
       girths: { name: 'More girths', why: 'They shape the body between the first three.' },
       lengths: { name: 'Lengths', why: 'They set the heights of bust, hip and base.' },

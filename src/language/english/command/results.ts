@@ -23,6 +23,16 @@ export const results = {
     estimated: 'estimated',
     estimatedWithin: (spread: string) => `estimated ±${spread}`,
   },
+  knowledge: {
+    waists: {
+      narrowest: 'at the narrowest place',
+      elastic: 'where an elastic settles',
+      navel: 'at the navel',
+    },
+    known: (waist: string, spread: string) => `Waist taken ${waist}; shape known to ±${spread} mm.`,
+    next: (name: string, id: string, after: string) =>
+      `Measure next: ${name} (${id}); the shape is then known to ±${after} mm.`,
+  },
   report: {
     panel: 'panel',
     area: 'area cm²',

@@ -11,7 +11,7 @@ const measureFaults: Entries<MeasureFaultPhrases> = {
   'body.measure-not-positive': ({ measure, value }, { say, length }) =>
     `${say(measure)} is ${length(value)}; it must be above 0.`,
   'body.measure-unusual': ({ measure, value, low, high }, { say, length }) =>
-    `${say(measure)} is ${length(value)}; most adults lie between ${length(low)} and ${length(high)}. If a second measuring gives the same, leave it so.`,
+    `${say(measure)} is ${length(value)}; most people lie between ${length(low)} and ${length(high)}. If a second measuring gives the same, leave it so.`,
   'body.measure-out-of-range': ({ measure, value, low, high, meant }, { say, length, plain }) => {
     const told = `${say(measure)} is ${length(value)}; it must lie between ${length(low)} and ${length(high)}.`;
     if (!meant) return told;
@@ -34,10 +34,11 @@ const RULES = {
 };
 
 const ADVICE = {
-  stays: 'Its second reading agrees, so it stays.',
-  correct: 'Correct it, or take a second reading: if both agree, enter both.',
-  measure: 'Re-measure it.',
+  correct: 'Correct it, or take a second reading: if both agree, enter both, and it stays.',
+  measure: 'Measure it a second time: if both readings agree, enter both, and it stays.',
 };
+
+const SIZES = { large: 'more', small: 'less' };
 
 const doubts: Entries<DoubtPhrases> = {
   'body.measures-contradict': ({ first, firstValue, second, secondValue, rule }, { say, length }) =>
@@ -46,6 +47,13 @@ const doubts: Entries<DoubtPhrases> = {
     `${say(first)}, ${length(firstValue)}, must be less than half of ${say(second)}, ${length(secondValue)}.`,
   'body.girth-of-box': ({ measure, girth, width, depth, least, most }, { say, length }) =>
     `${say(measure)} is ${length(girth)}, but a body ${length(width)} wide and ${length(depth)} deep measures between ${length(least)} and ${length(most)} round. Re-measure the three.`,
+  'body.back-shorter-than-height': (
+    { back, length: mm, nape, waist, span, gap },
+    { say, length, difference },
+  ) =>
+    `${say(back)}, ${length(mm)}, is ${difference(gap)} shorter than the height it spans, ${length(span)} from ${say(waist)} to ${say(nape)}; no tape over a back is shorter than that. Re-measure these three, standing upright with the belt left where it is.`,
+  'body.girths-off': ({ size, share, seenBy }, { percent }) =>
+    `All girths together look about ${percent(share, 0)} too ${size} for ${seenBy === 'boxes' ? 'the widths and depths' : 'the lengths and for one another'}. Check that the tape starts at its end and agrees with a ruler, and lies on the body, not on clothes. If it does, leave them so.`,
   'body.please-confirm': ({ first, firstValue, second, secondValue }, { say, length }) =>
     `${say(first)}, ${length(firstValue)}, is not below ${say(second)}, ${length(secondValue)}. Some bodies are so: if a second measuring gives the same, leave it so.`,
   'body.measures-exchanged': ({ first, firstValue, second, secondValue }, { say, length }) =>
@@ -54,9 +62,9 @@ const doubts: Entries<DoubtPhrases> = {
     { measure, gap, size, expected, spread, isFar, guess, advice },
     { say, length, difference, around },
   ) => {
-    const far = isFar ? 'far outside' : 'outside';
+    const far = isFar ? 'far ' : '';
     const meant = guess === undefined ? '' : ` Did you mean ${length(guess)}?`;
-    return `${say(measure)} is about ${difference(gap)} too ${size} for the others: they foretell ${around(expected, spread)}, and this is ${far} what is usual.${meant} ${ADVICE[advice]}`;
+    return `${say(measure)} is about ${difference(gap)} ${far}${SIZES[size]} than in most people whose other measures are like these: ${around(expected, spread)}.${meant} ${ADVICE[advice]}`;
   },
 };
 
@@ -67,6 +75,7 @@ const fit: Entries<FitPhrases> = {
     `To meet every tape the shape became ${isVery ? 'very unusual' : 'unusual'} in ${say(part)}. Look at the body and re-measure what looks wrong.`,
   'body.section-crosses': ({ level }, { inSentence }) =>
     `At the ${inSentence(level)} level the body would fold onto itself. Re-measure girth, width and depth there, and the levels above and below.`,
+  'body.not-faired': `The body’s surface could not be smoothed without missing a tape by more than half a millimetre, so it stays as fitted, less smooth.`,
   'body.fit-not-converged': ({ steps }) => `The body fit stopped after ${steps} steps before settling.`,
   'body.arms-incomplete': ({ missing }, { say }) =>
     `Arms are made when all five arm measures are given. Missing: ${missing.map(say).join(', ')}.`,

@@ -11,7 +11,7 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
     'Level all round at the fullest part of the chest, in the underwear that will be worn, after breathing out.',
   'measure.waistGirth.name': 'Waist girth',
   'measure.waistGirth.how':
-    'Level round the narrowest part. Tie elastic there and leave it on: many lengths are measured from it.',
+    'Level round the narrowest part, or where you say that it was tied. Tie elastic there and leave it on: many lengths are measured from it.',
   'measure.hipGirth.name': 'Hip girth',
   'measure.hipGirth.how': 'Level round the fullest part of the seat, seen from the side.',
   'measure.backWaistLength.name': 'Back waist length',
@@ -27,6 +27,8 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
   'measure.highHipGirth.name': 'High hip girth',
   'measure.highHipGirth.how':
     'Level at the top of the hip bone or the fullest part of the belly; note how far below the waist.',
+  'measure.neckGirth.name': 'Neck girth',
+  'measure.neckGirth.how': 'Round the neck two fingers above its base, where a collar sits.',
   'measure.frontWaistLength.name': 'Front waist length',
   'measure.frontWaistLength.how': 'From the side of the neck over the bust point to the waist elastic.',
   'measure.neckToBustPoint.name': 'Neck to bust point',

@@ -52,4 +52,7 @@ export const bodyParts: Entries<PartPhrases> = {
   'part.bustHeightSkew': 'an unlike bust',
   'part.bustAngleSkew': 'an unlike bust',
   'part.bustLevelSkew': 'unlike bust point heights',
+  'part.neckSize': 'the size of the neck',
+  'part.hipZ': 'unlike hip heights',
+  'part.armpitZ': 'unlike armpit heights',
 };

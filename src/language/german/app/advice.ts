@@ -33,6 +33,10 @@ export const advice: typeof english = {
     why: 'Formt Bauch und Gesäß über der Hüfte.',
     mistake: 'In einer anderen Höhe messen, als notiert ist.',
   },
+  neckGirth: {
+    why: 'Bestimmt, wie weit der Halsstumpf ist; Kragen schließen um ihn.',
+    mistake: 'Am Ansatz gemessen, wo der Halsumfang am Ansatz hingehört.',
+  },
   frontWaistLength: {
     why: 'Über vollem Busen länger; bestimmt seine Höhe und Tiefe.',
     mistake: 'Auf dem Weg nach unten den Brustpunkt verfehlen.',

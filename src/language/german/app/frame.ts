@@ -85,6 +85,7 @@ export const frame: typeof english = {
     frame: 'Der Körper',
     label: 'Bild des Körpers. Pfeiltasten drehen ihn, Plus und Minus holen ihn näher oder rücken ihn weg.',
     none: 'Noch kein Körper',
+    example: 'Noch kein Körper: Ein anderer zeigt, wo die ersten fünf Maßbänder liegen.',
     working: 'Der Körper wird berechnet …',
     outlineOnly:
       'Dieser Browser kann hier nicht räumlich zeichnen (WebGL fehlt oder ist abgeschaltet); der Körper erscheint deshalb als Umriss. Maße, Nähte und Schnittteile gehen trotzdem.',
@@ -99,11 +100,15 @@ export const frame: typeof english = {
       seams: 'Nahtlinien',
       strain: 'Verformung',
       mirror: 'Spiegelbild',
+      veil: 'Schleier, wo es unsicher ist',
+      cloth: 'Stoff über den Mulden',
     },
     drawn: 'Auf den Körper gezeichnet',
     notOverPhoto: 'Über einem Foto erscheinen nur Umriss und Höhenlinien.',
     from: { front: 'Der Körper von vorn', back: 'Der Körper von hinten' },
     shrink: (limit) => `−${limit}\u00a0% einzuhalten`,
+    sure: (mm) => `auf ±${mm} mm bekannt`,
+    unsure: (mm) => `±${mm} mm und mehr`,
     stretch: (limit) => `zu dehnen +${limit}\u00a0%`,
   },
   gallery: {

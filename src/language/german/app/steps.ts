@@ -9,6 +9,7 @@ export const steps: typeof english = {
   rename: 'Umbenennen',
   showUnits: { cm: 'Zentimeter zeigen', in: 'Zoll zeigen' },
   figure: 'Figur wechseln',
+  waist: 'Taille anders wählen',
   set: (what) => `${what} setzen`,
   clear: (what) => `${what} leeren`,
   layout: (layout) => `Nahtführung: ${layout}`,

@@ -8,6 +8,19 @@ export const tape: typeof english = {
     withBust: 'Mit Busen',
     withFlatChest: 'Mit flacher Brust',
     firstFive: 'Die ersten fünf',
+    waist: {
+      which: 'Wo saß das Taillenband?',
+      kinds: {
+        narrowest: 'An der schmalsten Stelle',
+        elastic: 'Wo ein Gummiband sich hinlegt',
+        navel: 'Am Nabel',
+      },
+      why: 'Alle Längen zur Taille oder von ihr aus an derselben Stelle nehmen.',
+    },
+    next: {
+      measure: 'Als Nächstes messen:',
+      gain: (after, before) => `(die Form ist dann auf ±${after} mm statt ±${before} mm bekannt)`,
+    },
     groups: {
       girths: { name: 'Weitere Umfänge', why: 'Sie formen den Körper zwischen den ersten dreien.' },
       lengths: { name: 'Längen', why: 'Sie bestimmen, wie hoch Brust, Hüfte und Unterkante liegen.' },

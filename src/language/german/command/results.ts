@@ -24,6 +24,16 @@ export const results: typeof english = {
     estimated: 'geschätzt',
     estimatedWithin: (spread) => `geschätzt ±${spread}`,
   },
+  knowledge: {
+    waists: {
+      narrowest: 'an der schmalsten Stelle',
+      elastic: 'wo ein Gummiband sich hinlegt',
+      navel: 'am Nabel',
+    },
+    known: (waist, spread) => `Taille ${waist} genommen; die Form ist auf ±${spread} mm bekannt.`,
+    next: (name, id, after) =>
+      `Als Nächstes messen: ${name} (${id}); die Form ist dann auf ±${after} mm bekannt.`,
+  },
   report: {
     panel: 'Schnittteil',
     area: 'Fläche cm²',

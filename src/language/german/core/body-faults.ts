@@ -12,7 +12,7 @@ const measureFaults: Entries<MeasureFaultPhrases> = {
   'body.measure-not-positive': ({ measure, value }, { say, length }) =>
     `${say(measure)} ist ${length(value)}; der Wert muss größer als 0 sein.`,
   'body.measure-unusual': ({ measure, value, low, high }, { say, length }) =>
-    `${say(measure)} ist ${length(value)}; die meisten Erwachsenen liegen zwischen ${length(low)} und ${length(high)}. Ergibt eine zweite Messung dasselbe, so lassen.`,
+    `${say(measure)} ist ${length(value)}; die meisten Menschen liegen zwischen ${length(low)} und ${length(high)}. Ergibt eine zweite Messung dasselbe, so lassen.`,
   'body.measure-out-of-range': ({ measure, value, low, high, meant }, { say, length, plain }) => {
     const told = `${say(measure)} ist ${length(value)}; möglich ist alles zwischen ${length(low)} und ${length(high)}.`;
     if (!meant) return told;
@@ -35,12 +35,13 @@ const RULES = {
 };
 
 const ADVICE = {
-  stays: 'Die zweite Messung stimmt damit überein, darum bleibt es.',
-  correct: 'Berichtigen, oder ein zweites Mal messen: Stimmen beide überein, beide eintragen.',
-  measure: 'Noch einmal messen.',
+  correct:
+    'Berichtigen, oder ein zweites Mal messen: Stimmen beide überein, beide eintragen, dann bleibt es.',
+  measure: 'Ein zweites Mal messen: Stimmen beide überein, beide eintragen, dann bleibt es.',
 };
 
 const SIZES = { large: 'zu groß', small: 'zu klein' };
+const COMPARED = { large: 'größer', small: 'kleiner' };
 
 const doubts: Entries<DoubtPhrases> = {
   'body.measures-contradict': ({ first, firstValue, second, secondValue, rule }, { say, length }) =>
@@ -49,6 +50,13 @@ const doubts: Entries<DoubtPhrases> = {
     `${say(first)}, ${length(firstValue)}, muss kleiner sein als die Hälfte von ${say(second)}, ${length(secondValue)}.`,
   'body.girth-of-box': ({ measure, girth, width, depth, least, most }, { say, length }) =>
     `${say(measure)} ist ${length(girth)}, aber ein Körper, der ${length(width)} breit und ${length(depth)} tief ist, misst rundherum zwischen ${length(least)} und ${length(most)}. Alle drei noch einmal messen.`,
+  'body.back-shorter-than-height': (
+    { back, length: mm, nape, waist, span, gap },
+    { say, length, difference },
+  ) =>
+    `${say(back)}, ${length(mm)}, ist ${difference(gap)} kürzer als die Höhe, über die sie reicht, ${length(span)} von ${say(waist)} bis ${say(nape)}; kein Band über einen Rücken ist kürzer. Alle drei noch einmal messen, aufrecht stehend und ohne den Gürtel zu verschieben.`,
+  'body.girths-off': ({ size, share, seenBy }, { percent }) =>
+    `Alle Umfänge zusammen sehen etwa ${percent(share, 0)} ${SIZES[size]} aus für ${seenBy === 'boxes' ? 'die Breiten und Tiefen' : 'die Längen und füreinander'}. Prüfen, ob das Band an seinem Ende beginnt, mit einem Lineal übereinstimmt und auf dem Körper liegt, nicht auf Kleidung. Ist es so, die Umfänge lassen.`,
   'body.please-confirm': ({ first, firstValue, second, secondValue }, { say, length }) =>
     `${say(first)}, ${length(firstValue)}, ist nicht kleiner als ${say(second)}, ${length(secondValue)}. Manche Körper sind so: Ergibt eine zweite Messung dasselbe, so lassen.`,
   'body.measures-exchanged': ({ first, firstValue, second, secondValue }, { say, length }) =>
@@ -57,9 +65,9 @@ const doubts: Entries<DoubtPhrases> = {
     { measure, gap, size, expected, spread, isFar, guess, advice },
     { say, length, difference, around },
   ) => {
-    const far = isFar ? 'weit außerhalb' : 'außerhalb';
+    const far = isFar ? 'weit ' : '';
     const meant = guess === undefined ? '' : ` War ${length(guess)} gemeint?`;
-    return `${say(measure)} ist etwa ${difference(gap)} ${SIZES[size]} für die übrigen Maße: Sie lassen ${around(expected, spread)} erwarten, und das liegt ${far} des Üblichen.${meant} ${ADVICE[advice]}`;
+    return `${say(measure)} ist etwa ${difference(gap)} ${far}${COMPARED[size]} als bei den meisten Menschen, deren übrige Maße diesen gleichen: ${around(expected, spread)}.${meant} ${ADVICE[advice]}`;
   },
 };
 
@@ -70,6 +78,7 @@ const fit: Entries<FitPhrases> = {
     `Um alle Maße einzuhalten, wurde die Form ${isVery ? 'sehr ungewöhnlich' : 'ungewöhnlich'} ${say(part)}. Den Körper ansehen und noch einmal messen, was falsch aussieht.`,
   'body.section-crosses': ({ level }, { say }) =>
     `${say(level)}: Hier würde sich der Körper in sich falten. Umfang, Breite und Tiefe dort noch einmal messen, und an den Höhenlinien darüber und darunter.`,
+  'body.not-faired': `Die Oberfläche des Körpers ließ sich nicht glätten, ohne ein Maß um mehr als einen halben Millimeter zu verfehlen. Sie bleibt, wie sie angepasst ist, weniger glatt.`,
   'body.fit-not-converged': ({ steps }) =>
     `Das Anpassen des Körpers hörte nach ${steps} Schritten auf, bevor es zur Ruhe kam.`,
   'body.arms-incomplete': ({ missing }, { say }) =>

@@ -11,7 +11,7 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
     'Waagerecht rundherum an der stärksten Stelle der Brust, in der Wäsche, die getragen wird, nach dem Ausatmen.',
   'measure.waistGirth.name': 'Taillenumfang',
   'measure.waistGirth.how':
-    'Waagerecht um die schmalste Stelle. Dort ein Gummiband umbinden und lassen: Viele Längen werden von ihm aus gemessen.',
+    'Waagerecht um die schmalste Stelle, oder wo das Band nach eigener Angabe saß. Dort ein Gummiband umbinden und lassen: Viele Längen werden von ihm aus gemessen.',
   'measure.hipGirth.name': 'Hüftumfang',
   'measure.hipGirth.how': 'Waagerecht um die stärkste Stelle des Gesäßes, von der Seite gesehen.',
   'measure.backWaistLength.name': 'Rückenlänge',
@@ -26,6 +26,8 @@ export const bodyMeasures: Entries<MeasurePhrases> = {
   'measure.highHipGirth.name': 'Hoher Hüftumfang',
   'measure.highHipGirth.how':
     'Waagerecht an der Oberkante des Hüftknochens oder an der stärksten Stelle des Bauchs; notieren, wie weit unter der Taille.',
+  'measure.neckGirth.name': 'Halsumfang',
+  'measure.neckGirth.how': 'Um den Hals zwei Finger über dem Ansatz, wo ein Kragen sitzt.',
   'measure.frontWaistLength.name': 'Vordere Taillenlänge',
   'measure.frontWaistLength.how': 'Von der Halsseite über den Brustpunkt bis zum Taillenband.',
   'measure.neckToBustPoint.name': 'Hals bis Brustpunkt',

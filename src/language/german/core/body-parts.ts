@@ -52,4 +52,7 @@ export const bodyParts: Entries<PartPhrases> = {
   'part.bustHeightSkew': 'im ungleichen Busen',
   'part.bustAngleSkew': 'im ungleichen Busen',
   'part.bustLevelSkew': 'in den ungleichen Höhen der Brustpunkte',
+  'part.neckSize': 'in der Größe des Halses',
+  'part.hipZ': 'in den ungleichen Höhen der Hüften',
+  'part.armpitZ': 'in den ungleichen Höhen der Achseln',
 };
