@@ -7,6 +7,7 @@ export const coreRooms = [
   'math',
   'drawing',
   'mesh',
+  'statics',
   'body',
   'seams',
   'flatten',

@@ -1,0 +1,146 @@
+import { assertInvariant, type Issue, type Phrase } from '../base/index.ts';
+import { volumeOfFaces } from './add-pressure.ts';
+import { checkNumbers } from './check-numbers.ts';
+import { phrase } from './phrases.ts';
+import type { EquilibriumOptions, ShellProblem } from './types.ts';
+
+/**
+ * What a maker's numbers can make of a shell that has no balance to find. How lists fit together is promised by whoever calls:
+ * `assertShell`. O(size).
+ */
+export function checkShell(problem: ShellProblem, options: EquilibriumOptions): Issue[] {
+  assertShell(problem);
+  const issues = [...checkNumbers(problem, options), ...checkLinks(problem), ...checkBorder(problem)];
+  return issues.length > 0 ? issues : checkVolume(problem);
+}
+
+function issue(path: string, message: Phrase, measured?: number): Issue {
+  const code = message.id.replace('.', '-');
+  return { code, path, message, severity: 'error', ...(measured === undefined ? {} : { measured }) };
+}
+
+/** Lists of fitting lengths, points that are there, each of one body at most, and held by cloth or by a body. */
+function assertShell(problem: ShellProblem): void {
+  const { start, membrane, closing = new Uint32Array(), pressure, bodies = [] } = problem;
+  const pointCount = start.length / 3;
+  const count = membrane.triangles.length / 3;
+  assertInvariant(
+    Number.isInteger(pointCount) && start.every(Number.isFinite),
+    'statics',
+    'points are finite',
+    pointCount,
+  );
+  assertInvariant(count >= 1 && Number.isInteger(count), 'statics', 'a membrane has triangles', count);
+  assertInvariant(
+    membrane.restEdges.length === 4 * count,
+    'statics',
+    'every triangle has two edges',
+    membrane.restEdges.length,
+  );
+  assertInvariant(membrane.restEdges.every(Number.isFinite), 'statics', 'edges are finite', 'restEdges');
+  const cloths = membrane.clothOf ?? new Uint8Array(count);
+  assertInvariant(cloths.length === count, 'statics', 'every triangle has a cloth', cloths.length);
+  assertInvariant(
+    cloths.every((cloth) => cloth < membrane.cloths.length),
+    'statics',
+    'cloths are there',
+    membrane.cloths.length,
+  );
+  const faces = count + closing.length / 3;
+  if (typeof pressure !== 'number')
+    assertInvariant(pressure.length === faces, 'statics', 'all faces have a pressure', faces);
+  const lists = [membrane.triangles, closing, ...bodies.map(({ points }) => points)];
+  for (const links of [problem.strands, problem.strips]) {
+    if (!links) continue;
+    const { ends, lengths, stiffness } = links;
+    assertInvariant(ends.length === 2 * lengths.length, 'statics', 'links have two ends', ends.length);
+    assertInvariant(
+      stiffness.length === lengths.length,
+      'statics',
+      'links have a stiffness',
+      stiffness.length,
+    );
+    lists.push(ends);
+  }
+  for (const list of lists) {
+    assertInvariant(
+      list.every((point) => point < pointCount),
+      'statics',
+      'points are there',
+      pointCount,
+    );
+  }
+  const holders = new Uint8Array(pointCount);
+  for (const { points, motion } of bodies) {
+    assertInvariant(points.length > 0, 'statics', 'bodies have points', points.length);
+    assertInvariant(
+      motion.kind !== 'slide' || Math.hypot(...motion.axis) > 0,
+      'statics',
+      'axes have a direction',
+      motion.kind,
+    );
+    for (const point of points)
+      assertInvariant(++holders[point] === 1, 'statics', 'a point is of one body', point);
+  }
+  for (const point of membrane.triangles) holders[point] = 1;
+  assertInvariant(!holders.includes(0), 'statics', 'cloth or a body holds every point', holders.indexOf(0));
+}
+
+/** Strands and strips whose ends cannot move apart: one point, or both on one body, or both fixed. */
+function checkLinks({ bodies = [], strands, strips, start }: ShellProblem): Issue[] {
+  const owner = new Int32Array(start.length / 3).fill(-1);
+  bodies.forEach(({ points, motion }, b) => {
+    // All fixed bodies are as one.
+    for (const p of points) owner[p] = motion.kind === 'fixed' ? bodies.length : b;
+  });
+  const issues: Issue[] = [];
+  for (const [name, links] of [['strands', strands] as const, ['strips', strips] as const]) {
+    for (let k = 0; k < (links?.lengths.length ?? 0); k++) {
+      const a = links!.ends[2 * k];
+      const b = links!.ends[2 * k + 1];
+      if (a === b || (owner[a] >= 0 && owner[a] === owner[b]))
+        issues.push(issue(`${name}.${k}`, phrase('statics.idle-link', { link: k })));
+    }
+  }
+  return issues;
+}
+
+/**
+ * Edges of the faces without a partner that runs the other way. Under pressure none may be, except between points that are
+ * fixed: there the force on what is missing is taken up.
+ */
+function checkBorder({
+  membrane,
+  closing = new Uint32Array(),
+  bodies = [],
+  start,
+  pressure,
+}: ShellProblem): Issue[] {
+  if (pressure === 0) return [];
+  const isFixed = new Uint8Array(start.length / 3);
+  for (const { points, motion } of bodies)
+    if (motion.kind === 'fixed') for (const p of points) isFixed[p] = 1;
+  const count = new Map<number, number>();
+  const size = start.length / 3;
+  for (const faces of [membrane.triangles, closing]) {
+    for (let k = 0; k < faces.length; k++) {
+      const a = faces[k];
+      const b = faces[k % 3 === 2 ? k - 2 : k + 1];
+      const key = Math.min(a, b) * size + Math.max(a, b);
+      count.set(key, (count.get(key) ?? 0) + (a < b ? 1 : -1));
+    }
+  }
+  let edges = 0;
+  for (const [key, sum] of count) {
+    if (sum !== 0 && !(isFixed[Math.floor(key / size)] && isFixed[key % size])) edges++;
+  }
+  return edges === 0 ? [] : [issue('membrane', phrase('statics.not-closed', { edges }), edges)];
+}
+
+/** A closed shell must start the right way out; one held at its border has no volume of its own. */
+function checkVolume({ membrane, closing, pressure, start, bodies = [] }: ShellProblem): Issue[] {
+  if (pressure === 0 || bodies.some(({ motion }) => motion.kind === 'fixed')) return [];
+  const faces = Uint32Array.from([...membrane.triangles, ...(closing ?? [])]);
+  const volume = volumeOfFaces(faces, start);
+  return volume > 0 ? [] : [issue('start', phrase('statics.no-volume', { volume }), volume)];
+}
