@@ -1,6 +1,7 @@
 export { findEquilibrium } from './find-equilibrium.ts';
 export type { ShellNumber, StaticsPhrases } from './phrases.ts';
 export { type PreparedShell, prepareShell } from './prepare-shell.ts';
+export { respondToChanges, type ShellChange } from './respond-to-changes.ts';
 export {
   type BodyMotion,
   type ClothStiffness,

@@ -1,9 +1,9 @@
 import type { Ldlt, SparsePattern } from '../math/index.ts';
 
 /** How many steps of conjugate gradients are worth one factor. */
-const MOST = 10;
+const MOST = 14;
 /** What is left after every step, at the most, for the next to be taken. */
-const SLOWEST = 0.6;
+const SLOWEST = 0.75;
 
 /**
  * Solves (K + shift) x = right by conjugate gradients, with the factor of a matrix near to K as preconditioner, until the
