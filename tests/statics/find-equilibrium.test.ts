@@ -158,6 +158,21 @@ describe('bad input is named', () => {
     expect(codesOf({ membrane: large, pressure: 0 })).toEqual(['statics-slack-cloth membrane']);
   });
 
+  it('does not turn a shell inside out', () => {
+    // A strand to a point far below pulls the upper board through the lower.
+    const { bodies: boards, start: points } = makeTube(100, 200, 8, 4);
+    const below = points.length / 3;
+    const result = findEquilibrium({
+      ...makeTube(100, 200, 8, 4),
+      start: Float64Array.from([...points, 0, 0, -900]),
+      bodies: [...boards!, { points: Uint32Array.of(below), motion: { kind: 'fixed' } }],
+      strands: link([below - 1, below], 300, 50),
+    });
+    expect(result.issues.map(({ code }) => code)).toEqual(['statics-everted']);
+    // The last shape is still a tube: its upper board above the lower.
+    expect(result.ok ? 0 : result.lastShape[3 * (below - 1) + 2]).toBeGreaterThan(0);
+  });
+
   it('calls what is not balanced in the steps allowed a stall', () => {
     expect(codesOf({}, { maxSteps: 2 })).toEqual(['statics-stalled ']);
   });

@@ -3,9 +3,6 @@ import type { ClothStiffness, RigidBody, ShellProblem } from '../../src/core/sta
 /** The usual case: 3 kPa and cotton of 40 N/mm, 8 across. */
 export const PRESSURE = 0.003;
 export const CLOTH: ClothStiffness = { warp: 40, weft: 40, shear: 8, poisson: 0 };
-/** Stretches alike in all directions: shear = E / 2 (1 + ν). */
-export const ALIKE: ClothStiffness = { warp: 40, weft: 40, shear: 40 / 2.6, poisson: 0.3 };
-
 /** Rest edges of triangles that lie flat somewhere: `flat` gives each corner its place, #F × 3 × 2 (warp, weft). */
 function edgesOfFlat(flat: readonly (readonly [number, number])[]): Float64Array {
   const edges: number[] = [];

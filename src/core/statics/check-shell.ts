@@ -1,7 +1,9 @@
 import { assertInvariant, type Issue, type Phrase } from '../base/index.ts';
 import { volumeOfFaces } from './add-pressure.ts';
 import { checkNumbers } from './check-numbers.ts';
+import { findOpenEdges } from './find-open-edges.ts';
 import { phrase } from './phrases.ts';
+import { facesOf } from './prepare-shell.ts';
 import type { EquilibriumOptions, ShellProblem } from './types.ts';
 
 /**
@@ -10,8 +12,7 @@ import type { EquilibriumOptions, ShellProblem } from './types.ts';
  */
 export function checkShell(problem: ShellProblem, options: EquilibriumOptions): Issue[] {
   assertShell(problem);
-  const issues = [...checkNumbers(problem, options), ...checkLinks(problem), ...checkBorder(problem)];
-  return issues.length > 0 ? issues : checkVolume(problem);
+  return [...checkNumbers(problem, options), ...checkLinks(problem), ...checkSurface(problem)];
 }
 
 function issue(path: string, message: Phrase, measured?: number): Issue {
@@ -106,41 +107,21 @@ function checkLinks({ bodies = [], strands, strips, start }: ShellProblem): Issu
 }
 
 /**
- * Edges of the faces without a partner that runs the other way. Under pressure none may be, except between points that are
- * fixed: there the force on what is missing is taken up.
+ * Under pressure no edge may be open, except between points that are fixed: there the force on what is missing is taken up.
+ * A closed shell must start the right way out.
  */
-function checkBorder({
-  membrane,
-  closing = new Uint32Array(),
-  bodies = [],
-  start,
-  pressure,
-}: ShellProblem): Issue[] {
+function checkSurface({ membrane, closing, bodies = [], start, pressure }: ShellProblem): Issue[] {
   if (pressure === 0) return [];
   const isFixed = new Uint8Array(start.length / 3);
   for (const { points, motion } of bodies)
     if (motion.kind === 'fixed') for (const p of points) isFixed[p] = 1;
-  const count = new Map<number, number>();
-  const size = start.length / 3;
-  for (const faces of [membrane.triangles, closing]) {
-    for (let k = 0; k < faces.length; k++) {
-      const a = faces[k];
-      const b = faces[k % 3 === 2 ? k - 2 : k + 1];
-      const key = Math.min(a, b) * size + Math.max(a, b);
-      count.set(key, (count.get(key) ?? 0) + (a < b ? 1 : -1));
-    }
-  }
+  const faces = facesOf(membrane.triangles, closing);
+  const open = findOpenEdges(faces);
   let edges = 0;
-  for (const [key, sum] of count) {
-    if (sum !== 0 && !(isFixed[Math.floor(key / size)] && isFixed[key % size])) edges++;
-  }
-  return edges === 0 ? [] : [issue('membrane', phrase('statics.not-closed', { edges }), edges)];
-}
-
-/** A closed shell must start the right way out; one held at its border has no volume of its own. */
-function checkVolume({ membrane, closing, pressure, start, bodies = [] }: ShellProblem): Issue[] {
-  if (pressure === 0 || bodies.some(({ motion }) => motion.kind === 'fixed')) return [];
-  const faces = Uint32Array.from([...membrane.triangles, ...(closing ?? [])]);
+  for (let k = 0; k < open.length; k += 2) if (!isFixed[open[k]] || !isFixed[open[k + 1]]) edges++;
+  if (edges > 0) return [issue('membrane', phrase('statics.not-closed', { edges }), edges)];
   const volume = volumeOfFaces(faces, start);
-  return volume > 0 ? [] : [issue('start', phrase('statics.no-volume', { volume }), volume)];
+  return open.length > 0 || volume > 0
+    ? []
+    : [issue('start', phrase('statics.no-volume', { volume }), volume)];
 }

@@ -13,7 +13,7 @@ export class NewtonWalk {
   shape: ShellShape;
   residual = 0;
   steps = 0;
-  /** True when the last step failed because the volume would have been lost. */
+  /** True when the last step was kept short because the volume would have been lost. */
   wouldEvert = false;
   private trial: ShellShape;
   private energy = 0;
@@ -35,8 +35,7 @@ export class NewtonWalk {
     this.longest = spanOf(state.problem.start) / 4;
     const edge = Math.sqrt(rest.areas.reduce((sum, area) => sum + area, 0) / Math.max(1, rest.areas.length));
     this.usualShift = (0.05 * usualForce(state)) / edge;
-    this.hasVolume =
-      volumeOfFaces(shell.faces, this.shape.positions) > 0 && state.pressure.some((p) => p > 0);
+    this.hasVolume = shell.isClosed && state.pressure.some((p) => p > 0);
     this.energy = sumShell(state, this.shape, true);
     this.residual = largestForce(state.sums.gradient);
   }
@@ -62,7 +61,7 @@ export class NewtonWalk {
   }
 
   private shiftMore(): boolean {
-    this.shift = this.shift === 0 ? this.usualShift / 10 : 5 * this.shift;
+    this.shift = this.shift === 0 ? this.usualShift : 5 * this.shift;
     return this.shift < 1e7 * this.usualShift;
   }
 
@@ -109,8 +108,9 @@ export class NewtonWalk {
     this.wouldEvert = false;
     for (let share = 1; share >= SHORTEST; ) {
       moveShape(shell, frames, shape, direction, share, trial);
-      this.wouldEvert = this.hasVolume && volumeOfFaces(shell.faces, trial.positions) <= 0;
-      const energy = this.wouldEvert ? Infinity : sumShell(state, trial, true);
+      const isLost = this.hasVolume && volumeOfFaces(shell.faces, trial.positions) <= 0;
+      if (isLost) this.wouldEvert = true;
+      const energy = isLost ? Infinity : sumShell(state, trial, true);
       const change =
         energy - this.energy - workOfPressure(shell.faces, pressure, shape.positions, trial.positions);
       const residual = largestForce(sums.gradient);

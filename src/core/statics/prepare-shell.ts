@@ -1,4 +1,5 @@
 import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
+import { findOpenEdges } from './find-open-edges.ts';
 import type { Links, RigidBody, ShellProblem } from './types.ts';
 
 /**
@@ -24,6 +25,16 @@ export interface PreparedShell {
   /** Triangles of cloth and then closing, #T × 3. */
   readonly faces: Uint32Array;
   readonly clothCount: number;
+  /** Faces enclose a volume. */
+  readonly isClosed: boolean;
+}
+
+/** Triangles of cloth and then those that close. */
+export function facesOf(cloth: Uint32Array, closing: Uint32Array = new Uint32Array()): Uint32Array {
+  const faces = new Uint32Array(cloth.length + closing.length);
+  faces.set(cloth);
+  faces.set(closing, cloth.length);
+  return faces;
 }
 
 /** Plans the sums of a shell. Cost: about that of two factors. May be kept while triangles, ends and bodies stay. */
@@ -31,10 +42,7 @@ export function prepareShell(problem: ShellProblem): PreparedShell {
   const pointCount = problem.start.length / 3;
   const { nodeOf, moveOf, turnOf, nodeCount } = numberNodes(pointCount, problem.bodies ?? []);
   const cloth = problem.membrane.triangles;
-  const closing = problem.closing ?? new Uint32Array();
-  const faces = new Uint32Array(cloth.length + closing.length);
-  faces.set(cloth);
-  faces.set(closing, cloth.length);
+  const faces = facesOf(cloth, problem.closing);
   const pairs: number[] = [];
   const couple = (p: number, q: number): void => {
     const of = (point: number): number[] => {
@@ -64,6 +72,7 @@ export function prepareShell(problem: ShellProblem): PreparedShell {
     slots: slotsOfTriangles(cloth, nodeOf, pattern),
     faces,
     clothCount: cloth.length / 3,
+    isClosed: findOpenEdges(faces).length === 0,
   };
 }
 
