@@ -206,10 +206,10 @@ describe('a webbed section', () => {
     // Polygons for arcs: sides of angle a pull p r cos(a / 2) at most a²/8 less.
     const side = (2 * half) / 60;
     for (const { point, x, y } of arcs) {
-      expect(Math.abs(positions[3 * point] - x)).toBeLessThan(0.1);
-      expect(Math.abs(positions[3 * point + 1] - y)).toBeLessThan(0.1);
+      expect(Math.abs(positions[3 * point] - x)).toBeLessThan(0.01);
+      expect(Math.abs(positions[3 * point + 1] - y)).toBeLessThan(0.01);
     }
-    for (const force of strandForces) expect(share(force, tie.force)).toBeLessThan(side ** 2 + 0.002);
+    for (const force of strandForces) expect(share(force, tie.force)).toBeLessThan(side ** 2 / 4);
   });
 });
 

@@ -59,6 +59,18 @@ describe('respondToChanges', () => {
     },
   );
 
+  it('moves the start so near to the new balance that few steps are left', () => {
+    const problem = makeTrunk(30, 36);
+    const balance = { ...problem, start: solved(problem).positions };
+    const change = balance.membrane.restEdges.map((x) => 0.003 * x);
+    const restEdges = balance.membrane.restEdges.map((x, k) => x + change[k]);
+    const recut = { ...balance, membrane: { ...balance.membrane, restEdges } };
+    const found = respondToChanges(balance, [{ restEdges: change }]);
+    if (!found.ok) throw new Error(JSON.stringify(found.issues));
+    const start = balance.start.map((x, k) => x + found.value[0][k]);
+    expect(solved({ ...recut, start }).steps).toBeLessThan(solved(recut).steps / 1.5);
+  });
+
   // Maxwell and Betti: a force at one place moves another by what a force there moves the first.
   it('answers forces alike both ways', () => {
     const problem = trunkWith({ kind: 'free' });

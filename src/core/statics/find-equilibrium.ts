@@ -24,7 +24,7 @@ export function findEquilibrium(
   const faults = checkShell(problem, options);
   if (faults.length > 0) return { ok: false, issues: faults, lastShape: problem.start.slice() };
   const shell = prepared && isPreparedFor(prepared, problem) ? prepared : prepareShell(problem);
-  const state = readyShell(problem, shell, options.pushed ?? 0.01);
+  const state = readyShell(problem, shell, options.pushed ?? 0.001);
   const walk = new NewtonWalk(state);
   const wanted = (options.tolerance ?? 1e-6) * usualForce(state);
   const maxSteps = options.maxSteps ?? 80;

@@ -5,6 +5,8 @@ import { solveNear } from './solve-near.ts';
 
 /** Of the fall the slope foretells, that a step must bring (Armijo). */
 const ENOUGH = 1e-4;
+/** With more of the force left after a step, the next is not tried with the old factor: wrinkles come and go. */
+const FALTERS = 0.5;
 /** Shorter shares of a step are not tried. */
 const SHORTEST = 1e-6;
 
@@ -20,8 +22,8 @@ export class NewtonWalk {
   private shift = 0;
   /** Share of the last step that was gone; 0 while there is no factor. */
   private lastShare = 0;
-  /** To which the next direction is to be found. */
-  private exactness = 0.1;
+  /** Force left after the last step, as a share of that before. */
+  private left = 1;
   private readonly direction: Float64Array;
   private readonly longest: number;
   private readonly usualShift: number;
@@ -49,7 +51,7 @@ export class NewtonWalk {
       const before = this.residual;
       const share = this.goAlong(slope);
       this.lastShare = share;
-      this.exactness = Math.min(0.1, Math.max(1e-6, this.residual / before));
+      this.left = this.residual / before;
       if (share > 0) {
         if (share < 0.2) this.shift = Math.max(4 * this.shift, this.usualShift);
         else if (share > 0.9) this.shift = this.shift > this.usualShift / 20 ? this.shift / 6 : 0;
@@ -85,8 +87,9 @@ export class NewtonWalk {
   private solveWithOldFactor(): boolean {
     const { pattern, factor } = this.state.shell;
     const { tangent, gradient } = this.state.sums;
-    if (this.lastShare < 1) return false;
-    return solveNear(pattern, tangent, this.shift, factor, gradient, this.exactness, this.direction);
+    if (this.lastShare < 1 || this.left > FALTERS) return false;
+    const exactness = Math.min(0.1, Math.max(1e-6, this.left));
+    return solveNear(pattern, tangent, this.shift, factor, gradient, exactness, this.direction);
   }
 
   /** With the least shift tried that makes the tangent positive. */

@@ -19,7 +19,7 @@ export interface ShellChange {
 /**
  * How the points of a shell in balance move with each change, #P × 3 mm, to the first order: the tangent solved for what the
  * change does to the forces. `problem.start` is the balance. One factor for all changes, then two passes over the triangles
- * a change touches and one solve each. Where zones press unlike, only the symmetric half of their tangent counts.
+ * a change touches and one solve each. A start moved by the answer saves `findEquilibrium` most of its steps. Where zones press unlike, only the symmetric half of their tangent counts.
  *
  * Fails as `findEquilibrium` does, and as stalled where the shape is no minimum: not in balance, or held by nothing.
  * Source: implicit function theorem; rest edges by central differences of the triangles' forces.
@@ -33,7 +33,7 @@ export function respondToChanges(
   const faults = checkShell(problem, options);
   if (faults.length > 0) return failure(faults);
   const shell = prepared && isPreparedFor(prepared, problem) ? prepared : prepareShell(problem);
-  const state = readyShell(problem, shell, options.pushed ?? 0.01);
+  const state = readyShell(problem, shell, options.pushed ?? 0.001);
   sumShell(state, startShape(state), true);
   if (!shell.factor.factor(state.sums.tangent, { stopAtNegative: true }).isUsable) {
     const force = state.sums.gradient.reduce((most, x) => Math.max(most, Math.abs(x)), 0);

@@ -61,7 +61,7 @@ export interface ShellProblem {
 }
 
 export interface EquilibriumOptions {
-  /** Share of its stiffness a cloth keeps where it is pushed; default 0.01. Less is truer and slower. */
+  /** Share of its stiffness a cloth keeps where it is pushed; default 0.001. More makes creases that cost steps, less changes little. */
   readonly pushed?: number;
   /** Force left at any point, as a share of pressure times the mean area of a point; default 1e-6, which leaves places right to about 1e-4 mm. */
   readonly tolerance?: number;
