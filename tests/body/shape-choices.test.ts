@@ -20,6 +20,14 @@ function strongest(id: string): string {
   return SHAPE_CATEGORIES.find((one) => one.id === id)?.choices.at(-1)?.id ?? '';
 }
 
+import { QUESTIONS } from '../../src/core/body/shape-questions.ts';
+
+it('every question stands under one part', () => {
+  // Four sections and all others.
+  expect(new Set(SHAPE_CATEGORIES.map(({ id }) => id)).size).toBe(4 + QUESTIONS.length);
+  expect(SHAPE_CATEGORIES.length).toBe(4 + QUESTIONS.length);
+});
+
 describe('questions of shape', () => {
   it.each(['bust', 'chest'] as const)('are those that change a body with a %s, and no others', (figure) => {
     const plain = numbersOf(figure, {});

@@ -5,7 +5,17 @@ import { parseModule, readModules, type SourceModule } from '../read-imports.ts'
 
 /** Commands for contributors: they speak English only. */
 const FOR_CONTRIBUTORS = [
-  ...['stages', 'stages-page', 'strain-table', 'summarise-survey', 'survey', 'survey-columns'],
+  ...[
+    'landmark-columns',
+    'landmarks',
+    'places-of-body',
+    'stages',
+    'stages-page',
+    'strain-table',
+    'summarise-survey',
+    'survey',
+    'survey-columns',
+  ],
 ].map((name) => `src/cli/${name}.ts`);
 
 const modules = readModules(path.resolve(import.meta.dirname, '../..'), 'src/cli').filter(

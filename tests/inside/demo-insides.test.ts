@@ -254,7 +254,7 @@ describe('inner parts', () => {
     const project = { ...readDemo('petite'), seams: { layout: 'upright8' } };
     const made = makeForm(project, { speaker: ENGLISH, targetTriangles: 2500 });
     expect(made.issues.filter(({ code }) => code === 'line-leaves-panels')).toEqual([]);
-    expect(made.ok && made.value.inside?.shape.braces.length).toBe(12);
+    expect(made.ok && made.value.inside?.shape.braces.length).toBe(16);
   });
 
   it('list what to buy', () => {

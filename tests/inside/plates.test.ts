@@ -149,7 +149,10 @@ describe.each(['average', 'rounded-back'])('plates of the demo %s', (demo) => {
 
   it('are as long round, with the cloth between, as what is sewn to them', () => {
     const armholes = ['Right', 'Left'] as const;
-    expect(Math.abs(rim('base-plate-1') + cloth - sewn(form.pieces, 'base'))).toBeLessThan(0.2);
+    // Where the shell narrows behind the base by less than is told (0.3 mm over the board), half of that is drawn in.
+    const base = rim('base-plate-1') + cloth - sewn(form.pieces, 'base');
+    expect(base).toBeLessThan(0.05);
+    expect(base).toBeGreaterThan(-2 * Math.PI * 0.15);
     for (const side of armholes) {
       const low = side.toLowerCase();
       const own = inner.filter((piece) => piece.material === 'arms' && piece.side === low);

@@ -14,6 +14,17 @@ describe('the tape over points used to judge the program', () => {
     expect(hullPerimeter(square).perimeter).toBeCloseTo(40, 12);
   });
 
+  it('counts no arc where it is taut over a hollow', () => {
+    // A heart of two unit circles 2 apart, 40 points each: hull = 2π + 2·2; the straight parts are no arcs.
+    const count = 40;
+    const heart = Array.from({ length: 2 * count }, (_, i) => {
+      const t = (2 * Math.PI * (i % count)) / count;
+      return [Math.cos(t) + (i < count ? -1 : 1), Math.sin(t)] as const;
+    });
+    const { perimeter, shortfall } = hullPerimeter(heart);
+    expect(Math.abs(perimeter + shortfall - (2 * Math.PI + 4))).toBeLessThan(0.1 * shortfall);
+  });
+
   it('bridges the hollow of a waisted outline', () => {
     // Two unit circles 3 apart: hull = 2π + 2·3, closed form.
     const circles = Array.from({ length: 2000 }, (_, i) => {

@@ -4,7 +4,8 @@ type Point = readonly [x: number, y: number];
  * Length of a tape pulled tight round points in a plane: the perimeter of their convex hull. Gift wrapping
  * (R. A. Jarvis, Information Processing Letters 2, 1973), chosen because it shares nothing with the program.
  * `shortfall` is how much longer a smooth curve through the hull's corners is: an arc of turn θ over a chord h is
- * longer than it by hθ²/24 (series of θ/2 / sin θ/2), summed with the turn at each corner shared by its two sides.
+ * longer than it by hθ²/24 (series of θ/2 / sin θ/2), summed with the turn at each corner shared by its two sides. A side
+ * over a hollow is taut in the air and no arc.
  */
 export function hullPerimeter(points: readonly Point[]): {
   readonly perimeter: number;
@@ -27,15 +28,26 @@ export function hullPerimeter(points: readonly Point[]): {
   } while (here !== start);
   const sides = corners.map((a, i) => {
     const b = corners[(i + 1) % corners.length];
-    return { length: distance(a, b), angle: Math.atan2(b[1] - a[1], b[0] - a[0]) };
+    const length = distance(a, b);
+    const isTaut = points.some((p) => liesUnder(p, a, b));
+    return { length, bent: isTaut ? 0 : length, angle: Math.atan2(b[1] - a[1], b[0] - a[0]) };
   });
   let shortfall = 0;
   sides.forEach((side, i) => {
     const before = sides.at(i - 1)!;
     const turn = Math.atan2(Math.sin(side.angle - before.angle), Math.cos(side.angle - before.angle));
-    shortfall += (((side.length + before.length) / 2) * turn ** 2) / 24;
+    shortfall += (((side.bent + before.bent) / 2) * turn ** 2) / 24;
   });
   return { perimeter: sides.reduce((sum, side) => sum + side.length, 0), shortfall };
+}
+
+/** True when a point lies in the hollow that the side from a to b goes over. */
+function liesUnder(p: Point, a: Point, b: Point): boolean {
+  const [x, y] = [b[0] - a[0], b[1] - a[1]];
+  const square = x * x + y * y;
+  const along = ((p[0] - a[0]) * x + (p[1] - a[1]) * y) / square;
+  const off = Math.abs((p[1] - a[1]) * x - (p[0] - a[0]) * y) / square;
+  return along > 0.05 && along < 0.95 && off < 0.5;
 }
 
 /**

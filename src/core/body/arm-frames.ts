@@ -34,8 +34,8 @@ export interface ArmRoot {
   readonly shoulderPoint: Vector;
   /** Unit normal of the plate, pointing away from the trunk. */
   readonly normal: Vector;
-  /** Half of the armhole's width, front to back. */
-  readonly halfFront: number;
+  /** How far its middle lies before the line from armpit to shoulder point. */
+  readonly ahead: number;
 }
 
 /** The cap turns this far from the plate to the hanging arm; less than 90° leaves the arm a little off the body. */
@@ -107,7 +107,9 @@ function footOfCap(root: ArmRoot, measures: ArmMeasures): ArmFrame {
   const [halfOuter, halfFront] = halvesOf(1.04 * measures.upperArmGirth, ASPECT.cap);
   const outer = add(scale(up, Math.cos(CAP_TURN)), scale(root.normal, Math.sin(CAP_TURN)));
   const drop = scale(scaleToUnit(cross(front, outer)), FOOT_DROP);
-  const centre = add(root.armpit, add(scale(outer, ARMPIT_CLEARANCE + halfOuter), drop));
+  // Under the armhole's middle: beside it, the whole cap would be sheared.
+  const below = add(root.armpit, scale(front, root.ahead));
+  const centre = add(below, add(scale(outer, ARMPIT_CLEARANCE + halfOuter), drop));
   return { centre, outer, front, halfOuter, halfFront };
 }
 

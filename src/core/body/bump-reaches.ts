@@ -1,3 +1,5 @@
+import type { BodyShape } from './types.ts';
+
 /**
  * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
  * height, direction x, y, fullness above (0 = pointed, 2.2 = nearly flat on top), roundness sideways and below (0 = slopes,
@@ -28,4 +30,12 @@ export function measureReaches(bumps: Float64Array): Float64Array {
 export function reachSquared(t: number, reaches: Float64Array, k: number): number {
   const square = t * t;
   return square * (reaches[k] + (reaches[k + 1] * t) / Math.sqrt(square + reaches[k + 2]));
+}
+
+/** Breasts are the first two bumps, the right one first; lower ones than this, mm, have no side. */
+export const LEAST_BREAST = 15;
+
+/** The height of a bump, mm. */
+export function heightOf({ bumps }: Pick<BodyShape, 'bumps'>, bump: number): number {
+  return bumps[bump * BUMP_STRIDE + 6];
 }

@@ -1,20 +1,21 @@
+import { heightOf } from './bump-reaches.ts';
+import { evenArmholes } from './even-armholes.ts';
 import { listDemands } from './fair-demands.ts';
 import { assembleEnergy, type FairEnergies, holdPoint } from './fair-energy.ts';
-import { evenRim } from './fair-rim.ts';
 import { type BumpUnknown, FairUnknowns, type Push } from './fair-unknowns.ts';
 import { makeFairWeights } from './fair-weights.ts';
 import { MET_WITHIN } from './fit-issues.ts';
 import type { FittedShape, Target } from './fit-problem.ts';
 import { KNOTS } from './rails.ts';
 import { type SampledNet, sampleNet } from './sample-net.ts';
-import { addSideBreasts, flattenBumps, heightOf, listBreastHeights } from './side-breasts.ts';
+import { addSideBreasts, flattenBumps, listBreastHeights } from './side-breasts.ts';
 import { type FairedShape, type Fairing, solveFairing } from './solve-fairing.ts';
 import type { TapeContext } from './tapes.ts';
 import { NET_COLUMNS, TrunkNetEvaluator, weightsRound } from './trunk-net.ts';
 import type { TrunkNet } from './types.ts';
 
 /** Hold of the armhole's rim: lighter, and the armhole shrinks and shoulders slump. */
-const RIM_HOLD = 3;
+const RIM_HOLD = 12;
 /** Every how many of the rim's points is held. */
 const RIM_STRIDE = 2;
 
@@ -26,7 +27,8 @@ const RIM_STRIDE = 2;
 export function fairTrunk(rough: FittedShape, targets: readonly Target[]): FairedShape | null {
   const sampled = sampleNet(rough.shape);
   if (!sampled) return null;
-  let start = { ...rough, shape: addSideBreasts(rough.shape) };
+  const even = evenArmholes(rough);
+  let start = { ...even, shape: addSideBreasts(even.shape) };
   let free = listBreastHeights(start.shape);
   let solved = solveFairing(stateFairing(start, sampled, targets, free));
   // No bump may become a dent: what wants to is left out, once.
@@ -61,12 +63,20 @@ function stateFairing(
   return { rough, net, unknowns, demands: listDemands(rough, targets), rest };
 }
 
-/** Holds the net to even armholes, and pushes it there. */
-function holdRims(energies: FairEnergies, net: TrunkNet, context: TapeContext): Push[] {
+/** Holds the net to the rims of the armholes. */
+function holdRims(energies: FairEnergies, net: TrunkNet, { evaluator, armholes }: TapeContext): Push[] {
   const chart = new TrunkNetEvaluator(net, KNOTS);
-  const loop = context.armholes.right;
+  const loop = armholes.right;
   const n = loop.length / 2;
-  const goals = { right: evenRim(context, 'right'), left: evenRim(context, 'left') };
+  const goal = new Float64Array(3);
+  const own = new Float64Array(3);
+  /** From the net to the rim, less what rides on the net there. */
+  const wayTo = (u: number, v: number): number[] => {
+    evaluator.point(u, v, goal);
+    chart.point(u, v, own, 0);
+    const [x, y] = evaluator.bumpsAt(u, v);
+    return [goal[0] - x - own[0], goal[1] - y - own[1], goal[2] - own[2]];
+  };
   const pushes: Push[] = [];
   for (let i = 0; i < n; i += RIM_STRIDE) {
     const [u, v] = [loop[2 * i], loop[2 * i + 1]];
@@ -78,16 +88,17 @@ function holdRims(energies: FairEnergies, net: TrunkNet, context: TapeContext): 
     const half = (column + NET_COLUMNS / 4) % NET_COLUMNS;
     const weight = (RIM_HOLD * RIM_STRIDE) / n;
     holdPoint(energies, row, along, half, round, weight);
-    // Mirrored, the left loop runs the other way.
-    const j = (n - i) % n;
-    const p = new Float64Array(6);
-    chart.point(u, v, p, 0);
-    chart.point(Math.PI - u, v, p, 3);
-    const right = [0, 1, 2].map((k) => goals.right[3 * i + k] - p[k]);
-    const left = [0, 1, 2].map((k) => (k === 0 ? -1 : 1) * (goals.left[3 * j + k] - p[3 + k]));
-    const own = right.map((value, k) => 0.5 * weight * (value + left[k]));
-    const other = right.map((value, k) => 0.5 * weight * (value - left[k]));
-    pushes.push({ row, along, column, round, own, other });
+    const right = wayTo(u, v);
+    const left = wayTo(Math.PI - u, v);
+    left[0] = -left[0];
+    pushes.push({
+      row,
+      along,
+      column,
+      round,
+      own: right.map((way, k) => 0.5 * weight * (way + left[k])),
+      other: right.map((way, k) => 0.5 * weight * (way - left[k])),
+    });
   }
   return pushes;
 }

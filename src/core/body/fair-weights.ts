@@ -1,4 +1,6 @@
 import { findSplineInterval } from '../math/index.ts';
+import { acrossOval, radiusTowards } from './armhole-oval.ts';
+import { heightOf, LEAST_BREAST } from './bump-reaches.ts';
 import { ARMHOLE_MIDDLE, ARMHOLE_REACH, KNOT_IDS, KNOTS, type KnotId } from './rails.ts';
 import type { BodyShape, TrunkNet } from './types.ts';
 
@@ -21,6 +23,7 @@ const LEVEL_ROWS: readonly KnotId[] = ['base', 'hip', 'highHip', 'waist', 'under
 const ROW_REACH = 14;
 
 /**
+ * A flat chest is held more, its bust row too: its section is squarer than fairness would leave it.
  * Weights over the right half, −π/2 ≤ u ≤ π/2; t is the rise. The rough surface is held least where it is crude: behind
  * the bust, under the breasts and round the armhole.
  */
@@ -30,12 +33,15 @@ export function makeFairWeights(
 ): (u: number, t: number, coordinate: Coordinate) => FairWeights {
   const riseOf = (knot: KnotId): number => net.rises[KNOT_IDS.indexOf(knot)];
   const levels = LEVEL_ROWS.map(riseOf);
+  const flatness = 1 - step((heightOf(shape, 0) - LEAST_BREAST) / LEAST_BREAST);
+  const base = 0.2 + 0.2 * flatness;
   const [neckBase, shoulder, bust] = [riseOf('neckBase'), riseOf('shoulderPoint'), riseOf('bust')];
   const [highHip, upperChest, underbust] = [riseOf('highHip'), riseOf('upperChest'), riseOf('underbust')];
   return (u, t, coordinate) => {
     const isBack = u < 0;
     const onNeck = step((t - neckBase + 15) / 15);
-    const nearRow = Math.max(...levels.map((z) => Math.exp(-(((t - z) / ROW_REACH) ** 2))));
+    const near = (z: number): number => Math.exp(-(((t - z) / ROW_REACH) ** 2));
+    const nearRow = Math.max(...levels.map(near), flatness * near(bust));
     const fromArm = measureFromArm(shape, u, chartHeight(net, t));
     const aroundArm = fromArm > 1 ? Math.exp(-(((fromArm - 1) / 1.2) ** 2)) : 1;
     const behindBust = isBack
@@ -47,7 +53,7 @@ export function makeFairWeights(
     const isHeight = coordinate === 'height';
     return {
       hold:
-        (0.04 + (0.11 + 0.35 * nearRow) * (1 - crude) + (isHeight ? 0.5 : 0)) * (1 - 0.9 * inArm) +
+        (0.04 + (base + 0.5 * nearRow) * (1 - crude) + (isHeight ? 0.5 : 0)) * (1 - 0.9 * inArm) +
         0.7 * ridge +
         40 * onNeck,
       smooth: (isHeight ? 0.1 : 1) * (1 - 0.99 * inArm) * (1 - 0.98 * onNeck),
@@ -57,10 +63,10 @@ export function makeFairWeights(
 }
 
 /** 1 on the armhole's oval, squared distance over its half axes. */
-function measureFromArm({ armhole: { front, back } }: BodyShape, u: number, v: number): number {
+function measureFromArm({ armhole }: BodyShape, u: number, v: number): number {
   const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
-  const across = (u - 0.5 * (front - back) * (1 - up * up)) / (0.5 * (front + back));
-  return across * across + up * up;
+  const across = acrossOval(armhole, u, up);
+  return (across * across + up * up) / radiusTowards(armhole, across, up) ** 2;
 }
 
 /** Chart height of a rise, to the nearest mm or so. */

@@ -83,7 +83,7 @@ export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape 
     right: { u: p.bustAngle + p.bustAngleSkew, v: KNOT.bust + p.bustLevelSkew },
     left: { u: Math.PI - p.bustAngle + p.bustAngleSkew, v: KNOT.bust - p.bustLevelSkew },
   };
-  const armholes = makeArmholes(p.armFront, p.armBack);
+  const armholes = makeArmholes(shape.armhole);
   return { shape, context: { evaluator, bust, armholes, rows: new Map() } };
 }
 

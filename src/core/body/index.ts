@@ -25,7 +25,8 @@ export type {
   ShapePhrases,
 } from './phrases.ts';
 export { rangeOfMeasure } from './range-of-measure.ts';
-export { SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
+export { isUnusual, SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
+export { SHAPE_PART_IDS, type ShapePart } from './shape-parts.ts';
 export { surfaceOfBody } from './surface-of-body.ts';
 export type * from './types.ts';
 export { type BodyUncertainty, uncertaintyOfBody, type Veil } from './uncertainty-of-body.ts';

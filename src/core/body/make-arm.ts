@@ -1,4 +1,4 @@
-import { cross, normalise, subtract } from '../math/index.ts';
+import { add, cross, dot, normalise, scale, subtract } from '../math/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import {
   type ArmMeasures,
@@ -112,10 +112,12 @@ function rootOf(loop: Float64Array): ArmRoot {
   const [armpit, front, shoulderPoint, back] = [0, n / 4, n / 2, (3 * n) / 4].map(at);
   const up = subtract(shoulderPoint, armpit);
   const forward = subtract(front, back);
+  const normal = normalise(cross(forward, up));
+  const middle = scale(add(front, back), 0.5);
   return {
     armpit,
     shoulderPoint,
-    normal: normalise(cross(forward, up)),
-    halfFront: 0.5 * Math.hypot(...forward),
+    normal,
+    ahead: dot(subtract(middle, armpit), normalise(cross(up, normal))),
   };
 }

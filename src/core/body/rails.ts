@@ -1,4 +1,5 @@
 import { cubicSplineMoments, findSplineInterval } from '../math/index.ts';
+import { acrossOval, fromOval, MOST_RADIUS, radiusTowards } from './armhole-oval.ts';
 import { BUMP_STRIDE, measureReaches, REACH_STRIDE, reachSquared } from './bump-reaches.ts';
 import { makeChartRise } from './chart-rise.ts';
 import { RIM_FADES_AT, RimGap } from './rim-gap.ts';
@@ -112,9 +113,11 @@ export class ShapeEvaluator {
     const side = c > 0 ? 0 : 1;
     let rim = this.rims[side];
     if (!rim) {
-      const { front, back } = this.shape.armhole;
-      rim = new RimGap((across, up) => {
-        const u = 0.5 * (front - back) * (1 - up * up) + 0.5 * (front + back) * across;
+      rim = new RimGap((x, y) => {
+        const { armhole } = this.shape;
+        const radius = radiusTowards(armhole, x, y);
+        const up = radius * y;
+        const u = fromOval(armhole, radius * x, up);
         return this.planeGap(side === 0 ? u : Math.PI - u, ARMHOLE_MIDDLE + ARMHOLE_REACH * up);
       });
       this.rims[side] = rim;
@@ -194,13 +197,17 @@ export class ShapeEvaluator {
   /** Where a place lies to the armhole's oval: into `across` and `up`; squared distance, or more than any fade if far. */
   private locateAtArm(c: number, u: number, v: number): number {
     const up = (v - ARMHOLE_MIDDLE) / ARMHOLE_REACH;
-    if (up * up >= FAR_FROM_ARM) return FAR_FROM_ARM;
-    const { front, back } = this.shape.armhole;
+    const { armhole } = this.shape;
+    const far = armhole.radii ? MOST_RADIUS * MOST_RADIUS * FAR_FROM_ARM : FAR_FROM_ARM;
+    if (up * up >= far) return FAR_FROM_ARM;
     let du = c > 0 ? u : Math.PI - u;
     du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
-    this.up = up;
-    this.across = (du - 0.5 * (front - back) * (1 - up * up)) / (0.5 * (front + back));
-    return this.across * this.across + up * up;
+    const across = acrossOval(armhole, du, up);
+    if (across * across + up * up >= far) return FAR_FROM_ARM;
+    const radius = radiusTowards(armhole, across, up);
+    this.across = across / radius;
+    this.up = up / radius;
+    return this.across * this.across + this.up * this.up;
   }
 
   /** The trunk with its arm stumps and bumps, before the armholes are drawn flat. */
@@ -230,6 +237,16 @@ export class ShapeEvaluator {
       0.5 * r[RAIL.zB] * s * (s - 1) +
       r[RAIL.dz] * c;
     moveRow(r, middle, out, offset);
+  }
+
+  /** How far the bumps move the point at (u, v), mm: x and y; z stays. */
+  bumpsAt(u: number, v: number): readonly [number, number] {
+    const p = new Float64Array(6);
+    const [c, s] = [Math.cos(u), Math.sin(u)];
+    if (this.net) this.net.point(u, v, p, 0);
+    else this.railsPoint(c, s, v, p, 0);
+    this.trunkPoint(u, c, s, v, p, 3);
+    return [p[3] - p[0], p[4] - p[1]];
   }
 
   private addBumps(u: number, v: number, out: Float64Array, offset: number): void {

@@ -1,3 +1,5 @@
+import { readRound } from './read-round.ts';
+
 /** Samples round the rim. */
 const SAMPLES = 64;
 /** The shift ends at this many times the oval (squared). */
@@ -24,17 +26,6 @@ export class RimGap {
     if (q >= RIM_FADES_AT) return 0;
     const t = (q - 1) / (RIM_FADES_AT - 1);
     const fade = 1 - t * t * t * (t * (6 * t - 15) + 10);
-    return fade * this.read((Math.atan2(up, across) / (2 * Math.PI)) * SAMPLES);
-  }
-
-  /** Between samples by Catmull and Rom's cubics. */
-  private read(at: number): number {
-    const cell = Math.floor(at);
-    const f = at - cell;
-    const a = this.gaps[(cell - 1 + 2 * SAMPLES) % SAMPLES];
-    const b = this.gaps[(cell + 2 * SAMPLES) % SAMPLES];
-    const c = this.gaps[(cell + 1 + 2 * SAMPLES) % SAMPLES];
-    const d = this.gaps[(cell + 2 + 2 * SAMPLES) % SAMPLES];
-    return b + 0.5 * f * (c - a + f * (2 * a - 5 * b + 4 * c - d + f * (3 * (b - c) + d - a)));
+    return fade * readRound(this.gaps, Math.atan2(up, across) / (2 * Math.PI));
   }
 }

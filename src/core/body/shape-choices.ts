@@ -1,5 +1,6 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import { phrase } from './phrases.ts';
+import { SHAPE_PART_IDS, SHAPE_PARTS, type ShapePart } from './shape-parts.ts';
 import {
   type AnswerTo,
   QUESTIONS,
@@ -15,6 +16,7 @@ import type { Figure } from './types.ts';
 /** A question the tape cannot answer. Every choice is a number underneath; a typed number is used as it is. */
 export interface ShapeCategory {
   readonly id: ShapeCategoryId;
+  readonly part: ShapePart;
   readonly name: Phrase;
   readonly why: Phrase;
   /** What the number means. */
@@ -28,12 +30,19 @@ export interface ShapeCategory {
   readonly onlyWith?: ShapeCategoryId;
 }
 
-export const SHAPE_CATEGORIES: readonly ShapeCategory[] = [
-  ...SECTION_LEVELS.map(askSection),
-  ...QUESTIONS.map(askQuestion),
-];
+/** A question that is not yet sorted under a part. */
+type Asked = Omit<ShapeCategory, 'part'>;
 
-function askSection(level: SectionLevel): ShapeCategory {
+const ASKED = new Map(
+  [...SECTION_LEVELS.map(askSection), ...QUESTIONS.map(askQuestion)].map((one) => [one.id, one]),
+);
+
+/** All questions, part by part. */
+export const SHAPE_CATEGORIES: readonly ShapeCategory[] = SHAPE_PART_IDS.flatMap((part) =>
+  SHAPE_PARTS[part].map((id) => ({ ...ASKED.get(id)!, part })),
+);
+
+function askSection(level: SectionLevel): Asked {
   return {
     id: `${level}Section`,
     name: phrase(`shape.${level}Section.name`),
@@ -45,7 +54,7 @@ function askSection(level: SectionLevel): ShapeCategory {
   };
 }
 
-function askQuestion(question: Question): ShapeCategory {
+function askQuestion(question: Question): Asked {
   return {
     ...question,
     name: phrase(`shape.${question.id}.name`),
@@ -70,7 +79,8 @@ export function shapeCategoriesOf(figure: Figure, answers?: ShapeAnswers): reado
 /** Choices or numbers by question, as a file has them. */
 type ShapeAnswers = Readonly<Record<string, string | number>>;
 
-function isUnusual(id: ShapeCategoryId, answers: ShapeAnswers): boolean {
+/** True when a question has another answer than the usual one. */
+export function isUnusual(id: ShapeCategoryId, answers: ShapeAnswers): boolean {
   const category = SHAPE_CATEGORIES.find((one) => one.id === id);
   const usual = category?.choices.find((choice) => choice.id === category.usual);
   const answer = answers[id] ?? usual?.id;

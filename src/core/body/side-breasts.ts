@@ -1,10 +1,8 @@
-import { BUMP_STRIDE } from './bump-reaches.ts';
+import { BUMP_STRIDE, heightOf, LEAST_BREAST } from './bump-reaches.ts';
 import type { BumpUnknown } from './fair-unknowns.ts';
 
 import type { BodyShape } from './types.ts';
 
-/** Breasts are the first two bumps, the right one first; lower ones than this, mm, have no side. */
-const LEAST_BREAST = 15;
 /** The side of a breast lies so far towards the arm, radians, and reaches so far. */
 const SIDE_TURN = 0.38;
 const SIDE_REACH = 0.8;
@@ -41,10 +39,6 @@ export function listBreastHeights(shape: BodyShape): BumpUnknown[] {
       ? [{ bumps: [right, right + 1], stiffness }]
       : [right, right + 1].map((bump) => ({ bumps: [bump], stiffness })),
   );
-}
-
-export function heightOf({ bumps }: BodyShape, bump: number): number {
-  return bumps[bump * BUMP_STRIDE + 6];
 }
 
 /** Takes the height of the bumps named. */

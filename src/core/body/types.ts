@@ -91,6 +91,8 @@ export interface BodyShape {
     readonly front: number;
     readonly back: number;
     readonly turn: number;
+    /** Of its outline in half axes, at even angles counter-clockwise from the front; where left out an oval: all 1. */
+    readonly radii?: Float64Array;
   };
   /** The faired trunk, when there is one: it stands in for the rails; bumps and armholes ride on it all the same. */
   readonly net?: TrunkNet;

@@ -1,18 +1,59 @@
-import { type ShapeCategory, shapeCategoriesOf } from '../../../core/body/index.ts';
+import { useState } from 'react';
+import {
+  isUnusual,
+  SHAPE_PART_IDS,
+  type ShapeCategory,
+  type ShapePart,
+  shapeCategoriesOf,
+} from '../../../core/body/index.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { ShapePicture } from './shape-picture.tsx';
 
-/** One choice per question this figure has; a number from a file is kept and shown as it is. */
+/** What most bodies differ in: open from the start. */
+const OPEN_PARTS: readonly ShapePart[] = ['posture', 'belly'];
+
+/** One choice per question this figure has, part by part; a number from a file is kept and shown as it is. */
 export function ShapeChoices() {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const answers = useApp((state) => state.project?.body.shape) ?? {};
+  const categories = shapeCategoriesOf(figure, answers);
+  return SHAPE_PART_IDS.map((part) => (
+    <PartOfShape
+      key={part}
+      part={part}
+      categories={categories.filter((category) => category.part === part)}
+    />
+  ));
+}
+
+interface PartOfShapeProps {
+  readonly part: ShapePart;
+  readonly categories: readonly ShapeCategory[];
+}
+
+function PartOfShape({ part, categories }: PartOfShapeProps) {
+  const answers = useApp((state) => state.project?.body.shape) ?? {};
+  const { body: words } = useWords();
+  const count = categories.filter(({ id }) => isUnusual(id, answers)).length;
+  const [isOpen, setIsOpen] = useState(count > 0 || OPEN_PARTS.includes(part));
+  if (categories.length === 0) return null;
   return (
-    <div className="shape-choices">
-      {shapeCategoriesOf(figure, answers).map((category) => (
-        <ShapeChoice key={category.id} category={category} />
-      ))}
-    </div>
+    <details
+      className="measure-group"
+      open={isOpen}
+      onToggle={(event) => setIsOpen(event.currentTarget.open)}
+    >
+      <summary>
+        <span className="group-name">{words.shapeParts[part]}</span>
+        <span className="group-count">{words.shapeAnswers(count, categories.length)}</span>
+      </summary>
+      <div className="shape-choices">
+        {categories.map((category) => (
+          <ShapeChoice key={category.id} category={category} />
+        ))}
+      </div>
+    </details>
   );
 }
 

@@ -8,6 +8,17 @@ export const body = {
     triangles: 'Triangles',
     doubts: 'Worth a second look',
     shape: 'What a tape cannot tell',
+    shapeParts: {
+      posture: 'Posture and back',
+      belly: 'Belly and seat',
+      bust: 'Bust',
+      neck: 'Neck and shoulders',
+      sections: 'How deep each level is',
+      sides: 'Shifted or turned',
+      padding: 'Padding worn',
+    },
+    shapeAnswers: (unusual: number, all: number) =>
+      `${all} ${all === 1 ? 'question' : 'questions'}, ${unusual === 0 ? 'all as usual' : `${unusual} not as usual`}`,
     readings: 'Readings',
     levels: 'Level lines on the cloth',
     level: 'Level',

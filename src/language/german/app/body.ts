@@ -9,6 +9,17 @@ export const body: typeof english = {
     triangles: 'Dreiecke',
     doubts: 'Lieber noch einmal ansehen',
     shape: 'Was kein Maßband sagen kann',
+    shapeParts: {
+      posture: 'Haltung und Rücken',
+      belly: 'Bauch und Gesäß',
+      bust: 'Busen',
+      neck: 'Hals und Schultern',
+      sections: 'Wie tief jede Höhe ist',
+      sides: 'Verschoben oder gedreht',
+      padding: 'Getragene Polster',
+    },
+    shapeAnswers: (unusual, all) =>
+      `${all} ${all === 1 ? 'Frage' : 'Fragen'}, ${unusual === 0 ? 'alle wie üblich' : `${unusual} nicht wie üblich`}`,
     readings: 'Abgelesene Maße',
     levels: 'Höhenlinien auf dem Stoff',
     level: 'Höhenlinie',
