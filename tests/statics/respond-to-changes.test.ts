@@ -5,10 +5,25 @@ import { solved } from './solved.ts';
 
 const EXACT = { tolerance: 1e-10 };
 
-/** The trunk with its upper board moving as told. */
+/** The trunk with its upper board moving as told, every other strand sewn on between points. */
 function trunkWith(motion: RigidBody['motion']): ShellProblem {
-  const trunk = makeTrunk(16, 18);
-  return { ...trunk, bodies: trunk.bodies!.map((body, b) => (b === 1 ? { ...body, motion } : body)) };
+  const [around, along] = [16, 18];
+  const trunk = makeTrunk(around, along);
+  const strands = trunk.strands!;
+  const ends = strands.ends.slice();
+  const corners: number[] = [];
+  const weights: number[] = [];
+  for (let k = 0; k < ends.length; k += 4) {
+    corners.push(ends[k], ends[k] + 1, ends[k] + around);
+    weights.push(0.5, 0.3, 0.2);
+    ends[k] = trunk.start.length / 3 + k / 4;
+  }
+  return {
+    ...trunk,
+    places: { corners: Uint32Array.from(corners), weights: Float64Array.from(weights) },
+    strands: { ...strands, ends },
+    bodies: trunk.bodies!.map((body, b) => (b === 1 ? { ...body, motion } : body)),
+  };
 }
 
 // Judged by the whole balance found twice, a little to both sides: central differences, whose error falls with h².

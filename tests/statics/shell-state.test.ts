@@ -15,16 +15,21 @@ function crumpled(motion: RigidBody['motion']): ShellProblem {
   return {
     ...tube,
     start: tube.start.map((x) => x + 12 * (random() - 0.5)),
-    // Across, to the free board, between both boards, and one that hangs.
+    // In the cloth, beside the upper board, on an edge, and on the first one's corner.
+    places: {
+      corners: Uint32Array.of(8, 9, 15, 22, 23, 29, 12, 13, 19, 9, 10, 16),
+      weights: Float64Array.of(0.5, 0.3, 0.2, 0.1, 0.3, 0.6, 0.6, 0.4, 0, 0.2, 0.3, 0.5),
+    },
+    // Across, to the free board, between both boards, one that hangs; from places across, to a point, to a board, to one another.
     strands: {
-      ends: Uint32Array.of(8, 17, 9, 33, 30, 2, 10, 11),
-      lengths: Float64Array.of(100, 150, 80, 900),
-      stiffness: Float64Array.of(1, 2, 3, 4),
+      ends: Uint32Array.of(8, 17, 9, 33, 30, 2, 10, 11, 37, 39, 37, 25, 38, 1, 38, 31, 37, 40),
+      lengths: Float64Array.of(100, 150, 80, 900, 90, 70, 60, 40, 20),
+      stiffness: Float64Array.of(1, 2, 3, 4, 5, 6, 7, 8, 9),
     },
     strips: {
-      ends: Uint32Array.of(7, 14, 14, 21, 21, 28),
-      lengths: Float64Array.of(40, 60, 50),
-      stiffness: Float64Array.of(5, 5, 5),
+      ends: Uint32Array.of(7, 14, 14, 21, 21, 28, 39, 40),
+      lengths: Float64Array.of(40, 60, 50, 70),
+      stiffness: Float64Array.of(5, 5, 5, 5),
     },
   };
 }

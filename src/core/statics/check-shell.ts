@@ -2,6 +2,7 @@ import { assertInvariant, type Issue, type Phrase } from '../base/index.ts';
 import { volumeOfFaces } from './add-pressure.ts';
 import { checkNumbers } from './check-numbers.ts';
 import { findOpenEdges } from './find-open-edges.ts';
+import { pointsOfEnd } from './link-ends.ts';
 import { phrase } from './phrases.ts';
 import { facesOf } from './prepare-shell.ts';
 import type { EquilibriumOptions, ShellProblem } from './types.ts';
@@ -50,7 +51,14 @@ function assertShell(problem: ShellProblem): void {
   const faces = count + closing.length / 3;
   if (typeof pressure !== 'number')
     assertInvariant(pressure.length === faces, 'statics', 'all faces have a pressure', faces);
-  const lists = [membrane.triangles, closing, ...bodies.map(({ points }) => points)];
+  const { corners, weights } = problem.places ?? { corners: new Uint32Array(), weights: new Float64Array() };
+  assertInvariant(
+    weights.length === corners.length && corners.length % 3 === 0 && weights.every(Number.isFinite),
+    'statics',
+    'places have three corners',
+    corners.length,
+  );
+  const lists = [membrane.triangles, closing, corners, ...bodies.map(({ points }) => points)];
   for (const links of [problem.strands, problem.strips]) {
     if (!links) continue;
     const { ends, lengths, stiffness } = links;
@@ -61,7 +69,13 @@ function assertShell(problem: ShellProblem): void {
       'links have a stiffness',
       stiffness.length,
     );
-    lists.push(ends);
+    const endCount = pointCount + corners.length / 3;
+    assertInvariant(
+      ends.every((end) => end < endCount),
+      'statics',
+      'ends are there',
+      endCount,
+    );
   }
   for (const list of lists) {
     assertInvariant(
@@ -88,7 +102,8 @@ function assertShell(problem: ShellProblem): void {
 }
 
 /** Strands and strips whose ends cannot move apart: one point, or both on one body, or both fixed. */
-function checkLinks({ bodies = [], strands, strips, start }: ShellProblem): Issue[] {
+function checkLinks(problem: ShellProblem): Issue[] {
+  const { bodies = [], strands, strips, start } = problem;
   const owner = new Int32Array(start.length / 3).fill(-1);
   bodies.forEach(({ points, motion }, b) => {
     // All fixed bodies are as one.
@@ -97,9 +112,9 @@ function checkLinks({ bodies = [], strands, strips, start }: ShellProblem): Issu
   const issues: Issue[] = [];
   for (const [name, links] of [['strands', strands] as const, ['strips', strips] as const]) {
     for (let k = 0; k < (links?.lengths.length ?? 0); k++) {
-      const a = links!.ends[2 * k];
-      const b = links!.ends[2 * k + 1];
-      if (a === b || (owner[a] >= 0 && owner[a] === owner[b]))
+      const [a, b] = links!.ends.subarray(2 * k, 2 * k + 2);
+      const held = [a, b].flatMap((end) => Array.from(pointsOfEnd(problem, end)));
+      if (a === b || (owner[held[0]] >= 0 && held.every((p) => owner[p] === owner[held[0]])))
         issues.push(issue(`${name}.${k}`, phrase('statics.idle-link', { link: k })));
     }
   }

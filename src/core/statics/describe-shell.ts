@@ -20,8 +20,8 @@ export function describeShell(
   const none = new Float64Array();
   return {
     positions: x.slice(),
-    strandForces: problem.strands ? pullOfLinks(problem.strands, x, true) : none,
-    stripForces: problem.strips ? pullOfLinks(problem.strips, x, false) : none,
+    strandForces: problem.strands ? pullOfLinks(problem, problem.strands, x, true) : none,
+    stripForces: problem.strips ? pullOfLinks(problem, problem.strips, x, false) : none,
     ...describeCloth(state, x),
     bodyLoads: loadBodies(state, shape),
     volume: volumeOfFaces(shell.faces, x),

@@ -11,6 +11,7 @@ export {
   type EquilibriumResult,
   type Links,
   type Membrane,
+  type Places,
   type RigidBody,
   type ShellProblem,
   SLACK,

@@ -1,5 +1,6 @@
 import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
 import { findOpenEdges } from './find-open-edges.ts';
+import { emptyHold, readHold } from './link-ends.ts';
 import type { Links, RigidBody, ShellProblem } from './types.ts';
 
 /**
@@ -44,6 +45,7 @@ export function prepareShell(problem: ShellProblem): PreparedShell {
   const cloth = problem.membrane.triangles;
   const faces = facesOf(cloth, problem.closing);
   const pairs: number[] = [];
+  const hold = emptyHold();
   const couple = (p: number, q: number): void => {
     const of = (point: number): number[] => {
       const node = nodeOf[point];
@@ -57,7 +59,10 @@ export function prepareShell(problem: ShellProblem): PreparedShell {
     couple(faces[t + 2], faces[t]);
   }
   for (const links of [problem.strands, problem.strips]) {
-    for (let k = 0; k < (links?.ends.length ?? 0); k += 2) couple(links!.ends[k], links!.ends[k + 1]);
+    for (let k = 0; k < (links?.lengths.length ?? 0); k++) {
+      readHold(problem, links!, k, hold);
+      for (let i = 0; i < hold.count; i++) for (let j = 0; j < i; j++) couple(hold.points[i], hold.points[j]);
+    }
   }
   for (let b = 0; b < moveOf.length; b++) if (turnOf[b] >= 0) pairs.push(moveOf[b], turnOf[b]);
   const pattern = patternFromPairs(nodeCount, pairs);
@@ -88,8 +93,8 @@ export function isPreparedFor(prepared: PreparedShell, problem: ShellProblem): b
     isSame(prepared.nodeOf, nodeOf) &&
     isSame(prepared.moveOf, moveOf) &&
     isSame(prepared.turnOf, turnOf) &&
-    hasSlots(prepared, problem.strands) &&
-    hasSlots(prepared, problem.strips)
+    hasSlots(prepared, problem, problem.strands) &&
+    hasSlots(prepared, problem, problem.strips)
   );
 }
 
@@ -97,12 +102,22 @@ function isSame(a: Int32Array, b: Int32Array): boolean {
   return a.length === b.length && a.every((value, k) => value === b[k]);
 }
 
-function hasSlots({ nodeOf, moveOf, pattern }: PreparedShell, links: Links | undefined): boolean {
+function hasSlots(
+  { nodeOf, moveOf, pattern }: PreparedShell,
+  problem: ShellProblem,
+  links: Links | undefined,
+): boolean {
   const nodeAt = (point: number): number => (nodeOf[point] >= 0 ? nodeOf[point] : moveOf[-1 - nodeOf[point]]);
-  for (let k = 0; k < (links?.ends.length ?? 0); k += 2) {
-    const a = nodeAt(links!.ends[k]);
-    const b = nodeAt(links!.ends[k + 1]);
-    if (a >= 0 && b >= 0 && findSlot(pattern, a, b) < 0) return false;
+  const hold = emptyHold();
+  for (let k = 0; k < (links?.lengths.length ?? 0); k++) {
+    readHold(problem, links!, k, hold);
+    for (let i = 0; i < hold.count; i++) {
+      for (let j = 0; j < i; j++) {
+        const a = nodeAt(hold.points[i]);
+        const b = nodeAt(hold.points[j]);
+        if (a >= 0 && b >= 0 && findSlot(pattern, a, b) < 0) return false;
+      }
+    }
   }
   return true;
 }

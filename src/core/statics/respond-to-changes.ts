@@ -1,6 +1,7 @@
 import { failure, type Result, success } from '../base/index.ts';
 import { addMembrane, type RestTriangles, restTriangles } from './add-membrane.ts';
 import { checkShell } from './check-shell.ts';
+import { emptyHold, readHold, spanHold } from './link-ends.ts';
 import { phrase } from './phrases.ts';
 import { isPreparedFor, type PreparedShell, prepareShell } from './prepare-shell.ts';
 import { readyShell, type ShellState, startShape, sumShell } from './shell-state.ts';
@@ -49,17 +50,17 @@ function respond(state: ShellState, change: ShellChange): Float64Array {
   atPoints.fill(0);
   if (change.restEdges) addRestChange(state, change.restEdges);
   if (change.strandLengths && problem.strands) {
-    const { ends, lengths, stiffness } = problem.strands;
+    const { lengths, stiffness } = problem.strands;
+    const hold = emptyHold();
+    const along = new Float64Array(3);
     for (let k = 0; k < lengths.length; k++) {
-      const [p, q] = [3 * ends[2 * k], 3 * ends[2 * k + 1]];
-      const along = [0, 1, 2].map((i) => problem.start[q + i] - problem.start[p + i]);
-      const length = Math.hypot(...along);
+      readHold(problem, problem.strands, k, hold);
+      const length = spanHold(hold, problem.start, along);
       if (length <= lengths[k]) continue;
-      for (let i = 0; i < 3; i++) {
-        const pull = (stiffness[k] * change.strandLengths[k] * along[i]) / length;
-        atPoints[q + i] -= pull;
-        atPoints[p + i] += pull;
-      }
+      const pull = (stiffness[k] * change.strandLengths[k]) / length;
+      for (let i = 0; i < hold.count; i++)
+        for (let axis = 0; axis < 3; axis++)
+          atPoints[3 * hold.points[i] + axis] -= pull * hold.shares[i] * along[axis];
     }
   }
   if (change.forces) for (let k = 0; k < atPoints.length; k++) atPoints[k] -= change.forces[k];

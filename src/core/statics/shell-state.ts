@@ -45,8 +45,8 @@ export function sumShell(state: ShellState, shape: ShellShape, withTangent: bool
   const { problem, rest, pressure, pushed, sums } = state;
   sums.clear(withTangent);
   let energy = addMembrane(sums, rest, shape, pushed, pressure, withTangent);
-  if (problem.strands) energy += addLinks(sums, problem.strands, shape, true, withTangent);
-  if (problem.strips) energy += addLinks(sums, problem.strips, shape, false, withTangent);
+  if (problem.strands) energy += addLinks(sums, problem, problem.strands, shape, true, withTangent);
+  if (problem.strips) energy += addLinks(sums, problem, problem.strips, shape, false, withTangent);
   addPressure(sums, shape.positions, pressure);
   if (withTangent) addClosingTangent(sums, shape, pressure);
   sums.gather(shape, withTangent);

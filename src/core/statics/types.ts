@@ -22,9 +22,17 @@ export interface Membrane {
   readonly clothOf?: Uint8Array;
 }
 
-/** Straight links between two points each. */
+/** Places on the cloth that links may end at: between three points each, which share their pull. */
+export interface Places {
+  /** #K × 3 points. */
+  readonly corners: Uint32Array;
+  /** #K × 3; those of a place sum to 1. */
+  readonly weights: Float64Array;
+}
+
+/** Straight links between two ends each. */
 export interface Links {
-  /** #L × 2 points. */
+  /** #L × 2: points, and counted on from the last point, places. */
   readonly ends: Uint32Array;
   /** #L, mm at rest. */
   readonly lengths: Float64Array;
@@ -53,6 +61,7 @@ export interface ShellProblem {
   readonly closing?: Uint32Array;
   /** N/mm² (0.003 is 3 kPa), outwards; of every triangle of cloth and then of closing, or one for all. */
   readonly pressure: number | Float64Array;
+  readonly places?: Places;
   /** Pull only. */
   readonly strands?: Links;
   /** Pull and push: seams and allowances along edges. */
