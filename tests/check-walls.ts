@@ -14,6 +14,7 @@ export const coreRooms = [
   'pattern',
   'inside',
   'simulate',
+  'filled',
   'sheet',
   'export',
   'project',
