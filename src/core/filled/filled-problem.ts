@@ -24,10 +24,9 @@ export interface FilledChoices {
  * inside. O(size).
  */
 export function filledProblem(given: FilledGiven, choices: FilledChoices = {}): FilledShell {
-  const { shell, flat, closedMesh, options, inside } = given;
+  const { shell, flat, closedMesh, options } = given;
   const load = choices.load ?? loadOfFilling(options);
-  const braces =
-    choices.braces ?? inside.braces.map((brace) => ({ ...brace, isAcross: brace.to !== 'sleeve' }));
+  const braces = choices.braces ?? designedBraces(given);
   const pointCount = shell.mesh.positions.length / 3;
   assertInvariant(
     closedMesh.positions.length === shell.mesh.positions.length,
@@ -56,6 +55,11 @@ export function filledProblem(given: FilledGiven, choices: FilledChoices = {}): 
     braces: strands.braces,
     outside: outsideOfCloth(options),
   };
+}
+
+/** The braces of the inside as threads. */
+export function designedBraces({ inside }: FilledGiven): StrandedBrace[] {
+  return inside.braces.map(({ id, rungs, to }) => ({ id, rungs, isAcross: to !== 'sleeve' }));
 }
 
 /** Triangles of all panels with the shell's points, and their edges as they are cut: warp upwards, weft to the left. */

@@ -20,7 +20,7 @@ export function measureSeamLoads(
     for (let i = 1; i < points.length; i++) beside.set(keyOf(points[i - 1], points[i]), []);
   for (let e = 0; e < triangles.length; e++)
     beside.get(keyOf(triangles[e], triangles[e % 3 === 2 ? e - 2 : e + 1]))?.push(Math.floor(e / 3));
-  return shell.seams.map(({ id, name, points }) => {
+  return shell.seams.map(({ id, points }) => {
     let [load, length, peak] = [0, 0, 0];
     for (let i = 1; i < points.length; i++) {
       const [a, b] = [points[i - 1], points[i]].map((p) => balance.positions.subarray(3 * p, 3 * p + 3));
@@ -32,7 +32,7 @@ export function measureSeamLoads(
       length += long;
       peak = Math.max(peak, across);
     }
-    return { id, name, mean: (PER_CM * load) / length, peak: PER_CM * peak };
+    return { id, mean: (PER_CM * load) / length, peak: PER_CM * peak };
   });
 }
 

@@ -28,7 +28,6 @@ export interface FillingLoad {
 /** Cloth from the shell to the pole or across, as threads side by side. */
 export interface StrandedBrace {
   readonly id: string;
-  readonly name: Phrase;
   readonly isAcross: boolean;
   readonly rungs: readonly BraceRung[];
 }
@@ -67,9 +66,9 @@ export interface FilledPlace {
   readonly at: readonly [number, number, number];
 }
 
+/** Names are those of the braces with the ids. */
 export interface FilledPull {
   readonly id: string;
-  readonly name: Phrase;
   /** Of all its threads, N. */
   readonly pull: number;
   /** Of its most pulled thread, and of all in the mean, N per cm of its height. */
@@ -79,7 +78,6 @@ export interface FilledPull {
 
 export interface FilledSeam {
   readonly id: string;
-  readonly name: Phrase;
   /** Tension of the cloth across it, N per cm. */
   readonly mean: number;
   readonly peak: number;
