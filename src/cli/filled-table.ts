@@ -56,10 +56,10 @@ function formOf(project: Project): FilledGiven | readonly Issue[] {
     { speaker, targetTriangles: Number(options.triangles), now: () => performance.now() },
   );
   if (!made.ok || !made.value.inside) return made.issues;
-  const { shell, flat, closedMesh } = made.value;
+  const { shell, flat } = made.value;
   const { shape } = made.value.inside;
   const braces = shape.braces.filter(({ kind }) => !left.includes(kind));
-  return { shell, flat, closedMesh, inside: { ...shape, braces }, options: inside };
+  return { shell, flat, inside: { ...shape, braces }, options: inside };
 }
 
 const signed = (x: number, digits = 1): string => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`;

@@ -1,4 +1,3 @@
-import { assertInvariant } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import { depthOfShell, outsideOfCloth } from '../inside/index.ts';
 import { measureVertexNormals } from '../mesh/index.ts';
@@ -24,31 +23,23 @@ export interface FilledChoices {
  * inside. O(size).
  */
 export function filledProblem(given: FilledGiven, choices: FilledChoices = {}): FilledShell {
-  const { shell, flat, closedMesh, options } = given;
+  const { shell, flat, options } = given;
   const load = choices.load ?? loadOfFilling(options);
-  const braces = choices.braces ?? designedBraces(given);
-  const pointCount = shell.mesh.positions.length / 3;
-  assertInvariant(
-    closedMesh.positions.length === shell.mesh.positions.length,
-    'filled',
-    'the boards have the points of the shell',
-    closedMesh.positions.length / 3,
-  );
-  const strands = strandBraces(shell.mesh, braces, load.web, pointCount);
-  const start = new Float64Array(3 * pointCount + strands.onPole.length);
-  start.set(drawnIn(shell, depthOfShell(options)));
-  start.set(strands.onPole, 3 * pointCount);
-  const { restEdges, triangles } = cutPanels(shell, flat);
-  const membrane: Membrane = { triangles, restEdges, cloths: [load.shell] };
+  const cloth = drawnIn(shell, depthOfShell(options));
+  const boards = boardsOver(shell, cloth);
+  const onCloth = cloth.length / 3;
+  const beforePole = onCloth + boards.middles.length / 3;
+  const strands = strandBraces(shell.mesh, choices.braces ?? designedBraces(given), load.web, beforePole);
+  const membrane: Membrane = { ...cutPanels(shell, flat), cloths: [load.shell] };
   return {
     problem: {
-      start,
+      start: Float64Array.from([...cloth, ...boards.middles, ...strands.onPole]),
       membrane,
-      closing: closedMesh.triangles.slice(shell.mesh.triangles.length),
+      closing: boards.closing,
       pressure: load.pressure,
       places: strands.places,
       strands: strands.links,
-      bodies: [...boardsOf(shell), ...poleOf(pointCount, strands.onPole.length / 3)],
+      bodies: [...boards.bodies, ...poleOf(beforePole, strands.onPole.length / 3)],
     },
     given,
     load,
@@ -90,12 +81,23 @@ function drawnIn({ mesh }: SeamedShell, depth: number): Float64Array {
   return mesh.positions.map((x, k) => x - depth * normals[k]);
 }
 
-function boardsOf({ openings }: SeamedShell): RigidBody[] {
-  return openings.map(({ id, vertices }): RigidBody => {
-    if (id === 'base') return { points: vertices, motion: { kind: 'fixed' } };
-    if (id === 'neck') return { points: vertices, motion: { kind: 'slide', axis: [0, 0, 1] } };
-    return { points: vertices, motion: { kind: 'free' } };
+/** A board over every opening: fans about its middle, so that the right one is the left one's mirror image. */
+function boardsOver({ openings }: SeamedShell, cloth: Float64Array) {
+  const middles: number[] = [];
+  const closing: number[] = [];
+  const bodies = openings.map(({ id, vertices }): RigidBody => {
+    const middle = (cloth.length + middles.length) / 3;
+    for (let axis = 0; axis < 3; axis++)
+      middles.push(vertices.reduce((sum, p) => sum + cloth[3 * p + axis], 0) / vertices.length);
+    vertices.forEach((p, i) => {
+      closing.push(middle, p, vertices[(i + 1) % vertices.length]);
+    });
+    const points = Uint32Array.from([...vertices, middle]);
+    if (id === 'base') return { points, motion: { kind: 'fixed' } };
+    if (id === 'neck') return { points, motion: { kind: 'slide', axis: [0, 0, 1] } };
+    return { points, motion: { kind: 'free' } };
   });
+  return { middles, closing: Uint32Array.from(closing), bodies };
 }
 
 function poleOf(first: number, count: number): RigidBody[] {

@@ -1,7 +1,6 @@
 import type { Phrase } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import type { BraceRung, InsideOptions, InsideShape, SectionPlace, SectionSize } from '../inside/index.ts';
-import type { Mesh } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import type { ClothStiffness, ShellProblem } from '../statics/index.ts';
 
@@ -10,8 +9,6 @@ export interface FilledGiven {
   readonly shell: SeamedShell;
   /** Parallel to the panels, each laid with its warp along +y, smaller than the body by what is taken off. */
   readonly flat: readonly FlatDisk[];
-  /** The shell's triangles, and after them those over its openings. */
-  readonly closedMesh: Mesh;
   readonly inside: Pick<InsideShape, 'pole' | 'braces'>;
   readonly options: InsideOptions;
 }
@@ -32,7 +29,8 @@ export interface StrandedBrace {
   readonly rungs: readonly BraceRung[];
 }
 
-/** A problem of statics with what its parts mean. The shell's points are its first, in their own order. */
+/** A problem of statics with what its parts mean. The shell's points are its first, in their own order, then the middles of the boards,
+ * then places on the pole. */
 export interface FilledShell {
   readonly problem: ShellProblem;
   readonly given: FilledGiven;
