@@ -11,9 +11,9 @@ const RUNG_GAP = 12;
 
 /**
  * A trial, not yet a piece: one pair of webs in the throat, where a hollow cannot stand under pressure. Each is stitched to
- * the front along an upright line beside the middle, from above the end of the front tie to the neck or shoulder, and goes to
- * the sleeve with threads that lie half way between level and square to the cloth. As long as the body is deep there. Empty
- * without a front tie. O(#F).
+ * the front along an upright line beside the middle, from above the end of the front tie to where the neck begins and the body
+ * is no longer less deep, and goes to the sleeve with threads that lie half way between level and square to the cloth, as
+ * long as the body is deep there. Empty without a front tie. O(#F).
  */
 export function throatWebs(given: FilledGiven): StrandedBrace[] {
   const tie = given.inside.braces.find(({ id }) => id === 'tie-front');
@@ -38,7 +38,7 @@ function rungsBeside(
     sectionAt(mesh, x).filter(([, y, z]) => y > pole.y && z > bottom),
     RUNG_GAP,
   );
-  return edge.map((from): BraceRung => {
+  const rungs = edge.map((from): BraceRung => {
     const { triangle, weights } = find(from);
     const corners = mesh.triangles.subarray(3 * triangle, 3 * triangle + 3);
     let inwards = [0, 0, 0];
@@ -56,6 +56,8 @@ function rungsBeside(
     const length = Math.hypot(...subtract(to, from)) - depthOfShell(options);
     return { v, z: from[2], from, to, length };
   });
+  const neck = rungs.findIndex(({ length }, k) => k > 0 && length > rungs[k - 1].length);
+  return neck < 0 ? rungs : rungs.slice(0, neck);
 }
 
 /** Points of a mesh at x, upwards. */
