@@ -103,8 +103,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     reporters: ['default', ['json', { outputFile: 'test-results/unit.json' }]],
     // Whole forms are made in some tests, on slow machines too, and beside a browser that goes first: no measure of speed.
-    testTimeout: 240_000,
-    hookTimeout: 240_000,
+    testTimeout: 900_000,
+    hookTimeout: 900_000,
     // Tests only compute: every core has one to do, and what one file loaded and warmed up serves the next.
     maxWorkers: '100%',
     isolate: false,

@@ -15,6 +15,7 @@ import type { ProjectPhrases } from '../core/project/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
 import type { SheetPhrases } from '../core/sheet/index.ts';
 import type { SimulatePhrases } from '../core/simulate/index.ts';
+import type { StaticsPhrases } from '../core/statics/index.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
 /** Every phrase of the core, with what is put into it: the tables of all rooms; and what the core's results are told with. */
@@ -36,6 +37,7 @@ export type CorePhrases = AdvicePhrases &
   SeamsPhrases &
   SheetPhrases &
   SimulatePhrases &
+  StaticsPhrases &
   InsidePhrases;
 
 /** What an entry words numbers and further phrases with, in the reader's language and units. */

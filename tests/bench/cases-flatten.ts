@@ -5,7 +5,7 @@ import { makePair, makePanels, scaleMesh } from '../flatten/cases/disk-meshes.ts
 import type { BenchCase } from './types.ts';
 
 /** Sparse factor of a triangulated m × m grid, b unknowns per vertex, diagonally dominant. */
-function factorCase(m: number, b: 1 | 2): BenchCase {
+function factorCase(m: number, b: 1 | 2 | 3): BenchCase {
   const pairs: number[] = [];
   for (let v = 0; v < m * m; v++) {
     const isLast = v % m === m - 1;
@@ -70,6 +70,7 @@ function pairCase(kind: 'sphere' | 'bump'): BenchCase {
 const cases: readonly BenchCase[] = [
   factorCase(71, 1),
   factorCase(71, 2),
+  factorCase(71, 3),
   freeCase('cylinder', 5000),
   freeCase('cap40', 5000),
   freeCase('saddle', 5000),

@@ -6,6 +6,7 @@ import { parseModule, readModules, type SourceModule } from '../read-imports.ts'
 /** Commands for contributors: they speak English only. */
 const FOR_CONTRIBUTORS = [
   ...[
+    'filled-table',
     'landmark-columns',
     'landmarks',
     'places-of-body',

@@ -18,6 +18,7 @@ import { RARE } from './rare-phrases.ts';
 import { tellOfCorrections } from './tell-of-corrections.ts';
 import { tellOfFiles } from './tell-of-files.ts';
 import { tellOfHostileSeams } from './tell-of-hostile-seams.ts';
+import { tellOfStatics } from './tell-of-statics.ts';
 
 const [inEnglish, inGerman] = [createSpeaker(englishCore), createSpeaker(germanCore)];
 
@@ -106,6 +107,7 @@ const MADE: Readonly<Record<string, () => unknown>> = {
   'a yoke': () => makeCoarse(average, { layout: 'upright8Yoke' }),
   'insides that cannot hold': () => INSIDES.map((inside) => makeCoarse(average, { inside })),
   'corrections and checks': tellOfCorrections,
+  'filled shells without balance': tellOfStatics,
   'what is rare': () => Object.entries(RARE).map(([id, values]) => ({ id, values })),
 };
 

@@ -17,7 +17,7 @@ function makeNoise(seed: number): () => number {
 }
 
 /** Dense rows of a sparse symmetric matrix. */
-function toDense(pattern: SparsePattern, values: Float64Array, b: 1 | 2): number[][] {
+function toDense(pattern: SparsePattern, values: Float64Array, b: 1 | 2 | 3): number[][] {
   const n = pattern.size * b;
   const dense = Array.from({ length: n }, () => new Array<number>(n).fill(0));
   for (let c = 0; c < pattern.size; c++) {
@@ -57,7 +57,7 @@ function solveDense(matrix: number[][], right: ArrayLike<number>): number[] {
 }
 
 /** Random sparse pattern, connected by a path, and values made positive definite by a dominant diagonal. */
-function randomSystem(n: number, extra: number, b: 1 | 2, seed: number) {
+function randomSystem(n: number, extra: number, b: 1 | 2 | 3, seed: number) {
   const noise = makeNoise(seed);
   const pick = () => Math.floor(((noise() + 1) / 2) * n);
   const pairs: number[] = [];
@@ -69,7 +69,11 @@ function randomSystem(n: number, extra: number, b: 1 | 2, seed: number) {
   for (let c = 0; c < n; c++) {
     for (let k = pattern.columnStart[c]; k < pattern.columnStart[c + 1]; k++) {
       const r = pattern.rowIndex[k];
-      if (r === c && b === 2) values[4 * k + 1] = values[4 * k + 2];
+      if (r === c) {
+        for (let i = 0; i < b; i++) {
+          for (let j = 0; j < i; j++) values[b * b * k + j * b + i] = values[b * b * k + i * b + j];
+        }
+      }
       for (let i = 0; i < b; i++) {
         for (let j = 0; j < b; j++) {
           const size = Math.abs(values[k * b * b + i * b + j]);
@@ -112,7 +116,7 @@ describe('patternFromPairs', () => {
 });
 
 describe('Ldlt against dense elimination', () => {
-  for (const b of [1, 2] as const) {
+  for (const b of [1, 2, 3] as const) {
     for (const [n, extra] of [
       [1, 0],
       [2, 1],

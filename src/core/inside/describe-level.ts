@@ -55,8 +55,8 @@ function deviationOfCircle(outline: Float64Array, radius: number): number {
   return worst;
 }
 
-/** By its share of the section's width. */
-function placeOnSection(x: number, y: number, outline: Float64Array): SectionPlace {
+/** Where a point seen from above lies on a section (n × 2), by its share of the section's width. */
+export function placeOnSection(x: number, y: number, outline: Float64Array): SectionPlace {
   const box = boundsOfPolyline(outline);
   const share = Math.abs(x) / (0.5 * (box.maxX - box.minX));
   const half = y > 0.5 * (box.minY + box.maxY) ? 'front' : 'back';

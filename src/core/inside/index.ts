@@ -8,7 +8,7 @@ export {
   outsideOfCloth,
   takenOffBy,
 } from './cloth-growth.ts';
-export { nameOfPlace } from './describe-level.ts';
+export { nameOfPlace, placeOnSection } from './describe-level.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
 export { INSIDE_OPTIONS } from './inside-options.ts';

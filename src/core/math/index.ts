@@ -5,7 +5,7 @@ export { clampKnots, cubicSpanPolynomials, grevilleAbscissae } from './cubic-b-s
 export { cubicSplineMoments, evaluateCubicSpline, findSplineInterval } from './cubic-spline.ts';
 export { distance, distanceInPlane, distanceInSpace } from './distances.ts';
 export { Ldlt, type LdltReport } from './ldlt.ts';
-export { analyseLdlt, type LdltSymbolic } from './ldlt-symbolic.ts';
+export { analyseLdlt, type BlockSize, type LdltSymbolic } from './ldlt-symbolic.ts';
 export {
   isInsidePolygon,
   measureAlong,

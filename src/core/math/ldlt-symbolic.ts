@@ -9,6 +9,9 @@ import {
 import { orderMinimumDegree } from './order-minimum-degree.ts';
 import type { SparsePattern } from './sparse-pattern.ts';
 
+/** Unknowns of one entry of the pattern: a number, a point in the plane, a point in space. */
+export type BlockSize = 1 | 2 | 3;
+
 /**
  * Everything about a sparse LDLᵀ that depends on the pattern alone; reused for any number of factors.
  * Supernodes are runs of columns that share their rows; each is factored as one dense front.
@@ -16,7 +19,7 @@ import type { SparsePattern } from './sparse-pattern.ts';
  */
 export interface LdltSymbolic {
   readonly size: number;
-  readonly blockSize: 1 | 2;
+  readonly blockSize: BlockSize;
   /** order[k] = original index at elimination position k. */
   readonly order: Int32Array;
   /** #S + 1 first column (position) of each supernode. */
@@ -44,13 +47,17 @@ export interface LdltSymbolic {
  * (1990); Duff and Reid, "The multifrontal solution of indefinite sparse symmetric linear equations",
  * ACM TOMS 9 (1983); relaxed supernodes: Ashcraft and Grimes, ACM TOMS 15 (1989).
  */
-export function analyseLdlt(pattern: SparsePattern, blockSize: 1 | 2, order?: Int32Array): LdltSymbolic {
+export function analyseLdlt(pattern: SparsePattern, blockSize: BlockSize, order?: Int32Array): LdltSymbolic {
   const first = order ?? orderMinimumDegree(pattern);
   const upper = permutedRows(pattern, first);
   const tree = eliminationTree(upper, pattern.size);
   const post = postorder(tree);
   const ordered = post.map((k) => first[k]);
-  const fundamental = findSupernodes(permutedRows(pattern, ordered), pattern.size, WIDEST / blockSize);
+  const fundamental = findSupernodes(
+    permutedRows(pattern, ordered),
+    pattern.size,
+    Math.floor(WIDEST / blockSize),
+  );
   const merged = mergeSmallSupernodes(fundamental, blockSize);
   const finalOrder = merged.oldPosition.map((k) => ordered[k]);
   return layOut(pattern, blockSize, finalOrder, merged);
@@ -194,7 +201,7 @@ function mergeSmallSupernodes(nodes: Supernodes, blockSize: number): MergedSuper
 
 function layOut(
   pattern: SparsePattern,
-  blockSize: 1 | 2,
+  blockSize: BlockSize,
   order: Int32Array,
   nodes: MergedSupernodes,
 ): LdltSymbolic {
@@ -269,7 +276,7 @@ function peakStack(nodes: Supernodes, blockSize: number): number {
 
 function valueTargets(
   pattern: SparsePattern,
-  blockSize: 1 | 2,
+  blockSize: BlockSize,
   order: Int32Array,
   nodes: MergedSupernodes,
   panelStart: Int32Array,

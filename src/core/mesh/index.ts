@@ -2,6 +2,7 @@ export { type CappedMesh, capBoundaryLoops } from './cap-boundary-loops.ts';
 export type { ChartSurface } from './chart-surface.ts';
 export { eulerCharacteristic } from './euler-characteristic.ts';
 export { findBoundaryLoops } from './find-boundary-loops.ts';
+export { finderOnMesh } from './finder-on-mesh.ts';
 export { findNeighbours, findTwins, nextHalfedge, previousHalfedge } from './halfedges.ts';
 export { locateOnMesh, positionOnMesh, type SurfacePoint } from './locate-on-mesh.ts';
 export { measureArea, measureTriangleAreas, measureVertexAreas, measureVolume } from './measure-areas.ts';

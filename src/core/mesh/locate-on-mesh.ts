@@ -37,7 +37,12 @@ export function locateOnMesh(mesh: Mesh, at: readonly number[]): SurfacePoint | 
   return found;
 }
 
-function nearestWeights(mesh: Mesh, triangle: number, at: readonly number[]): [number, number, number] {
+/** Weights of the point of a triangle nearest to x, y, z. */
+export function nearestWeights(
+  mesh: Mesh,
+  triangle: number,
+  at: readonly number[],
+): [number, number, number] {
   const { positions, triangles } = mesh;
   const [a, b, c] = [0, 1, 2].map((k) => 3 * triangles[3 * triangle + k]);
   const dot = (from: number, to: number, origin: number) => {

@@ -17,6 +17,7 @@ import { project } from './core/project.ts';
 import { seams } from './core/seams.ts';
 import { sheet } from './core/sheet.ts';
 import { simulate } from './core/simulate.ts';
+import { statics } from './core/statics.ts';
 import { zones } from './core/zones.ts';
 
 /** Everything the core says, in German. */
@@ -43,6 +44,7 @@ export const catalogue: Catalogue = {
     ...seams,
     ...sheet,
     ...simulate,
+    ...statics,
     ...inside,
     ...zones,
   },

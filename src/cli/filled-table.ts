@@ -1,0 +1,155 @@
+/**
+ * npm run filled [-- --triangles N] [--body WORD] [--pressure KPA] [--tube PERCENT] [--without KINDS] [--throat-webs]
+ * Prints what the filled form of every demo body is in space beside what was asked: girth, width and depth over the cloth at every
+ * level, distances to the body, what webs and seams carry. `--tube`: growth of the test tube, which is taken off the
+ * panels. `--without`: kinds of braces left out; `--throat-webs`: with a pair of webs
+ * more, on trial. Ends with 1 when anything could not be made.
+ */
+import { readdirSync } from 'node:fs';
+import path from 'node:path';
+import { Command } from 'commander';
+import type { Issue } from '../core/base/index.ts';
+import {
+  designedBraces,
+  type FilledGiven,
+  type FilledMeasures,
+  type FilledPlace,
+  filledProblem,
+  loadOfFilling,
+  measureFilled,
+  throatWebs,
+} from '../core/filled/index.ts';
+import { createPipeline } from '../core/pipeline/index.ts';
+import type { Project } from '../core/project/index.ts';
+import { findEquilibrium } from '../core/statics/index.ts';
+import { createReader } from './create-reader.ts';
+import { formatTable } from './format-table.ts';
+import { readProjectFile } from './read-project-file.ts';
+
+const options = new Command('filled')
+  .option('--triangles <n>', 'of each form', '6000')
+  .option('--body <word>', 'only demo bodies whose file name contains it', '')
+  .option('--pressure <kPa>', 'of the filling', '3')
+  .option('--tube <percent>', 'growth of the test tube', '0.7557')
+  .option('--without <kinds>', 'leave out: tie, web, strap, by commas', '')
+  .option('--throat-webs', 'with a pair of webs more, on trial', false)
+  .parse()
+  .opts<{
+    triangles: string;
+    body: string;
+    pressure: string;
+    tube: string;
+    without: string;
+    throatWebs: boolean;
+  }>();
+
+const demos = path.join(import.meta.dirname, '../../shared/demos');
+const pipeline = createPipeline();
+const { speaker, say } = await createReader('en');
+const left = options.without.split(',');
+
+/** A demo's form, ready to be filled. */
+function formOf(project: Project): FilledGiven | readonly Issue[] {
+  const inside = { ...project.inside, measuredGrowth: Number(options.tube) / 100 };
+  const made = pipeline.makeForm(
+    { ...project, inside },
+    { speaker, targetTriangles: Number(options.triangles), now: () => performance.now() },
+  );
+  if (!made.ok || !made.value.inside) return made.issues;
+  const { shell, flat } = made.value;
+  const { shape } = made.value.inside;
+  const braces = shape.braces.filter(({ kind }) => !left.includes(kind));
+  return { shell, flat, inside: { ...shape, braces }, options: inside };
+}
+
+const signed = (x: number, digits = 1): string => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`;
+const placeInWords = ({ distance, over, where }: FilledPlace): string =>
+  `${signed(distance, 0)} ${where}, over ${over ?? 'the base'}`;
+
+function sizesOf(body: string, { levels }: FilledMeasures): string[] {
+  const cells = levels.map(({ asked, found }) =>
+    (['girth', 'width', 'depth'] as const).map((size) => signed(found[size] - asked[size])).join(' '),
+  );
+  return [body, ...cells];
+}
+
+function summaryOf(body: string, measures: FilledMeasures, steps: number, ms: number): string[] {
+  const { distance, throat, pulls, seams, boards } = measures;
+  const most = pulls.toSorted((a, b) => b.pull - a.pull)[0];
+  const peak = pulls.toSorted((a, b) => b.peak - a.peak)[0];
+  const seam = Math.max(...seams.map((one) => one.peak));
+  const turned = Math.max(...boards.filter(({ id }) => id.startsWith('armhole')).map((one) => one.turned));
+  return [
+    body,
+    distance.rms.toFixed(1),
+    (100 * distance.within).toFixed(1),
+    placeInWords(distance.worst),
+    signed(throat.distance, 0),
+    most ? `${most.id} ${most.pull.toFixed(0)}` : '',
+    peak ? `${peak.id} ${peak.peak.toFixed(0)}` : '',
+    `${Math.min(...seams.map((one) => one.mean)).toFixed(1)}–${Math.max(...seams.map((one) => one.mean)).toFixed(1)}, ${seam.toFixed(0)}`,
+    ((180 / Math.PI) * turned).toFixed(1),
+    `${steps} / ${ms.toFixed(0)}`,
+  ];
+}
+
+const sizes: string[][] = [];
+const summaries: string[][] = [];
+let levels: readonly string[] = [];
+let missed = 0;
+for (const file of readdirSync(demos)
+  .filter((name) => name.includes(options.body))
+  .sort()) {
+  const body = path.basename(file, '.loftseam.json');
+  const project = await readProjectFile(path.join(demos, file));
+  const form = project.ok ? formOf(project.value) : project.issues;
+  const refuse = (issues: readonly Issue[]): void => {
+    missed++;
+    const worst = issues.find(({ severity }) => severity === 'error') ?? issues[0];
+    summaries.push([body, worst ? say(worst.message) : 'not made', ...Array<string>(8).fill('')]);
+  };
+  if (!('shell' in form)) {
+    refuse(form);
+    continue;
+  }
+  const load = { ...loadOfFilling(form.options), pressure: Number(options.pressure) / 1000 };
+  const braces = [...designedBraces(form), ...(options.throatWebs ? throatWebs(form) : [])];
+  const filled = filledProblem(form, { load, braces });
+  // Of the processor, so that a busy machine counts less.
+  const start = process.cpuUsage();
+  const balance = findEquilibrium(filled.problem);
+  const ms = process.cpuUsage(start).user / 1000;
+  if (!balance.ok) {
+    refuse(balance.issues);
+    continue;
+  }
+  const measures = measureFilled(filled, balance.value);
+  levels = measures.levels.map(({ id }) => id);
+  sizes.push(sizesOf(body, measures));
+  summaries.push(summaryOf(body, measures, balance.value.steps, ms));
+}
+
+const right = 'right' as const;
+const ofSizes = [{ title: 'body' }, ...levels.map((title) => ({ title, align: right }))];
+const ofSummaries = [
+  { title: 'body' },
+  { title: 'rms', align: right },
+  { title: '% in 8 mm', align: right },
+  { title: 'worst' },
+  { title: 'throat', align: right },
+  { title: 'most N' },
+  { title: 'peak N/cm' },
+  { title: 'seams N/cm', align: right },
+  { title: 'armhole °', align: right },
+  { title: 'steps / ms of processor', align: right },
+];
+const unequal =
+  levels.length > 0
+    ? formatTable(
+        ofSizes,
+        sizes.filter(({ length }) => length === ofSizes.length),
+      )
+    : '';
+process.stdout.write(`Girth, width, depth, filled less asked, mm\n${unequal}\n\n`);
+process.stdout.write(`${formatTable(ofSummaries, summaries)}\n`);
+process.exitCode = missed > 0 ? 1 : 0;
