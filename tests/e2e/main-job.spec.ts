@@ -123,7 +123,7 @@ test('a seam pointed at lights up everywhere; another layout makes other pieces'
   await expect(page.locator('.seam-table tbody tr[data-lit]')).toHaveCount(1);
 
   await goTo(page, 'Seams');
-  const layouts = page.getByRole('radio');
+  const layouts = page.locator('.layout-card').getByRole('radio');
   expect(await layouts.count()).toBeGreaterThan(1);
   const before = await page.getByRole('button', { name: /^Panels/ }).textContent();
   await layouts.nth(1).check();
