@@ -149,10 +149,10 @@ describe.each(['average', 'rounded-back'])('plates of the demo %s', (demo) => {
 
   it('are as long round, with the cloth between, as what is sewn to them', () => {
     const armholes = ['Right', 'Left'] as const;
-    // Where the shell narrows behind the base by less than is told (0.3 mm over the board), half of that is drawn in.
+    // Where the shell narrows a little behind the base, by less than is told, the plate is drawn in: round it by 0.27 mm at most here.
     const base = rim('base-plate-1') + cloth - sewn(form.pieces, 'base');
     expect(base).toBeLessThan(0.05);
-    expect(base).toBeGreaterThan(-2 * Math.PI * 0.15);
+    expect(base).toBeGreaterThan(-0.3);
     for (const side of armholes) {
       const low = side.toLowerCase();
       const own = inner.filter((piece) => piece.material === 'arms' && piece.side === low);
