@@ -336,7 +336,7 @@ describe('layouts', () => {
     const princessBack = upright8.lines.find((line) => line.id === 'princessBack')!;
     const toYoke = {
       ...princessBack,
-      through: [...princessBack.through.slice(0, -1), { landmark: 'bladePointRight', onLine: 'yoke' }],
+      through: [...princessBack.through.slice(0, -2), { landmark: 'bladePointRight', onLine: 'yoke' }],
     };
     const lines = upright8.lines.map((line) => (line.id === 'princessBack' ? toYoke : line));
     const shell = cut(cylinder, { ...upright8, lines: [...lines, yoke] }, 6000);
