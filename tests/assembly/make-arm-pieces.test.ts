@@ -97,6 +97,15 @@ describe('pieces of the arms', () => {
     }
   });
 
+  it('say how the arms were held when measured, where it was told, and have room for it', () => {
+    expect(pieces.flatMap(({ notes }) => notes ?? [])).toEqual([]);
+    for (const piece of makeArmPieces(arms.value, seams, 'flexed')) {
+      expect(piece.notes?.map(inEnglish)).toEqual(['Arm girths taken bent, with a fist']);
+      const drafted = draftPiece(piece, { say: inEnglish, project: '', body: 'bust', date: '' });
+      expect(drafted.issues.map(({ message }) => inEnglish(message))).toEqual([]);
+    }
+  });
+
   it('can be drafted, the right way round', () => {
     for (const piece of pieces) {
       const drafted = draftPiece(piece, {

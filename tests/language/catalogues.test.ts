@@ -101,7 +101,8 @@ const MADE: Readonly<Record<string, () => unknown>> = {
   'hostile bodies, files and panels': tellOfHostileInputs,
   'lines, panels and regions that cannot be': tellOfHostileSeams,
   'pieces, paper and files': tellOfFiles,
-  'an average figure with arms': () => makeCoarse(average),
+  'an average figure with arms, measured bent': () =>
+    makeCoarse({ ...average, body: { ...average.body, arms: 'flexed' } }),
   'a flat chest': () => makeCoarse(broadChest, { layout: 'upright12BustWaist' }),
   'unlike shoulders': () => makeCoarse(unevenShoulders, { layout: 'upright16' }),
   'a yoke': () => makeCoarse(average, { layout: 'upright8Yoke' }),

@@ -47,6 +47,9 @@ describe('parseProject', () => {
     expect(silent.ok && silent.value.body.waist).toBe(undefined);
     expect(wrong.ok).toBe(false);
     expect(wrong.issues[0].path).toBe('body.waist');
+    const [held, misheld] = [read({ arms: 'flexed' }), read({ arms: 'up' })];
+    expect(held.ok && held.value.body.arms).toBe('flexed');
+    expect(misheld.issues[0].path).toBe('body.arms');
   });
 
   it('fills absent sections and keeps what is there', () => {

@@ -1,4 +1,10 @@
-import { type Figure, type MeasureValue, USUAL_WAIST, type WaistKind } from '../../core/body/index.ts';
+import {
+  type ArmState,
+  type Figure,
+  type MeasureValue,
+  USUAL_WAIST,
+  type WaistKind,
+} from '../../core/body/index.ts';
 import type { TestTubeReadings } from '../../core/inside/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
@@ -18,6 +24,7 @@ export interface EditActions {
   setFigure(figure: Figure): void;
   /** Where the waist was tied. */
   setWaist(waist: WaistKind): void;
+  setArms(arms: ArmState): void;
   /** mm; `null` forgets the measure, so that it is estimated again. */
   setMeasure(id: string, value: MeasureValue | null, label: string): void;
   /** Two or more readings of one measure, mm; their mean is used. Fewer than two are an ordinary measure. */
@@ -162,6 +169,7 @@ type BodyEdits =
   | 'setUnits'
   | 'setFigure'
   | 'setWaist'
+  | 'setArms'
   | 'setMeasure'
   | 'setReadings'
   | 'setShape';
@@ -182,6 +190,10 @@ function bodyEdits({ say, change }: Steps): Pick<EditActions, BodyEdits> {
         if (before === waist) return project;
         return { ...project, body: waist === USUAL_WAIST ? others : { ...others, waist } };
       }),
+    setArms: (arms) =>
+      change(say().arms, (project) =>
+        project.body.arms === arms ? project : { ...project, body: { ...project.body, arms } },
+      ),
     setMeasure: (id, value, label) =>
       change(value === null ? say().clear(label) : say().set(label), (project) => {
         const measures = withEntry(project.body.measures, id, value);

@@ -1,4 +1,5 @@
 import type { Phrase } from '../base/index.ts';
+import type { ArmState } from '../body/index.ts';
 import { measureAlongPath } from '../mesh/index.ts';
 import type { PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { ArmPanel } from './cut-arm.ts';
@@ -60,9 +61,20 @@ function nearest(along: Float64Array, wanted: number): number {
   return best;
 }
 
-/** What drafting needs of the arms: a back and a front of material `arms` each. Parallel to the panels. */
-export function makeArmPieces({ panels, flat }: FlatArms, seams: readonly ArmSeam[]): PieceInput[] {
-  return panels.map((panel, i) => armInput(panel, flat[i].positions, seams));
+/**
+ * What drafting needs of the arms: a back and a front of material `arms` each. Parallel to the panels. How the arms were
+ * held when measured is written on them, where it was said.
+ */
+export function makeArmPieces(
+  { panels, flat }: FlatArms,
+  seams: readonly ArmSeam[],
+  state?: ArmState,
+): PieceInput[] {
+  const notes = state && [phrase('arm.measured', { state })];
+  return panels.map((panel, i) => ({
+    ...armInput(panel, flat[i].positions, seams),
+    ...(notes && { notes }),
+  }));
 }
 
 function armInput(panel: ArmPanel, flat: Float64Array, seams: readonly ArmSeam[]): PieceInput {

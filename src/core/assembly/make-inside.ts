@@ -1,4 +1,5 @@
 import { failure, type Issue, type Result, type Say, success } from '../base/index.ts';
+import type { ArmState } from '../body/index.ts';
 import type { Form, FormInside } from '../form/index.ts';
 import {
   allowanceOfCover,
@@ -52,7 +53,11 @@ export function designOfShell(
 }
 
 /** The arms' pieces, their seams lettered after all that are taken. */
-function armInputs({ form, arms }: InsideDesign, taken: readonly PieceInput[]): PieceInput[] {
+function armInputs(
+  { form, arms }: InsideDesign,
+  taken: readonly PieceInput[],
+  state: ArmState | undefined,
+): PieceInput[] {
   const letters = new Set(taken.flatMap(({ edges }) => edges.map(({ letter }) => letter)));
   let next = form.letterCount;
   for (let i = next; i <= form.letterCount + letters.size + 26; i++)
@@ -60,6 +65,7 @@ function armInputs({ form, arms }: InsideDesign, taken: readonly PieceInput[]): 
   return makeArmPieces(
     arms,
     nameArmSeams(arms.panels, (k) => form.letterOf(next + k)),
+    state,
   );
 }
 
@@ -75,7 +81,7 @@ export function makeInside(
   const { form, shape, arms } = design;
   const parts = insideInputs(form, shape, project.inside);
   issues.push(...parts.issues);
-  const inputs = [...parts.inputs, ...armInputs(design, parts.inputs)];
+  const inputs = [...parts.inputs, ...armInputs(design, parts.inputs, project.body.arms)];
   const pieces: Piece[] = [];
   const info = { say, project: project.name, body: say(bodyInWords(project)), date };
   for (const input of inputs) {

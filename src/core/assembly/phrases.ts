@@ -1,4 +1,5 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
+import type { ArmState } from '../body/index.ts';
 
 type Side = 'right' | 'left';
 
@@ -13,6 +14,7 @@ export interface ArmNamePhrases {
   /** The same before it has a letter. */
   readonly 'arm.join': { readonly line: 'outer' | 'inner'; readonly side: Side };
   readonly 'arm.all': NoValues;
+  readonly 'arm.measured': { readonly state: ArmState };
 }
 
 /** What this room says, and what is put in. */

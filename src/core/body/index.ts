@@ -1,3 +1,4 @@
+export { ARM_STATES, type ArmState } from './arm-states.ts';
 export { checkMeasures } from './check-measures.ts';
 export { type BodyComparison, compareBodies, type SectionChange } from './compare-bodies.ts';
 export { estimateMeasures } from './estimate-measures.ts';

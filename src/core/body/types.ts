@@ -1,4 +1,5 @@
 import type { Issue, Phrase } from '../base/index.ts';
+import type { ArmState } from './arm-states.ts';
 import type { Arm } from './make-arm.ts';
 import type { LandmarkId, LevelId } from './place-ids.ts';
 import type { WaistKind } from './waist-kinds.ts';
@@ -14,6 +15,8 @@ export interface BodyInput {
   readonly figure: Figure;
   /** Where the waist was tied, for every measure that starts or ends there; absent = narrowest. */
   readonly waist?: WaistKind;
+  /** How the arms were held when measured; absent = not said. Nothing of the shape follows, what is written does. */
+  readonly arms?: ArmState;
   readonly measures: Readonly<Record<string, MeasureValue>>;
   readonly readings?: Readonly<Record<string, readonly number[]>>;
   readonly shape?: Readonly<Record<string, string | number>>;

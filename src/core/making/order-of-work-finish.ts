@@ -24,7 +24,7 @@ export function finishSteps(form: Form): WorkStep[] {
     closeBase(form),
     markLines(form, targets),
     tryStand(form),
-    ...(armed ? [hangArms()] : []),
+    ...(armed ? [hangArms(form)] : []),
     careFor(armed),
   ];
 }
@@ -194,12 +194,17 @@ function tryStand(form: Form): WorkStep {
   );
 }
 
-function hangArms(): WorkStep {
+function hangArms({ project }: Form): WorkStep {
+  const state = project.body.arms;
   return step(
     'arms',
     'finish',
     phrase('step.arms.title'),
-    [phrase('step.arms.fill'), phrase('step.arms.peg')],
+    [
+      ...(state ? [phrase('step.arms.measured', { state })] : []),
+      phrase('step.arms.fill'),
+      phrase('step.arms.peg'),
+    ],
     { needs: ['sew-arms', 'magnets', 'stand'], cautions: cautionsOf('magnets') },
   );
 }

@@ -1,4 +1,5 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
+import type { ArmState } from '../body/index.ts';
 import type { WorkPhase } from '../form/index.ts';
 import type { PlateRim } from '../inside/index.ts';
 import type { ReadingKind } from '../simulate/index.ts';
@@ -124,6 +125,7 @@ interface FinishSteps {
   readonly 'step.arms.title': NoValues;
   readonly 'step.arms.fill': NoValues;
   readonly 'step.arms.peg': NoValues;
+  readonly 'step.arms.measured': { readonly state: ArmState };
   readonly 'step.care.title': NoValues;
   readonly 'step.care.measure': NoValues;
   readonly 'step.care.place': NoValues;

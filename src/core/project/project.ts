@@ -1,5 +1,5 @@
 import type { OptionsOf } from '../base/index.ts';
-import { type BodyInput, WAIST_KINDS } from '../body/index.ts';
+import { ARM_STATES, type BodyInput, WAIST_KINDS } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
 import { INSIDE_OPTIONS, type InsideOptions } from '../inside/index.ts';
 import { GRAIN_TURN, PATTERN_OPTIONS, type PatternOptions } from '../pattern/index.ts';
@@ -97,6 +97,7 @@ const bodySchema = z.strictObject({
   readings: named(z.array(lengthInMm).min(1).max(20)).exactOptional(),
   shape: named(z.union([z.string().max(100), z.number()])).exactOptional(),
   waist: z.enum(WAIST_KINDS).exactOptional(),
+  arms: z.enum(ARM_STATES).exactOptional(),
 });
 const seamsSchema = z.strictObject({
   layout: z.string().max(100).exactOptional(),

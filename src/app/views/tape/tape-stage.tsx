@@ -1,6 +1,8 @@
+import type { ReactNode } from 'react';
 import { MEASURES, type MeasureDefinition, type MeasureGroup } from '../../../core/body/index.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { ArmChoice } from './arm-choice.tsx';
 import { MeasureField } from './measure-field.tsx';
 import { NextMeasure } from './next-measure.tsx';
 import { WaistChoice } from './waist-choice.tsx';
@@ -34,7 +36,9 @@ export function TapeStage() {
         <NextMeasure />
       </section>
       {GROUPS.map((group) => (
-        <MeasureGroupList key={group} {...words.groups[group]} measures={ofGroup(group)} />
+        <MeasureGroupList key={group} {...words.groups[group]} measures={ofGroup(group)}>
+          {group === 'arms' && <ArmChoice />}
+        </MeasureGroupList>
       ))}
       <p className="quiet">{words.howToType}</p>
     </div>
@@ -62,9 +66,10 @@ interface MeasureGroupListProps {
   readonly name: string;
   readonly why: string;
   readonly measures: readonly MeasureDefinition[];
+  readonly children: ReactNode;
 }
 
-function MeasureGroupList({ name, why, measures }: MeasureGroupListProps) {
+function MeasureGroupList({ name, why, measures, children }: MeasureGroupListProps) {
   const given = useApp((state) => state.project?.body.measures);
   const words = useWords().tape;
   const count = measures.filter((measure) => given?.[measure.id] !== undefined).length;
@@ -81,6 +86,7 @@ function MeasureGroupList({ name, why, measures }: MeasureGroupListProps) {
           <MeasureField key={measure.id} measure={measure} isRequired={false} />
         ))}
       </ul>
+      {children}
     </details>
   );
 }

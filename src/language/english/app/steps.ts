@@ -9,6 +9,7 @@ export const steps = {
   showUnits: { cm: 'Show centimetres', in: 'Show inches' },
   figure: 'Change figure',
   waist: 'Change the waist',
+  arms: 'Say how the arms were measured',
   set: (what: string) => `Set ${what}`,
   clear: (what: string) => `Clear ${what}`,
   layout: (layout: string) => `Use ${layout}`,

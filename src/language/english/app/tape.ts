@@ -16,6 +16,11 @@ export const tape = {
       },
       why: 'Take every length to or from the waist at the same place.',
     },
+    armsHeld: {
+      which: 'How were the arms held?',
+      states: { relaxed: 'Hanging, relaxed', flexed: 'Bent, with a fist' },
+      why: 'Over a relaxed arm sleeves fit at rest, over a bent one they let it work. It is written on the pieces and in the order of work.',
+    },
     next: {
       measure: 'Measure next:',
       gain: (after: string, before: string) => `(shape known to ±${after} mm instead of ±${before} mm)`,

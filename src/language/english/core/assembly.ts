@@ -11,6 +11,8 @@ export const assembly: Entries<AssemblyPhrases> = {
   'arm.seam': ({ line, side }) => `arm ${line} seam ${side}`,
   'arm.join': ({ line, side }) => `seam arm-${line}-${side}`,
   'arm.all': 'arms',
+  'arm.measured': ({ state }) =>
+    state === 'relaxed' ? 'Arm girths taken hanging, relaxed' : 'Arm girths taken bent, with a fist',
   'layout.own': 'Own layout',
   'layout.unknown': ({ layout, known }) =>
     `There is no seam layout called “${layout}”. There are: ${known.join(', ')}.`,

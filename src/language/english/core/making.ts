@@ -205,6 +205,10 @@ export const making: Entries<MakingPhrases> = {
   'step.arms.title': 'Fill and hang the arms',
   'step.arms.fill':
     'Fill them softer above the elbow, so that a sleeve goes over. Sew the cap on with the magnets inside and the peg through it; hang them only when the torso is finished.',
+  'step.arms.measured': ({ state }) =>
+    state === 'relaxed'
+      ? 'Their girths were taken relaxed: fill them until the tape reads those again, and give sleeves the room that a bent arm wants.'
+      : 'Their girths were taken bent, with a fist: fill them until the tape reads those again; sleeves fitted over them let the arm work.',
   'step.arms.peg': 'The peg carries, the magnets only locate.',
 
   'step.care.title': 'Measure it again from time to time',

@@ -10,6 +10,7 @@ export const steps: typeof english = {
   showUnits: { cm: 'Zentimeter zeigen', in: 'Zoll zeigen' },
   figure: 'Figur wechseln',
   waist: 'Taille anders wählen',
+  arms: 'Sagen, wie die Arme gemessen wurden',
   set: (what) => `${what} setzen`,
   clear: (what) => `${what} leeren`,
   layout: (layout) => `Nahtführung: ${layout}`,

@@ -17,6 +17,11 @@ export const tape: typeof english = {
       },
       why: 'Alle Längen zur Taille oder von ihr aus an derselben Stelle nehmen.',
     },
+    armsHeld: {
+      which: 'Wie waren die Arme gehalten?',
+      states: { relaxed: 'Hängend, locker', flexed: 'Gebeugt, mit Faust' },
+      why: 'Über einem lockeren Arm passen Ärmel in Ruhe, über einem gebeugten lassen sie ihn arbeiten. Es steht auf den Teilen und im Arbeitsablauf.',
+    },
     next: {
       measure: 'Als Nächstes messen:',
       gain: (after, before) => `(die Form ist dann auf ±${after} mm statt ±${before} mm bekannt)`,

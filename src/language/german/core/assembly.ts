@@ -15,6 +15,10 @@ export const assembly: Entries<AssemblyPhrases> = {
   'arm.seam': ({ line, side }) => `${LINES[line]} Armnaht ${SIDES[side]}`,
   'arm.join': ({ line, side }) => `${LINES[line]} Armnaht ${SIDES[side]}`,
   'arm.all': 'Arme',
+  'arm.measured': ({ state }) =>
+    state === 'relaxed'
+      ? 'Armumfänge hängend und locker gemessen'
+      : 'Armumfänge gebeugt und mit Faust gemessen',
   'layout.own': 'Eigene Nahtführung',
   'layout.unknown': ({ layout, known }) =>
     `Es gibt keine Nahtführung „${layout}“. Es gibt: ${known.join(', ')}.`,

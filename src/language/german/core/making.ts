@@ -219,6 +219,10 @@ export const making: Entries<MakingPhrases> = {
   'step.arms.title': 'Die Arme füllen und anhängen',
   'step.arms.fill':
     'Über dem Ellenbogen weicher füllen, damit ein Ärmel darübergeht. Die Kappe mit den Magneten innen und dem Zapfen hindurch annähen; erst anhängen, wenn der Rumpf fertig ist.',
+  'step.arms.measured': ({ state }) =>
+    state === 'relaxed'
+      ? 'Ihre Umfänge wurden locker genommen: füllen, bis das Maßband sie wieder zeigt, und Ärmeln die Weite geben, die ein gebeugter Arm braucht.'
+      : 'Ihre Umfänge wurden gebeugt und mit Faust genommen: füllen, bis das Maßband sie wieder zeigt; Ärmel, die darüber passen, lassen den Arm arbeiten.',
   'step.arms.peg': 'Der Zapfen trägt, die Magnete zeigen nur die Stelle.',
 
   'step.care.title': 'Von Zeit zu Zeit nachmessen',
