@@ -1,23 +1,20 @@
 /**
- * npm run filled [-- --triangles N] [--body WORD] [--pressure KPA] [--tube PERCENT] [--without KINDS] [--throat-webs]
+ * npm run filled [-- --triangles N] [--body WORD] [--pressure KPA] [--tube PERCENT] [--without KINDS]
  * Prints what the filled form of every demo body is in space beside what was asked: girth, width and depth over the cloth at every
  * level, distances to the body, what webs and seams carry. `--tube`: growth of the test tube, which is taken off the
- * panels. `--without`: kinds of braces left out; `--throat-webs`: with a pair of webs
- * more, on trial. Ends with 1 when anything could not be made.
+ * panels. `--without`: kinds of braces left out. Ends with 1 when anything could not be made.
  */
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
 import type { Issue } from '../core/base/index.ts';
 import {
-  designedBraces,
   type FilledGiven,
   type FilledMeasures,
   type FilledPlace,
   filledProblem,
   loadOfFilling,
   measureFilled,
-  throatWebs,
 } from '../core/filled/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import type { Project } from '../core/project/index.ts';
@@ -31,8 +28,7 @@ const options = new Command('filled')
   .option('--body <word>', 'only demo bodies whose file name contains it', '')
   .option('--pressure <kPa>', 'of the filling', '3')
   .option('--tube <percent>', 'growth of the test tube', '0.7557')
-  .option('--without <kinds>', 'leave out: tie, web, strap, by commas', '')
-  .option('--throat-webs', 'with a pair of webs more, on trial', false)
+  .option('--without <kinds>', 'leave out: tie, web, strap, throat, by commas', '')
   .parse()
   .opts<{
     triangles: string;
@@ -40,7 +36,6 @@ const options = new Command('filled')
     pressure: string;
     tube: string;
     without: string;
-    throatWebs: boolean;
   }>();
 
 const demos = path.join(import.meta.dirname, '../../shared/demos');
@@ -113,8 +108,7 @@ for (const file of readdirSync(demos)
     continue;
   }
   const load = { ...loadOfFilling(form.options), pressure: Number(options.pressure) / 1000 };
-  const braces = [...designedBraces(form), ...(options.throatWebs ? throatWebs(form) : [])];
-  const filled = filledProblem(form, { load, braces });
+  const filled = filledProblem(form, { load });
   // Of the processor, so that a busy machine counts less.
   const start = process.cpuUsage();
   const balance = findEquilibrium(filled.problem);

@@ -5,7 +5,6 @@ import {
   filledProblem,
   loadOfFilling,
   measureFilled,
-  throatWebs,
 } from '../../src/core/filled/index.ts';
 import type { Equilibrium } from '../../src/core/statics/index.ts';
 import { solved } from '../statics/solved.ts';
@@ -202,14 +201,31 @@ describe('a filled demo body otherwise', () => {
     }
   });
 
-  it('swells less in the throat with webs there', () => {
-    const webs = throatWebs(given);
-    expect(webs.map(({ id }) => id)).toEqual(['throat-right', 'throat-left']);
-    const held = filledProblem(given, { braces: [...designedBraces(given), ...webs] });
-    const found = measureFilled(held, solved(held.problem));
-    // An independent simulation, of other bodies: ties carried on to the neck leave 18 of 39 mm, two more lines beside 13.
-    expect(found.throat.distance).toBeLessThan(measures.throat.distance / 2);
-    expect(found.throat.distance).toBeGreaterThan(0);
-    expect(found.distance.rms).toBeLessThan(0.75 * measures.distance.rms);
+  // An independent simulation, of other bodies: ties carried on to the neck leave 18 of 39 mm, two more lines beside 13.
+  it.each(['average', 'large-bust'])('%s swells less in the throat with webs there', (id) => {
+    const { given: own } = id === 'average' ? { given } : demoToFill(id, 3000);
+    const braces = designedBraces(own);
+    const throat = braces.filter((brace) => brace.id.startsWith('throat-'));
+    expect(throat.map((brace) => brace.id)).toEqual(['throat-right', 'throat-left']);
+    const open = filledProblem(own, { braces: braces.filter((brace) => !throat.includes(brace)) });
+    const swollen = measureFilled(open, solved(open.problem));
+    const holding = filledProblem(own);
+    const found = id === 'average' ? balance : solved(holding.problem);
+    const held = measureFilled(holding, found);
+    expect(held.throat.distance).toBeLessThan(20);
+    expect(held.throat.distance).toBeLessThan(swollen.throat.distance / 2);
+    expect(held.throat.distance).toBeGreaterThan(0);
+    expect(held.distance.rms).toBeLessThan(0.75 * swollen.distance.rms);
+    // Each holds over its height: pulled in its lower, its middle and its upper third.
+    for (const { brace, first, heights } of holding.braces.filter((one) => throat.includes(one.brace))) {
+      const forces = found.strandForces.subarray(first, first + heights.length);
+      for (const third of [0, 1, 2]) {
+        const of = forces.filter((_, k) => Math.floor((3 * k) / forces.length) === third);
+        expect(
+          of.reduce((sum, force) => sum + force, 0),
+          `${brace.id} ${third}`,
+        ).toBeGreaterThan(1);
+      }
+    }
   });
 });

@@ -36,6 +36,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
     left: 7.5,
     least: 15,
   },
+  'inside.throat-web-without-room': { room: 14, least: 50 },
   'inside.web-too-open': { brace: WEB, open: 0.64, most: 0.6 },
   'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
   'pipeline.broken-promise': { reason: '3 ≠ 4' },

@@ -157,6 +157,34 @@ function checkOrder(form: Form): void {
   expect(shellSeams(steps.slice(closing + 1))).toEqual([]);
   // Every edge of webs and ties that is sewn to the shell comes before the shell is closed.
   expect(Math.max(...inner)).toBeLessThan(closing);
+
+  // 5. Every edge of every brace once, by its letter: on the sleeve with its partner, else one seam of its own.
+  const { braces } = form.inside!.shape;
+  for (const { id, to } of braces) {
+    const { sewLines } = form.inside!.pieces.find((piece) => piece.id === id)!;
+    const edges = sewLines.filter(({ name }) => /^[A-Z]{1,3}$/.test(name));
+    expect(edges.length, id).toBeGreaterThanOrEqual(2);
+    for (const { id: edge, name: letter } of edges) {
+      const onSleeve = to === 'sleeve' && edge.startsWith('sleeve-');
+      const places = steps.flatMap((step, k) =>
+        step.seams
+          .filter((seam) => (onSleeve ? seam.letter === letter : seam.id === `${id}/${edge}`))
+          .map(() => k),
+      );
+      expect(places.length, `${id} ${letter}`).toBe(1);
+      expect(places[0]).toBeLessThan(closing);
+      expect(steps[places[0]].pieces.some((piece) => piece.id === id)).toBe(true);
+    }
+  }
+  // Throat webs go on to the sleeve before it is closed, then to the front while that still lies open.
+  for (const { id } of braces.filter(({ kind }) => kind === 'throat')) {
+    const homes = ['sew-sleeve', 'sew-inner-front', 'sew-inner-back'].filter((step) =>
+      steps[place.get(step) ?? -1].pieces.some((piece) => piece.id === id),
+    );
+    expect(homes).toEqual(['sew-sleeve', 'sew-inner-front']);
+    const checks = steps[place.get('sew-inner-front') ?? -1].checks;
+    expect(checks.filter((check) => check.id.startsWith(id)).length).toBe(2);
+  }
 }
 
 describe('order of work', () => {

@@ -6,7 +6,12 @@ import { BraceMaterial, SteelMaterial } from './materials.tsx';
 
 type Brace = FormInside['shape']['braces'][number];
 
-const COLOURS: Readonly<Record<Brace['kind'], string>> = { web: '#a8322a', tie: '#2f5482', strap: '#8a6a12' };
+const COLOURS: Readonly<Record<Brace['kind'], string>> = {
+  web: '#a8322a',
+  tie: '#2f5482',
+  strap: '#8a6a12',
+  throat: '#7a3f86',
+};
 const RING = '#5b544a';
 
 /** Webs, ties and straps as cloth, the pole, and the outlines the filled form is foretold to have. */

@@ -5,7 +5,7 @@ import {
   USUAL_WAIST,
   type WaistKind,
 } from '../../core/body/index.ts';
-import type { TestTubeReadings } from '../../core/inside/index.ts';
+import { INSIDE_OPTIONS, type InsideOptions, type TestTubeReadings } from '../../core/inside/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
@@ -51,6 +51,8 @@ export interface EditActions {
     mm: number | null,
     label: string,
   ): void;
+  /** Whether a part that can be left out is made. */
+  setInsidePart(id: 'throat', isMade: boolean, label: string): void;
   /** Changes between `beginEdit` and `endEdit` become one undo step. */
   beginEdit(): void;
   endEdit(): void;
@@ -269,7 +271,10 @@ function workEdits({ say, change }: Steps): Pick<EditActions, 'setCutting' | 'se
   };
 }
 
-function insideEdits({ say, change }: Steps): Pick<EditActions, 'setTestTube' | 'setInside'> {
+function insideEdits({
+  say,
+  change,
+}: Steps): Pick<EditActions, 'setTestTube' | 'setInside' | 'setInsidePart'> {
   return {
     setTestTube: (line, mm, label) =>
       change(say().set(label), (project) => {
@@ -285,6 +290,12 @@ function insideEdits({ say, change }: Steps): Pick<EditActions, 'setTestTube' | 
         if ((before ?? null) === mm) return project;
         const others = testTube && id !== 'measuredGrowth' ? { ...rest, testTube } : rest;
         return { ...project, inside: mm === null ? others : { ...others, [id]: mm } };
+      }),
+    setInsidePart: (id, isMade, label) =>
+      change(say().set(label), (project) => {
+        const isUsual = isMade === INSIDE_OPTIONS[id].usual;
+        const inside = withChanges<InsideOptions>(project.inside, { [id]: isUsual ? undefined : isMade });
+        return inside === project.inside ? project : { ...project, inside };
       }),
   };
 }

@@ -68,7 +68,12 @@ export function insideFormFromShell(
     letterOf,
     measureOnPanels: (chart) => {
       const stretches = traceLine(chart);
-      return stretches && Float64Array.from(stretches, ({ a, b }) => Math.hypot(b[0] - a[0], b[1] - a[1]));
+      return (
+        stretches && {
+          lengths: Float64Array.from(stretches, ({ a, b }) => Math.hypot(b[0] - a[0], b[1] - a[1])),
+          panels: stretches.map(({ panel }) => panel),
+        }
+      );
     },
   };
 }

@@ -4,7 +4,7 @@ import type { InsideShape } from '../inside/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
 import { phrase } from './draft-phrases.ts';
-import { tracerOfPanels } from './trace-on-panels.ts';
+import { type PanelStretch, tracerOfPanels } from './trace-on-panels.ts';
 
 /** A seam whose mean sine of the chart angle is above this counts as front; the side seam itself does. */
 const frontThreshold = -0.05;
@@ -105,13 +105,28 @@ function linesOnPanels(
 ): NamedLine[][] {
   const perPanel: NamedLine[][] = shell.panels.map(() => []);
   const traceLine = tracerOfPanels(shell, flat);
-  for (const { id, letter, name, chart } of lines) {
+  for (const { id, letter, name, chart, marks = [] } of lines) {
     const stretches = traceLine(chart) ?? [];
     for (const panel of new Set(stretches.map((stretch) => stretch.panel))) {
       const own = stretches.filter((stretch) => stretch.panel === panel);
       const points = Float64Array.from([...own[0].a, ...own.flatMap(({ b }) => b)]);
       perPanel[panel].push({ id, name: phrase('piece.lettered-line', { letter, line: name }), points });
     }
+    for (const { index, number } of stretches.length > 0 ? marks : []) {
+      const stretch = stretches[index - 1];
+      const points = tickAcross(stretch);
+      perPanel[stretch.panel].push({ id: `${id}/${number}`, name: verbatim(''), points });
+    }
   }
   return perPanel;
+}
+
+/** Half a tick, mm. */
+const TICK = 4;
+
+/** A short line across a stretch at its end. */
+function tickAcross({ a, b }: PanelStretch): Float64Array {
+  const scale = TICK / Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [dx, dy] = [scale * (a[1] - b[1]), scale * (b[0] - a[0])];
+  return Float64Array.of(b[0] - dx, b[1] - dy, b[0] + dx, b[1] + dy);
 }

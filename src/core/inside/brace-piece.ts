@@ -9,7 +9,7 @@ import { type Passage, placeOpenings, type WebOpening } from './web-openings.ts'
 
 /**
  * A web, tie or strap as a flat piece: its upright edges are as long as the flat seams they are sewn to, mark for mark,
- * its width at every height the designed one. `passages`: where straps pass through it. Issues as `checkOpenings`.
+ * its width at every height the designed one; on the sleeve, as long as it is sewn there. `passages`: where straps pass through it. Issues as `checkOpenings`.
  */
 export function braceInput(
   brace: DesignedBrace,
@@ -60,7 +60,7 @@ function layBrace({ rungs, from, to }: DesignedBrace): FlatStrip {
   return unrollStrip(
     rungs.map(({ length }) => length),
     pairs.map(([a, b]) => lengthOnLine(from, a.v, b.v)),
-    pairs.map(([a, b]) => (to === 'sleeve' ? b.z - a.z : lengthOnLine(to, a.v, b.v))),
+    pairs.map(([a, b]) => (to === 'sleeve' ? b.to[2] - a.to[2] : lengthOnLine(to, a.v, b.v))),
     pairs.map(([a, b]) => distance(shortened(a).to, shortened(b).from)),
   );
 }
@@ -86,10 +86,12 @@ function edgesAlong(
 ): PieceEdge[] {
   const bodyHalf = line === 'sleeve' || line.half === 'front' ? 'front' : 'back';
   if (line === 'sleeve') {
-    const levels = rungs.flatMap(({ levelId }, index) => {
-      return levelId === undefined || index === 0 || index === rungs.length - 1 ? [] : [{ levelId, index }];
+    const inner = rungs.flatMap(({ levelId, mark }, index): Omit<PieceMark, 'number'>[] => {
+      if (index === 0 || index === rungs.length - 1) return [];
+      if (levelId !== undefined) return [{ kind: 'level', levelId, index }];
+      return mark === undefined ? [] : [{ kind: 'balance', index }];
     });
-    const marks = levels.map((level, k): PieceMark => ({ kind: 'level', number: k + 1, ...level }));
+    const marks = inner.map((mark, k): PieceMark => ({ number: k + 1, ...mark }));
     return [{ kind: 'seam', id: `sleeve-${brace.id}`, letter: sleeveLetter, points, marks, bodyHalf }];
   }
   const edges: PieceEdge[] = [];

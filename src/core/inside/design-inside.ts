@@ -12,6 +12,7 @@ import { type PlacedBrace, placeBraces } from './place-braces.ts';
 import { type BracePlan, isOff, plansWith, topOfWebs, usualPlan } from './plan-braces.ts';
 import { sliceTarget } from './section-target.ts';
 import { checkTestTube } from './test-tube-growth.ts';
+import { type ThroatWebs, throatWebs } from './throat-webs.ts';
 import type { InsideForm, InsideOptions, InsideShape, LevelFinding, PoleFit, WebPlaces } from './types.ts';
 
 /** Rungs of a web are this far apart, mm of chart height. */
@@ -19,6 +20,7 @@ const RUNG_GAP = 12;
 /** Rows further apart than this get another one designed between them, mm. */
 const DESIGN_GAP = 70;
 const JUDGED = ['hip', 'waist'];
+const WITHOUT_THROAT: ThroatWebs = { braces: [], panelLines: [], issues: [] };
 
 interface Row {
   readonly v: number;
@@ -41,7 +43,7 @@ interface Attempt {
  * the shape of `solveSection`; the lengths of the braces are those that keep it nearest the body, row by row. The back
  * and front ties end on the pole sleeve; a pair of webs runs from front to back; straps hold the sides at hip and bust.
  * With `webPlaces` left open, seams are tried first. Where a level then stays too far off, more straps and webs set
- * otherwise are tried there, and kept if they bring it within its limit. About 25 balances at each of 11 rows, more rows
+ * otherwise are tried there, and kept if they bring it within its limit. Throat webs, as deep as the body, go on above. About 25 balances at each of 11 rows, more rows
  * for what is tried.
  */
 export function designInside(
@@ -52,6 +54,7 @@ export function designInside(
     wantedDeviation: wanted,
     boardThickness,
     straps: hasStraps,
+    throat: hasThroat,
     tubeDiameter,
     webPlaces,
   } = withUsual(INSIDE_OPTIONS, options);
@@ -67,7 +70,8 @@ export function designInside(
   const memory: RowMemory = new Map();
   const attempt = (places: WebPlaces, plan: BracePlan, only?: readonly string[]): Attempt => {
     const rows = rungRows(form, boardThickness, plan);
-    const placed = placeBraces(form, rows, places, plan);
+    const nape = hasThroat ? rowsOfNape(form, pole, rows[rows.length - 1]) : [];
+    const placed = placeBraces(form, rows, nape, places, plan);
     const heights = designRows(form, rows).filter((v) => {
       return only === undefined || form.levels.some((level) => level.v === v && only.includes(level.id));
     });
@@ -100,13 +104,27 @@ export function designInside(
     if (helps) plan = helps;
   }
   if (plan !== usual) best = attempt(places, plan);
-  const { shape } = best;
+  const throat = hasThroat
+    ? throatWebs(
+        form,
+        pole,
+        topOfWebs(form, plan),
+        shellDepth,
+        form.letterCount + best.shape.panelLines.length,
+      )
+    : WITHOUT_THROAT;
+  const shape: InsideShape = {
+    ...best.shape,
+    braces: [...best.shape.braces, ...throat.braces],
+    panelLines: [...best.shape.panelLines, ...throat.panelLines],
+  };
   return {
     shape,
     issues: [
       ...checkTestTube(options),
       ...issues,
       ...best.issues,
+      ...throat.issues,
       ...checkBraces(shape),
       ...checkGrowth(shape.levels, options),
       ...judgeLevels(shape.levels, wanted),
@@ -126,6 +144,22 @@ function rungRows(form: InsideForm, boardThickness: number, plan: BracePlan): nu
       k === count - 1 ? v : stops[i - 1] + ((v - stops[i - 1]) * (k + 1)) / count,
     );
   });
+}
+
+/** A tie that goes level to the sleeve stays so far under the foot of the neck block, mm. */
+const UNDER_BLOCK = 10;
+
+/** Rows behind over the uppermost of all braces, as far up as what is sewn there passes under the neck block. */
+function rowsOfNape({ surface, neckBaseV }: InsideForm, pole: PoleFit, top: number): number[] {
+  const heights = (us: readonly number[], v: number): number[][] =>
+    us.map((u) => [...surface.evaluate(Float64Array.of(u, v))]);
+  const [[, front, zFront], [, back, zBack]] = heights([Math.PI / 2, -Math.PI / 2], neckBaseV);
+  const t = (pole.y - pole.reach - back) / (front - back);
+  const most = zBack + t * (zFront - zBack) - UNDER_BLOCK;
+  const count = Math.max(0, Math.floor((neckBaseV - top) / RUNG_GAP));
+  const rows = Array.from({ length: count }, (_, k) => top + (k + 1) * RUNG_GAP);
+  const end = rows.findIndex((v) => heights([-Math.PI / 2], v)[0][2] > most);
+  return end < 0 ? rows : rows.slice(0, end);
 }
 
 /** The rows whose lengths are designed: the lowest, every level, and one between rows far apart. */

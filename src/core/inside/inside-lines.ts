@@ -76,10 +76,10 @@ export function drawPanelLine(
     chart[2 * i] = u[i];
     chart[2 * i + 1] = v;
   });
-  const lengths = form.measureOnPanels(chart);
-  if (lengths === null) return null;
+  const stretches = form.measureOnPanels(chart);
+  if (stretches === null) return null;
   const along = new Float64Array(rows.length);
-  for (let i = 1; i < along.length; i++) along[i] = along[i - 1] + lengths[i - 1];
+  for (let i = 1; i < along.length; i++) along[i] = along[i - 1] + stretches.lengths[i - 1];
   const levels = form.levels.flatMap((level) => {
     const index = rows.indexOf(level.v);
     return index > 0 && index < rows.length - 1 ? [{ levelId: level.id, index }] : [];
@@ -121,6 +121,20 @@ function shareAt(
   return evaluateCubicSpline(vs, own, cubicSplineMoments(vs, own), inside);
 }
 
+/** Chart angle at which row v passes x (mm, to the right of the wearer) in front, by bisection; the side's where it is narrower. */
+export function angleAtWidth({ surface }: InsideForm, v: number, x: number): number {
+  const side = x > 0 ? 0 : Math.PI;
+  let [near, far] = [Math.PI / 2, side];
+  for (let k = 0; k < BISECTIONS; k++) {
+    const u = 0.5 * (near + far);
+    if (Math.abs(surface.evaluate(Float64Array.of(u, v))[0]) < Math.abs(x)) near = u;
+    else far = u;
+  }
+  return 0.5 * (near + far);
+}
+
+/** Halves a quarter turn to less than a millionth of a millimetre. */
+const BISECTIONS = 30;
 const STEPS = 90;
 
 /** Goes from a centre towards a side along the row until the share of the half girth is walked. */

@@ -36,6 +36,8 @@ export const INSIDE_OPTIONS = {
   webPlaces: { choices: ['seams', 'panels'], usual: null },
   /** Straps from the side seams to the sleeve at hip and bust. Read in `design-inside`. */
   straps: { usual: true },
+  /** A pair of webs in the throat, over the end of the front tie. Read in `design-inside`. */
+  throat: { usual: true },
   /** Pressure of the filling. Read in `cloth-growth`, `check-inside`. */
   pressure: { unit: 'kPa', min: 0.1, max: 50, usual: 3 },
   /** Stiffness of the fused cloth, force per width. Read in `cloth-growth`, `check-inside`. */

@@ -8,6 +8,8 @@ export type Sides = Side | 'both';
 interface BraceNames {
   readonly 'brace.tie': { readonly half: Half };
   readonly 'brace.web': { readonly side: Side };
+  readonly 'brace.throat': { readonly side: Side };
+  readonly 'brace.throat-alone': NoValues;
   /** `place` tells the straps of one level apart. */
   readonly 'brace.strap': { readonly level: Phrase; readonly place?: Half; readonly side: Side };
   /** Where its side is told by the letter beside it, and its kind by what it lies on. */
@@ -18,6 +20,7 @@ interface BraceNames {
   readonly 'brace.centre-line': { readonly half: Half };
   readonly 'brace.web-line': { readonly half: Half };
   readonly 'brace.strap-line': NoValues;
+  readonly 'brace.throat-line': NoValues;
 }
 
 interface PieceNames {
@@ -105,6 +108,8 @@ interface Faults {
     readonly remedy: 'cup' | 'wadding' | 'less-filling';
   };
   readonly 'inside.line-leaves-panels': { readonly line: Phrase; readonly side: Side | 'centre' };
+  /** Room wanted beside a seam, and the least height worth sewing. */
+  readonly 'inside.throat-web-without-room': { readonly room: number; readonly least: number };
   readonly 'inside.tube-too-thick': {
     readonly diameter: number;
     readonly where: 'neck' | 'upright';

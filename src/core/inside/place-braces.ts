@@ -22,6 +22,8 @@ export interface PlacedBrace {
   readonly group: string;
   /** Only at this level. */
   readonly levelId?: string;
+  /** Rows over those of all braces, up to which it goes on. */
+  readonly above?: readonly number[];
 }
 
 const SIDES = ['right', 'left'] as const;
@@ -42,16 +44,20 @@ export function strapRows(level: InsideForm['levels'][number]): number[] {
   return [...apart, level.v].sort((a, b) => a - b);
 }
 
-/** Centre ties, one pair of webs and the plan's straps, each on a seam where there is one, else on a line on the panels. */
+/**
+ * Centre ties, one pair of webs and the plan's straps, each on a seam where there is one, else on a line on the panels. The tie
+ * behind goes on over the rows of `nape`, where they can be followed.
+ */
 export function placeBraces(
   form: InsideForm,
   rows: readonly number[],
+  nape: readonly number[],
   places: WebPlaces,
   plan: BracePlan,
 ): { braces: PlacedBrace[]; panelLines: InsideShape['panelLines']; issues: Issue[] } {
   const pen: LinePen = { form, rows, panelLines: [], issues: [] };
   const braces = [
-    ...placeCentreTies(pen),
+    ...placeCentreTies(pen, nape),
     ...SIDES.flatMap((side) => placeWeb(pen, places, plan, side)),
     ...form.levels.flatMap((level) => placeStraps(pen, places, plan, level)),
   ];
@@ -105,10 +111,12 @@ const CENTRES = [
   { half: 'back', id: 'centreBack', u: -Math.PI / 2, pull: [0, -1], sleeveShare: 0 },
 ] as const;
 
-function placeCentreTies(pen: LinePen): PlacedBrace[] {
+function placeCentreTies(pen: LinePen, nape: readonly number[]): PlacedBrace[] {
   return CENTRES.flatMap(({ half, id, u, pull, sleeveShare }): PlacedBrace[] => {
     const what = { name: phrase('brace.centre-line', { half }), side: 'centre', half } as const;
-    const from = seamOrLine(pen, id, what, () => u, true);
+    const above = half === 'back' ? nape : [];
+    const higher = { ...pen, rows: [...pen.rows, ...above] };
+    const from = seamOrLine(higher, id, what, () => u, true);
     if (!from) return [];
     const name = phrase('brace.tie', { half });
     return [
@@ -123,6 +131,7 @@ function placeCentreTies(pen: LinePen): PlacedBrace[] {
         pull,
         sleeveShare,
         group: half,
+        ...(above.length > 0 && { above }),
       },
     ];
   });

@@ -1,3 +1,4 @@
+import { verbatim } from '../base/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { phrase } from './phrases.ts';
 import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
@@ -47,23 +48,23 @@ export function sleeveInput(
   const sewnOn = onSleeve.filter((brace) => (brace.sleeveShare ?? 0) > 0);
   const places = sewnOn.map((brace): NamedLine => {
     const x = (brace.sleeveShare ?? 0) * width;
-    const [low, high] = [brace.rungs[0].z - zBottom, brace.rungs[brace.rungs.length - 1].z - zBottom];
+    const [low, high] = [brace.rungs[0], brace.rungs[brace.rungs.length - 1]].map(
+      ({ to }) => to[2] - zBottom,
+    );
     const name = phrase('brace.on-sleeve', { letter: letterOfBrace(brace), brace: brace.nameOnSleeve });
     return { id: brace.id, name, points: Float64Array.of(x, low, x, high) };
   });
   const ticks = sewnOn.flatMap((brace): NamedLine[] => {
     const x = (brace.sleeveShare ?? 0) * width;
-    return brace.rungs.flatMap(({ z, levelId }, k): NamedLine[] => {
+    return brace.rungs.flatMap(({ to, levelId, mark }, k): NamedLine[] => {
       const level = form.levels.find(({ id }) => id === levelId);
-      if (!level || k === 0 || k === brace.rungs.length - 1) return [];
-      const y = z - zBottom;
-      return [
-        {
-          id: `${brace.id}-${level.id}`,
-          name: level.name,
-          points: Float64Array.of(x - 4, y, x + 4, y),
-        },
-      ];
+      if (k === 0 || k === brace.rungs.length - 1) return [];
+      const y = to[2] - zBottom;
+      const points = Float64Array.of(x - 4, y, x + 4, y);
+      if (level) return [{ id: `${brace.id}-${level.id}`, name: level.name, points }];
+      if (mark === undefined) return [];
+      const name = verbatim(`${letterOfBrace(brace)}${mark}`);
+      return [{ id: `${brace.id}-${mark}`, name, points }];
     });
   });
   return {

@@ -97,8 +97,14 @@ export interface InsideForm {
   readonly letterCount: number;
   /** Names any number of seams: 0 = A. */
   readonly letterOf: (index: number) => string;
-  /** Flat lengths (mm) of the stretches of a line over the panels, by its chart points (n × 2); null where it leaves them. */
-  readonly measureOnPanels: (chart: Float64Array) => Float64Array | null;
+  /** The stretches of a line over the panels, by its chart points (n × 2); null where it leaves them. */
+  readonly measureOnPanels: (chart: Float64Array) => StretchesOnPanels | null;
+}
+
+/** Of every stretch its flat length, mm, and the number of its panel. */
+export interface StretchesOnPanels {
+  readonly lengths: Float64Array;
+  readonly panels: readonly number[];
 }
 
 /** What a row of the finished form measures. mm. */
@@ -148,6 +154,8 @@ export interface BraceRung {
   readonly to: readonly [number, number, number];
   readonly length: number;
   readonly levelId?: string;
+  /** Of a mark on its line that is none of a level, to be pinned on the sleeve too. */
+  readonly mark?: number;
 }
 
 export interface DesignedBrace {
@@ -155,7 +163,7 @@ export interface DesignedBrace {
   readonly name: Phrase;
   /** Beside its letter, on the sleeve. */
   readonly nameOnSleeve: Phrase;
-  readonly kind: 'tie' | 'web' | 'strap';
+  readonly kind: 'tie' | 'web' | 'strap' | 'throat';
   readonly side: 'right' | 'left' | 'centre';
   readonly from: InsideLine;
   readonly to: InsideLine | 'sleeve';
@@ -175,6 +183,8 @@ export interface InsideShape {
     readonly letter: string;
     readonly name: Phrase;
     readonly chart: Float64Array;
+    /** Points of it that are marked, where no level line crosses it. */
+    readonly marks?: readonly { readonly index: number; readonly number: number }[];
   }[];
   /** Predicted outlines, closed, n × 3. */
   readonly rings: readonly Float64Array[];

@@ -92,7 +92,9 @@ export function placeOpenings(
       }),
   );
   const passed = passing.reduce<Wanted[]>(joinNear, []);
-  const isStop = (k: number): boolean => rungs[k].levelId !== undefined || k === 0 || k === rungs.length - 1;
+  // Where a tie goes on over the uppermost level, into the nape, it is narrow, and the hand comes by on both sides.
+  const last = brace.kind === 'tie' ? 0 : rungs.length - 1;
+  const isStop = (k: number): boolean => rungs[k].levelId !== undefined || k === 0 || k === last;
   const stops = heights.filter((_, k) => isStop(k));
   const filling = leaveEnough(openingsForFill(stops, passed), passed, top - bottom);
   const openings = [...passed, ...filling].sort((a, b) => a.low - b.low);

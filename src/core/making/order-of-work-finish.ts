@@ -11,9 +11,10 @@ export function finishSteps(form: Form): WorkStep[] {
   if (!form.inside) return [];
   const targets = levelTargets(form);
   const zones = fillZones(form);
+  const hasThroat = form.inside.shape.braces.some(({ kind }) => kind === 'throat');
   const filling = zones.map((zone, k) => {
     const needs = k > 0 ? [`fill-${zones[k - 1].id}`] : ['pole'];
-    return fillZone(zone, targets, needs, k === 0);
+    return fillZone(zone, targets, needs, k === 0, hasThroat);
   });
   const armed = form.body.arms.length > 0;
   return [
@@ -86,6 +87,7 @@ function fillZone(
   targets: readonly LevelTarget[],
   needs: readonly string[],
   isFirst: boolean,
+  hasThroat: boolean,
 ): WorkStep {
   const mass: WorkCheck = {
     id: 'mass',
@@ -104,6 +106,7 @@ function fillZone(
     zone.name,
     [
       HOW[zone.lower ?? ''] ?? phrase('step.fill.to-base'),
+      ...(hasThroat && zone.lower === 'upperChest' ? [phrase('step.fill.throat')] : []),
       phrase('step.fill.in-turn'),
       phrase('step.fill.stop'),
     ],

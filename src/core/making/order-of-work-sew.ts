@@ -88,6 +88,7 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
   const { inside } = form;
   if (!inside) return [];
   const braces = new Map(inside.shape.braces.map((brace) => [brace.id, brace]));
+  const hasThroat = inside.shape.braces.some(({ kind }) => kind === 'throat');
   const sewn = new Set(
     order.filter(({ role }) => role !== 'side' && role !== 'shoulder').map(({ seam }) => seam.id),
   );
@@ -98,10 +99,15 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
     'sew-sleeve',
     'sew',
     phrase('step.sleeve.title'),
-    [phrase('step.sleeve.hem'), phrase('step.sleeve.stitch'), phrase('step.sleeve.try')],
+    [
+      phrase('step.sleeve.hem'),
+      phrase('step.sleeve.stitch'),
+      ...(hasThroat ? [phrase('step.sleeve.throat')] : []),
+      phrase('step.sleeve.try'),
+    ],
     {
       needs: ['mark', 'use'],
-      pieces: innerPieces(form, (id) => /^(pole-sleeve|tab-|tie-|strap-)/.test(id)),
+      pieces: innerPieces(form, (id) => /^(pole-sleeve|tab-|tie-|strap-|throat-)/.test(id)),
       seams: oncePerLetter(all.filter(onSleeve)).map(strip),
       checks: [lengthCheck('sleeve', phrase('check.sleeve'), inside.shape.pole.sleeveGirth / 2, 0.5, 1.5)],
     },
@@ -120,7 +126,11 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
       `sew-inner-${half}`,
       'sew',
       phrase('step.inner.title', { half }),
-      [phrase('step.inner.now'), phrase(`step.inner.to-${half}`)],
+      [
+        phrase('step.inner.now'),
+        phrase(`step.inner.to-${half}`),
+        ...(hasThroat && half === 'front' ? [phrase('step.inner.throat')] : []),
+      ],
       {
         needs: half === 'front' ? [...needs, 'sew-sleeve'] : [...needs, 'sew-sleeve', 'sew-inner-front'],
         pieces: innerPieces(form, (id) => own.some(({ pieceId }) => pieceId === id)),
@@ -138,11 +148,20 @@ function innerSteps(form: Form, order: readonly OrderedSeam[], needs: readonly s
 }
 
 function lengthsOf(form: Form, brace: DesignedBrace): WorkCheck[] {
+  if (brace.kind === 'throat') return lengthsAtEnds(brace);
   return brace.rungs.flatMap(({ levelId, length }) => {
     const level = form.shell.levels.find(({ id }) => id === levelId);
     if (!level) return [];
     const name = phrase('check.brace', { brace: brace.name, level: level.name });
     return [lengthCheck(`${brace.id}-${level.id}`, name, length)];
+  });
+}
+
+/** No level crosses it: its two ends are measured. */
+function lengthsAtEnds({ id, name: brace, rungs }: DesignedBrace): WorkCheck[] {
+  return (['lower', 'upper'] as const).map((end) => {
+    const { length } = rungs[end === 'lower' ? 0 : rungs.length - 1];
+    return lengthCheck(`${id}-${end}`, phrase('check.brace-end', { brace, end }), length);
   });
 }
 

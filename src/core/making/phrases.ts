@@ -63,11 +63,13 @@ interface SewSteps {
   readonly 'step.sleeve.title': NoValues;
   readonly 'step.sleeve.hem': NoValues;
   readonly 'step.sleeve.stitch': NoValues;
+  readonly 'step.sleeve.throat': NoValues;
   readonly 'step.sleeve.try': NoValues;
   readonly 'step.inner.title': { readonly half: Half };
   readonly 'step.inner.now': NoValues;
   readonly 'step.inner.to-front': NoValues;
   readonly 'step.inner.to-back': NoValues;
+  readonly 'step.inner.throat': NoValues;
   readonly 'step.shoulder.title': NoValues;
   readonly 'step.shoulder.outwards': NoValues;
   readonly 'step.neck.title': NoValues;
@@ -102,6 +104,7 @@ interface FinishSteps {
   readonly 'step.pole.turn': NoValues;
   /** How each zone is filled, from the top down. */
   readonly 'step.fill.shoulders': NoValues;
+  readonly 'step.fill.throat': NoValues;
   readonly 'step.fill.upper-chest': NoValues;
   readonly 'step.fill.bust': NoValues;
   readonly 'step.fill.midriff': NoValues;
@@ -153,6 +156,7 @@ interface Checks {
   readonly 'check.across-half': AtLevel & { readonly half: Half };
   readonly 'check.laid-flat': AtLevel;
   readonly 'check.brace': AtLevel & { readonly brace: Phrase };
+  readonly 'check.brace-end': { readonly brace: Phrase; readonly end: 'lower' | 'upper' };
   readonly 'check.sleeve': NoValues;
   readonly 'check.pole-inside': NoValues;
   readonly 'check.bust-height': NoValues;

@@ -223,7 +223,9 @@ function letterAround(
   }
   const unnamedLevels: Phrase[] = [];
   for (const { name, points } of input.levelLines) {
-    const text = nameLevel(info.say(name), points, local);
+    const words = info.say(name);
+    if (words === '') continue;
+    const text = nameLevel(words, points, local);
     if (text) put(text);
     else unnamedLevels.push(name);
   }

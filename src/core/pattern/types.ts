@@ -31,7 +31,7 @@ export interface PieceLine {
   readonly points: Float64Array;
 }
 
-/** A line that is spoken of, such as a level. */
+/** A line that is spoken of, such as a level; a tick across another one has no words. */
 export interface NamedLine extends Omit<PieceLine, 'name'> {
   readonly name: Phrase;
 }

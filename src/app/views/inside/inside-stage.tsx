@@ -1,4 +1,4 @@
-import type { DisplayUnit } from '../../../core/base/index.ts';
+import { type DisplayUnit, withUsual } from '../../../core/base/index.ts';
 import type { FormInside } from '../../../core/form/index.ts';
 import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/inside/index.ts';
 import type { Numbers } from '../../../language/index.ts';
@@ -87,6 +87,17 @@ function InsideChoices() {
           />
         </div>
       ))}
+      <label className="part-switch">
+        <input
+          type="checkbox"
+          checked={withUsual(INSIDE_OPTIONS, inside ?? {}).throat}
+          onChange={(event) =>
+            actions.setInsidePart('throat', event.target.checked, core.inSentence(words.throat.name))
+          }
+        />
+        {words.throat.name}
+        <span className="quiet">{words.throat.what}</span>
+      </label>
     </section>
   );
 }

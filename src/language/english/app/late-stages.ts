@@ -9,6 +9,10 @@ export const lateStages = {
     tubeDiameter: 'Pole, outside',
     boardThickness: 'Plate thickness, both layers together',
     coverThickness: 'Layers over the shell',
+    throat: {
+      name: 'Throat webs',
+      what: 'Without them throat and nape swell by centimetres.',
+    },
     tube: {
       title: 'Test tube',
       about:

@@ -36,6 +36,8 @@ export const faultsInside: Entries<Faults> = {
     `${say(level)}: the stuffed form will be ${fixed(by, 1)} mm ${way} than the body at the ${say(at)} (${fixed(wanted, 1)} mm wanted); ${MEND_LEVEL[remedy]}.`,
   'inside.line-leaves-panels': ({ line, side }, { say }) =>
     `The ${say(line)} on the ${side} leaves the panels, so what is sewn to it is left out. Choose another seam layout, or webs on seams.`,
+  'inside.throat-web-without-room': ({ room, least }, { plain }) =>
+    `The throat webs are left out, so the throat will stand out: beside the middle of the front no line ${plain(least, 1)} mm high keeps ${plain(room, 1)} mm from the seams between chest and neck. Move the seams there, or choose another layout.`,
   'inside.tube-too-thick': ({ diameter, where, most, layers }, { lengthAlone, fixed }) =>
     `A pole of ${lengthAlone(diameter)} does not fit ${where === 'neck' ? 'through the neck plate' : 'upright between neck and waist'}: at most ${lengthAlone(most)} leaves enough round it. Take one no thicker than that, measured with calipers${layers === undefined ? '' : `, or thinner layers over the shell, ${fixed(layers, 0)} mm now (coverThickness)`}.`,
   'inside.little-cloth-at-edge': ({ brace, opening, left, least }, tongue) =>

@@ -15,6 +15,8 @@ export const inside: Entries<InsidePhrases> = {
   ...testTube,
   'brace.tie': ({ half }) => `centre ${half} tie`,
   'brace.web': ({ side }) => `${side} web`,
+  'brace.throat': ({ side }) => `${side} throat web`,
+  'brace.throat-alone': 'throat web',
   'brace.strap': ({ level, place, side }, { inSentence }) =>
     `${inSentence(level)} ${place ? `${place} ` : ''}strap ${side}`,
   'brace.strap-alone': ({ level, place }, { inSentence }) =>
@@ -23,6 +25,7 @@ export const inside: Entries<InsidePhrases> = {
   'brace.centre-line': ({ half }) => `centre ${half}`,
   'brace.web-line': ({ half }) => `web line ${half}`,
   'brace.strap-line': 'strap line',
+  'brace.throat-line': 'throat line',
   'plate.base': 'base plate',
   'plate.neck': 'neck plate',
   'plate.armhole': ({ side }) => `armhole plate ${side}`,

@@ -114,6 +114,8 @@ export const making: Entries<MakingPhrases> = {
     'Hem webs, ties and straps at top and bottom, and stitch round their openings before cutting these out.',
   'step.sleeve.stitch':
     'Stitch the front tie and the straps flat on the sleeve along their letters, level on level. Close the sleeve behind with the back tie caught in the seam, and sew the tabs to its lower end.',
+  'step.sleeve.throat':
+    'Stitch both throat webs on beside the front tie in the same way, right and left, their longer end down, mark on mark. They lie higher on the shell than on the sleeve: that slant is wanted.',
   'step.sleeve.try': 'Slide it over the pole: it must pass without force.',
 
   'step.inner.title': ({ half }) =>
@@ -125,6 +127,8 @@ export const making: Entries<MakingPhrases> = {
   'step.inner.to-back':
     'Turn the back over beside it, pass the straps through the openings of the webs, and sew what is left, mark on mark. No web may cross another or twist.',
 
+  'step.inner.throat':
+    'Sew each throat web to its line last, end on end and mark on mark, the allowance outwards and the sleeve laid over to the other side. Where stitches on the outside do not matter, top-stitch them from there: they carry much.',
   'step.shoulder.title': 'Sew the shoulders',
   'step.shoulder.outwards':
     'From the neck outwards. From here the shell no longer lies flat: inner parts must be in.',
@@ -165,6 +169,8 @@ export const making: Entries<MakingPhrases> = {
 
   'step.fill.shoulders':
     'Fill the shoulders to their ends first, round the neck block, hard enough to carry a garment without sinking.',
+  'step.fill.throat':
+    'Between the throat webs push small tufts up from below, as firm as on both sides of them, so that no web is pressed aside.',
   'step.fill.upper-chest':
     'Fill the upper chest and the cups with small teased tufts from the surface inwards, then between the shoulder blades.',
   'step.fill.bust':
@@ -232,6 +238,7 @@ export const making: Entries<MakingPhrases> = {
   'check.across-half': ({ level, half }, { say }) => `${say(level)}, across the ${half}`,
   'check.laid-flat': ({ level }, { say }) => `${say(level)}: empty shell laid flat, its width`,
   'check.brace': ({ brace, level }, { say, inSentence }) => `${say(brace)}, ${inSentence(level)}`,
+  'check.brace-end': ({ brace, end }, { say }) => `${say(brace)}, its ${end} end`,
   'check.sleeve': 'Sleeve, flat width when closed',
   'check.pole-inside': 'Pole inside the form, plate to plate',
   'check.bust-height': 'Bust level above the waist level',

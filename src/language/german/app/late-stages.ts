@@ -10,6 +10,10 @@ export const lateStages: typeof english = {
     tubeDiameter: 'Rohr, außen',
     boardThickness: 'Dicke der Platten, beide Lagen zusammen',
     coverThickness: 'Lagen über der Hülle',
+    throat: {
+      name: 'Halsstege',
+      what: 'Ohne sie schwellen Halsgrube und Nacken um Zentimeter an.',
+    },
     tube: {
       title: 'Probeschlauch',
       about:

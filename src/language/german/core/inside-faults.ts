@@ -45,6 +45,8 @@ export const faultsInside: Entries<Faults> = {
     `${say(level)}: Die gefüllte Form wird ${say(at)} um ${fixed(by, 1)} mm ${way === 'flatter' ? 'flacher' : 'voller'} als der Körper (gewünscht sind ${fixed(wanted, 1)} mm); ${MEND_LEVEL[remedy]}.`,
   'inside.line-leaves-panels': ({ line, side }, { say }) =>
     `Die Linie „${say(line)}${side === 'centre' ? '' : ` ${SIDES[side]}`}“ verlässt die Schnittteile, darum entfällt, was an sie genäht wird. Eine andere Nahtführung wählen, oder Stege auf Nähten.`,
+  'inside.throat-web-without-room': ({ room, least }, { plain }) =>
+    `Die Halsstege entfallen, und die Halsgrube wird vorstehen: neben der vorderen Mitte hält keine Linie von ${plain(least, 1)} mm Höhe zwischen Brust und Hals ${plain(room, 1)} mm Abstand von den Nähten. Die Nähte dort verschieben, oder eine andere Aufteilung wählen.`,
   'inside.tube-too-thick': ({ diameter, where, most, layers }, { lengthAlone, fixed }) =>
     `Ein Rohr von ${lengthAlone(diameter)} passt nicht ${where === 'neck' ? 'durch die Halsplatte' : 'aufrecht zwischen Hals und Taille'}: Höchstens ${lengthAlone(most)} lassen genug um es herum. Ein Rohr nehmen, das nicht dicker ist, mit dem Messschieber gemessen${layers === undefined ? '' : `, oder dünnere Lagen über der Hülle, jetzt ${fixed(layers, 0)} mm (coverThickness)`}.`,
   'inside.little-cloth-at-edge': ({ brace, opening, left, least }, tongue) =>

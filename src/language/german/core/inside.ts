@@ -18,6 +18,8 @@ export const inside: Entries<InsidePhrases> = {
   ...testTube,
   'brace.tie': ({ half }) => (half === 'front' ? 'Band vordere Mitte' : 'Band hintere Mitte'),
   'brace.web': ({ side }) => `Steg ${SIDES[side]}`,
+  'brace.throat': ({ side }) => `Halssteg ${SIDES[side]}`,
+  'brace.throat-alone': 'Halssteg',
   'brace.strap': ({ level, place, side }, { inSentence }) =>
     `Gurt ${inSentence(level)} ${place ? `${HALVES[place]} ` : ''}${SIDES[side]}`,
   'brace.strap-alone': ({ level, place }, { inSentence }) =>
@@ -26,6 +28,7 @@ export const inside: Entries<InsidePhrases> = {
   'brace.centre-line': ({ half }) => (half === 'front' ? 'vordere Mitte' : 'hintere Mitte'),
   'brace.web-line': ({ half }) => `Steglinie ${HALVES[half]}`,
   'brace.strap-line': 'Gurtlinie',
+  'brace.throat-line': 'Halssteglinie',
   'plate.base': 'Bodenplatte',
   'plate.neck': 'Halsplatte',
   'plate.armhole': ({ side }) => `Armlochplatte ${SIDES[side]}`,

@@ -125,6 +125,8 @@ export const making: Entries<MakingPhrases> = {
     'Stege, Bänder und Gurte oben und unten säumen, und ihre Öffnungen umsteppen, bevor sie ausgeschnitten werden.',
   'step.sleeve.stitch':
     'Das vordere Band und die Gurte nach ihren Buchstaben flach auf den Tunnel steppen, Höhenlinie auf Höhenlinie. Den Tunnel hinten schließen, das hintere Band in der Naht mitgefasst, und die Laschen an sein unteres Ende nähen.',
+  'step.sleeve.throat':
+    'Neben dem vorderen Band beide Halsstege ebenso aufsteppen, rechts und links, mit dem längeren Ende unten, Passzeichen auf Passzeichen. An der Hülle liegen sie höher als am Tunnel: Diese Schräge ist gewollt.',
   'step.sleeve.try': 'Über das Rohr schieben: Er muss ohne Kraft darübergehen.',
 
   'step.inner.title': ({ half }) =>
@@ -137,6 +139,8 @@ export const making: Entries<MakingPhrases> = {
     'Auf der linken Seite das vordere Band an die Zugaben seiner Naht und jeden Steg an seine Linie nähen, Passzeichen auf Passzeichen.',
   'step.inner.to-back':
     'Das Rückenteil daneben umwenden, die Gurte durch die Öffnungen der Stege führen und das Übrige annähen, Passzeichen auf Passzeichen. Kein Steg darf einen anderen kreuzen oder sich verdrehen.',
+  'step.inner.throat':
+    'Zuletzt jeden Halssteg an seine Linie nähen, Ende auf Ende und Passzeichen auf Passzeichen, die Zugabe nach außen und den Tunnel zur anderen Seite gelegt. Wo Stiche auf der Außenseite nicht stören, von dort absteppen: Sie tragen viel.',
 
   'step.shoulder.title': 'Die Schultern nähen',
   'step.shoulder.outwards':
@@ -178,6 +182,8 @@ export const making: Entries<MakingPhrases> = {
 
   'step.fill.shoulders':
     'Zuerst die Schultern bis in ihre Enden füllen, rund um den Halsblock, so fest, dass sie ein Kleidungsstück tragen, ohne nachzugeben.',
+  'step.fill.throat':
+    'Zwischen die Halsstege von unten kleine Flocken schieben, so fest wie zu beiden Seiten, damit kein Steg zur Seite gedrückt wird.',
   'step.fill.upper-chest':
     'Oberbrust und Körbchen mit kleinen gezupften Flocken von der Oberfläche nach innen füllen, dann zwischen den Schulterblättern.',
   'step.fill.bust':
@@ -247,6 +253,8 @@ export const making: Entries<MakingPhrases> = {
     `${say(level)}, quer über das ${half === 'front' ? 'Vorderteil' : 'Rückenteil'}`,
   'check.laid-flat': ({ level }, { say }) => `${say(level)}, Breite der leeren, flach hingelegten Hülle`,
   'check.brace': ({ brace, level }, { say, inSentence }) => `${say(brace)}, ${inSentence(level)}`,
+  'check.brace-end': ({ brace, end }, { say }) =>
+    `${say(brace)}, am ${end === 'lower' ? 'unteren' : 'oberen'} Ende`,
   'check.sleeve': 'Tunnel, flache Breite, wenn geschlossen',
   'check.pole-inside': 'Rohr in der Form, von Platte zu Platte',
   'check.bust-height': 'Höhe der Brust über der Taille',
