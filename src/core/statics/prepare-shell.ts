@@ -1,4 +1,11 @@
-import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
+import {
+  analyseLdlt,
+  findSlot,
+  Ldlt,
+  patternFromPairs,
+  type SparsePattern,
+  vectorFronts,
+} from '../math/index.ts';
 import { findOpenEdges } from './find-open-edges.ts';
 import { emptyHold, readHold } from './link-ends.ts';
 import type { Links, RigidBody, ShellProblem } from './types.ts';
@@ -73,7 +80,7 @@ export function prepareShell(problem: ShellProblem): PreparedShell {
     moveOf,
     turnOf,
     pattern,
-    factor: new Ldlt(analyseLdlt(pattern, 3)),
+    factor: new Ldlt(analyseLdlt(pattern, 3), vectorFronts),
     slots: slotsOfTriangles(cloth, nodeOf, pattern),
     faces,
     clothCount: cloth.length / 3,
