@@ -22,6 +22,8 @@ export {
   type LeastSquaresSolution,
   minimiseLeastSquares,
 } from './minimise-least-squares.ts';
+export { orderMinimumDegree } from './order-minimum-degree.ts';
+export { orderNestedDissection } from './order-nested-dissection.ts';
 export {
   doSegmentsTouch,
   intersectSegments,
