@@ -1,39 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { patternFromPairs, type SparsePattern } from '../../src/core/math/index.ts';
+import { patternFromPairs } from '../../src/core/math/index.ts';
 import { orderMinimumDegree } from '../../src/core/math/order-minimum-degree.ts';
-
-/** Entries below the diagonal of the factor, by playing elimination on sets. */
-function countFill(pattern: SparsePattern, order: Int32Array): number {
-  const neighbours = Array.from({ length: pattern.size }, () => new Set<number>());
-  for (let c = 0; c < pattern.size; c++) {
-    for (let k = pattern.columnStart[c] + 1; k < pattern.columnStart[c + 1]; k++) {
-      neighbours[c].add(pattern.rowIndex[k]);
-      neighbours[pattern.rowIndex[k]].add(c);
-    }
-  }
-  let count = 0;
-  for (const v of order) {
-    const around = [...neighbours[v]];
-    count += around.length;
-    for (const a of around) {
-      neighbours[a].delete(v);
-      for (const b of around) if (a !== b) neighbours[a].add(b);
-    }
-  }
-  return count;
-}
-
-function gridPattern(m: number): SparsePattern {
-  const pairs: number[] = [];
-  for (let j = 0; j < m; j++) {
-    for (let i = 0; i < m; i++) {
-      if (i + 1 < m) pairs.push(i + j * m, i + 1 + j * m);
-      if (j + 1 < m) pairs.push(i + j * m, i + (j + 1) * m);
-      if (i + 1 < m && j + 1 < m) pairs.push(i + j * m, i + 1 + (j + 1) * m);
-    }
-  }
-  return patternFromPairs(m * m, pairs);
-}
+import { countFill, gridPattern } from './count-fill.ts';
 
 describe('orderMinimumDegree', () => {
   it('eliminates a tree without fill', () => {
@@ -61,5 +29,14 @@ describe('orderMinimumDegree', () => {
     const all: number[] = [];
     for (let i = 0; i < 9; i++) for (let j = 0; j < i; j++) all.push(i, j);
     expect([...orderMinimumDegree(patternFromPairs(9, all))].sort()).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8]);
+  });
+
+  it('keeps those of a later stage back', () => {
+    const m = 12;
+    const stages = Int32Array.from({ length: m * m }, (_, i) => (i % m === 6 ? 1 : 0));
+    const order = orderMinimumDegree(gridPattern(m), stages);
+    expect([...order].sort((a, b) => a - b)).toEqual(Array.from({ length: m * m }, (_, i) => i));
+    // Once one side is gone, all of the column that is left may follow the last of the other side.
+    expect([...order.slice(-m)].map((i) => stages[i])).toEqual(Array<number>(m).fill(1));
   });
 });

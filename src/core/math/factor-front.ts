@@ -125,7 +125,7 @@ const STRIP = 64;
 
 /**
  * What elimination leaves for the parent: rest −= (L·D)·Lᵀ over the rows below the own columns.
- * `rest` is square (rows − width), lower triangle, row by row from `restAt`. Cost: width · side² / 2
+ * `rest` is square (rows − width), lower triangle, row by row from `restAt`, rows `stride` apart. Cost: width · side² / 2
  * multiply-adds, in 4 × 2 tiles so that six loads serve eight products, strip by strip of columns so that large fronts
  * stay in the cache. Entries up to three places above the diagonal are written and never read.
  * Source: register and cache blocking as in Goto and van de Geijn, "Anatomy of high-performance matrix multiplication",
@@ -139,6 +139,7 @@ export function updateRest(
   scaled: Float64Array,
   rest: Float64Array,
   restAt: number,
+  stride: number,
 ): void {
   const side = rows - width;
   for (let from = 0; from < side; from += STRIP) {
@@ -147,13 +148,13 @@ export function updateRest(
     for (; i + 3 < side; i += 4) {
       const end = Math.min(to, i + 4);
       let j = from;
-      for (; j + 1 < end; j += 2) updateTile(panel, at, width, scaled, rest, restAt, side, i, j);
+      for (; j + 1 < end; j += 2) updateTile(panel, at, width, scaled, rest, restAt, stride, i, j);
       if (j < end)
-        for (let r = i; r < i + 4; r++) updateEntry(panel, at, width, scaled, rest, restAt, side, r, j);
+        for (let r = i; r < i + 4; r++) updateEntry(panel, at, width, scaled, rest, restAt, stride, r, j);
     }
     for (; i < side; i++) {
       for (let j = from; j < Math.min(to, i + 1); j++) {
-        updateEntry(panel, at, width, scaled, rest, restAt, side, i, j);
+        updateEntry(panel, at, width, scaled, rest, restAt, stride, i, j);
       }
     }
   }
@@ -167,7 +168,7 @@ function updateTile(
   scaled: Float64Array,
   rest: Float64Array,
   restAt: number,
-  side: number,
+  stride: number,
   i: number,
   j: number,
 ): void {
@@ -201,16 +202,16 @@ function updateTile(
     s30 += a3 * b0;
     s31 += a3 * b1;
   }
-  let u = restAt + i * side + j;
+  let u = restAt + i * stride + j;
   rest[u] -= s00;
   rest[u + 1] -= s01;
-  u += side;
+  u += stride;
   rest[u] -= s10;
   rest[u + 1] -= s11;
-  u += side;
+  u += stride;
   rest[u] -= s20;
   rest[u + 1] -= s21;
-  u += side;
+  u += stride;
   rest[u] -= s30;
   rest[u + 1] -= s31;
 }
@@ -222,7 +223,7 @@ function updateEntry(
   scaled: Float64Array,
   rest: Float64Array,
   restAt: number,
-  side: number,
+  stride: number,
   i: number,
   j: number,
 ): void {
@@ -230,5 +231,5 @@ function updateEntry(
   const l = at + (width + j) * width;
   let sum = 0;
   for (let k = 0; k < width; k++) sum += scaled[y + k] * panel[l + k];
-  rest[restAt + i * side + j] -= sum;
+  rest[restAt + i * stride + j] -= sum;
 }

@@ -22,6 +22,8 @@ export {
   type LeastSquaresSolution,
   minimiseLeastSquares,
 } from './minimise-least-squares.ts';
+export { orderMinimumDegree } from './order-minimum-degree.ts';
+export { orderNestedDissection } from './order-nested-dissection.ts';
 export {
   doSegmentsTouch,
   intersectSegments,
@@ -41,5 +43,6 @@ export {
 export { factorDense, solveDense, solveLowerDense } from './solve-dense.ts';
 export { findSlot, patternFromPairs, type SparsePattern } from './sparse-pattern.ts';
 export { thinPolyline } from './thin-polyline.ts';
+export { vectorFronts } from './vector-fronts.ts';
 export { add, cross, dot, normalise, scale, subtract, type Vector } from './vectors.ts';
 export { weightedPercentiles } from './weighted-percentiles.ts';

@@ -259,6 +259,11 @@ function locate(wanted: Int32Array, out: Int32Array, at: number, nodes: Supernod
   }
 }
 
+/** Numbers from one row of a front's remainder to the next; of points in space a multiple of 4, for `vectorFronts`. */
+export function strideOfRest(side: number, blockSize: number): number {
+  return blockSize === 3 ? (side + 3) & ~3 : side;
+}
+
 /** Stack numbers needed by the fronts' remainders, children stacked until their parent takes them. */
 function peakStack(nodes: Supernodes, blockSize: number): number {
   const count = nodes.parent.length;
@@ -267,9 +272,10 @@ function peakStack(nodes: Supernodes, blockSize: number): number {
   let peak = 0;
   for (let s = 0; s < count; s++) {
     const side = nodes.rows[s].length * blockSize;
-    peak = Math.max(peak, height + side * side);
-    height += side * side - waiting[s];
-    if (nodes.parent[s] >= 0) waiting[nodes.parent[s]] += side * side;
+    const room = side * strideOfRest(side, blockSize);
+    peak = Math.max(peak, height + room);
+    height += room - waiting[s];
+    if (nodes.parent[s] >= 0) waiting[nodes.parent[s]] += room;
   }
   return peak;
 }

@@ -1,6 +1,6 @@
 import { assertInvariant } from '../base/index.ts';
-import { factorPanel, updateRest } from './factor-front.ts';
-import type { LdltSymbolic } from './ldlt-symbolic.ts';
+import { type DenseFronts, type FrontSizes, plainFronts } from './dense-fronts.ts';
+import { type LdltSymbolic, strideOfRest } from './ldlt-symbolic.ts';
 
 /** How a factorisation ended. */
 export interface LdltReport {
@@ -25,22 +25,29 @@ export interface LdltReport {
  * Source: multifrontal method, Duff and Reid, ACM TOMS 9 (1983); Liu, SIAM Review 34 (1992).
  */
 export class Ldlt {
+  private readonly fronts: DenseFronts;
   private readonly panels: Float64Array;
   private readonly stack: Float64Array;
-  private readonly scaled: Float64Array;
-  private readonly inversePivots: Float64Array;
   /** #size × blockSize, in elimination order. */
   private readonly pivots: Float64Array;
   private readonly work: Float64Array;
   private readonly gathered: Float64Array;
   private isUsable = false;
 
-  constructor(readonly symbolic: LdltSymbolic) {
+  /** `makeFronts`: how the dense work is done. `vectorFronts` pays where fronts are large. */
+  constructor(
+    readonly symbolic: LdltSymbolic,
+    makeFronts: (sizes: FrontSizes) => DenseFronts = plainFronts,
+  ) {
     const { panelStart, stackSize, largestFront, largestWidth, size, blockSize } = symbolic;
-    this.panels = new Float64Array(panelStart[panelStart.length - 1]);
-    this.stack = new Float64Array(stackSize);
-    this.scaled = new Float64Array(largestFront * largestWidth);
-    this.inversePivots = new Float64Array(largestWidth);
+    this.fronts = makeFronts({
+      panels: panelStart[panelStart.length - 1],
+      stack: stackSize,
+      front: largestFront,
+      width: largestWidth,
+    });
+    this.panels = this.fronts.panels;
+    this.stack = this.fronts.stack;
     this.pivots = new Float64Array(size * blockSize);
     this.work = new Float64Array(size * blockSize);
     this.gathered = new Float64Array(largestFront);
@@ -68,9 +75,11 @@ export class Ldlt {
     for (let s = 0; s < count; s++) {
       const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
       const side = (rowStart[s + 1] - rowStart[s]) * blockSize;
+      const stride = strideOfRest(side, blockSize);
+      const room = side * stride;
       // 1. Room for the remainder above the children, then children into panel and remainder.
       const restAt = height;
-      stack.fill(0, restAt, restAt + side * side);
+      stack.fill(0, restAt, restAt + room);
       let base = restAt;
       for (let c = pending[s]; c > 0; c--) {
         childDepth--;
@@ -78,15 +87,7 @@ export class Ldlt {
         this.addChild(childList[childDepth], base, s, restAt);
       }
       // 2. Eliminate the own columns.
-      const found = factorPanel(
-        panels,
-        panelStart[s],
-        width + side,
-        width,
-        this.scaled,
-        this.inversePivots,
-        stopEarly,
-      );
+      const found = this.fronts.factorPanel(panelStart[s], width + side, width, stopEarly);
       if (found < 0 || (stopEarly && found > 0)) {
         this.isUsable = false;
         return {
@@ -103,12 +104,12 @@ export class Ldlt {
       for (let i = 0; i < width; i++) this.pivots[first + i] = panels[panelStart[s] + i * width + i];
       // 3. Pass the remainder up, moved down over the children's.
       if (side > 0) {
-        updateRest(panels, panelStart[s], width + side, width, this.scaled, stack, restAt);
-        if (base < restAt) stack.copyWithin(base, restAt, restAt + side * side);
+        this.fronts.updateRest(panelStart[s], width + side, width, restAt, stride);
+        if (base < restAt) stack.copyWithin(base, restAt, restAt + room);
         pending[parent[s]]++;
         childList[childDepth] = s;
         childAt[childDepth++] = base;
-        height = base + side * side;
+        height = base + room;
       } else height = base;
     }
     this.isUsable = true;
@@ -140,16 +141,16 @@ export class Ldlt {
     const { rowStart, columnStart, panelStart, parentPlace, blockSize } = this.symbolic;
     const { panels, stack } = this;
     const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
-    const parentSide = (rowStart[s + 1] - rowStart[s]) * blockSize;
+    const parentStride = strideOfRest((rowStart[s + 1] - rowStart[s]) * blockSize, blockSize);
     const first = rowStart[c];
     const blocks = rowStart[c + 1] - first;
-    const side = blocks * blockSize;
+    const stride = strideOfRest(blocks * blockSize, blockSize);
     for (let bi = 0; bi < blocks; bi++) {
       for (let a = 0; a < blockSize; a++) {
-        const source = from + (bi * blockSize + a) * side;
+        const source = from + (bi * blockSize + a) * stride;
         const row = parentPlace[first + bi] * blockSize + a;
         const panelRow = panelStart[s] + row * width;
-        const restRow = restAt + (row - width) * parentSide - width;
+        const restRow = restAt + (row - width) * parentStride - width;
         for (let bj = 0; bj <= bi; bj++) {
           const column = parentPlace[first + bj] * blockSize;
           const take = source + bj * blockSize;

@@ -6,10 +6,11 @@ import type { SparsePattern } from './sparse-pattern.ts';
  * Cost a little above linear in the pattern for meshes (about 0.5 µs per unknown).
  * Source: Amestoy, Davis and Duff, "An approximate minimum degree ordering algorithm", SIAM J. Matrix
  * Anal. Appl. 17 (1996): quotient graph, approximate external degree, mass elimination, element
- * absorption, indistinguishable variables found by hash.
+ * absorption, indistinguishable variables found by hash. With `stages` (#size, from 0) those of a stage wait for all of
+ * the stages before, save where they bring no more fill by going sooner.
  */
-export function orderMinimumDegree(pattern: SparsePattern): Int32Array {
-  const graph = new QuotientGraph(pattern);
+export function orderMinimumDegree(pattern: SparsePattern, stages?: Int32Array): Int32Array {
+  const graph = new QuotientGraph(pattern, stages ?? new Int32Array(pattern.size));
   while (graph.remaining > 0) graph.eliminateNext();
   return graph.finishedOrder();
 }
@@ -42,8 +43,13 @@ class QuotientGraph {
   private store: Int32Array;
   private free = 0;
   remaining: number;
+  /** Only unknowns up to this stage are in the buckets. */
+  private stage = 0;
 
-  constructor(pattern: SparsePattern) {
+  constructor(
+    pattern: SparsePattern,
+    private readonly stages: Int32Array,
+  ) {
     const n = pattern.size;
     this.size = n;
     this.remaining = n;
@@ -64,7 +70,7 @@ class QuotientGraph {
     this.store = this.buildAdjacency(pattern);
     for (let i = 0; i < n; i++) {
       this.degree[i] = this.listLength[i];
-      this.insertByDegree(i);
+      if (stages[i] === 0) this.insertByDegree(i);
     }
   }
 
@@ -101,6 +107,18 @@ class QuotientGraph {
     if (d < this.lowestDegree) this.lowestDegree = d;
   }
 
+  private beginStage(): void {
+    this.stage++;
+    for (let i = 0; i < this.size; i++)
+      if (
+        this.stages[i] === this.stage &&
+        this.weight[i] > 0 &&
+        this.mark[i] !== 0 &&
+        this.elementCount[i] >= 0
+      )
+        this.insertByDegree(i);
+  }
+
   private removeFromDegree(i: number): void {
     const after = this.next[i];
     const before = this.previous[i];
@@ -116,7 +134,9 @@ class QuotientGraph {
   }
 
   eliminateNext(): void {
-    while (this.head[this.lowestDegree] < 0) this.lowestDegree++;
+    while (this.head[this.lowestDegree] < 0) {
+      if (++this.lowestDegree >= this.size) this.beginStage();
+    }
     const pivot = this.head[this.lowestDegree];
     this.removeFromDegree(pivot);
     this.pivots[this.pivotCount++] = pivot;
@@ -157,7 +177,7 @@ class QuotientGraph {
         total += w;
         weight[i] = -w;
         store[this.free++] = i;
-        this.removeFromDegree(i);
+        if (this.stages[i] <= this.stage) this.removeFromDegree(i);
       }
       if (isElement) mark[e] = 0;
     }
@@ -268,7 +288,8 @@ class QuotientGraph {
   }
 
   private hasEqualList(i: number, j: number): boolean {
-    const { listStart, listLength, elementCount, mark, store, stamp } = this;
+    const { listStart, listLength, elementCount, mark, store, stamp, stages } = this;
+    if (stages[i] !== stages[j]) return false;
     if (listLength[i] !== listLength[j] || elementCount[i] !== elementCount[j]) return false;
     for (let k = listStart[j] + 1; k < listStart[j] + listLength[j]; k++) {
       if (mark[store[k]] !== stamp) return false;
@@ -286,7 +307,7 @@ class QuotientGraph {
       const w = -weight[i];
       weight[i] = w;
       degree[i] = Math.max(0, Math.min(degree[i] + degree[pivot] - w, this.remaining - w));
-      this.insertByDegree(i);
+      if (this.stages[i] <= this.stage) this.insertByDegree(i);
       store[write++] = i;
     }
     listLength[pivot] = write - listStart[pivot];

@@ -1,4 +1,13 @@
-import { analyseLdlt, findSlot, Ldlt, patternFromPairs, type SparsePattern } from '../math/index.ts';
+import {
+  analyseLdlt,
+  findSlot,
+  Ldlt,
+  orderMinimumDegree,
+  orderNestedDissection,
+  patternFromPairs,
+  type SparsePattern,
+  vectorFronts,
+} from '../math/index.ts';
 import { findOpenEdges } from './find-open-edges.ts';
 import { emptyHold, readHold } from './link-ends.ts';
 import type { Links, RigidBody, ShellProblem } from './types.ts';
@@ -73,12 +82,19 @@ export function prepareShell(problem: ShellProblem): PreparedShell {
     moveOf,
     turnOf,
     pattern,
-    factor: new Ldlt(analyseLdlt(pattern, 3)),
+    factor: new Ldlt(analyseLdlt(pattern, 3, orderOf(pattern)), vectorFronts),
     slots: slotsOfTriangles(cloth, nodeOf, pattern),
     faces,
     clothCount: cloth.length / 3,
     isClosed: findOpenEdges(faces).length === 0,
   };
+}
+
+/** From so many nodes on parting comes to less work than the minimum degree alone: a fifth less at 7000, a third at 10 000. */
+const MANY = 5000;
+
+function orderOf(pattern: SparsePattern): Int32Array {
+  return pattern.size > MANY ? orderNestedDissection(pattern) : orderMinimumDegree(pattern);
 }
 
 /** True where `prepared` fits the problem: the same points, triangles, ends and ways of moving. */
