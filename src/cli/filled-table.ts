@@ -1,8 +1,9 @@
 /**
  * npm run filled [-- --triangles N] [--body WORD] [--pressure KPA] [--tube PERCENT] [--without KINDS]
+ *   [--unrolled] [--free-armholes]
  * Prints what the filled form of every demo body is in space beside what was asked: girth, width and depth over the cloth at every
  * level, distances to the body, what webs and seams carry. `--tube`: growth of the test tube, which is taken off the
- * panels. `--without`: kinds of braces left out. Ends with 1 when anything could not be made.
+ * panels. `--without`: kinds of braces left out of the filling. `--unrolled`: panels are not cut for the filling. Ends with 1 when anything could not be made.
  */
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
@@ -29,6 +30,8 @@ const options = new Command('filled')
   .option('--pressure <kPa>', 'of the filling', '3')
   .option('--tube <percent>', 'growth of the test tube', '0.7557')
   .option('--without <kinds>', 'leave out: tie, web, strap, throat, by commas', '')
+  .option('--unrolled', 'panels as unrolled, not cut for the filling', false)
+  .option('--free-armholes', 'armhole boards held by nothing but the cloth', false)
   .parse()
   .opts<{
     triangles: string;
@@ -36,6 +39,8 @@ const options = new Command('filled')
     pressure: string;
     tube: string;
     without: string;
+    unrolled: boolean;
+    freeArmholes: boolean;
   }>();
 
 const demos = path.join(import.meta.dirname, '../../shared/demos');
@@ -48,7 +53,12 @@ function formOf(project: Project): FilledGiven | readonly Issue[] {
   const inside = { ...project.inside, measuredGrowth: Number(options.tube) / 100 };
   const made = pipeline.makeForm(
     { ...project, inside },
-    { speaker, targetTriangles: Number(options.triangles), now: () => performance.now() },
+    {
+      speaker,
+      targetTriangles: Number(options.triangles),
+      fills: !options.unrolled,
+      now: () => performance.now(),
+    },
   );
   if (!made.ok || !made.value.inside) return made.issues;
   const { shell, flat } = made.value;
@@ -108,7 +118,7 @@ for (const file of readdirSync(demos)
     continue;
   }
   const load = { ...loadOfFilling(form.options), pressure: Number(options.pressure) / 1000 };
-  const filled = filledProblem(form, { load });
+  const filled = filledProblem(form, { load, areArmholesFree: options.freeArmholes });
   // Of the processor, so that a busy machine counts less.
   const start = process.cpuUsage();
   const balance = findEquilibrium(filled.problem);

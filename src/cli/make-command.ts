@@ -4,6 +4,7 @@ import type { NotchShape } from '../core/pattern/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
+import { describeFilled } from './describe-filled.ts';
 import { describeIssues, describeReport } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 import { exitCodes } from './exit-codes.ts';
@@ -42,7 +43,7 @@ export async function makeCommand(
   const fineness = options.triangles === undefined ? {} : { targetTriangles: options.triangles };
   const form = makeWithProgress(
     withOptions(project.value, options),
-    { ...fineness, now: () => performance.now(), date },
+    { ...fineness, fills: true, now: () => performance.now(), date },
     streams,
     reader,
   );
@@ -58,8 +59,10 @@ export async function makeCommand(
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);
   stdout.write(`${describeReport(form.value.report, project.value.displayUnits, reader)}\n\n`);
-  const { inside } = form.value.report;
+  const { inside, filled } = form.value.report;
   if (inside) stdout.write(`${describeInside(inside, project.value.displayUnits, reader)}\n\n`);
+  if (filled && inside)
+    stdout.write(`${describeFilled(filled, inside, project.value.displayUnits, reader)}\n\n`);
   stdout.write(`${written.join('\n')}\n`);
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;

@@ -15,6 +15,7 @@ import { STAGES, type StageId } from '../core/pipeline/index.ts';
 import { pictureBend, pictureShell } from '../core/seams/index.ts';
 import { englishCore, speakerFor } from '../language/index.ts';
 import type { Reader } from './create-reader.ts';
+import { describeFilled } from './describe-filled.ts';
 import { describeIssues, describeReport, describeTapes } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 
@@ -60,6 +61,14 @@ ${pictureViews('How the seams bend', (view) => pictureBend(shell, view))}
     title: 'Inside',
     content: ({ report: { inside }, project }, reader) =>
       inside ? `<pre>${escapeHtml(describeInside(inside, project.displayUnits, reader))}</pre>` : '',
+  },
+  filling: {
+    title: 'Filling',
+    content: ({ filled, report, project }, reader) =>
+      filled && report.filled && report.inside
+        ? `${pictureViews('Filled', (view) => pictureMesh({ ...filled.shell.mesh, positions: filled.positions }, view))}
+<pre>${escapeHtml(describeFilled(report.filled, report.inside, project.displayUnits, reader))}</pre>`
+        : '',
   },
   cutting: {
     title: 'Cutting',

@@ -1,7 +1,7 @@
 import { type Phrase, verbatim } from '../base/index.ts';
 import type { FlattenProblem, Join, KeptPath } from '../flatten/index.ts';
-import { seamSides } from '../form/index.ts';
 import type { Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
+import { seamSides } from '../seams/index.ts';
 import { phrase } from './phrases.ts';
 
 /**

@@ -1,5 +1,6 @@
 export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
+export { changeBraces, type FittedFilling, fitFilling, movesOfCut, type TrialShell } from './fit-filled.ts';
 export { type FlatArms, flattenArms } from './flatten-arms.ts';
 export { flattenProblemFromShell } from './flatten-problem.ts';
 export { heightOfWaist } from './height-of-waist.ts';
@@ -12,5 +13,6 @@ export type { ArmNamePhrases, AssemblyPhrases } from './phrases.ts';
 export { pieceInputsFromShell } from './piece-input.ts';
 export { prefixIssues } from './prefix-issues.ts';
 export { type CuttingOptions, readCutting } from './read-cutting.ts';
+export { recutPanels } from './recut-panels.ts';
 export { shrinkGirths } from './shrink-girths.ts';
 export { surfaceOfProject } from './surface-of-project.ts';

@@ -1,5 +1,6 @@
 import { failure, type Issue, type Result, type Say, success } from '../base/index.ts';
 import type { ArmState } from '../body/index.ts';
+import type { FilledMeasures } from '../filled/index.ts';
 import type { Form, FormInside } from '../form/index.ts';
 import {
   allowanceOfCover,
@@ -20,7 +21,7 @@ import {
   titleOfSheet,
 } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
-import { predictLevels } from '../simulate/index.ts';
+import { type PredictedLevel, predictLevels } from '../simulate/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
 import type { FlatArms } from './flatten-arms.ts';
 import { heightOfWaist } from './height-of-waist.ts';
@@ -76,6 +77,7 @@ export function makeInside(
   project: Project,
   date: string,
   say: Say,
+  foretold?: ForetoldLevels,
 ): Result<{ inside: FormInside; drawings: Form['drawings'] }> {
   const issues: Issue[] = [];
   const { form, shape, arms } = design;
@@ -112,7 +114,7 @@ export function makeInside(
   issues.push(...stand.issues);
   const inside: FormInside = {
     shape,
-    levels: predictLevels(shape.levels, project.inside),
+    levels: levelsAsFilled(predictLevels(shape.levels, project.inside), foretold),
     pieces,
     rims: parts.rims,
     arms: arms.panels.map(({ id, name }, i) => ({ id, name, strain: arms.flat[i].strain.summary })),
@@ -121,6 +123,24 @@ export function makeInside(
     fill: materials.fill,
   };
   return success({ inside, drawings }, issues);
+}
+
+/** What filling the form in space told of its levels, and their girths on the panels as they are cut. */
+interface ForetoldLevels {
+  readonly filled: FilledMeasures['levels'];
+  readonly cut: Form['report']['levels'];
+}
+
+/** Where the form was filled in space, that is what the levels come to, not their sections. */
+function levelsAsFilled(levels: PredictedLevel[], foretold: ForetoldLevels | undefined): PredictedLevel[] {
+  if (!foretold) return levels;
+  return levels.map((level) => {
+    const filled = foretold.filled.find(({ id }) => id === level.id);
+    const cut = foretold.cut.find(({ id }) => id === level.id);
+    if (!filled || !cut) return level;
+    const takenOff = level.body.girth - cut.lengthFlat;
+    return { ...level, takenOff, finished: filled.found };
+  });
 }
 
 function allowancesOf(input: PieceInput, project: Project) {

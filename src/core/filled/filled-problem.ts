@@ -1,7 +1,7 @@
 import type { FlatDisk } from '../flatten/index.ts';
 import { depthOfShell, outsideOfCloth } from '../inside/index.ts';
 import { measureVertexNormals } from '../mesh/index.ts';
-import type { SeamedShell } from '../seams/index.ts';
+import type { OpeningId, SeamedShell } from '../seams/index.ts';
 import type { Membrane, RigidBody } from '../statics/index.ts';
 import { loadOfFilling } from './load-of-filling.ts';
 import { strandBraces } from './strand-braces.ts';
@@ -13,12 +13,14 @@ export interface FilledChoices {
   readonly load?: FillingLoad;
   /** Instead of the designed ones. */
   readonly braces?: readonly StrandedBrace[];
+  /** Armhole boards are carried by the cloth alone, not by the neck's through the shoulder supports and by their cords. */
+  readonly areArmholesFree?: boolean;
 }
 
 /**
  * The problem of statics of a filled form. The panels' triangles as they are cut, welded where they are sewn, start on the
- * body; the filling presses on them and on the boards over the openings. The base stands still, the neck's board slides
- * on the pole without tilting, the armholes' are carried by the cloth alone. Every rung of every brace is a strand to its
+ * body; the filling presses on them and on the boards over the openings. The base stands still; the neck's board slides
+ * on the pole without tilting, and the armholes' go with it, as shoulder supports and cords hold them to it. Every rung of every brace is a strand to its
  * place on the pole or across. Left out: bending, weight, friction, allowances, openings in webs, what the cloth leans on
  * inside. O(size).
  */
@@ -26,7 +28,7 @@ export function filledProblem(given: FilledGiven, choices: FilledChoices = {}): 
   const { shell, flat, options } = given;
   const load = choices.load ?? loadOfFilling(options);
   const cloth = drawnIn(shell, depthOfShell(options));
-  const boards = boardsOver(shell, cloth);
+  const boards = boardsOver(shell, cloth, choices.areArmholesFree ?? false);
   const onCloth = cloth.length / 3;
   const beforePole = onCloth + boards.middles.length / 3;
   const strands = strandBraces(shell.mesh, choices.braces ?? designedBraces(given), load.web, beforePole);
@@ -82,21 +84,28 @@ function drawnIn({ mesh }: SeamedShell, depth: number): Float64Array {
 }
 
 /** A board over every opening: fans about its middle, so that the right one is the left one's mirror image. */
-function boardsOver({ openings }: SeamedShell, cloth: Float64Array) {
+function boardsOver({ openings }: SeamedShell, cloth: Float64Array, areArmholesFree: boolean) {
   const middles: number[] = [];
   const closing: number[] = [];
-  const bodies = openings.map(({ id, vertices }): RigidBody => {
+  const boards = openings.map(({ id, vertices }) => {
     const middle = (cloth.length + middles.length) / 3;
     for (let axis = 0; axis < 3; axis++)
       middles.push(vertices.reduce((sum, p) => sum + cloth[3 * p + axis], 0) / vertices.length);
     vertices.forEach((p, i) => {
       closing.push(middle, p, vertices[(i + 1) % vertices.length]);
     });
-    const points = Uint32Array.from([...vertices, middle]);
-    if (id === 'base') return { points, motion: { kind: 'fixed' } };
-    if (id === 'neck') return { points, motion: { kind: 'slide', axis: [0, 0, 1] } };
-    return { points, motion: { kind: 'free' } };
+    return { id, points: [...vertices, middle] };
   });
+  const isFree = (id: OpeningId): boolean => areArmholesFree && id.startsWith('armhole');
+  const pointsOf = (isMeant: (id: OpeningId) => boolean): Uint32Array =>
+    Uint32Array.from(boards.filter(({ id }) => isMeant(id)).flatMap(({ points }) => points));
+  const bodies: RigidBody[] = [
+    { points: pointsOf((id) => id === 'base'), motion: { kind: 'fixed' } },
+    { points: pointsOf((id) => id !== 'base' && !isFree(id)), motion: { kind: 'slide', axis: [0, 0, 1] } },
+    ...boards
+      .filter(({ id }) => isFree(id))
+      .map(({ points }): RigidBody => ({ points: Uint32Array.from(points), motion: { kind: 'free' } })),
+  ];
   return { middles, closing: Uint32Array.from(closing), bodies };
 }
 

@@ -5,8 +5,9 @@ import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { explainCloth, findNamedPlaces } from './explain-cloth.ts';
 import { measureLevels, measureSeams } from './measure-flat.ts';
+import { reportFilled } from './report-filled.ts';
 import { reportInside } from './report-inside.ts';
-import type { Form, FormInside, Report } from './types.ts';
+import type { Form, FormFilled, FormInside, Report } from './types.ts';
 
 const mm3PerLitre = 1e6;
 
@@ -23,6 +24,7 @@ export function makeReport(made: {
   /** Strain of the panels with no length held, when asked for. */
   readonly free?: readonly StrainSummary[];
   readonly inside?: FormInside;
+  readonly filled?: FormFilled;
   readonly issues: readonly Issue[];
   readonly timingsMs: Readonly<Record<string, number>>;
 }): Report {
@@ -64,6 +66,7 @@ export function makeReport(made: {
     seams: isFlattened ? measureSeams(shell, flat) : [],
     levels: isFlattened ? measureLevels(shell, flat) : [],
     ...(made.inside === undefined ? {} : { inside: reportInside(made.inside) }),
+    ...(made.filled === undefined ? {} : { filled: reportFilled(made.filled) }),
     timingsMs: made.timingsMs,
   };
 }

@@ -1,8 +1,7 @@
 import { assertInvariant } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import { measureAlongFlatPath } from '../mesh/index.ts';
-import type { Seam, SeamedShell } from '../seams/index.ts';
-import { seamSides } from './seam-sides.ts';
+import { type Seam, type SeamedShell, seamSides } from '../seams/index.ts';
 import type { ReportSeam } from './types.ts';
 
 /**

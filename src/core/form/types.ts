@@ -1,6 +1,7 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
+import type { FilledMeasures, FillingLoad } from '../filled/index.ts';
 import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
 import type {
   Caution,
@@ -8,6 +9,8 @@ import type {
   InsideShape,
   MaterialLine,
   PlateRim,
+  SectionPlace,
+  SectionSize,
   StandFindings,
 } from '../inside/index.ts';
 import type { Mesh } from '../mesh/index.ts';
@@ -34,9 +37,12 @@ export interface Report {
   };
   readonly panels: readonly ReportPanel[];
   readonly seams: readonly ReportSeam[];
+  /** Every level on the body and on the panels as cut, mm; filled, it is in `filled`. */
   readonly levels: readonly { readonly id: string; readonly length3d: number; readonly lengthFlat: number }[];
-  /** The filled form; absent from drafts. */
+  /** What is inside, and each level by its section; absent from drafts. */
   readonly inside?: ReportInside;
+  /** How the form comes out once filled; absent where its panels are cut as unrolled. */
+  readonly filled?: ReportFilled;
   readonly timingsMs: Readonly<Record<string, number>>;
 }
 
@@ -57,6 +63,33 @@ export interface ReportInside {
   readonly arms: FormInside['arms'];
   /** Where the work can hurt; to be shown and printed. */
   readonly cautions: readonly Caution[];
+}
+
+/** The form filled in space, over its cloth. mm, N. */
+export interface ReportFilled {
+  /** N/mm² of the filling and N/mm of the cloth it was foretold with: only their ratio counts. */
+  readonly pressure: number;
+  readonly stiffness: number;
+  readonly levels: readonly {
+    readonly id: string;
+    readonly asked: SectionSize;
+    readonly found: SectionSize;
+  }[];
+  /** Of the distances to the body, and the share of the area nearer to it than 8 mm. */
+  readonly rms: number;
+  readonly within: number;
+  readonly worst: ReportFilledPlace;
+  readonly throat: ReportFilledPlace;
+  readonly pulls: FilledMeasures['pulls'];
+  readonly seams: FilledMeasures['seams'];
+  readonly boards: FilledMeasures['boards'];
+}
+
+/** How far outside of the body a place lies, mm, and where: over which level, none below the lowest. */
+export interface ReportFilledPlace {
+  readonly distance: number;
+  readonly over?: string;
+  readonly where: SectionPlace;
 }
 
 export interface ReportTape {
@@ -145,6 +178,8 @@ export interface Form {
   readonly drawings: readonly { readonly material: string; readonly drawing: Drawing }[];
   /** Webs, sleeve, plates, stand; absent from drafts. */
   readonly inside?: FormInside;
+  /** Filled in space, with panels and braces cut for that; absent where they are cut as unrolled. */
+  readonly filled?: FormFilled;
   /** How to make it and what to check; absent from drafts. */
   readonly making?: Making;
   /** Ids of the stages that made it, in order: a draft may end early or leave some out. */
@@ -152,7 +187,20 @@ export interface Form {
   readonly report: Report;
 }
 
-/** What holds the stuffed form in shape and carries it. */
+/** The form as its filling brings it out, on a mesh of its own. */
+export interface FormFilled {
+  /** As the body is, of few triangles. */
+  readonly shell: SeamedShell;
+  /** Its points as filled, the middle of the cloth: #V × 3 mm. */
+  readonly positions: Float64Array;
+  /** How taut each of its triangles is: larger and smaller tension, N/mm; `SLACK`, `WRINKLED` or `TAUT`. */
+  readonly tensions: Float64Array;
+  readonly states: Uint8Array;
+  readonly load: FillingLoad;
+  readonly measures: FilledMeasures;
+}
+
+/** What holds the stuffed form and carries it. */
 export interface FormInside {
   readonly shape: InsideShape;
   /** What each level will measure once filled. */

@@ -38,6 +38,11 @@ export const INSIDE_OPTIONS = {
   straps: { usual: true },
   /** A pair of webs in the throat, over the end of the front tie. Read in `design-inside`. */
   throat: { usual: true },
+  /**
+   * Panels and braces are cut so that the filled form comes out as the body. Otherwise as unrolled, smaller by the growth of
+   * the test tube all over. Read in `pipeline/stages/filling`.
+   */
+  recut: { usual: true },
   /** Pressure of the filling. Read in `cloth-growth`, `check-inside`. */
   pressure: { unit: 'kPa', min: 0.1, max: 50, usual: 3 },
   /** Stiffness of the fused cloth, force per width. Read in `cloth-growth`, `check-inside`. */

@@ -1,12 +1,14 @@
+import type { FittedFilling } from '../assembly/index.ts';
 import { assertInvariant } from '../base/index.ts';
 import { CLOTHS, findCloth, measureFreeStrain } from '../flatten/index.ts';
-import { type Form, makeReport } from '../form/index.ts';
+import { type Form, type FormFilled, makeReport } from '../form/index.ts';
 import { planMaking } from '../making/index.ts';
 import type { Project } from '../project/index.ts';
 import type { MakeOptions } from './make-options.ts';
 import type { Harvest } from './run-stages.ts';
 import { bodyStep } from './stages/body.ts';
 import { insideStep, shellPiecesStep } from './stages/cutting.ts';
+import { cutFlatStep, fittedStep } from './stages/filling.ts';
 import type { FormGiven } from './stages/form-step.ts';
 import { flatStep, laidStep, problemStep } from './stages/panels.ts';
 import { cutStep } from './stages/seams.ts';
@@ -23,8 +25,10 @@ export function assembleForm(
   const { shell, closedMesh } = cut;
   const [problem, flat] = [take(problemStep), take(flatStep)];
   const free = options.compareFree && problem && flat ? measureFreeStrain(problem, flat) : undefined;
+  const fitted = take(fittedStep);
+  const filled = fitted && filledOf(fitted);
   const [outer, inner] = [take(shellPiecesStep), take(insideStep)];
-  const made = { body, shell, closedMesh, flat: take(laidStep) ?? [] };
+  const made = { body, shell, closedMesh, flat: take(cutFlatStep) ?? take(laidStep) ?? [] };
   const { kind, grain } = project.cloth;
   const report = makeReport({
     ...made,
@@ -32,6 +36,7 @@ export function assembleForm(
     ...(grain === undefined ? {} : { grain }),
     ...(free?.ok ? { free: free.value } : {}),
     ...(inner === undefined ? {} : { inside: inner.inside }),
+    ...(filled === undefined ? {} : { filled }),
     issues: [...issues, ...(free?.issues ?? [])],
     timingsMs,
   });
@@ -41,8 +46,16 @@ export function assembleForm(
     pieces: outer?.pieces ?? [],
     drawings: [...(outer?.drawings ?? []), ...(inner?.drawings ?? [])],
     ...(inner === undefined ? {} : { inside: inner.inside }),
+    ...(filled === undefined ? {} : { filled }),
     stages,
     report,
   };
   return inner === undefined ? form : { ...form, making: planMaking(form) };
+}
+
+function filledOf({ filled, balance, measures }: FittedFilling): FormFilled {
+  const { shell } = filled.given;
+  const positions = balance.positions.slice(0, shell.mesh.positions.length);
+  const { tensions, states } = balance;
+  return { shell, positions, tensions, states, load: filled.load, measures };
 }

@@ -1,4 +1,4 @@
-import { type NoValues, phrasesOf } from '../base/index.ts';
+import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 
 /** What this room says, and what is put in. */
 export type PipelinePhrases = {
@@ -9,10 +9,12 @@ export type PipelinePhrases = {
     | 'seams'
     | 'panels'
     | 'inside'
+    | 'filling'
     | 'cutting' as `pipeline.${Stage}`]: NoValues;
 } & {
   readonly 'pipeline.done': NoValues;
   readonly 'pipeline.cancelled': NoValues;
+  readonly 'pipeline.not-fitted': { readonly reasons: readonly Phrase[] };
   /** A defect of ours; `reason` is for whoever mends it, and in English. */
   readonly 'pipeline.broken-promise': { readonly reason: string };
   readonly 'pipeline.defect': { readonly reason: string };

@@ -63,7 +63,11 @@ export function createStageRunner<Given>(): StageRunner<Given> {
 
   return {
     *run(stages, given, options) {
-      const { enter, finish, tellPart: onProgress, isCancelled } = followProgress(stages, options);
+      const isRun = ({ steps }: (typeof stages)[number]) =>
+        steps.length === 0 || !steps.every((step) => step.isLeftOut?.(given));
+      // What is left out takes no time.
+      const parts = stages.map((stage) => (isRun(stage) ? stage : { ...stage, share: 0 }));
+      const { enter, finish, tellPart: onProgress, isCancelled } = followProgress(parts, options);
       const context = { given, onProgress, isCancelled, memoryOf };
       const known: KnownSteps<Given> = new Map();
       const issues: Issue[] = [];
@@ -84,8 +88,6 @@ export function createStageRunner<Given>(): StageRunner<Given> {
         if (stage.steps.some((step) => known.get(step) === null)) return failure(issues);
       }
       const take = <Made>(step: Step<Made, Given>) => known.get(step)?.value as Made | undefined;
-      const isRun = ({ steps }: (typeof stages)[number]) =>
-        steps.length === 0 || !steps.every((step) => step.isLeftOut?.(given));
       const ids = wanted.filter(isRun).map(({ id }) => id);
       return success({ take, stages: ids, issues, timingsMs: finish() }, issues);
     },

@@ -30,6 +30,7 @@ export type {
 export { pictureShell } from './picture.ts';
 export { pictureBend } from './picture-bend.ts';
 export { MAX_MARK_GAP, MIN_MARK_GAP } from './place-marks.ts';
+export { type SeamSide, seamSides } from './seam-sides.ts';
 export {
   placeOnShell,
   type SnapKind,

@@ -1,11 +1,11 @@
 import { draftPieces, makeInside, orderSeams, pieceInputsFromShell } from '../../assembly/index.ts';
 import { assertInvariant, type Say, success } from '../../base/index.ts';
+import { measureLevels } from '../../form/index.ts';
 import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { bodyStep } from './body.ts';
+import { cutDesignStep, cutFlatStep, fittedStep } from './filling.ts';
 import { type FormGiven, formStep } from './form-step.ts';
-import { designStep } from './inside.ts';
-import { laidStep } from './panels.ts';
 import { cutStep } from './seams.ts';
 
 const printed = ({ project, options }: FormGiven) => [
@@ -24,7 +24,7 @@ function sayOf({ options: { speaker } }: FormGiven): Say {
 /** Lines of inner parts drawn on the panels. */
 const drawnLinesStep = formStep({
   id: 'drawnLines',
-  needs: { design: designStep },
+  needs: { design: cutDesignStep },
   dependsOn: () => null,
   run: ({ design }) => success(design?.shape.panelLines ?? []),
   // Most changes inside leave them as they are, and then the shell's pieces too.
@@ -35,7 +35,7 @@ const drawnLinesStep = formStep({
 /** The shell's pieces. */
 export const shellPiecesStep = formStep({
   id: 'shellPieces',
-  needs: { body: bodyStep, cut: cutStep, laid: laidStep, lines: drawnLinesStep },
+  needs: { body: bodyStep, cut: cutStep, laid: cutFlatStep, lines: drawnLinesStep },
   section: 'cloth',
   dependsOn: printed,
   run({ body, cut, laid, lines }, { given }) {
@@ -53,11 +53,17 @@ export const shellPiecesStep = formStep({
 /** The inner ones, and what the filled form will be. */
 export const insideStep = formStep({
   id: 'inside',
-  needs: { design: designStep, shell: shellPiecesStep },
+  needs: {
+    cut: cutStep,
+    laid: cutFlatStep,
+    design: cutDesignStep,
+    fitted: fittedStep,
+    shell: shellPiecesStep,
+  },
   section: 'inside',
   isLeftOut: ({ options }) => options.isDraft === true,
   dependsOn: printed,
-  run({ design, shell }, { given }) {
+  run({ cut, laid, design, fitted, shell }, { given }) {
     const { project, options } = given;
     assertInvariant(
       design !== undefined,
@@ -65,7 +71,8 @@ export const insideStep = formStep({
       'inner pieces are drafted where they are designed',
       design,
     );
-    return makeInside(design, shell.pieces, project, options.date ?? '', sayOf(given));
+    const foretold = fitted && { filled: fitted.measures.levels, cut: measureLevels(cut.shell, laid) };
+    return makeInside(design, shell.pieces, project, options.date ?? '', sayOf(given), foretold);
   },
 });
 
@@ -73,5 +80,5 @@ export const cutting: Stage<'cutting', FormGiven> = {
   id: 'cutting',
   what: phrase('pipeline.cutting'),
   share: 15,
-  steps: [drawnLinesStep, shellPiecesStep, insideStep],
+  steps: [cutFlatStep, cutDesignStep, drawnLinesStep, shellPiecesStep, insideStep],
 };

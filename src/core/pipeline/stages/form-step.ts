@@ -15,6 +15,11 @@ export interface StepOptions {
   readonly targetTriangles?: number;
   /** While dragging: start the body fit from the last body. Quicker; ends within a hair of the fit from scratch. */
   readonly isDraft?: boolean;
+  /**
+   * Also fill the form in space, and cut panels and braces so that it comes out as the body: some seconds more. Without, they are
+   * cut as unrolled, smaller by what was typed in. The project may say that they always are (`inside.recut`).
+   */
+  readonly fills?: boolean;
   /** Printed on pieces; passed in because core has no calendar. */
   readonly date?: string;
 }

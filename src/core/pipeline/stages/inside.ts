@@ -11,7 +11,7 @@ import { cutStep } from './seams.ts';
 const isLeftOut = ({ options }: FormGiven): boolean => options.isDraft === true;
 
 /** With its issues, which the design tells after its own. */
-const armsStep = formStep({
+export const armsStep = formStep({
   id: 'arms',
   needs: { body: bodyStep },
   isLeftOut,

@@ -45,7 +45,8 @@ export const flatStep = formStep({
   },
 });
 
-function flattenOptions({ given, memoryOf, onProgress, isCancelled }: StepContext<FormGiven>) {
+/** What of the project unrolling depends on. */
+export function flattenOptions({ given, memoryOf, onProgress, isCancelled }: StepContext<FormGiven>) {
   const { lengthBlend, wrinkleAversion } = given.project.seams;
   return {
     ...(lengthBlend === undefined ? {} : { seamLengthBlend: lengthBlend }),

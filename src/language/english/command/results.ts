@@ -7,6 +7,7 @@ export const results = {
     seams: 'seams',
     panels: 'panels',
     inside: 'inside',
+    filling: 'filling',
     cutting: 'cutting',
   },
   issues: { none: 'No issues.', error: 'ERROR', warning: 'warning' },
@@ -49,6 +50,18 @@ export const results = {
       `${count} seams; partners differ by at most ${unequal} mm, their notches by at most ${gap} mm.`,
     made: (triangles: number, litres: string, times: string) =>
       `${triangles} triangles, ${litres} litres inside. ${times}.`,
+  },
+  filled: {
+    level: 'filled, over the cloth',
+    asked: (unit: string) => `asked, girth w × d ${unit}`,
+    found: 'foretold',
+    whole: (rms: string, percent: string, worst: string) =>
+      `The whole surface comes out ${rms} mm (root mean square) from the body, ${percent} of it within 8 mm; worst ${worst}.`,
+    place: (distance: string, where: string, over: string) => `${distance} mm at ${where}, over ${over}`,
+    base: 'the base',
+    load: (pressure: string, stiffness: string) =>
+      `Foretold for ${pressure} kPa on cloth of ${stiffness} N/mm; fill until the waist reads right.`,
+    pull: (name: string, newtons: string) => `Most is carried by ${name}: ${newtons} N.`,
   },
   inside: {
     filled: 'filled',

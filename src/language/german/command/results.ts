@@ -8,6 +8,7 @@ export const results: typeof english = {
     seams: 'Nähte',
     panels: 'Schnittteile',
     inside: 'Inneres',
+    filling: 'Füllung',
     cutting: 'Zuschnitt',
   },
   issues: { none: 'Nichts zu beanstanden.', error: 'FEHLER', warning: 'Warnung' },
@@ -49,6 +50,18 @@ export const results: typeof english = {
     seams: (count, unequal, gap) =>
       `${count} Nähte; zusammengehörige Kanten unterscheiden sich um höchstens ${unequal} mm, ihre Passzeichen um höchstens ${gap} mm.`,
     made: (triangles, litres, times) => `${triangles} Dreiecke, ${litres} Liter Inhalt. ${times}.`,
+  },
+  filled: {
+    level: 'gefüllt, über dem Stoff',
+    asked: (unit: string) => `verlangt, Umfang B × T ${unit}`,
+    found: 'vorhergesagt',
+    whole: (rms: string, percent: string, worst: string) =>
+      `Die ganze Oberfläche liegt ${rms} mm (quadratisches Mittel) vom Körper, ${percent} davon innerhalb von 8 mm; am schlechtesten ${worst}.`,
+    place: (distance: string, where: string, over: string) => `${distance} mm: ${where}, über ${over}`,
+    base: 'der Grundplatte',
+    load: (pressure: string, stiffness: string) =>
+      `Vorhergesagt für ${pressure} kPa auf Stoff von ${stiffness} N/mm; füllen, bis die Taille stimmt.`,
+    pull: (name: string, newtons: string) => `Am meisten trägt: ${name}, ${newtons} N.`,
   },
   inside: {
     filled: 'gefüllt',

@@ -1,5 +1,5 @@
 import { assertInvariant } from '../base/index.ts';
-import type { Seam, SeamedShell } from '../seams/index.ts';
+import type { Seam, SeamedShell } from './types.ts';
 
 /** One panel's copy of a seam. */
 export interface SeamSide {
@@ -23,15 +23,10 @@ export function seamSides(shell: SeamedShell, seam: Seam): readonly [SeamSide, S
         vertices: edge.reversed ? edge.vertices.slice().reverse() : edge.vertices,
       })),
   );
-  assertInvariant(sides.length === 2, 'pipeline', `seam ${seam.id} has two sides`, sides.length);
+  assertInvariant(sides.length === 2, 'seams', `seam ${seam.id} has two sides`, sides.length);
   for (const side of sides) {
     const rightLength = side.vertices.length === seam.points.length;
-    assertInvariant(
-      rightLength,
-      'pipeline',
-      `both sides of ${seam.id} hold its points`,
-      side.vertices.length,
-    );
+    assertInvariant(rightLength, 'seams', `both sides of ${seam.id} hold its points`, side.vertices.length);
   }
   const [a, b] = sides;
   const isSwapped = a.panel === b.panel ? a.reversed : shell.panels[a.panel].id !== seam.panels[0];

@@ -1,0 +1,98 @@
+import { type Result, success } from '../base/index.ts';
+import {
+  type CutUnknowns,
+  changesOfRungs,
+  type FilledMeasures,
+  type FilledShell,
+  filledProblem,
+  fitCut,
+  measureFilled,
+  movesOfPanel,
+} from '../filled/index.ts';
+import type { FlatDisk, FlattenOptions, FlattenProblem } from '../flatten/index.ts';
+import type { InsideOptions, InsideShape } from '../inside/index.ts';
+import type { SeamedShell } from '../seams/index.ts';
+import { type Equilibrium, findEquilibrium } from '../statics/index.ts';
+import { layAlongGrain } from './lay-along-grain.ts';
+import { recutPanels } from './recut-panels.ts';
+
+/** A shell of few triangles, unrolled, on which a filling is tried out. */
+export interface TrialShell {
+  readonly shell: SeamedShell;
+  readonly problem: FlattenProblem;
+  readonly flat: readonly FlatDisk[];
+}
+
+/** How panels and braces are cut so that the filled form comes out as the body, and how it then does. */
+export interface FittedFilling {
+  readonly unknowns: CutUnknowns;
+  readonly amounts: Float64Array;
+  readonly filled: FilledShell;
+  readonly balance: Equilibrium;
+  readonly measures: FilledMeasures;
+}
+
+interface Watching extends Pick<FlattenOptions, 'isCancelled'> {
+  /** 0 to 1. */
+  readonly onProgress?: (fraction: number) => void;
+}
+
+/**
+ * Fits the cut on a trial shell, makes partners equal, and fills it once more as it is then cut. `grain`: of `Project.cloth`.
+ * Issues: as `fitCut`, `recutPanels` and `findEquilibrium`. Takes some seconds.
+ */
+export function fitFilling(
+  trial: TrialShell,
+  inside: Pick<InsideShape, 'pole' | 'braces'>,
+  options: InsideOptions,
+  grain: Readonly<Record<string, number>> = {},
+  { onProgress, isCancelled = () => false }: Watching = {},
+): Result<FittedFilling> {
+  const { shell, problem, flat } = trial;
+  const upright = flat.map(({ positions }) => positions);
+  const angles = shell.panels.map(({ id }) => grain[id] ?? 0);
+  const lay = (disks: readonly FlatDisk[]): readonly FlatDisk[] => {
+    const laid = layAlongGrain(shell, disks, grain);
+    return laid.ok ? laid.value : disks;
+  };
+  const given = { shell, flat: lay(flat), inside, options };
+  const fitted = fitCut(
+    { ...given, upright, grain: angles },
+    { shouldStop: isCancelled, onRound: ({ round, most }) => onProgress?.((0.9 * round) / most) },
+  );
+  if (!fitted.ok) return fitted;
+  const { unknowns, amounts } = fitted.value;
+  const recut = recutPanels(shell, problem, flat, movesOfCut(shell, upright, unknowns, amounts), {
+    isCancelled,
+  });
+  if (!recut.ok) return recut;
+  const changed = { ...inside, braces: changeBraces(inside.braces, unknowns, amounts) };
+  const filled = filledProblem({ shell, flat: lay(recut.value), inside: changed, options });
+  const start = fitted.value.balance.positions;
+  const balance = findEquilibrium({ ...filled.problem, start }, { shouldStop: isCancelled });
+  if (!balance.ok) return { ok: false, issues: balance.issues };
+  const measures = measureFilled(filled, balance.value);
+  return success({ unknowns, amounts, filled, balance: balance.value, measures }, balance.issues);
+}
+
+/** How the points of all flat panels of a shell move, on whatever mesh of it. `upright`: #V × 2 each. */
+export function movesOfCut(
+  { panels }: SeamedShell,
+  upright: readonly Float64Array[],
+  unknowns: CutUnknowns,
+  amounts: Float64Array,
+): Float64Array[] {
+  return upright.map((flat, p) => movesOfPanel(unknowns, panels, flat, p, amounts));
+}
+
+/** Braces with their threads cut as long as was found. */
+export function changeBraces(
+  braces: InsideShape['braces'],
+  unknowns: CutUnknowns,
+  amounts: Float64Array,
+): InsideShape['braces'] {
+  return braces.map((brace) => {
+    const changes = changesOfRungs(unknowns, brace, amounts);
+    return { ...brace, rungs: brace.rungs.map((rung, k) => ({ ...rung, length: rung.length + changes[k] })) };
+  });
+}

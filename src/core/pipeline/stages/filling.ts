@@ -1,0 +1,148 @@
+import {
+  changeBraces,
+  designOfShell,
+  type FittedFilling,
+  fitFilling,
+  flattenProblemFromShell,
+  layAlongGrain,
+  movesOfCut,
+  nameFlattenIssues,
+  recutPanels,
+  shrinkGirths,
+  type TrialShell,
+} from '../../assembly/index.ts';
+import { type Issue, type Result, success, withUsual } from '../../base/index.ts';
+import { type FlatDisk, flattenTogether } from '../../flatten/index.ts';
+import { cutGirth, doesTakeOff, INSIDE_OPTIONS, takenOffBy } from '../../inside/index.ts';
+import { cutIntoPanels } from '../../seams/index.ts';
+import { phrase } from '../phrases.ts';
+import type { Stage, StepContext } from '../step.ts';
+import { bodyStep, layoutStep } from './body.ts';
+import { type FormGiven, formStep } from './form-step.ts';
+import { armsStep, designStep } from './inside.ts';
+import { flatStep, flattenOptions, laidStep, problemStep } from './panels.ts';
+import { cutStep } from './seams.ts';
+
+/** Enough to fit the cut on: with twice as many the whole surface comes out within 0.2 mm rms of this. */
+const TRIAL_TRIANGLES = 3_000;
+
+const what = phrase('pipeline.filling');
+
+const isLeftOut = ({ project, options }: FormGiven): boolean =>
+  options.fills !== true || options.isDraft === true || !withUsual(INSIDE_OPTIONS, project.inside).recut;
+
+/** The shell once more, of few triangles, unrolled as the fine one. Undefined, told as warnings, where that cannot be. */
+const trialStep = formStep({
+  id: 'trial',
+  needs: { body: bodyStep, layout: layoutStep, cut: cutStep, flat: flatStep },
+  section: 'seams',
+  isLeftOut,
+  dependsOn: ({ project: { inside, seams } }) => [
+    takenOffBy(inside),
+    seams.lengthBlend,
+    seams.wrinkleAversion,
+  ],
+  run({ body, layout, cut }, context): Result<TrialShell | undefined> {
+    const { inside } = context.given.project;
+    const shell = cutIntoPanels(cut.surface, body, layout, { targetTriangles: TRIAL_TRIANGLES });
+    if (!shell.ok) return asWarnings(shell.issues, context);
+    const whole = flattenProblemFromShell(shell.value);
+    const problem = doesTakeOff(inside)
+      ? shrinkGirths(whole, shell.value, (girth) => cutGirth(girth, inside))
+      : whole;
+    const { memory: _, ...options } = flattenOptions(context);
+    const flat = flattenTogether(problem, options);
+    if (!flat.ok) return asWarnings(nameFlattenIssues(flat.issues, shell.value), context);
+    return success({ shell: shell.value, problem, flat: flat.value });
+  },
+});
+
+/** How the cut must change for the filled form to be the body. */
+export const fittedStep = formStep({
+  id: 'fitted',
+  needs: { trial: trialStep, design: designStep },
+  section: 'inside',
+  isLeftOut,
+  dependsOn: ({ project: { inside, cloth } }) => [inside, cloth.grain],
+  run({ trial, design }, context): Result<FittedFilling | undefined> {
+    const { inside, cloth } = context.given.project;
+    if (!trial || !design) return success(undefined);
+    const onProgress = (fraction: number) => context.onProgress(fraction, what);
+    const { isCancelled } = context;
+    const made = fitFilling(trial, design.shape, inside, cloth.grain, { onProgress, isCancelled });
+    return made.ok ? made : asWarnings(made.issues, context);
+  },
+});
+
+/** The fine panels cut so, upright. */
+const recutStep = formStep({
+  id: 'recut',
+  needs: { cut: cutStep, problem: problemStep, flat: flatStep, fitted: fittedStep },
+  isLeftOut,
+  dependsOn: () => null,
+  run({ cut: { shell }, problem, flat, fitted }, context): Result<FlatDisk[] | undefined> {
+    if (!fitted) return success(undefined);
+    const upright = flat.map(({ positions }) => positions);
+    const moves = movesOfCut(shell, upright, fitted.unknowns, fitted.amounts);
+    const { isCancelled } = context;
+    const made = recutPanels(shell, problem, flat, moves, { isCancelled });
+    return made.ok ? made : asWarnings(made.issues, context);
+  },
+});
+
+/** Every panel along its grain, as it is cut in the end: as unrolled where nothing was fitted. */
+export const cutFlatStep = formStep({
+  id: 'cutFlat',
+  needs: { cut: cutStep, laid: laidStep, recut: recutStep },
+  dependsOn: ({ project }) => project.cloth.grain,
+  run({ cut, laid, recut }, { given }) {
+    const turned = recut && layAlongGrain(cut.shell, recut, given.project.cloth.grain);
+    // What it has to say was said when the unrolled ones were laid.
+    return success(turned?.ok ? turned.value : laid);
+  },
+});
+
+/** The inside for these panels, its braces as long as was fitted. */
+export const cutDesignStep = formStep({
+  id: 'cutDesign',
+  needs: {
+    body: bodyStep,
+    cut: cutStep,
+    problem: problemStep,
+    recut: recutStep,
+    arms: armsStep,
+    design: designStep,
+    fitted: fittedStep,
+  },
+  dependsOn: ({ project }) => project.inside,
+  run({ body, cut, problem, recut, arms, design, fitted }, { given }) {
+    if (!recut || !fitted || !design) return success(design);
+    const made = { ...cut, body, flat: recut, disks: problem.disks };
+    const flatArms = arms ?? { ok: false, issues: [] };
+    const anew = designOfShell({ ...made, flatArms }, given.project);
+    if (!anew.ok) return success(design);
+    const { shape } = anew.value;
+    const braces = changeBraces(shape.braces, fitted.unknowns, fitted.amounts);
+    return success({ ...anew.value, shape: { ...shape, braces } });
+  },
+});
+
+/** The form can be sewn all the same, cut as the panels were unrolled. A fit that was stopped is none. */
+function asWarnings(issues: readonly Issue[], context: StepContext<FormGiven>): Result<undefined> {
+  if (context.isCancelled()) return { ok: false, issues };
+  return success(undefined, [
+    {
+      code: 'not-fitted',
+      path: '',
+      message: phrase('pipeline.not-fitted', { reasons: issues.map(({ message }) => message) }),
+      severity: 'warning',
+    },
+  ]);
+}
+
+export const filling: Stage<'filling', FormGiven> = {
+  id: 'filling',
+  what,
+  share: 200,
+  steps: [trialStep, fittedStep, recutStep],
+};
