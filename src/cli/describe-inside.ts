@@ -51,9 +51,9 @@ function describeLevels(
 
 /** How webs, pole and stand hold it, and what was taken off the panels. */
 function describeHolding(
-  { pole, stand, webPlaces, levels }: ReportInside,
+  { pole, stand, webPlaces, levels, strapGains }: ReportInside,
   unit: DisplayUnit,
-  { words: { inside: words }, numbers }: Reader,
+  { say, words: { inside: words }, numbers }: Reader,
 ): string[] {
   const websAndPole = webPlaces === 'seams' ? words.websInSeams : words.websOnPanels;
   const taken = levels
@@ -61,6 +61,7 @@ function describeHolding(
     .map(({ id, takenOff }) => `${id} ${numbers.fixed(takenOff, 1)} mm`);
   return [
     websAndPole(numbers.length(pole.sleeveFlatWidth, unit), numbers.length(pole.insideForm, unit)),
+    ...strapGains.map(({ text }) => say(text)),
     words.stand(
       numbers.fixed(stand.tipAngleDeg, 1),
       numbers.fixed(stand.pushForce, 0),

@@ -201,6 +201,21 @@ describe('a filled demo body otherwise', () => {
     }
   });
 
+  // What the sections foretell of straps holds in space too: a third and 3 mm of the width at the least.
+  it.each(['average', 'large-bust'])('%s is less wide under the bust with straps there', (id) => {
+    const { given: own } = id === 'average' ? { given } : demoToFill(id, 3000);
+    const braces = designedBraces(own);
+    const straps = braces.filter((brace) => brace.id.startsWith('strap-underbust'));
+    expect(straps.length).toBe(2);
+    const open = filledProblem(own, { braces: braces.filter((brace) => !straps.includes(brace)) });
+    const wide = unlike('underbust', 'width', measureFilled(open, solved(open.problem)));
+    const whole = filledProblem(own);
+    const held = Math.abs(unlike('underbust', 'width', measureFilled(whole, solved(whole.problem))));
+    expect(wide).toBeGreaterThan(5);
+    expect(wide - held).toBeGreaterThan(3);
+    expect(held).toBeLessThan((2 / 3) * wide);
+  });
+
   // An independent simulation, of other bodies: ties carried on to the neck leave 18 of 39 mm, two more lines beside 13.
   it.each(['average', 'large-bust'])('%s swells less in the throat with webs there', (id) => {
     const { given: own } = id === 'average' ? { given } : demoToFill(id, 3000);

@@ -14,6 +14,7 @@ export function reportInside(inside: FormInside): ReportInside {
         rungs.flatMap(({ levelId, length }) => (levelId === undefined ? [] : [[levelId, length]])),
       ),
     })),
+    strapGains: shape.strapGains,
     pole: {
       y: shape.pole.y,
       sleeveFlatWidth: shape.pole.sleeveGirth / 2,

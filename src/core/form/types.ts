@@ -12,6 +12,7 @@ import type {
   SectionPlace,
   SectionSize,
   StandFindings,
+  StrapGain,
 } from '../inside/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import type { Piece } from '../pattern/index.ts';
@@ -55,6 +56,8 @@ export interface ReportInside {
     readonly name: Phrase;
     readonly lengths: Readonly<Record<string, number>>;
   }[];
+  /** What the straps added at a level buy. */
+  readonly strapGains: readonly StrapGain[];
   readonly pole: { readonly y: number; readonly sleeveFlatWidth: number; readonly insideForm: number };
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];

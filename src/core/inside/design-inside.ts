@@ -2,10 +2,11 @@ import { type Issue, withUsual } from '../base/index.ts';
 import { type LevelCase, makeLevelCase } from './balance-level.ts';
 import { anchorOf, rungsOfBrace } from './brace-rungs.ts';
 import { checkBraces, checkGrowth, judgeLevels } from './check-inside.ts';
+import { chooseStraps, gainOfStraps } from './choose-straps.ts';
 import { depthOfShell } from './cloth-growth.ts';
 import { describeLevel } from './describe-level.ts';
 import { type Brace, designLevel, type LevelDesign } from './design-level.ts';
-import { fitPole } from './fit-pole.ts';
+import { fitPole, topOnSleeve } from './fit-pole.ts';
 import { angleFromBack, placeOnLine } from './inside-lines.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
 import { type PlacedBrace, placeBraces } from './place-braces.ts';
@@ -13,7 +14,15 @@ import { type BracePlan, isOff, plansWith, topOfWebs, usualPlan } from './plan-b
 import { sliceTarget } from './section-target.ts';
 import { checkTestTube } from './test-tube-growth.ts';
 import { type ThroatWebs, throatWebs } from './throat-webs.ts';
-import type { InsideForm, InsideOptions, InsideShape, LevelFinding, PoleFit, WebPlaces } from './types.ts';
+import type {
+  InsideForm,
+  InsideOptions,
+  InsideShape,
+  LevelFinding,
+  PoleFit,
+  StrapGain,
+  WebPlaces,
+} from './types.ts';
 
 /** Rungs of a web are this far apart, mm of chart height. */
 const RUNG_GAP = 12;
@@ -34,7 +43,7 @@ interface Row {
 type RowMemory = Map<string, Pick<Row, 'level' | 'design'>>;
 
 interface Attempt {
-  readonly shape: InsideShape;
+  readonly shape: Omit<InsideShape, 'strapGains'>;
   readonly issues: readonly Issue[];
 }
 
@@ -43,7 +52,7 @@ interface Attempt {
  * the shape of `solveSection`; the lengths of the braces are those that keep it nearest the body, row by row. The back
  * and front ties end on the pole sleeve; a pair of webs runs from front to back; straps hold the sides at hip and bust.
  * With `webPlaces` left open, seams are tried first. Where a level then stays too far off, more straps and webs set
- * otherwise are tried there, and kept if they bring it within its limit. Throat webs, as deep as the body, go on above. About 25 balances at each of 11 rows, more rows
+ * otherwise are tried there, and kept if they bring it within its limit or are worth their sewing. Throat webs, as deep as the body, go on above. About 25 balances at each of 11 rows, more rows
  * for what is tried.
  */
 export function designInside(
@@ -94,14 +103,17 @@ export function designInside(
 
   let best = attempt(places, usual);
   let plan = usual;
-  for (const level of hasStraps ? best.shape.levels.filter((one) => isOff(one, wanted)) : []) {
-    const helps = plansWith(plan, level.id).find((other) => {
-      const tried = attempt(places, other, [level.id]);
-      return (
-        tried.issues.length <= best.issues.length && tried.shape.levels.every((one) => !isOff(one, wanted))
-      );
+  const strapGains: StrapGain[] = [];
+  for (const before of hasStraps ? best.shape.levels.filter((one) => isOff(one, wanted)) : []) {
+    const tries = plansWith(plan, before.id).flatMap((other) => {
+      const tried = attempt(places, other, [before.id]);
+      const [level] = tried.shape.levels;
+      return tried.issues.length <= best.issues.length && level ? [{ plan: other, level }] : [];
     });
-    if (helps) plan = helps;
+    const helps = chooseStraps(before, tries, wanted);
+    if (!helps) continue;
+    plan = helps.plan;
+    strapGains.push(gainOfStraps(before, helps.level));
   }
   if (plan !== usual) best = attempt(places, plan);
   const throat = hasThroat
@@ -115,6 +127,7 @@ export function designInside(
     : WITHOUT_THROAT;
   const shape: InsideShape = {
     ...best.shape,
+    strapGains,
     braces: [...best.shape.braces, ...throat.braces],
     panelLines: [...best.shape.panelLines, ...throat.panelLines],
   };
@@ -149,13 +162,13 @@ function rungRows(form: InsideForm, boardThickness: number, plan: BracePlan): nu
 /** A tie that goes level to the sleeve stays so far under the foot of the neck block, mm. */
 const UNDER_BLOCK = 10;
 
-/** Rows behind over the uppermost of all braces, as far up as what is sewn there passes under the neck block. */
+/** Rows behind over the uppermost of all braces, as far up as what is sewn there passes under the neck block, to the sleeve. */
 function rowsOfNape({ surface, neckBaseV }: InsideForm, pole: PoleFit, top: number): number[] {
   const heights = (us: readonly number[], v: number): number[][] =>
     us.map((u) => [...surface.evaluate(Float64Array.of(u, v))]);
   const [[, front, zFront], [, back, zBack]] = heights([Math.PI / 2, -Math.PI / 2], neckBaseV);
   const t = (pole.y - pole.reach - back) / (front - back);
-  const most = zBack + t * (zFront - zBack) - UNDER_BLOCK;
+  const most = Math.min(zBack + t * (zFront - zBack) - UNDER_BLOCK, topOnSleeve(pole));
   const count = Math.max(0, Math.floor((neckBaseV - top) / RUNG_GAP));
   const rows = Array.from({ length: count }, (_, k) => top + (k + 1) * RUNG_GAP);
   const end = rows.findIndex((v) => heights([-Math.PI / 2], v)[0][2] > most);
@@ -188,7 +201,7 @@ function shapeOf(
   panelLines: InsideShape['panelLines'],
   memory: RowMemory,
   shellDepth: number,
-): InsideShape {
+): Attempt['shape'] {
   const designed = heights.map((v) => {
     const level = form.levels.find((candidate) => candidate.v === v);
     const active = placed.flatMap((brace, j) =>

@@ -8,6 +8,14 @@ const PLATE_ROOM = 8;
 /** The sleeve's flat width is half the tube's girth plus this, mm (common practice: 3 to 5). */
 const SLEEVE_EASE = 4;
 
+/** The sleeve's upper end, where the tube shows last, is left free over so much, mm. */
+const FREE_END = 30;
+
+/** The highest that anything is sewn on to the sleeve, mm. */
+export function topOnSleeve({ zTop }: PoleFit): number {
+  return zTop - FREE_END;
+}
+
 /** Of the sleeve for a tube, mm. */
 export function girthOfSleeve(tubeDiameter: number): number {
   return Math.PI * tubeDiameter + 2 * SLEEVE_EASE;

@@ -77,6 +77,16 @@ interface OpeningNames {
   readonly 'opening.for-straps': { readonly number: number };
 }
 
+interface Gains {
+  /** mm off the body; `place`: at the farthest. */
+  readonly 'inside.strap-gain': {
+    readonly level: Phrase;
+    readonly of: 'width' | 'depth' | 'place';
+    readonly before: number;
+    readonly after: number;
+  };
+}
+
 /** What cannot be built inside. mm, kg, kPa, N/mm, fractions. */
 interface Faults {
   readonly 'inside.webs-near-pole': {
@@ -247,6 +257,7 @@ export type InsidePhrases = BraceNames &
   PieceNames &
   TestTube &
   OpeningNames &
+  Gains &
   Faults &
   FaultsOfStandAndTube &
   Buying & {

@@ -1,5 +1,6 @@
 import type { Issue } from '../base/index.ts';
 import { add, cross, dot, normalise, scale, subtract } from '../math/index.ts';
+import { topOnSleeve } from './fit-pole.ts';
 import { angleAtWidth, drawPanelLine } from './inside-lines.ts';
 import { phrase } from './phrases.ts';
 import type {
@@ -67,7 +68,12 @@ export function throatWebs(
   firstLetter: number,
 ): ThroatWebs {
   const rows = rowsOfThroat(tieTop + OVER_TIE, form.neckBaseV - UNDER_NECK);
-  const { widthAt, own } = placeBeside(form, rows);
+  const { widthAt, own: clear } = placeBeside(form, rows);
+  const end = clear.findIndex((v) => {
+    const u = angleAtWidth(form, v, widthAt(v));
+    return rungAt(form, u, v, placeOnSleeve(pole, 'right'), shellDepth).to[2] > topOnSleeve(pole);
+  });
+  const own = end < 0 ? clear : clear.slice(0, end);
   if (own.length < 2 || own[own.length - 1] - own[0] < LEAST_HEIGHT) return without();
   const drawn = SIDES.map((side, k) => drawLine(form, side, widthAt, own, form.letterOf(firstLetter + k)));
   const lines = drawn.filter((line) => line !== null);
@@ -178,11 +184,7 @@ function makeWeb(
 ): DesignedBrace {
   const [{ u, v, marks }] = line.seams;
   const sleeveShare = side === 'right' ? SLEEVE_SHARE : 1 - SLEEVE_SHARE;
-  const angle = Math.PI * (2 * SLEEVE_SHARE - 0.5);
-  const onSleeve = [
-    signOf(side) * pole.reach * Math.cos(angle),
-    pole.y + pole.reach * Math.sin(angle),
-  ] as const;
+  const onSleeve = placeOnSleeve(pole, side);
   return {
     id: `throat-${side}`,
     name: phrase('brace.throat', { side }),
@@ -198,6 +200,11 @@ function makeWeb(
       return mark ? { ...rung, mark: mark.number } : rung;
     }),
   };
+}
+
+function placeOnSleeve({ y, reach }: PoleFit, side: Side): readonly [number, number] {
+  const angle = Math.PI * (2 * SLEEVE_SHARE - 0.5);
+  return [signOf(side) * reach * Math.cos(angle), y + reach * Math.sin(angle)];
 }
 
 function signOf(side: Side): 1 | -1 {

@@ -172,10 +172,22 @@ export interface DesignedBrace {
   readonly rungs: readonly BraceRung[];
 }
 
+/** What the straps added at a level buy, as the sections foretell: how far off the body it is without and with them, mm. */
+export interface StrapGain {
+  readonly levelId: string;
+  readonly of: 'width' | 'depth' | 'place';
+  readonly before: number;
+  readonly after: number;
+  /** The same in words. */
+  readonly text: Phrase;
+}
+
 export interface InsideShape {
   readonly pole: PoleFit;
   readonly webPlaces: WebPlaces;
   readonly levels: readonly LevelFinding[];
+  /** At levels where straps were added. */
+  readonly strapGains: readonly StrapGain[];
   readonly braces: readonly DesignedBrace[];
   /** Lines to draw on the panels, where braces are sewn on inside them. */
   readonly panelLines: readonly {

@@ -152,7 +152,7 @@ function Braces({ inside }: InsideProps) {
   const say = useSay();
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const { braces } = inside.shape;
+  const { braces, strapGains } = inside.shape;
   return (
     <section aria-labelledby="braces-title">
       <h3 id="braces-title">{words.braces}</h3>
@@ -171,6 +171,11 @@ function Braces({ inside }: InsideProps) {
           );
         })}
       </ul>
+      {strapGains.map(({ levelId, text }) => (
+        <p className="measure-how" key={levelId}>
+          <CoreText said={say(text)} />
+        </p>
+      ))}
     </section>
   );
 }

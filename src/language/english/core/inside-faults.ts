@@ -16,6 +16,8 @@ const MEND_LEVEL = {
   'less-filling': 'fill it less there, or sew on one more strap to the pole sleeve',
 } as const;
 
+const GAINED = { width: 'width', depth: 'depth', place: 'farthest place' } as const;
+
 /** What cannot be built inside. */
 export const faultsInside: Entries<Faults> = {
   'inside.webs-near-pole': ({ side, nearest, room, remedy }, { say, fixed }) =>
@@ -47,6 +49,8 @@ export const faultsInside: Entries<Faults> = {
   'opening.for-fill': ({ number }) => `opening ${number}`,
   'opening.for-strap': ({ number }) => `the slot for a strap, opening ${number},`,
   'opening.for-straps': ({ number }) => `the slot several straps share, opening ${number},`,
+  'inside.strap-gain': ({ level, of, before, after }, { say, fixed }) =>
+    `${say(level)}: the straps added there bring its ${GAINED[of]} to ${fixed(after, 1)} mm off the body, ${fixed(before, 1)} mm without them.`,
   'inside.web-too-open': ({ brace, open, most }, { say, percent }) =>
     `The ${say(brace)} is open over ${percent(open, 0)} of its height; ${percent(most, 0)} is the most over which it still holds front to back. ${MEND_WEB}`,
   'inside.hole-near-edge': ({ hole, side, plate, least }, { plain }) =>

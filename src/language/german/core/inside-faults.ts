@@ -24,6 +24,8 @@ const MEND_LEVEL = {
   'less-filling': 'dort weniger füllen, oder einen weiteren Gurt an den Rohrtunnel nähen',
 } as const;
 
+const GAINED = { width: 'die Breite', depth: 'die Tiefe', place: 'die fernste Stelle' } as const;
+
 /** What cannot be built inside. */
 export const faultsInside: Entries<Faults> = {
   'inside.webs-near-pole': ({ side, nearest, room, remedy }, { say, fixed }) =>
@@ -46,7 +48,7 @@ export const faultsInside: Entries<Faults> = {
   'inside.line-leaves-panels': ({ line, side }, { say }) =>
     `Die Linie „${say(line)}${side === 'centre' ? '' : ` ${SIDES[side]}`}“ verlässt die Schnittteile, darum entfällt, was an sie genäht wird. Eine andere Nahtführung wählen, oder Stege auf Nähten.`,
   'inside.throat-web-without-room': ({ room, least }, { plain }) =>
-    `Die Halsstege entfallen, und die Halsgrube wird vorstehen: neben der vorderen Mitte hält keine Linie von ${plain(least, 1)} mm Höhe zwischen Brust und Hals ${plain(room, 1)} mm Abstand von den Nähten. Die Nähte dort verschieben, oder eine andere Aufteilung wählen.`,
+    `Die Halsstege entfallen, und die Halsgrube wird vorstehen: neben der vorderen Mitte hält keine Linie von ${plain(least, 1)} mm Höhe zwischen Brust und Hals ${plain(room, 1)} mm Abstand von den Nähten. Die Nähte dort verschieben, oder eine andere Nahtführung wählen.`,
   'inside.tube-too-thick': ({ diameter, where, most, layers }, { lengthAlone, fixed }) =>
     `Ein Rohr von ${lengthAlone(diameter)} passt nicht ${where === 'neck' ? 'durch die Halsplatte' : 'aufrecht zwischen Hals und Taille'}: Höchstens ${lengthAlone(most)} lassen genug um es herum. Ein Rohr nehmen, das nicht dicker ist, mit dem Messschieber gemessen${layers === undefined ? '' : `, oder dünnere Lagen über der Hülle, jetzt ${fixed(layers, 0)} mm (coverThickness)`}.`,
   'inside.little-cloth-at-edge': ({ brace, opening, left, least }, tongue) =>
@@ -56,6 +58,8 @@ export const faultsInside: Entries<Faults> = {
   'opening.for-fill': ({ number }) => `Öffnung ${number}`,
   'opening.for-strap': ({ number }) => `dem Schlitz für einen Gurt (Öffnung ${number})`,
   'opening.for-straps': ({ number }) => `dem gemeinsamen Schlitz mehrerer Gurte (Öffnung ${number})`,
+  'inside.strap-gain': ({ level, of, before, after }, { say, fixed }) =>
+    `${say(level)}: Die hier ergänzten Gurte bringen ${GAINED[of]} auf ${fixed(after, 1)} mm an den Körper heran, ohne sie sind es ${fixed(before, 1)} mm.`,
   'inside.web-too-open': ({ brace, open, most }, { say, percent }) =>
     `${say(brace)}: auf ${percent(open, 0)} seiner Höhe offen; bei höchstens ${percent(most, 0)} hält er noch vorn und hinten zusammen. ${MEND_WEB}`,
   'inside.hole-near-edge': ({ hole, side, plate, least }, { plain }) =>
