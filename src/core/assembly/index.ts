@@ -4,6 +4,7 @@ export { changeBraces, type FittedFilling, fitFilling, movesOfCut, type TrialShe
 export { type FlatArms, flattenArms } from './flatten-arms.ts';
 export { flattenProblemFromShell } from './flatten-problem.ts';
 export { heightOfWaist } from './height-of-waist.ts';
+export { judgeFilled } from './judge-filled.ts';
 export { layAlongGrain } from './lay-along-grain.ts';
 export { checkLayout, layoutOf } from './layout-of-project.ts';
 export { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';

@@ -138,8 +138,10 @@ function levelsAsFilled(levels: PredictedLevel[], foretold: ForetoldLevels | und
     const filled = foretold.filled.find(({ id }) => id === level.id);
     const cut = foretold.cut.find(({ id }) => id === level.id);
     if (!filled || !cut) return level;
-    const takenOff = level.body.girth - cut.lengthFlat;
-    return { ...level, takenOff, finished: filled.found };
+    const { found, worst } = filled;
+    const [x, y] = worst.at;
+    const held = { ...found, deviation: worst.distance, where: worst.where, x, y };
+    return { ...level, takenOff: level.body.girth - cut.lengthFlat, held, finished: found };
   });
 }
 

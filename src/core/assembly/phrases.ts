@@ -27,6 +27,15 @@ export interface AssemblyPhrases extends ArmNamePhrases {
   /** A level line where it runs on one panel. */
   readonly 'level.on-panel': { readonly level: Phrase; readonly panel: Phrase };
   readonly 'seam.lettered': { readonly letter: string; readonly seam: Phrase };
+  readonly 'filled.place-off': {
+    readonly by: number;
+    readonly way: 'flatter' | 'fuller';
+    readonly at: Phrase;
+    /** The level under it; none below the lowest. */
+    readonly over?: Phrase;
+    /** Share of the area within 8 mm. */
+    readonly within: number;
+  };
   /** What of the form a fault is about. */
   readonly 'fault.of': { readonly of: Phrase; readonly fault: Phrase };
   readonly 'fault.no-arms': { readonly of: Phrase; readonly fault: Phrase };

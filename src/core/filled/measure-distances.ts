@@ -14,7 +14,7 @@ const THROAT_HALF = Math.PI / 4;
 export function measureDistances(
   { given: { shell }, outside }: FilledShell,
   positions: Float64Array,
-): Pick<FilledMeasures, 'distance' | 'throat'> {
+): Pick<FilledMeasures, 'distance' | 'throat'> & { readonly placeAt: (point: number) => FilledPlace } {
   const { mesh, chart, levels } = shell;
   const find = finderOnMesh(mesh);
   const normals = measureVertexNormals(mesh);
@@ -50,6 +50,7 @@ export function measureDistances(
   return {
     distance: { rms: Math.sqrt(squares / area), worst: placeAt(worst), within: near / area, ofPoints },
     throat: placeAt(throat),
+    placeAt,
   };
 }
 

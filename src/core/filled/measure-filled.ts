@@ -14,14 +14,17 @@ import type { FilledMeasures, FilledShell } from './types.ts';
 export function measureFilled(filled: FilledShell, balance: Equilibrium): FilledMeasures {
   const { shell } = filled.given;
   const { positions } = balance;
+  const { placeAt, ...distances } = measureDistances(filled, positions);
+  const { ofPoints } = distances.distance;
   return {
     levels: shell.levels.map(({ id, name, vertices }) => ({
       id,
       name,
       asked: sizeOfLevel(shell.mesh.positions, vertices, 0),
       found: sizeOfLevel(positions, vertices, filled.outside),
+      worst: placeAt(vertices.reduce((a, b) => (Math.abs(ofPoints[b]) > Math.abs(ofPoints[a]) ? b : a))),
     })),
-    ...measureDistances(filled, positions),
+    ...distances,
     pulls: measurePulls(filled, balance),
     seams: measureSeamLoads(filled, balance),
     boards: measureBoards(shell, positions),

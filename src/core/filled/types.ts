@@ -51,6 +51,8 @@ export interface FilledLevel {
   readonly name: Phrase;
   readonly asked: SectionSize;
   readonly found: SectionSize;
+  /** Where on its line the form lies farthest off. */
+  readonly worst: FilledPlace;
 }
 
 /** A place of the shell. */

@@ -1,6 +1,7 @@
 import { heightOfWaist } from '../assembly/index.ts';
 import type { Phrase } from '../base/index.ts';
 import type { Form, WorkCheck, WorkStep } from '../form/index.ts';
+import { distanceInSpace } from '../math/index.ts';
 import { FILLING_TOLERANCE, type FillZone, type LevelTarget } from '../simulate/index.ts';
 import { fillZones, levelTargets } from './filling-of-form.ts';
 import { phrase } from './phrases.ts';
@@ -38,14 +39,26 @@ function setPlates(form: Form, armed: boolean): WorkStep {
     [
       phrase('step.plates.set'),
       phrase('step.plates.shoulders'),
+      phrase('step.plates.hold'),
       ...(armed ? [phrase('step.plates.try-arms')] : []),
     ],
     {
       needs: ['sew-closing', 'boards', ...(armed ? ['magnets'] : [])],
       pieces: innerPieces(form, (id) => /^(neck-|armhole-plate-|shoulder-support-)/.test(id)),
+      checks: [lengthCheck('armhole-cord', phrase('check.armhole-cord'), betweenArmholes(form), 2)],
       cautions: cautionsOf('blades'),
     },
   );
+}
+
+/** From the lowest point of one armhole to that of the other, mm. */
+function betweenArmholes({ shell: { mesh, openings } }: Form): number {
+  const [right, left] = openings
+    .filter(({ id }) => id.startsWith('armhole'))
+    .map(({ vertices }) =>
+      vertices.reduce((a, b) => (mesh.positions[3 * b + 2] < mesh.positions[3 * a + 2] ? b : a)),
+    );
+  return distanceInSpace(mesh.positions, right, left);
 }
 
 function putPoleIn(form: Form, targets: readonly LevelTarget[]): WorkStep {

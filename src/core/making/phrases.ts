@@ -97,6 +97,7 @@ interface FinishSteps {
   readonly 'step.plates.title': NoValues;
   readonly 'step.plates.set': NoValues;
   readonly 'step.plates.shoulders': NoValues;
+  readonly 'step.plates.hold': NoValues;
   readonly 'step.plates.try-arms': NoValues;
   readonly 'step.pole.title': NoValues;
   readonly 'step.pole.push': NoValues;
@@ -158,6 +159,7 @@ interface Checks {
   readonly 'check.brace': AtLevel & { readonly brace: Phrase };
   readonly 'check.brace-end': { readonly brace: Phrase; readonly end: 'lower' | 'upper' };
   readonly 'check.sleeve': NoValues;
+  readonly 'check.armhole-cord': NoValues;
   readonly 'check.pole-inside': NoValues;
   readonly 'check.bust-height': NoValues;
   readonly 'check.fill': NoValues;

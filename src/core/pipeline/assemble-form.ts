@@ -27,6 +27,8 @@ export function assembleForm(
   const free = options.compareFree && problem && flat ? measureFreeStrain(problem, flat) : undefined;
   const fitted = take(fittedStep);
   const filled = fitted && filledOf(fitted);
+  // Where the form was filled in space, its sections have nothing to say any more.
+  const told = filled ? issues.filter(({ code }) => code !== 'level-deviates') : issues;
   const [outer, inner] = [take(shellPiecesStep), take(insideStep)];
   const made = { body, shell, closedMesh, flat: take(cutFlatStep) ?? take(laidStep) ?? [] };
   const { kind, grain } = project.cloth;
@@ -37,7 +39,7 @@ export function assembleForm(
     ...(free?.ok ? { free: free.value } : {}),
     ...(inner === undefined ? {} : { inside: inner.inside }),
     ...(filled === undefined ? {} : { filled }),
-    issues: [...issues, ...(free?.issues ?? [])],
+    issues: [...told, ...(free?.issues ?? [])],
     timingsMs,
   });
   const form: Form = {

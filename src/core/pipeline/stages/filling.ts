@@ -4,6 +4,7 @@ import {
   type FittedFilling,
   fitFilling,
   flattenProblemFromShell,
+  judgeFilled,
   layAlongGrain,
   movesOfCut,
   nameFlattenIssues,
@@ -70,7 +71,8 @@ export const fittedStep = formStep({
     const onProgress = (fraction: number) => context.onProgress(fraction, what);
     const { isCancelled } = context;
     const made = fitFilling(trial, design.shape, inside, cloth.grain, { onProgress, isCancelled });
-    return made.ok ? made : asWarnings(made.issues, context);
+    if (!made.ok) return asWarnings(made.issues, context);
+    return success(made.value, [...made.issues, ...judgeFilled(made.value.measures, inside)]);
   },
 });
 

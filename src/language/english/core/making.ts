@@ -157,6 +157,8 @@ export const making: Entries<MakingPhrases> = {
     'From outside, push each covered plate into its opening, up to up and front to front, and sew the turned-in edge of the shell to the cover all round.',
   'step.plates.shoulders':
     'Put the shoulder supports under the shoulder seams and the neck block under the neck plate.',
+  'step.plates.hold':
+    'Glue the supports to the neck block and to both armhole plates, so that they move as one. Then tie the lower edges of the armhole plates to each other with waxed cord, past the sleeve, as long as given: under the filling they must neither turn nor come nearer.',
   'step.plates.try-arms':
     'Hold the arms to their plates once more: each must draw to its own side and push off the other.',
 
@@ -240,6 +242,7 @@ export const making: Entries<MakingPhrases> = {
   'check.brace': ({ brace, level }, { say, inSentence }) => `${say(brace)}, ${inSentence(level)}`,
   'check.brace-end': ({ brace, end }, { say }) => `${say(brace)}, its ${end} end`,
   'check.sleeve': 'Sleeve, flat width when closed',
+  'check.armhole-cord': 'from armhole plate to armhole plate, at their lower edges',
   'check.pole-inside': 'Pole inside the form, plate to plate',
   'check.bust-height': 'Bust level above the waist level',
   'check.fill': 'Filling for this zone',

@@ -170,6 +170,8 @@ export const making: Entries<MakingPhrases> = {
     'Von außen jede bezogene Platte in ihre Öffnung schieben, oben zu oben und vorn zu vorn, und die eingeschlagene Kante der Hülle ringsum an den Bezug nähen.',
   'step.plates.shoulders':
     'Die Schulterstützen unter die Schulternähte und den Halsblock unter die Halsplatte legen.',
+  'step.plates.hold':
+    'Die Stützen an den Halsblock und an beide Armlochplatten leimen, sodass sie sich nur gemeinsam bewegen. Dann die unteren Ränder der Armlochplatten an der Hülse vorbei mit gewachstem Garn aneinanderbinden, so lang wie angegeben: unter der Füllung dürfen sie sich weder drehen noch näher kommen.',
   'step.plates.try-arms':
     'Die Arme noch einmal an ihre Platten halten: Jeder muss von seiner Seite angezogen und von der anderen abgestoßen werden.',
 
@@ -256,6 +258,7 @@ export const making: Entries<MakingPhrases> = {
   'check.brace-end': ({ brace, end }, { say }) =>
     `${say(brace)}, am ${end === 'lower' ? 'unteren' : 'oberen'} Ende`,
   'check.sleeve': 'Tunnel, flache Breite, wenn geschlossen',
+  'check.armhole-cord': 'von Armlochplatte zu Armlochplatte, an ihren unteren Rändern',
   'check.pole-inside': 'Rohr in der Form, von Platte zu Platte',
   'check.bust-height': 'Höhe der Brust über der Taille',
   'check.fill': 'Füllung für diese Zone',
