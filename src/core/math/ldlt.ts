@@ -1,6 +1,7 @@
 import { assertInvariant } from '../base/index.ts';
 import { type DenseFronts, type FrontSizes, plainFronts } from './dense-fronts.ts';
 import { type LdltSymbolic, strideOfRest } from './ldlt-symbolic.ts';
+import { solveFour } from './solve-four.ts';
 
 /** How a factorisation ended. */
 export interface LdltReport {
@@ -45,6 +46,7 @@ export class Ldlt {
       stack: stackSize,
       front: largestFront,
       width: largestWidth,
+      unknowns: size * blockSize,
     });
     this.panels = this.fronts.panels;
     this.stack = this.fronts.stack;
@@ -184,6 +186,17 @@ export class Ldlt {
     return this.solveUpper(this.solveLower(right, this.work), out);
   }
 
+  /** As `solve`, for many right sides: the same bits, faster. */
+  solveMany(rights: readonly Float64Array[]): Float64Array[] {
+    const { symbolic, panels, pivots, fronts } = this;
+    this.assertUsable();
+    if (!fronts.four || symbolic.blockSize !== 3) return rights.map((right) => this.solve(right));
+    const found: Float64Array[] = [];
+    for (let k = 0; k < rights.length; k += 4)
+      found.push(...solveFour(symbolic, panels, pivots, fronts.four, rights.slice(k, k + 4)));
+    return found;
+  }
+
   /**
    * First half of a solve: y = L⁻¹ P b, in elimination order (`out` is not `right`). Skips supernodes where b and
    * everything below is zero, so a right side with few entries is cheap.
@@ -256,9 +269,10 @@ export class Ldlt {
           const value1 = lower[rows[r] * blockSize + 1];
           const value2 = lower[rows[r] * blockSize + 2];
           for (let k = 0; k < width; k++) {
-            gathered[k] -=
-              panels[row + k] * value0 +
-              panels[row + width + k] * value1 +
+            gathered[k] =
+              gathered[k] -
+              panels[row + k] * value0 -
+              panels[row + width + k] * value1 -
               panels[row + 2 * width + k] * value2;
           }
         } else {

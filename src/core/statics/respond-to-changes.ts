@@ -41,11 +41,13 @@ export function respondToChanges(
     const message = phrase('statics.stalled', { steps: 0, force });
     return failure([{ code: 'statics-stalled', path: '', message, severity: 'error' }]);
   }
-  return success(changes.map((change) => respond(state, change)));
+  const steps = shell.factor.solveMany(changes.map((change) => gradientOf(state, change)));
+  return success(steps.map((step) => movesOf(state, step)));
 }
 
-function respond(state: ShellState, change: ShellChange): Float64Array {
-  const { shell, sums, problem, frames } = state;
+/** What a change adds to the gradient at the nodes. */
+function gradientOf(state: ShellState, change: ShellChange): Float64Array {
+  const { sums, problem, frames } = state;
   const { atPoints } = sums;
   atPoints.fill(0);
   if (change.restEdges) addRestChange(state, change.restEdges);
@@ -66,8 +68,7 @@ function respond(state: ShellState, change: ShellChange): Float64Array {
   if (change.forces) for (let k = 0; k < atPoints.length; k++) atPoints[k] -= change.forces[k];
   const here = { positions: problem.start, centres: frames.centres };
   sums.gather(here, false);
-  const step = shell.factor.solve(sums.gradient);
-  return movesOf(state, step);
+  return sums.gradient.slice();
 }
 
 /** Moves of all points by a step of the nodes, to the first order: minus the step, and minus its turn × the arm. */
