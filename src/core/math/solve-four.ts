@@ -90,19 +90,23 @@ function goUp(
     }
     four.pullUp(at, width + 3 * count, width, first);
   }
-  for (let i = width - 1; i > 0; i--) {
-    const row = at + i * width;
-    const from = 4 * (first + i);
-    const v0 = own[from];
-    const v1 = own[from + 1];
-    const v2 = own[from + 2];
-    const v3 = own[from + 3];
-    for (let k = 0, x = 4 * first; k < i; k++, x += 4) {
-      const l = panels[row + k];
-      own[x] -= l * v0;
-      own[x + 1] -= l * v1;
-      own[x + 2] -= l * v2;
-      own[x + 3] -= l * v3;
+  const last = width - 1;
+  for (let k = last - 1; k >= 0; k--) {
+    const to = 4 * (first + k);
+    let s0 = own[to];
+    let s1 = own[to + 1];
+    let s2 = own[to + 2];
+    let s3 = own[to + 3];
+    for (let i = last, x = 4 * (first + last), l = at + last * width + k; i > k; i--, x -= 4, l -= width) {
+      const value = panels[l];
+      s0 -= value * own[x];
+      s1 -= value * own[x + 1];
+      s2 -= value * own[x + 2];
+      s3 -= value * own[x + 3];
     }
+    own[to] = s0;
+    own[to + 1] = s1;
+    own[to + 2] = s2;
+    own[to + 3] = s3;
   }
 }
