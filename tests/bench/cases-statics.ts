@@ -19,9 +19,36 @@ function balanceCase(around: number, along: number): BenchCase {
   };
 }
 
+function planCase(around: number, along: number): BenchCase {
+  return {
+    name: `statics/plan-${2 * around * along}`,
+    prepare: () => makeTrunk(around, along),
+    run: (problem: Trunk['problem']) => prepareShell(problem).factor.symbolic.panelStart.at(-1) ?? 0,
+  };
+}
+
 interface Trunk {
   readonly problem: ReturnType<typeof makeTrunk>;
   readonly shell: ReturnType<typeof prepareShell>;
+}
+
+/** Its cut made larger by three thousandths, from the balance before: what a small change costs. */
+function warmCase(around: number, along: number): BenchCase {
+  return {
+    name: `statics/warm-${2 * around * along}`,
+    prepare: () => {
+      const problem = makeTrunk(around, along);
+      const result = findEquilibrium(problem);
+      const start = result.ok ? result.value.positions : problem.start;
+      const restEdges = problem.membrane.restEdges.map((x) => 1.003 * x);
+      const recut = { ...problem, start, membrane: { ...problem.membrane, restEdges } };
+      return { problem: recut, shell: prepareShell(recut) };
+    },
+    run: ({ problem, shell }: Trunk) => {
+      const result = findEquilibrium(problem, {}, shell);
+      return result.ok ? result.value.volume : Number.NaN;
+    },
+  };
 }
 
 /** How it answers to so many changes of its cut, each along one row. */
@@ -48,15 +75,13 @@ function respondCase(around: number, along: number, count: number): BenchCase {
 }
 
 const cases: readonly BenchCase[] = [
-  {
-    name: 'statics/plan-6000',
-    prepare: () => makeTrunk(50, 60),
-    run: (problem: ReturnType<typeof makeTrunk>) =>
-      prepareShell(problem).factor.symbolic.panelStart.at(-1) ?? 0,
-  },
+  planCase(50, 60),
+  planCase(92, 108),
   balanceCase(35, 43),
   balanceCase(50, 60),
   balanceCase(92, 108),
+  { ...balanceCase(205, 244), runs: 2 },
+  warmCase(50, 60),
   respondCase(35, 43, 170),
 ];
 

@@ -29,7 +29,7 @@ function meshSystem(m: number, far: number) {
   return { pattern, values, right: Float64Array.from({ length: 3 * m * m }, random) };
 }
 
-type Outcome = [LdltReport, Float64Array | undefined];
+type Outcome = [LdltReport, Float64Array[]];
 
 function outcomes({ pattern, values, right }: ReturnType<typeof meshSystem>, isPlain: boolean): Outcome[] {
   const solver = isPlain
@@ -38,7 +38,10 @@ function outcomes({ pattern, values, right }: ReturnType<typeof meshSystem>, isP
   const options = [{}, { shift: -9 }, { shift: -9, stopAtNegative: true }, { shift: 3 }];
   return options.map((option) => {
     const report = solver.factor(values, option);
-    return [report, report.isUsable ? solver.solve(right) : undefined];
+    if (!report.isUsable) return [report, []];
+    // One by one, and six at once, some of them nearly empty.
+    const rights = [0, 1, 2, 3, 4, 5].map((n) => right.map((x, k) => (k % (n * n * n + 1) === 0 ? x : 0)));
+    return [report, [solver.solve(right), ...solver.solveMany(rights)]];
   });
 }
 
@@ -56,11 +59,20 @@ describe('vectorFronts', () => {
     expect(outcomes(system, false)).toEqual(plain);
   });
 
+  it('solves many right sides at once as one by one', () => {
+    const { pattern, values, right } = meshSystem(20, 30);
+    const solver = new Ldlt(analyseLdlt(pattern, 3), vectorFronts);
+    solver.factor(values);
+    const rights = [1, 2, 3, 4, 5, 6, 7].map((n) => right.map((x, k) => (k < n ** 3 ? 0 : n * x)));
+    expect(solver.solveMany(rights)).toEqual(rights.map((one) => solver.solve(one)));
+    expect(solver.solveMany([])).toEqual([]);
+  });
+
   it('runs in WebAssembly here, from a module small enough to be compiled at once', () => {
     const bytes = productsModule();
     expect(bytes.length).toBeLessThan(4096);
     expect(WebAssembly.validate(bytes)).toBe(true);
-    const { panels, stack } = vectorFronts({ panels: 90, stack: 40, front: 12, width: 6 });
+    const { panels, stack } = vectorFronts({ panels: 90, stack: 40, front: 12, width: 6, unknowns: 30 });
     expect(panels.buffer).toBe(stack.buffer);
     expect([panels.length, stack.length]).toEqual([90, 40]);
   });
@@ -68,7 +80,7 @@ describe('vectorFronts', () => {
   it('falls back to plain loops where WebAssembly is missing or forbidden', () => {
     const system = meshSystem(9, 5);
     const expected = outcomes(system, false);
-    const sizes = { panels: 90, stack: 40, front: 12, width: 6 };
+    const sizes = { panels: 90, stack: 40, front: 12, width: 6, unknowns: 30 };
     const forbidden = {
       ...{ Memory: WebAssembly.Memory, Instance: WebAssembly.Instance },
       Module: class {

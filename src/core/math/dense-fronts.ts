@@ -6,6 +6,20 @@ export interface FrontSizes {
   readonly stack: number;
   readonly front: number;
   readonly width: number;
+  /** Of the whole system. */
+  readonly unknowns: number;
+}
+
+/** Four right sides in work at once: four numbers together for each unknown, and for each row below a front's own columns. */
+export interface FourRights {
+  /** #unknowns × 4, in elimination order. */
+  readonly own: Float64Array;
+  /** #rows below × 4. */
+  readonly below: Float64Array;
+  /** below −= L of the rows below · own of the front's columns from `first` on. */
+  pushDown(at: number, rows: number, width: number, first: number): void;
+  /** own of the front's columns −= (L of the rows below)ᵀ · below. */
+  pullUp(at: number, rows: number, width: number, first: number): void;
 }
 
 /** Memory of a sparse factor and the dense work on it; see `factor-front.ts` for what the two functions do. */
@@ -15,6 +29,8 @@ export interface DenseFronts {
   factorPanel(at: number, rows: number, width: number, stopEarly: boolean): number;
   /** `stride`: from one row of the remainder to the next. */
   updateRest(at: number, rows: number, width: number, restAt: number, stride: number): void;
+  /** Where four solves at once pay; same bits as one by one. */
+  readonly four?: FourRights;
 }
 
 /** In plain loops. */

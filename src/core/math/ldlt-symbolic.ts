@@ -56,7 +56,7 @@ export function analyseLdlt(pattern: SparsePattern, blockSize: BlockSize, order?
   const fundamental = findSupernodes(
     permutedRows(pattern, ordered),
     pattern.size,
-    Math.floor(WIDEST / blockSize),
+    Math.floor((blockSize === 3 ? WIDEST_IN_SPACE : WIDEST) / blockSize),
   );
   const merged = mergeSmallSupernodes(fundamental, blockSize);
   const finalOrder = merged.oldPosition.map((k) => ordered[k]);
@@ -73,6 +73,8 @@ interface Supernodes {
 
 /** Columns of a supernode, in numbers: its panel's rows stay in the nearest cache while it is factored. */
 const WIDEST = 64;
+/** Of points in space, whose fronts are large: fewer remainders to hand up weigh more. */
+const WIDEST_IN_SPACE = 144;
 
 /** Groups columns with nested row sets, from the postordered lower triangle. */
 function findSupernodes(lower: RowLists, size: number, widest: number): Supernodes {

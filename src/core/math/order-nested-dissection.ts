@@ -6,7 +6,9 @@ const SMALLEST = 120;
 /** Unknowns with more neighbours are no part of the surface: they go last. */
 const MOST_NEIGHBOURS = 60;
 /** A part is cut where each side keeps so much of it. */
-const LEAST_SHARE = 0.35;
+const LEAST_SHARE = 0.3;
+/** Places that distances are taken from; lines lie between any two of them. */
+const PLACES = 6;
 
 /**
  * Order of elimination for surfaces with some links across: parted again and again by short cuts, whose points go last, the parts by
@@ -32,6 +34,8 @@ class Dissection {
   private parts = 1;
   private deepest = 0;
   private readonly queue: Int32Array;
+  private readonly distances: Int32Array[];
+  private readonly isHigh: Uint8Array;
 
   constructor(private readonly pattern: SparsePattern) {
     const { size, columnStart, rowIndex } = pattern;
@@ -54,6 +58,8 @@ class Dissection {
     this.part = new Int32Array(size).fill(1);
     this.depth = new Int32Array(size).fill(-1);
     this.queue = new Int32Array(size);
+    this.distances = Array.from({ length: PLACES }, () => new Int32Array(size));
+    this.isHigh = new Uint8Array(size);
   }
 
   /** For `orderMinimumDegree`: unknowns of no cut first, then the cuts, the last ones first. */
@@ -84,33 +90,31 @@ class Dissection {
   /** Both sides of the best cut through a part, or what hangs together and the rest. */
   private dissect(nodes: Int32Array, depth: number): Int32Array[] {
     const own = this.part[nodes[0]];
-    const fromFirst = this.distances(nodes, nodes[0]);
-    const apart = nodes.filter((i) => fromFirst[i] < 0);
-    if (apart.length > 0) return this.giveParts([nodes.filter((i) => fromFirst[i] >= 0), apart]);
-    const a = this.distances(nodes, farthest(nodes, [fromFirst]));
-    const b = this.distances(nodes, farthest(nodes, [a]));
-    const c = this.distances(nodes, farthest(nodes, [a, b]));
-    const d = this.distances(nodes, farthest(nodes, [c]));
-    const e = this.distances(nodes, farthest(nodes, [a, b, c, d]));
-    const f = this.distances(nodes, farthest(nodes, [e]));
+    const { distances } = this;
+    this.measure(nodes, nodes[0], distances[0]);
+    const apart = nodes.filter((i) => distances[0][i] < 0);
+    if (apart.length > 0) return this.giveParts([nodes.filter((i) => distances[0][i] >= 0), apart]);
+    // Pairs far apart: the second of each as far as can be from the first, the first from all before.
+    let from = farthest(nodes, [distances[0]]);
+    for (let k = 0; k < PLACES; k++) {
+      this.measure(nodes, from, distances[k]);
+      from = farthest(nodes, k % 2 === 0 ? [distances[k]] : distances.slice(0, k + 1));
+    }
     let best: Cut | undefined;
-    for (const [one, other] of [
-      [a, b],
-      [c, d],
-      [e, f],
-      [a, c],
-      [a, d],
-      [b, c],
-      [b, d],
-    ]) {
-      const cut = this.cutBetween(nodes, own, one, other);
-      if (cut && (!best || cut.cost < best.cost)) best = cut;
+    for (let one = 0; one < PLACES; one++) {
+      for (let other = one + 1; other < PLACES; other++) {
+        const cut = this.cutBetween(nodes, own, distances[one], distances[other]);
+        if (cut && (!best || cut.cost < best.cost)) best = cut;
+      }
     }
     if (!best) return [];
     for (const i of best.points) this.putIntoCut(i, depth);
-    const isHigh = best.isHigh;
+    const { a, b, level } = best;
     const left = nodes.filter((i) => this.part[i] === own);
-    return this.giveParts([left.filter((i) => !isHigh[i]), left.filter((i) => isHigh[i])]);
+    return this.giveParts([
+      left.filter((i) => a[i] - b[i] < level),
+      left.filter((i) => a[i] - b[i] >= level),
+    ]);
   }
 
   private giveParts(pieces: Int32Array[]): Int32Array[] {
@@ -121,11 +125,11 @@ class Dissection {
     return pieces.filter(({ length }) => length > 0);
   }
 
-  /** Edges from a node to each of its part; −1 where none leads. */
-  private distances(nodes: Int32Array, from: number): Int32Array {
+  /** Edges from a node to each of its part, into `distance`; −1 where none leads. */
+  private measure(nodes: Int32Array, from: number, distance: Int32Array): void {
     const { start, neighbours, part, queue } = this;
     const own = part[from];
-    const distance = new Int32Array(this.pattern.size).fill(-1);
+    for (const i of nodes) distance[i] = -1;
     distance[from] = 0;
     queue[0] = from;
     let count = 1;
@@ -138,7 +142,6 @@ class Dissection {
         queue[count++] = j;
       }
     }
-    return distance;
   }
 
   /** The shortest cut along a line where the difference of two distances is the same. */
@@ -172,22 +175,26 @@ class Dissection {
       crossing[k] += crossing[k - 1];
     }
     let at = -1;
+    let least = Infinity;
     for (let k = 1; k <= high - low; k++) {
       const share = Math.min(below[k], nodes.length - below[k]) / nodes.length;
-      if (share >= LEAST_SHARE && (at < 0 || crossing[k] < crossing[at])) at = k;
+      const cost = crossing[k] * (1.5 - share);
+      if (share < LEAST_SHARE || cost >= least) continue;
+      at = k;
+      least = cost;
     }
     if (at < 0) return undefined;
     // 2. The fewest points that touch all those edges.
-    const isHigh = new Uint8Array(this.pattern.size);
-    for (const i of nodes) if (a[i] - b[i] - low >= at) isHigh[i] = 1;
-    const points = this.coverEdges(nodes, own, isHigh);
-    const most = Math.max(below[at], nodes.length - below[at]) / nodes.length;
-    return { points, isHigh, cost: points.length * (1 + 2 * (most - 0.5)) };
+    const { isHigh } = this;
+    for (const i of nodes) isHigh[i] = a[i] - b[i] - low >= at ? 1 : 0;
+    const points = this.coverEdges(nodes, own);
+    const share = Math.min(below[at], nodes.length - below[at]) / nodes.length;
+    return { points, a, b, level: low + at, cost: points.length * (1.5 - share) };
   }
 
   /** Least vertex cover of the edges between low and high nodes: a largest matching, then König's theorem. */
-  private coverEdges(nodes: Int32Array, own: number, isHigh: Uint8Array): number[] {
-    const { start, neighbours, part } = this;
+  private coverEdges(nodes: Int32Array, own: number): number[] {
+    const { start, neighbours, part, isHigh } = this;
     const partner = new Map<number, number>();
     const lows: number[] = [];
     for (const i of nodes) {
@@ -234,7 +241,10 @@ class Dissection {
 
 interface Cut {
   readonly points: readonly number[];
-  readonly isHigh: Uint8Array;
+  /** Of the far side: a[i] − b[i] ≥ level. */
+  readonly a: Int32Array;
+  readonly b: Int32Array;
+  readonly level: number;
   readonly cost: number;
 }
 

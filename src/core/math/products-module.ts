@@ -4,12 +4,13 @@
  * same bits come out as from plain loops.
  *
  * Parameters (all i32, places and strides in bytes): 0 c, 1 stride of c, 2 a, 3 stride of a, 4 b, 5 rows, 6 how many groups of four
- * columns, 7 depth, 8 fresh, 9 lower. `b` holds per group of columns, per step of depth, four numbers. `fresh`: products are
+ * columns, 7 depth, 8 fresh, 9 lower, 10 from one number of a row of a to the next. `b` holds per group of columns, per step of depth,
+ * four numbers. `fresh`: products are
  * summed from 0 before they are taken off; else they are taken off one by one. `lower`: row r gets groups 0 … r / 4 only.
  * Sources: WebAssembly Core Specification 2.0 (2022), 5 (binary format); blocking as in Goto and van de Geijn, ACM TOMS 34 (2008).
  */
 export function productsModule(): Uint8Array<ArrayBuffer> {
-  const parameters = 10;
+  const parameters = 11;
   const i32 = 0x7f;
   const v128 = 0x7b;
   return Uint8Array.from([
@@ -22,16 +23,18 @@ export function productsModule(): Uint8Array<ArrayBuffer> {
   ]);
 }
 
-const [C, C_STRIDE, A, A_STRIDE, B, ROWS, GROUPS, DEPTH, FRESH, LOWER] = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
+const [C, C_STRIDE, A, A_STRIDE, B, ROWS, GROUPS, DEPTH, FRESH, LOWER, A_STEP] = [
+  0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10,
+];
 /** Rows done; groups left in these rows; place in c of the group; place in b; end of the first row of a. */
-const [DONE, LEFT, TO, FROM, END] = [10, 11, 12, 13, 14];
+const [DONE, LEFT, TO, FROM, END] = [11, 12, 13, 14, 15];
 /** Places in up to four rows of a. */
-const AT = 15;
+const AT = 16;
 const LOCALS = 9;
 /** Two sums for each of four rows, and four numbers of b. */
-const SUMS = 19;
-const B_LOW = 27;
-const B_HIGH = 28;
+const SUMS = 20;
+const B_LOW = 28;
+const B_HIGH = 29;
 const VECTORS = 10;
 
 function body(): number[] {
@@ -85,7 +88,7 @@ function oneGroup(count: number): number[] {
       ...(r === 0 ? get(A) : [...get(AT + r - 1), ...get(A_STRIDE), I32_ADD]),
       ...set(AT + r),
     ]),
-    ...[...get(A), ...get(DEPTH), ...constant(3), I32_SHIFT_LEFT, I32_ADD, ...set(END)],
+    ...[...get(A), ...get(DEPTH), ...get(A_STEP), I32_MULTIPLY, I32_ADD, ...set(END)],
     ...block(
       loop([
         ...[...get(AT), ...get(END), I32_EQUAL, ...breakIf(1)],
@@ -103,7 +106,7 @@ function oneGroup(count: number): number[] {
           ],
           ...set(SUMS + 2 * r + 1),
         ]),
-        ...rows.flatMap((r) => advance(AT + r, 8)),
+        ...rows.flatMap((r) => [...get(AT + r), ...get(A_STEP), I32_ADD, ...set(AT + r)]),
         ...[...advance(FROM, 32), ...again(0)],
       ]),
     ),
@@ -126,7 +129,6 @@ const I32_ADD = 0x6a;
 const I32_SUBTRACT = 0x6b;
 const I32_MULTIPLY = 0x6c;
 const I32_OR = 0x72;
-const I32_SHIFT_LEFT = 0x74;
 const I32_SHIFT_RIGHT = 0x75;
 const SELECT = 0x1b;
 const ADD = [0xfd, 0xf0, 0x01];

@@ -1,4 +1,4 @@
-import { type DenseFronts, type FrontSizes, plainFronts } from './dense-fronts.ts';
+import { type DenseFronts, type FourRights, type FrontSizes, plainFronts } from './dense-fronts.ts';
 import { productsModule } from './products-module.ts';
 
 /** What is used of WebAssembly; the core's types know only the language itself. */
@@ -24,6 +24,7 @@ type SubtractProducts = (
   depth: number,
   fresh: number,
   lower: number,
+  aStep: number,
 ) => void;
 
 /** Columns of the remainder taken at once: their rows of the panel stay in the nearest cache. */
@@ -51,7 +52,7 @@ export function vectorFronts(sizes: FrontSizes): DenseFronts {
           packRows(panels, at + j * width, width, wide, j, packed);
           const c = scaled.byteOffset + 8 * (j * stride + j);
           const a = scaled.byteOffset + 8 * j * stride;
-          subtract(c, 8 * stride, a, 8 * stride, packed.byteOffset, rows - j, 1, j, 0, 0);
+          subtract(c, 8 * stride, a, 8 * stride, packed.byteOffset, rows - j, 1, j, 0, 0, 8);
         }
         const found = finishColumns(
           panels,
@@ -90,16 +91,38 @@ export function vectorFronts(sizes: FrontSizes): DenseFronts {
           width,
           1,
           1,
+          8,
         );
       }
+    },
+    four: fourRights(ready),
+  };
+}
+
+function fourRights({ panels, own, below, subtract }: ReadyMemory): FourRights {
+  const rowAt = (at: number): number => panels.byteOffset + 8 * at;
+  return {
+    own,
+    below,
+    pushDown: (at, rows, width, first) => {
+      const a = rowAt(at + width * width);
+      const b = own.byteOffset + 32 * first;
+      subtract(below.byteOffset, 32, a, 8 * width, b, rows - width, 1, width, 0, 0, 8);
+    },
+    pullUp: (at, rows, width, first) => {
+      const c = own.byteOffset + 32 * first;
+      const a = rowAt(at + width * width);
+      subtract(c, 32, a, 8, below.byteOffset, width, 1, rows - width, 0, 0, 8 * width);
     },
   };
 }
 
+type ReadyMemory = NonNullable<ReturnType<typeof readyMemory>>;
+
 /** One memory for all the function touches; nothing where it may not run. */
-function readyMemory({ panels, stack, front, width }: FrontSizes) {
+function readyMemory({ panels, stack, front, width, unknowns }: FrontSizes) {
   if (typeof WebAssembly === 'undefined') return undefined;
-  const lengths = [panels, stack, front * roundUp(width), STRIP * width].map(
+  const lengths = [panels, stack, front * roundUp(width), STRIP * width, 4 * unknowns, 4 * front].map(
     (length) => length + (length & 1),
   );
   const bytes = 8 * lengths.reduce((sum, length) => sum + length, 0);
@@ -116,6 +139,8 @@ function readyMemory({ panels, stack, front, width }: FrontSizes) {
       stack: take(lengths[1]),
       scaled: take(lengths[2]),
       packed: take(lengths[3]),
+      own: take(lengths[4]),
+      below: take(lengths[5]),
       subtract: instance.exports.subtractProducts as SubtractProducts,
     };
   } catch {

@@ -27,10 +27,17 @@ export function restTriangles({ triangles, restEdges, cloths, clothOf }: Membran
   const areas = new Float64Array(count);
   const slopes = new Float64Array(4 * count);
   for (let t = 0; t < count; t++) {
-    const [x1, y1, x2, y2] = restEdges.subarray(4 * t, 4 * t + 4);
+    const at = 4 * t;
+    const x1 = restEdges[at];
+    const y1 = restEdges[at + 1];
+    const x2 = restEdges[at + 2];
+    const y2 = restEdges[at + 3];
     const twice = x1 * y2 - x2 * y1;
     areas[t] = twice / 2;
-    slopes.set([y2 / twice, -x2 / twice, -y1 / twice, x1 / twice], 4 * t);
+    slopes[at] = y2 / twice;
+    slopes[at + 1] = -x2 / twice;
+    slopes[at + 2] = -y1 / twice;
+    slopes[at + 3] = x1 / twice;
   }
   return {
     triangles,

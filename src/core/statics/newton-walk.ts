@@ -6,7 +6,9 @@ import { solveNear } from './solve-near.ts';
 /** Of the fall the slope foretells, that a step must bring (Armijo). */
 const ENOUGH = 1e-4;
 /** With more of the force left after a step, the next is not tried with the old factor: wrinkles come and go. */
-const FALTERS = 0.5;
+const FALTERS = 0.1;
+/** Where the tangent of the start is not positive, the first shift, of the usual ones: pressure has yet to find its pull. */
+const FIRST = 200;
 /** Shorter shares of a step are not tried. */
 const SHORTEST = 1e-6;
 
@@ -63,7 +65,8 @@ export class NewtonWalk {
   }
 
   private shiftMore(): boolean {
-    this.shift = this.shift === 0 ? this.usualShift : 5 * this.shift;
+    const least = this.steps === 1 ? FIRST * this.usualShift : this.usualShift;
+    this.shift = this.shift === 0 ? least : 5 * this.shift;
     return this.shift < 1e7 * this.usualShift;
   }
 

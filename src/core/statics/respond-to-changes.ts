@@ -41,11 +41,13 @@ export function respondToChanges(
     const message = phrase('statics.stalled', { steps: 0, force });
     return failure([{ code: 'statics-stalled', path: '', message, severity: 'error' }]);
   }
-  return success(changes.map((change) => respond(state, change)));
+  const steps = shell.factor.solveMany(changes.map((change) => gradientOf(state, change)));
+  return success(steps.map((step) => movesOf(state, step)));
 }
 
-function respond(state: ShellState, change: ShellChange): Float64Array {
-  const { shell, sums, problem, frames } = state;
+/** What a change adds to the gradient at the nodes. */
+function gradientOf(state: ShellState, change: ShellChange): Float64Array {
+  const { sums, problem, frames } = state;
   const { atPoints } = sums;
   atPoints.fill(0);
   if (change.restEdges) addRestChange(state, change.restEdges);
@@ -66,8 +68,7 @@ function respond(state: ShellState, change: ShellChange): Float64Array {
   if (change.forces) for (let k = 0; k < atPoints.length; k++) atPoints[k] -= change.forces[k];
   const here = { positions: problem.start, centres: frames.centres };
   sums.gather(here, false);
-  const step = shell.factor.solve(sums.gradient);
-  return movesOf(state, step);
+  return sums.gradient.slice();
 }
 
 /** Moves of all points by a step of the nodes, to the first order: minus the step, and minus its turn × the arm. */
@@ -80,10 +81,12 @@ function movesOf({ shell, frames, problem }: ShellState, step: Float64Array): Fl
     const move = node >= 0 ? node : moveOf[b];
     if (move >= 0) for (let k = 0; k < 3; k++) moves[3 * p + k] = -step[3 * move + k];
     if (node >= 0 || turnOf[b] < 0) continue;
-    const [x, y, z] = [0, 1, 2].map(
-      (k) => (problem.start[3 * p + k] - frames.centres[3 * b + k]) / frames.reaches[b],
-    );
-    const [a, c, d] = step.subarray(3 * turnOf[b], 3 * turnOf[b] + 3);
+    const x = (problem.start[3 * p] - frames.centres[3 * b]) / frames.reaches[b];
+    const y = (problem.start[3 * p + 1] - frames.centres[3 * b + 1]) / frames.reaches[b];
+    const z = (problem.start[3 * p + 2] - frames.centres[3 * b + 2]) / frames.reaches[b];
+    const a = step[3 * turnOf[b]];
+    const c = step[3 * turnOf[b] + 1];
+    const d = step[3 * turnOf[b] + 2];
     moves[3 * p] -= c * z - d * y;
     moves[3 * p + 1] -= d * x - a * z;
     moves[3 * p + 2] -= a * y - c * x;
@@ -101,13 +104,13 @@ function addRestChange(state: ShellState, change: Float64Array): void {
   const touched: number[] = [];
   let largest = 0;
   for (let t = 0; t < membrane.triangles.length / 3; t++) {
+    if (isNothing(change, 4 * t)) continue;
     let most = 0;
     let size = 0;
     for (let k = 4 * t; k < 4 * t + 4; k++) {
       most = Math.max(most, Math.abs(change[k]));
       size = Math.max(size, Math.abs(membrane.restEdges[k]));
     }
-    if (most === 0) continue;
     touched.push(t);
     largest = Math.max(largest, most / size);
   }
@@ -130,6 +133,10 @@ function addRestChange(state: ShellState, change: Float64Array): void {
   for (let k = 0; k < before.length; k++) sums.atPoints[k] = -sums.atPoints[k];
   sumWith(probe);
   for (let k = 0; k < before.length; k++) sums.atPoints[k] = before[k] + sums.atPoints[k] / (2 * probe);
+}
+
+function isNothing(change: Float64Array, at: number): boolean {
+  return change[at] === 0 && change[at + 1] === 0 && change[at + 2] === 0 && change[at + 3] === 0;
 }
 
 /** The touched triangles alone, their rest edges changed by a share. */

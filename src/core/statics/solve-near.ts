@@ -1,7 +1,7 @@
 import type { Ldlt, SparsePattern } from '../math/index.ts';
 
 /** How many steps of conjugate gradients are worth one factor. */
-const MOST = 14;
+const MOST = 6;
 /** What is left after every step, at the most, for the next to be taken. */
 const SLOWEST = 0.75;
 
