@@ -35,6 +35,16 @@ test('Inside: girths of the test tube become growth, are kept, and what cannot b
   await expect(field(3)).toHaveValue('64.2');
   await expect(tube).toContainText('It grew by 1.72 %');
 
+  // The throat webs are left out and taken back by a tick.
+  const braces = page.getByRole('region', { name: 'Webs, ties and straps' });
+  await expect(braces.getByText('throat web')).toHaveCount(2);
+  const tick = page.getByRole('checkbox', { name: 'Throat webs' });
+  await tick.uncheck();
+  await expect(braces.getByText('throat web')).toHaveCount(0);
+  await tick.check();
+  await expect(braces.getByText('throat web')).toHaveCount(2);
+  await expect(braces.getByText('the straps added there bring')).not.toHaveCount(0);
+
   // A pole too thick for the neck: named in the stage, with what would fit.
   await page.getByRole('textbox', { name: 'Pole, outside' }).fill('10');
   await expect(page.getByRole('region', { name: 'Please look at' })).toContainText(

@@ -101,21 +101,14 @@ export function designInside(
     attempt('seams', usual, JUDGED).shape.levels.every(({ held }) => Math.abs(held.deviation) <= wanted);
   const places = webPlaces ?? (isGoodOnSeams() ? 'seams' : 'panels');
 
-  let best = attempt(places, usual);
-  let plan = usual;
-  const strapGains: StrapGain[] = [];
-  for (const before of hasStraps ? best.shape.levels.filter((one) => isOff(one, wanted)) : []) {
-    const tries = plansWith(plan, before.id).flatMap((other) => {
-      const tried = attempt(places, other, [before.id]);
-      const [level] = tried.shape.levels;
-      return tried.issues.length <= best.issues.length && level ? [{ plan: other, level }] : [];
-    });
-    const helps = chooseStraps(before, tries, wanted);
-    if (!helps) continue;
-    plan = helps.plan;
-    strapGains.push(gainOfStraps(before, helps.level));
-  }
-  if (plan !== usual) best = attempt(places, plan);
+  const first = attempt(places, usual);
+  const { plan, gains: strapGains } = addStraps(
+    first,
+    usual,
+    hasStraps ? wanted : Number.POSITIVE_INFINITY,
+    (other, levelId) => attempt(places, other, [levelId]),
+  );
+  const best = plan === usual ? first : attempt(places, plan);
   const throat = hasThroat
     ? throatWebs(
         form,
@@ -125,12 +118,7 @@ export function designInside(
         form.letterCount + best.shape.panelLines.length,
       )
     : WITHOUT_THROAT;
-  const shape: InsideShape = {
-    ...best.shape,
-    strapGains,
-    braces: [...best.shape.braces, ...throat.braces],
-    panelLines: [...best.shape.panelLines, ...throat.panelLines],
-  };
+  const shape: InsideShape = { ...withThroat(best.shape, throat), strapGains };
   return {
     shape,
     issues: [
@@ -143,6 +131,37 @@ export function designInside(
       ...judgeLevels(shape.levels, wanted),
     ],
   };
+}
+
+function withThroat(shape: Attempt['shape'], throat: ThroatWebs): Attempt['shape'] {
+  return {
+    ...shape,
+    braces: [...shape.braces, ...throat.braces],
+    panelLines: [...shape.panelLines, ...throat.panelLines],
+  };
+}
+
+/** The plan with the straps added that are worth it, level by level, and what they buy. `tryAt` makes one level with a plan. */
+function addStraps(
+  first: Attempt,
+  usual: BracePlan,
+  wanted: number,
+  tryAt: (plan: BracePlan, levelId: string) => Attempt,
+): { plan: BracePlan; gains: StrapGain[] } {
+  let plan = usual;
+  const gains: StrapGain[] = [];
+  for (const before of first.shape.levels.filter((one) => isOff(one, wanted))) {
+    const tries = plansWith(plan, before.id).flatMap((other) => {
+      const tried = tryAt(other, before.id);
+      const [level] = tried.shape.levels;
+      return tried.issues.length <= first.issues.length && level ? [{ plan: other, level }] : [];
+    });
+    const helps = chooseStraps(before, tries, wanted);
+    if (!helps) continue;
+    plan = helps.plan;
+    gains.push(gainOfStraps(before, helps.level));
+  }
+  return { plan, gains };
 }
 
 /** Heights of the rungs: from just above the base plate to the upper chest, every level line among them. */
