@@ -72,7 +72,7 @@ export function fitFilling(
   const balance = findEquilibrium({ ...filled.problem, start }, { shouldStop: isCancelled });
   if (!balance.ok) return { ok: false, issues: balance.issues };
   const measures = measureFilled(filled, balance.value);
-  return success({ unknowns, amounts, filled, balance: balance.value, measures }, balance.issues);
+  return success({ unknowns, amounts, filled, balance: balance.value, measures });
 }
 
 /** How the points of all flat panels of a shell move, on whatever mesh of it. `upright`: #V × 2 each. */

@@ -1,31 +1,47 @@
-import { type Issue, withUsual } from '../base/index.ts';
-import type { FilledMeasures } from '../filled/index.ts';
-import { INSIDE_OPTIONS, type InsideOptions, judgeLevels, nameOfPlace } from '../inside/index.ts';
+import type { Issue } from '../base/index.ts';
+import type { FilledLevel, FilledMeasures } from '../filled/index.ts';
+import { nameOfPlace, type SectionSize } from '../inside/index.ts';
 import { phrase } from './phrases.ts';
 
+/** By how much a level may be off once filled, mm: as judged at the tape, where a girth may only be over (common practice, no source). */
+const ALLOWED: Readonly<Record<keyof SectionSize, readonly [below: number, above: number]>> = {
+  girth: [0, 5],
+  width: [3, 3],
+  depth: [3, 3],
+};
 /** A place further off than this is named whatever its level, mm: what a hand feels through a garment (ours). */
 const FELT = 8;
+/** Half of what a tape is read to, mm. */
+const SLACK = 0.5;
 
-/** Names levels of the filled form further off than wanted, and its worst place, with what to do about it. */
-export function judgeFilled({ levels, distance }: FilledMeasures, options: InsideOptions): Issue[] {
-  const held = levels.map(({ id, name, worst }) => {
-    const { distance: deviation, where, at } = worst;
-    return { id, name, held: { deviation, where, x: at[0], y: at[1] } };
+/** Names sizes of levels that the filled form will miss, and its worst place where it is felt, with what to do about it. */
+export function judgeFilled({ levels, distance }: FilledMeasures): Issue[] {
+  return [...levels.flatMap(judgeLevel), ...judgeWorst(levels, distance)];
+}
+
+function judgeLevel({ name, asked, found }: FilledLevel): Issue[] {
+  return (['girth', 'width', 'depth'] as const).flatMap((size): Issue[] => {
+    const off = found[size] - asked[size];
+    const [below, above] = ALLOWED[size];
+    const limit = off < 0 ? below : above;
+    if (Math.abs(off) <= limit + SLACK) return [];
+    const message = phrase('filled.size-off', { level: name, size, by: Math.abs(off), isLess: off < 0 });
+    return [{ code: 'filled-size-off', path: '', message, severity: 'warning', measured: off, limit }];
   });
-  const { wantedDeviation } = withUsual(INSIDE_OPTIONS, options);
-  const issues = judgeLevels(held, wantedDeviation).map((issue) => ({ ...issue, code: 'filled-deviates' }));
-  const { distance: off, over, where } = distance.worst;
-  if (Math.abs(off) <= FELT) return issues;
+}
+
+function judgeWorst(
+  levels: readonly FilledLevel[],
+  { worst: { distance: off, over, where }, within }: FilledMeasures['distance'],
+): Issue[] {
+  if (Math.abs(off) <= FELT) return [];
   const level = levels.find(({ id }) => id === over);
   const message = phrase('filled.place-off', {
     by: Math.abs(off),
-    way: off < 0 ? 'flatter' : 'fuller',
+    isLess: off < 0,
     at: nameOfPlace(where),
     ...(level && { over: level.name }),
-    within: distance.within,
+    within,
   });
-  return [
-    ...issues,
-    { code: 'filled-place-off', path: '', message, severity: 'warning', measured: off, limit: FELT },
-  ];
+  return [{ code: 'filled-place-off', path: '', message, severity: 'warning', measured: off, limit: FELT }];
 }

@@ -27,9 +27,15 @@ export interface AssemblyPhrases extends ArmNamePhrases {
   /** A level line where it runs on one panel. */
   readonly 'level.on-panel': { readonly level: Phrase; readonly panel: Phrase };
   readonly 'seam.lettered': { readonly letter: string; readonly seam: Phrase };
+  readonly 'filled.size-off': {
+    readonly level: Phrase;
+    readonly size: 'girth' | 'width' | 'depth';
+    readonly by: number;
+    readonly isLess: boolean;
+  };
   readonly 'filled.place-off': {
     readonly by: number;
-    readonly way: 'flatter' | 'fuller';
+    readonly isLess: boolean;
     readonly at: Phrase;
     /** The level under it; none below the lowest. */
     readonly over?: Phrase;

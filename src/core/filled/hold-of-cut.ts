@@ -6,7 +6,7 @@ import type { CutUnknowns } from './cut-unknowns.ts';
  * surface so many mm off; a brace's knot so many mm longer as much as one mm off.
  */
 const STRAIN_COST = 0.3;
-const BRACE_COST = 50;
+const BRACE_COST = 20;
 
 /** The cost of amounts a is aᵀ H a: n × n, symmetric. O(triangles × unknowns of a panel²). */
 export function holdOfCut(

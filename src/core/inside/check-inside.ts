@@ -8,7 +8,7 @@ import { joinSides } from './join-sides.ts';
 import { phrase } from './phrases.ts';
 import { isOff, limitOf } from './plan-braces.ts';
 import { measuredGrowthOf } from './test-tube-growth.ts';
-import type { HeldLevel, InsideOptions, InsideShape, LevelFinding } from './types.ts';
+import type { InsideOptions, InsideShape, LevelFinding } from './types.ts';
 
 /** Between the pulled sleeve and a web beside it, mm. Ours. */
 const BESIDE_SLEEVE = 3;
@@ -97,7 +97,7 @@ export function checkGrowth(levels: readonly LevelFinding[], options: InsideOpti
 }
 
 /** Names each level that stays further off than wanted, with what to do about it. */
-export function judgeLevels(levels: readonly HeldLevel[], wanted: number): Issue[] {
+export function judgeLevels(levels: readonly LevelFinding[], wanted: number): Issue[] {
   return levels
     .filter((level) => isOff(level, wanted))
     .map(({ id, name, held }) => {

@@ -1,6 +1,5 @@
 export { allowanceOfCover } from './board-pieces.ts';
 export { CAUTIONS, type Caution, cautionsFor } from './cautions.ts';
-export { judgeLevels } from './check-inside.ts';
 export {
   cutGirth,
   depthOfShell,

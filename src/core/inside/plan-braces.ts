@@ -1,4 +1,4 @@
-import type { HeldLevel, InsideForm, LevelFinding } from './types.ts';
+import type { InsideForm, LevelFinding } from './types.ts';
 
 /** Which straps there are, and where webs stand in or out at a level. */
 export interface BracePlan {
@@ -48,7 +48,7 @@ export function limitOf(levelId: string, wanted: number): number {
   return levelId === 'bust' || levelId === 'upperChest' ? Math.max(wanted, CHEST_LIMIT) : wanted;
 }
 
-export function isOff({ id, held }: HeldLevel, wanted: number): boolean {
+export function isOff({ id, held }: LevelFinding, wanted: number): boolean {
   return Math.abs(held.deviation) > limitOf(id, wanted);
 }
 

@@ -134,11 +134,6 @@ export interface LevelFinding {
   readonly slack: readonly Phrase[];
 }
 
-/** What of a level is judged. */
-export interface HeldLevel extends Pick<LevelFinding, 'id' | 'name'> {
-  readonly held: Omit<LevelFinding['held'], keyof SectionSize>;
-}
-
 export interface PoleFit {
   /** Where the pole stands; x is 0. */
   readonly y: number;
