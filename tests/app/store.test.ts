@@ -27,6 +27,18 @@ describe('undo', () => {
     expect(measures()).toMatchObject({ waistGirth: 700, hipGirth: 990 });
   });
 
+  it('keeps of a part that is left out that it is, of one that is made nothing', () => {
+    const { store, actions } = openStore();
+    const inside = () => store.getState().project?.inside;
+    actions.setInsidePart('throat', false, 'throat webs');
+    expect(inside()).toEqual({ ...projectForTests().inside, throat: false });
+    expect(historyOf(store).undo).toBe('Set throat webs');
+    actions.setInsidePart('throat', true, 'throat webs');
+    expect(inside()).toEqual(projectForTests().inside);
+    actions.undo();
+    expect(inside()).toMatchObject({ throat: false });
+  });
+
   it('takes one visit to a field as one step', () => {
     const { store, actions, measures } = openStore();
     actions.beginEdit();

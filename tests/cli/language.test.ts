@@ -23,8 +23,8 @@ function englishLines(text: string): string[] {
       .replace(/--[\w-]+|\([a-z]+(-[a-z]+)+\)|\S*[./=]\S*|"[^"]*"|„[^“]*“/g, ' ')
       // A language calls itself what it is called.
       .replace('en (English)', ' ')
-      // Seams are called by letters, which may read as a word: „Naht A“, „Naht AT“.
-      .replace(/\bNaht [A-Z]{1,2}\b/g, ' ');
+      // Seams are called by letters, which may read as a word: „Naht A“, „AT an AT nähen“. No word is written in two capitals.
+      .replace(/\bNaht [A-Z]\b|\b[A-Z]{2}\b/g, ' ');
     return said.split(/[^\p{L}\d'’-]+/u).some((word) => ENGLISH.includes(word.toLowerCase()));
   });
 }
@@ -51,6 +51,7 @@ describe('the judge of languages', () => {
     ['Fehler: Option „--out <of>“ und "the"'],
     ['in der Datei the.of.json, 10 mm'],
     ['      Naht A   vordere Mitte: 58,5 cm'],
+    ['      AT an AT nähen, dann an jedes AS ein Ende'],
   ])('takes no offence at %s', (text) => {
     expect(englishLines(text)).toEqual([]);
   });
