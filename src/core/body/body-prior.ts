@@ -206,6 +206,8 @@ function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straigh
 }
 
 function shapeNumbers({ bumps, cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNumbers {
+  // A heavy breast is full below and turns in sharply at its fold: 0 on an average bust, 1 far beyond it.
+  const heavy = 1 - Math.exp(-((Math.max(0, cup - 130) / 120) ** 2));
   return {
     seat: shape.seat,
     blade: shape.blade,
@@ -213,9 +215,10 @@ function shapeNumbers({ bumps, cup, sideBack }: ExpectedSizes, shape: Choices): 
     bustReach: 138 + 0.08 * cup + shape.bustFullness,
     bustSide: 0.68 + 0.0005 * cup,
     bustTurn: 0.1 + 0.0006 * cup + (shape.bustSpread * Math.PI) / 180,
-    bustFullness: 0.8 + 0.0015 * Math.max(0, cup - 130),
-    bustFullnessBelow: 1.2 + 0.003 * Math.max(0, cup - 130),
-    bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup),
+    bustFullness: 0.8 + 0.8 * heavy,
+    bustFullnessBelow: 1.2 + heavy,
+    bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup) + 0.6 * heavy,
+    bustSwell: 0.5 * heavy,
     collarBone: shape.collarBone,
     sideBack,
     neckTilt: 0.4 + (shape.neckTilt * Math.PI) / 180,

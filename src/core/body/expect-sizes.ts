@@ -113,7 +113,7 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
   const zBust = best('bustRise');
   // Breasts that hang leave the fold where it is.
-  const zUnderbust = zBust - heightOverFold(zBust, isBust, cup) + DROP_OF_POINT * shape.bustDrop;
+  const zUnderbust = zBust - heightOverFold(zBust, isBust, cup, shape.bustDrop);
   const bumps = listChoiceBumps(shape, { best, zUnderbust, zBust });
   const bumpAt = {
     bust: 0,
@@ -192,6 +192,7 @@ function halfWidthOfBust(cup: number, underbustGirth: number, section: number): 
 }
 
 /** How far the bust lies above the fold under it, mm. On a short waist the fold comes nearer to the bust, not to the waist. */
-function heightOverFold(zBust: number, isBust: boolean, cup: number): number {
-  return Math.min(isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58, 0.6 * zBust);
+function heightOverFold(zBust: number, isBust: boolean, cup: number, drop: number): number {
+  const usual = isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58;
+  return Math.min(usual - DROP_OF_POINT * drop, 0.6 * zBust);
 }

@@ -303,6 +303,8 @@ interface BumpPair {
   readonly fullnessBelow?: number;
   /** Sideways and below; 0 where left out. */
   readonly roundness?: number;
+  /** Below; 0 where left out. */
+  readonly swell?: number;
   /** It runs on under the arm; otherwise it dies out before it. */
   readonly runsUnderArm?: boolean;
 }
@@ -321,6 +323,7 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     fullness: isBust ? numbers.bustFullness : 1.5,
     fullnessBelow: isBust ? numbers.bustFullnessBelow : 1.5,
     roundness: isBust ? numbers.bustRoundness : 0,
+    swell: isBust ? numbers.bustSwell : 0,
     runsUnderArm: isBust,
   };
   const blade = {
@@ -381,7 +384,13 @@ function reachToCentre(bustAngle: number): number {
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
 function placePair(pair: BumpPair, skew: readonly [number, number, number] = [0, 0, 0]): number[] {
   const { u, z, side, centre, down, up, height, turn, fullness, roundness = 0 } = pair;
-  const form = [fullness, roundness, pair.fullnessBelow ?? fullness, pair.runsUnderArm ? 0 : 1];
+  const form = [
+    fullness,
+    roundness,
+    pair.fullnessBelow ?? fullness,
+    pair.runsUnderArm ? 0 : 1,
+    pair.swell ?? 0,
+  ];
   const x = Math.sin(turn);
   const y = Math.cos(turn) * Math.sign(Math.sin(u));
   // On the right front, smaller u lies towards the side; at the back the side is at larger u.

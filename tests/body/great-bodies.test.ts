@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { type Body, type BodyInput, surfaceOfBody } from '../../src/core/body/index.ts';
+import { fitOrThrow } from './read-demo.ts';
+
+type Point = readonly [forward: number, z: number];
+
+/** The profile at an angle round the body, every millimetre or so of chart height, seen along the direction of that angle. */
+function profileAt(body: Body, u: number): Point[] {
+  const surface = surfaceOfBody(body);
+  const [low, high] = surface.vRange;
+  return Array.from({ length: Math.round(high - low) + 1 }, (_, i) => {
+    const [x, y, z] = surface.evaluate(Float64Array.of(u, Math.min(low + i, high)));
+    return [x * Math.cos(u) + y * Math.sin(u), z];
+  });
+}
+
+function at(profile: readonly Point[], z: number): number {
+  const i = profile.findIndex(([, height], k) => k > 0 && height >= z);
+  const [[a, low], [b, high]] = [profile[i - 1], profile[i]];
+  return a + ((z - low) / (high - low)) * (b - a);
+}
+
+const LARGE: BodyInput = {
+  figure: 'bust',
+  measures: {
+    ...{ bustGirth: 1250, waistGirth: 840, hipGirth: 1080, backWaistLength: 410, neckBaseGirth: 380 },
+    underbustGirth: 900,
+  },
+};
+
+describe('a great bust', () => {
+  // A quarter of the way from the fold to the fullest place a cone stands out 0.25 as far as there, half an ellipse 0.66 as
+  // far. A breast that rests on its fold is nearer to the ellipse (geometry; common knowledge of falling soft bodies, no source).
+  it.each([
+    ['350 mm over the ribs', 1250, undefined],
+    ['250 mm over the ribs', 1150, undefined],
+    ['350 mm over the ribs, hanging far', 1250, 'far'],
+  ])('is full below, not a cone: %s', (_, bustGirth, bustDrop) => {
+    const body = fitOrThrow(
+      {
+        ...LARGE,
+        measures: { ...LARGE.measures, bustGirth },
+        ...(bustDrop ? { shape: { bustDrop } } : {}),
+      },
+      { fair: true },
+    );
+    const profile = profileAt(body, body.landmarks.bustPointRight.u);
+    const fold = body.levels.find(({ id }) => id === 'underbust')!.z;
+    const bust = body.levels.find(({ id }) => id === 'bust')!.z;
+    const front = Math.max(...profile.filter(([, z]) => z > fold && z < bust + 30).map(([out]) => out));
+    const shareAt = (z: number): number => (at(profile, z) - at(profile, fold)) / (front - at(profile, fold));
+    expect(shareAt(fold + 0.25 * (bust - fold))).toBeGreaterThan(0.58);
+    expect(shareAt(fold + 0.25 * (bust - fold))).toBeLessThan(0.85);
+    // The tape still lies where the breast is fullest, but for a little.
+    expect(shareAt(bust)).toBeGreaterThan(0.9);
+    expect(bust - fold).toBeGreaterThan(40);
+  });
+});
