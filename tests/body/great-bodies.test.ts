@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Body, type BodyInput, surfaceOfBody } from '../../src/core/body/index.ts';
+import { EXTREME_PEOPLE } from './extreme-people.ts';
+import { measureProfile } from './measure-profile.ts';
 import { fitOrThrow } from './read-demo.ts';
 
 type Point = readonly [forward: number, z: number];
@@ -55,4 +57,33 @@ describe('a great bust', () => {
     expect(shareAt(bust)).toBeGreaterThan(0.9);
     expect(bust - fold).toBeGreaterThan(40);
   });
+});
+
+function extremePerson(name: string): BodyInput {
+  return EXTREME_PEOPLE.find((person) => person.name === name)!.body;
+}
+
+describe('a back too long for the rest of the body, with no answer about it', () => {
+  it.each(['hump, woman', 'hump, man', 'old and stooped, woman', 'old and stooped, man'])(
+    'is round, with the neck on top: %s',
+    (name) => {
+      const body = fitOrThrow(extremePerson(name), { fair: true });
+      const surface = surfaceOfBody(body);
+      const { neckBack, neckSideRight } = body.landmarks;
+      const heightOf = ({ u, v }: { u: number; v: number }): number =>
+        surface.evaluate(Float64Array.of(u, v))[2];
+      // Women of the 1988 survey: 11 mm, standard deviation 8; four of them (statistics.json: napeRise, neckSideRise).
+      expect(heightOf(neckBack) - heightOf(neckSideRight)).toBeLessThan(11 + 4 * 8);
+      // The spine has one place farthest back between waist and nape, and is round there.
+      const spine = profileAt(body, -0.5 * Math.PI).filter(([, z]) => z > 10 && z < heightOf(neckBack) - 5);
+      const farthest = spine.reduce((most, [out], i) => (out > spine[most][0] ? i : most), 0);
+      expect(
+        spine.every(
+          ([out], i) => i === 0 || (i <= farthest ? out >= spine[i - 1][0] : out <= spine[i - 1][0]),
+        ),
+      ).toBe(true);
+      const { radius } = measureProfile(surface, -0.5 * Math.PI, 60, 400);
+      expect(radius).toBeGreaterThan(40);
+    },
+  );
 });

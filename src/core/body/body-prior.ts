@@ -52,6 +52,12 @@ export function makePrior(input: BodyInput, choices: Choices): BodyPrior {
     spacings: [
       { upper: 'zUpperChest', lower: 'zBust', mean: 46, spread: 9 },
       { upper: 'zBust', lower: 'zUnderbust', mean: expected.zBust - expected.zUnderbust, spread: 7 },
+      {
+        upper: 'zNape',
+        lower: 'zNeckSide',
+        mean: expected.best('napeRise') - expected.best('neckSideRise'),
+        spread: 7,
+      },
     ],
     straights: priorOfStraights(expected),
     numbers: shapeNumbers(expected, shape),
@@ -107,6 +113,8 @@ function priorOfParameters(
   const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
   /** Seated, the ribs sink back behind the line from waist to neck. */
   const sunk = 14 * shape.posture;
+  /** The round back that the tapes ask for and no answer gives. On a bow of this length a millimetre of nape is some 2.5 of bow. */
+  const rounding = Math.max(0, 2.5 * expected.stoop - shape.hump - Math.max(0, shape.upperBack));
   return {
     aHip: [a.hip, 40],
     aHighHip: [a.highHip, 40],
@@ -132,7 +140,15 @@ function priorOfParameters(
     yUnderbust: [-18 + 2 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway - 0.5 * sunk, 5],
     yBust: [-23 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway - sunk, isBust ? 10 : 5],
     yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway - sunk, 6],
-    yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack + 0.6 * shape.neckForward, 8],
+    yNeck: [
+      -36 +
+        1.8 * bulk -
+        7.5 * belly +
+        shape.lean +
+        0.4 * (shape.upperBack + rounding) +
+        0.6 * shape.neckForward,
+      8,
+    ],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],
     zUnderbust: [zUnderbust, 7],
@@ -143,7 +159,7 @@ function priorOfParameters(
     zNape: [best('napeRise'), 12],
     zNeckFront: [best('neckFrontRise') - 22 * shape.posture, 9],
     zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
-    roundBack: [18 * size + shape.upperBack, 5],
+    roundBack: [18 * size + shape.upperBack + rounding, 5 + 0.5 * rounding],
     fullFront: [5 * size, 4],
     bustHeight: [isBust ? 0.29 * cup * fewerBreasts(shape) : 7, isBust ? 25 : 6],
     bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * a.bust))) + 0.16, 0.2],

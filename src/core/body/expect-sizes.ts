@@ -26,6 +26,8 @@ export interface ExpectedSizes {
   /** Bust girth beyond the survey's average, in 100 mm; waist over hip beyond the usual 0.78, in tenths. */
   readonly bulk: number;
   readonly belly: number;
+  /** How much higher above the sides of the neck than on anybody the tapes would put the nape, were the back straight, mm. */
+  readonly stoop: number;
   /** How far the widest point of a row lies behind its middle, mm. */
   readonly sideBack: Readonly<Record<SectionLevel | 'neck', number>>;
   /** How much longer the bust tape is than the underbust tape. */
@@ -106,7 +108,9 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const known = knownToSurvey(typed);
   const surveyed = estimateMeasures(input.figure, known, input.waist);
   const napeRise = known.napeRise ?? surveyed.napeRise.mean;
-  const estimates = moveEstimates(surveyed, shape, napeRise - AVERAGE_NAPE_RISE[input.figure], input.figure);
+  const moved = moveEstimates(surveyed, shape, napeRise - AVERAGE_NAPE_RISE[input.figure], input.figure);
+  const stoop = measureStoop(known, moved);
+  const estimates = stoop === 0 ? moved : lowerNape(moved, stoop);
   const best = (id: string): number => known[id] ?? estimates[id].mean;
   const isBust = input.figure === 'bust';
   const unsurveyed = UNSURVEYED_RATIO[input.figure];
@@ -169,6 +173,7 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
     bumpAt,
     bulk,
     belly,
+    stoop,
     sideBack: {
       hip: 8 + 0.3 * forward,
       highHip: 14 + 0.8 * forward,
@@ -179,6 +184,24 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
       neck: 14,
     },
   };
+}
+
+/** The survey's mean 11 mm and one and a half times its spread of 8. */
+const HIGHEST_NAPE = 23;
+
+/** A back too long for the rest of a body is no high nape but a round back. mm. */
+function measureStoop(known: Choices, estimates: Readonly<Record<string, Estimate>>): number {
+  if (known.napeRise !== undefined) return 0;
+  const sides = known.neckSideRise ?? estimates.neckSideRise.mean;
+  return Math.max(0, estimates.napeRise.mean - sides - HIGHEST_NAPE);
+}
+
+function lowerNape(
+  estimates: Readonly<Record<string, Estimate>>,
+  by: number,
+): Readonly<Record<string, Estimate>> {
+  const { mean, spread } = estimates.napeRise;
+  return { ...estimates, napeRise: { mean: mean - by, spread } };
 }
 
 /**
