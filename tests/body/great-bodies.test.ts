@@ -87,3 +87,24 @@ describe('a back too long for the rest of the body, with no answer about it', ()
     },
   );
 });
+
+describe('a great belly, with no answer about it', () => {
+  it.each(['large belly, woman', 'large belly, slim hips, woman', 'large belly, man', 'man, mass index 45'])(
+    'is carried in front: %s',
+    (name) => {
+      const body = fitOrThrow(extremePerson(name), { fair: true });
+      const [back, front] = [-0.5 * Math.PI, 0.5 * Math.PI].map((u) => profileAt(body, u));
+      const zOf = (id: string): number => body.levels.find((level) => level.id === id)!.z;
+      const beyondNeighbours = (profile: readonly Point[]): number => {
+        const neighbours = 0.5 * (at(profile, zOf('underbust')) + at(profile, zOf('hip')));
+        const belly = profile.filter(([, z]) => z > zOf('highHip') && z < 0).map(([out]) => out);
+        return belly.reduce((sum, out) => sum + out, 0) / belly.length - neighbours;
+      };
+      const [behind, ahead] = [beyondNeighbours(back), beyondNeighbours(front)];
+      expect(ahead).toBeGreaterThan(20);
+      expect(ahead / (ahead + behind)).toBeGreaterThan(0.8);
+      // Navels of the 1988 and 2012 surveys where the waist is longer than the hip: 0.76 (women), 0.80 (men); larger ones deeper.
+      expect(body.sections.highHip.depth / body.sections.highHip.width).toBeGreaterThan(0.76);
+    },
+  );
+});

@@ -108,6 +108,8 @@ function priorOfParameters(
   const { bumpAt, zBust, zUnderbust, zUpperChest } = expected;
   const drop = best('shoulderDrop');
   const { bulk, belly } = expected;
+  /** Of a belly beyond what most people have, less what an answer puts in front: it is carried before the hips, which stay behind. */
+  const great = Math.max(0, beyondOne(belly) - Math.max(expected.bumpAt.waist, expected.bumpAt.highHip) / 40);
   const aNeck = 54 * neck;
   /** The trunk leans from the waist up to the neck. */
   const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
@@ -135,8 +137,8 @@ function priorOfParameters(
     ],
     dUpperChest: [dUpperChest, 40],
     dNeck: [44 * neck, 5],
-    yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
-    yHighHip: [(isBust ? -12 : -10) * size + bellyOfRow(shape) + 0.3 * shape.sway, 4],
+    yHip: [-38 + 12 * belly - 18 * great - 0.6 * shape.sway, 7],
+    yHighHip: [(isBust ? -12 : -10) * size + 5 * great + bellyOfRow(shape) + 0.3 * shape.sway, 4],
     yUnderbust: [-18 + 2 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway - 0.5 * sunk, 5],
     yBust: [-23 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway - sunk, isBust ? 10 : 5],
     yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway - sunk, 6],
@@ -173,6 +175,11 @@ function priorOfParameters(
     armBack: [0.5, 0.1],
     neckSize: [0, 0.08],
   };
+}
+
+/** How far beyond 1, with a smooth start. */
+function beyondOne(value: number): number {
+  return 0.5 * (value - 1 + Math.hypot(value - 1, 0.2));
 }
 
 /** Where there is less of breasts, what the bust tape reads beyond the ribs is of fewer of them. */
