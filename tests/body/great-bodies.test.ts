@@ -22,30 +22,25 @@ function at(profile: readonly Point[], z: number): number {
   return a + ((z - low) / (high - low)) * (b - a);
 }
 
-const LARGE: BodyInput = {
-  figure: 'bust',
-  measures: {
-    ...{ bustGirth: 1250, waistGirth: 840, hipGirth: 1080, backWaistLength: 410, neckBaseGirth: 380 },
-    underbustGirth: 900,
-  },
-};
+function extremePerson(name: string): BodyInput {
+  return EXTREME_PEOPLE.find((person) => person.name === name)!.body;
+}
+
+function withBust(bustGirth: number): BodyInput {
+  const others = { waistGirth: 840, hipGirth: 1080, backWaistLength: 410, neckBaseGirth: 380 };
+  return { figure: 'bust', measures: { bustGirth, underbustGirth: 900, ...others } };
+}
 
 describe('a great bust', () => {
   // A quarter of the way from the fold to the fullest place a cone stands out 0.25 as far as there, half an ellipse 0.66 as
   // far. A breast that rests on its fold is nearer to the ellipse (geometry; common knowledge of falling soft bodies, no source).
   it.each([
-    ['350 mm over the ribs', 1250, undefined],
-    ['250 mm over the ribs', 1150, undefined],
-    ['350 mm over the ribs, hanging far', 1250, 'far'],
-  ])('is full below, not a cone: %s', (_, bustGirth, bustDrop) => {
-    const body = fitOrThrow(
-      {
-        ...LARGE,
-        measures: { ...LARGE.measures, bustGirth },
-        ...(bustDrop ? { shape: { bustDrop } } : {}),
-      },
-      { fair: true },
-    );
+    ['350 mm over the ribs', withBust(1250)],
+    ['250 mm over the ribs', withBust(1150)],
+    ['350 mm over the ribs, hanging far', { ...withBust(1250), shape: { bustDrop: 'far' } }],
+    ['little height over its fold', extremePerson('woman, mass index 45')],
+  ])('is full below, not a cone: %s', (_, person) => {
+    const body = fitOrThrow(person, { fair: true });
     const profile = profileAt(body, body.landmarks.bustPointRight.u);
     const fold = body.levels.find(({ id }) => id === 'underbust')!.z;
     const bust = body.levels.find(({ id }) => id === 'bust')!.z;
@@ -58,10 +53,6 @@ describe('a great bust', () => {
     expect(bust - fold).toBeGreaterThan(40);
   });
 });
-
-function extremePerson(name: string): BodyInput {
-  return EXTREME_PEOPLE.find((person) => person.name === name)!.body;
-}
 
 describe('a back too long for the rest of the body, with no answer about it', () => {
   it.each(['hump, woman', 'hump, man', 'old and stooped, woman', 'old and stooped, man'])(

@@ -228,9 +228,15 @@ function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straigh
   ];
 }
 
-function shapeNumbers({ bumps, cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNumbers {
-  // A heavy breast is full below and turns in sharply at its fold: 0 on an average bust, 1 far beyond it.
-  const heavy = 1 - Math.exp(-((Math.max(0, cup - 130) / 120) ** 2));
+function shapeNumbers(
+  { bumps, cup, sideBack, zBust, zUnderbust }: ExpectedSizes,
+  shape: Choices,
+): ShapeNumbers {
+  // A breast that is heavy, or has little height over its fold, is full below and turns in sharply: 0 on an average bust, 1 far
+  // beyond it. Millimetres of girth over one of height are 2 on the average.
+  const weight = Math.max(0, cup - 130) / 120;
+  const nearFold = Math.max(0, cup / Math.max(zBust - zUnderbust, 20) - 2.2) / 1.2;
+  const heavy = 1 - Math.exp(-(weight ** 2 + nearFold ** 2));
   return {
     seat: shape.seat,
     blade: shape.blade,
