@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Body, type BodyInput, surfaceOfBody } from '../../src/core/body/index.ts';
+import { KNOT } from '../../src/core/body/rails.ts';
 import { EXTREME_PEOPLE } from './extreme-people.ts';
 import { measureProfile } from './measure-profile.ts';
 import { fitOrThrow } from './read-demo.ts';
@@ -98,4 +99,21 @@ describe('a great belly, with no answer about it', () => {
       expect(body.sections.highHip.depth / body.sections.highHip.width).toBeGreaterThan(0.76);
     },
   );
+});
+
+describe('the throat of somebody seated', () => {
+  it.each([
+    ['woman', 'seated posture'],
+    ['man', 'seated posture, man'],
+  ])('does not fold: %s', (_, name) => {
+    for (const shape of [{}, { posture: 'seated' }]) {
+      const surface = surfaceOfBody(fitOrThrow({ ...extremePerson(name), shape }, { fair: true }));
+      // A neck leans forward by 20 to 40 degrees at most (common practice, no source).
+      const [pit, top] = [KNOT.neckBase, KNOT.neckTop].map((v) =>
+        surface.evaluate(Float64Array.of(0.5 * Math.PI, v)),
+      );
+      expect((top[1] - pit[1]) / (top[2] - pit[2])).toBeLessThan(Math.tan((40 * Math.PI) / 180));
+      expect(measureProfile(surface, 0.5 * Math.PI, 250, 465).radius).toBeGreaterThan(40);
+    }
+  });
 });

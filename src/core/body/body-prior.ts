@@ -70,7 +70,7 @@ function seatChoices(choices: Choices): Choices {
   if (posture === 0) return choices;
   return {
     ...choices,
-    upperBack: choices.upperBack + 22 * posture,
+    upperBack: choices.upperBack + 26 * posture,
     lean: choices.lean + 22 * posture,
     sway: choices.sway - 10 * posture,
     belly: choices.belly + 9 * posture,

@@ -264,7 +264,10 @@ function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void 
     zB: p.zNape,
   };
   // A row with zS = (zF + zB) / 2 and no squareness lies in a plane.
-  const d = 0.93 * p.aNeck * (1 + p.neckSize) * Math.cos(numbers.neckTilt);
+  // Nearly round; but no deeper than the base in its own plane leaves room for, or the throat would fold where a base lies flat.
+  const baseDepth = Math.hypot(p.dNeck, 0.5 * (p.zNape - p.zNeckFront));
+  const depth = Math.min(0.93 * p.aNeck, 0.95 * baseDepth) * (1 + p.neckSize);
+  const d = depth * Math.cos(numbers.neckTilt);
   const y = p.yNeck + 0.35 * numbers.neckStub + 0.5 * numbers.neckForward;
   const z = p.zNeckSide + numbers.neckStub;
   const rise = d * Math.tan(numbers.neckTilt);
