@@ -61,6 +61,9 @@ const FULLNESS: Readonly<Record<SectionLevel, number>> = {
 /** Averages of the 1988 survey (shared/survey/SOURCE.md). */
 const AVERAGE_GIRTH = { bust: 909, chest: 989, neckBase: 346 } as const;
 
+/** What the survey's depth / breadth of the hip loses by a seat that rides on the section and by squareness (calipers of 1988). */
+const HIP_OFFSET = { bust: 0.01, chest: 0.005 } as const;
+
 /** How far the bust point sinks where breasts hang a millimetre below their fold. */
 const DROP_OF_POINT = 0.6;
 
@@ -133,7 +136,7 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
     bust: best('bustRatio') + shape.bustSection,
     waist: best('highHipRatio') + 0.03 + shape.waistSection + deeper('waist'),
     highHip: best('highHipRatio') + shape.highHipSection + deeper('highHip'),
-    hip: best('hipRatio') - (isBust ? 0 : 0.02) + shape.hipSection + deeper('hip'),
+    hip: best('hipRatio') - HIP_OFFSET[input.figure] + shape.hipSection + deeper('hip'),
     underbust: unsurveyed.underbust + 0.5 * shape.bustSection + deeper('underbust'),
     upperChest: unsurveyed.upperChest + 0.5 * shape.bustSection,
   };
