@@ -244,7 +244,7 @@ function shapeNumbers(
     bustReach: 138 + 0.08 * cup + shape.bustFullness,
     bustSide: 0.68 + 0.0005 * cup,
     bustTurn: 0.1 + 0.0006 * cup + (shape.bustSpread * Math.PI) / 180,
-    bustFullness: 0.8 + 0.8 * heavy,
+    bustFullness: 0.8 + 0.6 * heavy,
     bustFullnessBelow: 1.2 + heavy,
     bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup) + 0.6 * heavy,
     bustSwell: 0.5 * heavy,
