@@ -40,3 +40,10 @@ export const LEAST_BREAST = 15;
 export function heightOf({ bumps }: Pick<BodyShape, 'bumps'>, bump: number): number {
   return bumps[bump * BUMP_STRIDE + 6];
 }
+
+/** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */
+export function reachToCentre(bustAngle: number): number {
+  const room = 1.25 * Math.max(0.5 * Math.PI - bustAngle, 0.1);
+  // A smooth minimum of 0.62 and the room there is.
+  return (0.62 ** -6 + room ** -6) ** (-1 / 6);
+}

@@ -122,14 +122,7 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   // Breasts that hang leave the fold where it is.
   const zUnderbust = zBust - heightOverFold(zBust, isBust, cup, shape.bustDrop);
   const bumps = listChoiceBumps(shape, { best, zUnderbust, zBust });
-  const bumpAt = {
-    bust: 0,
-    underbust: bumpAtFront(bumps, zUnderbust),
-    waist: bumpAtFront(bumps, 0),
-    highHip: bumpAtFront(bumps, -best('waistToHighHip')),
-    hip: bumpAtFront(bumps, -best('waistToHip')),
-    upperChest: 0,
-  };
+  const bumpAt = bumpsAtLevels(bumps, best, zUnderbust);
   const deeper = (level: 'underbust' | 'waist' | 'highHip' | 'hip'): number =>
     ratioOfBump(bumpAt[level], best(`${level}Girth`));
   const ratioOf = {
@@ -186,6 +179,21 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
       upperChest: 14,
       neck: 14,
     },
+  };
+}
+
+function bumpsAtLevels(
+  bumps: readonly ChoiceBump[],
+  best: ExpectedSizes['best'],
+  zUnderbust: number,
+): ExpectedSizes['bumpAt'] {
+  return {
+    bust: 0,
+    underbust: bumpAtFront(bumps, zUnderbust),
+    waist: bumpAtFront(bumps, 0),
+    highHip: bumpAtFront(bumps, -best('waistToHighHip')),
+    hip: bumpAtFront(bumps, -best('waistToHip')),
+    upperChest: 0,
   };
 }
 

@@ -1,3 +1,4 @@
+import { reachToCentre } from './bump-reaches.ts';
 import { hangBump, placeChoiceBumps, placeHump, turnBumps } from './place-choice-bumps.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
 import type { ShapeNumbers } from './shape-numbers.ts';
@@ -375,13 +376,6 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     ...turn('midArm', placeHump(p.zNape, numbers.hump, numbers.humpBelow)),
     ...placeChoiceBumps(numbers.bumps, numbers.trunkTurn),
   ]);
-}
-
-/** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */
-function reachToCentre(bustAngle: number): number {
-  const room = 1.25 * Math.max(0.5 * Math.PI - bustAngle, 0.1);
-  // A smooth minimum of 0.62 and the room there is.
-  return (0.62 ** -6 + room ** -6) ** (-1 / 6);
 }
 
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
