@@ -52,6 +52,12 @@ export function makePrior(input: BodyInput, choices: Choices): BodyPrior {
     spacings: [
       { upper: 'zUpperChest', lower: 'zBust', mean: 46, spread: 9 },
       { upper: 'zBust', lower: 'zUnderbust', mean: expected.zBust - expected.zUnderbust, spread: 7 },
+      {
+        upper: 'zNape',
+        lower: 'zNeckSide',
+        mean: expected.best('napeRise') - expected.best('neckSideRise'),
+        spread: 7,
+      },
     ],
     straights: priorOfStraights(expected),
     numbers: shapeNumbers(expected, shape),
@@ -64,7 +70,7 @@ function seatChoices(choices: Choices): Choices {
   if (posture === 0) return choices;
   return {
     ...choices,
-    upperBack: choices.upperBack + 22 * posture,
+    upperBack: choices.upperBack + 26 * posture,
     lean: choices.lean + 22 * posture,
     sway: choices.sway - 10 * posture,
     belly: choices.belly + 9 * posture,
@@ -102,11 +108,15 @@ function priorOfParameters(
   const { bumpAt, zBust, zUnderbust, zUpperChest } = expected;
   const drop = best('shoulderDrop');
   const { bulk, belly } = expected;
+  /** Of a belly beyond what most people have, less what an answer puts in front: it is carried before the hips, which stay behind. */
+  const great = Math.max(0, beyondOne(belly) - Math.max(expected.bumpAt.waist, expected.bumpAt.highHip) / 40);
   const aNeck = 54 * neck;
   /** The trunk leans from the waist up to the neck. */
   const leanAt = (z: number): number => (shape.lean * z) / best('napeRise');
   /** Seated, the ribs sink back behind the line from waist to neck. */
   const sunk = 14 * shape.posture;
+  /** The round back that the tapes ask for and no answer gives. On a bow of this length a millimetre of nape is some 2.5 of bow. */
+  const rounding = Math.max(0, 2.5 * expected.stoop - shape.hump - Math.max(0, shape.upperBack));
   return {
     aHip: [a.hip, 40],
     aHighHip: [a.highHip, 40],
@@ -127,12 +137,20 @@ function priorOfParameters(
     ],
     dUpperChest: [dUpperChest, 40],
     dNeck: [44 * neck, 5],
-    yHip: [-38 + 12 * belly - 0.6 * shape.sway, 7],
-    yHighHip: [(isBust ? -12 : -10) * size + bellyOfRow(shape) + 0.3 * shape.sway, 4],
+    yHip: [-38 + 12 * belly - 18 * great - 0.6 * shape.sway, 7],
+    yHighHip: [(isBust ? -12 : -10) * size + 5 * great + bellyOfRow(shape) + 0.3 * shape.sway, 4],
     yUnderbust: [-18 + 2 * bulk - 3 * belly + leanAt(zUnderbust) - 0.4 * shape.sway - 0.5 * sunk, 5],
     yBust: [-23 - 3 * bulk - 6 * belly + leanAt(zBust) - 0.5 * shape.sway - sunk, isBust ? 10 : 5],
     yUpperChest: [-30 - 4 * bulk - 7 * belly + leanAt(zUpperChest) - 0.5 * shape.sway - sunk, 6],
-    yNeck: [-36 + 1.8 * bulk - 7.5 * belly + shape.lean + 0.4 * shape.upperBack + 0.6 * shape.neckForward, 8],
+    yNeck: [
+      -36 +
+        1.8 * bulk -
+        7.5 * belly +
+        shape.lean +
+        0.4 * (shape.upperBack + rounding) +
+        0.6 * shape.neckForward,
+      8,
+    ],
     zHip: [-best('waistToHip'), 12],
     zHighHip: [-best('waistToHighHip'), 10],
     zUnderbust: [zUnderbust, 7],
@@ -143,7 +161,7 @@ function priorOfParameters(
     zNape: [best('napeRise'), 12],
     zNeckFront: [best('neckFrontRise') - 22 * shape.posture, 9],
     zBase: [-best('waistToHip') - (typed.hipToBase ?? 60), 12],
-    roundBack: [18 * size + shape.upperBack, 5],
+    roundBack: [18 * size + shape.upperBack + rounding, 5 + 0.5 * rounding],
     fullFront: [5 * size, 4],
     bustHeight: [isBust ? 0.29 * cup * fewerBreasts(shape) : 7, isBust ? 25 : 6],
     bustAngle: [Math.acos(Math.min(0.9, best('bustPointSpan') / (2 * a.bust))) + 0.16, 0.2],
@@ -157,6 +175,11 @@ function priorOfParameters(
     armBack: [0.5, 0.1],
     neckSize: [0, 0.08],
   };
+}
+
+/** How far beyond 1, with a smooth start. */
+function beyondOne(value: number): number {
+  return 0.5 * (value - 1 + Math.hypot(value - 1, 0.2));
 }
 
 /** Where there is less of breasts, what the bust tape reads beyond the ribs is of fewer of them. */
@@ -205,7 +228,15 @@ function priorOfStraights({ a, cup, isBust }: ExpectedSizes): BodyPrior['straigh
   ];
 }
 
-function shapeNumbers({ bumps, cup, sideBack }: ExpectedSizes, shape: Choices): ShapeNumbers {
+function shapeNumbers(
+  { bumps, cup, sideBack, zBust, zUnderbust }: ExpectedSizes,
+  shape: Choices,
+): ShapeNumbers {
+  // A breast that is heavy, or has little height over its fold, is full below and turns in sharply: 0 on an average bust, 1 far
+  // beyond it. Millimetres of girth over one of height are 2 on the average.
+  const weight = Math.max(0, cup - 130) / 120;
+  const nearFold = Math.max(0, cup / Math.max(zBust - zUnderbust, 20) - 2.2) / 1.2;
+  const heavy = 1 - Math.exp(-(weight ** 2 + nearFold ** 2));
   return {
     seat: shape.seat,
     blade: shape.blade,
@@ -213,9 +244,10 @@ function shapeNumbers({ bumps, cup, sideBack }: ExpectedSizes, shape: Choices): 
     bustReach: 138 + 0.08 * cup + shape.bustFullness,
     bustSide: 0.68 + 0.0005 * cup,
     bustTurn: 0.1 + 0.0006 * cup + (shape.bustSpread * Math.PI) / 180,
-    bustFullness: 0.8 + 0.0015 * Math.max(0, cup - 130),
-    bustFullnessBelow: 1.2 + 0.003 * Math.max(0, cup - 130),
-    bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup),
+    bustFullness: 0.8 + 0.6 * heavy,
+    bustFullnessBelow: 1.2 + heavy,
+    bustRoundness: 0.6 * Math.min(2.5, 0.011 * cup) + 0.6 * heavy,
+    bustSwell: 0.5 * heavy,
     collarBone: shape.collarBone,
     sideBack,
     neckTilt: 0.4 + (shape.neckTilt * Math.PI) / 180,

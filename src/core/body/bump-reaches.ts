@@ -3,10 +3,11 @@ import type { BodyShape } from './types.ts';
 /**
  * One bump, numbers per bump: centre (u, z), reach towards smaller and larger u (radians), down and up (mm of z),
  * height, direction x, y, fullness above (0 = pointed, 2.2 = nearly flat on top), roundness sideways and below (0 = slopes,
- * 3 = nearly an ellipse), fullness below, and how far it is kept out of the arm (1 = dies out before it). Bumps live in
+ * 3 = nearly an ellipse), fullness below, how far it is kept out of the arm (1 = dies out before it), and swell (0 = slopes
+ * away evenly below, 1 = stays full there and then turns in sharply, as to the fold of a heavy breast). Bumps live in
  * (u, z), not (u, v): above the chest v runs faster than z in front, and a bump in v ended there in a crease.
  */
-export const BUMP_STRIDE = 13;
+export const BUMP_STRIDE = 14;
 
 /** Numbers per bump in `reaches`: mean and half difference of 1/reach², and the squared blend width, in u and in z. */
 export const REACH_STRIDE = 6;
@@ -38,4 +39,11 @@ export const LEAST_BREAST = 15;
 /** The height of a bump, mm. */
 export function heightOf({ bumps }: Pick<BodyShape, 'bumps'>, bump: number): number {
   return bumps[bump * BUMP_STRIDE + 6];
+}
+
+/** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */
+export function reachToCentre(bustAngle: number): number {
+  const room = 1.25 * Math.max(0.5 * Math.PI - bustAngle, 0.1);
+  // A smooth minimum of 0.62 and the room there is.
+  return (0.62 ** -6 + room ** -6) ** (-1 / 6);
 }

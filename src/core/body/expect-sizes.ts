@@ -26,6 +26,8 @@ export interface ExpectedSizes {
   /** Bust girth beyond the survey's average, in 100 mm; waist over hip beyond the usual 0.78, in tenths. */
   readonly bulk: number;
   readonly belly: number;
+  /** How much higher above the sides of the neck than on anybody the tapes would put the nape, were the back straight, mm. */
+  readonly stoop: number;
   /** How far the widest point of a row lies behind its middle, mm. */
   readonly sideBack: Readonly<Record<SectionLevel | 'neck', number>>;
   /** How much longer the bust tape is than the underbust tape. */
@@ -58,6 +60,9 @@ const FULLNESS: Readonly<Record<SectionLevel, number>> = {
 };
 /** Averages of the 1988 survey (shared/survey/SOURCE.md). */
 const AVERAGE_GIRTH = { bust: 909, chest: 989, neckBase: 346 } as const;
+
+/** What the survey's depth / breadth of the hip loses by a seat that rides on the section and by squareness (calipers of 1988). */
+const HIP_OFFSET = { bust: 0.01, chest: 0.005 } as const;
 
 /** How far the bust point sinks where breasts hang a millimetre below their fold. */
 const DROP_OF_POINT = 0.6;
@@ -106,30 +111,25 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
   const known = knownToSurvey(typed);
   const surveyed = estimateMeasures(input.figure, known, input.waist);
   const napeRise = known.napeRise ?? surveyed.napeRise.mean;
-  const estimates = moveEstimates(surveyed, shape, napeRise - AVERAGE_NAPE_RISE[input.figure], input.figure);
+  const moved = moveEstimates(surveyed, shape, napeRise - AVERAGE_NAPE_RISE[input.figure], input.figure);
+  const stoop = measureStoop(known, moved);
+  const estimates = stoop === 0 ? moved : lowerNape(moved, stoop);
   const best = (id: string): number => known[id] ?? estimates[id].mean;
   const isBust = input.figure === 'bust';
   const unsurveyed = UNSURVEYED_RATIO[input.figure];
   const cup = Math.max(best('bustGirth') - best('underbustGirth'), 20);
   const zBust = best('bustRise');
   // Breasts that hang leave the fold where it is.
-  const zUnderbust = zBust - heightOverFold(zBust, isBust, cup) + DROP_OF_POINT * shape.bustDrop;
+  const zUnderbust = zBust - heightOverFold(zBust, isBust, cup, shape.bustDrop);
   const bumps = listChoiceBumps(shape, { best, zUnderbust, zBust });
-  const bumpAt = {
-    bust: 0,
-    underbust: bumpAtFront(bumps, zUnderbust),
-    waist: bumpAtFront(bumps, 0),
-    highHip: bumpAtFront(bumps, -best('waistToHighHip')),
-    hip: bumpAtFront(bumps, -best('waistToHip')),
-    upperChest: 0,
-  };
+  const bumpAt = bumpsAtLevels(bumps, best, zUnderbust);
   const deeper = (level: 'underbust' | 'waist' | 'highHip' | 'hip'): number =>
     ratioOfBump(bumpAt[level], best(`${level}Girth`));
   const ratioOf = {
     bust: best('bustRatio') + shape.bustSection,
     waist: best('highHipRatio') + 0.03 + shape.waistSection + deeper('waist'),
     highHip: best('highHipRatio') + shape.highHipSection + deeper('highHip'),
-    hip: best('hipRatio') - (isBust ? 0 : 0.02) + shape.hipSection + deeper('hip'),
+    hip: best('hipRatio') - HIP_OFFSET[input.figure] + shape.hipSection + deeper('hip'),
     underbust: unsurveyed.underbust + 0.5 * shape.bustSection + deeper('underbust'),
     upperChest: unsurveyed.upperChest + 0.5 * shape.bustSection,
   };
@@ -169,6 +169,7 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
     bumpAt,
     bulk,
     belly,
+    stoop,
     sideBack: {
       hip: 8 + 0.3 * forward,
       highHip: 14 + 0.8 * forward,
@@ -179,6 +180,39 @@ export function expectSizes(input: BodyInput, shape: Choices): ExpectedSizes {
       neck: 14,
     },
   };
+}
+
+function bumpsAtLevels(
+  bumps: readonly ChoiceBump[],
+  best: ExpectedSizes['best'],
+  zUnderbust: number,
+): ExpectedSizes['bumpAt'] {
+  return {
+    bust: 0,
+    underbust: bumpAtFront(bumps, zUnderbust),
+    waist: bumpAtFront(bumps, 0),
+    highHip: bumpAtFront(bumps, -best('waistToHighHip')),
+    hip: bumpAtFront(bumps, -best('waistToHip')),
+    upperChest: 0,
+  };
+}
+
+/** The survey's mean 11 mm and one and a half times its spread of 8. */
+const HIGHEST_NAPE = 23;
+
+/** A back too long for the rest of a body is no high nape but a round back. mm. */
+function measureStoop(known: Choices, estimates: Readonly<Record<string, Estimate>>): number {
+  if (known.napeRise !== undefined) return 0;
+  const sides = known.neckSideRise ?? estimates.neckSideRise.mean;
+  return Math.max(0, estimates.napeRise.mean - sides - HIGHEST_NAPE);
+}
+
+function lowerNape(
+  estimates: Readonly<Record<string, Estimate>>,
+  by: number,
+): Readonly<Record<string, Estimate>> {
+  const { mean, spread } = estimates.napeRise;
+  return { ...estimates, napeRise: { mean: mean - by, spread } };
 }
 
 /**
@@ -192,6 +226,7 @@ function halfWidthOfBust(cup: number, underbustGirth: number, section: number): 
 }
 
 /** How far the bust lies above the fold under it, mm. On a short waist the fold comes nearer to the bust, not to the waist. */
-function heightOverFold(zBust: number, isBust: boolean, cup: number): number {
-  return Math.min(isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58, 0.6 * zBust);
+function heightOverFold(zBust: number, isBust: boolean, cup: number, drop: number): number {
+  const usual = isBust ? 56 + 0.06 * (cup - 130) + 0.1 * cup : 58;
+  return Math.min(usual - DROP_OF_POINT * drop, 0.6 * zBust);
 }

@@ -28,6 +28,7 @@ export function placeHump(zNape: number, hump: number, humpBelow: number): numbe
     0,
     0.5,
     1,
+    0,
   ];
 }
 
@@ -48,7 +49,7 @@ export function turnBumps(knot: KnotId, trunkTurn: number, bumps: readonly numbe
 function placeChoice(bump: ChoiceBump): number[] {
   const { u, z, across, down, up, height, towards, fullness, roundness } = bump;
   const place = (at: number, x: number): number[] => [
-    ...[at, z, across, across, down, up, height, x, Math.sin(towards), fullness, roundness, fullness, 1],
+    ...[at, z, across, across, down, up, height, x, Math.sin(towards), fullness, roundness, fullness, 1, 0],
   ];
   const x = Math.abs(u) === 0.5 * Math.PI ? 0 : Math.cos(towards);
   return bump.isPair ? [...place(u, x), ...place(Math.PI - u, -x)] : place(u, x);

@@ -273,13 +273,15 @@ export class ShapeEvaluator {
     if (du > Math.PI || du < -Math.PI) du -= 2 * Math.PI * Math.round(du / (2 * Math.PI));
     const along = reachSquared(dz, this.reaches, k * REACH_STRIDE + 3);
     const across = reachSquared(du, this.reaches, k * REACH_STRIDE);
-    const q = across + along;
+    let q = across + along;
     if (q >= 1) return 0;
     // (1 − q)^2.5 (1 + fullness q + roundness (q_across² + q_down²)): C² where it meets the body and at mid height.
-    // Fullness passes from its value below to that above over half a reach.
-    const rest = 1 - q;
+    // Fullness passes from its value below to that above over half a
+    // reach; swell holds q small below, so that the bump stays full there.
     const reach = 0.25 * (bumps[i + 4] + bumps[i + 5]);
     const lift = 0.5 + (0.5 * dz) / Math.sqrt(dz * dz + reach * reach);
+    q -= bumps[i + 13] * (1 - lift) * along * (1 - q);
+    const rest = 1 - q;
     const fullness = bumps[i + 11] + (bumps[i + 9] - bumps[i + 11]) * lift;
     const round = bumps[i + 10] * (across * across + (dz < 0 ? along * along : 0));
     return rest * rest * Math.sqrt(rest) * (1 + fullness * q + round);

@@ -11,6 +11,7 @@ export interface ShapeNumbers {
   readonly bustFullness: number;
   readonly bustFullnessBelow: number;
   readonly bustRoundness: number;
+  readonly bustSwell: number;
   readonly collarBone: number;
   /** How far the widest point of a row lies behind its middle, mm. */
   readonly sideBack: Readonly<

@@ -1,3 +1,4 @@
+import { reachToCentre } from './bump-reaches.ts';
 import { hangBump, placeChoiceBumps, placeHump, turnBumps } from './place-choice-bumps.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
 import type { ShapeNumbers } from './shape-numbers.ts';
@@ -264,7 +265,10 @@ function setNeck(p: ParameterValues, numbers: ShapeNumbers, set: SetRail): void 
     zB: p.zNape,
   };
   // A row with zS = (zF + zB) / 2 and no squareness lies in a plane.
-  const d = 0.93 * p.aNeck * (1 + p.neckSize) * Math.cos(numbers.neckTilt);
+  // Nearly round; but no deeper than the base in its own plane leaves room for, or the throat would fold where a base lies flat.
+  const baseDepth = Math.hypot(p.dNeck, 0.5 * (p.zNape - p.zNeckFront));
+  const depth = Math.min(0.93 * p.aNeck, 0.95 * baseDepth) * (1 + p.neckSize);
+  const d = depth * Math.cos(numbers.neckTilt);
   const y = p.yNeck + 0.35 * numbers.neckStub + 0.5 * numbers.neckForward;
   const z = p.zNeckSide + numbers.neckStub;
   const rise = d * Math.tan(numbers.neckTilt);
@@ -303,6 +307,8 @@ interface BumpPair {
   readonly fullnessBelow?: number;
   /** Sideways and below; 0 where left out. */
   readonly roundness?: number;
+  /** Below; 0 where left out. */
+  readonly swell?: number;
   /** It runs on under the arm; otherwise it dies out before it. */
   readonly runsUnderArm?: boolean;
 }
@@ -321,6 +327,7 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
     fullness: isBust ? numbers.bustFullness : 1.5,
     fullnessBelow: isBust ? numbers.bustFullnessBelow : 1.5,
     roundness: isBust ? numbers.bustRoundness : 0,
+    swell: isBust ? numbers.bustSwell : 0,
     runsUnderArm: isBust,
   };
   const blade = {
@@ -371,17 +378,16 @@ function makeBumps(p: ParameterValues, numbers: ShapeNumbers, figure: Figure): F
   ]);
 }
 
-/** Breasts close together end nearer the centre line, or the two would add up to one across the hollow. Radians. */
-function reachToCentre(bustAngle: number): number {
-  const room = 1.25 * Math.max(0.5 * Math.PI - bustAngle, 0.1);
-  // A smooth minimum of 0.62 and the room there is.
-  return (0.62 ** -6 + room ** -6) ** (-1 / 6);
-}
-
 /** Both bumps of a pair; `skew` holds half of right minus left of (height, u, z). */
 function placePair(pair: BumpPair, skew: readonly [number, number, number] = [0, 0, 0]): number[] {
   const { u, z, side, centre, down, up, height, turn, fullness, roundness = 0 } = pair;
-  const form = [fullness, roundness, pair.fullnessBelow ?? fullness, pair.runsUnderArm ? 0 : 1];
+  const form = [
+    fullness,
+    roundness,
+    pair.fullnessBelow ?? fullness,
+    pair.runsUnderArm ? 0 : 1,
+    pair.swell ?? 0,
+  ];
   const x = Math.sin(turn);
   const y = Math.cos(turn) * Math.sign(Math.sin(u));
   // On the right front, smaller u lies towards the side; at the back the side is at larger u.

@@ -21,7 +21,7 @@ export function addSideBreasts(shape: BodyShape): BodyShape {
   for (const side of [0, 1]) {
     const [u, z, , , down, up] = shape.bumps.subarray(side * BUMP_STRIDE);
     const at = side === 0 ? u - SIDE_TURN : u + SIDE_TURN;
-    const bump = [at, z, SIDE_REACH, SIDE_REACH, down, up, 0, Math.cos(at), Math.sin(at), 1.5, 0, 1.5, 1];
+    const bump = [at, z, SIDE_REACH, SIDE_REACH, down, up, 0, Math.cos(at), Math.sin(at), 1.5, 0, 1.5, 1, 0];
     bumps.set(bump, n + side * BUMP_STRIDE);
   }
   return { ...shape, bumps };
