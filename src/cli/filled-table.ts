@@ -1,14 +1,15 @@
 /**
  * npm run filled [-- --triangles N] [--body WORD] [--pressure KPA] [--tube PERCENT] [--without KINDS]
- *   [--unrolled] [--free-armholes]
+ *   [--unrolled] [--free-armholes] [--survey N]
  * Prints what the filled form of every demo body is in space beside what was asked: girth, width and depth over the cloth at every
  * level, distances to the body, what webs and seams carry. `--tube`: growth of the test tube, which is taken off the
- * panels. `--without`: kinds of braces left out of the filling. `--unrolled`: panels are not cut for the filling. Ends with 1 when anything could not be made.
+ * panels. `--without`: kinds of braces left out of the filling. `--unrolled`: panels are not cut for the filling. `--survey`: instead
+ * of the demos, N people of the survey of 1988, women and men in turn. Ends with 1 when anything could not be made.
  */
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
-import type { Issue } from '../core/base/index.ts';
+import type { Issue, Result } from '../core/base/index.ts';
 import {
   type FilledGiven,
   type FilledMeasures,
@@ -18,11 +19,12 @@ import {
   measureFilled,
 } from '../core/filled/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
-import type { Project } from '../core/project/index.ts';
+import { type Project, parseProject } from '../core/project/index.ts';
 import { findEquilibrium } from '../core/statics/index.ts';
 import { createReader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 import { readProjectFile } from './read-project-file.ts';
+import { measuresOfRow, readSurveyRows } from './survey-columns.ts';
 
 const options = new Command('filled')
   .option('--triangles <n>', 'of each form', '6000')
@@ -32,6 +34,7 @@ const options = new Command('filled')
   .option('--without <kinds>', 'leave out: tie, web, strap, throat, by commas', '')
   .option('--unrolled', 'panels as unrolled, not cut for the filling', false)
   .option('--free-armholes', 'armhole boards held by nothing but the cloth', false)
+  .option('--survey <n>', 'people of the survey of 1988 instead of the demos', '0')
   .parse()
   .opts<{
     triangles: string;
@@ -41,14 +44,56 @@ const options = new Command('filled')
     without: string;
     unrolled: boolean;
     freeArmholes: boolean;
+    survey: string;
   }>();
 
-const demos = path.join(import.meta.dirname, '../../shared/demos');
+const shared = path.join(import.meta.dirname, '../../shared');
 const pipeline = createPipeline();
 const { speaker, say } = await createReader('en');
 const left = options.without.split(',');
 
-/** A demo's form, ready to be filled. */
+interface Named {
+  readonly body: string;
+  readonly project: Result<Project>;
+}
+
+async function* demos(): AsyncGenerator<Named> {
+  const folder = path.join(shared, 'demos');
+  for (const file of readdirSync(folder).sort())
+    if (file.includes(options.body))
+      yield {
+        body: path.basename(file, '.loftseam.json'),
+        project: await readProjectFile(path.join(folder, file)),
+      };
+}
+
+/** Every so many rows of both files, as a home measurer would have taken them. */
+function* people(count: number): Generator<Named> {
+  const files = [
+    ['women', 'bust'],
+    ['men', 'chest'],
+  ] as const;
+  for (let k = 0; k < count; k++) {
+    const [name, figure] = files[k % 2];
+    const rows = readSurveyRows(path.join(shared, `survey/survey1988-${name}.csv`));
+    const row = rows[Math.floor(((Math.floor(k / 2) + 0.5) * rows.length) / Math.ceil(count / 2))];
+    const measures = measuresOfRow(row, figure);
+    const body = `${name}, row ${row.row}`;
+    const parts = { body: { figure, measures }, seams: {}, cloth: {}, inside: {}, cutting: {} };
+    yield {
+      body,
+      project: parseProject({
+        format: 'loftseam-project',
+        version: 1,
+        name: body,
+        displayUnits: 'cm',
+        ...parts,
+      }),
+    };
+  }
+}
+
+/** A form, ready to be filled. */
 function formOf(project: Project): FilledGiven | readonly Issue[] {
   const inside = { ...project.inside, measuredGrowth: Number(options.tube) / 100 };
   const made = pipeline.makeForm(
@@ -102,11 +147,8 @@ const sizes: string[][] = [];
 const summaries: string[][] = [];
 let levels: readonly string[] = [];
 let missed = 0;
-for (const file of readdirSync(demos)
-  .filter((name) => name.includes(options.body))
-  .sort()) {
-  const body = path.basename(file, '.loftseam.json');
-  const project = await readProjectFile(path.join(demos, file));
+const count = Number(options.survey);
+for await (const { body, project } of count > 0 ? people(count) : demos()) {
   const form = project.ok ? formOf(project.value) : project.issues;
   const refuse = (issues: readonly Issue[]): void => {
     missed++;

@@ -1,7 +1,7 @@
 import type { ShellPanel } from '../seams/index.ts';
 
 /** Heights at which moves of the panels are told, mm of chart height. */
-const KNOT_GAP = 67;
+const KNOT_GAP = 60;
 /** Heights at which changes of a brace's length are told, mm. */
 const BRACE_GAP = 60;
 /** A spline that reaches a panel by less than its last half gap says nothing of it. */

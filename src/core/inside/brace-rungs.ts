@@ -27,7 +27,7 @@ export function rungsOfBrace(
 ): DesignedBrace {
   const ends = brace.to === 'sleeve' ? 1 : 2;
   const level = form.levels.find(({ id }) => id === brace.levelId);
-  const free = level ? strapRows(level) : [...rows, ...(brace.above ?? [])];
+  const free = level ? strapRows(form, level) : [...rows, ...(brace.above ?? [])];
   const own = withMarks(free, [brace.from, brace.to], form);
   const rungs = own.map((v): BraceRung => {
     const from = pointOnLine(form, brace.from, v);

@@ -31,17 +31,32 @@ const SIDES = ['right', 'left'] as const;
 const STRAP_HALF = 20;
 const UNDER_ARMHOLE = 14;
 
-/** How far over its level the middle of a strap lies, mm of chart height. */
+/** How far over its level the middle of a strap lies, mm. */
 export function shiftOfStrap(levelId: string): number {
   return levelId === 'upperChest' ? -UNDER_ARMHOLE : 0;
 }
 
 /** Rungs of a strap about its level, the level among them. */
-export function strapRows(level: InsideForm['levels'][number]): number[] {
-  const middle = level.v + shiftOfStrap(level.id);
-  const rows = [-1, -0.5, 0, 0.5, 1].map((t) => middle + t * STRAP_HALF);
-  const apart = rows.filter((v) => Math.abs(v - level.v) > 4);
-  return [...apart, level.v].sort((a, b) => a - b);
+export function strapRows(form: InsideForm, level: InsideForm['levels'][number]): number[] {
+  const middle = level.z + shiftOfStrap(level.id);
+  const heights = [-1, -0.5, 0, 0.5, 1].map((t) => middle + t * STRAP_HALF);
+  const apart = heights.filter((z) => Math.abs(z - level.z) > 4);
+  return [...apart.map((z) => rowAt(form, level.v, z)), level.v].sort((a, b) => a - b);
+}
+
+/** A body short or long there has rows nearer or further apart than their chart heights: at most so many times. */
+const MOST_SPREAD = 4;
+
+/** Chart height of the row at a height of the side, near a row that is known. Heights rise with the rows: bisection to 0.01 mm. */
+function rowAt({ surface }: InsideForm, near: number, z: number): number {
+  const reach = MOST_SPREAD * (STRAP_HALF + UNDER_ARMHOLE);
+  let [low, high] = [near - reach, near + reach];
+  while (high - low > 0.01) {
+    const row = (low + high) / 2;
+    if (surface.evaluate(Float64Array.of(0, row))[2] < z) low = row;
+    else high = row;
+  }
+  return (low + high) / 2;
 }
 
 /**
@@ -178,7 +193,7 @@ function placeStrap(
   const { id: levelId } = level;
   const id = place ? `strap-${levelId}-${place}` : `strap-${levelId}`;
   const strap = { level: level.name, ...(place && { place }) };
-  const heights = strapRows(level);
+  const heights = strapRows(form, level);
   const seam = findLine(form, 'side', side);
   const from =
     places === 'seams' && share === 0.5 && doesLineReach(seam, heights)
