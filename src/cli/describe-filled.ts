@@ -22,6 +22,7 @@ export function describeFilled(
       say(nameOfPlace(where)),
       over ?? words.base,
     );
+  const hasBand = levels.some(({ band }) => band);
   const most = pulls.toSorted((a, b) => b.pull - a.pull)[0];
   const name = braces.find(({ id }) => id === most?.id)?.name;
   return [
@@ -30,8 +31,14 @@ export function describeFilled(
         { title: words.level },
         { title: words.asked(unit), align: 'right' },
         { title: words.found, align: 'right' },
+        ...(hasBand ? [{ title: words.band, align: 'right' } as const] : []),
       ],
-      levels.map(({ id, asked, found }) => [id, size(asked), size(found)]),
+      levels.map(({ id, asked, found, band }) => [
+        id,
+        size(asked),
+        size(found),
+        ...(hasBand ? [band ? words.range(length(band[0]), length(band[1])) : ''] : []),
+      ]),
     ),
     words.whole(numbers.fixed(rms, 1), numbers.percent(within, 1), place(worst)),
     words.load(numbers.fixed(KILOPASCALS * pressure, 1), numbers.fixed(stiffness, 0)),

@@ -10,7 +10,7 @@ import {
   movesOfPanel,
 } from '../filled/index.ts';
 import type { FlatDisk, FlattenOptions, FlattenProblem } from '../flatten/index.ts';
-import type { InsideOptions, InsideShape } from '../inside/index.ts';
+import { type InsideOptions, type InsideShape, measuredGrowthOf } from '../inside/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { type Equilibrium, findEquilibrium } from '../statics/index.ts';
 import { layAlongGrain } from './lay-along-grain.ts';
@@ -30,6 +30,8 @@ export interface FittedFilling {
   readonly filled: FilledShell;
   readonly balance: Equilibrium;
   readonly measures: FilledMeasures;
+  /** Girths of the levels at half and at double the pressure over stiffness; where no test tube tells which it is. mm. */
+  readonly band?: readonly { readonly id: string; readonly soft: number; readonly firm: number }[];
 }
 
 interface Watching extends Pick<FlattenOptions, 'isCancelled'> {
@@ -72,7 +74,27 @@ export function fitFilling(
   const balance = findEquilibrium({ ...filled.problem, start }, { shouldStop: isCancelled });
   if (!balance.ok) return { ok: false, issues: balance.issues };
   const measures = measureFilled(filled, balance.value);
-  return success({ unknowns, amounts, filled, balance: balance.value, measures });
+  const band =
+    measuredGrowthOf(options) === undefined ? bandOf(filled, balance.value, isCancelled) : undefined;
+  return success({ unknowns, amounts, filled, balance: balance.value, measures, ...(band && { band }) });
+}
+
+/** The usual pressure and stiffness are right to a factor of about two (ours); undefined where either end finds no balance. */
+const UNSURE = 2;
+
+function bandOf(
+  filled: FilledShell,
+  { positions }: Equilibrium,
+  shouldStop: () => boolean,
+): FittedFilling['band'] {
+  const girthsAt = (share: number) => {
+    const pressure = share * filled.load.pressure;
+    const found = findEquilibrium({ ...filled.problem, start: positions, pressure }, { shouldStop });
+    return found.ok ? measureFilled(filled, found.value).levels.map((level) => level.found.girth) : undefined;
+  };
+  const [soft, firm] = [girthsAt(1 / UNSURE), girthsAt(UNSURE)];
+  if (!soft || !firm) return undefined;
+  return filled.given.shell.levels.map(({ id }, k) => ({ id, soft: soft[k], firm: firm[k] }));
 }
 
 /** How the points of all flat panels of a shell move, on whatever mesh of it. `upright`: #V × 2 each. */

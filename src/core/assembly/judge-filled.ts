@@ -1,6 +1,6 @@
 import type { Issue } from '../base/index.ts';
 import type { FilledLevel, FilledMeasures } from '../filled/index.ts';
-import { nameOfPlace, type SectionSize } from '../inside/index.ts';
+import { type InsideShape, nameOfPlace, type SectionSize } from '../inside/index.ts';
 import { phrase } from './phrases.ts';
 
 /** By how much a level may be off once filled, mm: as judged at the tape, where a girth may only be over (common practice, no source). */
@@ -14,9 +14,25 @@ const FELT = 8;
 /** Half of what a tape is read to, mm. */
 const SLACK = 0.5;
 
-/** Names sizes of levels that the filled form will miss, and its worst place where it is felt, with what to do about it. */
-export function judgeFilled({ levels, distance }: FilledMeasures): Issue[] {
-  return [...levels.flatMap(judgeLevel), ...judgeWorst(levels, distance)];
+/** A brace that pulls less holds nothing, N (ours: what a letter scale hardly tells). */
+const IDLE = 0.5;
+
+/**
+ * Names sizes of levels that the filled form will miss, its worst place where it is felt, with what to do about it, and braces that
+ * may as well be left out.
+ */
+export function judgeFilled(
+  { levels, distance, pulls }: FilledMeasures,
+  braces: InsideShape['braces'],
+): Issue[] {
+  return [...levels.flatMap(judgeLevel), ...judgeWorst(levels, distance), ...nameIdle(pulls, braces)];
+}
+
+function nameIdle(pulls: FilledMeasures['pulls'], braces: InsideShape['braces']): Issue[] {
+  const idle = braces.filter(({ id }) => pulls.some((one) => one.id === id && one.pull < IDLE));
+  if (idle.length === 0) return [];
+  const message = phrase('filled.idle', { braces: idle.map(({ name }) => name) });
+  return [{ code: 'filled-idle', path: '', message, severity: 'warning' }];
 }
 
 function judgeLevel({ name, asked, found }: FilledLevel): Issue[] {

@@ -33,6 +33,7 @@ export interface AssemblyPhrases extends ArmNamePhrases {
     readonly by: number;
     readonly isLess: boolean;
   };
+  readonly 'filled.idle': { readonly braces: readonly Phrase[] };
   readonly 'filled.place-off': {
     readonly by: number;
     readonly isLess: boolean;

@@ -77,6 +77,8 @@ export interface ReportFilled {
     readonly id: string;
     readonly asked: SectionSize;
     readonly found: SectionSize;
+    /** Girth at half and at double the pressure over stiffness, mm; where no test tube tells which it is. */
+    readonly band?: readonly [soft: number, firm: number];
   }[];
   /** Of the distances to the body, and the share of the area nearer to it than 8 mm. */
   readonly rms: number;
@@ -201,6 +203,8 @@ export interface FormFilled {
   readonly states: Uint8Array;
   readonly load: FillingLoad;
   readonly measures: FilledMeasures;
+  /** Girths of the levels at half and at double the pressure over stiffness, mm; without a test tube only. */
+  readonly band?: readonly { readonly id: string; readonly soft: number; readonly firm: number }[];
 }
 
 /** What holds the stuffed form and carries it. */

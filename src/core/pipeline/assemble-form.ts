@@ -55,9 +55,9 @@ export function assembleForm(
   return inner === undefined ? form : { ...form, making: planMaking(form) };
 }
 
-function filledOf({ filled, balance, measures }: FittedFilling): FormFilled {
+function filledOf({ filled, balance, measures, band }: FittedFilling): FormFilled {
   const { shell } = filled.given;
   const positions = balance.positions.slice(0, shell.mesh.positions.length);
   const { tensions, states } = balance;
-  return { shell, positions, tensions, states, load: filled.load, measures };
+  return { shell, positions, tensions, states, load: filled.load, measures, ...(band && { band }) };
 }

@@ -72,7 +72,7 @@ export const fittedStep = formStep({
     const { isCancelled } = context;
     const made = fitFilling(trial, design.shape, inside, cloth.grain, { onProgress, isCancelled });
     if (!made.ok) return asWarnings(made.issues, context);
-    return success(made.value, judgeFilled(made.value.measures));
+    return success(made.value, judgeFilled(made.value.measures, design.shape.braces));
   },
 });
 

@@ -59,6 +59,8 @@ export const results = {
       `The whole surface comes out ${rms} mm (root mean square) from the body, ${percent} of it within 8 mm; worst ${worst}.`,
     place: (distance: string, where: string, over: string) => `${distance} mm at ${where}, over ${over}`,
     base: 'the base',
+    band: 'girth if half or twice as firm',
+    range: (least: string, most: string) => `${least} to ${most}`,
     load: (pressure: string, stiffness: string) =>
       `Foretold for ${pressure} kPa on cloth of ${stiffness} N/mm; fill until the waist reads right.`,
     pull: (name: string, newtons: string) => `Most is carried by ${name}: ${newtons} N.`,

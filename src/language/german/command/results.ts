@@ -59,6 +59,8 @@ export const results: typeof english = {
       `Die ganze Oberfläche liegt ${rms} mm (quadratisches Mittel) vom Körper, ${percent} davon innerhalb von 8 mm; am schlechtesten ${worst}.`,
     place: (distance: string, where: string, over: string) => `${distance} mm: ${where}, über ${over}`,
     base: 'der Grundplatte',
+    band: 'Umfang, halb oder doppelt so fest',
+    range: (least: string, most: string) => `${least} bis ${most}`,
     load: (pressure: string, stiffness: string) =>
       `Vorhergesagt für ${pressure} kPa auf Stoff von ${stiffness} N/mm; füllen, bis die Taille stimmt.`,
     pull: (name: string, newtons: string) => `Am meisten trägt: ${name}, ${newtons} N.`,
