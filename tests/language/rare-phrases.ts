@@ -41,6 +41,8 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
   'arm.measured': { state: 'flexed' },
   'filled.size-off': { level: WAIST, size: 'width', by: 4.5, isLess: true },
+  'step.test-tube.reckoned': { growth: 0.0075 },
+  'step.test-tube.usual-cloth': { below: 6, above: 14 },
   'filled.idle': { braces: [WEB] },
   'filled.place-off': { by: 11, isLess: false, at: nameOfPlace('waist'), over: WAIST, within: 0.985 },
   'pipeline.not-fitted': { reasons: [{ id: 'statics.everted', values: {} }] },

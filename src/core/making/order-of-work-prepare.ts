@@ -30,6 +30,16 @@ export function prepareSteps(form: Form): WorkStep[] {
   ];
 }
 
+/** What of the cloth the panels are cut for. */
+function tellOfGrowth({ report: { filled } }: Form, growth: number | undefined): Phrase {
+  if (growth !== undefined) return phrase(`step.test-tube.${filled ? 'reckoned' : 'taken-off'}`, { growth });
+  const ends = (filled?.levels ?? []).flatMap(({ found, band }) =>
+    (band ?? []).map((girth) => girth - found.girth),
+  );
+  if (ends.length === 0) return phrase('step.test-tube.nothing-typed');
+  return phrase('step.test-tube.usual-cloth', { below: -Math.min(...ends), above: Math.max(...ends) });
+}
+
 /** Sews, fills and measures a tube of the cloth: what it grows by is taken off the panels. */
 function tryCloth(form: Form): WorkStep {
   const { inside: options } = form.project;
@@ -43,9 +53,7 @@ function tryCloth(form: Form): WorkStep {
     [
       phrase('step.test-tube.why'),
       ...instructionsOfTestTube(closing, end, options.clothThickness),
-      growth === undefined
-        ? phrase('step.test-tube.nothing-typed')
-        : phrase('step.test-tube.taken-off', { growth }),
+      tellOfGrowth(form, growth),
     ],
     {
       pieces: innerPieces(form, (_, material) => material === 'test-tube'),

@@ -13,6 +13,9 @@ interface PrepareSteps {
   readonly 'step.test-tube.nothing-typed': NoValues;
   /** A fraction. */
   readonly 'step.test-tube.taken-off': { readonly growth: number };
+  readonly 'step.test-tube.reckoned': { readonly growth: number };
+  /** By how much girths may come out smaller or larger, mm. */
+  readonly 'step.test-tube.usual-cloth': { readonly below: number; readonly above: number };
   readonly 'step.use.title': NoValues;
   readonly 'step.use.settle': NoValues;
   readonly 'step.use.pole': NoValues;

@@ -32,8 +32,12 @@ export const making: Entries<MakingPhrases> = {
 
   'step.test-tube.title': 'Sew, stuff and measure the test tube',
   'step.test-tube.why':
-    'Stuffed cloth grows, each cloth by its own share, and the panels are cut smaller by it: so this comes before anything else is printed. Under Cutting, tick only “test tube” in “To cut”, take the pattern, and measure its bars.',
+    'Stuffed cloth grows, each cloth by its own share, and the panels are cut for that: so this comes before anything else is printed. Under Cutting, tick only “test tube” in “To cut”, take the pattern, and measure its bars.',
   'step.test-tube.nothing-typed': 'Nothing is typed in yet: nothing is taken off the panels for growth.',
+  'step.test-tube.reckoned': ({ growth }, { fixed }) =>
+    `The filled form is worked out for this cloth, and the panels are cut for it: ${fixed(100 * growth, 2)} % of growth on the test tube.`,
+  'step.test-tube.usual-cloth': ({ below, above }, { fixed }) =>
+    `Nothing is typed in yet: the panels are cut for a usual cloth. Of one twice as firm, or half, girths come out up to ${fixed(below, 0)} mm smaller or ${fixed(above, 0)} mm larger than foretold, until filled by the tape at the waist.`,
   'step.test-tube.taken-off': ({ growth }, { fixed }) =>
     `Taken off the panels: ${fixed(100 * growth, 2)} % of growth on the test tube.`,
 

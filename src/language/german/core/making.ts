@@ -40,9 +40,13 @@ export const making: Entries<MakingPhrases> = {
 
   'step.test-tube.title': 'Den Probeschlauch nähen, stopfen und messen',
   'step.test-tube.why':
-    'Gestopfter Stoff gibt nach, jeder um seinen eigenen Anteil, und um diesen werden die Schnittteile kleiner zugeschnitten: Darum kommt das vor allem anderen Drucken. Unter Zuschnitt bei „Zuzuschneiden“ nur „Probeschlauch“ ankreuzen, den Schnitt herunterladen und seine Messstrecken nachmessen.',
+    'Gestopfter Stoff gibt nach, jeder um seinen eigenen Anteil, und dafür werden die Schnittteile zugeschnitten: Darum kommt das vor allem anderen Drucken. Unter Zuschnitt bei „Zuzuschneiden“ nur „Probeschlauch“ ankreuzen, den Schnitt herunterladen und seine Messstrecken nachmessen.',
   'step.test-tube.nothing-typed':
     'Noch ist nichts eingetragen: Für das Nachgeben wird an den Schnittteilen nichts abgezogen.',
+  'step.test-tube.reckoned': ({ growth }, { fixed }) =>
+    `Die gefüllte Form ist für diesen Stoff ausgerechnet, und die Teile sind dafür zugeschnitten: ${fixed(100 * growth, 2)} % Nachgeben am Probeschlauch.`,
+  'step.test-tube.usual-cloth': ({ below, above }, { fixed }) =>
+    `Noch ist nichts eingetragen: Die Teile sind für einen üblichen Stoff zugeschnitten. Bei einem doppelt oder halb so festen werden Umfänge bis zu ${fixed(below, 0)} mm kleiner oder ${fixed(above, 0)} mm größer als vorhergesagt, solange nicht nach dem Maßband an der Taille gefüllt wird.`,
   'step.test-tube.taken-off': ({ growth }, { fixed }) =>
     `An den Schnittteilen abgezogen: ${fixed(100 * growth, 2)} % Nachgeben am Probeschlauch.`,
 
