@@ -5,8 +5,8 @@ import type { CutUnknowns } from './cut-unknowns.ts';
  * What a change costs for itself, so that nothing changes that helps nothing: 1 % of strain all over the panels as much as a
  * surface so many mm off; a brace's knot so many mm longer as much as one mm off.
  */
-const STRAIN_COST = 0.25;
-const BRACE_COST = 30;
+const STRAIN_COST = 0.2;
+const BRACE_COST = 40;
 
 /** The cost of amounts a is aᵀ H a: n × n, symmetric. O(triangles × unknowns of a panel²). */
 export function holdOfCut(
