@@ -33,6 +33,7 @@ export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
   exampleIn,
   historyOf,
+  isFillingAwaited,
   isFormBehind,
   isSameForm,
   issuesOf,

@@ -5,6 +5,7 @@ import type { Numbers } from '../../../language/index.ts';
 import { isFormBehind, issuesOf } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { CoreText } from '../parts/core-text.tsx';
+import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
@@ -24,6 +25,7 @@ export function InsideStage() {
         <h2>{words.stages.names.inside}</h2>
         <p>{words.inside.about}</p>
       </header>
+      <FillingAwaited />
       <TestTubeFields />
       <InsideChoices />
       <InsideDoubts />

@@ -57,7 +57,12 @@ export const frame = {
     progress: 'Progress',
     working: 'Working it out',
     rough: 'Rough shape',
+    unfilled: 'Shape up to date, panels not yet cut for the filling',
     upToDate: 'Up to date',
+    cutForFilling:
+      'The panels are still being cut for the filling: what is told here may change by some millimetres. Files wait for it.',
+    notCutForFilling:
+      'The panels are not yet cut for the filling: what is told here may change by some millimetres. Files are cut for it all the same.',
     stop: 'Stop',
     problem: 'Save a problem report',
     thirdParty: 'Third-party notices',

@@ -58,7 +58,12 @@ export const frame: typeof english = {
     progress: 'Fortschritt',
     working: 'Wird berechnet',
     rough: 'Grobe Form',
+    unfilled: 'Form auf dem neuesten Stand, Teile noch nicht für die Füllung zugeschnitten',
     upToDate: 'Auf dem neuesten Stand',
+    cutForFilling:
+      'Die Schnittteile werden noch für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien warten darauf.',
+    notCutForFilling:
+      'Die Schnittteile sind noch nicht für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien werden trotzdem dafür gemacht.',
     stop: 'Anhalten',
     problem: 'Fehlerbericht speichern',
     thirdParty: 'Hinweise zu fremder Software',
