@@ -1,6 +1,6 @@
 import { type Issue, withUsual } from '../../core/base/index.ts';
 import type { Body, TapeReading } from '../../core/body/index.ts';
-import type { Form } from '../../core/form/index.ts';
+import type { Form, FormFilled } from '../../core/form/index.ts';
 import { INSIDE_OPTIONS } from '../../core/inside/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -27,6 +27,11 @@ export function isFormBehind(state: AppState): boolean {
 export function isFillingAwaited({ form, project, failure }: AppState): boolean {
   if (!form || !project || failure) return false;
   return withUsual(INSIDE_OPTIONS, project.inside).recut && !reaches(form, 'filling');
+}
+
+/** The filled form, where the body is looked at as that. */
+export function filledInView({ form, stage, filledView }: AppState): FormFilled | null {
+  return stage === 'inside' && filledView.look !== 'webs' ? (form?.filled ?? null) : null;
 }
 
 /** Whether a form was made that far: a rough one, made while something else was looked at, may lack panels or pieces. */

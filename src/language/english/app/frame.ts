@@ -118,6 +118,13 @@ export const frame = {
     shrink: (limit: string) => `−${limit}\u00a0% cloth must shrink`,
     sure: (mm: number) => `known to ±${mm} mm`,
     unsure: (mm: number) => `±${mm} mm and more`,
+    insideBody: (most: string) => `−${most} inside the body`,
+    outsideBody: (most: string) => `outside the body +${most}`,
+    slackCloth: (share: string) => `slack, ${share}`,
+    wrinkledCloth: (share: string) => `taut one way, may wrinkle, ${share}`,
+    tautCloth: (share: string) => `taut both ways, ${share}`,
+    noPull: 'no pull in the cloth',
+    pullFrom: (most: string) => `${most} and more`,
     stretch: (limit: string) => `cloth must stretch +${limit}\u00a0%`,
   },
   gallery: {

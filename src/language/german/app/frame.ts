@@ -114,6 +114,13 @@ export const frame: typeof english = {
     shrink: (limit) => `−${limit}\u00a0% einzuhalten`,
     sure: (mm) => `auf ±${mm} mm bekannt`,
     unsure: (mm) => `±${mm} mm und mehr`,
+    insideBody: (most) => `−${most} im Körper`,
+    outsideBody: (most) => `vor dem Körper +${most}`,
+    slackCloth: (share) => `schlaff, ${share}`,
+    wrinkledCloth: (share) => `nur in einer Richtung straff, kann Falten werfen, ${share}`,
+    tautCloth: (share) => `in beide Richtungen straff, ${share}`,
+    noPull: 'kein Zug im Stoff',
+    pullFrom: (most) => `${most} und mehr`,
     stretch: (limit) => `zu dehnen +${limit}\u00a0%`,
   },
   gallery: {
