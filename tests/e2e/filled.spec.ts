@@ -22,7 +22,7 @@ test('Inside: the form is filled after it is whole, looked at in four ways, and 
   const found = Number.parseFloat((await waist.textContent()) ?? '');
   expect(found).toBeGreaterThanOrEqual(76.5);
   expect(found).toBeLessThanOrEqual(77);
-  await expect(filled).toContainText(/typically lies [\d.]+ mm off the body/);
+  await expect(filled).toContainText(/typically lies [\d.]+\smm off the body/);
   await expect(page.getByRole('region', { name: 'What the stitches carry' })).toContainText(
     'centre back tie',
   );
@@ -30,15 +30,15 @@ test('Inside: the form is filled after it is whole, looked at in four ways, and 
   const picture = page.getByRole('region', { name: 'The body' });
   await expect(picture).not.toContainText('outside the body');
   await page.getByRole('radio', { name: 'Off the body' }).check({ force: true });
-  await expect(picture).toContainText('outside the body +8 mm');
+  await expect(picture).toContainText(/outside the body \+8\smm/);
   const slider = page.getByRole('slider', { name: /^Filling/ });
   await slider.focus();
   await page.keyboard.press('Home');
   await expect(slider).toHaveAttribute('aria-valuetext', /empty/);
   await page.getByRole('radio', { name: 'How taut' }).check({ force: true });
-  await expect(picture).toContainText('N/cm and more');
+  await expect(picture).toContainText(/10\sN\/cm and more/);
   await page.getByRole('radio', { name: 'Wrinkles' }).check({ force: true });
-  await expect(picture).toContainText(/taut both ways, \d+ %/);
+  await expect(picture).toContainText(/taut both ways, \d+\s%/);
 
   await page.getByRole('checkbox', { name: /Cutting for the filling/ }).uncheck();
   await expect(page.getByRole('button', { name: 'Undo: Set cutting for the filling' })).toBeEnabled();

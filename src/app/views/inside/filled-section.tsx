@@ -12,7 +12,10 @@ const SIZES = ['girth', 'width', 'depth'] as const;
 /** How much larger each is, outside of a curve moved out by 1 (Steiner). */
 const OUTWARD = { girth: 2 * Math.PI, width: 2, depth: 2 };
 
-/** Body and filled form cut level at one height, one over the other. */
+/**
+ * Body and filled form cut level at one height, one over the other. The mesh that is filled is a little smaller than the body between its
+ * points: what they differ by there is added to the body's own size.
+ */
 export function FilledSection({ filled }: { readonly filled: FormFilled }) {
   const sections = useSections(filled);
   const chosen = useApp((state) => state.sectionZ);
@@ -21,7 +24,7 @@ export function FilledSection({ filled }: { readonly filled: FormFilled }) {
   const actions = useActions();
   const { section: words, inside } = useWords();
   const numbers = useNumbers();
-  const { z, low, high, waist, body, form } = sections;
+  const { z, low, high, waist, body, coarse, form } = sections;
   const place = sayHeight(z - waist, unit, words, numbers);
   const both = useMemo(() => (body && form ? [form, body] : []), [body, form]);
   return (
@@ -40,14 +43,16 @@ export function FilledSection({ filled }: { readonly filled: FormFilled }) {
         />
         <output>{place}</output>
       </label>
-      {body && form && (
+      {body && coarse && form && (
         <div className="section-result">
           <SectionOutline sections={both} label={inside.form.outlines} />
           <dl className="numbers">
             {SIZES.map((size) => (
               <div key={size}>
                 <dt>{words[size]}</dt>
-                <dd>{numbers.length(form[size] + OUTWARD[size] * outside, unit)}</dd>
+                <dd>
+                  {numbers.length(body[size] + form[size] - coarse[size] + OUTWARD[size] * outside, unit)}
+                </dd>
                 <dd className="difference">{inside.form.onBody(numbers.length(body[size], unit))}</dd>
               </div>
             ))}
@@ -70,18 +75,21 @@ interface BothSections {
   readonly high: number;
   readonly waist: number;
   readonly body: Section | null;
+  /** Of the body too, by the mesh that is filled. */
+  readonly coarse: Section | null;
   readonly form: Section | null;
 }
 
 function useSections(filled: FormFilled): BothSections {
+  const fine = useApp((state) => state.form?.closedMesh);
   const chosen = useApp((state) => state.sectionZ);
   const waist = useApp((state) => state.form?.body.levels.find(({ id }) => id === 'waist')?.z ?? 0);
   const meshes = useMemo(() => {
-    const body = filled.shell.mesh;
-    const heights = body.positions.filter((_, i) => i % 3 === 2);
-    const form = { ...body, positions: filled.positions };
+    const coarse = filled.shell.mesh;
+    const heights = coarse.positions.filter((_, i) => i % 3 === 2);
+    const form = { ...coarse, positions: filled.positions };
     return {
-      body,
+      coarse,
       form,
       low: heights.reduce((a, b) => Math.min(a, b)),
       high: heights.reduce((a, b) => Math.max(a, b)),
@@ -89,7 +97,8 @@ function useSections(filled: FormFilled): BothSections {
   }, [filled]);
   const { low, high } = meshes;
   const z = clamp(chosen ?? waist, low + 1, high - 1);
-  const body = useMemo(() => sectionOfMesh(meshes.body, z), [meshes, z]);
+  const body = useMemo(() => (fine ? sectionOfMesh(fine, z) : null), [fine, z]);
+  const coarse = useMemo(() => sectionOfMesh(meshes.coarse, z), [meshes, z]);
   const form = useMemo(() => sectionOfMesh(meshes.form, z), [meshes, z]);
-  return { z, low, high, waist, body, form };
+  return { z, low, high, waist, body, coarse, form };
 }

@@ -83,6 +83,7 @@ export const frame = {
     noForm: 'No form can be made from what is typed now. To go on:',
     undo: 'Undo the last step',
     stopped: 'Stopped. The body and panels may not match what you typed.',
+    stoppedFilling: 'Stopped. The panels are not cut for the filling.',
     again: 'Work it out again',
   },
   picture: {

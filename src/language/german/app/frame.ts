@@ -84,6 +84,7 @@ export const frame: typeof english = {
     noForm: 'Aus den jetzigen Angaben lässt sich keine Form machen. So geht es weiter:',
     undo: 'Letzten Schritt zurücknehmen',
     stopped: 'Angehalten. Körper und Schnittteile passen vielleicht nicht zu den Angaben.',
+    stoppedFilling: 'Angehalten. Die Schnittteile sind nicht für die Füllung angepasst.',
     again: 'Neu berechnen',
   },
   picture: {
