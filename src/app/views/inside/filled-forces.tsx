@@ -21,27 +21,22 @@ export function FilledForces({ form, filled: { measures } }: FilledForcesProps) 
   const numbers = useNumbers();
   const say = useSay();
   const braces = form.inside?.shape.braces ?? [];
-  const pulled = measures.pulls.map((pull) => ({
-    ...pull,
-    name: braces.find(({ id }) => id === pull.id)?.name,
-  }));
-  const near = [
-    ...pulled.flatMap(({ name, peak }) => (name ? [{ name: say(name), peak }] : [])),
-    ...measures.seams.map(({ id, peak }) => ({ name: sayLetter(form, id, words.form.seam), peak })),
-  ].filter(({ peak }) => peak > NEAR * SEAM_SLIPS);
+  const nameOf = (wanted: string) => {
+    const name = braces.find(({ id }) => id === wanted)?.name;
+    return name ? say(name) : wanted;
+  };
+  const letterOf = (wanted: string) => form.shell.seams.find(({ id }) => id === wanted)?.letter ?? wanted;
   const perCm = (force: number) => numbers.fixed(force, force < 9.95 ? 1 : 0);
   return (
-    <section aria-labelledby="forces-title">
+    <section className="filled-forces" aria-labelledby="forces-title">
       <h3 id="forces-title">{words.form.forces}</h3>
-      {near.length === 0 ? (
-        <p>{words.form.allHold(numbers.fixed(SEAM_SLIPS, 0))}</p>
-      ) : (
-        <ul className="doubts">
-          {near.map(({ name, peak }) => (
-            <li key={name}>{words.form.nearGiving(name, perCm(peak), numbers.fixed(SEAM_SLIPS, 0))}</li>
-          ))}
-        </ul>
-      )}
+      <NearGiving
+        places={[
+          ...measures.pulls.map(({ id, peak }) => ({ name: nameOf(id), peak })),
+          ...measures.seams.map(({ id, peak }) => ({ name: words.form.seam(letterOf(id)), peak })),
+        ]}
+        perCm={perCm}
+      />
       <ScrollableTable label={words.form.pulls}>
         <table className="table">
           <thead>
@@ -56,9 +51,9 @@ export function FilledForces({ form, filled: { measures } }: FilledForcesProps) 
             </tr>
           </thead>
           <tbody>
-            {pulled.map(({ id, name, pull, peak }) => (
+            {measures.pulls.map(({ id, pull, peak }) => (
               <tr key={id}>
-                <th scope="row">{name ? say(name) : id}</th>
+                <th scope="row">{nameOf(id)}</th>
                 <td className="number">{numbers.fixed(pull, 0)}</td>
                 <td className="number">{perCm(peak)}</td>
               </tr>
@@ -72,6 +67,31 @@ export function FilledForces({ form, filled: { measures } }: FilledForcesProps) 
       </details>
       <p className="measure-how">{words.form.aboutForces}</p>
     </section>
+  );
+}
+
+interface NearGivingProps {
+  readonly places: readonly { readonly name: string; readonly peak: number }[];
+  readonly perCm: (force: number) => string;
+}
+
+/** Where a seam would be near giving, or that it would nowhere. */
+function NearGiving({ places, perCm }: NearGivingProps) {
+  const words = useWords().inside.form;
+  const slips = useNumbers().fixed(SEAM_SLIPS, 0);
+  const near = places
+    .filter(({ peak }) => peak > NEAR * SEAM_SLIPS)
+    .map(({ name, peak }) => ({ name, force: perCm(peak) }));
+  // Both sides of a body commonly carry the same: told once.
+  const forces = [...new Set(near.map(({ force }) => force))];
+  const namesAt = (wanted: string) => near.filter(({ force }) => force === wanted).map(({ name }) => name);
+  if (near.length === 0) return <p>{words.allHold(slips)}</p>;
+  return (
+    <ul className="doubts">
+      {forces.map((force) => (
+        <li key={force}>{words.nearGiving(namesAt(force), force, slips)}</li>
+      ))}
+    </ul>
   );
 }
 
@@ -111,8 +131,8 @@ function SeamLoads({ form, seams, perCm }: SeamLoadsProps) {
               return (
                 <LitRow key={id} points={{ kind: 'seam', id }} isLit={lit === id}>
                   <th scope="row">
-                    <span className="seam-tag" style={{ background: seamColour(Math.max(0, index)) }}>
-                      {form.shell.seams[index]?.letter}
+                    <span className="seam-tag" style={{ color: seamColour(Math.max(0, index)) }}>
+                      <span>{form.shell.seams[index]?.letter}</span>
                     </span>{' '}
                     {name ? say(name) : id}
                   </th>
@@ -125,8 +145,4 @@ function SeamLoads({ form, seams, perCm }: SeamLoadsProps) {
       </table>
     </ScrollableTable>
   );
-}
-
-function sayLetter(form: Form, id: string, word: (letter: string) => string): string {
-  return word(form.shell.seams.find((seam) => seam.id === id)?.letter ?? id);
 }
