@@ -89,7 +89,7 @@ function NearGiving({ places, perCm }: NearGivingProps) {
   return (
     <ul className="doubts">
       {forces.map((force) => (
-        <li key={force}>{words.nearGiving(namesAt(force), force, slips)}</li>
+        <li key={force}>{words.nearGiving(namesAt(force).join(', '), force, slips)}</li>
       ))}
     </ul>
   );

@@ -45,8 +45,8 @@ export const lateStages = {
       forces: 'What the stitches carry',
       allHold: (force: string) =>
         `No seam is near giving: in cotton, a machine seam is commonly taken to hold ${force} N on each centimetre.`,
-      nearGiving: (names: readonly string[], force: string, most: string) =>
-        `Stitches at the ${names.join(' and the ')} carry up to ${force} N on a centimetre; a machine seam in cotton is commonly taken to slip at ${most}. Sew twice there, with short stitches and a tape under it.`,
+      nearGiving: (places: string, force: string, most: string) =>
+        `Stitches carry up to ${force} N on a centimetre here: ${places}. A machine seam in cotton is commonly taken to slip at ${most}: sew twice there, with short stitches and a tape under it.`,
       seam: (letter: string) => `seam ${letter}`,
       pulls: 'Pull of webs, ties and straps',
       pull: 'Pull, N',

@@ -51,8 +51,8 @@ export const lateStages: typeof english = {
       forces: 'Was die Stiche tragen',
       allHold: (force) =>
         `Keine Naht ist nahe daran nachzugeben: In Baumwolle rechnet man üblicherweise damit, dass eine Maschinennaht ${force} N auf jedem Zentimeter hält.`,
-      nearGiving: (names, force, most) =>
-        `Stiche an ${names.map((name) => `„${name}“`).join(' und ')} tragen bis ${force} N auf einem Zentimeter; eine Maschinennaht in Baumwolle gibt üblicherweise bei ${most} nach. Dort zweimal nähen, mit kurzen Stichen und einem Band darunter.`,
+      nearGiving: (places, force, most) =>
+        `Hier tragen Stiche bis ${force} N auf einem Zentimeter: ${places}. Eine Maschinennaht in Baumwolle gibt üblicherweise bei ${most} nach: dort zweimal nähen, mit kurzen Stichen und einem Band darunter.`,
       seam: (letter) => `Naht ${letter}`,
       pulls: 'Zug der Stege, Bänder und Gurte',
       pull: 'Zug, N',
