@@ -19,7 +19,9 @@ function keepForm(store: AppStore, actions: Actions, worker: Follower): void {
       // Pieces are lettered in the language they were made in.
       if (now.language !== before.language) return worker.request(now.project);
       const lacksSome = now.form !== null && !reaches(now.form, stageOf(now.stage).draftTo);
-      if (lacksSome && now.stage !== before.stage) worker.request(now.project);
+      if (now.stage === before.stage) return;
+      if (lacksSome) worker.request(now.project);
+      else worker.noticeStage();
       return;
     }
     // Ticks and readings leave the form as it is.

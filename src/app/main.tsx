@@ -48,6 +48,7 @@ async function start(): Promise<void> {
     onForm: actions.receiveForm,
     onFailure: actions.receiveFailure,
     upTo: () => stageOf(store.getState().stage).draftTo,
+    awaitsFilled: () => stageOf(store.getState().stage).awaitsFilled === true,
     voice() {
       const { language, numbers } = store.getState();
       return { language, locale: numbers.locale };

@@ -97,7 +97,14 @@ describe('every call of the table', () => {
 
   it.each(pageCallNames)('%s goes to its own worker', async (name) => {
     const clients = { quick: clientOf(() => 'quick').client, full: clientOf(() => 'full').client };
-    const nobody = { onWork() {}, onForm() {}, onFailure() {}, upTo: () => 'seams' as const, voice };
+    const nobody = {
+      onWork() {},
+      onForm() {},
+      onFailure() {},
+      upTo: () => 'seams' as const,
+      awaitsFilled: () => false,
+      voice,
+    };
     const answer = await call(followProject(nobody, clients), name)();
     if (ON_QUICK.includes(name)) expect(answer).toBe('quick');
     else if (ON_FULL.includes(name)) expect(answer).toBe('full');

@@ -7,7 +7,7 @@ import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { words as english } from '../../src/language/english/app.ts';
 import { words as german } from '../../src/language/german/app.ts';
 import { inEnglish } from '../in-english.ts';
-import { openApp, openPage, watchComplaints } from './open-app.ts';
+import { openApp, openPage, WHOLE, watchComplaints } from './open-app.ts';
 
 const STAGES = Object.values(german.stages.names);
 
@@ -20,7 +20,7 @@ async function goToGerman(page: Page, stage: string): Promise<void> {
 }
 
 async function waitUntilSettled(page: Page): Promise<void> {
-  await expect(page.locator('p.status-work')).toHaveText('Auf dem neuesten Stand', { timeout: 60_000 });
+  await expect(page.locator('p.status-work')).toHaveAttribute('data-standing', WHOLE, { timeout: 60_000 });
 }
 
 const MARK = '\u0001';

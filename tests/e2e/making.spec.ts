@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { goTo, openApp, waitForFullForm } from './open-app.ts';
+import { goTo, openApp, WHOLE, waitForFullForm } from './open-app.ts';
 
 test('Making: steps are ticked and kept, pieces and seams light up on the body, all of it prints', async ({
   page,
@@ -17,7 +17,7 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
   await expect(page.getByText('Outside of the pole, by caliper')).toBeHidden();
   await expect(page.getByRole('button', { name: /^Undo: Done: decide what/ })).toBeEnabled();
   // A tick leaves the form as it is: nothing is computed again.
-  await expect(page.locator('p[role="status"]')).toHaveText('Up to date');
+  await expect(page.locator('p[role="status"]')).toHaveAttribute('data-standing', WHOLE);
 
   await page.getByText('Sew the front, lying flat').click();
   const seam = page.getByRole('button', { name: /princess front right/ });

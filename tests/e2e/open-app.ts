@@ -1,6 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 
-/** Opens the page in a fresh browser and waits for the full form. Collects what the browser complains about. */
+/** Opens the page in a fresh browser and waits for the full form, before it is filled. Collects what the browser complains about. */
 export async function openApp(page: Page): Promise<string[]> {
   const complaints = watchComplaints(page);
   await page.goto('/');
@@ -32,7 +32,14 @@ export function watchComplaints(page: Page): string[] {
 }
 
 export async function waitForFullForm(page: Page): Promise<void> {
-  await expect(page.locator('p.status-work')).toHaveText('Up to date', { timeout: 60_000 });
+  await expect(page.locator('p.status-work')).toHaveAttribute('data-standing', WHOLE, { timeout: 60_000 });
+}
+
+/** The shape is up to date; its panels need not be cut for the filling yet, which takes some seconds more. */
+export const WHOLE = /^(unfilled|upToDate)$/;
+
+export async function waitForFilledForm(page: Page): Promise<void> {
+  await expect(page.locator('p.status-work')).toHaveText('Up to date', { timeout: 120_000 });
 }
 
 export const STAGE_NAMES = [

@@ -28,6 +28,7 @@ export interface Voice {
 export interface MakeWish {
   readonly targetTriangles: number;
   readonly upTo?: LastStage;
+  readonly fills?: boolean;
 }
 
 export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => void;

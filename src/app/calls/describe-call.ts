@@ -26,6 +26,8 @@ export interface CallRules<Answer = unknown> {
    * flag is null, and to drop a call the worker is ended.
    */
   readonly whenStopped?: 'answers' | 'isDropped';
+  /** It needs the filled form: it waits for the filling under way, while others break that off to be answered soon. */
+  readonly needsFilled?: true;
   /** While it is under way no worker is ended for the sake of another call. */
   readonly keepsWorker?: true;
   /** What it makes holds words: the worker is told the page's language, as an argument after the others. */

@@ -35,7 +35,14 @@ export const workerCalls = {
   /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
   writeFiles: describeCall(
     signature<(project: Project, options: FileOptions) => Result<readonly FormFile[]>>(),
-    { worker: 'full', onDefect: tellDefect, isWorded: true, keepsWorker: true, isOfPresentProject: true },
+    {
+      worker: 'full',
+      onDefect: tellDefect,
+      isWorded: true,
+      needsFilled: true,
+      keepsWorker: true,
+      isOfPresentProject: true,
+    },
   ),
 
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
@@ -63,6 +70,7 @@ export const workerCalls = {
     worker: 'full',
     onDefect: tellDefect,
     isWorded: true,
+    needsFilled: true,
     isOfPresentProject: true,
   }),
 

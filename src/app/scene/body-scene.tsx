@@ -11,6 +11,7 @@ import {
   catchPlace,
   type DrawnKind,
   exampleIn,
+  filledInView,
   isShown,
   stageOf,
   veilAt,
@@ -22,6 +23,7 @@ import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { ControlPoints } from './control-points.tsx';
 import { DrawnPoints } from './drawn-points.tsx';
 import { ExampleFigure } from './example-figure.tsx';
+import { FilledSurface } from './filled-surface.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { BoardMaterial, GhostMaterial } from './materials.tsx';
@@ -107,25 +109,39 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const shows = useShownLines(store);
   const mist = useMist(form, store);
   const { drag, pick } = usePointerWork({ shown: form, settled, store, actions });
+  const filled = useStore(store, filledInView);
+  const filledView = useDeferredValue(useStore(store, (state) => state.filledView));
+  const sectionZ = useStore(store, (state) => state.sectionZ);
   const footing = useMemo(() => footingOf(settled), [settled]);
   const subject = useSteadySubject(settled, footing.floor);
   return (
     <>
       <CameraRig view={view} subject={subject} isHeld={isPulling || pencil.held !== null} />
-      <PanelSurfaces
-        form={form}
-        buffers={buffers}
-        isVeil={seesInside && form.inside !== undefined}
-        showsStrain={isShown(stage, 'strain', layers) || isPulling}
-        mist={mist}
-        highlight={highlight}
-        pointable={shows}
-        onPoint={actions.pointAt}
-        onDrag={isPulling || pencil.held ? drag : undefined}
-        onPick={(isMeasuring && thread.isPicking) || pencil.isDown ? pick : undefined}
-      />
-      {seesInside && form.inside && <InsideParts inside={form.inside} />}
-      <Plates form={settled} isSeenThrough={seesInside} />
+      {filled && (
+        <FilledSurface
+          form={settled}
+          filled={filled}
+          view={filledView}
+          sectionZ={sectionZ}
+          highlight={highlight}
+        />
+      )}
+      {!filled && (
+        <PanelSurfaces
+          form={form}
+          buffers={buffers}
+          isVeil={seesInside && form.inside !== undefined}
+          showsStrain={isShown(stage, 'strain', layers) || isPulling}
+          mist={mist}
+          highlight={highlight}
+          pointable={shows}
+          onPoint={actions.pointAt}
+          onDrag={isPulling || pencil.held ? drag : undefined}
+          onPick={(isMeasuring && thread.isPicking) || pencil.isDown ? pick : undefined}
+        />
+      )}
+      {seesInside && !filled && form.inside && <InsideParts inside={form.inside} />}
+      {!filled && <Plates form={settled} isSeenThrough={seesInside} />}
       {shows.arms && <ArmSurfaces arms={form.body.arms} />}
       {isMeasuring && <BodyCompared form={form} store={store} />}
       {isShown(stage, 'mirror', layers) && <GhostBody body={form.body} isMirrored />}

@@ -43,6 +43,7 @@ const initialState: AppState = {
     veil: false,
     cloth: false,
   },
+  filledView: { look: 'webs', share: 1, isEnlarged: false, hasBody: false },
   sectionZ: null,
   photos: { front: null, side: null },
   photoMarks: null,

@@ -52,7 +52,7 @@ export interface EditActions {
     label: string,
   ): void;
   /** Whether a part that can be left out is made. */
-  setInsidePart(id: 'throat', isMade: boolean, label: string): void;
+  setInsidePart(id: 'throat' | 'recut', isMade: boolean, label: string): void;
   /** Changes between `beginEdit` and `endEdit` become one undo step. */
   beginEdit(): void;
   endEdit(): void;

@@ -2,6 +2,18 @@ export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core
 export { catchPlace, sayCaught, surfaceDrawnOn } from './catch-place.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
+export {
+  distanceColour,
+  FILLED_LOOKS,
+  type FilledView,
+  looseness,
+  loosenessColour,
+  MOST_DISTANCE,
+  MOST_TENSION,
+  positionsInView,
+  sharesOfStates,
+  tensionColour,
+} from './filled-view.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
 export { keepLanguage, readKeptLanguage } from './keep-language.ts';
@@ -32,7 +44,9 @@ export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
   exampleIn,
+  filledInView,
   historyOf,
+  isFillingAwaited,
   isFormBehind,
   isSameForm,
   issuesOf,

@@ -1,6 +1,7 @@
-import type { Issue } from '../../core/base/index.ts';
+import { type Issue, withUsual } from '../../core/base/index.ts';
 import type { Body, TapeReading } from '../../core/body/index.ts';
-import type { Form } from '../../core/form/index.ts';
+import type { Form, FormFilled } from '../../core/form/index.ts';
+import { INSIDE_OPTIONS } from '../../core/inside/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
@@ -20,6 +21,17 @@ export function exampleIn({ form, example }: AppState): Body | null {
 /** True while the shown form was made from an older project, or only roughly. */
 export function isFormBehind(state: AppState): boolean {
   return state.formOf !== state.project || state.formQuality !== 'full';
+}
+
+/** True while the shown form is to be cut for its filling and is not yet. */
+export function isFillingAwaited({ form, project, failure }: AppState): boolean {
+  if (!form || !project || failure) return false;
+  return withUsual(INSIDE_OPTIONS, project.inside).recut && !reaches(form, 'filling');
+}
+
+/** The filled form, where the body is looked at as that. */
+export function filledInView({ form, stage, filledView }: AppState): FormFilled | null {
+  return stage === 'inside' && filledView.look !== 'webs' ? (form?.filled ?? null) : null;
 }
 
 /** Whether a form was made that far: a rough one, made while something else was looked at, may lack panels or pieces. */

@@ -54,6 +54,8 @@ export interface StageRecord<Id extends string> {
   readonly shows: readonly (keyof Layers | SceneThing)[];
   /** What can be switched on and off here. */
   readonly layers: readonly (keyof Layers)[];
+  /** What it tells or gives out is as it will be cut only once the form is filled. */
+  readonly awaitsFilled?: true;
   /** What a pencil draws on the body here. */
   readonly draws?: DrawnKind;
 }
@@ -97,6 +99,7 @@ export const STAGES = [
   record({
     id: 'panels',
     draftTo: 'cutting',
+    awaitsFilled: true,
     standing({ form, words, numbers }) {
       const panels = form?.report.panels ?? [];
       if (panels.length === 0) return '';
@@ -109,6 +112,7 @@ export const STAGES = [
   record({
     id: 'inside',
     draftTo: 'seams',
+    awaitsFilled: true,
     standing: ({ form, words }) => (form?.inside ? words.stages.pieces(form.inside.pieces.length) : ''),
     shows: ['inside', 'cloth'],
     layers: [],
@@ -116,6 +120,7 @@ export const STAGES = [
   record({
     id: 'cutting',
     draftTo: 'cutting',
+    awaitsFilled: true,
     standing: ({ form, words }) =>
       form?.inside ? words.stages.toCut(form.pieces.length + form.inside.pieces.length) : '',
     shows: ['seams', 'cloth'],
@@ -124,6 +129,7 @@ export const STAGES = [
   record({
     id: 'making',
     draftTo: 'seams',
+    awaitsFilled: true,
     standing({ form, project, words }) {
       const steps = form?.making?.steps ?? [];
       const done = steps.filter(({ id }) => project?.making?.done.includes(id)).length;
@@ -135,6 +141,7 @@ export const STAGES = [
   record({
     id: 'checking',
     draftTo: 'seams',
+    awaitsFilled: true,
     standing({ project, words }) {
       const count = project?.checking?.entries.length ?? 0;
       return count === 0 ? words.stages.notMeasured : words.stages.measuredTimes(count);

@@ -6,6 +6,7 @@ import type { Project } from '../../core/project/index.ts';
 import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
 import type { LayoutLines, Quality, Work } from '../calls/index.ts';
+import type { FilledView } from './filled-view.ts';
 import type { DrawnKind, Layers, Stage } from './stages.ts';
 
 export type { ControlPointName, DrawnKind, Layers, Quality, Stage, Work };
@@ -176,6 +177,7 @@ export interface AppState {
   /** Nonce, so that asking for the same view twice turns the camera again. */
   readonly view: { readonly name: ViewName; readonly nonce: number };
   readonly layers: Layers;
+  readonly filledView: FilledView;
   /** How often a picture of the body was asked for; each change takes one. */
   readonly pictureNonce: number;
   /** Height of the section looked at, mm; null = none. */

@@ -1,4 +1,5 @@
 import type { AppStore } from './create-app-store.ts';
+import type { FilledView } from './filled-view.ts';
 import type {
   AppState,
   BodyPlace,
@@ -18,6 +19,7 @@ export interface ViewActions {
   pointAt(highlight: Highlight | null): void;
   turnTo(view: ViewName): void;
   showLayer(layer: keyof Layers, isShown: boolean): void;
+  lookAtFilled(change: Partial<FilledView>): void;
   /** A picture of the body as it is seen now. */
   takePicture(): void;
   cutAt(z: number | null): void;
@@ -48,6 +50,8 @@ export function createViewActions(store: AppStore): ViewActions {
     turnTo: (name) => store.setState((state) => ({ view: { name, nonce: state.view.nonce + 1 } })),
     showLayer: (layer, isShown) =>
       store.setState((state) => ({ layers: { ...state.layers, [layer]: isShown } })),
+    lookAtFilled: (change) =>
+      store.setState(({ filledView }) => ({ filledView: { ...filledView, ...change } })),
     takePicture: () => store.setState(({ pictureNonce }) => ({ pictureNonce: pictureNonce + 1 })),
     cutAt: (sectionZ) => store.setState({ sectionZ }),
     compareWith: (ghost) => store.setState({ ghost }),

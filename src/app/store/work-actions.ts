@@ -3,6 +3,7 @@ import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
+import { isSameForm } from './selectors.ts';
 import type { LayoutSketches, Quality, ShownUncertainty, Work } from './types.ts';
 
 export interface WorkActions {
@@ -21,9 +22,14 @@ export function createWorkActions(store: AppStore): WorkActions {
   return {
     showWork: (work) => store.setState(work ? { work, isStopped: false } : { work }),
     receiveForm(form, project, quality) {
-      const { formOf, formQuality } = store.getState();
+      const { formOf, formQuality, project: present } = store.getState();
       if (formOf === project && formQuality === 'full' && quality === 'quick') return;
-      store.setState({ form, formOf: project, formQuality: quality, failure: null });
+      // Something may have been ticked while it was made: it is still the form of what is there.
+      const isPresent = present !== null && present !== project && isSameForm(present, project);
+      const of = isPresent
+        ? { form: { ...form, project: present }, formOf: present }
+        : { form, formOf: project };
+      store.setState({ ...of, formQuality: quality, failure: null });
     },
     receiveFailure(failure, project) {
       if (store.getState().project === project) store.setState({ failure });

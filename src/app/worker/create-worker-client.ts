@@ -13,7 +13,7 @@ import { CallDropped, linkWorker } from './link-worker.ts';
 /** The page's side of one worker, which does one thing at a time. */
 export interface WorkerClient extends AskedCalls {
   /** Brings the latest call of this name to an early answer, where the page may share memory. */
-  stopCall(name: StoppableCallName): void;
+  stopCall(name: StoppableCallName | 'makeForm'): void;
   /** Stops everything under way that can be stopped. */
   stop(): void;
 }

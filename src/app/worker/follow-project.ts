@@ -1,23 +1,21 @@
-import type { Issue } from '../../core/base/index.ts';
-import type { Form } from '../../core/form/index.ts';
+import { withUsual } from '../../core/base/index.ts';
+import { INSIDE_OPTIONS } from '../../core/inside/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import {
+  type MakeWish,
   type PageCalls,
   pageCallNames,
   type Quality,
   rulesOf,
   type StoppableCallName,
   type Voice,
-  type Work,
 } from '../calls/index.ts';
 import { createWorkerClient, type WorkerClient } from './create-worker-client.ts';
-import { QUICK_TRIANGLES, SHAPE, WHOLE } from './make-wishes.ts';
+import { type FillHandlers, type Filling, fillWhenQuiet } from './fill-when-quiet.ts';
+import { FILLED, QUICK_TRIANGLES, SHAPE, WHOLE } from './make-wishes.ts';
 
-export interface FollowHandlers {
-  onWork(work: Work | null): void;
-  onForm(form: Form, project: Project, quality: Quality): void;
-  onFailure(issues: readonly Issue[], project: Project): void;
+export interface FollowHandlers extends FillHandlers {
   /** How much of a rough form is looked at now: the less, the sooner it comes. */
   upTo(): LastStage;
   /** In which language what is made is lettered. */
@@ -26,10 +24,15 @@ export interface FollowHandlers {
 
 /** Both workers: the forms of the project followed, and every other call, carried to the worker it belongs to. */
 export interface Follower extends PageCalls {
-  /** Makes a rough form now and a full one after a pause; a newer request takes the place of an older one. */
+  /**
+   * Makes a rough form now, a full one after a pause, and the same cut for its filling after a longer one; a newer request
+   * takes the place of an older one.
+   */
   request(project: Project): void;
   /** Stops everything under way. */
   stop(): void;
+  /** Something else is looked at now. */
+  noticeStage(): void;
   /** Brings one call to an early answer. */
   stopCall(name: StoppableCallName): void;
 }
@@ -43,7 +46,9 @@ const PAUSE_MS = 120;
 
 /**
  * Two workers: one answers quickly while the person types, the other makes the full form once they pause. The full
- * one is interrupted by every newer request, the quick one finishes and then takes the latest.
+ * one is interrupted by every newer request, the quick one finishes and then takes the latest. Once the full form is shown and
+ * all is answered that the views asked for, it is filled, which takes some seconds: whatever is asked meanwhile goes first, and
+ * the filling begins anew after it.
  */
 export function followProject(
   handlers: FollowHandlers,
@@ -80,40 +85,60 @@ export function followProject(
   const runFull = async (project: Project) => {
     handlers.onWork({ quality: 'full', fraction: 0, what: null });
     if (handlers.upTo() === 'seams' && !(await showShape(project))) return;
-    // What is told of the progress comes by a way of its own, and may come after the end.
-    let isMaking = true;
-    const made = await full.makeForm(project, WHOLE, (fraction, _stage, what) => {
-      if (isMaking && wanted === project && fraction < 1)
-        handlers.onWork({ quality: 'full', fraction, what });
-    });
-    isMaking = false;
+    const made = await makeTelling(project, WHOLE);
     if (wanted !== project || !made) return;
     if (made.ok) handlers.onForm(made.value, project, 'full');
     else handlers.onFailure(made.issues, project);
     handlers.onWork(null);
+    if (!made.ok || !withUsual(INSIDE_OPTIONS, project.inside).recut) return;
+    filling.plan(project);
+  };
+
+  const makeTelling = async (project: Project, wish: MakeWish) => {
+    // What is told of the progress comes by a way of its own, and may come after the end.
+    let isMaking = true;
+    const made = await full.makeForm(project, wish, (fraction, _stage, what) => {
+      if (isMaking && wanted === project && fraction < 1)
+        handlers.onWork({ quality: 'full', fraction, what });
+    });
+    isMaking = false;
+    return made;
+  };
+
+  const filling = fillWhenQuiet(handlers, full, (project) => makeTelling(project, FILLED));
+  const rest = () => {
+    clearTimeout(fullTimer);
+    filling.drop();
+    full.stop();
   };
 
   return {
-    ...routeCalls(clients),
+    ...routeCalls(clients, filling),
     request(project) {
       wanted = project;
       askedAt = performance.now();
-      clearTimeout(fullTimer);
-      full.stop();
+      rest();
       if (!isQuickBusy) void runQuick(project);
     },
     stop() {
       wanted = null;
-      clearTimeout(fullTimer);
-      full.stop();
+      rest();
       quick.stop();
     },
+    noticeStage: filling.reconsider,
     stopCall: (name) => clientOf(name, clients).stopCall(name),
   };
 }
 
-function routeCalls(clients: Clients): PageCalls {
-  const routed = pageCallNames.map((name) => [name, clientOf(name, clients)[name]]);
+type AnyAsk = (...args: unknown[]) => Promise<unknown>;
+
+function routeCalls(clients: Clients, filling: Filling): PageCalls {
+  const routed = pageCallNames.map((name) => {
+    const client = clientOf(name, clients);
+    const ask = client[name] as AnyAsk;
+    const askFirst: AnyAsk = (...args) => filling.letPass(name, () => ask(...args));
+    return [name, client === clients.full ? askFirst : ask];
+  });
   return Object.fromEntries(routed);
 }
 

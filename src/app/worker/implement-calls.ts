@@ -9,7 +9,7 @@ import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '..
 import { adviseSeams } from './advise-seams.ts';
 import { findSpeaker } from './find-speaker.ts';
 import { flattenCut } from './flatten-cut.ts';
-import { isDraft, WHOLE } from './make-wishes.ts';
+import { FILLED, isDraft } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
@@ -54,7 +54,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       make(project, wish, voice, stopFlag, onProgress),
 
     async writeFiles(project, options, voice) {
-      const made = await make(project, WHOLE, voice, null);
+      const made = await make(project, FILLED, voice, null);
       if (!made.ok) return made;
       const { say } = await findSpeaker(voice);
       return writeFiles(made.value, project, options, { date: today(), say, readFont });
@@ -73,7 +73,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     },
 
     async worstZones(project, count, voice) {
-      const made = await make(project, WHOLE, voice, null);
+      const made = await make(project, FILLED, voice, null);
       return made.ok ? success(worstZones(made.value, count)) : made;
     },
 

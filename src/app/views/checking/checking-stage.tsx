@@ -4,6 +4,7 @@ import type { CheckingEntry } from '../../../core/project/index.ts';
 import type { FillingContext } from '../../../core/simulate/index.ts';
 import { isFormBehind } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
+import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
@@ -24,6 +25,7 @@ export function CheckingStage() {
         <h2>{words.stages.names.checking}</h2>
         <p>{words.checking.about}</p>
       </header>
+      <FillingAwaited />
       {stuffing ? <CheckingLog stuffing={stuffing} /> : <p className="quiet">{words.checking.working}</p>}
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>

@@ -3,6 +3,7 @@ import { CAUTIONS } from '../../../core/inside/index.ts';
 import { isFormBehind, reaches } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { Download } from '../parts/download-list.tsx';
+import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
 import { AllowanceChoices } from './allowance-choices.tsx';
@@ -27,6 +28,7 @@ export function CuttingStage() {
         <h2>{words.stages.names.cutting}</h2>
         <p>{words.cutting.about}</p>
       </header>
+      <FillingAwaited />
       {form && reaches(form, 'cutting') ? (
         <>
           <PrintFiles leftOut={leftOut} />

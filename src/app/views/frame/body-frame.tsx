@@ -5,6 +5,7 @@ import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { BodyOutline } from './body-outline.tsx';
+import { FilledLegend } from './filled-legend.tsx';
 import { LayerTools } from './layer-tools.tsx';
 import { PhotoView } from './photo-view.tsx';
 import { StrainLegend } from './strain-legend.tsx';
@@ -55,6 +56,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
       {(scene !== null || photo) && <LayerTools stage={stage} hasPhoto={photo !== null} />}
       {stageOf(stage).layers.includes('strain') && <StrainLegend />}
       <VeilLegend />
+      {scene !== null && <FilledLegend />}
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import type { Notice } from '../../store/index.ts';
+import { isFillingAwaited, isFormBehind, type Notice } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
@@ -95,12 +95,13 @@ function OneNotice({ notice }: { readonly notice: Notice }) {
 
 function StoppedNotice() {
   const isStopped = useApp((state) => state.isStopped && state.work === null);
+  const isWhole = useApp((state) => !isFormBehind(state) && isFillingAwaited(state));
   const services = useServices();
   const { notices: words } = useWords();
   if (!isStopped) return null;
   return (
     <div className="notice plain">
-      <p>{words.stopped}</p>
+      <p>{isWhole ? words.stoppedFilling : words.stopped}</p>
       <button type="button" onClick={services.makeAgain}>
         {words.again}
       </button>

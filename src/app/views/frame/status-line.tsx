@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { isFormBehind } from '../../store/index.ts';
+import { isFillingAwaited, isFormBehind } from '../../store/index.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
 
@@ -9,6 +9,7 @@ const PATIENCE_MS = 500;
 export function StatusLine() {
   const work = useApp((state) => state.work);
   const isBehind = useApp(isFormBehind);
+  const isAwaited = useApp(isFillingAwaited);
   const triangles = useApp((state) => state.form?.report.body.triangles ?? 0);
   const keptAt = useApp((state) => state.keptAt);
   const services = useServices();
@@ -16,17 +17,17 @@ export function StatusLine() {
   const { status: words, picture } = useWords();
   const say = useSay();
   const isLong = useIsLasting(work !== null);
-  const standing = hasNone ? picture.none : isBehind || !triangles ? words.rough : words.upToDate;
+  const standing = isBehind || !triangles ? 'rough' : isAwaited ? 'unfilled' : 'upToDate';
   return (
     <footer className="status-line">
-      <p className="status-work" role="status">
+      <p className="status-work" role="status" data-standing={standing}>
         {work && isLong ? (
           <>
             <progress max={1} value={work.fraction} aria-label={words.progress} />
             <span>{work.what ? say(work.what) : words.working}…</span>
           </>
         ) : (
-          <span>{standing}</span>
+          <span>{hasNone ? picture.none : words[standing]}</span>
         )}
       </p>
       {work && isLong && (

@@ -5,17 +5,21 @@ import type { Numbers } from '../../../language/index.ts';
 import { isFormBehind, issuesOf } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { CoreText } from '../parts/core-text.tsx';
+import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { FilledForces } from './filled-forces.tsx';
+import { FilledForm } from './filled-form.tsx';
 import { TestTubeFields } from './test-tube-fields.tsx';
 
 const CARES = ['blades', 'iron', 'glue', 'dust', 'magnets', 'tipping', 'lifting', 'fire', 'rigging'];
 
 /** What holds the filled form in shape and carries it: webs, pole, plates, stand, and what to buy. */
 export function InsideStage() {
-  const inside = useApp((state) => state.form?.inside);
+  const form = useApp((state) => state.form);
+  const inside = form?.inside;
   const isBehind = useApp(isFormBehind);
   const words = useWords();
   return (
@@ -24,12 +28,14 @@ export function InsideStage() {
         <h2>{words.stages.names.inside}</h2>
         <p>{words.inside.about}</p>
       </header>
+      <FillingAwaited />
+      {form?.filled ? <FilledForm filled={form.filled} /> : inside && <LevelsFilled inside={inside} />}
       <TestTubeFields />
       <InsideChoices />
       <InsideDoubts />
       {inside ? (
         <>
-          <LevelsFilled inside={inside} />
+          {form?.filled && <FilledForces form={form} filled={form.filled} />}
           <Braces inside={inside} />
           <Stand inside={inside} />
           <Materials inside={inside} />
@@ -47,7 +53,11 @@ function InsideDoubts() {
   const all = useApp(issuesOf);
   const { inside } = useWords();
   const say = useSay();
-  const issues = all.filter(({ path }) => path.startsWith('inside.'));
+  const isFilled = useApp((state) => state.form?.filled !== undefined);
+  // By sections alone; filled in space it is known better.
+  const issues = all.filter(
+    ({ code, path }) => path.startsWith('inside.') && !(isFilled && code === 'level-deviates'),
+  );
   if (issues.length === 0) return null;
   return (
     <section aria-labelledby="inside-doubts-title">
@@ -64,6 +74,7 @@ function InsideDoubts() {
 }
 
 const CHOICES = ['tubeDiameter', 'boardThickness', 'coverThickness'] as const;
+const SWITCHES = ['throat', 'recut'] as const;
 
 function InsideChoices() {
   const inside = useApp((state) => state.project?.inside);
@@ -87,17 +98,19 @@ function InsideChoices() {
           />
         </div>
       ))}
-      <label className="part-switch">
-        <input
-          type="checkbox"
-          checked={withUsual(INSIDE_OPTIONS, inside ?? {}).throat}
-          onChange={(event) =>
-            actions.setInsidePart('throat', event.target.checked, core.inSentence(words.throat.name))
-          }
-        />
-        {words.throat.name}
-        <span className="quiet">{words.throat.what}</span>
-      </label>
+      {SWITCHES.map((id) => (
+        <label className="part-switch" key={id}>
+          <input
+            type="checkbox"
+            checked={withUsual(INSIDE_OPTIONS, inside ?? {})[id]}
+            onChange={(event) =>
+              actions.setInsidePart(id, event.target.checked, core.inSentence(words[id].name))
+            }
+          />
+          {words[id].name}
+          <span className="quiet">{words[id].what}</span>
+        </label>
+      ))}
     </section>
   );
 }

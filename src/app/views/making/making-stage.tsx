@@ -2,6 +2,7 @@ import { phrasesOf } from '../../../core/base/index.ts';
 import type { WorkPhase, WorkStep } from '../../../core/form/index.ts';
 import type { MakingPhrases } from '../../../core/making/index.ts';
 import { isFormBehind } from '../../store/index.ts';
+import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { usePrinting } from '../parts/use-printing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
@@ -31,6 +32,7 @@ export function MakingStage() {
           </p>
         )}
       </header>
+      <FillingAwaited />
       {steps ? <StepList steps={steps} /> : <p className="quiet">{words.working}</p>}
     </div>
   );

@@ -1,5 +1,6 @@
 import { isFormBehind, reaches } from '../../store/index.ts';
 import { DownloadList } from '../parts/download-list.tsx';
+import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
@@ -23,6 +24,7 @@ export function PanelsStage() {
         <h2>{stages.names.panels}</h2>
         <p>{words.about}</p>
       </header>
+      <FillingAwaited />
       {form && reaches(form, 'cutting') ? (
         <>
           <FlatView form={form} />

@@ -51,7 +51,8 @@ const trialStep = formStep({
     const problem = doesTakeOff(inside)
       ? shrinkGirths(whole, shell.value, (girth) => cutGirth(girth, inside))
       : whole;
-    const { memory: _, ...options } = flattenOptions(context);
+    // Its own progress would be that of the whole stage.
+    const { memory: _, onProgress: _told, ...options } = flattenOptions(context);
     const flat = flattenTogether(problem, options);
     if (!flat.ok) return asWarnings(nameFlattenIssues(flat.issues, shell.value), context);
     return success({ shell: shell.value, problem, flat: flat.value });

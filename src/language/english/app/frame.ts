@@ -57,7 +57,12 @@ export const frame = {
     progress: 'Progress',
     working: 'Working it out',
     rough: 'Rough shape',
+    unfilled: 'Shape up to date, panels not yet cut for the filling',
     upToDate: 'Up to date',
+    cutForFilling:
+      'The panels are still being cut for the filling: what is told here may change by some millimetres. Files wait for it.',
+    notCutForFilling:
+      'The panels are not yet cut for the filling: what is told here may change by some millimetres. Files are cut for it all the same.',
     stop: 'Stop',
     problem: 'Save a problem report',
     thirdParty: 'Third-party notices',
@@ -78,6 +83,7 @@ export const frame = {
     noForm: 'No form can be made from what is typed now. To go on:',
     undo: 'Undo the last step',
     stopped: 'Stopped. The body and panels may not match what you typed.',
+    stoppedFilling: 'Stopped. The panels are not cut for the filling.',
     again: 'Work it out again',
   },
   picture: {
@@ -113,6 +119,13 @@ export const frame = {
     shrink: (limit: string) => `−${limit}\u00a0% cloth must shrink`,
     sure: (mm: number) => `known to ±${mm} mm`,
     unsure: (mm: number) => `±${mm} mm and more`,
+    insideBody: (most: string) => `−${most} inside the body`,
+    outsideBody: (most: string) => `outside the body +${most}`,
+    slackCloth: (share: string) => `slack, ${share}`,
+    wrinkledCloth: (share: string) => `may wrinkle, ${share}`,
+    tautCloth: (share: string) => `taut, ${share}`,
+    noPull: 'no pull in the cloth',
+    pullFrom: (most: string) => `${most} and more`,
     stretch: (limit: string) => `cloth must stretch +${limit}\u00a0%`,
   },
   gallery: {

@@ -13,6 +13,49 @@ export const lateStages = {
       name: 'Throat webs',
       what: 'Without them throat and nape swell by centimetres.',
     },
+    recut: {
+      name: 'Cutting for the filling',
+      what: 'Panels and braces are cut so that the filled form comes out as the body. Without it they are cut as unrolled.',
+    },
+    form: {
+      whole: (rms: string, share: string, near: string) =>
+        `Filled hard, the form typically lies ${rms} off the body (root mean square); ${share} of its surface is nearer than ${near}.`,
+      farthestOutside: (distance: string, where: string, over: string) =>
+        `Farthest off it stands out by ${distance}, at the ${where} above the ${over}.`,
+      farthestInside: (distance: string, where: string, over: string) =>
+        `Farthest off it falls in by ${distance}, at the ${where} above the ${over}.`,
+      base: 'base',
+      looks: 'In the picture',
+      look: { webs: 'Webs and ties', distance: 'Off the body', tension: 'How taut', wrinkles: 'Wrinkles' },
+      filling: 'Filling',
+      empty: 'empty: the body’s own shape',
+      full: 'full',
+      partly: (share: string) => `${share} of the way`,
+      enlarged: 'Five times as far off, to see it',
+      bodyOver: 'The body over it, in blue',
+      asked: (length: string) => `asked ${length}`,
+      onBody: (length: string) => `body ${length}`,
+      aboutLevels:
+        'Foretold as a tape finds it over the cloth and its cover. Fill until the waist reads right: how hard it is stuffed decides.',
+      outlines: 'Outlines of the filled form and of the body, from above',
+      aboutSection:
+        'The dark line is the middle of the filled cloth, the fine blue one the body; sizes are over the cloth and its cover.',
+      load: (pressure: string, stiffness: string) =>
+        `Foretold for a filling of ${pressure} kPa in cloth of ${stiffness} N/mm; the test tube tells what yours does.`,
+      forces: 'What the stitches carry',
+      allHold: (force: string) =>
+        `No seam is near giving: in cotton, a machine seam is commonly taken to hold ${force} N on each centimetre.`,
+      nearGiving: (places: string, force: string, most: string) =>
+        `Stitches carry up to ${force} N on a centimetre here: ${places}. A machine seam in cotton is commonly taken to slip at ${most}: sew twice there, with short stitches and a tape under it.`,
+      seam: (letter: string) => `seam ${letter}`,
+      pulls: 'Pull of webs, ties and straps',
+      pull: 'Pull, N',
+      mean: 'Mean, N/cm',
+      most: 'Most, N/cm',
+      acrossSeams: 'Pull across each seam',
+      seamHead: 'Seam',
+      aboutForces: 'A newton is about the weight of 100 g.',
+    },
     tube: {
       title: 'Test tube',
       about:

@@ -58,7 +58,12 @@ export const frame: typeof english = {
     progress: 'Fortschritt',
     working: 'Wird berechnet',
     rough: 'Grobe Form',
+    unfilled: 'Form auf dem neuesten Stand, Teile noch nicht für die Füllung zugeschnitten',
     upToDate: 'Auf dem neuesten Stand',
+    cutForFilling:
+      'Die Schnittteile werden noch für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien warten darauf.',
+    notCutForFilling:
+      'Die Schnittteile sind noch nicht für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien werden trotzdem dafür gemacht.',
     stop: 'Anhalten',
     problem: 'Fehlerbericht speichern',
     thirdParty: 'Hinweise zu fremder Software',
@@ -79,6 +84,7 @@ export const frame: typeof english = {
     noForm: 'Aus den jetzigen Angaben lässt sich keine Form machen. So geht es weiter:',
     undo: 'Letzten Schritt zurücknehmen',
     stopped: 'Angehalten. Körper und Schnittteile passen vielleicht nicht zu den Angaben.',
+    stoppedFilling: 'Angehalten. Die Schnittteile sind nicht für die Füllung angepasst.',
     again: 'Neu berechnen',
   },
   picture: {
@@ -109,6 +115,13 @@ export const frame: typeof english = {
     shrink: (limit) => `−${limit}\u00a0% einzuhalten`,
     sure: (mm) => `auf ±${mm} mm bekannt`,
     unsure: (mm) => `±${mm} mm und mehr`,
+    insideBody: (most) => `−${most} im Körper`,
+    outsideBody: (most) => `vor dem Körper +${most}`,
+    slackCloth: (share) => `schlaff, ${share}`,
+    wrinkledCloth: (share) => `kann Falten werfen, ${share}`,
+    tautCloth: (share) => `straff, ${share}`,
+    noPull: 'kein Zug im Stoff',
+    pullFrom: (most) => `${most} und mehr`,
     stretch: (limit) => `zu dehnen +${limit}\u00a0%`,
   },
   gallery: {

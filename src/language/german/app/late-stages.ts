@@ -14,6 +14,54 @@ export const lateStages: typeof english = {
       name: 'Halsstege',
       what: 'Ohne sie schwellen Halsgrube und Nacken um Zentimeter an.',
     },
+    recut: {
+      name: 'Zuschnitt für die Füllung',
+      what: 'Schnittteile und Stege werden so zugeschnitten, dass die gefüllte Büste dem Körper gleicht. Ohne das werden sie zugeschnitten wie abgewickelt.',
+    },
+    form: {
+      whole: (rms, share, near) =>
+        `Hart gefüllt liegt die Büste meist ${rms} neben dem Körper (quadratisches Mittel); ${share} ihrer Fläche sind näher als ${near}.`,
+      farthestOutside: (distance, where, over) =>
+        `Am weitesten steht sie um ${distance} vor (${where}, über ${over}).`,
+      farthestInside: (distance, where, over) =>
+        `Am weitesten fällt sie um ${distance} ein (${where}, über ${over}).`,
+      base: 'Grundlinie',
+      looks: 'Im Bild',
+      look: {
+        webs: 'Stege und Bänder',
+        distance: 'Abstand vom Körper',
+        tension: 'Wie straff',
+        wrinkles: 'Falten',
+      },
+      filling: 'Füllung',
+      empty: 'leer: die Form des Körpers selbst',
+      full: 'voll',
+      partly: (share) => `${share} des Weges`,
+      enlarged: 'Fünfmal so weit, um es zu sehen',
+      bodyOver: 'Der Körper darüber, in Blau',
+      asked: (length) => `Soll ${length}`,
+      onBody: (length) => `Körper ${length}`,
+      aboutLevels:
+        'Vorhergesagt, wie ein Maßband es über dem Stoff und seinem Überzug findet. So lange füllen, bis die Taille stimmt: Wie hart gestopft wird, entscheidet.',
+      outlines: 'Umrisse der gefüllten Büste und des Körpers, von oben',
+      aboutSection:
+        'Die dunkle Linie ist die Mitte des gefüllten Stoffs, die feine blaue der Körper; die Maße gelten über dem Stoff und seinem Überzug.',
+      load: (pressure, stiffness) =>
+        `Vorhergesagt für eine Füllung von ${pressure} kPa in Stoff von ${stiffness} N/mm; was der eigene tut, zeigt der Probeschlauch.`,
+      forces: 'Was die Stiche tragen',
+      allHold: (force) =>
+        `Keine Naht ist nahe daran nachzugeben: In Baumwolle rechnet man üblicherweise damit, dass eine Maschinennaht ${force} N auf jedem Zentimeter hält.`,
+      nearGiving: (places, force, most) =>
+        `Hier tragen Stiche bis ${force} N auf einem Zentimeter: ${places}. Eine Maschinennaht in Baumwolle gibt üblicherweise bei ${most} nach: dort zweimal nähen, mit kurzen Stichen und einem Band darunter.`,
+      seam: (letter) => `Naht ${letter}`,
+      pulls: 'Zug der Stege, Bänder und Gurte',
+      pull: 'Zug, N',
+      mean: 'Im Mittel, N/cm',
+      most: 'Höchstens, N/cm',
+      acrossSeams: 'Zug quer zu jeder Naht',
+      seamHead: 'Naht',
+      aboutForces: 'Ein Newton ist etwa das Gewicht von 100 g.',
+    },
     tube: {
       title: 'Probeschlauch',
       about:

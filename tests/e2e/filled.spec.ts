@@ -1,0 +1,50 @@
+import { expect, test } from '@playwright/test';
+import { goTo, openApp, waitForFilledForm, waitForFullForm } from './open-app.ts';
+
+test('Inside: the form is filled after it is whole, looked at in four ways, and not filled when not wanted', async ({
+  page,
+}) => {
+  test.slow();
+  const complaints = await openApp(page);
+  await goTo(page, 'Inside');
+  const awaited = page.getByText('The panels are still being cut for the filling');
+  await expect(awaited).toBeVisible();
+  await waitForFilledForm(page);
+  await expect(awaited).toBeHidden();
+
+  // Average demo: waist 76.5 cm, which is to come out right within 5 mm over it, never under.
+  const filled = page.getByRole('region', { name: 'Once filled', exact: true });
+  const waist = filled
+    .getByRole('row', { name: /^Waist/ })
+    .getByRole('cell')
+    .first();
+  await expect(waist).toContainText('asked 76.5');
+  const found = Number.parseFloat((await waist.textContent()) ?? '');
+  expect(found).toBeGreaterThanOrEqual(76.5);
+  expect(found).toBeLessThanOrEqual(77);
+  await expect(filled).toContainText(/typically lies [\d.]+\smm off the body/);
+  await expect(page.getByRole('region', { name: 'What the stitches carry' })).toContainText(
+    'centre back tie',
+  );
+
+  const picture = page.getByRole('region', { name: 'The body' });
+  await expect(picture).not.toContainText('outside the body');
+  await page.getByRole('radio', { name: 'Off the body' }).check({ force: true });
+  await expect(picture).toContainText(/outside the body \+8\smm/);
+  const slider = page.getByRole('slider', { name: /^Filling/ });
+  await slider.focus();
+  await page.keyboard.press('Home');
+  await expect(slider).toHaveAttribute('aria-valuetext', /empty/);
+  await page.getByRole('radio', { name: 'How taut' }).check({ force: true });
+  await expect(picture).toContainText(/10\sN\/cm and more/);
+  await page.getByRole('radio', { name: 'Wrinkles' }).check({ force: true });
+  await expect(picture).toContainText(/taut, \d+\s%/);
+
+  await page.getByRole('checkbox', { name: /Cutting for the filling/ }).uncheck();
+  await expect(page.getByRole('button', { name: 'Undo: Set cutting for the filling' })).toBeEnabled();
+  await waitForFullForm(page);
+  await expect(page.locator('p.status-work')).toHaveText('Up to date');
+  await expect(awaited).toBeHidden();
+  await expect(page.getByRole('columnheader', { name: 'Without webs' })).toBeVisible();
+  expect(complaints).toEqual([]);
+});
