@@ -39,6 +39,7 @@ describe('makeForm', () => {
       'seams',
       'panels',
       'inside',
+      'filling',
       'cutting',
     ]);
     const fractions = seen.map((s) => s.fraction);
@@ -53,6 +54,7 @@ describe('makeForm', () => {
         'seams',
         'panels',
         'inside',
+        'filling',
         'cutting',
       ]);
   });

@@ -40,7 +40,8 @@ export const INSIDE_OPTIONS = {
   throat: { usual: true },
   /**
    * Panels and braces are cut so that the filled form comes out as the body. Otherwise as unrolled, smaller by the growth of
-   * the test tube all over. Read in `pipeline/stages/filling`.
+   * the test tube all over. Read in `filling`,
+   * `follow-project`, `selectors`.
    */
   recut: { usual: true },
   /** Pressure of the filling. Read in `cloth-growth`, `check-inside`. */
