@@ -72,7 +72,7 @@ type Choices = Readonly<Record<string, number>>;
 /** Scanned landmarks against the survey's, mm: added to its estimates. */
 const OFFSET: Readonly<Record<BodyInput['figure'], Choices>> = {
   bust: { neckSideRise: 2, sideLength: 4 },
-  chest: { neckSideRise: 2, sideLength: -4, bustRise: 7 },
+  chest: { neckSideRise: 2, sideLength: -5, bustRise: 7 },
 };
 /** Where a waist lies lower than the survey's, breasts and neck do not: so much of the difference is added to their rises. */
 const SHARE_OF_LOW_WAIST: Choices = {
