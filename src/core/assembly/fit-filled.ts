@@ -10,7 +10,7 @@ import {
   movesOfPanel,
 } from '../filled/index.ts';
 import type { FlatDisk, FlattenOptions, FlattenProblem } from '../flatten/index.ts';
-import { type InsideOptions, type InsideShape, measuredGrowthOf } from '../inside/index.ts';
+import { type InsideOptions, type InsideShape, measuredGrowthOf, type SectionSize } from '../inside/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { type Equilibrium, findEquilibrium } from '../statics/index.ts';
 import { layAlongGrain } from './lay-along-grain.ts';
@@ -34,19 +34,24 @@ export interface FittedFilling {
   readonly band?: readonly { readonly id: string; readonly soft: number; readonly firm: number }[];
 }
 
+/** What the levels of the body measure, by their ids. */
+type Sections = Readonly<Record<string, SectionSize>>;
+
 interface Watching extends Pick<FlattenOptions, 'isCancelled'> {
   /** 0 to 1. */
   readonly onProgress?: (fraction: number) => void;
 }
 
 /**
- * Fits the cut on a trial shell, makes partners equal, and fills it once more as it is then cut. `grain`: of `Project.cloth`.
+ * Fits the cut on a trial shell, makes partners equal, and fills it once more as it is then cut. `sections`: of the body; `grain`: of
+ * `Project.cloth`.
  * Issues: as `fitCut`, `recutPanels` and `findEquilibrium`. Takes some seconds.
  */
 export function fitFilling(
   trial: TrialShell,
   inside: Pick<InsideShape, 'pole' | 'braces'>,
   options: InsideOptions,
+  sections: Sections,
   grain: Readonly<Record<string, number>> = {},
   { onProgress, isCancelled = () => false }: Watching = {},
 ): Result<FittedFilling> {
@@ -73,10 +78,29 @@ export function fitFilling(
   const start = fitted.value.balance.positions;
   const balance = findEquilibrium({ ...filled.problem, start }, { shouldStop: isCancelled });
   if (!balance.ok) return { ok: false, issues: balance.issues };
-  const measures = measureFilled(filled, balance.value);
+  const measures = onBody(measureFilled(filled, balance.value), sections);
   const band =
-    measuredGrowthOf(options) === undefined ? bandOf(filled, balance.value, isCancelled) : undefined;
+    measuredGrowthOf(options) === undefined
+      ? bandOf(filled, balance.value, sections, isCancelled)
+      : undefined;
   return success({ unknowns, amounts, filled, balance: balance.value, measures, ...(band && { band }) });
+}
+
+/** Sizes as of the body itself: between its points the mesh that is filled is a millimetre or two smaller round than that. */
+function onBody(measures: FilledMeasures, sections: Sections): FilledMeasures {
+  const levels = measures.levels.map((level) => {
+    const { asked, found } = level;
+    const section = sections[level.id];
+    if (!section) return level;
+    const { girth, width, depth } = section;
+    const add = (size: 'girth' | 'width' | 'depth') => section[size] + found[size] - asked[size];
+    return {
+      ...level,
+      asked: { girth, width, depth },
+      found: { girth: add('girth'), width: add('width'), depth: add('depth') },
+    };
+  });
+  return { ...measures, levels };
 }
 
 /** The usual pressure and stiffness are right to a factor of about two (ours); undefined where either end finds no balance. */
@@ -85,12 +109,14 @@ const UNSURE = 2;
 function bandOf(
   filled: FilledShell,
   { positions }: Equilibrium,
+  sections: Sections,
   shouldStop: () => boolean,
 ): FittedFilling['band'] {
   const girthsAt = (share: number) => {
     const pressure = share * filled.load.pressure;
     const found = findEquilibrium({ ...filled.problem, start: positions, pressure }, { shouldStop });
-    return found.ok ? measureFilled(filled, found.value).levels.map((level) => level.found.girth) : undefined;
+    if (!found.ok) return undefined;
+    return onBody(measureFilled(filled, found.value), sections).levels.map((level) => level.found.girth);
   };
   const [soft, firm] = [girthsAt(1 / UNSURE), girthsAt(UNSURE)];
   if (!soft || !firm) return undefined;

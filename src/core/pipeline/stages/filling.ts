@@ -62,16 +62,19 @@ const trialStep = formStep({
 /** How the cut must change for the filled form to be the body. */
 export const fittedStep = formStep({
   id: 'fitted',
-  needs: { trial: trialStep, design: designStep },
+  needs: { body: bodyStep, trial: trialStep, design: designStep },
   section: 'inside',
   isLeftOut,
   dependsOn: ({ project: { inside, cloth } }) => [inside, cloth.grain],
-  run({ trial, design }, context): Result<FittedFilling | undefined> {
+  run({ body, trial, design }, context): Result<FittedFilling | undefined> {
     const { inside, cloth } = context.given.project;
     if (!trial || !design) return success(undefined);
     const onProgress = (fraction: number) => context.onProgress(fraction, what);
     const { isCancelled } = context;
-    const made = fitFilling(trial, design.shape, inside, cloth.grain, { onProgress, isCancelled });
+    const made = fitFilling(trial, design.shape, inside, body.sections, cloth.grain, {
+      onProgress,
+      isCancelled,
+    });
     if (!made.ok) return asWarnings(made.issues, context);
     return success(made.value, judgeFilled(made.value.measures, design.shape.braces));
   },
