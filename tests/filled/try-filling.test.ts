@@ -79,6 +79,11 @@ describe('tryFilling', () => {
     };
     near(growth({ zone: { upper: 'waist', share: 0.5 } }), [0.5, 0.75, 1]);
     near(growth({ zone: { lower: 'waist', share: 0.5 } }), [1, 0.75, 0.5]);
+    // Farthest it falls in where half of the pressure is gone.
+    const { change } = trying({ zone: { lower: 'waist', share: 0.5 } });
+    expect(change.over).toBe('waist');
+    expect(change.distance / (-0.5 * HOOP * tube.radius)).toBeGreaterThan(0.95);
+    expect(change.distance / (-0.5 * HOOP * tube.radius)).toBeLessThan(1.05);
   });
 
   // All forces in proportion, the same shape: pressure over stiffness decides.

@@ -1,7 +1,9 @@
 import { assertInvariant, failure, type Result, success } from '../base/index.ts';
+import { measureVertexNormals } from '../mesh/index.ts';
 import { type ClothStiffness, type Equilibrium, findEquilibrium } from '../statics/index.ts';
+import { placeOf } from './measure-distances.ts';
 import { measureFilled } from './measure-filled.ts';
-import type { FilledMeasures, FilledShell, FillingTrial } from './types.ts';
+import type { FilledMeasures, FilledPlace, FilledShell, FillingTrial } from './types.ts';
 
 /** A filled form with something otherwise, in its own balance. */
 export interface TriedFilling {
@@ -9,8 +11,12 @@ export interface TriedFilling {
   readonly filled: FilledShell;
   readonly balance: Equilibrium;
   readonly measures: FilledMeasures;
+  /** Where the cloth goes farthest out or in of where it was: `distance` is how far, inwards negative. */
+  readonly change: FilledPlace;
 }
 
+/** So many times the usual pressure a zone is tried under at most: a maker hardly packs harder (ours). */
+export const MOST_SHARE = 1.5;
 /** Force left, as for a fit: places are right to a hundredth of a millimetre, and a trial is answered while it is waited for. */
 const TOLERANCE = 1e-3;
 
@@ -30,7 +36,23 @@ export function tryFilling(
   const found = findEquilibrium({ ...changed.problem, start: positions }, { tolerance: TOLERANCE });
   if (!found.ok) return failure(found.issues);
   const balance = found.value;
-  return success({ filled: changed, balance, measures: measureFilled(changed, balance) }, found.issues);
+  const measures = measureFilled(changed, balance);
+  const change = changeBetween(filled, positions, balance.positions);
+  return success({ filled: changed, balance, measures, change }, found.issues);
+}
+
+/** Along the normals of the body. */
+function changeBetween(
+  { given: { shell } }: FilledShell,
+  before: Float64Array,
+  after: Float64Array,
+): FilledPlace {
+  const normals = measureVertexNormals(shell.mesh);
+  const outwards = Float64Array.from({ length: normals.length / 3 }, (_, p) =>
+    [0, 1, 2].reduce((sum, k) => sum + normals[3 * p + k] * (after[3 * p + k] - before[3 * p + k]), 0),
+  );
+  const farthest = outwards.reduce((most, x, p) => (Math.abs(x) > Math.abs(outwards[most]) ? p : most), 0);
+  return placeOf(shell, farthest, outwards[farthest]);
 }
 
 function changeFilling(filled: FilledShell, { zone, stiffness = 1, without }: FillingTrial): FilledShell {

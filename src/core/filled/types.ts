@@ -51,7 +51,7 @@ export interface FillingTrial {
   readonly zone?: {
     readonly upper?: string;
     readonly lower?: string;
-    /** Of the pressure elsewhere, 0 to 1.5: a maker hardly packs harder than that (ours). */
+    /** Of the pressure elsewhere; 0 to `MOST_SHARE`. */
     readonly share: number;
   };
   /** All cloth so many times as stiff. */
