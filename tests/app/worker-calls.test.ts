@@ -23,10 +23,13 @@ import { inEnglish } from '../in-english.ts';
 import { pretendWorker } from './fixtures/pretend-worker.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
-const TOLD_AS_ISSUES = ['makeForm', 'writeFiles', 'previewSeams', 'flattenCut', 'worstZones', 'adviseSeams'];
+const TOLD_AS_ISSUES = [
+  ...['makeForm', 'writeFiles', 'previewSeams', 'flattenCut', 'worstZones', 'adviseSeams', 'tryFilling'],
+];
 const ON_QUICK = ['sketchLayouts', 'previewSeams', 'flattenCut', 'scatterBody'];
 const ON_FULL = [
   ...['writeFiles', 'worstZones', 'adviseSeams', 'outlineShape', 'shapeBody', 'pictureDistance'],
+  'tryFilling',
 ];
 /** Lettered in the page's language: pieces, files, pictures. */
 const WORDED = ['makeForm', 'writeFiles', 'flattenCut', 'worstZones', 'pictureDistance'];

@@ -40,6 +40,23 @@ test('Inside: the form is filled after it is whole, looked at in four ways, and 
   await page.getByRole('radio', { name: 'Wrinkles' }).check({ force: true });
   await expect(picture).toContainText(/taut, \d+\s%/);
 
+  // Tried otherwise: a zone less and harder filled, told in a sentence and beside what was foretold, and back.
+  const whatIf = page.getByRole('region', { name: 'What if' });
+  await expect(whatIf).toContainText(/Under a garment of 3\.00 kg the shoulders sink by up to [\d.]+\smm/);
+  await whatIf
+    .getByRole('combobox', { name: 'Filled otherwise' })
+    .selectOption({ label: 'Underbust to waist' });
+  const change = whatIf.locator('p[role="status"]');
+  await expect(change).toContainText('further in than foretold');
+  await expect(waist).toContainText(/foretold 76\.\d/);
+  const share = whatIf.getByRole('slider', { name: /^How hard there/ });
+  await share.focus();
+  await page.keyboard.press('End');
+  await expect(share).toHaveAttribute('aria-valuetext', /^150\s%/);
+  await expect(change).toContainText('further out than foretold');
+  await whatIf.getByRole('button', { name: 'Back to the form as foretold' }).click();
+  await expect(waist).toContainText('asked 76.5');
+
   await page.getByRole('checkbox', { name: /Cutting for the filling/ }).uncheck();
   await expect(page.getByRole('button', { name: 'Undo: Set cutting for the filling' })).toBeEnabled();
   await waitForFullForm(page);

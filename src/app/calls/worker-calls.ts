@@ -2,7 +2,8 @@ import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
 import { failure, type Result } from '../../core/base/index.ts';
 import type { Body, BodyUncertainty } from '../../core/body/index.ts';
 import type { FormFile } from '../../core/files/index.ts';
-import type { Form, WorstZone } from '../../core/form/index.ts';
+import type { FillingTrial } from '../../core/filled/index.ts';
+import type { Form, TriedForm, WorstZone } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
 import type {
@@ -78,6 +79,12 @@ export const workerCalls = {
   adviseSeams: describeCall(
     signature<(project: Project, place: ChartPlace) => Result<readonly SeamAdvice[]>>(),
     { worker: 'full', onDefect: tellDefect, whenStopped: 'answers', isOfPresentProject: true },
+  ),
+
+  /** The filled form with something otherwise than foretold; undefined where it is not cut for its filling. A slider asks far more often than it gets. */
+  tryFilling: describeCall(
+    signature<(project: Project, trial: FillingTrial) => Result<TriedForm | undefined>>(),
+    { worker: 'full', onDefect: tellDefect, isLatestOnly: true, needsFilled: true, isOfPresentProject: true },
   ),
 
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */

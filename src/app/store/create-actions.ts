@@ -3,10 +3,17 @@ import { createDrawActions, type DrawActions } from './draw-actions.ts';
 import { createEditActions, type EditActions } from './edit-actions.ts';
 import { createPhotoActions, type PhotoActions } from './photo-actions.ts';
 import { createSeamActions, type SeamActions } from './seam-actions.ts';
+import { createTrialActions, type TrialActions } from './trial-actions.ts';
 import { createViewActions, type ViewActions } from './view-actions.ts';
 import { createWorkActions, type WorkActions } from './work-actions.ts';
 
-export type Actions = DrawActions & EditActions & PhotoActions & SeamActions & ViewActions & WorkActions;
+export type Actions = DrawActions &
+  EditActions &
+  PhotoActions &
+  SeamActions &
+  TrialActions &
+  ViewActions &
+  WorkActions;
 
 /** Everything a person or the worker can do to the state. */
 export function createActions(store: AppStore): Actions {
@@ -15,6 +22,7 @@ export function createActions(store: AppStore): Actions {
     ...createEditActions(store),
     ...createPhotoActions(store),
     ...createSeamActions(store),
+    ...createTrialActions(store),
     ...createViewActions(store),
     ...createWorkActions(store),
   };

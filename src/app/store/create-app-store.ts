@@ -44,6 +44,7 @@ const initialState: AppState = {
     cloth: false,
   },
   filledView: { look: 'webs', share: 1, isEnlarged: false, hasBody: false },
+  filledTrial: null,
   sectionZ: null,
   photos: { front: null, side: null },
   photoMarks: null,

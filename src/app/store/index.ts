@@ -14,6 +14,7 @@ export {
   sharesOfStates,
   tensionColour,
 } from './filled-view.ts';
+export { AS_FORETOLD, filledOrTried, trialIn, trialOf, triedIn } from './filling-trial.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
 export { keepLanguage, readKeptLanguage } from './keep-language.ts';

@@ -5,6 +5,7 @@ import { INSIDE_OPTIONS } from '../../core/inside/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
+import { filledOrTried } from './filling-trial.ts';
 import type { AppState } from './types.ts';
 
 /** Warnings and errors of the latest attempt, whether or not it made a form. */
@@ -29,9 +30,9 @@ export function isFillingAwaited({ form, project, failure }: AppState): boolean 
   return withUsual(INSIDE_OPTIONS, project.inside).recut && !reaches(form, 'filling');
 }
 
-/** The filled form, where the body is looked at as that. */
-export function filledInView({ form, stage, filledView }: AppState): FormFilled | null {
-  return stage === 'inside' && filledView.look !== 'webs' ? (form?.filled ?? null) : null;
+/** The filled form, foretold or tried, where the body is looked at as that. */
+export function filledInView(state: AppState): FormFilled | null {
+  return state.stage === 'inside' && state.filledView.look !== 'webs' ? filledOrTried(state) : null;
 }
 
 /** Whether a form was made that far: a rough one, made while something else was looked at, may lack panels or pieces. */

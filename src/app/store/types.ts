@@ -1,7 +1,8 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
 import type { DisplayUnit, Issue, Say } from '../../core/base/index.ts';
 import type { Body, BodyUncertainty } from '../../core/body/index.ts';
-import type { Form } from '../../core/form/index.ts';
+import type { FillingTrial } from '../../core/filled/index.ts';
+import type { Form, FormFilled, TriedForm } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
@@ -147,6 +148,17 @@ export interface ShownUncertainty extends BodyUncertainty {
   readonly body: Project['body'];
 }
 
+/** What is tried of a filled form, and what came of it; over with the form it is about. */
+export interface ShownTrial {
+  readonly of: FormFilled;
+  readonly trial: FillingTrial;
+  /** What came of `answered`: this trial, or while it is awaited the one before. */
+  readonly tried: TriedForm | null;
+  readonly answered: FillingTrial | null;
+  /** Why nothing came of it. */
+  readonly failure: readonly Issue[] | null;
+}
+
 export interface AppState {
   /** What undo brings back. */
   readonly project: Project | null;
@@ -178,6 +190,8 @@ export interface AppState {
   readonly view: { readonly name: ViewName; readonly nonce: number };
   readonly layers: Layers;
   readonly filledView: FilledView;
+  /** Read by `trialOf`, which knows whether it is of the form that is there. */
+  readonly filledTrial: ShownTrial | null;
   /** How often a picture of the body was asked for; each change takes one. */
   readonly pictureNonce: number;
   /** Height of the section looked at, mm; null = none. */

@@ -79,6 +79,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     adviseSeams: (project, place, stopFlag) =>
       adviseSeams(project, pipeline.fitBody(project), place, stopFlag),
+    tryFilling: (project, trial) => pipeline.tryFilling(project, FILLED, trial),
 
     outlineShape(project, category, choice) {
       const body = pipeline.fitBody(project);

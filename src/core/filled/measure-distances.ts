@@ -54,7 +54,8 @@ export function measureDistances(
   };
 }
 
-function placeOf(
+/** A point of the shell that lies so far off. */
+export function placeOf(
   { mesh, chart, levels }: FilledShell['given']['shell'],
   p: number,
   distance: number,

@@ -45,6 +45,21 @@ export interface FilledShell {
   readonly outside: number;
 }
 
+/** What of a filled form is otherwise than foretold. */
+export interface FillingTrial {
+  /** Filled less or harder between two levels; without them up to the top, or down to the base. */
+  readonly zone?: {
+    readonly upper?: string;
+    readonly lower?: string;
+    /** Of the pressure elsewhere; 0 to `MOST_SHARE`. */
+    readonly share: number;
+  };
+  /** All cloth so many times as stiff. */
+  readonly stiffness?: number;
+  /** Id of a brace left out. */
+  readonly without?: string;
+}
+
 /** Asked is what the body has, found what the filled form has over its cloth. mm. */
 export interface FilledLevel {
   readonly id: string;

@@ -1,7 +1,7 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { Drawing } from '../drawing/index.ts';
-import type { FilledMeasures, FillingLoad } from '../filled/index.ts';
+import type { FilledMeasures, FilledPlace, FillingLoad, GarmentSag } from '../filled/index.ts';
 import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
 import type {
   Caution,
@@ -205,6 +205,18 @@ export interface FormFilled {
   readonly measures: FilledMeasures;
   /** Girths of the levels at half and at double the pressure over stiffness, mm; without a test tube only. */
   readonly band?: readonly { readonly id: string; readonly soft: number; readonly firm: number }[];
+}
+
+/** A filled form with something otherwise than foretold. */
+export interface TriedForm {
+  readonly filled: FormFilled;
+  /** Where its cloth goes farthest out or in of where it was foretold: `distance` is how far, mm, inwards negative. */
+  readonly change: FilledPlace;
+  /** How far shoulders and neck sink under the heaviest garment, at most, mm. */
+  readonly garment: Pick<GarmentSag, 'shoulders' | 'top'> & {
+    /** kg. */
+    readonly mass: number;
+  };
 }
 
 /** What holds the stuffed form and carries it. */

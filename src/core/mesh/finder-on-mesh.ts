@@ -4,6 +4,9 @@ import type { Mesh } from './mesh.ts';
 /** Cells are so many mean edges wide. */
 const CELL = 1.5;
 
+/** So much further off is further off however the figures are rounded. */
+const ROUNDING = 1 + 1e-9;
+
 /** Triangles by the cells their boxes reach. */
 interface Cells {
   readonly size: number;
@@ -19,6 +22,7 @@ interface Cells {
  */
 export function finderOnMesh(mesh: Mesh): (at: readonly number[]) => SurfacePoint {
   const cells = sortIntoCells(mesh);
+  const boxes = boxesOfTriangles(mesh);
   return (at) => {
     const home = [0, 1, 2].map((axis) => Math.floor((at[axis] - cells.low[axis]) / cells.size));
     let best = Number.POSITIVE_INFINITY;
@@ -27,6 +31,7 @@ export function finderOnMesh(mesh: Mesh): (at: readonly number[]) => SurfacePoin
     const farthest = Math.max(...home.map((c, axis) => Math.max(c, cells.counts[axis] - 1 - c)));
     for (let ring = Math.max(0, ringOfBox(cells, home)); ring <= farthest; ring++) {
       forRing(cells, home, ring, (triangle) => {
+        if (distanceToBox(boxes, triangle, at) > best * ROUNDING) return;
         const point: SurfacePoint = { triangle, weights: nearestWeights(mesh, triangle, at) };
         const [x, y, z] = positionOnMesh(mesh, point);
         const distance = (x - at[0]) ** 2 + (y - at[1]) ** 2 + (z - at[2]) ** 2;
@@ -79,6 +84,26 @@ function sortIntoCells({ positions, triangles }: Mesh): Cells {
     sorted[next[cell]++] = triangle;
   });
   return { size, low, counts, firsts, triangles: sorted };
+}
+
+/** #F × 6: least x, y, z and most. */
+function boxesOfTriangles({ positions, triangles }: Mesh): Float64Array {
+  return Float64Array.from({ length: 2 * triangles.length }, (_, k) => {
+    const [first, axis] = [3 * Math.floor(k / 6), k % 3];
+    const [a, b, c] = [0, 1, 2].map((corner) => positions[3 * triangles[first + corner] + axis]);
+    return k % 6 < 3 ? Math.min(a, b, c) : Math.max(a, b, c);
+  });
+}
+
+/** Its square. */
+function distanceToBox(boxes: Float64Array, triangle: number, at: readonly number[]): number {
+  let sum = 0;
+  for (let axis = 0; axis < 3; axis++) {
+    const k = 6 * triangle + axis;
+    const beyond = Math.max(boxes[k] - at[axis], at[axis] - boxes[k + 3], 0);
+    sum += beyond * beyond;
+  }
+  return sum;
 }
 
 function extreme(positions: Float64Array, axis: number, sign: 1 | -1): number {

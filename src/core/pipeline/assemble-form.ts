@@ -55,7 +55,13 @@ export function assembleForm(
   return inner === undefined ? form : { ...form, making: planMaking(form) };
 }
 
-function filledOf({ filled, balance, measures, band }: FittedFilling): FormFilled {
+/** What of a filling is shown and told. */
+export function filledOf({
+  filled,
+  balance,
+  measures,
+  band,
+}: Omit<FittedFilling, 'unknowns' | 'amounts'>): FormFilled {
   const { shell } = filled.given;
   const positions = balance.positions.slice(0, shell.mesh.positions.length);
   const { tensions, states } = balance;

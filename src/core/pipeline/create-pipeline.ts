@@ -1,7 +1,8 @@
 import { createSeamPreview, type PreviewSeams } from '../advice/index.ts';
 import { failure, InvariantError, type Result, type RunJobsElsewhere, success } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
-import type { Form } from '../form/index.ts';
+import type { FillingTrial } from '../filled/index.ts';
+import type { Form, TriedForm } from '../form/index.ts';
 import { INSIDE_OPTIONS } from '../inside/index.ts';
 import { checkOptions, type Project } from '../project/index.ts';
 import { assembleForm } from './assemble-form.ts';
@@ -10,8 +11,10 @@ import { phrase } from './phrases.ts';
 import { createStageRunner } from './run-stages.ts';
 import { type SharedWork, shareWork } from './share-work.ts';
 import { bodyStep } from './stages/body.ts';
-import type { FormGiven } from './stages/form-step.ts';
+import { fittedStep } from './stages/filling.ts';
+import type { FormGiven, StepOptions } from './stages/form-step.ts';
 import { STAGES } from './stages.ts';
+import { tryFitted } from './try-fitted.ts';
 
 export interface Pipeline {
   /** Makes the whole form; steps whose inputs did not change since the last call are not run again. */
@@ -27,6 +30,15 @@ export interface Pipeline {
   ) => Promise<Result<Form>>;
   /** The body only. */
   readonly fitBody: (project: Project) => Result<Body>;
+  /**
+   * The filled form with something otherwise than foretold, and under the heaviest garment: a quarter of a second where the last
+   * form was made of this project with these options, else it is filled first. Undefined where it is not cut for its filling.
+   */
+  readonly tryFilling: (
+    project: Project,
+    options: StepOptions,
+    trial: FillingTrial,
+  ) => Result<TriedForm | undefined>;
   /** Lines, cut and strain of the seams alone, coarse and quick, while a line is dragged. */
   readonly previewSeams: PreviewSeams;
 }
@@ -72,11 +84,21 @@ export function createPipeline(): Pipeline {
 
   const shapeBody = (project: Project) => runner.makeOne(bodyStep, { project, options: {} });
   const previewSeams = createSeamPreview(shapeBody);
+  const tryFilling: Pipeline['tryFilling'] = (project, options, trial) => {
+    const given = { project, options };
+    // What it would need is not made in vain.
+    if (fittedStep.isLeftOut?.(given)) return success(undefined);
+    const fitted = runner.makeOne(fittedStep, given);
+    if (!fitted.ok || !fitted.value) return fitted.ok ? success(undefined, fitted.issues) : fitted;
+    return tryFitted(fitted.value, project.inside, trial);
+  };
 
   return {
     makeForm: (project, options) => catchingBrokenPromises(() => makeForm(project, options)),
     fitBody: (project) => catchingBrokenPromises(() => shapeBody(project)),
     makeFormShared,
+    tryFilling: (project, options, trial) =>
+      catchingBrokenPromises(() => tryFilling(project, options, trial)),
     previewSeams: (project, options) => catchingBrokenPromises(() => previewSeams(project, options)),
   };
 }

@@ -1,13 +1,13 @@
-import type { DisplayUnit } from '../../../core/base/index.ts';
 import type { FormFilled } from '../../../core/form/index.ts';
 import { nameOfPlace } from '../../../core/inside/index.ts';
-import type { Numbers } from '../../../language/index.ts';
-import { FILLED_LOOKS, MOST_DISTANCE } from '../../store/index.ts';
+import { FILLED_LOOKS, filledOrTried, MOST_DISTANCE } from '../../store/index.ts';
 import { LitRow } from '../parts/lit-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { FilledSection } from './filled-section.tsx';
+import { FilledTrial } from './filled-trial.tsx';
+import { sayMillimetres } from './say-millimetres.ts';
 
 interface FilledFormProps {
   readonly filled: FormFilled;
@@ -16,13 +16,15 @@ interface FilledFormProps {
 /** How the form comes out once filled: to be looked at, cut and read level by level. */
 export function FilledForm({ filled }: FilledFormProps) {
   const { inside: words } = useWords();
+  const shown = useApp(filledOrTried) ?? filled;
   return (
     <section className="filled-form" aria-labelledby="filled-title">
       <h3 id="filled-title">{words.filled}</h3>
       <Findings filled={filled} />
       <FilledLooks />
-      <FilledLevels filled={filled} />
-      <FilledSection filled={filled} />
+      <FilledTrial filled={filled} />
+      <FilledLevels filled={shown} foretold={shown === filled ? null : filled} />
+      <FilledSection filled={shown} />
       <Load filled={filled} />
     </section>
   );
@@ -128,7 +130,7 @@ const SIZES = ['girth', 'width', 'depth'] as const;
  * What every level measures over the cloth, and what was asked. Between its points the mesh that is filled is a little smaller than
  * the body: what a girth differs by is added to what the tape takes on that.
  */
-function FilledLevels({ filled }: FilledFormProps) {
+function FilledLevels({ filled, foretold }: FilledFormProps & { readonly foretold: FormFilled | null }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const tapes = useApp((state) => state.form?.report.tapes);
   const lit = useApp((state) => (state.highlight?.kind === 'level' ? state.highlight.id : null));
@@ -152,16 +154,24 @@ function FilledLevels({ filled }: FilledFormProps) {
             </tr>
           </thead>
           <tbody>
-            {filled.measures.levels.map(({ id, name, asked, found }) => (
+            {filled.measures.levels.map(({ id, name, asked, found }, k) => (
               <LitRow key={id} points={{ kind: 'level', id }} isLit={lit === id}>
                 <th scope="row">{say(name)}</th>
                 {SIZES.map((size) => {
                   const tape = tapes?.find((taken) => size === 'girth' && taken.id === `${id}Girth`);
                   const wanted = tape?.got ?? asked[size];
+                  const usual = foretold?.measures.levels[k].found[size];
                   return (
                     <td key={size} className="number">
                       {bare(wanted + found[size] - asked[size])}{' '}
-                      <span className="difference">{words.form.asked(bare(wanted))}</span>
+                      <span className="difference">
+                        {usual === undefined
+                          ? words.form.asked(bare(wanted))
+                          : words.trial.foretold(
+                              bare(wanted + usual - asked[size]),
+                              numbers.signedLength(found[size] - usual, unit),
+                            )}
+                      </span>
                     </td>
                   );
                 })}
@@ -185,9 +195,4 @@ function Load({ filled: { load } }: FilledFormProps) {
       {words.load(fixed(KILOPASCALS * load.pressure, 1), fixed(load.shell.weft, 0))}
     </p>
   );
-}
-
-/** Beside inches in decimals of them. */
-function sayMillimetres(mm: number, unit: DisplayUnit, numbers: Numbers, decimals = 1): string {
-  return unit === 'cm' ? `${numbers.fixed(mm, decimals)}\u00a0mm` : numbers.fineLength(mm, unit);
 }

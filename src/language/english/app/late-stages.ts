@@ -56,6 +56,31 @@ export const lateStages = {
       seamHead: 'Seam',
       aboutForces: 'A newton is about the weight of 100 g.',
     },
+    trial: {
+      title: 'What if',
+      about: 'Try it before you sew it. The cut stays; picture, section and table show what comes of it.',
+      zone: 'Filled otherwise',
+      nowhere: 'Nowhere',
+      share: 'How hard there',
+      ofUsual: (share: string) => `${share} of the usual pressure`,
+      cloth: 'All cloth',
+      half: 'Half as firm',
+      asItIs: 'As it is',
+      twice: 'Twice as firm',
+      without: 'Left out',
+      nothing: 'Nothing',
+      working: 'Trying…',
+      same: 'That changes nothing to speak of.',
+      comesOut: (distance: string, where: string, over: string) =>
+        `It changes most at the ${where} above the ${over}: ${distance} further out than foretold.`,
+      fallsIn: (distance: string, where: string, over: string) =>
+        `It changes most at the ${where} above the ${over}: ${distance} further in than foretold.`,
+      fails: 'No shape was found for that; the foretold one is shown.',
+      back: 'Back to the form as foretold',
+      foretold: (length: string, change: string) => `foretold ${length}, ${change}`,
+      garment: (mass: string, shoulders: string, neck: string) =>
+        `Under a garment of ${mass} the shoulders sink by up to ${shoulders}, the neck by ${neck}. A neck block pinned to the pole makes it less.`,
+    },
     tube: {
       title: 'Test tube',
       about:

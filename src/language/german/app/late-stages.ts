@@ -62,6 +62,32 @@ export const lateStages: typeof english = {
       seamHead: 'Naht',
       aboutForces: 'Ein Newton ist etwa das Gewicht von 100 g.',
     },
+    trial: {
+      title: 'Was wäre, wenn',
+      about:
+        'Vor dem Nähen ausprobieren. Der Zuschnitt bleibt; Bild, waagerechter Schnitt und Tabelle zeigen, was daraus wird.',
+      zone: 'Anders gefüllt',
+      nowhere: 'Nirgends',
+      share: 'Wie hart dort',
+      ofUsual: (share) => `${share} des üblichen Drucks`,
+      cloth: 'Aller Stoff',
+      half: 'Halb so fest',
+      asItIs: 'Wie er ist',
+      twice: 'Doppelt so fest',
+      without: 'Weggelassen',
+      nothing: 'Nichts',
+      working: 'Wird ausprobiert …',
+      same: 'Das ändert nichts Nennenswertes.',
+      comesOut: (distance, where, over) =>
+        `Am meisten ändert sich: ${where}, über ${over}, ${distance} weiter außen als vorhergesagt.`,
+      fallsIn: (distance, where, over) =>
+        `Am meisten ändert sich: ${where}, über ${over}, ${distance} weiter innen als vorhergesagt.`,
+      fails: 'Dafür wurde keine Form gefunden; gezeigt wird die vorhergesagte.',
+      back: 'Zurück zur vorhergesagten Büste',
+      foretold: (length, change) => `vorhergesagt ${length}, ${change}`,
+      garment: (mass, shoulders, neck) =>
+        `Unter einem Kleidungsstück von ${mass} sinken die Schultern um bis zu ${shoulders}, der Hals um ${neck}. Ein am Rohr festgesteckter Halsblock macht es weniger.`,
+    },
     tube: {
       title: 'Probeschlauch',
       about:
