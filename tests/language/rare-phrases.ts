@@ -40,6 +40,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'inside.web-too-open': { brace: WEB, open: 0.64, most: 0.6 },
   'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
   'arm.measured': { state: 'flexed' },
+  'measure.of-side': { measure: WAIST, side: 'left' },
   'filled.size-off': { level: WAIST, size: 'width', by: 4.5, isLess: true },
   'step.test-tube.reckoned': { growth: 0.0075 },
   'step.test-tube.usual-cloth': { below: 6, above: 14 },
