@@ -11,7 +11,6 @@ const SLEEVE: Phrase = { id: 'arm.half', values: { half: 'front', side: 'right' 
 export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'body.section-crosses': { level: nameOfPlace('waist') },
   'body.not-faired': {},
-  'body.fit-not-converged': { steps: 60 },
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },
   'file.wrong-value': { field: 'cloth.allowance' },
@@ -23,12 +22,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   },
   'inside.cloth-gives-way-as-measured': { level: WAIST, girth: 900, mostGrowth: 0.5 },
   'inside.line-leaves-panels': { line: { id: 'brace.web-line', values: { half: 'front' } }, side: 'left' },
-  'inside.little-cloth-at-edge': {
-    brace: WEB,
-    opening: { id: 'opening.for-straps', values: { number: 3 } },
-    left: 0,
-    least: 10,
-  },
+  'opening.for-straps': { number: 3 },
   'inside.little-cloth-between': {
     brace: WEB,
     opening: { id: 'opening.for-strap', values: { number: 2 } },
@@ -37,7 +31,6 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
     least: 15,
   },
   'inside.throat-web-without-room': { room: 14, least: 50 },
-  'inside.web-too-open': { brace: WEB, open: 0.64, most: 0.6 },
   'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
   'arm.measured': { state: 'flexed' },
   'measure.of-side': { measure: WAIST, side: 'left' },
