@@ -87,7 +87,7 @@ export function fitFilling(
 }
 
 /** Sizes as of the body itself: between its points the mesh that is filled is a millimetre or two smaller round than that. */
-function onBody(measures: FilledMeasures, sections: Sections): FilledMeasures {
+export function onBody(measures: FilledMeasures, sections: Sections): FilledMeasures {
   const levels = measures.levels.map((level) => {
     const { asked, found } = level;
     const section = sections[level.id];

@@ -1,6 +1,13 @@
 export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
-export { changeBraces, type FittedFilling, fitFilling, movesOfCut, type TrialShell } from './fit-filled.ts';
+export {
+  changeBraces,
+  type FittedFilling,
+  fitFilling,
+  movesOfCut,
+  onBody,
+  type TrialShell,
+} from './fit-filled.ts';
 export { type FlatArms, flattenArms } from './flatten-arms.ts';
 export { flattenProblemFromShell } from './flatten-problem.ts';
 export { heightOfWaist } from './height-of-waist.ts';

@@ -1,4 +1,4 @@
-import type { FittedFilling } from '../assembly/index.ts';
+import { type FittedFilling, onBody } from '../assembly/index.ts';
 import { type Result, success, withUsual } from '../base/index.ts';
 import { type FillingTrial, tryFilling, weighGarment } from '../filled/index.ts';
 import type { TriedForm } from '../form/index.ts';
@@ -7,7 +7,7 @@ import { filledOf } from './assemble-form.ts';
 
 /** A fitted filling with something otherwise, and under the heaviest garment the options name. Issues: as `tryFilling` and `weighGarment`. */
 export function tryFitted(
-  { filled, balance }: FittedFilling,
+  { filled, balance, measures }: FittedFilling,
   options: InsideOptions,
   trial: FillingTrial,
 ): Result<TriedForm> {
@@ -18,5 +18,7 @@ export function tryFitted(
   if (!sag.ok) return sag;
   const { shoulders, top } = sag.value;
   const { change } = tried.value;
-  return success({ filled: filledOf(tried.value), change, garment: { mass, shoulders, top } }, tried.issues);
+  const sections = Object.fromEntries(measures.levels.map(({ id, asked }) => [id, asked]));
+  const shown = { ...tried.value, measures: onBody(tried.value.measures, sections) };
+  return success({ filled: filledOf(shown), change, garment: { mass, shoulders, top } }, tried.issues);
 }
