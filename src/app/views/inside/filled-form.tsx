@@ -126,13 +126,9 @@ function FilledLooks() {
 
 const SIZES = ['girth', 'width', 'depth'] as const;
 
-/**
- * What every level measures over the cloth, and what was asked. Between its points the mesh that is filled is a little smaller than
- * the body: what a girth differs by is added to what the tape takes on that.
- */
+/** What every level measures over the cloth, and what was asked. */
 function FilledLevels({ filled, foretold }: FilledFormProps & { readonly foretold: FormFilled | null }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const tapes = useApp((state) => state.form?.report.tapes);
   const lit = useApp((state) => (state.highlight?.kind === 'level' ? state.highlight.id : null));
   const { inside: words, section } = useWords();
   const numbers = useNumbers();
@@ -158,17 +154,15 @@ function FilledLevels({ filled, foretold }: FilledFormProps & { readonly foretol
               <LitRow key={id} points={{ kind: 'level', id }} isLit={lit === id}>
                 <th scope="row">{say(name)}</th>
                 {SIZES.map((size) => {
-                  const tape = tapes?.find((taken) => size === 'girth' && taken.id === `${id}Girth`);
-                  const wanted = tape?.got ?? asked[size];
                   const usual = foretold?.measures.levels[k].found[size];
                   return (
                     <td key={size} className="number">
-                      {bare(wanted + found[size] - asked[size])}{' '}
+                      {bare(found[size])}{' '}
                       <span className="difference">
                         {usual === undefined
-                          ? words.form.asked(bare(wanted))
+                          ? words.form.asked(bare(asked[size]))
                           : words.trial.foretold(
-                              bare(wanted + usual - asked[size]),
+                              bare(usual),
                               numbers.signedLength(found[size] - usual, unit),
                             )}
                       </span>
