@@ -7,6 +7,7 @@ import type { FilesPhrases } from '../core/files/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
 import type { FormPhrases } from '../core/form/index.ts';
 import type { InsidePhrases } from '../core/inside/index.ts';
+import type { LayingPhrases } from '../core/laying/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { PatternPhrases } from '../core/pattern/index.ts';
@@ -28,6 +29,7 @@ export type CorePhrases = AdvicePhrases &
   FilesPhrases &
   FlattenPhrases &
   FormPhrases &
+  LayingPhrases &
   MakingPhrases &
   MeshPhrases &
   PatternPhrases &

@@ -14,6 +14,7 @@ import type {
   StandFindings,
   StrapGain,
 } from '../inside/index.ts';
+import type { LayPlan } from '../laying/index.ts';
 import type { Mesh } from '../mesh/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
@@ -185,6 +186,8 @@ export interface Form {
   readonly inside?: FormInside;
   /** Filled in space, with panels and braces cut for that; absent where they are cut as unrolled. */
   readonly filled?: FormFilled;
+  /** How the pieces lie on cloth and boards, a plan a use; absent where nobody asked. */
+  readonly laid?: readonly LayPlan[];
   /** How to make it and what to check; absent from drafts. */
   readonly making?: Making;
   /** Ids of the stages that made it, in order: a draft may end early or leave some out. */

@@ -10,6 +10,7 @@ import { bodyStep } from './stages/body.ts';
 import { insideStep, shellPiecesStep } from './stages/cutting.ts';
 import { cutFlatStep, fittedStep } from './stages/filling.ts';
 import type { FormGiven } from './stages/form-step.ts';
+import { laidOutStep } from './stages/laying.ts';
 import { flatStep, laidStep, problemStep } from './stages/panels.ts';
 import { cutStep } from './stages/seams.ts';
 import type { StageId } from './stages.ts';
@@ -25,6 +26,7 @@ export function assembleForm(
   const { shell, closedMesh } = cut;
   const [problem, flat] = [take(problemStep), take(flatStep)];
   const free = options.compareFree && problem && flat ? measureFreeStrain(problem, flat) : undefined;
+  const laid = take(laidOutStep);
   const fitted = take(fittedStep);
   const filled = fitted && filledOf(fitted);
   // Where the form was filled in space, its sections have nothing to say any more.
@@ -49,6 +51,7 @@ export function assembleForm(
     drawings: [...(outer?.drawings ?? []), ...(inner?.drawings ?? [])],
     ...(inner === undefined ? {} : { inside: inner.inside }),
     ...(filled === undefined ? {} : { filled }),
+    ...(laid === undefined ? {} : { laid }),
     stages,
     report,
   };

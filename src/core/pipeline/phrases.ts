@@ -10,7 +10,8 @@ export type PipelinePhrases = {
     | 'panels'
     | 'inside'
     | 'filling'
-    | 'cutting' as `pipeline.${Stage}`]: NoValues;
+    | 'cutting'
+    | 'laying' as `pipeline.${Stage}`]: NoValues;
 } & {
   readonly 'pipeline.done': NoValues;
   readonly 'pipeline.cancelled': NoValues;

@@ -2,6 +2,7 @@ import type { OptionsOf } from '../base/index.ts';
 import { ARM_STATES, type BodyInput, WAIST_KINDS } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
 import { INSIDE_OPTIONS, type InsideOptions } from '../inside/index.ts';
+import { LAYING_OPTIONS, type Laying, USE_IDS } from '../laying/index.ts';
 import { GRAIN_TURN, PATTERN_OPTIONS, type PatternOptions } from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
 import { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS, type TileOptions } from '../sheet/index.ts';
@@ -13,6 +14,7 @@ import {
   type ProjectChecking,
   type ProjectMaking,
 } from './making-and-checking.ts';
+import { keptPlaceSchema, layingSchema, stockPieceSchema, stockSchema } from './laying-schema.ts';
 import { numberSchema, optionSchemas } from './option-schemas.ts';
 import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
 import { z } from './zod-without-code.ts';
@@ -35,6 +37,8 @@ export interface Project {
   readonly cloth: ProjectCloth;
   readonly inside: ProjectInside;
   readonly cutting: ProjectCutting;
+  /** Cloth and boards the pieces are laid on, and where they lie; nothing here changes a piece. */
+  readonly laying?: Laying;
   /** What is done of the order of work; nothing here changes a piece. */
   readonly making?: ProjectMaking;
   /** What was measured on shell and form. */
@@ -148,6 +152,7 @@ export const projectSchema = z.strictObject({
   cloth: clothSchema.default({}),
   inside: insideSchema.default({}),
   cutting: cuttingSchema.default({}),
+  laying: layingSchema.exactOptional(),
   making: makingSchema.exactOptional(),
   checking: checkingSchema.exactOptional(),
 }) satisfies z.ZodType<Project>;
@@ -168,6 +173,13 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['cutting', Object.keys(cuttingSchema.shape)],
   ['cutting.measuredBars', ['across', 'up']],
   ['cutting.mat', ['width', 'height']],
+  ['laying', Object.keys(layingSchema.shape)],
+  ...USE_IDS.flatMap((id): [string, string[]][] => [
+    [`laying.${id}`, Object.keys(stockSchema.shape)],
+    [`laying.${id}.print`, Object.keys(LAYING_OPTIONS.print)],
+    [`laying.${id}.pieces.*`, Object.keys(stockPieceSchema.shape)],
+    [`laying.${id}.placed.*`, Object.keys(keptPlaceSchema.shape)],
+  ]),
   ['making', Object.keys(makingSchema.shape)],
   ['checking', Object.keys(checkingSchema.shape)],
   ['checking.entries.*', Object.keys(checkingEntrySchema.shape)],

@@ -11,6 +11,7 @@ const keyOrder = [
   'cloth',
   'inside',
   'cutting',
+  'laying',
   'making',
   'checking',
   'figure',

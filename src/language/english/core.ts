@@ -8,6 +8,7 @@ import { exported } from './core/export.ts';
 import { files } from './core/files.ts';
 import { flatten } from './core/flatten.ts';
 import { inside } from './core/inside.ts';
+import { laying } from './core/laying.ts';
 import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
 import { pattern } from './core/pattern.ts';
@@ -34,6 +35,7 @@ export const catalogue: Catalogue = {
     ...exported,
     ...files,
     ...flatten,
+    ...laying,
     ...making,
     ...mesh,
     ...pattern,

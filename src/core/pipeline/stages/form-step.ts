@@ -20,6 +20,8 @@ export interface StepOptions {
    * cut as unrolled, smaller by what was typed in. The project may say that they always are (`inside.recut`).
    */
   readonly fills?: boolean;
+  /** Also lay the pieces on cloth and boards, which tells how much to buy: some seconds more. */
+  readonly lays?: boolean;
   /** Printed on pieces; passed in because core has no calendar. */
   readonly date?: string;
 }

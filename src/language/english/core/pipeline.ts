@@ -9,6 +9,7 @@ export const pipeline: Entries<PipelinePhrases> = {
   'pipeline.inside': 'Designing webs and plates',
   'pipeline.filling': 'Filling the form and cutting for it',
   'pipeline.cutting': 'Drafting the pieces',
+  'pipeline.laying': 'Laying the pieces on the cloth',
   'pipeline.done': 'Done',
   'pipeline.cancelled': 'Stopped before the form was finished.',
   'pipeline.not-fitted': ({ reasons }, { say }) =>

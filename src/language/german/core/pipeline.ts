@@ -9,6 +9,7 @@ export const pipeline: Entries<PipelinePhrases> = {
   'pipeline.inside': 'Stege und Platten werden entworfen',
   'pipeline.filling': 'Die Büste füllen und dafür zuschneiden',
   'pipeline.cutting': 'Die Schnittteile werden gezeichnet',
+  'pipeline.laying': 'Die Teile werden auf den Stoff gelegt',
   'pipeline.done': 'Fertig',
   'pipeline.cancelled': 'Angehalten, bevor die Form fertig war.',
   'pipeline.not-fitted': ({ reasons }, { say }) =>

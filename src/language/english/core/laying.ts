@@ -1,0 +1,78 @@
+import type { LayingPhrases, UseId } from '../../../core/laying/index.ts';
+import type { Entries } from '../../catalogue.ts';
+import { inYards } from '../../yards.ts';
+
+/** Inside a sentence. */
+const stocks: Readonly<Record<UseId, string>> = {
+  shell: 'shell cloth',
+  interfacing: 'interfacing',
+  lining: 'lining',
+  trial: 'cloth for the trial shell',
+  webs: 'cloth for webs',
+  covers: 'cloth for covers',
+  arms: 'cloth for the arms',
+  'test-tube': 'cloth for the test tube',
+  card: 'card',
+  foam: 'foam',
+};
+
+/** What is said of pieces laid on cloth and boards. */
+export const laying: Entries<LayingPhrases> = {
+  'use.shell': 'Shell',
+  'use.interfacing': 'Interfacing',
+  'use.lining': 'Lining',
+  'use.trial': 'Trial shell',
+  'use.webs': 'Webs, ties and sleeve',
+  'use.covers': 'Covers of the plates',
+  'use.arms': 'Arms',
+  'use.test-tube': 'Test tube',
+  'use.card': 'Card for the plates',
+  'use.foam': 'Foam for the neck block',
+
+  'laying.too-narrow': ({ use, piece, width, needed }, { say, length }) =>
+    `The ${stocks[use]} is ${length(width)} wide, too narrow for “${say(piece)}”. It takes ${length(needed)} at least, selvedges included.`,
+  'laying.crosses-itself': ({ use, number }) =>
+    `The outline of piece ${number} of the ${stocks[use]} crosses itself or bounds nothing. Set its corners in order, once round.`,
+  'laying.no-room': ({ use, pieces }, { say }) =>
+    `No room was found on the ${stocks[use]} for ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. Add a piece or a sheet, or let pieces lie both ways.`,
+  'laying.print-gap': ({ seam, level, pieces, along, across }, { say, fixed }) =>
+    `Seam ${seam}, ${pieces.map((piece) => `“${say(piece)}”`).join(' to ')}: at the ${say(level).toLowerCase()} the print cannot go on. It is off by ${fixed(along, 1)} mm along the grain and ${fixed(across, 1)} mm across.`,
+  'laying.print-on-fold': ({ use }) =>
+    `The ${stocks[use]} is folded, so nobody sees where its print lies on the lower layer. Lay it single to meet the print at the seams.`,
+  'laying.not-laid': ({ use, reasons }, { say }) =>
+    `The ${stocks[use]} could not be laid out: ${reasons.map(say).join(' ')}`,
+
+  'lay.title': ({ project }) => `Lay plans – ${project}`,
+  'lay.heading': ({ use }, { say }) => say({ id: `use.${use}`, values: {} }),
+  'lay.roll': ({ length: used, width, wasted }, { length, percent }) =>
+    `Takes ${length(used)} of cloth ${length(width)} wide; ${percent(wasted, 0)} falls off.`,
+  'lay.sheets': ({ sheets, length: long, width, wasted }, { length, percent }) =>
+    `${sheets === 1 ? '1 sheet' : `${sheets} sheets`} of ${length(long)} × ${length(width)}; ${percent(wasted, 0)} is left over.`,
+  'lay.own': ({ sheets, wasted }, { percent }) =>
+    `${sheets === 1 ? '1 piece' : `${sheets} pieces`} of what is at hand; ${percent(wasted, 0)} is left over.`,
+  'lay.buy': ({ metric, yards, shrinkage }, { fixed, percent }) =>
+    `Buy ${fixed(metric / 1000, 2)} m, or ${inYards(yards)} yd${shrinkage > 0 ? `: ${percent(shrinkage, 0)} may be lost in washing` : ''}.`,
+  'lay.scale': ({ scale }) => `Scale 1 to ${scale}.`,
+  'lay.how': ({ ways }) =>
+    ways === 'one'
+      ? 'Right side up, in one layer; every arrow points to the same end of the cloth.'
+      : 'Right side up, in one layer; arrows may point to either end.',
+  'lay.folded': 'Fold the cloth along its length, right side in. Twins are cut through both layers.',
+  'lay.shared-lines': 'Where two pieces touch, one cut parts both.',
+  'lay.print': ({ along, across, level }, { say, length }) =>
+    `Print: one repeat is ${along > 0 ? `${length(along)} along` : ''}${along > 0 && across > 0 ? ', ' : ''}${across > 0 ? `${length(across)} across` : ''}. It goes on over the seams at the ${say(level).toLowerCase()}; pin partners there first.`,
+  'lay.sheet': ({ number }) => `Sheet ${number}`,
+  'lay.number': ({ number, piece }, { say }) => `${number}  ${say(piece)}`,
+  'lay.left': ({ pieces }, { say }) => `Not laid, for want of room: ${pieces.map(say).join(', ')}.`,
+
+  'lay.to-buy.cloth': ({ note, width, yards, wasted }, { say, length, percent }) =>
+    `${inYards(yards)} yd of ${length(width)} width, as laid out (${percent(wasted, 0)} falls off)${after(say(note))}`,
+  'lay.to-buy.interfacing': ({ note, width, yards }, { say, length }) =>
+    `${inYards(yards)} yd of ${length(width)} width, for the whole laid length of the shell’s cloth${after(say(note))}`,
+  'lay.to-buy.sheets': ({ note, length: long, width }, { say, length }) =>
+    `sheets of ${length(long)} × ${length(width)}, as laid out${after(say(note))}`,
+};
+
+function after(note: string): string {
+  return note === '' ? '' : `; ${note}`;
+}
