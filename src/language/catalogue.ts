@@ -9,6 +9,7 @@ import type { FormPhrases } from '../core/form/index.ts';
 import type { InsidePhrases } from '../core/inside/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
+import type { NestingPhrases } from '../core/nesting/index.ts';
 import type { PatternPhrases } from '../core/pattern/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
@@ -30,6 +31,7 @@ export type CorePhrases = AdvicePhrases &
   FormPhrases &
   MakingPhrases &
   MeshPhrases &
+  NestingPhrases &
   PatternPhrases &
   PipelinePhrases &
   PlanPhrases &

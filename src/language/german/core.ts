@@ -10,6 +10,7 @@ import { flatten } from './core/flatten.ts';
 import { inside } from './core/inside.ts';
 import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
+import { nesting } from './core/nesting.ts';
 import { pattern } from './core/pattern.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
@@ -37,6 +38,7 @@ export const catalogue: Catalogue = {
     ...flatten,
     ...making,
     ...mesh,
+    ...nesting,
     ...pattern,
     ...pipeline,
     ...plan,
