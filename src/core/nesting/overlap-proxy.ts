@@ -3,7 +3,7 @@
  * 0 bytes to its circles, 1 fours of circles, 2 bytes to its edges, 3 fours of edges, 4 bytes to the boxes of the fours of edges,
  * 5 how many circles.
  * Circles of a four: x × 4, y × 4, radius × 4; missing ones lie far off with radius 0. Edges: x × 4, y × 4 of the beginnings,
- * x × 4, y × 4 of the ends; missing ones lie far off. Boxes: left, bottom, right, top.
+ * x × 4, y × 4 of the ends; missing ones lie far off. Boxes: left, bottom, −right, −top.
  */
 export interface ShapeMemory {
   readonly buffer: ArrayBuffer;
@@ -38,7 +38,7 @@ export function overlapProxy(
 }
 
 /** Negative where no two circles meet. */
-export function sumOverCircles(
+function sumOverCircles(
   { heads, floats }: ShapeMemory,
   a: number,
   b: number,
@@ -89,11 +89,11 @@ function doOutlinesTouch({ heads, floats }: ShapeMemory, a: number, b: number, d
   const whole = boxesB + 4 * countB;
   const left = f(floats[whole] + dx);
   const bottom = f(floats[whole + 1] + dy);
-  const right = f(floats[whole + 2] + dx);
-  const top = f(floats[whole + 3] + dy);
+  const right = -f(floats[whole + 2] - dx);
+  const top = -f(floats[whole + 3] - dy);
   for (let four = startA, box = boxesA; four < endA; four += EDGE_FOUR, box += 4) {
-    if (floats[box] > right || floats[box + 2] < left) continue;
-    if (floats[box + 1] > top || floats[box + 3] < bottom) continue;
+    if (floats[box] > right || -floats[box + 2] < left) continue;
+    if (floats[box + 1] > top || -floats[box + 3] < bottom) continue;
     for (let at = four; at < four + 4; at++) {
       const px = f(floats[at] - dx);
       const py = f(floats[at + 4] - dy);
@@ -103,12 +103,12 @@ function doOutlinesTouch({ heads, floats }: ShapeMemory, a: number, b: number, d
       const x1 = px < qx ? qx : px;
       const y0 = py < qy ? py : qy;
       const y1 = py < qy ? qy : py;
-      if (floats[whole] > x1 || floats[whole + 2] < x0) continue;
-      if (floats[whole + 1] > y1 || floats[whole + 3] < y0) continue;
+      if (floats[whole] > x1 || -floats[whole + 2] < x0) continue;
+      if (floats[whole + 1] > y1 || -floats[whole + 3] < y0) continue;
       for (let n = 0; n < countB; n++) {
         const other = boxesB + 4 * n;
-        if (floats[other] > x1 || floats[other + 2] < x0) continue;
-        if (floats[other + 1] > y1 || floats[other + 3] < y0) continue;
+        if (floats[other] > x1 || -floats[other + 2] < x0) continue;
+        if (floats[other + 1] > y1 || -floats[other + 3] < y0) continue;
         if (doesEdgeTouch(floats, startB + EDGE_FOUR * n, px, py, qx, qy, x0, y0, x1, y1)) return true;
       }
     }

@@ -59,11 +59,11 @@ function packEdges(
   const widen = (box: number, x: number, y: number): void => {
     floats[box] = Math.min(floats[box], x);
     floats[box + 1] = Math.min(floats[box + 1], y);
-    floats[box + 2] = Math.max(floats[box + 2], x);
-    floats[box + 3] = Math.max(floats[box + 3], y);
+    floats[box + 2] = Math.min(floats[box + 2], -x);
+    floats[box + 3] = Math.min(floats[box + 3], -y);
   };
   const whole = boxes + 4 * fours;
-  for (let box = boxes; box <= whole; box += 4) floats.set([Infinity, Infinity, -Infinity, -Infinity], box);
+  for (let box = boxes; box <= whole; box += 4) floats.fill(Infinity, box, box + 4);
   for (let k = 0; k < 4 * fours; k++) {
     const to = at + 16 * (k >> 2) + (k & 3);
     for (const [end, place] of [k, k + 1].entries()) {

@@ -1,7 +1,6 @@
-import { type Body, Layout, type OverlapOf, type Stance, type Zone } from './layout.ts';
+import { type Body, Layout, type Stance, type Zone } from './layout.ts';
 import { boxOf, type ReadyOutline, readyOutline, type Shape, turnShape } from './make-shapes.ts';
-import { overlapProxy } from './overlap-proxy.ts';
-import { packShapes } from './pack-shapes.ts';
+import { measureOverlap } from './measure-overlap.ts';
 import type { NestPlacement, NestProblem } from './types.ts';
 
 /** Of the largest diameter: what outlines are grown by, so that rounding to single precision hides no overlap. */
@@ -34,14 +33,9 @@ export function prepareSearch(problem: NestProblem): Prepared {
     const shape = shapeOf(outline, 0, false, 0);
     bodies.push({ stances: [{ shape, turn: 0, latticeX: undefined, latticeY: undefined }], moves: false });
   }
-  const layout = new Layout(bodies, shapes, zones, overlapOf(shapes));
+  const layout = new Layout(bodies, shapes, zones, measureOverlap(shapes));
   layWhatStays(problem, layout);
   return { layout, items: problem.items.length, hair };
-}
-
-function overlapOf(shapes: readonly Shape[]): OverlapOf {
-  const memory = packShapes(shapes, (bytes) => new ArrayBuffer(bytes));
-  return (a, b, dx, dy, epsilon) => overlapProxy(memory, a, b, dx, dy, epsilon);
 }
 
 function zonesOf(problem: NestProblem): Zone[] {
