@@ -10,6 +10,7 @@ import type { InsidePhrases } from '../core/inside/index.ts';
 import type { LayingPhrases } from '../core/laying/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
+import type { NestingPhrases } from '../core/nesting/index.ts';
 import type { PatternPhrases } from '../core/pattern/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
@@ -32,6 +33,7 @@ export type CorePhrases = AdvicePhrases &
   LayingPhrases &
   MakingPhrases &
   MeshPhrases &
+  NestingPhrases &
   PatternPhrases &
   PipelinePhrases &
   PlanPhrases &

@@ -11,6 +11,7 @@ import { inside } from './core/inside.ts';
 import { laying } from './core/laying.ts';
 import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
+import { nesting } from './core/nesting.ts';
 import { pattern } from './core/pattern.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
@@ -38,6 +39,7 @@ export const catalogue: Catalogue = {
     ...laying,
     ...making,
     ...mesh,
+    ...nesting,
     ...pattern,
     ...pipeline,
     ...plan,

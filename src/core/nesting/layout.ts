@@ -1,0 +1,270 @@
+import { isOneInside, type Shape } from './make-shapes.ts';
+import { HEAD } from './overlap-proxy.ts';
+import type { NestLattice } from './types.ts';
+
+/** A rectangle in which items may lie. Sheets lie beside each other along x, so that one coordinate tells how much is used. */
+export interface Zone {
+  readonly left: number;
+  /** Infinity: an endless strip. */
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+  readonly sheet: number;
+}
+
+/** One way an item may lie. */
+export interface Stance {
+  /** Index into the shapes. */
+  readonly shape: number;
+  readonly turn: number;
+  readonly latticeX: NestLattice | undefined;
+  readonly latticeY: NestLattice | undefined;
+}
+
+/** Something that lies on the cloth: an item, or what is taken from the start. */
+export interface Body {
+  readonly stances: readonly Stance[];
+  /** False: it stays where it is. */
+  readonly moves: boolean;
+}
+
+/** Overlap of two shapes, as `overlapProxy`; places are indices of shapes. */
+export type OverlapOf = (a: number, b: number, dx: number, dy: number, epsilon: number) => number;
+
+export interface Snapshot {
+  readonly stance: Int32Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+/** Beyond this share of the height an item may stand out of its zone: what rounding to single precision takes. */
+const SLACK = 1e-6;
+/** Of the larger diameter: how deep an overlap is where its measure begins to decay. As in arXiv:2509.13329. */
+const DECAY = 0.01;
+
+/**
+ * Where everything lies (x, y of the middle of each shape's box), how much each pair overlaps, and what each pair weighs.
+ * Bodies not yet laid have no box and meet nobody.
+ */
+export class Layout {
+  readonly count: number;
+  readonly stance: Int32Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly isLaid: Uint8Array;
+  readonly weights: Float64Array;
+  /** Unweighted, count × count, symmetric. */
+  readonly losses: Float64Array;
+  /** Of the last place judged. */
+  readonly row: Float64Array;
+  evaluations = 0;
+  limit = Infinity;
+
+  private readonly boxes: Float64Array;
+  private readonly shapeOf: Int32Array;
+  private readonly shapeBoxes: Float64Array;
+  private readonly diameters: Float64Array;
+  private readonly sizes: Float64Array;
+
+  constructor(
+    readonly bodies: readonly Body[],
+    readonly shapes: readonly Shape[],
+    readonly zones: readonly Zone[],
+    private readonly overlapOf: OverlapOf,
+  ) {
+    const n = bodies.length;
+    this.count = n;
+    this.stance = new Int32Array(n);
+    this.shapeOf = new Int32Array(n);
+    this.x = new Float64Array(n);
+    this.y = new Float64Array(n);
+    this.isLaid = new Uint8Array(n);
+    this.weights = new Float64Array(n * n).fill(1);
+    this.losses = new Float64Array(n * n);
+    this.row = new Float64Array(n);
+    this.boxes = new Float64Array(4 * n).fill(NaN);
+    this.shapeBoxes = Float64Array.from(shapes.flatMap(({ box }) => [...box]));
+    const first = bodies.map(({ stances }) => shapes[stances[0].shape].of);
+    this.diameters = Float64Array.from(first, ({ diameter }) => Math.fround(diameter));
+    this.sizes = Float64Array.from(first, ({ hullArea }) => Math.sqrt(Math.sqrt(hullArea)));
+  }
+
+  /** Weighted loss of a body at a place, and its unweighted losses in `row`; stops once it is above `bound`. */
+  judge(body: number, stance: number, x: number, y: number, bound: number): number {
+    this.evaluations++;
+    const { boxes, count, weights, row, shapeBoxes } = this;
+    const { shape } = this.bodies[body].stances[stance];
+    const left = x + shapeBoxes[4 * shape];
+    const bottom = y + shapeBoxes[4 * shape + 1];
+    const right = x + shapeBoxes[4 * shape + 2];
+    const top = y + shapeBoxes[4 * shape + 3];
+    let total = 0;
+    for (let j = 0, at = 0; j < count; j++, at += 4) {
+      row[j] = 0;
+      // Not laid: no comparison with NaN holds.
+      if (!(boxes[at] < right && boxes[at + 2] > left && boxes[at + 1] < top && boxes[at + 3] > bottom))
+        continue;
+      if (j === body) continue;
+      const loss = this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
+      if (loss === 0) continue;
+      row[j] = loss;
+      total += weights[body * count + j] * loss;
+      if (total > bound) return total;
+    }
+    return total;
+  }
+
+  private lossOf(body: number, shape: number, j: number, dx: number, dy: number): number {
+    const other = this.shapeOf[j];
+    const epsilon = Math.fround(DECAY * Math.max(this.diameters[body], this.diameters[j]));
+    let overlap = this.overlapOf(HEAD * shape, HEAD * other, Math.fround(dx), Math.fround(dy), epsilon);
+    if (overlap <= 0) {
+      if (!this.mayHold(shape, other, dx, dy)) return 0;
+      if (!isOneInside(this.shapes[shape], this.shapes[other], dx, dy)) return 0;
+      overlap = -overlap;
+    }
+    return Math.sqrt(overlap + epsilon * epsilon) * this.sizes[body] * this.sizes[j];
+  }
+
+  /** True when the box of one lies in that of the other. */
+  private mayHold(a: number, b: number, dx: number, dy: number): boolean {
+    const boxes = this.shapeBoxes;
+    const left = boxes[4 * a] - boxes[4 * b] - dx;
+    const bottom = boxes[4 * a + 1] - boxes[4 * b + 1] - dy;
+    const right = boxes[4 * a + 2] - boxes[4 * b + 2] - dx;
+    const top = boxes[4 * a + 3] - boxes[4 * b + 3] - dy;
+    return (
+      (left >= 0 && bottom >= 0 && right <= 0 && top <= 0) ||
+      (left <= 0 && bottom <= 0 && right >= 0 && top >= 0)
+    );
+  }
+
+  /** Lays a body there and brings the losses up to date. */
+  lay(body: number, stance: number, x: number, y: number): void {
+    const { count, losses, row } = this;
+    this.judge(body, stance, x, y, Infinity);
+    this.evaluations--;
+    for (let j = 0; j < count; j++) {
+      losses[body * count + j] = row[j];
+      losses[j * count + body] = row[j];
+    }
+    this.put(body, stance, x, y);
+  }
+
+  private put(body: number, stance: number, x: number, y: number): void {
+    const { shape } = this.bodies[body].stances[stance];
+    this.stance[body] = stance;
+    this.shapeOf[body] = shape;
+    this.x[body] = x;
+    this.y[body] = y;
+    this.isLaid[body] = 1;
+    for (let k = 0; k < 4; k++) this.boxes[4 * body + k] = (k & 1 ? y : x) + this.shapeBoxes[4 * shape + k];
+  }
+
+  lift(body: number): void {
+    this.isLaid[body] = 0;
+    this.boxes.fill(NaN, 4 * body, 4 * body + 4);
+    for (let j = 0; j < this.count; j++) {
+      this.losses[body * this.count + j] = 0;
+      this.losses[j * this.count + body] = 0;
+    }
+  }
+
+  weightedLossOf(body: number): number {
+    const { count, losses, weights } = this;
+    let sum = 0;
+    for (let k = body * count; k < (body + 1) * count; k++) sum += losses[k] * weights[k];
+    return sum;
+  }
+
+  totalLoss(): number {
+    const { count, losses } = this;
+    let sum = 0;
+    for (let i = 1; i < count; i++) for (let j = 0; j < i; j++) sum += losses[i * count + j];
+    return sum;
+  }
+
+  snapshot(): Snapshot {
+    return { stance: this.stance.slice(), x: this.x.slice(), y: this.y.slice() };
+  }
+
+  /** Everything is where it was; what is out of reach of the limit is pulled in. Losses are taken anew. */
+  restore({ stance, x, y }: Snapshot): void {
+    for (let i = 0; i < this.count; i++) this.put(i, stance[i], x[i], y[i]);
+    for (let i = 0; i < this.count; i++) this.pullIn(i);
+    for (let i = 0; i < this.count; i++) this.lay(i, this.stance[i], this.x[i], this.y[i]);
+  }
+
+  /** Into the nearest place of its zone, at its lattice; into the first zone with room where its own has none. */
+  private pullIn(body: number): void {
+    if (!this.bodies[body].moves) return;
+    const zone = this.zoneAt(this.x[body]);
+    const stance = this.stance[body];
+    const place = { x: 0, y: 0 };
+    const tries = [zone, ...this.zones.keys()];
+    for (const one of tries) {
+      if (!this.fit(body, stance, one, this.x[body], this.y[body], place)) continue;
+      this.put(body, stance, place.x, place.y);
+      return;
+    }
+  }
+
+  zoneAt(x: number): number {
+    let zone = 0;
+    while (zone + 1 < this.zones.length && this.zones[zone + 1].left <= x) zone++;
+    return zone;
+  }
+
+  /** The nearest allowed place to (x, y) in a zone; false when there is none. */
+  fit(
+    body: number,
+    stance: number,
+    zone: number,
+    x: number,
+    y: number,
+    place: { x: number; y: number },
+  ): boolean {
+    const { left, right, bottom, top } = this.zones[zone];
+    const { shape, latticeX, latticeY } = this.bodies[body].stances[stance];
+    const { halfWidth, halfHeight, middleX, middleY } = this.shapes[shape];
+    const slack = SLACK * (top - bottom);
+    const end = Math.min(right + slack, this.limit);
+    place.x = nearest(x, left - slack + halfWidth, end - halfWidth, left + middleX, latticeX);
+    place.y = nearest(y, bottom - slack + halfHeight, top + slack - halfHeight, bottom + middleY, latticeY);
+    // Not a number where there is no room.
+    return place.x + place.y < Infinity;
+  }
+
+  /** Right end of the rightmost body that moves or is held. */
+  used(): number {
+    let right = -Infinity;
+    for (let i = 0; i < this.count; i++) {
+      if (!this.isLaid[i]) continue;
+      right = Math.max(right, this.rightOf(i));
+    }
+    return right;
+  }
+
+  rightOf(body: number): number {
+    return this.x[body] + this.shapes[this.shapeOf[body]].halfWidth;
+  }
+}
+
+/** The value of [low, high] nearest to x, on the lattice from `origin` where there is one; NaN when there is none. */
+function nearest(
+  x: number,
+  low: number,
+  high: number,
+  origin: number,
+  lattice: NestLattice | undefined,
+): number {
+  if (!(low <= high)) return NaN;
+  const inside = x < low ? low : x > high ? high : x;
+  if (!lattice) return inside;
+  const start = origin + lattice.phase;
+  const first = Math.ceil((low - start) / lattice.period);
+  const last = Math.floor((high - start) / lattice.period);
+  if (first > last) return NaN;
+  const k = Math.round((inside - start) / lattice.period);
+  return start + lattice.period * Math.min(last, Math.max(first, k));
+}
