@@ -43,7 +43,7 @@ export async function makeCommand(
   const fineness = options.triangles === undefined ? {} : { targetTriangles: options.triangles };
   const form = makeWithProgress(
     withOptions(project.value, options),
-    { ...fineness, fills: true, now: () => performance.now(), date },
+    { ...fineness, fills: true, lays: true, now: () => performance.now(), date },
     streams,
     reader,
   );

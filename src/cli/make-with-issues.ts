@@ -17,7 +17,7 @@ export async function makeWithIssues(
     stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return null;
   }
-  const form = makeWithProgress(project.value, { fills: true }, streams, reader);
+  const form = makeWithProgress(project.value, { fills: true, lays: true }, streams, reader);
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   return form.ok ? form.value : null;
 }

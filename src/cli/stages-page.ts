@@ -9,6 +9,7 @@ import {
 import { writeSvg } from '../core/export/index.ts';
 import { pictureStrain } from '../core/flatten/index.ts';
 import type { Form } from '../core/form/index.ts';
+import { drawLayPages } from '../core/laying/index.ts';
 import type { Bounds } from '../core/math/index.ts';
 import { pictureCurve, pictureMesh, type View } from '../core/mesh/index.ts';
 import { STAGES, type StageId } from '../core/pipeline/index.ts';
@@ -73,6 +74,20 @@ ${pictureViews('How the seams bend', (view) => pictureBend(shell, view))}
   cutting: {
     title: 'Cutting',
     content: ({ drawings }) => drawings.map(({ drawing }) => inline(drawing)).join('\n'),
+  },
+  laying: {
+    title: 'Laying',
+    content: ({ laid = [], pieces, inside, project }, { say }) =>
+      drawLayPages(
+        laid,
+        [...pieces, ...(inside?.pieces ?? [])],
+        project.laying ?? {},
+        project.name,
+        { pageWidth: 210, pageHeight: 297, margin: 10 },
+        say,
+      )
+        .map(inline)
+        .join('\n'),
   },
 };
 

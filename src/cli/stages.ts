@@ -41,6 +41,7 @@ async function writeStages(files: string[], options: { out: string; triangles: s
       ? makeForm(project.value, {
           speaker: reader.speaker,
           targetTriangles: Number(options.triangles),
+          lays: true,
           now: () => performance.now(),
           date: new Date().toISOString().slice(0, 10),
         })

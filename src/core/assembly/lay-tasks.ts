@@ -29,7 +29,7 @@ export interface LaidForm {
  * Evaluations a use is laid with where nobody looks on; few pieces are done sooner. The shell's matter most.
  * A second or two for the shell on a slow core.
  */
-const BUDGET = { shell: 400_000, other: 60_000 } as const;
+const BUDGET = { shell: 1_500_000, other: 200_000 } as const;
 
 /** Every use of a form that has pieces and is wanted, with what it is laid on. */
 export function layTasks(form: LaidForm, laying: Laying | undefined): LayTask[] {

@@ -1,10 +1,11 @@
 import { type Phrase, type Say, verbatim, withUsual } from '../base/index.ts';
 import { type Drawing, type DrawingItem, foldText, makeLayer, makeText } from '../drawing/index.ts';
-import { nameOfPlace } from '../seams/index.ts';
 import type { Piece } from '../pattern/index.ts';
+import { nameOfPlace } from '../seams/index.ts';
 import { drawLay, type LayDrawing, scaleForView, viewsOfPlan } from './draw-lay.ts';
 import { LAYING_OPTIONS } from './laying-options.ts';
 import { lengthToBuy } from './length-to-buy.ts';
+import { wayOfMeeting } from './match-print.ts';
 import { phrase } from './phrases.ts';
 import { isPrinted } from './turns-of-piece.ts';
 import type { Laying, LayPlan, Stock } from './types.ts';
@@ -90,8 +91,10 @@ function blocksOf(
       ...(plan.sheetsUsed > 1 ? [say(phrase('lay.sheet', { number: i + 1 }))] : []),
     ].join(' – ');
     const told = i === 0 ? tellOfPlan(plan, stock) : [];
-    const rows = [...told, phrase('lay.scale', { scale })].flatMap((words) => foldText(say(words), WORDS, room));
-    const above = HEADING + 2 + rows.length * ROW;
+    const rows = [...told, phrase('lay.scale', { scale })].flatMap((words) =>
+      foldText(say(words), WORDS, room),
+    );
+    const above = HEADING + 4 + rows.length * ROW;
     const { numbered } = drawLay(plan, view, pieces, stock, { ...box, y: 0 }, say);
     const legend = numbered.flatMap((id, k) => {
       const name = pieces.find((piece) => piece.id === id)?.name ?? verbatim(id);
@@ -147,9 +150,11 @@ export function tellOfPlan(plan: LayPlan, stock: Stock): Phrase[] {
     ...(ground.kind === 'roll'
       ? [phrase('lay.buy', { ...lengthToBuy(plan, stock), shrinkage: options.shrinkage })]
       : []),
-    ...(use.isCloth ? [ground.isFolded ? phrase('lay.folded') : phrase('lay.how', { ways: isOneWay ? 'one' : 'both' })] : []),
+    ...(use.isCloth
+      ? [ground.isFolded ? phrase('lay.folded') : phrase('lay.how', { ways: isOneWay ? 'one' : 'both' })]
+      : []),
     ...((options.leastGap ?? use.gap) === 0 ? [phrase('lay.shared-lines')] : []),
-    ...(isPrinted(print) && print.meets
+    ...(wayOfMeeting(print) !== undefined
       ? [phrase('lay.print', { along: print.along, across: print.across, level: nameOfPlace(print.level) })]
       : []),
     ...(left.length > 0 ? [phrase('lay.left', { pieces: left.map(nameOf) })] : []),

@@ -134,7 +134,7 @@ function nameOn(outline: Float64Array, name: string): string[] | undefined {
   for (let count = 1; count <= Math.min(most, 4); count++) {
     // Half of the rows' height leaves so much of the widest inscribed circle.
     const half = ((count + 1) * ROW) / 2;
-    const room = 2 * Math.sqrt(Math.max(0, radius * radius - half * half)) + 2 * radius * 0.3;
+    const room = 2 * Math.sqrt(Math.max(0, radius * radius - half * half)) + 0.2 * radius;
     const rows = foldText(name, LETTERS, room);
     if (rows.length <= count && rows.every((row) => measureText(row, LETTERS) <= room)) return rows;
   }
@@ -157,7 +157,14 @@ function arrowOf(
   const [bx, by] = [-ux + uy, -uy - ux];
   return [
     makePath([cx - half * ux, cy - half * uy, tx, ty]),
-    makePath([tx + head * 0.7 * ax, ty + head * 0.7 * ay, tx, ty, tx + head * 0.7 * bx, ty + head * 0.7 * by]),
+    makePath([
+      tx + head * 0.7 * ax,
+      ty + head * 0.7 * ay,
+      tx,
+      ty,
+      tx + head * 0.7 * bx,
+      ty + head * 0.7 * by,
+    ]),
   ];
 }
 

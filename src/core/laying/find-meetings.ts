@@ -20,8 +20,8 @@ const ON_SEAM = 0.05;
 export function findMeetings(pieces: readonly Piece[]): Meeting[] {
   const sides = new Map<string, { piece: Piece; points: Float64Array }[]>();
   for (const piece of pieces)
+    // An opening goes by its id, a seam by its letter.
     for (const { id, name, points } of piece.sewLines)
-      // An opening goes by its id, a seam by its letter.
       if (id !== name) sides.set(name, [...(sides.get(name) ?? []), { piece, points }]);
   return [...sides].flatMap(([seam, both]) => {
     if (both.length !== 2 || both[0].piece === both[1].piece) return [];

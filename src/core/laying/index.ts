@@ -1,10 +1,25 @@
-export { type LayBox, type LayDrawing, type LayView, drawLay, placePiece, scaleForView, viewsOfPlan } from './draw-lay.ts';
+export {
+  drawLay,
+  type LayBox,
+  type LayDrawing,
+  type LayView,
+  placePiece,
+  scaleForView,
+  viewsOfPlan,
+} from './draw-lay.ts';
 export { drawLayPages, type LayPaper, tellOfPlan } from './draw-lay-pages.ts';
 export { findMeetings, type Meeting } from './find-meetings.ts';
+export { isAsKept, type LayProgress, type LayTask, layAll, layPieces } from './lay-pieces.ts';
 export { LAYING_OPTIONS } from './laying-options.ts';
-export { isAsKept, layAll, type LayProgress, type LayTask, layPieces } from './lay-pieces.ts';
 export { type LengthToBuy, lengthToBuy } from './length-to-buy.ts';
-export { type ClothPrint, type MatchedPrint, type MotifPlace, matchPrint, type Phase } from './match-print.ts';
+export {
+  type ClothPrint,
+  type MatchedPrint,
+  type MotifPlace,
+  matchPrint,
+  type Phase,
+  wayOfMeeting,
+} from './match-print.ts';
 export type { LayingPhrases } from './phrases.ts';
 export type * from './types.ts';
-export { findUse, piecesOfUse, type Use, USE_IDS, USES, type UseId } from './uses.ts';
+export { findUse, piecesOfUse, USE_IDS, USES, type Use, type UseId } from './uses.ts';

@@ -6,10 +6,9 @@ import { nameOfPlace } from '../seams/index.ts';
 import { checkStock } from './check-stock.ts';
 import { findMeetings } from './find-meetings.ts';
 import { layGround } from './lay-ground.ts';
-import { type MatchedPrint, type MotifPlace, matchPrint } from './match-print.ts';
+import { type MatchedPrint, type MotifPlace, matchPrint, wayOfMeeting } from './match-print.ts';
 import { isSameAngle, nestProblem } from './nest-problem.ts';
 import { phrase } from './phrases.ts';
-import { isPrinted } from './turns-of-piece.ts';
 import type { LaidPiece, LayGround, LayPlan, Stock } from './types.ts';
 import { findUse, type UseId } from './uses.ts';
 
@@ -44,8 +43,9 @@ export function* layPieces(task: LayTask): Generator<LayProgress, Result<LayPlan
   if (wrong.length > 0) return failure(wrong);
 
   // 1. Where each piece must lie in the print.
-  const meets = use.isCloth && isPrinted(stock.print ?? {}) && stock.print?.meets !== false;
-  const print = meets ? matchPrint(findMeetings(pieces), task.motifs, stock.print ?? {}) : undefined;
+  const { print: cloth = {} } = stock;
+  const meets = use.isCloth && wayOfMeeting(cloth) !== undefined;
+  const print = meets ? matchPrint(findMeetings(pieces), task.motifs, cloth) : undefined;
   const problem = nestProblem(use, pieces, stock, ground, print, task.budget);
 
   // 2. The search.
@@ -58,7 +58,8 @@ export function* layPieces(task: LayTask): Generator<LayProgress, Result<LayPlan
       continue;
     }
     const last = step.value;
-    if (!last.ok) return failure(last.issues.map((issue) => ({ ...issue, path: `${task.use}.${issue.path}` })));
+    if (!last.ok)
+      return failure(last.issues.map((issue) => ({ ...issue, path: `${task.use}.${issue.path}` })));
     const plan = told(last.value);
     return success(plan, [...last.issues, ...issuesOf(plan, task)]);
   }

@@ -12,8 +12,11 @@ const PRINT = {
   firstAcross: { unit: 'mm', min: 0, max: 2000, usual: 0 },
   /** From the cut end of the cloth to the middle of the first motif. Read in `match-print`. */
   firstAlong: { unit: 'mm', min: 0, max: 2000, usual: 0 },
-  /** Whether the print goes on across the seams, as far as it can. Read in `match-print`. */
-  meets: { usual: true },
+  /**
+   * Whether the print goes on across the seams: at the same height all round, and also from side to side, or not at all. As a rule
+   * both ways for checks, else by height. Read in `match-print`.
+   */
+  meets: { choices: ['byHeight', 'bothWays', 'no'], usual: null },
   /** The level at which it does. Read in `match-print`. */
   level: { choices: ['hip', 'highHip', 'waist', 'underbust', 'bust', 'upperChest'], usual: 'waist' },
   /** Where the middle of a motif comes to lie. Read in `match-print`. */

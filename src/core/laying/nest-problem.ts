@@ -45,7 +45,12 @@ function shiftLattice(lattice: NestLattice | undefined, from: number): Pick<Nest
   return lattice ? { latticeY: { ...lattice, phase: lattice.phase - from } } : {};
 }
 
-function itemOf({ id, cutLine }: Piece, turns: NestTurn[], place: KeptPlace | undefined, from: number): NestItem {
+function itemOf(
+  { id, cutLine }: Piece,
+  turns: NestTurn[],
+  place: KeptPlace | undefined,
+  from: number,
+): NestItem {
   const item = { id, outline: cutLine, turns };
   if (!place) return item;
   const { x, y, angle, sheet = 0 } = place;

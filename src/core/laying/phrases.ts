@@ -58,7 +58,11 @@ interface Buying {
     readonly yards: number;
     readonly wasted: number;
   };
-  readonly 'lay.to-buy.interfacing': { readonly note: Phrase; readonly width: number; readonly yards: number };
+  readonly 'lay.to-buy.interfacing': {
+    readonly note: Phrase;
+    readonly width: number;
+    readonly yards: number;
+  };
   readonly 'lay.to-buy.sheets': { readonly note: Phrase; readonly length: number; readonly width: number };
 }
 

@@ -47,6 +47,9 @@ function latticesFor({ along, across }: Phase, isTurned: boolean, print: NonNull
   const repeat = withUsual(LAYING_OPTIONS.print, print);
   const sign = isTurned ? -1 : 1;
   const x = { period: repeat.along, phase: repeat.firstAlong + sign * along };
-  const y = { period: repeat.across, phase: repeat.firstAcross + sign * across };
-  return { ...(x.period > 0 && { latticeX: x }), ...(y.period > 0 && { latticeY: y }) };
+  const y = { period: repeat.across, phase: repeat.firstAcross + sign * (across ?? 0) };
+  return {
+    ...(x.period > 0 && { latticeX: x }),
+    ...(y.period > 0 && across !== undefined && { latticeY: y }),
+  };
 }

@@ -6,6 +6,7 @@ import { LAYING_OPTIONS, type Laying, USE_IDS } from '../laying/index.ts';
 import { GRAIN_TURN, PATTERN_OPTIONS, type PatternOptions } from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
 import { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS, type TileOptions } from '../sheet/index.ts';
+import { keptPlaceSchema, layingSchema, stockPieceSchema, stockSchema } from './laying-schema.ts';
 import {
   checkingEntrySchema,
   checkingReadingSchema,
@@ -14,7 +15,6 @@ import {
   type ProjectChecking,
   type ProjectMaking,
 } from './making-and-checking.ts';
-import { keptPlaceSchema, layingSchema, stockPieceSchema, stockSchema } from './laying-schema.ts';
 import { numberSchema, optionSchemas } from './option-schemas.ts';
 import { anchorSchema, seamLineSchema, seamLinesSchema } from './seam-lines-schema.ts';
 import { z } from './zod-without-code.ts';

@@ -9,6 +9,7 @@ export const results = {
     inside: 'inside',
     filling: 'filling',
     cutting: 'cutting',
+    laying: 'laying',
   },
   issues: { none: 'No issues.', error: 'ERROR', warning: 'warning' },
   tapes: {

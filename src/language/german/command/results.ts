@@ -10,6 +10,7 @@ export const results: typeof english = {
     inside: 'Inneres',
     filling: 'Füllung',
     cutting: 'Zuschnitt',
+    laying: 'Auslegen',
   },
   issues: { none: 'Nichts zu beanstanden.', error: 'FEHLER', warning: 'Warnung' },
   tapes: {
