@@ -14,7 +14,7 @@ const FONT = {
   name: 'DejaVuSans',
   bytes: readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
 };
-const EVERYTHING = ['svg', 'pdf', 'labels', 'cutter', 'csv', 'json'];
+const EVERYTHING = ['svg', 'pdf', 'labels', 'lay', 'cutter', 'csv', 'json'];
 
 /** Files asked for; those of the second half cannot be written, or not as asked. */
 const WISHES: readonly Partial<ExportOptions>[] = [

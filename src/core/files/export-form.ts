@@ -5,6 +5,7 @@ import type { FormFile } from './files-of-form.ts';
 import { type ExportOptions, type FormatWriter, PROGRAM } from './format-writer.ts';
 import { phrase } from './phrases.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
+import { writeLayFiles } from './write-lay.ts';
 import { writeGlbFiles, writeObjFiles, writeStlFiles } from './write-models.ts';
 import { writeCutterFiles, writeDxfFiles, writeSvgFiles } from './write-outlines.ts';
 import { writeLabelFiles, writePdfFiles } from './write-pages.ts';
@@ -14,6 +15,7 @@ const WRITERS = {
   svg: writeSvgFiles,
   pdf: writePdfFiles,
   labels: writeLabelFiles,
+  lay: writeLayFiles,
   cutter: writeCutterFiles,
   dxf: writeDxfFiles,
   glb: writeGlbFiles,

@@ -49,6 +49,7 @@ export type FilesPhrases = {
   /** Titles of printed files; English shows the id of the paper, as its file's name does. */
   readonly 'file.print-title': WithProject & { readonly paper: NamedById };
   readonly 'file.labels-title': WithProject;
+  readonly 'file.lay-title': WithProject;
   readonly 'file.revision': { readonly revision: string };
 } & { readonly [Id in Heading as `table.${Id}`]: NoValues };
 

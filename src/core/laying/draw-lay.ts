@@ -18,8 +18,10 @@ import type { LaidPiece, LayPlan, Stock } from './types.ts';
 const SCALES = [1, 2, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100] as const;
 /** mm on the page; 8 pt, the smallest that is read at arm's length beside a machine (common practice, no source). */
 const LETTERS = 2.9;
-const ROW = 1.25 * LETTERS;
-const ARROW = 1.6;
+/** In true size, read standing at the table. */
+const LARGE_LETTERS = 12;
+const ROW = 1.25;
+const ARROW = 0.55;
 
 /** A box on the page, mm, y down. */
 export interface LayBox {
@@ -76,6 +78,7 @@ export function drawLay(
   say: Say,
 ): LayDrawing {
   const scale = scaleForView(view, box);
+  const letters = scale === 1 ? LARGE_LETTERS : LETTERS;
   const height = view.width / scale;
   const onPage = (points: Float64Array): Float64Array =>
     points.map((value, i) => (i % 2 === 0 ? box.x + value / scale : box.y + height - value / scale));
@@ -89,15 +92,15 @@ export function drawLay(
     cut.push(makePath(outline, { closed: true, id: `${plan.use}/${piece.id}/cut` }));
     for (const hole of piece.cutouts ?? [])
       cut.push(makePath(onPage(placePiece(hole.points, laid)), { closed: true }));
-    const words = nameOn(outline, say(piece.name));
+    const words = nameOn(outline, say(piece.name), letters);
     if (!words) numbered.push(piece.id);
     const rows = words ?? [String(numbered.length)];
     const middle = innermostPoint(outline);
     rows.forEach((row, i) => {
-      const y = middle.y + ROW * (i - (rows.length - 1) / 2) + 0.35 * LETTERS;
-      text.push(makeText(middle.x, y, row, LETTERS, { anchor: 'middle' }));
+      const y = middle.y + letters * (ROW * (i - (rows.length - 1) / 2) + 0.35);
+      text.push(makeText(middle.x, y, row, letters, { anchor: 'middle' }));
     });
-    mark.push(...arrowOf(laid, middle, rows.length));
+    mark.push(...arrowOf(laid, middle, rows.length, letters));
   }
   return {
     layers: [
@@ -128,15 +131,16 @@ export function placePiece(
 }
 
 /** The name in rows that fit the piece beside each other and its arrow, or none. */
-function nameOn(outline: Float64Array, name: string): string[] | undefined {
+function nameOn(outline: Float64Array, name: string, letters: number): string[] | undefined {
   const { radius } = innermostPoint(outline);
-  const most = Math.floor((1.6 * radius) / ROW) - 1;
+  const row = ROW * letters;
+  const most = Math.floor((1.6 * radius) / row) - 1;
   for (let count = 1; count <= Math.min(most, 4); count++) {
     // Half of the rows' height leaves so much of the widest inscribed circle.
-    const half = ((count + 1) * ROW) / 2;
+    const half = ((count + 1) * row) / 2;
     const room = 2 * Math.sqrt(Math.max(0, radius * radius - half * half)) + 0.2 * radius;
-    const rows = foldText(name, LETTERS, room);
-    if (rows.length <= count && rows.every((row) => measureText(row, LETTERS) <= room)) return rows;
+    const rows = foldText(name, letters, room);
+    if (rows.length <= count && rows.every((text) => measureText(text, letters) <= room)) return rows;
   }
   return undefined;
 }
@@ -146,13 +150,14 @@ function arrowOf(
   { angle }: LaidPiece,
   { x, y, radius }: { x: number; y: number; radius: number },
   rows: number,
+  letters: number,
 ): DrawingItem[] {
-  const half = Math.min(6, 0.55 * radius);
+  const half = Math.min(2 * letters, 0.55 * radius);
   const [ux, uy] = [-Math.sin(angle), -Math.cos(angle)];
-  const down = Math.abs(ux) > 0.5 ? (ROW * rows) / 2 + 1.2 : 0;
+  const down = Math.abs(ux) > 0.5 ? letters * ((ROW * rows) / 2 + 0.4) : 0;
   const [cx, cy] = [x, y + down];
   const [tx, ty] = [cx + half * ux, cy + half * uy];
-  const head = ARROW / Math.SQRT2;
+  const head = (ARROW * letters) / Math.SQRT2;
   const [ax, ay] = [-ux - uy, -uy + ux];
   const [bx, by] = [-ux + uy, -uy - ux];
   return [
