@@ -32,9 +32,15 @@ export function drawKey(
   const { project, say } = info;
   const { margin, pageWidth } = grid;
   const room = pageWidth - 2 * margin;
-  const rows = pieces.flatMap(({ id, name, side, material }) => {
+  const rows = pieces.flatMap(({ id, name, side, material, twins }) => {
     const pages = pagesOf.get(id) ?? [];
-    const row = phrase('key.row', { piece: name, side, material: materialInWords(material), pages });
+    const row = phrase('key.row', {
+      piece: name,
+      side,
+      material: materialInWords(material),
+      pages,
+      ...(twins && { twins: twins.kind }),
+    });
     return foldText(say(row), WORDS, room - 8).map((text, i) => ({ text, isFirst: i === 0 }));
   });
   const bottom = pageHeight - margin;
