@@ -17,13 +17,14 @@ const ROW = 5.5;
 const WORDS = 3.6;
 
 /**
- * The pages after the cover: a small map of all pages with the outlines on them, and every piece with its pages, to tick off;
+ * The pages after the cover: a small map of all pages with the outlines on them, and every drawn piece with its pages, to tick off;
  * a list longer than the page goes on overleaf.
  */
 export function drawKey(
   tiled: TiledDrawing,
   drawing: Drawing,
   pieces: readonly Piece[],
+  toldCount: number,
   pagesOf: ReadonlyMap<string, readonly string[]>,
   info: PrintInfo,
   pageHeight: number,
@@ -43,6 +44,10 @@ export function drawKey(
     });
     return foldText(say(row), WORDS, room - 8).map((text, i) => ({ text, isFirst: i === 0 }));
   });
+  if (toldCount > 0) {
+    const row = say(phrase('key.told', { pieces: toldCount }));
+    rows.push(...foldText(row, WORDS, room - 8).map((text, i) => ({ text, isFirst: i === 0 })));
+  }
   const bottom = pageHeight - margin;
   const mapTop = margin + 16;
   const mapHeight = Math.max((bottom - mapTop) * 0.45, bottom - mapTop - 12 - rows.length * ROW);

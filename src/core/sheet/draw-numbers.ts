@@ -11,7 +11,7 @@ import {
 import { boundsOfPolyline } from '../math/index.ts';
 import { joinNames, materialInWords, nameOfEdge, type Piece } from '../pattern/index.ts';
 import type { ToldPiece } from './choose-drawn.ts';
-import { phrase } from './phrases.ts';
+import { phrase, type SheetPhrases } from './phrases.ts';
 import type { TileGrid } from './plan-tiles.ts';
 import type { PrintInfo } from './types.ts';
 
@@ -55,8 +55,11 @@ export function drawNumbers(
     for (const text of rest) flow.putRow(text, margin + 6);
   }
   flow.skip(4);
-  for (const entry of entries.filter(({ told: { how } }) => !('of' in how)))
-    putSketch(flow, entry, info, margin, pageWidth - margin);
+  const sketches = entries
+    .filter(({ told: { how } }) => !('of' in how))
+    .map((entry) => ({ entry, words: wordSketch(entry, info) }))
+    .sort((a, b) => a.words.length - b.words.length);
+  for (const { entry, words } of sketches) putSketch(flow, entry, words, info, margin, pageWidth - margin);
   return flow.finish();
 }
 
@@ -173,10 +176,10 @@ function makeBox(x: number, y: number): DrawingItem {
   return makePath([x, y, x + 3.4, y, x + 3.4, y + 3.4, x, y + 3.4], { closed: true });
 }
 
-function putSketch(flow: Flow, entry: Entry, info: PrintInfo, left: number, right: number): void {
-  const { say, unit = 'cm' } = info;
+/** All that is told of a rectangle or circle, a paragraph each. */
+function wordSketch(entry: Entry, { say, unit = 'cm' }: PrintInfo): string[] {
   const { piece, how } = entry.told;
-  const words = [
+  return [
     say(wordFollower(entry, (id) => id, say)),
     ...wordSize(how, unit).map(say),
     ...wordSeams(piece, unit).map(say),
@@ -184,6 +187,16 @@ function putSketch(flow: Flow, entry: Entry, info: PrintInfo, left: number, righ
     ...wordLines(piece, unit, say),
     ...(piece.draft?.input.notes ?? []).map(say),
   ];
+}
+
+function putSketch(
+  flow: Flow,
+  { told: { piece, how } }: Entry,
+  words: readonly string[],
+  { say, unit = 'cm' }: PrintInfo,
+  left: number,
+  right: number,
+): void {
   const x = left + BESIDE;
   const rows = words.flatMap((text) => foldText(text, WORDS, right - x));
   const height = Math.max(SKETCH + 12, rows.length * ROW + 6);
@@ -293,20 +306,26 @@ function wordNotches(piece: Piece, how: ToldPiece['how'], unit: DisplayUnit, say
     const notches = marks
       .map(({ name, x, y }) => ({ name, at: isUpright ? y - minY : x - minX }))
       .sort((a, b) => a.at - b.at);
-    const edgeName = nameOfEdge(edge);
-    return [say(phrase('numbers.side', { side, edge: edgeName, notches, unit }))];
+    return [say(phrase('numbers.side', { side, edge: nameOfEdge(edge), notches, unit }))];
   });
 }
+
+type LineOfSketch = Omit<SheetPhrases['numbers.line'], 'unit'>;
 
 function wordLines({ cutLine, levelLines, draft }: Piece, unit: DisplayUnit, say: Say): string[] {
   const { minX, minY } = boundsOfPolyline(cutLine);
   const lines = [...levelLines, ...(draft?.input.stitchLines ?? [])];
-  return lines.map(({ name, points }) => {
+  const told = new Map<string, LineOfSketch>();
+  for (const { name, points } of lines) {
     const [x0, y0] = [points[0] - minX, points[1] - minY];
     const [x1, y1] = [points[points.length - 2] - minX, points[points.length - 1] - minY];
     const isUpright = Math.abs(x1 - x0) < STRAIGHT;
     const [from, to] = (isUpright ? [y0, y1] : [x0, x1]).sort((a, b) => a - b);
     const at = isUpright ? x0 : y0;
-    return say(phrase('numbers.line', { line: name, isUpright, at, from, to, unit }));
-  });
+    // Lines of one name at one place are told together.
+    const key = [say(name), isUpright, at.toFixed(1)].join('|');
+    const spans = [...(told.get(key)?.spans ?? []), { from, to }].sort((a, b) => a.from - b.from);
+    told.set(key, { line: name, isUpright, at, spans });
+  }
+  return [...told.values()].map((line) => say(phrase('numbers.line', { ...line, unit })));
 }

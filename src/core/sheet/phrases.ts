@@ -29,11 +29,13 @@ interface FrontPages {
   readonly 'key.heading': NoValues;
   readonly 'key.heading-continued': NoValues;
   readonly 'key.count': WithProject & { readonly pages: number };
+  /** How many pieces stand on the sheet of numbers instead. */
+  readonly 'key.told': { readonly pieces: number };
   readonly 'key.row': {
     readonly piece: Phrase;
     readonly side: Piece['side'];
     readonly material: Phrase;
-    /** Names of pages; none for what stands on the sheet of numbers. */
+    /** Names of pages. */
     readonly pages: readonly string[];
     /** Cut from one drawing: a right and a left, or two that lie alike. */
     readonly twins?: Twins['kind'];
@@ -89,13 +91,12 @@ interface NumbersPages {
     readonly notches: readonly { readonly name: string; readonly at: number }[];
   };
   readonly 'numbers.notch-round': { readonly notch: string; readonly hour: number };
-  /** An upright line so far from the left cut edge, a level one from the lower; and between which distances from the other. */
+  /** Upright lines so far from the left cut edge, level ones from the lower; and between which distances from the other. */
   readonly 'numbers.line': WithUnit & {
     readonly line: Phrase;
     readonly isUpright: boolean;
     readonly at: number;
-    readonly from: number;
-    readonly to: number;
+    readonly spans: readonly { readonly from: number; readonly to: number }[];
   };
 }
 

@@ -58,14 +58,13 @@ export function printPieces(
 
   // 4. Cover, key, cautions and numbers.
   const height = grid.isRoll ? 297 : grid.pageHeight;
-  const listed = [...drawn, ...told.map(({ piece }) => piece)];
   const nameOfDrawn = (id: string): string => {
     const piece = drawn.find((one) => serves.get(one.id)?.includes(id));
     return piece ? say(piece.name) : id;
   };
   const pages = [
     drawCover(tiled, info, height, correction),
-    ...drawKey(tiled, drawing, listed, pagesOf, info, height),
+    ...drawKey(tiled, drawing, drawn, told.length, pagesOf, info, height),
     ...drawCautions(grid, info, height),
     ...drawNumbers(told, nameOfDrawn, grid, info, height),
     ...tiled.pages,

@@ -17,7 +17,7 @@ const join = {
 const cutTwins = { mirrored: 'cut a right and a left', alike: 'cut 2 alike' } as const;
 
 function pagesInWords(names: readonly string[]): string {
-  if (names.length === 0) return 'sheet of numbers';
+  if (names.length === 0) return 'no page';
   return names.length === 1 ? `page ${names[0]}` : `pages ${names.join(', ')}`;
 }
 
@@ -81,6 +81,8 @@ export const sheet: Entries<SheetPhrases> = {
   'key.heading': 'Key to the pages',
   'key.heading-continued': 'Key to the pages, continued',
   'key.count': ({ pages, project }) => `${pages} pages: ${project}`,
+  'key.told': ({ pieces }) =>
+    `${pieces === 1 ? '1 more piece needs' : `${pieces} more pieces need`} no page: see the sheet of numbers`,
   'key.row': ({ piece, side, material, pages, twins }, { say }) =>
     `${say(piece)} · ${twins ? cutTwins[twins] : `${sides[side]} · cut 1`} · ${say(material)} · ${pagesInWords(pages)}`,
   'take-care.title': ({ project }) => `Take care – ${project}`,
@@ -112,12 +114,15 @@ export const sheet: Entries<SheetPhrases> = {
     return `${edges[side]}: ${tongue.say(edge)}${notches.length > 0 ? `; notches, ${from}: ${places}` : ''}`;
   },
   'numbers.notch-round': ({ notch, hour }) => `notch ${notch} at ${hour} o’clock`,
-  'numbers.line': ({ line, isUpright, at, from, to, unit }, tongue) => {
-    const name = tongue.say(line);
-    const [a, b, c] = [at, from, to].map((mm) => ruled(mm, unit, tongue));
+  'numbers.line': ({ line, isUpright, at, spans: parts, unit }, tongue) => {
+    const name = tongue.say(line) || 'line';
+    const a = ruled(at, unit, tongue);
+    const spans = parts
+      .map(({ from, to }) => `${ruled(from, unit, tongue)} – ${ruled(to, unit, tongue)}`)
+      .join(', ');
     return isUpright
-      ? `${name || 'line'}: upright, ${a} from the left, from ${b} to ${c} up`
-      : `${name || 'line'}: level, ${a} up, from ${b} to ${c} from the left`;
+      ? `${name}: upright, ${a} from the left, ${spans} up`
+      : `${name}: level, ${a} up, ${spans} from the left`;
   },
   'numbers.layer-line': 'layer 2: cut along here',
   'labels.title': ({ project }) => `Labels – ${project}`,

@@ -21,7 +21,7 @@ const join = {
 const cutTwins = { mirrored: 'rechts und links zuschneiden', alike: '2 × gleich zuschneiden' } as const;
 
 function pagesInWords(names: readonly string[]): string {
-  if (names.length === 0) return 'Maßblatt';
+  if (names.length === 0) return 'auf keiner Seite';
   return names.length === 1 ? `Seite ${names[0]}` : `Seiten ${names.join(', ')}`;
 }
 
@@ -85,6 +85,8 @@ export const sheet: Entries<SheetPhrases> = {
   'key.heading': 'Übersicht der Seiten',
   'key.heading-continued': 'Übersicht der Seiten, Fortsetzung',
   'key.count': ({ pages, project }) => `${pages === 1 ? '1 Seite' : `${pages} Seiten`}: ${project}`,
+  'key.told': ({ pieces }) =>
+    `${pieces === 1 ? '1 weiteres Teil braucht' : `${pieces} weitere Teile brauchen`} keine Seite: siehe Maßblatt`,
   'key.row': ({ piece, side, material, pages, twins }, { say }) =>
     `${say(piece)} · ${twins ? cutTwins[twins] : `${sides[side]} · 1 × zuschneiden`} · ${say(material)} · ${pagesInWords(pages)}`,
   'take-care.title': ({ project }) => `Vorsicht – ${project}`,
@@ -116,12 +118,15 @@ export const sheet: Entries<SheetPhrases> = {
     return `${edges[side]}: ${tongue.say(edge)}${notches.length > 0 ? `; Passzeichen, ${from}: ${places}` : ''}`;
   },
   'numbers.notch-round': ({ notch, hour }) => `Passzeichen ${notch} bei ${hour} Uhr`,
-  'numbers.line': ({ line, isUpright, at, from, to, unit }, tongue) => {
-    const name = tongue.say(line);
-    const [a, b, c] = [at, from, to].map((mm) => ruled(mm, unit, tongue));
+  'numbers.line': ({ line, isUpright, at, spans: parts, unit }, tongue) => {
+    const name = tongue.say(line) || 'Linie';
+    const a = ruled(at, unit, tongue);
+    const spans = parts
+      .map(({ from, to }) => `${ruled(from, unit, tongue)} – ${ruled(to, unit, tongue)}`)
+      .join(', ');
     return isUpright
-      ? `${name || 'Linie'}: hinauf, ${a} von links, von ${b} bis ${c} Höhe`
-      : `${name || 'Linie'}: quer, ${a} von unten, von ${b} bis ${c} von links`;
+      ? `${name}: hinauf, ${a} von links, Höhe ${spans}`
+      : `${name}: quer, Höhe ${a}, ${spans} von links`;
   },
   'numbers.layer-line': 'Lage 2: hier schneiden',
   'labels.title': ({ project }) => `Etiketten – ${project}`,
