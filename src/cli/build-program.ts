@@ -59,6 +59,7 @@ export function buildProgram(setting: Setting): Command {
   addMake(program, setting);
   addPrintCorrect(program, setting);
   addLooking(program, setting);
+  addPlan(program, setting);
   addCompare(program, setting);
   addAdvise(program, setting);
   addPropose(program, setting);
@@ -116,7 +117,6 @@ function addLooking(program: Command, { streams, reader, end }: Setting): void {
   const { help } = reader.words;
   const looking = [
     { name: 'check', about: help.check.about, run: checkCommand },
-    { name: 'plan', about: help.plan.about, run: planCommand },
     { name: 'stuffing', about: help.stuffing.about, run: stuffingCommand },
   ];
   for (const { name, about, run } of looking) {
@@ -126,6 +126,16 @@ function addLooking(program: Command, { streams, reader, end }: Setting): void {
       .argument(`<${help.values.file}>`, help.project)
       .action(async (file) => end(await run(file, streams, reader)));
   }
+}
+
+function addPlan(program: Command, { streams, reader, end }: Setting): void {
+  const { plan: words, values, project } = reader.words.help;
+  const plan = program
+    .command('plan')
+    .description(words.about)
+    .argument(`<${values.file}>`, project)
+    .action(async (file, options) => end(await planCommand(file, options, streams, reader)));
+  addPaperOptions(plan, reader);
 }
 
 function addCompare(program: Command, { streams, reader, end }: Setting): void {

@@ -23,6 +23,8 @@ export interface PaperOptions {
   readonly paper?: readonly string[];
   readonly margin?: number;
   readonly butt?: boolean;
+  readonly twinsApart?: boolean;
+  readonly drawAll?: boolean;
   readonly only?: readonly string[];
 }
 
@@ -48,6 +50,8 @@ export function addPaperOptions(command: Command, reader: Reader): void {
     .option(`-p, --paper <${values.ids}>`, words.paper(paperIds.join(', ')), reading(readPapers, reader))
     .option(`--margin <${values.length}>`, words.margin, reading(readMargin, reader))
     .option('--butt', words.butt)
+    .option('--twins-apart', words.twinsApart)
+    .option('--draw-all', words.drawAll)
     .option(`--only <${values.ids}...>`, words.only);
 }
 
@@ -93,12 +97,7 @@ export async function exportOptionsOf(
     ...saved,
     ...(options.paper ? { papers: options.paper } : {}),
     ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
-    print: {
-      ...saved.print,
-      ...(options.margin === undefined ? {} : { margin: options.margin }),
-      ...(options.butt ? { joint: 'butt' as const } : {}),
-      ...(correction ? { correction } : {}),
-    },
+    print: { ...printOptionsOf(options, saved), ...(correction ? { correction } : {}) },
     cutter: {
       ...saved.cutter,
       ...(options.mat ? { mat: options.mat } : {}),
@@ -114,6 +113,20 @@ export async function exportOptionsOf(
     },
     date,
     font: { name: 'DejaVuSans', bytes: await readFile(findFont()) },
+  };
+}
+
+/** How the pieces go to paper: what the project says, over it the options. */
+export function printOptionsOf(
+  { margin, butt, twinsApart, drawAll }: PaperOptions,
+  saved: Pick<ExportOptions, 'print'>,
+): NonNullable<ExportOptions['print']> {
+  return {
+    ...saved.print,
+    ...(margin === undefined ? {} : { margin }),
+    ...(butt ? { joint: 'butt' as const } : {}),
+    ...(twinsApart ? { twins: 'apart' as const } : {}),
+    ...(drawAll ? { plain: 'drawn' as const } : {}),
   };
 }
 

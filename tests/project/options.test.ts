@@ -117,6 +117,8 @@ describe('the tables of options', () => {
       'cloth.notchShape',
       'cutting.paper',
       'cutting.joint',
+      'cutting.twins',
+      'cutting.plain',
     ]);
     for (const [path, names] of choices) {
       for (const name of names) expect(issuesWith(path, name)).toEqual([]);

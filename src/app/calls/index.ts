@@ -6,6 +6,7 @@ export type {
   LayoutLines,
   MakeWish,
   OnProgress,
+  PrintWish,
   Quality,
   SeamAdvice,
   Voice,

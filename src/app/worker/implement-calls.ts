@@ -11,6 +11,7 @@ import { findSpeaker } from './find-speaker.ts';
 import { flattenCut } from './flatten-cut.ts';
 import { FILLED, isDraft } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
+import { planPrint } from './plan-print.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
 import { sketchLayouts } from './sketch-layouts.ts';
@@ -58,6 +59,13 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       if (!made.ok) return made;
       const { say } = await findSpeaker(voice);
       return writeFiles(made.value, project, options, { date: today(), say, readFont });
+    },
+
+    async planPrint(project, wish, voice) {
+      const made = await make(project, FILLED, voice, null);
+      if (!made.ok) return made;
+      const { say } = await findSpeaker(voice);
+      return planPrint(made.value, project, wish, today(), say);
     },
 
     sketchLayouts(project) {

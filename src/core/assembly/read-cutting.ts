@@ -20,8 +20,20 @@ export interface CuttingOptions {
 
 /** What a project says about paper, printer and cutting machine, Fails on bars that are far off. */
 export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
-  const { paper, margin, joint, measuredBars, mat, kerf, bladeOffset, overcut, strokeText, colours } =
-    cutting;
+  const {
+    paper,
+    margin,
+    joint,
+    twins,
+    plain,
+    measuredBars,
+    mat,
+    kerf,
+    bladeOffset,
+    overcut,
+    strokeText,
+    colours,
+  } = cutting;
   const correction = measuredBars
     ? correctionFromBars({ x: measuredBars.across, y: measuredBars.up })
     : undefined;
@@ -29,7 +41,7 @@ export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
     return failure(correction.issues.map((issue) => ({ ...issue, path: FIELDS[issue.path] ?? issue.path })));
   return success({
     papers: [paper ?? PRINT_OPTIONS.paper.usual],
-    print: withoutAbsent({ margin, joint, correction: correction?.value }),
+    print: withoutAbsent({ margin, joint, twins, plain, correction: correction?.value }),
     cutter: withoutAbsent({ mat, kerf, bladeOffset, overcut, strokeText, colours }),
   });
 }

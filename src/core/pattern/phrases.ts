@@ -1,5 +1,5 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
-import type { Piece } from './types.ts';
+import type { Piece, Twins } from './types.ts';
 
 /** What pieces of a form are cut from. */
 export const MATERIALS = ['shell', 'webs', 'arms', 'covers', 'card', 'foam', 'test-tube'] as const;
@@ -25,6 +25,10 @@ interface Lettering {
   readonly 'piece.side-and-cut': { readonly side: Side };
   readonly 'piece.side-and-cut-short': { readonly side: Side };
   readonly 'piece.cut': NoValues;
+  /** Rows apart by line breaks. */
+  readonly 'piece.cut-twins': { readonly kind: Twins['kind'] };
+  readonly 'piece.cut-twins-short': NoValues;
+  readonly 'piece.letters-of-twins': NoValues;
   readonly 'piece.revision': { readonly revision: string };
   readonly 'piece.allowance': { readonly allowance: number };
   readonly 'piece.no-allowance': NoValues;

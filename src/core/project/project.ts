@@ -125,13 +125,11 @@ const clothSchema = z.strictObject({
   notchShape,
 });
 const insideSchema = z.strictObject(optionSchemas(INSIDE_OPTIONS));
-const { paper, margin, joint } = optionSchemas(PRINT_OPTIONS);
+const { overlap: _notInTheFile, ...printSchemas } = optionSchemas(PRINT_OPTIONS);
 const barInMm = numberSchema(MEASURED_BAR);
 const matInMm = numberSchema(MAT_SIDE);
 const cuttingSchema = z.strictObject({
-  paper,
-  margin,
-  joint,
+  ...printSchemas,
   measuredBars: z.strictObject({ across: barInMm, up: barInMm }).exactOptional(),
   mat: z.strictObject({ width: matInMm, height: matInMm }).exactOptional(),
   ...optionSchemas(CUTTER_OPTIONS),

@@ -15,7 +15,7 @@ const SLACK = 1e-6;
 export function divideDrawing(
   drawing: Drawing,
   grid: TileGrid,
-  { captionOf = () => '', blockOf }: Omit<CellWords, 'say'> = {},
+  { captionOf = () => '', blockOf, nameByNumber }: Omit<CellWords, 'say'> = {},
 ): Division {
   const columns = Math.max(1, Math.ceil((drawing.width - SLACK) / grid.cellWidth));
   const rows = Math.max(1, Math.ceil((drawing.height - SLACK) / grid.cellHeight));
@@ -67,7 +67,8 @@ export function divideDrawing(
 
   // 3. What each page shows: its cell, and a strip beyond each joint that another page is laid on.
   const counts = new Map<number, number>();
-  const nameCell = (column: number, row: number): string => {
+  const nameCell = (column: number, row: number, index: number): string => {
+    if (nameByNumber) return `${index + 1}`;
     if (!blockOf) return `${letterOf(column)}${row + 1}`;
     const block = blockOf(column, row);
     counts.set(block, (counts.get(block) ?? 0) + 1);
@@ -79,8 +80,10 @@ export function divideDrawing(
     const own = joints.filter(({ first }) => first === index);
     const right = own.some(({ isUpright }) => isUpright) ? grid.overlap : 0;
     const below = own.some(({ isUpright }) => !isUpright) ? grid.overlap : 0;
+    const name = nameCell(column, row, index);
     return {
-      name: nameCell(column, row),
+      name,
+      words: nameByNumber?.(name) ?? name,
       column,
       row,
       cell,

@@ -9,6 +9,7 @@ export { drawLabels } from './draw-labels.ts';
 export { type CutterOptions, type CutterSheet, layOutForCutter } from './lay-out-for-cutter.ts';
 export { findPaper, MATS, PAPERS, type Paper } from './papers.ts';
 export type { SheetPhrases } from './phrases.ts';
+export { type PagePicture, type PrintPlan, picturePages } from './picture-pages.ts';
 export { planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
 export { type PrintJob, type PrintOptions, printPieces } from './print-pieces.ts';
 export { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS } from './sheet-options.ts';

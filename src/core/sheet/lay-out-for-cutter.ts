@@ -79,7 +79,7 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
     cellHeight: mat.height - 2 * MARGIN - FOOTER,
     isRoll: false,
   };
-  const { drawing, words } = arrangeForTiles(pieces, grid, title, say, true);
+  const { drawing, words } = arrangeForTiles(pieces, grid, title, say, { keepsGrain: true });
   const tiled = tileOnGrid(drawing, grid, words, true);
   return finishAll(
     tiled.pages.map((drawing, i) => ({ name: tiled.tiles[i].name, drawing })),

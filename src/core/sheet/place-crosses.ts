@@ -114,7 +114,7 @@ export function drawCrossesOfTile(
     if (from !== index && to !== index) return [];
     const isFrom = from === index;
     const [dx, dy] = isFrom ? [0, 0] : isUpright ? [0, length] : [length, 0];
-    const partner = tiles[isFrom ? to : from].name;
+    const partner = tiles[isFrom ? to : from].words;
     const [cx, cy] = [x + dx, y + dy];
     const id = `check/${k + 1}/${isFrom ? 'from' : 'to'}`;
     return [

@@ -12,6 +12,10 @@ export const PRINT_OPTIONS = {
   margin: { unit: 'mm', min: 0, max: 50, usual: 10 },
   /** Lay one page over its neighbour's strip, or cut both and put them edge to edge. Read in `plan-tiles`. */
   joint: { choices: ['overlap', 'butt'], usual: 'overlap' },
+  /** Draw a right and a left piece that are alike once, or apart. Read in `choose-drawn`. */
+  twins: { choices: ['once', 'apart'], usual: 'once' },
+  /** Tell what ruler, compass or another piece gives on a sheet of numbers, or draw it too. Read in `choose-drawn`. */
+  plain: { choices: ['told', 'drawn'], usual: 'told' },
   /** Width of the strip; not in the file. Read in `plan-tiles`. */
   overlap: { unit: 'mm', min: 5, max: 40, usual: 10 },
 } as const satisfies OptionTable;

@@ -169,6 +169,16 @@ export const lateStages = {
     meet: 'Pages meet',
     overlap: 'one laid over the other',
     butt: 'edge to edge',
+    savers: {
+      twins: 'Draw right and left pieces that are alike once',
+      plain: 'Tell what ruler and compass draw on a sheet of numbers',
+    },
+    saves: (pages: number) => (pages === 1 ? 'saves 1 page' : `saves ${pages} pages`),
+    buttSaves: (pages: number) => `Pages edge to edge save ${pages === 1 ? '1 page' : `${pages} pages`}.`,
+    pages: (paper: string, pages: number, patternPages: number, joints: number) =>
+      `${pages} pages on ${paper}, ${patternPages} of them pattern, with ${joints} ${joints === 1 ? 'joint' : 'joints'} to tape.`,
+    counting: 'Counting the pages…',
+    look: 'Look at the pages',
     notTrue: 'My printer does not print true',
     how: 'Print the first page, measure the long bar across and the long bar up, and print again with what you measured typed here.',
     bar: { across: 'Bar across', up: 'Bar up' },

@@ -49,6 +49,8 @@ export const steps = {
     paper: 'paper',
     margin: 'page margin',
     joints: 'joints',
+    twins: 'alike pieces',
+    plain: 'sheet of numbers',
     correction: 'printer correction',
     mat: 'mat',
     matSize: { width: 'mat width', height: 'mat height' },

@@ -51,6 +51,8 @@ export const help = {
       `files to write, with commas: ${all}; as a rule ${usual}, with --paper also pdf`,
     paper: (all: string) => `paper to print on: ${all}; several with commas`,
     margin: 'margin of the paper that stays empty: 10, "1/2 in"',
+    twinsApart: 'draw right and left pieces apart even where one drawing serves both',
+    drawAll: 'draw also what ruler, compass or another piece gives, instead of a sheet of numbers',
     butt: 'cut pages and put them edge to edge instead of laying them over each other',
     only: 'only these pieces (their ids are in the table of panels)',
     mat: (all: string) => `mat of the cutting machine for --formats cutter: ${all} or 600x400 in mm`,

@@ -1,6 +1,8 @@
 import { mmPerInch } from '../../../core/base/index.ts';
 import type { SheetPhrases } from '../../../core/sheet/index.ts';
+import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
+import { ruled } from '../../ruled.ts';
 
 const sides = { right: "wearer's right", left: "wearer's left", centre: 'centre' } as const;
 const ways = { across: 'across the page', up: 'up the page' } as const;
@@ -12,9 +14,23 @@ const join = {
   butt: '3. Only pages with diamonds on a line are joined. Cut both pages along that line, put them edge to edge, so that both halves of each diamond close; equal numbers meet. Tape flat.',
 } as const;
 
+const cutTwins = { mirrored: 'cut a right and a left', alike: 'cut 2 alike' } as const;
+
 function pagesInWords(names: readonly string[]): string {
   if (names.length === 0) return 'no page';
   return names.length === 1 ? `page ${names[0]}` : `pages ${names.join(', ')}`;
+}
+
+const edges = { left: 'left edge', right: 'right edge', bottom: 'lower edge', top: 'upper edge' } as const;
+
+interface Head {
+  readonly piece: string;
+  readonly count: number;
+  readonly areSides: boolean;
+}
+
+function headOf({ piece, count, areSides }: Head, material: string): string {
+  return `${piece} · cut ${areSides ? 'a right and a left' : count} · ${material}`;
 }
 
 /** What stands on printed pages, and what is wrong with paper, printer and cutting machine. */
@@ -51,7 +67,7 @@ export const sheet: Entries<SheetPhrases> = {
   'cover.if-off': ({ across, up }) =>
     `1. If a long bar is not ${across} mm across and ${up} mm up the page, have the pages made again from the two lengths you measured (print correction); that cures an inexact printer in both directions.`,
   'cover.print-the-rest': ({ pages }) =>
-    `2. Print the other pages the same way (${pages === 1 ? '1 page' : `${pages} pages`} of pattern and a key that shows where each belongs). Large pieces have pages of their own, small ones share the pages whose names begin with A.`,
+    `2. Print the other pages the same way (${pages === 1 ? '1 page' : `${pages} pages`} of pattern and a key that shows where each belongs). Right and left pieces that are alike are drawn once: cut a right and a left. What ruler and compass draw stands on the sheet of numbers.`,
   'cover.join': ({ joint }) => join[joint],
   'cover.measure-joints':
     '4. Before cutting, measure from cross to cross over the joints: the distance is printed beside the crosses. It may be off by 1 mm.',
@@ -65,11 +81,50 @@ export const sheet: Entries<SheetPhrases> = {
   'key.heading': 'Key to the pages',
   'key.heading-continued': 'Key to the pages, continued',
   'key.count': ({ pages, project }) => `${pages} pages: ${project}`,
-  'key.row': ({ piece, side, material, pages }, { say }) =>
-    `${say(piece)} · ${sides[side]} · cut 1 · ${say(material)} · ${pagesInWords(pages)}`,
+  'key.told': ({ pieces }) =>
+    `${pieces === 1 ? '1 more piece needs' : `${pieces} more pieces need`} no page: see the sheet of numbers`,
+  'key.row': ({ piece, side, material, pages, twins }, { say }) =>
+    `${say(piece)} · ${twins ? cutTwins[twins] : `${sides[side]} · cut 1`} · ${say(material)} · ${pagesInWords(pages)}`,
   'take-care.title': ({ project }) => `Take care – ${project}`,
   'take-care.heading': 'Take care',
   'take-care.heading-continued': 'Take care, continued',
+  'numbers.title': ({ project }) => `Sheet of numbers – ${project}`,
+  'numbers.heading': 'Sheet of numbers: pieces without a page',
+  'numbers.heading-continued': 'Sheet of numbers, continued',
+  'numbers.how':
+    'These pieces are cut along another piece, or drawn straight onto cloth or card with ruler and compass: the sketches are not to size. Grain, or flutes of card, run up the sheet; cut the cloth face up.',
+  'numbers.piece': (head, { say }) => headOf(head, say(head.material)),
+  'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
+    `${headOf(head, say(head.material))} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${of}”, its flutes across those of layer 1`,
+  'numbers.cover': ({ of, allowance, ...head }, tongue) =>
+    `${headOf(head, tongue.say(head.material))} · trace layer 1 of “${of}” with ${allowanceInWords(allowance, tongue, 'about')} allowance all round`,
+  'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
+  'numbers.rectangle': ({ width, height, unit }, tongue) =>
+    `rectangle, cut ${ruled(width, unit, tongue)} wide, ${ruled(height, unit, tongue)} high`,
+  'numbers.circle': ({ diameter, unit }, tongue) =>
+    `circle, cut ${ruled(diameter, unit, tongue)} across; compass at ${ruled(diameter / 2, unit, tongue)}`,
+  'numbers.no-allowance': 'no allowance',
+  'numbers.allowance': ({ allowance }, tongue) =>
+    `with ${allowanceInWords(allowance, tongue, 'about')} allowance all round`,
+  'numbers.allowances': ({ left, right, bottom, top, unit }, tongue) =>
+    `with allowance: left ${ruled(left, unit, tongue)}, right ${ruled(right, unit, tongue)}, lower ${ruled(bottom, unit, tongue)}, upper ${ruled(top, unit, tongue)}`,
+  'numbers.side': ({ side, edge, notches, unit }, tongue) => {
+    const places = notches.map(({ name, at }) => `${name} at ${ruled(at, unit, tongue)}`).join(', ');
+    const from = side === 'left' || side === 'right' ? 'from below' : 'from the left';
+    return `${edges[side]}: ${tongue.say(edge)}${notches.length > 0 ? `; notches, ${from}: ${places}` : ''}`;
+  },
+  'numbers.notch-round': ({ notch, hour }) => `notch ${notch} at ${hour} o’clock`,
+  'numbers.line': ({ line, isUpright, at, spans: parts, unit }, tongue) => {
+    const name = tongue.say(line) || 'line';
+    const a = ruled(at, unit, tongue);
+    const spans = parts
+      .map(({ from, to }) => `${ruled(from, unit, tongue)} – ${ruled(to, unit, tongue)}`)
+      .join(', ');
+    return isUpright
+      ? `${name}: upright, ${a} from the left, ${spans} up`
+      : `${name}: level, ${a} up, ${spans} from the left`;
+  },
+  'numbers.layer-line': 'layer 2: cut along here',
   'labels.title': ({ project }) => `Labels – ${project}`,
   'labels.how': 'Labels to sew in: cut along the solid lines, turn under to the dashed ones.',
   'labels.count': ({ pieces }) => `${pieces} pieces`,
@@ -80,6 +135,7 @@ export const sheet: Entries<SheetPhrases> = {
   'joint.edge-to-edge': ({ page }) => `cut off along the line · ${page} comes edge to edge`,
   'joint.to-cross': ({ page }) => `joined, to the cross on ${page}:`,
   'joint.cross-distance': ({ length }, { fixed }) => `${length} mm = ${fixed(length / mmPerInch, 2)} in`,
+  'page.name': ({ number }) => `page ${number}`,
   'page.number': ({ number, pages }) => `page ${number} of ${pages}`,
 
   'paper.unknown': ({ paper, known }) =>

@@ -181,6 +181,16 @@ export const lateStages: typeof english = {
     meet: 'Seiten liegen',
     overlap: 'eine auf der anderen',
     butt: 'Kante an Kante',
+    savers: {
+      twins: 'Gleiche rechte und linke Teile einmal zeichnen',
+      plain: 'Was Lineal und Zirkel zeichnen, auf ein Maßblatt schreiben',
+    },
+    saves: (pages) => (pages === 1 ? 'spart 1 Seite' : `spart ${pages} Seiten`),
+    buttSaves: (pages) => `Seiten Kante an Kante sparen ${pages === 1 ? '1 Seite' : `${pages} Seiten`}.`,
+    pages: (paper, pages, patternPages, joints) =>
+      `${pages} Seiten auf ${paper}, davon ${patternPages} mit Schnitt, ${joints} ${joints === 1 ? 'Anschluss' : 'Anschlüsse'} zu kleben.`,
+    counting: 'Die Seiten werden gezählt …',
+    look: 'Seiten ansehen',
     notTrue: 'Mein Drucker hält den Maßstab nicht',
     how: 'Die erste Seite drucken, die lange Strecke quer und die lange Strecke hoch messen, und mit den hier eingetragenen Werten noch einmal drucken.',
     bar: { across: 'Strecke quer', up: 'Strecke hoch' },

@@ -49,6 +49,8 @@ export const steps: typeof english = {
     paper: 'Papier',
     margin: 'Seitenrand',
     joints: 'Anschlüsse der Seiten',
+    twins: 'gleiche Teile',
+    plain: 'Maßblatt',
     correction: 'Ausgleich des Druckers',
     mat: 'Matte',
     matSize: { width: 'Breite der Matte', height: 'Höhe der Matte' },

@@ -52,6 +52,8 @@ export const help: typeof english = {
       `zu schreibende Dateien, durch Kommas getrennt: ${all}; sonst ${usual}, mit --paper auch pdf`,
     paper: (all) => `Papier für den Druck: ${all}; mehrere durch Kommas getrennt`,
     margin: 'Rand des Papiers, der leer bleibt: 10, "1/2 in"',
+    twinsApart: 'rechte und linke Teile getrennt zeichnen, auch wo eine Zeichnung für beide gilt',
+    drawAll: 'auch zeichnen, was Lineal, Zirkel oder ein anderes Teil ergibt, statt ein Maßblatt zu drucken',
     butt: 'Seiten beschneiden und Kante an Kante legen statt übereinander',
     only: 'nur diese Teile (ihre Kennungen stehen in der Tabelle der Schnittteile)',
     mat: (all) => `Matte der Schneidemaschine für --formats cutter: ${all} oder 600x400 in mm`,
