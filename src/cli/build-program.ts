@@ -9,6 +9,7 @@ import type { Reader } from './create-reader.ts';
 import { demoCommand } from './demo-command.ts';
 import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } from './export-options.ts';
 import { addInsideOption } from './inside-options.ts';
+import { layCommand } from './lay-command.ts';
 import { makeCommand } from './make-command.ts';
 import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
@@ -117,6 +118,7 @@ function addLooking(program: Command, { streams, reader, end }: Setting): void {
   const { help } = reader.words;
   const looking = [
     { name: 'check', about: help.check.about, run: checkCommand },
+    { name: 'lay', about: help.lay.about, run: layCommand },
     { name: 'stuffing', about: help.stuffing.about, run: stuffingCommand },
   ];
   for (const { name, about, run } of looking) {

@@ -41,7 +41,7 @@ export const LAYING_OPTIONS = {
   tolerance: { unit: 'rad', min: 0, max: 0.18, usual: 0 },
   /** Least distance between two cut lines; at 0 neighbours share one. As a rule as `USES` says. Read in `lay-pieces`. */
   leastGap: { unit: 'mm', min: 0, max: 100, usual: null },
-  /** Cloth folded along its length, right sides in: twins are cut through both layers. Read in `lay-ground`. */
+  /** Cloth folded along its length, right side out: twins are cut through both layers. Read in `lay-ground`. */
   isFolded: { usual: false },
   /** What the cloth loses in length when it is washed before cutting (common practice for cotton). Read in `length-to-buy`. */
   shrinkage: { unit: 'share', min: 0, max: 0.2, usual: 0.03 },

@@ -42,7 +42,8 @@ interface Lettering {
   readonly 'lay.buy': { readonly metric: number; readonly yards: number; readonly shrinkage: number };
   readonly 'lay.scale': { readonly scale: number };
   readonly 'lay.how': { readonly ways: 'one' | 'both' };
-  readonly 'lay.folded': NoValues;
+  /** `single`: pieces cut from the upper layer alone. */
+  readonly 'lay.folded': { readonly single: readonly Phrase[] };
   readonly 'lay.shared-lines': NoValues;
   readonly 'lay.print': { readonly along: number; readonly across: number; readonly level: Phrase };
   readonly 'lay.sheet': { readonly number: number };

@@ -70,6 +70,8 @@ export interface LayPlan {
   /** Cut lines with room for nothing else: pieces that found no place on what one has. */
   readonly left: readonly string[];
   readonly ground: LayGround;
+  /** On folded cloth: twins cut from the lower layer under another piece. */
+  readonly under?: readonly { readonly piece: string; readonly twin: string }[];
   /** Of a roll, how much is used; of sheets, of the last one. */
   readonly length: number;
   readonly sheetsUsed: number;

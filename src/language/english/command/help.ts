@@ -73,6 +73,7 @@ export const help = {
   },
   check: { about: 'check a project and show every tape: asked for, and found on the body' },
   plan: { about: 'show the order of work: steps, pieces, seams by letter, what to check' },
+  lay: { about: 'show how the pieces lie on cloth and boards, and how much of each to buy' },
   stuffing: { about: 'show what the filled form is to measure, and judge what its log says was measured' },
   compare: {
     about: 'show what differs between two bodies, or one body then and now',

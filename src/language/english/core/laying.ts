@@ -57,7 +57,8 @@ export const laying: Entries<LayingPhrases> = {
     ways === 'one'
       ? 'Right side up, in one layer; every arrow points to the same end of the cloth.'
       : 'Right side up, in one layer; arrows may point to either end.',
-  'lay.folded': 'Fold the cloth along its length, right side in. Twins are cut through both layers.',
+  'lay.folded': ({ single }, { say }) =>
+    `Fold the cloth along its length, right side out, and cut through both layers: a right and a left at once.${single.length > 0 ? ` From the upper layer alone: ${single.map(say).join(', ')}.` : ''}`,
   'lay.shared-lines': 'Where two pieces touch, one cut parts both.',
   'lay.print': ({ along, across, level }, { say, length }) =>
     `Print: one repeat is ${along > 0 ? `${length(along)} along` : ''}${along > 0 && across > 0 ? ', ' : ''}${across > 0 ? `${length(across)} across` : ''}. It goes on over the seams at the ${say(level).toLowerCase()}; pin partners there first.`,

@@ -74,6 +74,7 @@ export const help: typeof english = {
   },
   check: { about: 'ein Projekt prüfen und jedes Maß zeigen: verlangt, und am Körper gefunden' },
   plan: { about: 'die Arbeitsfolge zeigen: Schritte, Teile, Nähte mit Buchstaben, was zu prüfen ist' },
+  lay: { about: 'zeigen, wie die Teile auf Stoff und Platten liegen und wie viel davon zu kaufen ist' },
   stuffing: {
     about:
       'zeigen, was die gefüllte Form messen soll, und beurteilen, was nach ihren Aufzeichnungen gemessen wurde',
