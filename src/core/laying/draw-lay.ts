@@ -12,7 +12,7 @@ import { boundsOfPoints } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { drawPrint } from './draw-print.ts';
 import { innermostPoint } from './innermost-point.ts';
-import type { LaidPiece, LayPlan, Stock } from './types.ts';
+import type { LaidPiece, LayPlan, LayView, Stock } from './types.ts';
 
 /** One to this. */
 const SCALES = [1, 2, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100] as const;
@@ -40,13 +40,6 @@ export interface LayDrawing {
   readonly height: number;
   /** Pieces with a number instead of their name, in the order of the numbers. */
   readonly numbered: readonly string[];
-}
-
-/** What of a plan is seen: one sheet, or the roll up to its end. mm of cloth. */
-export interface LayView {
-  readonly length: number;
-  readonly width: number;
-  readonly sheet: number;
 }
 
 /** Every sheet of a plan, or the roll. */

@@ -2,7 +2,6 @@ export {
   drawLay,
   type LayBox,
   type LayDrawing,
-  type LayView,
   placePiece,
   scaleForView,
   viewsOfPlan,
