@@ -134,6 +134,7 @@ export const sheet: Entries<SheetPhrases> = {
   'joint.lay-on': ({ page }) => `cut off along the line · lay this edge on ${page}`,
   'joint.edge-to-edge': ({ page }) => `cut off along the line · ${page} comes edge to edge`,
   'joint.to-cross': ({ page }) => `joined, to the cross on ${page}:`,
+  'joint.to-cross-of-page': ({ page }) => `to the cross on ${page}:`,
   'joint.cross-distance': ({ length }, { fixed }) => `${length} mm = ${fixed(length / mmPerInch, 2)} in`,
   'page.name': ({ number }) => `page ${number}`,
   'page.number': ({ number, pages }) => `page ${number} of ${pages}`,

@@ -139,6 +139,7 @@ export const sheet: Entries<SheetPhrases> = {
   'joint.lay-on': ({ page }) => `auf der Linie abschneiden · diesen Rand auf ${page} legen`,
   'joint.edge-to-edge': ({ page }) => `auf der Linie abschneiden · ${page} kommt Kante an Kante`,
   'joint.to-cross': ({ page }) => `verbunden, bis Kreuz ${page}:`,
+  'joint.to-cross-of-page': ({ page }) => `bis zum Kreuz auf ${page}:`,
   'joint.cross-distance': ({ length }, { fixed }) => `${length} mm = ${fixed(length / mmPerInch, 2)} in`,
   'page.name': ({ number }) => `Seite ${number}`,
   'page.number': ({ number, pages }) => `Seite ${number} von ${pages}`,
