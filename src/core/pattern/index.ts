@@ -6,13 +6,14 @@ export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
 export { drawTwins } from './draw-twins.ts';
 export { findTwins, type TwinPair } from './find-twins.ts';
 export { joinNames } from './join-names.ts';
-export { materialInShort, materialInWords, sideInShort, titleOfSheet } from './name-material.ts';
+export { materialInShort, materialInWords, sideInShort, sideInWords, titleOfSheet } from './name-material.ts';
 export { nameOfEdge } from './name-opening.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
 export { type PackedPage, packPages } from './pack-pages.ts';
 export { ROW, type SheetRows } from './packing-rows.ts';
 export {
   GRAIN_TURN,
+  INCH_ALLOWANCES,
   NOTCH_SHAPES,
   type NotchShape,
   PATTERN_OPTIONS,

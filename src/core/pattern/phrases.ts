@@ -34,6 +34,8 @@ interface Lettering {
   readonly 'piece.no-allowance': NoValues;
   /** Of the edges with another allowance than most. */
   readonly 'piece.allowance-of': { readonly edges: readonly Phrase[]; readonly allowance: number };
+  /** A mark by itself: no notch of another piece has its name. */
+  readonly 'piece.edge-middle': { readonly edge: Phrase };
   readonly 'piece.edge-mark': { readonly edge: Phrase; readonly number: number };
   /** Title of the sheet on which the pieces of a material lie. */
   readonly 'piece.sheet': { readonly project: string; readonly material: Phrase };

@@ -70,7 +70,9 @@ export function placeNotches(
       const name = edge.letter ? `${edge.letter}${mark.number}` : `${openingOf(edge.id)} ${mark.number}`;
       const words = edge.letter
         ? verbatim(bothOf(name, twinNameOf(edge, mark)))
-        : phrase('piece.edge-mark', { edge: nameOfEdge(edge), number: mark.number });
+        : edge.marks.length === 1
+          ? phrase('piece.edge-middle', { edge: nameOfEdge(edge) })
+          : phrase('piece.edge-mark', { edge: nameOfEdge(edge), number: mark.number });
       const slits: PieceLine[] = [];
       const points: Station[] = [];
       for (const [i, offset] of offsets.entries()) {

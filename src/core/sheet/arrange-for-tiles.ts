@@ -120,7 +120,7 @@ function placeLarge(piece: Piece, index: number, grid: TileGrid, keepsGrain: boo
   return {
     columns,
     rows,
-    members: [{ index, place: placement, piece: moveTextsOffJoints(piece, place, grid) }],
+    members: [{ index, place: placement, piece: moveTextsOffJoints(piece, place, grid, !keepsGrain) }],
   };
 }
 

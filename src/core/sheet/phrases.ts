@@ -113,6 +113,8 @@ interface PatternPages {
   readonly 'joint.edge-to-edge': WithPage;
   /** Stands over the distance, of the pages joined; room for 38 mm at 2.4 mm. */
   readonly 'joint.to-cross': WithPage;
+  /** The same where pages are named by number; no longer. */
+  readonly 'joint.to-cross-of-page': WithPage;
   readonly 'joint.cross-distance': { readonly length: number };
   /** How a page is spoken of by its number. */
   readonly 'page.name': { readonly number: string };

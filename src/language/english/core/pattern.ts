@@ -62,10 +62,11 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.cut-twins-short': '1 right, 1 left',
   'piece.letters-of-twins': 'letters: right/left',
   'piece.revision': ({ revision }) => `rev ${revision}`,
-  'piece.allowance': ({ allowance }, tongue) => `Allowance ${allowanceInWords(allowance, tongue, 'about')}`,
+  'piece.allowance': ({ allowance }, tongue) => `Allowance ${allowanceInWords(allowance, tongue)}`,
   'piece.no-allowance': 'No allowance: cut on the line',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
-    `${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue, 'about')}`,
+    `${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
+  'piece.edge-middle': ({ edge }, { inSentence }) => `middle of ${inSentence(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,
   'piece.sheet-of-all': 'Pieces',

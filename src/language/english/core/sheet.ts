@@ -72,7 +72,7 @@ export const sheet: Entries<SheetPhrases> = {
   'cover.measure-joints':
     '4. Before cutting, measure from cross to cross over the joints: the distance is printed beside the crosses. It may be off by 1 mm.',
   'cover.lines':
-    'Cut along the solid outline; the dashed line is the seam. Short cuts (or points) at the edge are notches. Notches of equal name meet: single ones in front seams, double at the back, triple at the centre back.',
+    'Cut along the solid outline; the dashed line is the seam. Short cuts (or points) at the edge are notches. Notches of equal letter and number meet; of F3/G3 the first is for the right piece, the second for the left one. They are single in front seams, double at the back, triple at the centre back.',
   'cover.clips':
     'Short lines that end before the seam show where to clip the allowance after sewing: no closer to the stitches than they reach.',
   'cover.blades': 'Blades: cut away from your hands and close a rotary cutter whenever you put it down.',
@@ -97,7 +97,7 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
     `${headOf(head, say(head.material))} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${of}”, its flutes across those of layer 1`,
   'numbers.cover': ({ of, allowance, ...head }, tongue) =>
-    `${headOf(head, tongue.say(head.material))} · trace layer 1 of “${of}” with ${allowanceInWords(allowance, tongue, 'about')} allowance all round`,
+    `${headOf(head, tongue.say(head.material))} · trace layer 1 of “${of}” with ${allowanceInWords(allowance, tongue)} allowance all round`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `rectangle, cut ${ruled(width, unit, tongue)} wide, ${ruled(height, unit, tongue)} high`,
@@ -105,7 +105,7 @@ export const sheet: Entries<SheetPhrases> = {
     `circle, cut ${ruled(diameter, unit, tongue)} across; compass at ${ruled(diameter / 2, unit, tongue)}`,
   'numbers.no-allowance': 'no allowance',
   'numbers.allowance': ({ allowance }, tongue) =>
-    `with ${allowanceInWords(allowance, tongue, 'about')} allowance all round`,
+    `with ${allowanceInWords(allowance, tongue)} allowance all round`,
   'numbers.allowances': ({ left, right, bottom, top, unit }, tongue) =>
     `with allowance: left ${ruled(left, unit, tongue)}, right ${ruled(right, unit, tongue)}, lower ${ruled(bottom, unit, tongue)}, upper ${ruled(top, unit, tongue)}`,
   'numbers.side': ({ side, edge, notches, unit }, tongue) => {
@@ -134,6 +134,7 @@ export const sheet: Entries<SheetPhrases> = {
   'joint.lay-on': ({ page }) => `cut off along the line · lay this edge on ${page}`,
   'joint.edge-to-edge': ({ page }) => `cut off along the line · ${page} comes edge to edge`,
   'joint.to-cross': ({ page }) => `joined, to the cross on ${page}:`,
+  'joint.to-cross-of-page': ({ page }) => `to the cross on ${page}:`,
   'joint.cross-distance': ({ length }, { fixed }) => `${length} mm = ${fixed(length / mmPerInch, 2)} in`,
   'page.name': ({ number }) => `page ${number}`,
   'page.number': ({ number, pages }) => `page ${number} of ${pages}`,

@@ -62,10 +62,11 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.cut-twins-short': '1 × rechts, 1 × links',
   'piece.letters-of-twins': 'Buchstaben: rechts/links',
   'piece.revision': ({ revision }) => `Stand ${revision}`,
-  'piece.allowance': ({ allowance }, tongue) => `Nahtzugabe ${allowanceInWords(allowance, tongue, 'etwa')}`,
+  'piece.allowance': ({ allowance }, tongue) => `Nahtzugabe ${allowanceInWords(allowance, tongue)}`,
   'piece.no-allowance': 'Ohne Zugabe: auf der Linie schneiden',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
-    `${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue, 'etwa')}`,
+    `${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
+  'piece.edge-middle': ({ edge }, { say }) => `Mitte: ${say(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,
   'piece.sheet-of-all': 'Schnittteile',

@@ -76,7 +76,7 @@ export const sheet: Entries<SheetPhrases> = {
   'cover.measure-joints':
     '4. Vor dem Zuschneiden von Kreuz zu Kreuz über die Anschlüsse messen: Der Abstand steht neben den Kreuzen. Er darf um 1 mm abweichen.',
   'cover.lines':
-    'Auf der durchgezogenen Linie schneiden; die gestrichelte ist die Naht. Kurze Einschnitte (oder Spitzen) am Rand sind Passzeichen. Passzeichen mit gleichem Namen treffen sich: einfache an vorderen Nähten, doppelte hinten, dreifache in der hinteren Mitte.',
+    'Auf der durchgezogenen Linie schneiden; die gestrichelte ist die Naht. Kurze Einschnitte (oder Spitzen) am Rand sind Passzeichen. Passzeichen mit gleichem Buchstaben und gleicher Nummer treffen sich; bei F3/G3 gilt das erste für das rechte Teil, das zweite für das linke. An vorderen Nähten sind sie einfach, hinten doppelt, in der hinteren Mitte dreifach.',
   'cover.clips':
     'Kurze Striche, die vor der Naht enden, zeigen, wo die Zugabe nach dem Nähen eingeschnitten wird: nicht näher an die Stiche, als sie reichen.',
   'cover.blades': 'Klingen: von den Händen weg schneiden und den Rollschneider bei jedem Ablegen schließen.',
@@ -101,15 +101,14 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
     `${headOf(head, say(head.material))} · nach ${hasLine ? 'der Linie für Lage 2 auf' : 'dem Umriss von'} „${of}“, die Wellen quer zu Lage 1`,
   'numbers.cover': ({ of, allowance, ...head }, tongue) =>
-    `${headOf(head, tongue.say(head.material))} · Lage 1 von „${of}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue, 'etwa')} Zugabe`,
+    `${headOf(head, tongue.say(head.material))} · Lage 1 von „${of}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `Rechteck, ${ruled(width, unit, tongue)} breit und ${ruled(height, unit, tongue)} hoch zuschneiden`,
   'numbers.circle': ({ diameter, unit }, tongue) =>
     `Kreis, Durchmesser ${ruled(diameter, unit, tongue)}; Zirkel auf ${ruled(diameter / 2, unit, tongue)}`,
   'numbers.no-allowance': 'ohne Zugabe',
-  'numbers.allowance': ({ allowance }, tongue) =>
-    `mit ${allowanceInWords(allowance, tongue, 'etwa')} Zugabe ringsum`,
+  'numbers.allowance': ({ allowance }, tongue) => `mit ${allowanceInWords(allowance, tongue)} Zugabe ringsum`,
   'numbers.allowances': ({ left, right, bottom, top, unit }, tongue) =>
     `mit Zugabe: links ${ruled(left, unit, tongue)}, rechts ${ruled(right, unit, tongue)}, unten ${ruled(bottom, unit, tongue)}, oben ${ruled(top, unit, tongue)}`,
   'numbers.side': ({ side, edge, notches, unit }, tongue) => {
@@ -139,6 +138,7 @@ export const sheet: Entries<SheetPhrases> = {
   'joint.lay-on': ({ page }) => `auf der Linie abschneiden · diesen Rand auf ${page} legen`,
   'joint.edge-to-edge': ({ page }) => `auf der Linie abschneiden · ${page} kommt Kante an Kante`,
   'joint.to-cross': ({ page }) => `verbunden, bis Kreuz ${page}:`,
+  'joint.to-cross-of-page': ({ page }) => `bis zum Kreuz auf ${page}:`,
   'joint.cross-distance': ({ length }, { fixed }) => `${length} mm = ${fixed(length / mmPerInch, 2)} in`,
   'page.name': ({ number }) => `Seite ${number}`,
   'page.number': ({ number, pages }) => `Seite ${number} von ${pages}`,
