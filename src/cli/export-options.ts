@@ -35,6 +35,7 @@ export interface FormatOptions extends PaperOptions {
   readonly bladeOffset?: number;
   readonly overcut?: number;
   readonly strokeText?: boolean;
+  readonly divide?: boolean;
   readonly colours?: Readonly<Record<string, string>>;
   readonly modelScale?: number;
   readonly wall?: number;
@@ -64,6 +65,7 @@ export function addCutterOptions(command: Command, reader: Reader): void {
     .option(`--blade-offset <${values.length}>`, words.bladeOffset, reading(readMargin, reader))
     .option(`--overcut <${values.length}>`, words.overcut, reading(readMargin, reader))
     .option('--stroke-text', words.strokeText)
+    .option('--divide', words.divide)
     .option(`--colours <${values.list}>`, words.colours, reading(readColours, reader));
 }
 
@@ -105,6 +107,7 @@ export async function exportOptionsOf(
       ...(options.bladeOffset === undefined ? {} : { bladeOffset: options.bladeOffset }),
       ...(options.overcut === undefined ? {} : { overcut: options.overcut }),
       ...(options.strokeText ? { strokeText: true } : {}),
+      ...(options.divide ? { divides: true } : {}),
       ...(options.colours ? { colours: { ...saved.cutter?.colours, ...options.colours } } : {}),
     },
     model: {

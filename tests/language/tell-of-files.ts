@@ -18,7 +18,8 @@ const EVERYTHING = ['svg', 'pdf', 'labels', 'lay', 'cutter', 'csv', 'json'];
 
 /** Files asked for; those of the second half cannot be written, or not as asked. */
 const WISHES: readonly Partial<ExportOptions>[] = [
-  { formats: EVERYTHING, papers: ['a4', 'both', 'roll36'], cutter: { mat: { width: 305, height: 305 } } },
+  { formats: EVERYTHING, papers: ['a4', 'both', 'roll36'], cutter: { mat: { width: 305, height: 305 }, divides: true } },
+  { formats: ['cutter'], cutter: { mat: { width: 305, height: 305 } } },
   { formats: ['pdf'], papers: ['a4'], print: { joint: 'butt', correction: { x: 1.0123, y: 0.9931 } } },
   { formats: ['docx'], only: ['nobody'] },
   { formats: ['stl'], model: { scale: 1.5 } },

@@ -32,6 +32,7 @@ export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
     bladeOffset,
     overcut,
     strokeText,
+    divides,
     colours,
   } = cutting;
   const correction = measuredBars
@@ -42,7 +43,7 @@ export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
   return success({
     papers: [paper ?? PRINT_OPTIONS.paper.usual],
     print: withoutAbsent({ margin, joint, twins, plain, correction: correction?.value }),
-    cutter: withoutAbsent({ mat, kerf, bladeOffset, overcut, strokeText, colours }),
+    cutter: withoutAbsent({ mat, kerf, bladeOffset, overcut, strokeText, divides, colours }),
   });
 }
 

@@ -45,7 +45,7 @@ export const LAYING_OPTIONS = {
   isFolded: { usual: false },
   /** What the cloth loses in length when it is washed before cutting (common practice for cotton). Read in `length-to-buy`. */
   shrinkage: { unit: 'share', min: 0, max: 0.2, usual: 0.03 },
-  /** Of interfacing and lining: fused to, or cut with, the laid length of the shell's cloth; else laid for itself. Read in `lay-form`. */
+  /** Of interfacing and lining: fused to, or cut with, the laid length of the shell's cloth; else laid for itself. Read in `lay-tasks`. */
   follows: { usual: true },
   print: PRINT,
 } as const satisfies OptionTable;

@@ -145,6 +145,13 @@ interface Faults {
     readonly length: number;
     readonly most: number;
   };
+  /** Of cloth; the least mat that holds them whole. */
+  readonly 'cutter.would-divide': {
+    readonly pieces: readonly Phrase[];
+    readonly width: number;
+    readonly height: number;
+  };
+  readonly 'cutter.divided-boards': { readonly pieces: readonly Phrase[]; readonly lap: number };
   readonly 'cutter.mat-too-small': { readonly width: number; readonly least: number };
 }
 

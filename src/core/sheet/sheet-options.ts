@@ -35,6 +35,11 @@ export const CUTTER_OPTIONS = {
   overcut: { unit: 'mm', min: 0, max: 5, usual: 0 },
   /** Draw letters in single strokes, for a pen. Read in `lay-out-for-cutter`. */
   strokeText: { usual: false },
+  /**
+   * Divide cloth pieces larger than the mat, for templates; nothing is added where they part. Otherwise they are refused. Read in
+   * `lay-out-for-cutter`.
+   */
+  divides: { usual: false },
 } as const satisfies OptionTable;
 
 /** Width and height of the machine's mat or bed; without one, one sheet as large as needed. Read in `lay-out-for-cutter`. */

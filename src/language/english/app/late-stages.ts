@@ -197,6 +197,7 @@ export const lateStages = {
     about:
       "A laser burns a width of cut away; a dragged knife trails its axis by the blade offset. Give one of them, unless the machine's own program sees to it. An overcut lets a knife go on a little past where a cut began, so that the corner comes free.",
     strokes: 'Letters of single strokes, for a pen',
+    divides: 'Divide cloth pieces larger than the mat, for templates',
     colours: 'Colours by which the machine tells lines apart',
     layers: { cut: 'Cut lines', sew: 'Sew lines', mark: 'Marks', text: 'Letters' },
     colourOf: (layer: string) => `Colour of ${layer.toLowerCase()}`,

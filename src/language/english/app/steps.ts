@@ -58,6 +58,7 @@ export const steps = {
     bladeOffset: 'blade offset',
     overcut: 'overcut',
     letters: 'letters',
+    parts: 'divided pieces',
     colours: 'colours of the layers',
     growth: 'measured growth',
     newReadings: 'new readings',

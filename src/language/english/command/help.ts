@@ -59,6 +59,7 @@ export const help = {
     kerf: 'width of the cut, by half of which lines are moved',
     bladeOffset: 'from the axis of a dragged knife to its tip',
     overcut: 'how far a dragged knife goes on past the start of a closed cut',
+    divide: 'divide cloth pieces larger than the mat, for templates',
     strokeText: 'letters of single strokes, for a pen',
     colours: 'colours by layer, for example cut=#ff0000,sew=none',
     modelScale: 'scale of the model for --formats stl: 5 is 1 : 5',

@@ -152,6 +152,10 @@ export const sheet: Entries<SheetPhrases> = {
     `The letters of single strokes lack ${letters.map((letter) => `“${letter}”`).join(', ')}: boxes stand in their place. Use names in Latin letters, or filled letters.`,
   'cutter.length': ({ what, length, most }) =>
     `${machineLengths[what]} of ${length} mm cannot be used: give 0 to ${most} mm.`,
+  'cutter.would-divide': ({ pieces, width, height }, { say, fixed }) =>
+    `The mat is too small for ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. A mat of ${fixed(width, 0)} × ${fixed(height, 0)} mm holds each whole. Cloth cut in parts would have no allowance where they meet: have pieces divided only for templates.`,
+  'cutter.divided-boards': ({ pieces, lap }, { say }) =>
+    `Larger than the mat, so cut in parts: ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. Put the parts edge to edge and glue a strip of the same card over the joint that reaches ${lap} mm to both sides; part the second layer elsewhere.`,
   'cutter.mat-too-small': ({ width, least }) =>
     `A mat ${width} mm wide is too small for pieces of a form: at least ${least} mm.`,
 };

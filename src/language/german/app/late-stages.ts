@@ -209,6 +209,7 @@ export const lateStages: typeof english = {
     about:
       'Ein Laser brennt eine Schnittbreite weg; ein Schleppmesser läuft seiner Achse um den Versatz nach. Nur eines von beiden angeben, sofern nicht das Programm der Maschine dafür sorgt. Ein Überschnitt lässt ein Messer ein wenig über den Anfang des Schnitts hinausfahren, damit sich die Ecke löst.',
     strokes: 'Buchstaben aus einfachen Strichen, für einen Stift',
+    divides: 'Stoffteile teilen, die größer sind als die Matte, für Schablonen',
     colours: 'Farben, an denen die Maschine die Linien unterscheidet',
     layers: { cut: 'Schnittlinien', sew: 'Nahtlinien', mark: 'Zeichen', text: 'Schrift' },
     colourOf: (layer) => `Farbe für ${layer}`,

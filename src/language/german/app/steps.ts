@@ -58,6 +58,7 @@ export const steps: typeof english = {
     bladeOffset: 'Messerversatz',
     overcut: 'Überschnitt',
     letters: 'Buchstaben',
+    parts: 'geteilte Teile',
     colours: 'Farben der Ebenen',
     growth: 'Gemessenes Nachgeben',
     newReadings: 'Neue Messung',

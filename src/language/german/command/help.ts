@@ -60,6 +60,7 @@ export const help: typeof english = {
     kerf: 'Breite des Schnitts; Linien werden um die Hälfte davon versetzt',
     bladeOffset: 'Abstand von der Achse eines Schleppmessers zu seiner Spitze',
     overcut: 'wie weit ein Schleppmesser über den Anfang eines geschlossenen Schnitts hinausfährt',
+    divide: 'Stoffteile teilen, die größer sind als die Matte, für Schablonen',
     strokeText: 'Buchstaben aus einfachen Strichen, für einen Stift',
     colours: 'Farben der Ebenen, zum Beispiel cut=#ff0000,sew=none',
     modelScale: 'Maßstab des Modells für --formats stl: 5 ist 1 : 5',

@@ -156,6 +156,10 @@ export const sheet: Entries<SheetPhrases> = {
     `Den Buchstaben aus einfachen Strichen fehlen ${letters.map((letter) => `„${letter}“`).join(', ')}: An ihrer Stelle stehen Kästchen. Namen in lateinischen Buchstaben nehmen, oder gefüllte Buchstaben.`,
   'cutter.length': ({ what, length, most }, { plain }) =>
     `${machineLengths[what]} von ${plain(length, 2)} mm geht nicht: 0 bis ${most} mm angeben.`,
+  'cutter.would-divide': ({ pieces, width, height }, { say, fixed }) =>
+    `Die Matte ist zu klein für ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Eine Matte von ${fixed(width, 0)} × ${fixed(height, 0)} mm fasst jedes ganz. In Stücken geschnittener Stoff hätte keine Zugabe, wo sie sich treffen: nur für Schablonen teilen lassen.`,
+  'cutter.divided-boards': ({ pieces, lap }, { say }) =>
+    `Größer als die Matte, also in Stücken geschnitten: ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Die Stücke Kante an Kante legen und einen Streifen derselben Pappe über die Fuge kleben, der auf beiden Seiten ${lap} mm weit reicht; die zweite Lage woanders teilen.`,
   'cutter.mat-too-small': ({ width, least }, { plain }) =>
     `Eine Matte von ${plain(width, 2)} mm Breite ist zu klein für Teile einer Form: mindestens ${least} mm.`,
 };
