@@ -55,12 +55,14 @@ export class Layout {
   readonly weights: Float64Array;
   /** Unweighted, count × count, symmetric. */
   readonly losses: Float64Array;
-  /** Of the last place judged. */
-  readonly row: Float64Array;
   evaluations = 0;
   limit = Infinity;
 
-  private readonly boxes: Float64Array;
+  /** Boxes of the grown outlines; of a body not laid, from Infinity on. */
+  private readonly lefts: Float64Array;
+  private readonly bottoms: Float64Array;
+  private readonly rights: Float64Array;
+  private readonly tops: Float64Array;
   private readonly shapeOf: Int32Array;
   private readonly shapeBoxes: Float64Array;
   private readonly diameters: Float64Array;
@@ -81,33 +83,31 @@ export class Layout {
     this.isLaid = new Uint8Array(n);
     this.weights = new Float64Array(n * n).fill(1);
     this.losses = new Float64Array(n * n);
-    this.row = new Float64Array(n);
-    this.boxes = new Float64Array(4 * n).fill(NaN);
+    this.lefts = new Float64Array(n).fill(Infinity);
+    this.bottoms = new Float64Array(n);
+    this.rights = new Float64Array(n);
+    this.tops = new Float64Array(n);
     this.shapeBoxes = Float64Array.from(shapes.flatMap(({ box }) => [...box]));
     const first = bodies.map(({ stances }) => shapes[stances[0].shape].of);
     this.diameters = Float64Array.from(first, ({ diameter }) => Math.fround(diameter));
     this.sizes = Float64Array.from(first, ({ hullArea }) => Math.sqrt(Math.sqrt(hullArea)));
   }
 
-  /** Weighted loss of a body at a place, and its unweighted losses in `row`; stops once it is above `bound`. */
+  /** Weighted loss of a body at a place; stops once it is above `bound`. */
   judge(body: number, stance: number, x: number, y: number, bound: number): number {
     this.evaluations++;
-    const { boxes, count, weights, row, shapeBoxes } = this;
+    const { lefts, bottoms, rights, tops, count, weights, shapeBoxes } = this;
     const { shape } = this.bodies[body].stances[stance];
     const left = x + shapeBoxes[4 * shape];
     const bottom = y + shapeBoxes[4 * shape + 1];
     const right = x + shapeBoxes[4 * shape + 2];
     const top = y + shapeBoxes[4 * shape + 3];
     let total = 0;
-    for (let j = 0, at = 0; j < count; j++, at += 4) {
-      row[j] = 0;
-      // Not laid: no comparison with NaN holds.
-      if (!(boxes[at] < right && boxes[at + 2] > left && boxes[at + 1] < top && boxes[at + 3] > bottom))
-        continue;
+    for (let j = 0; j < count; j++) {
+      if (lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom) continue;
       if (j === body) continue;
       const loss = this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
       if (loss === 0) continue;
-      row[j] = loss;
       total += weights[body * count + j] * loss;
       if (total > bound) return total;
     }
@@ -141,14 +141,17 @@ export class Layout {
 
   /** Lays a body there and brings the losses up to date. */
   lay(body: number, stance: number, x: number, y: number): void {
-    const { count, losses, row } = this;
-    this.judge(body, stance, x, y, Infinity);
-    this.evaluations--;
-    for (let j = 0; j < count; j++) {
-      losses[body * count + j] = row[j];
-      losses[j * count + body] = row[j];
-    }
+    const { lefts, bottoms, rights, tops, count, losses } = this;
     this.put(body, stance, x, y);
+    const shape = this.shapeOf[body];
+    const [left, bottom, right, top] = [lefts[body], bottoms[body], rights[body], tops[body]];
+    for (let j = 0; j < count; j++) {
+      const isApart = lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom;
+      const loss =
+        isApart || j === body ? 0 : this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
+      losses[body * count + j] = loss;
+      losses[j * count + body] = loss;
+    }
   }
 
   private put(body: number, stance: number, x: number, y: number): void {
@@ -158,12 +161,15 @@ export class Layout {
     this.x[body] = x;
     this.y[body] = y;
     this.isLaid[body] = 1;
-    for (let k = 0; k < 4; k++) this.boxes[4 * body + k] = (k & 1 ? y : x) + this.shapeBoxes[4 * shape + k];
+    this.lefts[body] = x + this.shapeBoxes[4 * shape];
+    this.bottoms[body] = y + this.shapeBoxes[4 * shape + 1];
+    this.rights[body] = x + this.shapeBoxes[4 * shape + 2];
+    this.tops[body] = y + this.shapeBoxes[4 * shape + 3];
   }
 
   lift(body: number): void {
     this.isLaid[body] = 0;
-    this.boxes.fill(NaN, 4 * body, 4 * body + 4);
+    this.lefts[body] = Infinity;
     for (let j = 0; j < this.count; j++) {
       this.losses[body * this.count + j] = 0;
       this.losses[j * this.count + body] = 0;
