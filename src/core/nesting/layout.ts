@@ -9,6 +9,9 @@ export interface Zone {
   readonly right: number;
   readonly bottom: number;
   readonly top: number;
+  /** Where the origin of strip or sheet lies: lattices count from it. */
+  readonly originX: number;
+  readonly originY: number;
   readonly sheet: number;
 }
 
@@ -32,6 +35,7 @@ export interface Body {
 export type OverlapOf = (a: number, b: number, dx: number, dy: number, epsilon: number) => number;
 
 export interface Snapshot {
+  readonly isLaid: Uint8Array;
   readonly stance: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
@@ -70,6 +74,8 @@ export class Layout {
 
   constructor(
     readonly bodies: readonly Body[],
+    /** The first so many are items. */
+    readonly items: number,
     readonly shapes: readonly Shape[],
     readonly zones: readonly Zone[],
     private readonly overlapOf: OverlapOf,
@@ -147,8 +153,9 @@ export class Layout {
     const [left, bottom, right, top] = [lefts[body], bottoms[body], rights[body], tops[body]];
     for (let j = 0; j < count; j++) {
       const isApart = lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom;
+      const areBothHeld = !this.bodies[body].moves && !this.bodies[j].moves;
       const loss =
-        isApart || j === body ? 0 : this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
+        isApart || areBothHeld || j === body ? 0 : this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
       losses[body * count + j] = loss;
       losses[j * count + body] = loss;
     }
@@ -191,14 +198,17 @@ export class Layout {
   }
 
   snapshot(): Snapshot {
-    return { stance: this.stance.slice(), x: this.x.slice(), y: this.y.slice() };
+    return { isLaid: this.isLaid.slice(), stance: this.stance.slice(), x: this.x.slice(), y: this.y.slice() };
   }
 
   /** Everything is where it was; what is out of reach of the limit is pulled in. Losses are taken anew. */
-  restore({ stance, x, y }: Snapshot): void {
-    for (let i = 0; i < this.count; i++) this.put(i, stance[i], x[i], y[i]);
-    for (let i = 0; i < this.count; i++) this.pullIn(i);
-    for (let i = 0; i < this.count; i++) this.lay(i, this.stance[i], this.x[i], this.y[i]);
+  restore({ isLaid, stance, x, y }: Snapshot): void {
+    for (let i = 0; i < this.count; i++) {
+      if (isLaid[i]) this.put(i, stance[i], x[i], y[i]);
+      else this.lift(i);
+    }
+    for (let i = 0; i < this.count; i++) if (isLaid[i]) this.pullIn(i);
+    for (let i = 0; i < this.count; i++) if (isLaid[i]) this.lay(i, this.stance[i], this.x[i], this.y[i]);
   }
 
   /** Into the nearest place of its zone, at its lattice; into the first zone with room where its own has none. */
@@ -230,21 +240,21 @@ export class Layout {
     y: number,
     place: { x: number; y: number },
   ): boolean {
-    const { left, right, bottom, top } = this.zones[zone];
+    const { left, right, bottom, top, originX, originY } = this.zones[zone];
     const { shape, latticeX, latticeY } = this.bodies[body].stances[stance];
     const { halfWidth, halfHeight, middleX, middleY } = this.shapes[shape];
     const slack = SLACK * (top - bottom);
     const end = Math.min(right + slack, this.limit);
-    place.x = nearest(x, left - slack + halfWidth, end - halfWidth, left + middleX, latticeX);
-    place.y = nearest(y, bottom - slack + halfHeight, top + slack - halfHeight, bottom + middleY, latticeY);
+    place.x = nearest(x, left - slack + halfWidth, end - halfWidth, originX + middleX, latticeX);
+    place.y = nearest(y, bottom - slack + halfHeight, top + slack - halfHeight, originY + middleY, latticeY);
     // Not a number where there is no room.
     return place.x + place.y < Infinity;
   }
 
-  /** Right end of the rightmost body that moves or is held. */
+  /** Right end of the rightmost item. */
   used(): number {
-    let right = -Infinity;
-    for (let i = 0; i < this.count; i++) {
+    let right = 0;
+    for (let i = 0; i < this.items; i++) {
       if (!this.isLaid[i]) continue;
       right = Math.max(right, this.rightOf(i));
     }
@@ -265,7 +275,7 @@ function nearest(
   lattice: NestLattice | undefined,
 ): number {
   if (!(low <= high)) return NaN;
-  const inside = x < low ? low : x > high ? high : x;
+  const inside = x < low ? low : Math.min(x, high);
   if (!lattice) return inside;
   const start = origin + lattice.phase;
   const first = Math.ceil((low - start) / lattice.period);
