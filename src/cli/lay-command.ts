@@ -6,7 +6,7 @@ import { makeWithIssues } from './make-with-issues.ts';
 
 /** Prints how the pieces of a saved project lie on cloth and boards, and how much of each that takes. */
 export async function layCommand(file: string, streams: CommandStreams, reader: Reader): Promise<number> {
-  const made = await makeWithIssues(file, streams, reader);
+  const made = await makeWithIssues(file, streams, reader, { lays: true });
   if (!made?.laid) return exitCodes.errorsInProject;
   const { say } = reader;
   const pieces = [...made.pieces, ...(made.inside?.pieces ?? [])];
