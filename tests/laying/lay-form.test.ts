@@ -159,6 +159,12 @@ describe('a print', () => {
     }
   });
 
+  it('with a repeat as long as a panel leaves no piece off the cloth', () => {
+    const plan = planOf('shell', { print: { kind: 'photo', along: 640, firstAlong: 100 } });
+    expectSound(plan, form.pieces);
+    for (const { angle } of plan.placed) expect(Math.sin(angle)).toBeCloseTo(-1, 12);
+  });
+
   it('of checks meets both ways but where the ring closes, and says by how much not', () => {
     const made = lay('shell', { print: { kind: 'checks', along: 40, across: 40 } });
     if (!made.ok) throw new Error('not laid');

@@ -215,14 +215,16 @@ export class Layout {
   private pullIn(body: number): void {
     if (!this.bodies[body].moves) return;
     const zone = this.zoneAt(this.x[body]);
-    const stance = this.stance[body];
     const place = { x: 0, y: 0 };
     const tries = [zone, ...this.zones.keys()];
-    for (const one of tries) {
-      if (!this.fit(body, stance, one, this.x[body], this.y[body], place)) continue;
-      this.put(body, stance, place.x, place.y);
-      return;
-    }
+    // In another turn only where its own has no place left.
+    const stances = [this.stance[body], ...this.bodies[body].stances.keys()];
+    for (const stance of stances)
+      for (const one of tries) {
+        if (!this.fit(body, stance, one, this.x[body], this.y[body], place)) continue;
+        this.put(body, stance, place.x, place.y);
+        return;
+      }
   }
 
   zoneAt(x: number): number {

@@ -34,7 +34,7 @@ export function planOfLayout(
 }
 
 /**
- * How far to the right every layout reaches: what the longest item needs in the best of its turns, what is held, or on a strip the
+ * How far to the right every layout reaches: what the longest item needs in the best of its turns and on its lattice, what is held, or on a strip the
  * area of all over its width.
  */
 export function boundOf({ width, sheets }: NestProblem, { layout }: Prepared): number {
@@ -42,11 +42,15 @@ export function boundOf({ width, sheets }: NestProblem, { layout }: Prepared): n
   const leastOf = (body: number): number => {
     const { stances, moves } = layout.bodies[body];
     if (!moves) return layout.rightOf(body);
-    const zones = [...layout.zones.keys()];
-    const fitting = stances.filter((_, stance) =>
-      zones.some((zone) => layout.fit(body, stance, zone, 0, 0, place)),
+    const ends = stances.flatMap(({ shape }, stance) =>
+      layout.zones.flatMap(({ left }, zone) =>
+        // The place nearest to the zone's left side: a lattice may hold an item off it.
+        layout.fit(body, stance, zone, left, 0, place)
+          ? [place.x + layout.shapes[shape].halfWidth - left]
+          : [],
+      ),
     );
-    return 2 * Math.min(...fitting.map(({ shape }) => layout.shapes[shape].halfWidth));
+    return Math.min(...ends);
   };
   let [longest, area] = [0, 0];
   for (let k = 0; k < layout.items; k++) {
