@@ -84,7 +84,9 @@ function blocksOf(
 ): Block[] {
   const room = pageWidth - 2 * margin;
   return viewsOfPlan(plan).map((view, i) => {
-    const box = { x: margin, width: room, height: MOST_OF_PAGE * (pageHeight - 2 * margin) };
+    // A short length of a wide cloth takes less of the page across it.
+    const isUpright = view.length < view.width;
+    const box = { x: margin, width: room, height: MOST_OF_PAGE * (pageHeight - 2 * margin), isUpright };
     const scale = scaleForView(view, box);
     const heading = [
       say(phrase(`use.${plan.use}`)),
@@ -101,7 +103,8 @@ function blocksOf(
       return foldText(say(phrase('lay.number', { number: k + 1, piece: name })), WORDS, room / 3 - 3);
     });
     const inColumn = Math.ceil(legend.length / 3);
-    const height = above + view.width / scale + (legend.length > 0 ? 3 + inColumn * ROW : 0);
+    const height =
+      above + (isUpright ? view.length : view.width) / scale + (legend.length > 0 ? 3 + inColumn * ROW : 0);
     return {
       height,
       draw(top) {

@@ -29,6 +29,8 @@ export interface LayBox {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** The cloth's length goes up the page, its cut end below; else to the right. */
+  readonly isUpright?: boolean;
 }
 
 export interface LayDrawing {
@@ -52,15 +54,16 @@ export function viewsOfPlan({ ground, sheetsUsed, length }: LayPlan): LayView[] 
 }
 
 /** The largest scale, one to so many, at which a view fits a box. */
-export function scaleForView({ length, width }: LayView, box: Pick<LayBox, 'width' | 'height'>): number {
-  const needed = Math.max(length / box.width, width / box.height);
+export function scaleForView(view: LayView, box: Pick<LayBox, 'width' | 'height' | 'isUpright'>): number {
+  const [across, up] = box.isUpright ? [view.width, view.length] : [view.length, view.width];
+  const needed = Math.max(across / box.width, up / box.height);
   return SCALES.find((scale) => scale >= needed) ?? Math.ceil(needed);
 }
 
 /**
  * One view of a plan to scale, at the top left of the box: cloth with its selvedges, print, flaws and folds, every piece with its
  * name, or a number where the name has no room, and an arrow along its grain to its top. The cloth's cut end lies on the left, its
- * far end to the right; the selvedge at y = 0 lies below. Path ids are `<use>/<piece>/cut`.
+ * far end to the right, the selvedge at y = 0 below; upright, all that a quarter turn to the left. Path ids are `<use>/<piece>/cut`.
  */
 export function drawLay(
   plan: LayPlan,
@@ -72,9 +75,14 @@ export function drawLay(
 ): LayDrawing {
   const scale = scaleForView(view, box);
   const letters = scale === 1 ? LARGE_LETTERS : LETTERS;
-  const height = view.width / scale;
+  const [width, height] = (box.isUpright ? [view.width, view.length] : [view.length, view.width]).map(
+    (side) => side / scale,
+  );
   const onPage = (points: Float64Array): Float64Array =>
-    points.map((value, i) => (i % 2 === 0 ? box.x + value / scale : box.y + height - value / scale));
+    points.map((value, i) => {
+      if (!box.isUpright) return i % 2 === 0 ? box.x + value / scale : box.y + height - value / scale;
+      return i % 2 === 0 ? box.x + width - points[i + 1] / scale : box.y + height - points[i - 1] / scale;
+    });
   const ground = drawGround(plan, view, onPage);
   const [cut, mark, text]: DrawingItem[][] = [[], [], []];
   const numbered: string[] = [];
@@ -82,18 +90,19 @@ export function drawLay(
     const piece = pieces.find(({ id }) => id === laid.piece);
     if (!piece) continue;
     const outline = onPage(placePiece(piece.cutLine, laid));
+    const holes = (piece.cutouts ?? []).map(({ points }) => onPage(placePiece(points, laid)));
     cut.push(makePath(outline, { closed: true, id: `${plan.use}/${piece.id}/cut` }));
-    for (const hole of piece.cutouts ?? [])
-      cut.push(makePath(onPage(placePiece(hole.points, laid)), { closed: true }));
-    const words = nameOn(outline, say(piece.name), letters);
+    for (const hole of holes) cut.push(makePath(hole, { closed: true }));
+    const middle = innermostPoint(outline, holes);
+    const words = nameOn(middle.radius, say(piece.name), letters);
     if (!words) numbered.push(piece.id);
     const rows = words ?? [String(numbered.length)];
-    const middle = innermostPoint(outline);
     rows.forEach((row, i) => {
       const y = middle.y + letters * (ROW * (i - (rows.length - 1) / 2) + 0.35);
       text.push(makeText(middle.x, y, row, letters, { anchor: 'middle' }));
     });
-    mark.push(...arrowOf(laid, middle, rows.length, letters));
+    const angle = laid.angle + (box.isUpright ? Math.PI / 2 : 0);
+    mark.push(...arrowOf(angle, middle, rows.length, letters));
   }
   return {
     layers: [
@@ -103,7 +112,7 @@ export function drawLay(
       makeLayer('text', text),
     ],
     scale,
-    width: view.length / scale,
+    width,
     height,
     numbered,
   };
@@ -124,8 +133,7 @@ export function placePiece(
 }
 
 /** The name in rows that fit the piece beside each other and its arrow, or none. */
-function nameOn(outline: Float64Array, name: string, letters: number): string[] | undefined {
-  const { radius } = innermostPoint(outline);
+function nameOn(radius: number, name: string, letters: number): string[] | undefined {
   const row = ROW * letters;
   const most = Math.floor((1.6 * radius) / row) - 1;
   for (let count = 1; count <= Math.min(most, 4); count++) {
@@ -140,14 +148,15 @@ function nameOn(outline: Float64Array, name: string, letters: number): string[] 
 
 /** An arrow to the piece's top, under its name. */
 function arrowOf(
-  { angle }: LaidPiece,
+  angle: number,
   { x, y, radius }: { x: number; y: number; radius: number },
   rows: number,
   letters: number,
 ): DrawingItem[] {
-  const half = Math.min(2 * letters, 0.55 * radius);
+  const half = Math.min(1.6 * letters, 0.4 * radius);
   const [ux, uy] = [-Math.sin(angle), -Math.cos(angle)];
-  const down = Math.abs(ux) > 0.5 ? letters * ((ROW * rows) / 2 + 0.4) : 0;
+  // Under the name, whichever way it points.
+  const down = letters * ((ROW * rows) / 2 + 0.3) + half * Math.abs(uy);
   const [cx, cy] = [x, y + down];
   const [tx, ty] = [cx + half * ux, cy + half * uy];
   const head = (ARROW * letters) / Math.SQRT2;
