@@ -29,7 +29,9 @@ it('prints a label for every piece and one for the form, each text inside the da
     const texts = pages.flatMap(({ layers }, page) => layers[2].items.map((item) => ({ item, page })));
     for (const piece of pieces) {
       const name = inEnglish(piece.name);
-      const own = texts.filter(({ item }) => item.kind === 'text' && item.size === 4.2 && isCutShort(item.text, name));
+      const own = texts.filter(
+        ({ item }) => item.kind === 'text' && item.size === 4.2 && isCutShort(item.text, name),
+      );
       expect(own.length, name).toBe(1);
       // A maker knows pieces by name and side, not by the program's ids.
       expect(

@@ -9,12 +9,14 @@ import { seamRows, tapeRows } from './table-rows.ts';
 import { writeGlbFiles, writeObjFiles, writeStlFiles } from './write-models.ts';
 import { writeCutterFiles, writeDxfFiles, writeSvgFiles } from './write-outlines.ts';
 import { writeLabelFiles, writePdfFiles } from './write-pages.ts';
+import { writeProjectorFiles } from './write-projector.ts';
 
 /** What writes each format, in the order in which files are written. */
 const WRITERS = {
   svg: writeSvgFiles,
   pdf: writePdfFiles,
   labels: writeLabelFiles,
+  projector: writeProjectorFiles,
   cutter: writeCutterFiles,
   dxf: writeDxfFiles,
   glb: writeGlbFiles,

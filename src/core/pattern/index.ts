@@ -9,6 +9,7 @@ export { joinNames } from './join-names.ts';
 export { materialInShort, materialInWords, sideInShort, sideInWords, titleOfSheet } from './name-material.ts';
 export { nameOfEdge } from './name-opening.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
+export { packOutlines } from './pack-outlines.ts';
 export { type PackedPage, packPages } from './pack-pages.ts';
 export { ROW, type SheetRows } from './packing-rows.ts';
 export {

@@ -100,6 +100,21 @@ interface NumbersPages {
   };
 }
 
+/** The page that is projected; lengths in mm. */
+interface ProjectorPage {
+  /** Rows apart by line breaks. */
+  readonly 'projector.how': WithUnit & { readonly side: number; readonly square: number };
+  readonly 'projector.line': { readonly kind: 'cut' | 'notch' | 'sew' | 'level' | 'grain' };
+  readonly 'projector.far-off': {
+    readonly line: 'top' | 'right' | 'bottom' | 'left' | 'diagonal';
+    readonly length: number;
+    readonly wanted: number;
+    /** A fraction. */
+    readonly largest: number;
+  };
+  readonly 'projector.no-square': { readonly diagonal: number };
+}
+
 interface WithPage {
   /** Name of the page that comes there. */
   readonly page: string;
@@ -151,6 +166,7 @@ interface Faults {
 /** What this room says, and what is put in. */
 export type SheetPhrases = FrontPages &
   NumbersPages &
+  ProjectorPage &
   PatternPages &
   Faults & {
     readonly [Id in PaperId | MatId as `paper.${Id}`]: NoValues;

@@ -23,6 +23,21 @@ function pagesInWords(names: readonly string[]): string {
 
 const edges = { left: 'left edge', right: 'right edge', bottom: 'lower edge', top: 'upper edge' } as const;
 
+const projectedLines = {
+  cut: 'cut along here',
+  notch: 'notches',
+  sew: 'seams',
+  level: 'levels and lines',
+  grain: 'grain',
+} as const;
+const projected = {
+  top: 'upper side',
+  right: 'right side',
+  bottom: 'lower side',
+  left: 'left side',
+  diagonal: 'diagonal',
+} as const;
+
 interface Head {
   readonly piece: string;
   readonly count: number;
@@ -124,6 +139,13 @@ export const sheet: Entries<SheetPhrases> = {
       ? `${name}: upright, ${a} from the left, ${spans} up`
       : `${name}: level, ${a} up, ${spans} from the left`;
   },
+  'projector.how': ({ side, square, unit }, tongue) =>
+    `Square of ${ruled(side, unit, tongue)}, in squares of ${ruled(square, unit, tongue)}\nMeasure its four sides and the dashed diagonal on the table.\nWhere they are off: move the projector, or type them in and make this file again.\nGrain runs up. Look away from the lens.`,
+  'projector.line': ({ kind }) => projectedLines[kind],
+  'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
+    `The ${projected[line]} of the projected square measures ${plain(length, 1)} mm instead of ${plain(wanted, 1)} mm: more than ${plain(100 * largest, 0)} % cannot be corrected. Set the projector to the size of the square first.`,
+  'projector.no-square': ({ diagonal }, { plain }) =>
+    `No square gives these lengths: with a diagonal of ${plain(diagonal, 1)} mm the four sides do not meet. Measure again, the diagonal from the upper left to the lower right.`,
   'numbers.layer-line': 'layer 2: cut along here',
   'labels.title': ({ project }) => `Labels – ${project}`,
   'labels.how': 'Labels to sew in: cut along the solid lines, turn under to the dashed ones.',

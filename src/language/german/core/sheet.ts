@@ -27,6 +27,21 @@ function pagesInWords(names: readonly string[]): string {
 
 const edges = { left: 'linke Kante', right: 'rechte Kante', bottom: 'Unterkante', top: 'Oberkante' } as const;
 
+const projectedLines = {
+  cut: 'hier schneiden',
+  notch: 'Passzeichen',
+  sew: 'Nähte',
+  level: 'Höhenlinien und Linien',
+  grain: 'Fadenlauf',
+} as const;
+const projected = {
+  top: 'obere Seite',
+  right: 'rechte Seite',
+  bottom: 'untere Seite',
+  left: 'linke Seite',
+  diagonal: 'Diagonale',
+} as const;
+
 interface Head {
   readonly piece: string;
   readonly count: number;
@@ -127,6 +142,13 @@ export const sheet: Entries<SheetPhrases> = {
       ? `${name}: hinauf, ${a} von links, Höhe ${spans}`
       : `${name}: quer, Höhe ${a}, ${spans} von links`;
   },
+  'projector.how': ({ side, square, unit }, tongue) =>
+    `Quadrat von ${ruled(side, unit, tongue)}, in Quadraten von ${ruled(square, unit, tongue)}\nSeine vier Seiten und die gestrichelte Diagonale auf dem Tisch messen.\nStimmen sie nicht: den Projektor verstellen, oder sie eintragen und diese Datei neu herstellen.\nDer Fadenlauf läuft nach oben. Nicht in die Linse sehen.`,
+  'projector.line': ({ kind }) => projectedLines[kind],
+  'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
+    `Die ${projected[line]} des projizierten Quadrats misst ${plain(length, 1)} mm statt ${plain(wanted, 1)} mm: mehr als ${plain(100 * largest, 0)} % lassen sich nicht ausgleichen. Den Projektor zuerst auf die Größe des Quadrats einstellen.`,
+  'projector.no-square': ({ diagonal }, { plain }) =>
+    `Diese Längen ergeben kein Quadrat: Bei einer Diagonale von ${plain(diagonal, 1)} mm treffen sich die vier Seiten nicht. Noch einmal messen, die Diagonale von oben links nach unten rechts.`,
   'numbers.layer-line': 'Lage 2: hier schneiden',
   'labels.title': ({ project }) => `Etiketten – ${project}`,
   'labels.how':
