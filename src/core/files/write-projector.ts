@@ -7,7 +7,7 @@ import type { FormFile } from './files-of-form.ts';
 import { type ExportOptions, PROGRAM } from './format-writer.ts';
 import { phrase } from './phrases.ts';
 
-/** All pieces on one page to project on cloth, as PDF and as SVG. */
+/** All pieces to project on cloth, as PDF and as SVG; a file for each page. */
 export async function writeProjectorFiles(
   form: Form,
   pieces: readonly Piece[],
@@ -22,7 +22,7 @@ export async function writeProjectorFiles(
   });
   if (!drawn.ok) return failure(drawn.issues);
   const content = await writePdf({
-    pages: [drawn.value],
+    pages: drawn.value,
     title,
     say,
     font: font.bytes,
@@ -31,6 +31,10 @@ export async function writeProjectorFiles(
   });
   return success([
     { name: 'projector.pdf', type: 'application/pdf', content },
-    { name: 'projector.svg', type: 'image/svg+xml', content: writeSvg(drawn.value, { say }) },
+    ...drawn.value.map((page, i, { length }) => ({
+      name: length === 1 ? 'projector.svg' : `projector-${i + 1}.svg`,
+      type: 'image/svg+xml',
+      content: writeSvg(page, { say }),
+    })),
   ]);
 }

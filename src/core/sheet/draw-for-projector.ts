@@ -3,6 +3,7 @@ import {
   type DisplayUnit,
   failure,
   mmPerInch,
+  type Phrase,
   type Result,
   type Say,
   success,
@@ -11,6 +12,7 @@ import {
   type Drawing,
   type DrawingItem,
   type DrawingStyle,
+  foldText,
   makeLayer,
   makePath,
   makeRectangle,
@@ -18,8 +20,8 @@ import {
   pageFromUpright,
   translateItem,
 } from '../drawing/index.ts';
-import { type Bounds, boundsOfPoints } from '../math/index.ts';
-import { drawPieces, type Piece, packOutlines } from '../pattern/index.ts';
+import { type Bounds, boundsOfPoints, boundsOfPolyline } from '../math/index.ts';
+import { drawPieces, type Piece, packOutlines, packPages } from '../pattern/index.ts';
 import { findHomography, type Homography, mapPoints, type ProjectedSquare } from './find-homography.ts';
 import { phrase, type SheetPhrases } from './phrases.ts';
 
@@ -41,7 +43,11 @@ export const PROJECTED_SIDES: Readonly<Record<DisplayUnit, number>> = {
   in: SQUARES * SQUARE.in,
 };
 /** Letters of the instructions, mm. */
-const LETTERS = 16;
+const LETTERS = 14;
+/** A projector's picture at working height, 16 : 9, mm. */
+const FRAME: Frame = { width: 1200, height: 675 };
+/** Arms of the crosses at the square's corners, mm. */
+const CROSS = 12;
 
 /** Kinds of lines that are told apart. */
 const KINDS: readonly Kind[] = ['cut', 'notch', 'sew', 'level', 'grain'];
@@ -78,26 +84,103 @@ export interface ProjectorOptions {
 }
 
 /**
- * One page to project on cloth: a grid of squares with a large square of known side, its lines named by colour, and below it all pieces as
- * they lie on cloth, the grain up. With a measured square all is drawn so that it comes out true. Fails as `findHomography` does.
+ * What to project on cloth. One page: a grid of squares with a large square of known side, its lines named by colour, and below it all
+ * pieces as they lie on cloth, the grain up. With a measured square several, for what a projector does to a line depends on where in the
+ * picture it is: a page with the grid and then pages with whole pieces, all of one size with the square's corners in the same
+ * place, drawn so that they come out true when they are shown there. Fails as `findHomography` does.
  */
-export function drawForProjector(pieces: readonly Piece[], options: ProjectorOptions): Result<Drawing> {
-  const { title, unit, ground, say, projectedSquare } = options;
+export function drawForProjector(pieces: readonly Piece[], options: ProjectorOptions): Result<Drawing[]> {
+  const { projectedSquare, unit } = options;
+  if (!projectedSquare) return success([drawWhole(pieces, options)]);
   const side = PROJECTED_SIDES[unit];
-  const found = projectedSquare ? findHomography(projectedSquare, MARGIN, MARGIN, side) : success(null);
-  if (!found.ok) return failure(found.issues);
+  const frame = frameFor(pieces);
+  const [x, y] = [0.5 * (frame.width - side), 0.5 * (frame.height - side)];
+  const map = findHomography(projectedSquare, x, y, side);
+  if (!map.ok) return failure(map.issues);
+  return success(drawFrames(pieces, options, frame, x, y, map.value));
+}
+
+/** All pieces on one page, below the grid. */
+function drawWhole(pieces: readonly Piece[], { title, unit, ground, say }: ProjectorOptions): Drawing {
+  const colours = COLOURS[ground];
+  const side = PROJECTED_SIDES[unit];
   const top = MARGIN + side + 2 * GAP;
   const { offsets, width, height } = layOut(pieces);
   const placements = offsets.map(({ dx, dy }) => ({ dx: dx + MARGIN, dy: dy + top }));
   const drawn = drawPieces(pieces, placements).flatMap(({ items }) => items);
+  const how = phrase('projector.how', { side, square: SQUARE[unit], unit });
   const items = [
-    ...drawGrid(unit, side, say, COLOURS[ground]),
+    ...drawGrid(MARGIN, MARGIN, unit, colours),
+    ...drawWords(MARGIN + side + GAP, MARGIN, width - side, how, say, colours),
+    ...drawKey(MARGIN + side + GAP, MARGIN + side, say, colours),
     ...drawn.flatMap((item) => colourItem(item, ground)),
   ];
-  const map = found.value;
-  const corrected = map ? items.map((item) => mapItem(item, map)) : items;
-  return success(
-    onGround(corrected, width + 2 * MARGIN, top + height + MARGIN, title, COLOURS[ground].ground),
+  return onGround(items, width + 2 * MARGIN, top + height + MARGIN, title, colours.ground);
+}
+
+interface Frame {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** As large as a projector's picture, or as the largest piece needs. */
+function frameFor(pieces: readonly Piece[]): Frame {
+  const sizes = pieces.map(({ cutLine }) => {
+    const { minX, minY, maxX, maxY } = boundsOfPolyline(cutLine);
+    return [maxX - minX, maxY - minY].sort((a, b) => a - b);
+  });
+  const most = (k: number): number => Math.max(0, ...sizes.map((size) => size[k])) + 2 * GAP + 1;
+  return { width: Math.max(FRAME.width, most(1)), height: Math.max(FRAME.height, most(0)) };
+}
+
+function drawFrames(
+  pieces: readonly Piece[],
+  { title, unit, ground, say }: ProjectorOptions,
+  frame: Frame,
+  x: number,
+  y: number,
+  map: Homography,
+): Drawing[] {
+  const colours = COLOURS[ground];
+  const side = PROJECTED_SIDES[unit];
+  const outlines = pieces.map((piece) => pageFromUpright(piece.cutLine, 0, 0));
+  const { pages } = packPages(outlines, frame.width, frame.height, GAP);
+  const how = phrase('projector.frames', { side, unit, pages: pages.length });
+  const room = x - 2 * GAP;
+  const first = [
+    ...drawGrid(x, y, unit, colours),
+    ...drawWords(GAP, y, room, how, say, colours),
+    ...drawKey(x + side + GAP, y + side, say, colours),
+  ];
+  const frames = pages.map((members) => {
+    const here = members.map(({ index }) => pieces[index]);
+    const drawn = drawPieces(
+      here,
+      members.map(({ place }) => place),
+    ).flatMap(({ items }) => items);
+    return [...drawCorners(x, y, side, colours), ...drawn.flatMap((item) => colourItem(item, ground))];
+  });
+  return [first, ...frames].map((items) => ({
+    ...frame,
+    title,
+    layers: [
+      makeLayer('fill', [groundOf(frame.width, frame.height, colours.ground)]),
+      makeLayer(
+        'cut',
+        items.map((item) => mapItem(item, map)),
+      ),
+    ],
+  }));
+}
+
+/** Crosses at the corners of the large square: where they lie, the page is where it was measured. */
+function drawCorners(x: number, y: number, side: number, colours: Colours): DrawingItem[] {
+  const style: DrawingStyle = { stroke: colours.level, strokeWidth: 1 };
+  return [x, x + side].flatMap((cx) =>
+    [y, y + side].flatMap((cy) => [
+      makePath([cx - CROSS, cy, cx + CROSS, cy], { style }),
+      makePath([cx, cy - CROSS, cx, cy + CROSS], { style }),
+    ]),
   );
 }
 
@@ -117,30 +200,50 @@ function layOut(pieces: readonly Piece[]) {
   return widest;
 }
 
-/** Squares, the large one round them with its side told, and what each colour means. */
-function drawGrid(unit: DisplayUnit, side: number, say: Say, colours: Colours): DrawingItem[] {
+/** Squares, and the large one round them with its dashed diagonal. */
+function drawGrid(x: number, y: number, unit: DisplayUnit, colours: Colours): DrawingItem[] {
+  const side = PROJECTED_SIDES[unit];
   const thin: DrawingStyle = { stroke: colours.level, strokeWidth: 0.8 };
-  const items: DrawingItem[] = [];
-  for (let k = 1; k < SQUARES; k++) {
-    const at = MARGIN + k * SQUARE[unit];
-    items.push(makePath([at, MARGIN, at, MARGIN + side], { id: `grid/upright-${k}`, style: thin }));
-    items.push(makePath([MARGIN, at, MARGIN + side, at], { id: `grid/level-${k}`, style: thin }));
-  }
   const strong: DrawingStyle = { stroke: colours.cut, strokeWidth: 3 };
-  items.push(makeRectangle(MARGIN, MARGIN, side, side, { id: 'grid/square', style: strong }));
-  const diagonal = [MARGIN, MARGIN, MARGIN + side, MARGIN + side];
-  items.push(makePath(diagonal, { id: 'grid/diagonal', style: { ...thin, dash: [12, 8] } }));
-  const x = MARGIN + side + GAP;
-  const how = say(phrase('projector.how', { side, square: SQUARE[unit], unit })).split('\n');
-  for (const [i, text] of how.entries())
-    items.push(makeText(x, MARGIN + 24 + 32 * i, text, LETTERS, { colour: colours.text }));
-  for (const [i, kind] of KINDS.entries()) {
-    const y = MARGIN + side - 32 * (KINDS.length - 1 - i);
-    items.push(makePath([x, y - 7, x + 90, y - 7], { id: `key/${kind}`, style: styleOf(kind, colours) }));
+  const lines = Array.from({ length: SQUARES - 1 }, (_, k) => (k + 1) * SQUARE[unit]).flatMap((at, k) => [
+    makePath([x + at, y, x + at, y + side], { id: `grid/upright-${k + 1}`, style: thin }),
+    makePath([x, y + at, x + side, y + at], { id: `grid/level-${k + 1}`, style: thin }),
+  ]);
+  const dashed = { ...thin, dash: [12, 8] };
+  return [
+    ...lines,
+    makeRectangle(x, y, side, side, { id: 'grid/square', style: strong }),
+    makePath([x, y, x + side, y + side], { id: 'grid/diagonal', style: dashed }),
+  ];
+}
+
+/** What to do, folded to the room. */
+function drawWords(
+  x: number,
+  y: number,
+  room: number,
+  words: Phrase,
+  say: Say,
+  colours: Colours,
+): DrawingItem[] {
+  const rows = say(words)
+    .split('\n')
+    .flatMap((paragraph) => foldText(paragraph, LETTERS, room));
+  return rows.map((text, i) =>
+    makeText(x, y + LETTERS + 1.6 * LETTERS * i, text, LETTERS, { colour: colours.text }),
+  );
+}
+
+/** What each colour means, upwards from (x, bottom). */
+function drawKey(x: number, bottom: number, say: Say, colours: Colours): DrawingItem[] {
+  return KINDS.flatMap((kind, i) => {
+    const y = bottom - 2 * LETTERS * (KINDS.length - 1 - i);
     const words = say(phrase('projector.line', { kind }));
-    items.push(makeText(x + 105, y, words, LETTERS, { colour: colours.text }));
-  }
-  return items;
+    return [
+      makePath([x, y - 5, x + 50, y - 5], { id: `key/${kind}`, style: styleOf(kind, colours) }),
+      makeText(x + 60, y, words, LETTERS, { colour: colours.text }),
+    ];
+  });
 }
 
 function styleOf(kind: Kind, colours: Colours): DrawingStyle {
@@ -166,7 +269,11 @@ function mapItem(item: DrawingItem, map: Homography): DrawingItem {
   return { ...item, x, y, size, angle: Math.atan2(y1 - y, x1 - x) };
 }
 
-/** On a page that holds everything, whatever it was put through. */
+function groundOf(width: number, height: number, fill: string): DrawingItem {
+  return makeRectangle(0, 0, width, height, { id: 'ground', style: { stroke: 'none', fill } });
+}
+
+/** On a page that holds everything. */
 function onGround(
   items: readonly DrawingItem[],
   width: number,
@@ -178,13 +285,12 @@ function onGround(
   const { minX, minY, maxX, maxY } = boundsOfPoints(paths) as Bounds;
   const [dx, dy] = [Math.max(0, MARGIN - minX), Math.max(0, MARGIN - minY)];
   const [w, h] = [Math.max(width, maxX + MARGIN) + dx, Math.max(height, maxY + MARGIN) + dy];
-  const style = { stroke: 'none', fill: ground };
   return {
     width: w,
     height: h,
     title,
     layers: [
-      makeLayer('fill', [makeRectangle(0, 0, w, h, { id: 'ground', style })]),
+      makeLayer('fill', [groundOf(w, h, ground)]),
       makeLayer(
         'cut',
         items.map((item) => translateItem(item, dx, dy)),

@@ -104,6 +104,8 @@ interface NumbersPages {
 interface ProjectorPage {
   /** Rows apart by line breaks. */
   readonly 'projector.how': WithUnit & { readonly side: number; readonly square: number };
+  /** The same for pages that must all be shown where the square was measured. */
+  readonly 'projector.frames': WithUnit & { readonly side: number; readonly pages: number };
   readonly 'projector.line': { readonly kind: 'cut' | 'notch' | 'sew' | 'level' | 'grain' };
   readonly 'projector.far-off': {
     readonly line: 'top' | 'right' | 'bottom' | 'left' | 'diagonal';

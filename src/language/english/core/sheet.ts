@@ -141,6 +141,8 @@ export const sheet: Entries<SheetPhrases> = {
   },
   'projector.how': ({ side, square, unit }, tongue) =>
     `Square of ${ruled(side, unit, tongue)}, in squares of ${ruled(square, unit, tongue)}\nMeasure its four sides and the dashed diagonal on the table.\nWhere they are off: move the projector, or type them in and make this file again.\nGrain runs up. Look away from the lens.`,
+  'projector.frames': ({ side, unit, pages }, tongue) =>
+    `Drawn for the square you measured: it now comes out ${ruled(side, unit, tongue)} on every side.\nMeasure it once more. Then show the ${pages === 1 ? 'next page' : `next ${pages} pages`} at the same zoom, their four crosses where its corners are: do not scroll or move the projector.`,
   'projector.line': ({ kind }) => projectedLines[kind],
   'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
     `The ${projected[line]} of the projected square measures ${plain(length, 1)} mm instead of ${plain(wanted, 1)} mm: more than ${plain(100 * largest, 0)} % cannot be corrected. Set the projector to the size of the square first.`,

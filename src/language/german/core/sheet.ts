@@ -144,6 +144,8 @@ export const sheet: Entries<SheetPhrases> = {
   },
   'projector.how': ({ side, square, unit }, tongue) =>
     `Quadrat von ${ruled(side, unit, tongue)}, in Quadraten von ${ruled(square, unit, tongue)}\nSeine vier Seiten und die gestrichelte Diagonale auf dem Tisch messen.\nStimmen sie nicht: den Projektor verstellen, oder sie eintragen und diese Datei neu herstellen.\nDer Fadenlauf läuft nach oben. Nicht in die Linse sehen.`,
+  'projector.frames': ({ side, unit, pages }, tongue) =>
+    `Für das gemessene Quadrat gezeichnet: Es misst nun auf jeder Seite ${ruled(side, unit, tongue)}.\nNoch einmal nachmessen. Dann ${pages === 1 ? 'die nächste Seite' : `die nächsten ${pages} Seiten`} ebenso groß zeigen, die vier Kreuze dort, wo seine Ecken sind: nicht verschieben, auch den Projektor nicht.`,
   'projector.line': ({ kind }) => projectedLines[kind],
   'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
     `Die ${projected[line]} des projizierten Quadrats misst ${plain(length, 1)} mm statt ${plain(wanted, 1)} mm: mehr als ${plain(100 * largest, 0)} % lassen sich nicht ausgleichen. Den Projektor zuerst auf die Größe des Quadrats einstellen.`,
