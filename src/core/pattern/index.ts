@@ -3,7 +3,7 @@ export { ALLOWANCE_LIMITS } from './check-piece.ts';
 export { draftPiece } from './draft-piece.ts';
 export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
-export { drawTwins } from './draw-twins.ts';
+export { drawTwins, nameBoth } from './draw-twins.ts';
 export { findTwins, type TwinPair } from './find-twins.ts';
 export { joinNames } from './join-names.ts';
 export { materialInShort, materialInWords, sideInShort, sideInWords, titleOfSheet } from './name-material.ts';

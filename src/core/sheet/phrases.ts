@@ -57,7 +57,7 @@ interface WithUnit {
 
 /** A piece that is not drawn, how many of it, and whether they are a right and a left. */
 interface ToldHead {
-  readonly piece: string;
+  readonly piece: Phrase;
   readonly material: Phrase;
   readonly count: number;
   readonly areSides: boolean;
@@ -71,8 +71,8 @@ interface NumbersPages {
   readonly 'numbers.how': NoValues;
   readonly 'numbers.piece': ToldHead;
   /** `of`: the piece it is cut like; `hasLine`: along another line drawn on that. */
-  readonly 'numbers.layer': ToldHead & { readonly of: string; readonly hasLine: boolean };
-  readonly 'numbers.cover': ToldHead & { readonly of: string; readonly allowance: number };
+  readonly 'numbers.layer': ToldHead & { readonly of: Phrase; readonly hasLine: boolean };
+  readonly 'numbers.cover': ToldHead & { readonly of: Phrase; readonly allowance: number };
   readonly 'numbers.length': WithUnit & { readonly length: number };
   readonly 'numbers.rectangle': WithUnit & { readonly width: number; readonly height: number };
   readonly 'numbers.circle': WithUnit & { readonly diameter: number };
@@ -90,7 +90,7 @@ interface NumbersPages {
     readonly edge: Phrase;
     readonly notches: readonly { readonly name: string; readonly at: number }[];
   };
-  readonly 'numbers.notch-round': { readonly notch: string; readonly hour: number };
+  readonly 'numbers.notch-round': { readonly name: string; readonly hour: number };
   /** Upright lines so far from the left cut edge, level ones from the lower; and between which distances from the other. */
   readonly 'numbers.line': WithUnit & {
     readonly line: Phrase;

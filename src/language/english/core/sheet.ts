@@ -1,4 +1,4 @@
-import { mmPerInch } from '../../../core/base/index.ts';
+import { mmPerInch, type Phrase, type Say } from '../../../core/base/index.ts';
 import type { SheetPhrases } from '../../../core/sheet/index.ts';
 import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
@@ -39,13 +39,14 @@ const projected = {
 } as const;
 
 interface Head {
-  readonly piece: string;
+  readonly piece: Phrase;
+  readonly material: Phrase;
   readonly count: number;
   readonly areSides: boolean;
 }
 
-function headOf({ piece, count, areSides }: Head, material: string): string {
-  return `${piece} · cut ${areSides ? 'a right and a left' : count} · ${material}`;
+function headOf({ piece, material, count, areSides }: Head, say: Say): string {
+  return `${say(piece)} · cut ${areSides ? 'a right and a left' : count} · ${say(material)}`;
 }
 
 /** What stands on printed pages, and what is wrong with paper, printer and cutting machine. */
@@ -108,11 +109,11 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.heading-continued': 'Sheet of numbers, continued',
   'numbers.how':
     'These pieces are cut along another piece, or drawn straight onto cloth or card with ruler and compass: the sketches are not to size. Grain, or flutes of card, run up the sheet; cut the cloth face up.',
-  'numbers.piece': (head, { say }) => headOf(head, say(head.material)),
+  'numbers.piece': (head, { say }) => headOf(head, say),
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
-    `${headOf(head, say(head.material))} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${of}”, its flutes across those of layer 1`,
+    `${headOf(head, say)} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${say(of)}”, its flutes across those of layer 1`,
   'numbers.cover': ({ of, allowance, ...head }, tongue) =>
-    `${headOf(head, tongue.say(head.material))} · trace layer 1 of “${of}” with ${allowanceInWords(allowance, tongue)} allowance all round`,
+    `${headOf(head, tongue.say)} · trace layer 1 of “${tongue.say(of)}” with ${allowanceInWords(allowance, tongue)} allowance all round`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `rectangle, cut ${ruled(width, unit, tongue)} wide, ${ruled(height, unit, tongue)} high`,
@@ -128,7 +129,7 @@ export const sheet: Entries<SheetPhrases> = {
     const from = side === 'left' || side === 'right' ? 'from below' : 'from the left';
     return `${edges[side]}: ${tongue.say(edge)}${notches.length > 0 ? `; notches, ${from}: ${places}` : ''}`;
   },
-  'numbers.notch-round': ({ notch, hour }) => `notch ${notch} at ${hour} o’clock`,
+  'numbers.notch-round': ({ name, hour }) => `notch ${name} at ${hour} o’clock`,
   'numbers.line': ({ line, isUpright, at, spans: parts, unit }, tongue) => {
     const name = tongue.say(line) || 'line';
     const a = ruled(at, unit, tongue);

@@ -1,4 +1,4 @@
-import { mmPerInch } from '../../../core/base/index.ts';
+import { mmPerInch, type Phrase, type Say } from '../../../core/base/index.ts';
 import type { SheetPhrases } from '../../../core/sheet/index.ts';
 import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
@@ -43,13 +43,14 @@ const projected = {
 } as const;
 
 interface Head {
-  readonly piece: string;
+  readonly piece: Phrase;
+  readonly material: Phrase;
   readonly count: number;
   readonly areSides: boolean;
 }
 
-function headOf({ piece, count, areSides }: Head, material: string): string {
-  return `${piece} · ${areSides ? 'rechts und links' : `${count} ×`} zuschneiden · ${material}`;
+function headOf({ piece, material, count, areSides }: Head, say: Say): string {
+  return `${say(piece)} · ${areSides ? 'rechts und links' : `${count} ×`} zuschneiden · ${say(material)}`;
 }
 
 /** What stands on printed pages, and what is wrong with paper, printer and cutting machine. */
@@ -112,11 +113,11 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.heading-continued': 'Maßblatt, Fortsetzung',
   'numbers.how':
     'Diese Teile werden nach einem anderen Teil geschnitten oder mit Lineal und Zirkel gleich auf Stoff oder Pappe gezeichnet: Die Skizzen sind nicht maßstäblich. Fadenlauf, bei Pappe die Wellen, laufen das Blatt hinauf; Stoff mit der Schauseite nach oben schneiden.',
-  'numbers.piece': (head, { say }) => headOf(head, say(head.material)),
+  'numbers.piece': (head, { say }) => headOf(head, say),
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
-    `${headOf(head, say(head.material))} · nach ${hasLine ? 'der Linie für Lage 2 auf' : 'dem Umriss von'} „${of}“, die Wellen quer zu Lage 1`,
+    `${headOf(head, say)} · nach ${hasLine ? 'der Linie für Lage 2 auf' : 'dem Umriss von'} „${say(of)}“, die Wellen quer zu Lage 1`,
   'numbers.cover': ({ of, allowance, ...head }, tongue) =>
-    `${headOf(head, tongue.say(head.material))} · Lage 1 von „${of}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe`,
+    `${headOf(head, tongue.say)} · Lage 1 von „${tongue.say(of)}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `Rechteck, ${ruled(width, unit, tongue)} breit und ${ruled(height, unit, tongue)} hoch zuschneiden`,
@@ -131,7 +132,7 @@ export const sheet: Entries<SheetPhrases> = {
     const from = side === 'left' || side === 'right' ? 'von unten' : 'von links';
     return `${edges[side]}: ${tongue.say(edge)}${notches.length > 0 ? `; Passzeichen, ${from}: ${places}` : ''}`;
   },
-  'numbers.notch-round': ({ notch, hour }) => `Passzeichen ${notch} bei ${hour} Uhr`,
+  'numbers.notch-round': ({ name, hour }) => `Passzeichen ${name} bei ${hour} Uhr`,
   'numbers.line': ({ line, isUpright, at, spans: parts, unit }, tongue) => {
     const name = tongue.say(line) || 'Linie';
     const a = ruled(at, unit, tongue);
