@@ -7,7 +7,13 @@ import type { CommandStreams } from './command-streams.ts';
 import { compareCommand } from './compare-command.ts';
 import type { Reader } from './create-reader.ts';
 import { demoCommand } from './demo-command.ts';
-import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } from './export-options.ts';
+import {
+  addCutterOptions,
+  addFormatOption,
+  addModelOptions,
+  addPaperOptions,
+  addProjectorOptions,
+} from './export-options.ts';
 import { addInsideOption } from './inside-options.ts';
 import { layCommand } from './lay-command.ts';
 import { makeCommand } from './make-command.ts';
@@ -95,6 +101,7 @@ function addMake(program: Command, { streams, reader, end }: Setting): void {
   addInsideOption(make, reader);
   addFormatOption(make, reader);
   addPaperOptions(make, reader);
+  addProjectorOptions(make, reader);
   addCutterOptions(make, reader);
   addModelOptions(make, reader);
 }

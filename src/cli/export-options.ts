@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import type { Command } from 'commander';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
-import type { PrintOptions } from '../core/sheet/index.ts';
+import type { PrintOptions, ProjectedSquare } from '../core/sheet/index.ts';
 import type { Reader } from './create-reader.ts';
 import {
   matIds,
@@ -15,6 +15,7 @@ import {
   readMargin,
   readMat,
   readPapers,
+  readProjectedSquare,
   readScale,
 } from './read-arguments.ts';
 
@@ -30,6 +31,8 @@ export interface PaperOptions {
 
 export interface FormatOptions extends PaperOptions {
   readonly formats?: readonly string[];
+  readonly projectedSquare?: ProjectedSquare;
+  readonly darkGround?: boolean;
   readonly mat?: { readonly width: number; readonly height: number };
   readonly kerf?: number;
   readonly bladeOffset?: number;
@@ -54,6 +57,18 @@ export function addPaperOptions(command: Command, reader: Reader): void {
     .option('--twins-apart', words.twinsApart)
     .option('--draw-all', words.drawAll)
     .option(`--only <${values.ids}...>`, words.only);
+}
+
+/** Options for the page that is projected. */
+export function addProjectorOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(
+      `--projected-square <${values.list}>`,
+      words.projectedSquare,
+      reading(readProjectedSquare, reader),
+    )
+    .option('--dark-ground', words.darkGround);
 }
 
 /** Options for sheets that go to a cutting machine. */
@@ -88,7 +103,7 @@ export function addFormatOption(command: Command, reader: Reader): void {
 export async function exportOptionsOf(
   options: FormatOptions,
   date: string,
-  saved: Pick<ExportOptions, 'papers' | 'print' | 'cutter'>,
+  saved: Pick<ExportOptions, 'papers' | 'print' | 'projector' | 'cutter'>,
   { say }: Reader,
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
@@ -100,6 +115,11 @@ export async function exportOptionsOf(
     ...(options.paper ? { papers: options.paper } : {}),
     ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
     print: { ...printOptionsOf(options, saved), ...(correction ? { correction } : {}) },
+    projector: {
+      ...saved.projector,
+      ...(options.projectedSquare ? { projectedSquare: options.projectedSquare } : {}),
+      ...(options.darkGround ? { ground: 'dark' as const } : {}),
+    },
     cutter: {
       ...saved.cutter,
       ...(options.mat ? { mat: options.mat } : {}),

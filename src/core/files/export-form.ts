@@ -10,6 +10,7 @@ import { writeLayFiles } from './write-lay.ts';
 import { writeGlbFiles, writeObjFiles, writeStlFiles } from './write-models.ts';
 import { writeCutterFiles, writeDxfFiles, writeSvgFiles } from './write-outlines.ts';
 import { writeLabelFiles, writePdfFiles } from './write-pages.ts';
+import { writeProjectorFiles } from './write-projector.ts';
 
 /** What writes each format, in the order in which files are written. */
 const WRITERS = {
@@ -17,6 +18,7 @@ const WRITERS = {
   pdf: writePdfFiles,
   labels: writeLabelFiles,
   lay: writeLayFiles,
+  projector: writeProjectorFiles,
   cutter: writeCutterFiles,
   dxf: writeDxfFiles,
   glb: writeGlbFiles,

@@ -24,7 +24,6 @@ interface Faults {
   };
   /** A repeat that cannot be carried over folded cloth, whose lower layer nobody sees. */
   readonly 'laying.print-on-fold': OfUse;
-  readonly 'laying.not-laid': OfUse & { readonly reasons: readonly Phrase[] };
 }
 
 /** On a drawn plan, and beside it. mm, shares. */

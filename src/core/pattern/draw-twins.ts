@@ -1,9 +1,9 @@
-import { verbatim } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
 import { boundsOfPolyline, reversePolyline } from '../math/index.ts';
 import { draftPiece } from './draft-piece.ts';
 import { moverOf } from './find-twins.ts';
-import { joinNames } from './join-names.ts';
 import { bothOf, openingOf } from './name-opening.ts';
+import { phrase } from './phrases.ts';
 import type { LabelInfo, NamedLine, Piece, PieceEdge, PieceInput, PieceMark, Twins } from './types.ts';
 
 /** How far marks and lines of twins may lie apart, mm: twice what outlines may, for points that are nearest and not the same. */
@@ -33,13 +33,13 @@ export function drawTwins(right: Piece, left: Piece, kind: Twins['kind'], info: 
   const nameLine = (line: NamedLine, lines: readonly NamedLine[]): NamedLine => {
     const other = lines.find(({ points }) => areNear(line.points, move(points), NEAR));
     if (!other) return line;
-    return { ...line, name: verbatim(joinNames(info.say(line.name), info.say(other.name))) };
+    return { ...line, name: nameBoth([line.name, other.name]) };
   };
   const { input, options } = right.draft;
   const twin = left.draft.input;
   const merged: PieceInput = {
     ...input,
-    name: verbatim(joinNames(info.say(input.name), info.say(twin.name))),
+    name: nameBoth([input.name, twin.name]),
     side: 'centre',
     edges: found,
     levelLines: input.levelLines.map((line) => nameLine(line, twin.levelLines)),
@@ -49,6 +49,12 @@ export function drawTwins(right: Piece, left: Piece, kind: Twins['kind'], info: 
   if (!drawn.ok) return null;
   const lacks = (codes: readonly string[]): boolean => drawn.issues.some(({ code }) => codes.includes(code));
   return lacks(['mark-without-room', 'letter-without-room', 'label-without-room']) ? null : drawn.value;
+}
+
+/** One name for several; the same one stays as it is. */
+export function nameBoth(names: readonly Phrase[]): Phrase {
+  const others = new Map(names.map((name) => [JSON.stringify(name), name]));
+  return others.size === 1 ? names[0] : phrase('piece.both', { names: [...others.values()] });
 }
 
 function hasTwoNames({ letter, twinLetter, marks }: PieceEdge): boolean {

@@ -3,12 +3,13 @@ export { ALLOWANCE_LIMITS } from './check-piece.ts';
 export { draftPiece } from './draft-piece.ts';
 export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
-export { drawTwins } from './draw-twins.ts';
+export { drawTwins, nameBoth } from './draw-twins.ts';
 export { findTwins, type TwinPair } from './find-twins.ts';
 export { joinNames } from './join-names.ts';
 export { materialInShort, materialInWords, sideInShort, sideInWords, titleOfSheet } from './name-material.ts';
 export { nameOfEdge } from './name-opening.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
+export { packOutlines } from './pack-outlines.ts';
 export { type PackedPage, packPages } from './pack-pages.ts';
 export { ROW, type SheetRows } from './packing-rows.ts';
 export {

@@ -29,6 +29,8 @@ interface Lettering {
   readonly 'piece.cut-twins': { readonly kind: Twins['kind'] };
   readonly 'piece.cut-twins-short': NoValues;
   readonly 'piece.letters-of-twins': NoValues;
+  /** One name for pieces or lines that share a drawing, word by word where only words differ. */
+  readonly 'piece.both': { readonly names: readonly Phrase[] };
   readonly 'piece.revision': { readonly revision: string };
   readonly 'piece.allowance': { readonly allowance: number };
   readonly 'piece.no-allowance': NoValues;

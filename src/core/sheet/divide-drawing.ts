@@ -66,14 +66,7 @@ export function divideDrawing(
   }
 
   // 3. What each page shows: its cell, and a strip beyond each joint that another page is laid on.
-  const counts = new Map<number, number>();
-  const nameCell = (column: number, row: number, index: number): string => {
-    if (nameByNumber) return `${index + 1}`;
-    if (!blockOf) return `${letterOf(column)}${row + 1}`;
-    const block = blockOf(column, row);
-    counts.set(block, (counts.get(block) ?? 0) + 1);
-    return `${letterOf(block)}${counts.get(block)}`;
-  };
+  const nameCell = createNamer(blockOf, nameByNumber !== undefined);
   const tiles = [...indexOf].map(([key, index]): Tile => {
     const [column, row] = placeOf(key);
     const cell = cellOf(column, row);
@@ -93,6 +86,21 @@ export function divideDrawing(
     };
   });
   return { grid, columns, rows, tiles, joints };
+}
+
+/** Names of cells in the order of pages: their number, or letter of block or column and a number. */
+function createNamer(
+  blockOf: CellWords['blockOf'],
+  isByNumber: boolean,
+): (column: number, row: number, index: number) => string {
+  const counts = new Map<number, number>();
+  return (column, row, index) => {
+    if (isByNumber) return `${index + 1}`;
+    if (!blockOf) return `${letterOf(column)}${row + 1}`;
+    const block = blockOf(column, row);
+    counts.set(block, (counts.get(block) ?? 0) + 1);
+    return `${letterOf(block)}${counts.get(block)}`;
+  };
 }
 
 function rangeOf(min: number, max: number, size: number, count: number): [number, number] {

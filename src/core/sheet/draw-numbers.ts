@@ -1,4 +1,4 @@
-import type { DisplayUnit, Phrase, Say } from '../base/index.ts';
+import { type DisplayUnit, type Phrase, type Say, verbatim } from '../base/index.ts';
 import {
   type Drawing,
   type DrawingItem,
@@ -9,7 +9,7 @@ import {
   pageFromUpright,
 } from '../drawing/index.ts';
 import { boundsOfPolyline } from '../math/index.ts';
-import { joinNames, materialInWords, nameOfEdge, type Piece } from '../pattern/index.ts';
+import { materialInWords, nameBoth, nameOfEdge, type Piece } from '../pattern/index.ts';
 import type { ToldPiece } from './choose-drawn.ts';
 import { phrase, type SheetPhrases } from './phrases.ts';
 import type { TileGrid } from './plan-tiles.ts';
@@ -35,7 +35,7 @@ interface Entry {
  */
 export function drawNumbers(
   told: readonly ToldPiece[],
-  nameOfDrawn: (id: string) => string,
+  nameOfDrawn: (id: string) => Phrase,
   grid: TileGrid,
   info: PrintInfo,
   pageHeight: number,
@@ -49,7 +49,7 @@ export function drawNumbers(
     flow.putRow(text, margin);
   flow.skip(2);
   for (const entry of entries.filter(({ told: { how } }) => 'of' in how)) {
-    const words = say(wordFollower(entry, nameOfDrawn, say));
+    const words = say(wordFollower(entry, nameOfDrawn));
     const [first, ...rest] = foldText(words, WORDS, pageWidth - 2 * margin - 6);
     flow.putRow(first, margin + 6, true);
     for (const text of rest) flow.putRow(text, margin + 6);
@@ -63,7 +63,7 @@ export function drawNumbers(
   return flow.finish();
 }
 
-function gatherEntries(told: readonly ToldPiece[], nameOfDrawn: (id: string) => string): Entry[] {
+function gatherEntries(told: readonly ToldPiece[], nameOfDrawn: (id: string) => Phrase): Entry[] {
   const entries = new Map<string, { told: ToldPiece; pieces: Piece[] }>();
   for (const one of told) {
     const { how, piece } = one;
@@ -73,8 +73,8 @@ function gatherEntries(told: readonly ToldPiece[], nameOfDrawn: (id: string) => 
         : how.kind === 'circle'
           ? [how.diameter.toFixed(1), linesInShort(piece)]
           : how.kind === 'cover'
-            ? [nameOfDrawn(how.of.id), how.allowance.toFixed(0)]
-            : [nameOfDrawn(how.of.id), how.hasLine];
+            ? [JSON.stringify(nameOfDrawn(how.of.id)), how.allowance.toFixed(0)]
+            : [JSON.stringify(nameOfDrawn(how.of.id)), how.hasLine];
     const key = [how.kind, piece.material, ...shape].join('|');
     const entry = entries.get(key);
     if (entry) entry.pieces.push(piece);
@@ -89,8 +89,8 @@ function linesInShort({ sewLines, notches, levelLines }: Piece): string {
   return `${names.join()}|${levelLines.length}`;
 }
 
-function nameOfEntry({ pieces }: Entry, say: Say): string {
-  return pieces.map(({ name }) => say(name)).reduce(joinNames);
+function nameOfEntry({ pieces }: Entry): Phrase {
+  return nameBoth(pieces.map(({ name }) => name));
 }
 
 /** How many, and whether they are a right and a left. */
@@ -99,10 +99,10 @@ function countOf({ pieces }: Entry): { readonly count: number; readonly areSides
   return { count: pieces.length, areSides };
 }
 
-function wordFollower(entry: Entry, nameOfDrawn: (id: string) => string, say: Say): Phrase {
+function wordFollower(entry: Entry, nameOfDrawn: (id: string) => Phrase): Phrase {
   const { how, piece } = entry.told;
   const head = {
-    piece: nameOfEntry(entry, say),
+    piece: nameOfEntry(entry),
     material: materialInWords(piece.material),
     ...countOf(entry),
   };
@@ -180,7 +180,7 @@ function makeBox(x: number, y: number): DrawingItem {
 function wordSketch(entry: Entry, { say, unit = 'cm' }: PrintInfo): string[] {
   const { piece, how } = entry.told;
   return [
-    say(wordFollower(entry, (id) => id, say)),
+    say(wordFollower(entry, verbatim)),
     ...wordSize(how, unit).map(say),
     ...wordSeams(piece, unit).map(say),
     ...wordNotches(piece, how, unit, say),
@@ -292,7 +292,7 @@ function wordNotches(piece: Piece, how: ToldPiece['how'], unit: DisplayUnit, say
       return marks.map(({ name, x, y }) => {
         const angle = Math.atan2(x - 0.5 * (minX + maxX), y - 0.5 * (minY + maxY));
         const hour = (Math.round((angle * 6) / Math.PI) + 11) % 12;
-        return say(phrase('numbers.notch-round', { notch: name, hour: hour + 1 }));
+        return say(phrase('numbers.notch-round', { name, hour: hour + 1 }));
       });
     const box = boundsOfPolyline(edge.points);
     const isUpright = box.maxX - box.minX < STRAIGHT;

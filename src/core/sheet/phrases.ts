@@ -57,7 +57,7 @@ interface WithUnit {
 
 /** A piece that is not drawn, how many of it, and whether they are a right and a left. */
 interface ToldHead {
-  readonly piece: string;
+  readonly piece: Phrase;
   readonly material: Phrase;
   readonly count: number;
   readonly areSides: boolean;
@@ -71,8 +71,8 @@ interface NumbersPages {
   readonly 'numbers.how': NoValues;
   readonly 'numbers.piece': ToldHead;
   /** `of`: the piece it is cut like; `hasLine`: along another line drawn on that. */
-  readonly 'numbers.layer': ToldHead & { readonly of: string; readonly hasLine: boolean };
-  readonly 'numbers.cover': ToldHead & { readonly of: string; readonly allowance: number };
+  readonly 'numbers.layer': ToldHead & { readonly of: Phrase; readonly hasLine: boolean };
+  readonly 'numbers.cover': ToldHead & { readonly of: Phrase; readonly allowance: number };
   readonly 'numbers.length': WithUnit & { readonly length: number };
   readonly 'numbers.rectangle': WithUnit & { readonly width: number; readonly height: number };
   readonly 'numbers.circle': WithUnit & { readonly diameter: number };
@@ -90,7 +90,7 @@ interface NumbersPages {
     readonly edge: Phrase;
     readonly notches: readonly { readonly name: string; readonly at: number }[];
   };
-  readonly 'numbers.notch-round': { readonly notch: string; readonly hour: number };
+  readonly 'numbers.notch-round': { readonly name: string; readonly hour: number };
   /** Upright lines so far from the left cut edge, level ones from the lower; and between which distances from the other. */
   readonly 'numbers.line': WithUnit & {
     readonly line: Phrase;
@@ -98,6 +98,23 @@ interface NumbersPages {
     readonly at: number;
     readonly spans: readonly { readonly from: number; readonly to: number }[];
   };
+}
+
+/** The page that is projected; lengths in mm. */
+interface ProjectorPage {
+  /** Rows apart by line breaks. */
+  readonly 'projector.how': WithUnit & { readonly side: number; readonly square: number };
+  /** The same for pages that must all be shown where the square was measured. */
+  readonly 'projector.frames': WithUnit & { readonly side: number; readonly pages: number };
+  readonly 'projector.line': { readonly kind: 'cut' | 'notch' | 'sew' | 'level' | 'grain' };
+  readonly 'projector.far-off': {
+    readonly line: 'top' | 'right' | 'bottom' | 'left' | 'diagonal';
+    readonly length: number;
+    readonly wanted: number;
+    /** A fraction. */
+    readonly largest: number;
+  };
+  readonly 'projector.no-square': { readonly diagonal: number };
 }
 
 interface WithPage {
@@ -158,6 +175,7 @@ interface Faults {
 /** What this room says, and what is put in. */
 export type SheetPhrases = FrontPages &
   NumbersPages &
+  ProjectorPage &
   PatternPages &
   Faults & {
     readonly [Id in PaperId | MatId as `paper.${Id}`]: NoValues;

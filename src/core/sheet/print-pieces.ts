@@ -1,4 +1,4 @@
-import { failure, type Result, success, withUsual } from '../base/index.ts';
+import { failure, type Phrase, type Result, success, verbatim, withUsual } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
@@ -58,9 +58,9 @@ export function printPieces(
 
   // 4. Cover, key, cautions and numbers.
   const height = grid.isRoll ? 297 : grid.pageHeight;
-  const nameOfDrawn = (id: string): string => {
+  const nameOfDrawn = (id: string): Phrase => {
     const piece = drawn.find((one) => serves.get(one.id)?.includes(id));
-    return piece ? say(piece.name) : id;
+    return piece?.name ?? verbatim(id);
   };
   const pages = [
     drawCover(tiled, info, height, correction),

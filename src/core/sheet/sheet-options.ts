@@ -16,6 +16,8 @@ export const PRINT_OPTIONS = {
   twins: { choices: ['once', 'apart'], usual: 'once' },
   /** Tell what ruler, compass or another piece gives on a sheet of numbers, or draw it too. Read in `choose-drawn`. */
   plain: { choices: ['told', 'drawn'], usual: 'told' },
+  /** Ground of the page that is projected: dark where the room is dark. Read in `draw-for-projector`. */
+  ground: { choices: ['light', 'dark'], usual: 'light' },
   /** Width of the strip; not in the file. Read in `plan-tiles`. */
   overlap: { unit: 'mm', min: 5, max: 40, usual: 10 },
 } as const satisfies OptionTable;
@@ -41,6 +43,17 @@ export const CUTTER_OPTIONS = {
    */
   divides: { usual: false },
 } as const satisfies OptionTable;
+
+/**
+ * What the four sides and the diagonal of the large square measure as projected; nothing beyond is a square that a projector nearly got
+ * right. Without them nothing is corrected. Read in `find-homography`.
+ */
+export const PROJECTED_LENGTH = {
+  unit: 'mm',
+  min: 100,
+  max: 2000,
+  usual: null,
+} as const satisfies NumberOption;
 
 /** Width and height of the machine's mat or bed; without one, one sheet as large as needed. Read in `lay-out-for-cutter`. */
 export const MAT_SIDE = { unit: 'mm', min: 150, max: 5000, usual: null } as const satisfies NumberOption;

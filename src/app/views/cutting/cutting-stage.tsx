@@ -10,6 +10,7 @@ import { AllowanceChoices } from './allowance-choices.tsx';
 import { MachineChoices } from './machine-choices.tsx';
 import { PrintChoices } from './print-choices.tsx';
 import { PrintPages } from './print-pages.tsx';
+import { ProjectorChoices } from './projector-choices.tsx';
 
 /** Laser cutters are warned of what they must not burn under dust. */
 const CARES = ['blades', 'iron', 'glue', 'dust'];
@@ -76,7 +77,9 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
       <ul className="downloads">
         <Download {...words.pattern} start={() => download('pdf')} isMain />
         <Download {...words.labels} start={() => download('labels')} />
+        <Download {...words.projector} start={() => download('projector')} />
       </ul>
+      <ProjectorChoices />
     </section>
   );
 }

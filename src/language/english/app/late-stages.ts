@@ -117,6 +117,10 @@ export const lateStages = {
     onPaper: 'On paper',
     pattern: { name: 'Pattern', what: 'PDF: cover with test bars, key, numbered pages' },
     labels: { name: 'Labels', what: 'PDF: a label to sew in for every piece' },
+    projector: {
+      name: 'For a projector',
+      what: 'PDF and SVG: one page with all pieces and a grid to set it by',
+    },
     machines: 'For machines and other programs',
     files: {
       svg: { name: 'Drawings', what: 'SVG at true size, a sheet for each material' },
@@ -161,6 +165,22 @@ export const lateStages = {
       armholeRight: 'Right armhole opening',
       armholeLeft: 'Left armhole opening',
     },
+  },
+  projector: {
+    title: 'My projector',
+    ground: 'Ground',
+    light: 'light, for a bright room',
+    dark: 'dark, for a dim room',
+    how: (side: string) =>
+      `Set the projector so that the large square is ${side} on every side. Where it does not come out square, type what its sides and the dashed diagonal measure on the table, and take the file again.`,
+    lines: {
+      top: 'Upper side',
+      right: 'Right side',
+      bottom: 'Lower side',
+      left: 'Left side',
+      diagonal: 'Diagonal from the upper left',
+    },
+    corrected: 'The file is drawn so that it comes out true.',
   },
   print: {
     paper: 'Paper',

@@ -51,6 +51,8 @@ export const steps = {
     joints: 'joints',
     twins: 'alike pieces',
     plain: 'sheet of numbers',
+    projectedSquare: 'projected square',
+    ground: 'ground of the projection',
     correction: 'printer correction',
     mat: 'mat',
     matSize: { width: 'mat width', height: 'mat height' },

@@ -51,6 +51,9 @@ export const help = {
       `files to write, with commas: ${all}; as a rule ${usual}, with --paper also pdf`,
     paper: (all: string) => `paper to print on: ${all}; several with commas`,
     margin: 'margin of the paper that stays empty: 10, "1/2 in"',
+    projectedSquare:
+      'what the large square measures as projected: upper, right, lower, left side, diagonal from the upper left',
+    darkGround: 'light lines on a dark ground, for the projector',
     twinsApart: 'draw right and left pieces apart even where one drawing serves both',
     drawAll: 'draw also what ruler, compass or another piece gives, instead of a sheet of numbers',
     butt: 'cut pages and put them edge to edge instead of laying them over each other',

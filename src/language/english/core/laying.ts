@@ -39,8 +39,6 @@ export const laying: Entries<LayingPhrases> = {
     `Seam ${seam}, ${pieces.map((piece) => `“${say(piece)}”`).join(' to ')}: at the ${say(level).toLowerCase()} the print cannot go on. It is off by ${fixed(along, 1)} mm along the grain and ${fixed(across, 1)} mm across.`,
   'laying.print-on-fold': ({ use }) =>
     `The ${stocks[use]} is folded, so nobody sees where its print lies on the lower layer. Lay it single to meet the print at the seams.`,
-  'laying.not-laid': ({ use, reasons }, { say }) =>
-    `The ${stocks[use]} could not be laid out: ${reasons.map(say).join(' ')}`,
 
   'lay.title': ({ project }) => `Lay plans – ${project}`,
   'lay.heading': ({ use }, { say }) => say({ id: `use.${use}`, values: {} }),

@@ -1,5 +1,5 @@
 import { mmPerInch } from '../../../core/base/index.ts';
-import type { PatternPhrases } from '../../../core/pattern/index.ts';
+import { joinNames, type PatternPhrases } from '../../../core/pattern/index.ts';
 import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
 
@@ -61,11 +61,12 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.cut-twins': ({ kind }) => cutTwins[kind],
   'piece.cut-twins-short': '1 right, 1 left',
   'piece.letters-of-twins': 'letters: right/left',
+  'piece.both': ({ names }, { say }) => names.map(say).reduce(joinNames),
   'piece.revision': ({ revision }) => `rev ${revision}`,
   'piece.allowance': ({ allowance }, tongue) => `Allowance ${allowanceInWords(allowance, tongue)}`,
   'piece.no-allowance': 'No allowance: cut on the line',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
-    `${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
+    `at ${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
   'piece.edge-middle': ({ edge }, { inSentence }) => `middle of ${inSentence(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,

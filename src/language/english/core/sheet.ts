@@ -1,4 +1,4 @@
-import { mmPerInch } from '../../../core/base/index.ts';
+import { mmPerInch, type Phrase, type Say } from '../../../core/base/index.ts';
 import type { SheetPhrases } from '../../../core/sheet/index.ts';
 import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
@@ -23,14 +23,30 @@ function pagesInWords(names: readonly string[]): string {
 
 const edges = { left: 'left edge', right: 'right edge', bottom: 'lower edge', top: 'upper edge' } as const;
 
+const projectedLines = {
+  cut: 'cut along here',
+  notch: 'notches',
+  sew: 'seams',
+  level: 'levels and lines',
+  grain: 'grain',
+} as const;
+const projected = {
+  top: 'upper side',
+  right: 'right side',
+  bottom: 'lower side',
+  left: 'left side',
+  diagonal: 'diagonal',
+} as const;
+
 interface Head {
-  readonly piece: string;
+  readonly piece: Phrase;
+  readonly material: Phrase;
   readonly count: number;
   readonly areSides: boolean;
 }
 
-function headOf({ piece, count, areSides }: Head, material: string): string {
-  return `${piece} · cut ${areSides ? 'a right and a left' : count} · ${material}`;
+function headOf({ piece, material, count, areSides }: Head, say: Say): string {
+  return `${say(piece)} · cut ${areSides ? 'a right and a left' : count} · ${say(material)}`;
 }
 
 /** What stands on printed pages, and what is wrong with paper, printer and cutting machine. */
@@ -93,11 +109,11 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.heading-continued': 'Sheet of numbers, continued',
   'numbers.how':
     'These pieces are cut along another piece, or drawn straight onto cloth or card with ruler and compass: the sketches are not to size. Grain, or flutes of card, run up the sheet; cut the cloth face up.',
-  'numbers.piece': (head, { say }) => headOf(head, say(head.material)),
+  'numbers.piece': (head, { say }) => headOf(head, say),
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
-    `${headOf(head, say(head.material))} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${of}”, its flutes across those of layer 1`,
+    `${headOf(head, say)} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${say(of)}”, its flutes across those of layer 1`,
   'numbers.cover': ({ of, allowance, ...head }, tongue) =>
-    `${headOf(head, tongue.say(head.material))} · trace layer 1 of “${of}” with ${allowanceInWords(allowance, tongue)} allowance all round`,
+    `${headOf(head, tongue.say)} · trace layer 1 of “${tongue.say(of)}” with ${allowanceInWords(allowance, tongue)} allowance all round`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `rectangle, cut ${ruled(width, unit, tongue)} wide, ${ruled(height, unit, tongue)} high`,
@@ -113,7 +129,7 @@ export const sheet: Entries<SheetPhrases> = {
     const from = side === 'left' || side === 'right' ? 'from below' : 'from the left';
     return `${edges[side]}: ${tongue.say(edge)}${notches.length > 0 ? `; notches, ${from}: ${places}` : ''}`;
   },
-  'numbers.notch-round': ({ notch, hour }) => `notch ${notch} at ${hour} o’clock`,
+  'numbers.notch-round': ({ name, hour }) => `notch ${name} at ${hour} o’clock`,
   'numbers.line': ({ line, isUpright, at, spans: parts, unit }, tongue) => {
     const name = tongue.say(line) || 'line';
     const a = ruled(at, unit, tongue);
@@ -124,6 +140,15 @@ export const sheet: Entries<SheetPhrases> = {
       ? `${name}: upright, ${a} from the left, ${spans} up`
       : `${name}: level, ${a} up, ${spans} from the left`;
   },
+  'projector.how': ({ side, square, unit }, tongue) =>
+    `Square of ${ruled(side, unit, tongue)}, in squares of ${ruled(square, unit, tongue)}\nMeasure its four sides and the dashed diagonal on the table.\nWhere they are off: move the projector, or type them in and make this file again.\nGrain runs up. Look away from the lens.`,
+  'projector.frames': ({ side, unit, pages }, tongue) =>
+    `Drawn for the square you measured: it now comes out ${ruled(side, unit, tongue)} on every side.\nMeasure it once more. Then show the ${pages === 1 ? 'next page' : `next ${pages} pages`} at the same zoom, their four crosses where its corners are: do not scroll or move the projector.`,
+  'projector.line': ({ kind }) => projectedLines[kind],
+  'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
+    `The ${projected[line]} of the projected square measures ${plain(length, 1)} mm instead of ${plain(wanted, 1)} mm: more than ${plain(100 * largest, 0)} % cannot be corrected. Set the projector to the size of the square first.`,
+  'projector.no-square': ({ diagonal }, { plain }) =>
+    `No square gives these lengths: with a diagonal of ${plain(diagonal, 1)} mm the four sides do not meet. Measure again, the diagonal from the upper left to the lower right.`,
   'numbers.layer-line': 'layer 2: cut along here',
   'labels.title': ({ project }) => `Labels – ${project}`,
   'labels.how': 'Labels to sew in: cut along the solid lines, turn under to the dashed ones.',

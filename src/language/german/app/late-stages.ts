@@ -127,6 +127,10 @@ export const lateStages: typeof english = {
     onPaper: 'Auf Papier',
     pattern: { name: 'Schnitt', what: 'PDF: Deckblatt mit Messstrecken, Übersicht, nummerierte Seiten' },
     labels: { name: 'Etiketten', what: 'PDF: ein Etikett zum Einnähen für jedes Teil' },
+    projector: {
+      name: 'Für einen Projektor',
+      what: 'PDF und SVG: eine Seite mit allen Teilen und einem Gitter zum Einstellen',
+    },
     machines: 'Für Maschinen und andere Programme',
     files: {
       svg: { name: 'Zeichnungen', what: 'SVG in wahrer Größe, ein Blatt je Material' },
@@ -173,6 +177,22 @@ export const lateStages: typeof english = {
       armholeRight: 'Armloch rechts',
       armholeLeft: 'Armloch links',
     },
+  },
+  projector: {
+    title: 'Mein Projektor',
+    ground: 'Grund',
+    light: 'hell, für einen hellen Raum',
+    dark: 'dunkel, für einen dunklen Raum',
+    how: (side) =>
+      `Den Projektor so einstellen, dass das große Quadrat auf jeder Seite ${side} misst. Kommt es nicht quadratisch heraus, eintragen, was seine Seiten und die gestrichelte Diagonale auf dem Tisch messen, und die Datei neu holen.`,
+    lines: {
+      top: 'Obere Seite',
+      right: 'Rechte Seite',
+      bottom: 'Untere Seite',
+      left: 'Linke Seite',
+      diagonal: 'Diagonale von oben links',
+    },
+    corrected: 'Die Datei ist so gezeichnet, dass sie stimmt.',
   },
   print: {
     paper: 'Papier',

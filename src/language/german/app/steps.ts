@@ -51,6 +51,8 @@ export const steps: typeof english = {
     joints: 'Anschlüsse der Seiten',
     twins: 'gleiche Teile',
     plain: 'Maßblatt',
+    projectedSquare: 'projiziertes Quadrat',
+    ground: 'Grund der Projektion',
     correction: 'Ausgleich des Druckers',
     mat: 'Matte',
     matSize: { width: 'Breite der Matte', height: 'Höhe der Matte' },

@@ -52,6 +52,9 @@ export const help: typeof english = {
       `zu schreibende Dateien, durch Kommas getrennt: ${all}; sonst ${usual}, mit --paper auch pdf`,
     paper: (all) => `Papier für den Druck: ${all}; mehrere durch Kommas getrennt`,
     margin: 'Rand des Papiers, der leer bleibt: 10, "1/2 in"',
+    projectedSquare:
+      'was das große Quadrat projiziert misst: obere, rechte, untere, linke Seite, Diagonale von oben links',
+    darkGround: 'helle Linien auf dunklem Grund, für den Projektor',
     twinsApart: 'rechte und linke Teile getrennt zeichnen, auch wo eine Zeichnung für beide gilt',
     drawAll: 'auch zeichnen, was Lineal, Zirkel oder ein anderes Teil ergibt, statt ein Maßblatt zu drucken',
     butt: 'Seiten beschneiden und Kante an Kante legen statt übereinander',

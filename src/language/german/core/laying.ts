@@ -41,8 +41,6 @@ export const laying: Entries<LayingPhrases> = {
     `Naht ${seam}, ${pieces.map((piece) => `„${say(piece)}“`).join(' an ')}: Auf der Höhe „${say(level)}“ läuft das Muster nicht weiter. Es ist um ${fixed(along, 1)} mm im Fadenlauf und ${fixed(across, 1)} mm quer versetzt.`,
   'laying.print-on-fold': ({ use }) =>
     `${named(use)} liegt im Bruch; niemand sieht, wo das Muster auf der unteren Lage liegt. Einfach legen, wenn das Muster an den Nähten weiterlaufen soll.`,
-  'laying.not-laid': ({ use, reasons }, { say }) =>
-    `${named(use)} konnte nicht ausgelegt werden: ${reasons.map(say).join(' ')}`,
 
   'lay.title': ({ project }) => `Legepläne – ${project}`,
   'lay.heading': ({ use }, { say }) => say({ id: `use.${use}`, values: {} }),

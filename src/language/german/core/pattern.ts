@@ -1,5 +1,5 @@
 import { mmPerInch } from '../../../core/base/index.ts';
-import type { PatternPhrases } from '../../../core/pattern/index.ts';
+import { joinNames, type PatternPhrases } from '../../../core/pattern/index.ts';
 import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
 
@@ -61,11 +61,12 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.cut-twins': ({ kind }) => cutTwins[kind],
   'piece.cut-twins-short': '1 × rechts, 1 × links',
   'piece.letters-of-twins': 'Buchstaben: rechts/links',
+  'piece.both': ({ names }, { say }) => names.map(say).reduce(joinNames),
   'piece.revision': ({ revision }) => `Stand ${revision}`,
   'piece.allowance': ({ allowance }, tongue) => `Nahtzugabe ${allowanceInWords(allowance, tongue)}`,
   'piece.no-allowance': 'Ohne Zugabe: auf der Linie schneiden',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
-    `${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
+    `an ${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
   'piece.edge-middle': ({ edge }, { say }) => `Mitte: ${say(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,

@@ -1,4 +1,4 @@
-import { mmPerInch } from '../../../core/base/index.ts';
+import { mmPerInch, type Phrase, type Say } from '../../../core/base/index.ts';
 import type { SheetPhrases } from '../../../core/sheet/index.ts';
 import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
@@ -27,14 +27,30 @@ function pagesInWords(names: readonly string[]): string {
 
 const edges = { left: 'linke Kante', right: 'rechte Kante', bottom: 'Unterkante', top: 'Oberkante' } as const;
 
+const projectedLines = {
+  cut: 'hier schneiden',
+  notch: 'Passzeichen',
+  sew: 'Nähte',
+  level: 'Höhenlinien und Linien',
+  grain: 'Fadenlauf',
+} as const;
+const projected = {
+  top: 'obere Seite',
+  right: 'rechte Seite',
+  bottom: 'untere Seite',
+  left: 'linke Seite',
+  diagonal: 'Diagonale',
+} as const;
+
 interface Head {
-  readonly piece: string;
+  readonly piece: Phrase;
+  readonly material: Phrase;
   readonly count: number;
   readonly areSides: boolean;
 }
 
-function headOf({ piece, count, areSides }: Head, material: string): string {
-  return `${piece} · ${areSides ? 'rechts und links' : `${count} ×`} zuschneiden · ${material}`;
+function headOf({ piece, material, count, areSides }: Head, say: Say): string {
+  return `${say(piece)} · ${areSides ? 'rechts und links' : `${count} ×`} zuschneiden · ${say(material)}`;
 }
 
 /** What stands on printed pages, and what is wrong with paper, printer and cutting machine. */
@@ -97,11 +113,11 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.heading-continued': 'Maßblatt, Fortsetzung',
   'numbers.how':
     'Diese Teile werden nach einem anderen Teil geschnitten oder mit Lineal und Zirkel gleich auf Stoff oder Pappe gezeichnet: Die Skizzen sind nicht maßstäblich. Fadenlauf, bei Pappe die Wellen, laufen das Blatt hinauf; Stoff mit der Schauseite nach oben schneiden.',
-  'numbers.piece': (head, { say }) => headOf(head, say(head.material)),
+  'numbers.piece': (head, { say }) => headOf(head, say),
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
-    `${headOf(head, say(head.material))} · nach ${hasLine ? 'der Linie für Lage 2 auf' : 'dem Umriss von'} „${of}“, die Wellen quer zu Lage 1`,
+    `${headOf(head, say)} · nach ${hasLine ? 'der Linie für Lage 2 auf' : 'dem Umriss von'} „${say(of)}“, die Wellen quer zu Lage 1`,
   'numbers.cover': ({ of, allowance, ...head }, tongue) =>
-    `${headOf(head, tongue.say(head.material))} · Lage 1 von „${of}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe`,
+    `${headOf(head, tongue.say)} · Lage 1 von „${tongue.say(of)}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `Rechteck, ${ruled(width, unit, tongue)} breit und ${ruled(height, unit, tongue)} hoch zuschneiden`,
@@ -116,7 +132,7 @@ export const sheet: Entries<SheetPhrases> = {
     const from = side === 'left' || side === 'right' ? 'von unten' : 'von links';
     return `${edges[side]}: ${tongue.say(edge)}${notches.length > 0 ? `; Passzeichen, ${from}: ${places}` : ''}`;
   },
-  'numbers.notch-round': ({ notch, hour }) => `Passzeichen ${notch} bei ${hour} Uhr`,
+  'numbers.notch-round': ({ name, hour }) => `Passzeichen ${name} bei ${hour} Uhr`,
   'numbers.line': ({ line, isUpright, at, spans: parts, unit }, tongue) => {
     const name = tongue.say(line) || 'Linie';
     const a = ruled(at, unit, tongue);
@@ -127,6 +143,15 @@ export const sheet: Entries<SheetPhrases> = {
       ? `${name}: hinauf, ${a} von links, Höhe ${spans}`
       : `${name}: quer, Höhe ${a}, ${spans} von links`;
   },
+  'projector.how': ({ side, square, unit }, tongue) =>
+    `Quadrat von ${ruled(side, unit, tongue)}, in Quadraten von ${ruled(square, unit, tongue)}\nSeine vier Seiten und die gestrichelte Diagonale auf dem Tisch messen.\nStimmen sie nicht: den Projektor verstellen, oder sie eintragen und diese Datei neu herstellen.\nDer Fadenlauf läuft nach oben. Nicht in die Linse sehen.`,
+  'projector.frames': ({ side, unit, pages }, tongue) =>
+    `Für das gemessene Quadrat gezeichnet: Es misst nun auf jeder Seite ${ruled(side, unit, tongue)}.\nNoch einmal nachmessen. Dann ${pages === 1 ? 'die nächste Seite' : `die nächsten ${pages} Seiten`} ebenso groß zeigen, die vier Kreuze dort, wo seine Ecken sind: nicht verschieben, auch den Projektor nicht.`,
+  'projector.line': ({ kind }) => projectedLines[kind],
+  'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
+    `Die ${projected[line]} des projizierten Quadrats misst ${plain(length, 1)} mm statt ${plain(wanted, 1)} mm: mehr als ${plain(100 * largest, 0)} % lassen sich nicht ausgleichen. Den Projektor zuerst auf die Größe des Quadrats einstellen.`,
+  'projector.no-square': ({ diagonal }, { plain }) =>
+    `Diese Längen ergeben kein Quadrat: Bei einer Diagonale von ${plain(diagonal, 1)} mm treffen sich die vier Seiten nicht. Noch einmal messen, die Diagonale von oben links nach unten rechts.`,
   'numbers.layer-line': 'Lage 2: hier schneiden',
   'labels.title': ({ project }) => `Etiketten – ${project}`,
   'labels.how':
