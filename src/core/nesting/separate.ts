@@ -69,12 +69,12 @@ function shuffledColliding({ layout, random }: Search): number[] {
 /** Pairs that collide weigh more, the worst most; the others forget. */
 function reweigh({ losses, weights }: Layout): void {
   let most = 0;
-  for (const loss of losses) if (loss > most) most = loss;
+  for (let k = 0; k < losses.length; k++) if (losses[k] > most) most = losses[k];
   if (most === 0) return;
   const [low, high] = HEAVIER;
+  const slope = (high - low) / most;
   for (let k = 0; k < losses.length; k++) {
-    const loss = losses[k];
-    weights[k] =
-      loss > 0 ? weights[k] * (low + ((high - low) * loss) / most) : Math.max(1, weights[k] * LIGHTER);
+    if (losses[k] > 0) weights[k] *= low + slope * losses[k];
+    else if (weights[k] > 1) weights[k] = Math.max(1, weights[k] * LIGHTER);
   }
 }
