@@ -42,11 +42,15 @@ export function boundOf({ width, sheets }: NestProblem, { layout }: Prepared): n
   const leastOf = (body: number): number => {
     const { stances, moves } = layout.bodies[body];
     if (!moves) return layout.rightOf(body);
-    const zones = [...layout.zones.keys()];
-    const fitting = stances.filter((_, stance) =>
-      zones.some((zone) => layout.fit(body, stance, zone, 0, 0, place)),
-    );
-    return 2 * Math.min(...fitting.map(({ shape }) => layout.shapes[shape].halfWidth));
+    let least = Infinity;
+    stances.forEach(({ shape }, stance) => {
+      const { halfWidth } = layout.shapes[shape];
+      layout.zones.forEach(({ left }, zone) => {
+        if (layout.fit(body, stance, zone, left + halfWidth, 0, place))
+          least = Math.min(least, place.x + halfWidth);
+      });
+    });
+    return least;
   };
   let [longest, area] = [0, 0];
   for (let k = 0; k < layout.items; k++) {
