@@ -11,6 +11,7 @@ import { addPhotos, type Photos } from './add-photos.ts';
 import { type Comparing, compareBodies } from './compare-bodies.ts';
 import { type Demo, demos } from './demos.ts';
 import { type Downloads, downloadFiles } from './download-files.ts';
+import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
 import { type ProblemReports, reportProblems } from './report-problems.ts';
@@ -31,6 +32,7 @@ export interface Services
     ShownSaving,
     ProjectSaving,
     Downloads,
+    LayingOut,
     ProblemReports,
     Speaking,
     WorkSteering {
@@ -72,6 +74,7 @@ export function createServices({
     ...saveShown(store),
     ...saveProjects(store, actions),
     ...downloadFiles(store, actions, worker),
+    ...layOut(store, actions, worker),
     ...reportProblems(store, canDrawInSpace),
     ...speakLanguages(store, actions),
     ...steerWork(store, actions, worker),

@@ -31,9 +31,25 @@ export {
   readUnreadableHistory,
   setAsideUnreadable,
 } from './keep-project.ts';
+export { isUnderWay } from './lay-actions.ts';
+export {
+  type FoundLay,
+  isLaid,
+  isShorter,
+  type LayDrag,
+  type LayKey,
+  type LaySearch,
+  type LaySeen,
+  type LayWork,
+  layInView,
+  piecesOfForm,
+  stockOf,
+  usesOfForm,
+} from './lay-in-view.ts';
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
 export { lineFromPoints, traceDrawnLine } from './line-from-points.ts';
 export { type BodyDatabase, type KeptBodies, type KeptBody, openBodyDatabase } from './open-body-database.ts';
+export { boxOf, keptPlaces, moveBy, stepBy, turnOn, turnsByHand, turnTo } from './place-by-hand.ts';
 export {
   markAtPlace,
   photoSideOf,
@@ -41,6 +57,8 @@ export {
   placeOfMark,
   scaleByMarks,
 } from './place-photo.ts';
+export { type PrintTile, printTileOf } from './print-tile.ts';
+export { repeatShift } from './repeat-shift.ts';
 export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {

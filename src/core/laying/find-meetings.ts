@@ -19,8 +19,8 @@ const ON_SEAM = 0.05;
 /** Where pieces meet at their seams: at the levels that cross both, and at both ends. O(seams × points). */
 export function findMeetings(pieces: readonly Piece[]): Meeting[] {
   const sides = new Map<string, { piece: Piece; points: Float64Array }[]>();
+  // An opening goes by its id, a seam by its letter.
   for (const piece of pieces)
-    // An opening goes by its id, a seam by its letter.
     for (const { id, name, points } of piece.sewLines)
       if (id !== name) sides.set(name, [...(sides.get(name) ?? []), { piece, points }]);
   return [...sides].flatMap(([seam, both]) => {

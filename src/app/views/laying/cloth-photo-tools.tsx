@@ -1,0 +1,4 @@
+import type { UseId } from '../../../core/laying/index.ts';
+export function ClothPhotoTools({ use: _use }: { readonly use: UseId }) {
+  return null;
+}

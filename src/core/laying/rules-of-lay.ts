@@ -1,0 +1,47 @@
+import type { NestProblem } from '../nesting/index.ts';
+import type { Piece } from '../pattern/index.ts';
+import { findMeetings, type Meeting } from './find-meetings.ts';
+import { layGround } from './lay-ground.ts';
+import type { LayTask } from './lay-pieces.ts';
+import { type MatchedPrint, matchPrint, wayOfMeeting } from './match-print.ts';
+import { nestProblem } from './nest-problem.ts';
+import { type AllowedTurn, turnsOfPiece } from './turns-of-piece.ts';
+import type { LayGround, Stock } from './types.ts';
+import { findUse, type Use } from './uses.ts';
+
+/** All that a place found by hand is judged by; worked out once for a task. */
+export interface LayRules {
+  readonly use: Use;
+  readonly stock: Stock;
+  readonly pieces: readonly Piece[];
+  readonly ground: LayGround;
+  readonly meetings: readonly Meeting[];
+  /** Where a print is carried over the seams. */
+  readonly print?: MatchedPrint;
+  /** What a search would be given, places kept left out. */
+  readonly problem: NestProblem;
+  /** How each piece may lie, by its id. */
+  readonly ways: ReadonlyMap<string, readonly AllowedTurn[]>;
+}
+
+/** The rules of a task for who lays by hand. O(meetings · pieces). */
+export function rulesOfLay({ use: id, pieces, stock: given, motifs, budget }: LayTask): LayRules {
+  const use = findUse(id);
+  const { placed: _places, ...stock } = given;
+  const ground = layGround(use, stock);
+  const meets = use.isCloth && wayOfMeeting(stock.print ?? {}) !== undefined;
+  const meetings = meets ? findMeetings(pieces) : [];
+  const print = meets ? matchPrint(meetings, motifs, stock.print ?? {}) : undefined;
+  return {
+    use,
+    stock,
+    pieces,
+    ground,
+    meetings,
+    ...(print && { print }),
+    problem: nestProblem(use, pieces, stock, ground, print, budget),
+    ways: new Map(
+      pieces.map((piece) => [piece.id, turnsOfPiece(piece.id, use, stock, print?.phases.get(piece.id))]),
+    ),
+  };
+}
