@@ -7,6 +7,7 @@ import {
   type KeyValueStore,
   readEarlierStates,
 } from '../store/index.ts';
+import { addClothPhotos, type ClothPhotos } from './add-cloth-photo.ts';
 import { addPhotos, type Photos } from './add-photos.ts';
 import { type Comparing, compareBodies } from './compare-bodies.ts';
 import { type Demo, demos } from './demos.ts';
@@ -29,6 +30,7 @@ export interface Services
     Comparing,
     SeamTrial,
     Photos,
+    ClothPhotos,
     ShownSaving,
     ProjectSaving,
     Downloads,
@@ -71,6 +73,7 @@ export function createServices({
     ...compareBodies(store, actions, worker),
     ...trySeams(store, worker),
     ...addPhotos(store, actions),
+    ...addClothPhotos(store, actions),
     ...saveShown(store),
     ...saveProjects(store, actions),
     ...downloadFiles(store, actions, worker),

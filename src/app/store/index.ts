@@ -1,5 +1,6 @@
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
 export { catchPlace, sayCaught, surfaceDrawnOn } from './catch-place.ts';
+export { cropRepeat, repeatOfPhoto, scaleClothPhoto } from './cloth-photo.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export {
@@ -17,6 +18,7 @@ export {
 export { AS_FORETOLD, filledOrTried, trialIn, trialOf, triedIn } from './filling-trial.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
+export { keepClothPhoto } from './keep-cloth-photo.ts';
 export { keepLanguage, readKeptLanguage } from './keep-language.ts';
 export { keepPhotos } from './keep-photos.ts';
 export {

@@ -2,11 +2,14 @@ import type { Issue } from '../../core/base/index.ts';
 import type { LayPlan, UseId } from '../../core/laying/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import type { LayDrag, LaySearch, LayWork } from './lay-in-view.ts';
+import type { ClothPhoto } from './types.ts';
 
 export interface LayActions {
   lookAtUse(use: UseId): void;
   choosePiece(piece: string | null): void;
   dragWith(drag: LayDrag): void;
+  /** A body with a photo of its cloth is worked on: it is to be kept. */
+  setClothPhoto(photo: ClothPhoto | null): void;
   /** Takes the place of a search under way. */
   beginLay(search: LaySearch): void;
   /** What the search has come to so far; heard only while it is the one under way. */
@@ -24,6 +27,7 @@ export function createLayActions(store: AppStore): LayActions {
     lookAtUse: (use) => change(() => ({ use, chosen: null, drag: 'pieces' })),
     dragWith: (drag) => change(() => ({ drag, chosen: null })),
     choosePiece: (chosen) => change((work) => (work.chosen === chosen ? work : { chosen })),
+    setClothPhoto: (clothPhoto) => store.setState({ clothPhoto, asOpened: null }),
     beginLay: (search) => change(() => ({ search })),
     receiveLay(search, plan, issues, share) {
       if (!isUnderWay(store.getState().layWork, search)) return;

@@ -109,11 +109,14 @@ export function isLaid(laying: Laying | undefined, id: UseId): boolean {
 export function layInView({ form, project, layWork }: LaySight, use: UseId): LaySeen | null {
   const pieces = piecesOfForm(form);
   if (!form || !pieces || form.flat.length === 0) return null;
-  const of: LayKey = { pieces: form.pieces, inside: form.inside, stock: stockOf(project, use) };
+  const key: LayKey = { pieces: form.pieces, inside: form.inside, stock: stockOf(project, use) };
   const found = layWork.found[use];
   const known = seen.get(use);
-  if (known && isSameKey(known.lay.of, of) && known.found === found) return known.lay;
-  const lay = look(form, pieces, of, use, found, known?.lay);
+  const isSame = known !== undefined && isSameKey(known.lay.of, key);
+  if (isSame && known.found === found) return known.lay;
+  // The key stays itself while what it holds does: searches are told apart by it.
+  const of = isSame ? known.lay.of : key;
+  const lay = look(form, pieces, of, use, found, isSame ? known.lay : undefined);
   seen.set(use, { lay, found });
   return lay;
 }
@@ -129,9 +132,8 @@ function look(
   found: FoundLay | undefined,
   before: LaySeen | undefined,
 ): LaySeen {
-  const isSame = before !== undefined && isSameKey(before.of, of);
-  const task = isSame ? before.task : layTask({ ...form, pieces }, use, of.stock);
-  const rules = isSame ? before.rules : rulesOfLay(task);
+  const task = before?.task ?? layTask({ ...form, pieces }, use, of.stock);
+  const rules = before?.rules ?? rulesOfLay(task);
   const { placed = [] } = of.stock;
   const isWhole = task.pieces.every(({ id }) => placed.some(({ piece }) => piece === id));
   const kept = isWhole ? planOfPlaces(rules, placed) : null;

@@ -139,9 +139,7 @@ export const STAGES = [
       const { stock } = known.layWork.found.shell?.of ?? {};
       const plan = stock || known.project?.laying?.shell?.placed ? layInView(known, 'shell')?.plan : null;
       if (plan?.ground.kind !== 'roll') return '';
-      return known.words.stages.ofCloth(
-        known.numbers.length(plan.length, known.project?.displayUnits ?? 'cm'),
-      );
+      return known.numbers.length(plan.length, known.project?.displayUnits ?? 'cm');
     },
     shows: ['seams', 'cloth'],
     layers: ['print'],

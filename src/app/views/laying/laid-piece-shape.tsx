@@ -1,5 +1,4 @@
 import type { KeyboardEvent, PointerEvent } from 'react';
-import { foldText } from '../../../core/drawing/index.ts';
 import { innermostPoint, type LaidPiece, type LayFault, placePiece } from '../../../core/laying/index.ts';
 import type { Piece } from '../../../core/pattern/index.ts';
 import { boxOf, type LaySeen, stepBy, turnOn } from '../../store/index.ts';
@@ -124,14 +123,16 @@ interface LetteringProps {
 function Lettering({ piece, place, bottom, scale, name, isMarked }: LetteringProps) {
   const widest = innermostOf(piece);
   const [x, y] = placePiece(Float64Array.of(widest.x, widest.y), place);
+  const outline = placePiece(piece.cutLine, place);
   const size = LETTERS / scale;
-  const rows = rowsThatFit(name, size, widest.radius);
-  const shown = isMarked ? ['!', ...rows] : rows;
-  const half = Math.min(ARROW / scale, 1.1 * widest.radius) / 2;
+  const fitted = rowsThatFit(name, size, (half) => roomAcross(outline, x, y, half));
+  const rows = isMarked ? [`! ${fitted.rows[0] ?? ''}`.trim(), ...fitted.rows.slice(1)] : fitted.rows;
+  const middle = fitted.middle ?? x;
+  const half = Math.min(ARROW / scale, 1.6 * widest.radius) / 2;
   const [ux, uy] = [-Math.sin(place.angle), -Math.cos(place.angle)];
-  // Beside the rows where they stand across the arrow.
-  const down = shown.length > 0 ? (shown.length * size * 1.2) / 2 + size * 0.7 : 0;
-  const [cx, cy] = [x, bottom - y + (Math.abs(ux) > 0.7 ? down : 0)];
+  // Under the rows.
+  const down = rows.length > 0 ? (rows.length * size * ROW) / 2 + size * 0.35 : 0;
+  const [cx, cy] = [middle, bottom - y + (Math.abs(ux) > 0.7 ? down : down + half)];
   const [tx, ty] = [cx + half * ux, cy + half * uy];
   const head = 5 / scale;
   const barb = (side: 1 | -1) =>
@@ -142,19 +143,19 @@ function Lettering({ piece, place, bottom, scale, name, isMarked }: LetteringPro
         className="laid-arrow"
         d={`M${cx - half * ux} ${cy - half * uy}L${tx} ${ty}M${barb(1)}L${tx} ${ty}L${barb(-1)}`}
       />
-      {shown.map((row, i) => (
+      {rows.map((row, i) => (
         <text
           // biome-ignore lint/suspicious/noArrayIndexKey: rows of a name go by their place
           key={i}
-          x={x}
-          y={bottom - y + size * 1.2 * (i - (shown.length - 1) / 2) + size * 0.35}
+          x={middle}
+          y={bottom - y + size * ROW * (i - (rows.length - 1) / 2) + size * 0.2}
           fontSize={size}
-          className={isMarked && i === 0 ? 'laid-warning' : undefined}
+          className={isMarked ? 'laid-warning' : undefined}
         >
           {row}
         </text>
       ))}
-      {place.isHeld && <Pin x={x} y={bottom - y - widest.radius * 0.75} scale={scale} />}
+      {place.isHeld && <Pin x={middle - half - 12 / scale} y={cy - 6 / scale} scale={scale} />}
     </g>
   );
 }
@@ -170,13 +171,53 @@ function Pin({ x, y, scale }: { readonly x: number; readonly y: number; readonly
   );
 }
 
-function rowsThatFit(name: string, size: number, radius: number): string[] {
-  for (const count of [1, 2, 3, 4]) {
-    const half = (count * 1.2 * size) / 2 + size * 0.6;
-    if (half >= radius) break;
-    const room = 2 * Math.sqrt(radius * radius - half * half);
-    const rows = foldText(name, size, room);
-    if (rows.length <= count && rows.every((row) => row.length * 0.56 * size <= room * 1.1)) return rows;
+/** From row to row, and how wide a letter is, both in heights of letters. */
+const ROW = 1.15;
+const LETTER_WIDTH = 0.56;
+
+/** As few rows as have room in a band so high about the widest place; none where the name does not fit. */
+function rowsThatFit(
+  name: string,
+  size: number,
+  roomIn: (half: number) => readonly [number, number],
+): { readonly rows: readonly string[]; readonly middle?: number } {
+  for (const count of [1, 2, 3]) {
+    const [left, right] = roomIn((count * ROW * size) / 2 + size * 0.3);
+    const letters = Math.floor((right - left) / (LETTER_WIDTH * size));
+    const rows = foldLetters(name, letters);
+    if (letters > 0 && rows.length <= count && rows.every((row) => row.length <= letters))
+      return { rows, middle: (left + right) / 2 };
   }
-  return [];
+  return { rows: [] };
+}
+
+function foldLetters(name: string, most: number): string[] {
+  const rows: string[] = [];
+  for (const word of name.split(' ')) {
+    const last = rows.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= most)
+      rows[rows.length - 1] = `${last} ${word}`;
+    else rows.push(word);
+  }
+  return rows;
+}
+
+/** From where to where a band about a point is free from side to side, inside a closed outline; mm. */
+function roomAcross(outline: Float64Array, x: number, y: number, half: number): readonly [number, number] {
+  let [left, right] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const level of [y - half, y - half / 2, y, y + half / 2, y + half]) {
+    let crossings = 0;
+    for (let i = 0; i < outline.length; i += 2) {
+      const k = (i + 2) % outline.length;
+      const [ay, by] = [outline[i + 1], outline[k + 1]];
+      if (ay > level === by > level) continue;
+      const at = outline[i] + ((level - ay) / (by - ay)) * (outline[k] - outline[i]);
+      if (at > x) crossings += 1;
+      if (at <= x) left = Math.max(left, at);
+      else right = Math.min(right, at);
+    }
+    // The point itself lies outside at this height.
+    if (crossings % 2 === 0) return [x, x];
+  }
+  return [left, right];
 }

@@ -1,4 +1,4 @@
-import type { UseId } from '../../../core/laying/index.ts';
+import { findUse, type UseId } from '../../../core/laying/index.ts';
 import { isFormBehind, isLaid, layInView, piecesOfForm, usesOfForm } from '../../store/index.ts';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
@@ -46,9 +46,13 @@ function OneUse({ use }: { readonly use: UseId }) {
   const seen = useApp((state) => layInView(state, use));
   const say = useSay();
   const name = say({ id: `use.${use}`, values: {} });
+  const isChoice = useApp((state) => {
+    const { isExtra, follows } = findUse(use);
+    return isExtra || follows !== undefined || !isLaid(state.project?.laying, use);
+  });
   return (
     <>
-      <UseSwitch use={use} />
+      {isChoice && <UseSwitch use={use} />}
       {isOn && seen && (
         <>
           <PlanOfUse use={use} seen={seen} name={name} />
@@ -57,6 +61,7 @@ function OneUse({ use }: { readonly use: UseId }) {
             {seen.rules.use.isCloth && <PrintFields use={use} seen={seen} />}
             <OwnStock use={use} seen={seen} />
             <Savings use={use} seen={seen} />
+            {!isChoice && <UseSwitch use={use} />}
           </div>
         </>
       )}
