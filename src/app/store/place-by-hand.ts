@@ -64,8 +64,7 @@ export function turnOn(rules: LayRules, place: LaidPiece): LaidPiece {
 
 /** Corners of a piece as it lies: from the cut end and from the lower selvedge, mm. */
 export function boxOf(rules: LayRules, place: LaidPiece) {
-  const piece = rules.pieces.find(({ id }) => id === place.piece);
-  return boundsOfPolyline(placePiece(piece?.cutLine ?? new Float64Array(2), place));
+  return boundsOfPolyline(placePiece(rules.outlines.get(place.piece) ?? new Float64Array(2), place));
 }
 
 function middleOf(rules: LayRules, place: LaidPiece): readonly [number, number] {

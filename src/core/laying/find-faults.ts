@@ -21,10 +21,8 @@ const HAIR = 20;
  */
 export function findFaults(rules: LayRules, placed: readonly LaidPiece[], only?: string): LayFault[] {
   const laid = placed.flatMap((place) => {
-    const piece = rules.pieces.find(({ id }) => id === place.piece);
-    if (!piece) return [];
-    const box = boundsOfPolyline(placePiece(piece.cutLine, place));
-    return [{ place, box, outline: piece.cutLine }];
+    const outline = rules.outlines.get(place.piece);
+    return outline ? [{ place, box: boundsOfPolyline(placePiece(outline, place)), outline }] : [];
   });
   const faults: LayFault[] = [];
   for (const [i, a] of laid.entries()) {

@@ -10,7 +10,6 @@ export {
 export { drawLayPages, type LayPaper, tellOfPlan } from './draw-lay-pages.ts';
 export { findFaults, type LayFault } from './find-faults.ts';
 export { findMeetings, type Meeting } from './find-meetings.ts';
-export { innermostPoint } from './innermost-point.ts';
 export { isAsKept, type LayProgress, type LayTask, layAll, layPieces } from './lay-pieces.ts';
 export { LAYING_OPTIONS } from './laying-options.ts';
 export { type LengthToBuy, lengthToBuy } from './length-to-buy.ts';

@@ -1,3 +1,4 @@
+import { thinPolyline } from '../math/index.ts';
 import type { NestProblem } from '../nesting/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { findMeetings, type Meeting } from './find-meetings.ts';
@@ -20,9 +21,14 @@ export interface LayRules {
   readonly print?: MatchedPrint;
   /** What a search would be given, places kept left out. */
   readonly problem: NestProblem;
+  /** Cut lines with no more points than keep them within `FINE`, by the piece's id: judged many times while one is dragged. */
+  readonly outlines: ReadonlyMap<string, Float64Array>;
   /** How each piece may lie, by its id. */
   readonly ways: ReadonlyMap<string, readonly AllowedTurn[]>;
 }
+
+/** mm: an edge a metre long is off by an area of a few mm² at most. */
+const FINE = 0.01;
 
 /** The rules of a task for who lays by hand. O(meetings · pieces). */
 export function rulesOfLay({ use: id, pieces, stock: given, motifs, budget }: LayTask): LayRules {
@@ -40,8 +46,15 @@ export function rulesOfLay({ use: id, pieces, stock: given, motifs, budget }: La
     meetings,
     ...(print && { print }),
     problem: nestProblem(use, pieces, stock, ground, print, budget),
+    outlines: new Map(pieces.map(({ id: piece, cutLine }) => [piece, thin(cutLine)])),
     ways: new Map(
       pieces.map((piece) => [piece.id, turnsOfPiece(piece.id, use, stock, print?.phases.get(piece.id))]),
     ),
   };
+}
+
+function thin(outline: Float64Array): Float64Array {
+  return Float64Array.from(
+    thinPolyline(outline, true, FINE).flatMap((i) => [outline[2 * i], outline[2 * i + 1]]),
+  );
 }

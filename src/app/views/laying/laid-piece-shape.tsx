@@ -1,10 +1,11 @@
 import type { KeyboardEvent, PointerEvent } from 'react';
-import { innermostPoint, type LaidPiece, type LayFault, placePiece } from '../../../core/laying/index.ts';
+import { type LaidPiece, type LayFault, placePiece } from '../../../core/laying/index.ts';
 import type { Piece } from '../../../core/pattern/index.ts';
 import { boxOf, type LaySeen, stepBy, turnOn } from '../../store/index.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { pathOnSheet } from './lay-sheets.ts';
+import { placeName, ROW } from './place-name.ts';
 
 const KEYS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -88,9 +89,10 @@ export function LaidPieceShape(props: LaidPieceShapeProps) {
       {(piece.cutouts ?? []).map(({ id, points }) => (
         <path key={id} className="laid-hole" d={pathOnSheet(placePiece(points, place), bottom)} />
       ))}
+      <path className="laid-edge-halo" d={outline} />
       <path className="laid-edge" d={outline} />
       <Lettering
-        piece={piece}
+        outline={rules.outlines.get(piece.id) ?? piece.cutLine}
         place={place}
         bottom={bottom}
         scale={scale}
@@ -101,17 +103,8 @@ export function LaidPieceShape(props: LaidPieceShapeProps) {
   );
 }
 
-/** Where a piece is widest, in its own plane; the same wherever it lies. */
-const innermost = new WeakMap<Piece, ReturnType<typeof innermostPoint>>();
-
-function innermostOf(piece: Piece): ReturnType<typeof innermostPoint> {
-  const known = innermost.get(piece) ?? innermostPoint(piece.cutLine);
-  innermost.set(piece, known);
-  return known;
-}
-
 interface LetteringProps {
-  readonly piece: Piece;
+  readonly outline: Float64Array;
   readonly place: LaidPiece;
   readonly bottom: number;
   readonly scale: number;
@@ -120,42 +113,37 @@ interface LetteringProps {
 }
 
 /** The name in rows where it has room, with an arrow under it; the arrow alone where it has none. */
-function Lettering({ piece, place, bottom, scale, name, isMarked }: LetteringProps) {
-  const widest = innermostOf(piece);
-  const [x, y] = placePiece(Float64Array.of(widest.x, widest.y), place);
-  const outline = placePiece(piece.cutLine, place);
+function Lettering({ outline, place, bottom, scale, name, isMarked }: LetteringProps) {
   const size = LETTERS / scale;
-  const fitted = rowsThatFit(name, size, (half) => roomAcross(outline, x, y, half));
-  const rows = isMarked ? [`! ${fitted.rows[0] ?? ''}`.trim(), ...fitted.rows.slice(1)] : fitted.rows;
-  const middle = fitted.middle ?? x;
-  const half = Math.min(ARROW / scale, 1.6 * widest.radius) / 2;
+  const { rows: fitted, x, y, room } = placeName(placePiece(outline, place), name, size);
+  const rows = isMarked ? [`! ${fitted[0] ?? ''}`.trim(), ...fitted.slice(1)] : fitted;
+  const half = Math.min(ARROW / scale, room) / 2;
   const [ux, uy] = [-Math.sin(place.angle), -Math.cos(place.angle)];
   // Under the rows.
-  const down = rows.length > 0 ? (rows.length * size * ROW) / 2 + size * 0.35 : 0;
-  const [cx, cy] = [middle, bottom - y + (Math.abs(ux) > 0.7 ? down : down + half)];
+  const down = rows.length > 0 ? (rows.length * size * ROW) / 2 + size * 0.15 : 0;
+  const [cx, cy] = [x, bottom - y + (Math.abs(ux) > 0.7 ? down : down + half)];
   const [tx, ty] = [cx + half * ux, cy + half * uy];
   const head = 5 / scale;
   const barb = (side: 1 | -1) =>
     `${tx - head * ux + side * head * 0.7 * uy} ${ty - head * uy - side * head * 0.7 * ux}`;
+  const arrow = `M${cx - half * ux} ${cy - half * uy}L${tx} ${ty}M${barb(1)}L${tx} ${ty}L${barb(-1)}`;
   return (
     <g className="laid-lettering">
-      <path
-        className="laid-arrow"
-        d={`M${cx - half * ux} ${cy - half * uy}L${tx} ${ty}M${barb(1)}L${tx} ${ty}L${barb(-1)}`}
-      />
+      <path className="laid-arrow-halo" d={arrow} />
+      <path className="laid-arrow" d={arrow} />
       {rows.map((row, i) => (
         <text
           // biome-ignore lint/suspicious/noArrayIndexKey: rows of a name go by their place
           key={i}
-          x={middle}
-          y={bottom - y + size * ROW * (i - (rows.length - 1) / 2) + size * 0.2}
+          x={x}
+          y={bottom - y + size * ROW * (i - (rows.length - 1) / 2) - size * 0.1}
           fontSize={size}
           className={isMarked ? 'laid-warning' : undefined}
         >
           {row}
         </text>
       ))}
-      {place.isHeld && <Pin x={middle - half - 12 / scale} y={cy - 6 / scale} scale={scale} />}
+      {place.isHeld && <Pin x={x - half - 12 / scale} y={cy - 6 / scale} scale={scale} />}
     </g>
   );
 }
@@ -169,55 +157,4 @@ function Pin({ x, y, scale }: { readonly x: number; readonly y: number; readonly
       <circle cx={x} cy={y} r={r} />
     </g>
   );
-}
-
-/** From row to row, and how wide a letter is, both in heights of letters. */
-const ROW = 1.15;
-const LETTER_WIDTH = 0.56;
-
-/** As few rows as have room in a band so high about the widest place; none where the name does not fit. */
-function rowsThatFit(
-  name: string,
-  size: number,
-  roomIn: (half: number) => readonly [number, number],
-): { readonly rows: readonly string[]; readonly middle?: number } {
-  for (const count of [1, 2, 3]) {
-    const [left, right] = roomIn((count * ROW * size) / 2 + size * 0.3);
-    const letters = Math.floor((right - left) / (LETTER_WIDTH * size));
-    const rows = foldLetters(name, letters);
-    if (letters > 0 && rows.length <= count && rows.every((row) => row.length <= letters))
-      return { rows, middle: (left + right) / 2 };
-  }
-  return { rows: [] };
-}
-
-function foldLetters(name: string, most: number): string[] {
-  const rows: string[] = [];
-  for (const word of name.split(' ')) {
-    const last = rows.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most)
-      rows[rows.length - 1] = `${last} ${word}`;
-    else rows.push(word);
-  }
-  return rows;
-}
-
-/** From where to where a band about a point is free from side to side, inside a closed outline; mm. */
-function roomAcross(outline: Float64Array, x: number, y: number, half: number): readonly [number, number] {
-  let [left, right] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (const level of [y - half, y - half / 2, y, y + half / 2, y + half]) {
-    let crossings = 0;
-    for (let i = 0; i < outline.length; i += 2) {
-      const k = (i + 2) % outline.length;
-      const [ay, by] = [outline[i + 1], outline[k + 1]];
-      if (ay > level === by > level) continue;
-      const at = outline[i] + ((level - ay) / (by - ay)) * (outline[k] - outline[i]);
-      if (at > x) crossings += 1;
-      if (at <= x) left = Math.max(left, at);
-      else right = Math.min(right, at);
-    }
-    // The point itself lies outside at this height.
-    if (crossings % 2 === 0) return [x, x];
-  }
-  return [left, right];
 }

@@ -42,7 +42,7 @@ export function LayRuler({ length, bottom, scale }: LayRulerProps) {
       />
       {count(lettered).map((x) => (
         <text key={x} x={x} y={top + 10 / scale + size} fontSize={size}>
-          {x === 0 ? '0' : numbers.length(x, unit)}
+          {x === 0 ? '0' : numbers.length(x, unit, { decimals: 0 })}
         </text>
       ))}
     </g>

@@ -56,7 +56,7 @@ function OneUse({ use }: { readonly use: UseId }) {
       {isOn && seen && (
         <>
           <PlanOfUse use={use} seen={seen} name={name} />
-          <div className="panel-columns">
+          <div className="lay-columns">
             <ClothFields use={use} seen={seen} />
             {seen.rules.use.isCloth && <PrintFields use={use} seen={seen} />}
             <OwnStock use={use} seen={seen} />

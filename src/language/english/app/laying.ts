@@ -89,7 +89,7 @@ export const laying = {
     degrees: (angle: string) => `${angle}°`,
     none: 'not at all',
     gap: 'Between two pieces',
-    shrinkage: 'Lost in washing, %',
+    shrinkage: 'Lost in washing',
     flaws: 'Flaws',
     aboutFlaws: 'Places not to be cut from. Drag one out on the plan, or type its corners.',
     drawFlaw: 'Drag out a flaw',

@@ -91,7 +91,7 @@ export const laying: typeof english = {
     degrees: (angle) => `${angle}°`,
     none: 'gar nicht',
     gap: 'Zwischen zwei Teilen',
-    shrinkage: 'Läuft beim Waschen ein, %',
+    shrinkage: 'Läuft beim Waschen ein',
     flaws: 'Fehler',
     aboutFlaws: 'Stellen, aus denen nichts geschnitten wird. Im Plan aufziehen oder die Ecken eintippen.',
     drawFlaw: 'Fehler aufziehen',
