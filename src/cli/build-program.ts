@@ -7,8 +7,15 @@ import type { CommandStreams } from './command-streams.ts';
 import { compareCommand } from './compare-command.ts';
 import type { Reader } from './create-reader.ts';
 import { demoCommand } from './demo-command.ts';
-import { addCutterOptions, addFormatOption, addModelOptions, addPaperOptions } from './export-options.ts';
+import {
+  addCutterOptions,
+  addFormatOption,
+  addModelOptions,
+  addPaperOptions,
+  addProjectorOptions,
+} from './export-options.ts';
 import { addInsideOption } from './inside-options.ts';
+import { layCommand } from './lay-command.ts';
 import { makeCommand } from './make-command.ts';
 import { planCommand, stuffingCommand } from './plan-command.ts';
 import { printCorrectCommand } from './print-correct-command.ts';
@@ -59,6 +66,7 @@ export function buildProgram(setting: Setting): Command {
   addMake(program, setting);
   addPrintCorrect(program, setting);
   addLooking(program, setting);
+  addPlan(program, setting);
   addCompare(program, setting);
   addAdvise(program, setting);
   addPropose(program, setting);
@@ -93,6 +101,7 @@ function addMake(program: Command, { streams, reader, end }: Setting): void {
   addInsideOption(make, reader);
   addFormatOption(make, reader);
   addPaperOptions(make, reader);
+  addProjectorOptions(make, reader);
   addCutterOptions(make, reader);
   addModelOptions(make, reader);
 }
@@ -116,7 +125,7 @@ function addLooking(program: Command, { streams, reader, end }: Setting): void {
   const { help } = reader.words;
   const looking = [
     { name: 'check', about: help.check.about, run: checkCommand },
-    { name: 'plan', about: help.plan.about, run: planCommand },
+    { name: 'lay', about: help.lay.about, run: layCommand },
     { name: 'stuffing', about: help.stuffing.about, run: stuffingCommand },
   ];
   for (const { name, about, run } of looking) {
@@ -126,6 +135,16 @@ function addLooking(program: Command, { streams, reader, end }: Setting): void {
       .argument(`<${help.values.file}>`, help.project)
       .action(async (file) => end(await run(file, streams, reader)));
   }
+}
+
+function addPlan(program: Command, { streams, reader, end }: Setting): void {
+  const { plan: words, values, project } = reader.words.help;
+  const plan = program
+    .command('plan')
+    .description(words.about)
+    .argument(`<${values.file}>`, project)
+    .action(async (file, options) => end(await planCommand(file, options, streams, reader)));
+  addPaperOptions(plan, reader);
 }
 
 function addCompare(program: Command, { streams, reader, end }: Setting): void {

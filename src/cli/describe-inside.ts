@@ -1,6 +1,6 @@
 import type { DisplayUnit } from '../core/base/index.ts';
 import type { ReportInside } from '../core/form/index.ts';
-import { nameOfPlace } from '../core/inside/index.ts';
+import { type MaterialLine, nameOfPlace } from '../core/inside/index.ts';
 import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 
@@ -72,6 +72,12 @@ function describeHolding(
   ];
 }
 
+/** Cloth is told to the steps it is sold by, thread and filling are not. */
+function decimalsOf(unit: MaterialLine['unit'], quantity: number): number {
+  if (unit === 'pieces') return 0;
+  return quantity < 10 ? 2 : 1;
+}
+
 function describeMaterials(
   { materials }: ReportInside,
   unit: DisplayUnit,
@@ -81,7 +87,7 @@ function describeMaterials(
     [{ title: words.toBuy }, { title: '', align: 'right' }, { title: '' }, { title: words.note }],
     materials.map(({ name, quantity, unit: of, note }) => [
       say(name),
-      of === 'mm' ? numbers.length(quantity, unit) : numbers.fixed(quantity, of === 'pieces' ? 0 : 1),
+      of === 'mm' ? numbers.length(quantity, unit) : numbers.fixed(quantity, decimalsOf(of, quantity)),
       of === 'mm' ? '' : words.units[of],
       say(note),
     ]),

@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import type { Command } from 'commander';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
-import type { PrintOptions } from '../core/sheet/index.ts';
+import type { PrintOptions, ProjectedSquare } from '../core/sheet/index.ts';
 import type { Reader } from './create-reader.ts';
 import {
   matIds,
@@ -15,6 +15,7 @@ import {
   readMargin,
   readMat,
   readPapers,
+  readProjectedSquare,
   readScale,
 } from './read-arguments.ts';
 
@@ -23,16 +24,21 @@ export interface PaperOptions {
   readonly paper?: readonly string[];
   readonly margin?: number;
   readonly butt?: boolean;
+  readonly twinsApart?: boolean;
+  readonly drawAll?: boolean;
   readonly only?: readonly string[];
 }
 
 export interface FormatOptions extends PaperOptions {
   readonly formats?: readonly string[];
+  readonly projectedSquare?: ProjectedSquare;
+  readonly darkGround?: boolean;
   readonly mat?: { readonly width: number; readonly height: number };
   readonly kerf?: number;
   readonly bladeOffset?: number;
   readonly overcut?: number;
   readonly strokeText?: boolean;
+  readonly divide?: boolean;
   readonly colours?: Readonly<Record<string, string>>;
   readonly modelScale?: number;
   readonly wall?: number;
@@ -48,7 +54,21 @@ export function addPaperOptions(command: Command, reader: Reader): void {
     .option(`-p, --paper <${values.ids}>`, words.paper(paperIds.join(', ')), reading(readPapers, reader))
     .option(`--margin <${values.length}>`, words.margin, reading(readMargin, reader))
     .option('--butt', words.butt)
+    .option('--twins-apart', words.twinsApart)
+    .option('--draw-all', words.drawAll)
     .option(`--only <${values.ids}...>`, words.only);
+}
+
+/** Options for the page that is projected. */
+export function addProjectorOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(
+      `--projected-square <${values.list}>`,
+      words.projectedSquare,
+      reading(readProjectedSquare, reader),
+    )
+    .option('--dark-ground', words.darkGround);
 }
 
 /** Options for sheets that go to a cutting machine. */
@@ -60,6 +80,7 @@ export function addCutterOptions(command: Command, reader: Reader): void {
     .option(`--blade-offset <${values.length}>`, words.bladeOffset, reading(readMargin, reader))
     .option(`--overcut <${values.length}>`, words.overcut, reading(readMargin, reader))
     .option('--stroke-text', words.strokeText)
+    .option('--divide', words.divide)
     .option(`--colours <${values.list}>`, words.colours, reading(readColours, reader));
 }
 
@@ -82,7 +103,7 @@ export function addFormatOption(command: Command, reader: Reader): void {
 export async function exportOptionsOf(
   options: FormatOptions,
   date: string,
-  saved: Pick<ExportOptions, 'papers' | 'print' | 'cutter'>,
+  saved: Pick<ExportOptions, 'papers' | 'print' | 'projector' | 'cutter'>,
   { say }: Reader,
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
@@ -93,11 +114,11 @@ export async function exportOptionsOf(
     ...saved,
     ...(options.paper ? { papers: options.paper } : {}),
     ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
-    print: {
-      ...saved.print,
-      ...(options.margin === undefined ? {} : { margin: options.margin }),
-      ...(options.butt ? { joint: 'butt' as const } : {}),
-      ...(correction ? { correction } : {}),
+    print: { ...printOptionsOf(options, saved), ...(correction ? { correction } : {}) },
+    projector: {
+      ...saved.projector,
+      ...(options.projectedSquare ? { projectedSquare: options.projectedSquare } : {}),
+      ...(options.darkGround ? { ground: 'dark' as const } : {}),
     },
     cutter: {
       ...saved.cutter,
@@ -106,6 +127,7 @@ export async function exportOptionsOf(
       ...(options.bladeOffset === undefined ? {} : { bladeOffset: options.bladeOffset }),
       ...(options.overcut === undefined ? {} : { overcut: options.overcut }),
       ...(options.strokeText ? { strokeText: true } : {}),
+      ...(options.divide ? { divides: true } : {}),
       ...(options.colours ? { colours: { ...saved.cutter?.colours, ...options.colours } } : {}),
     },
     model: {
@@ -114,6 +136,20 @@ export async function exportOptionsOf(
     },
     date,
     font: { name: 'DejaVuSans', bytes: await readFile(findFont()) },
+  };
+}
+
+/** How the pieces go to paper: what the project says, over it the options. */
+export function printOptionsOf(
+  { margin, butt, twinsApart, drawAll }: PaperOptions,
+  saved: Pick<ExportOptions, 'print'>,
+): NonNullable<ExportOptions['print']> {
+  return {
+    ...saved.print,
+    ...(margin === undefined ? {} : { margin }),
+    ...(butt ? { joint: 'butt' as const } : {}),
+    ...(twinsApart ? { twins: 'apart' as const } : {}),
+    ...(drawAll ? { plain: 'drawn' as const } : {}),
   };
 }
 

@@ -12,6 +12,7 @@ import { exportOptionsOf, type FormatOptions } from './export-options.ts';
 import { type InsideCommandOptions, withInside } from './inside-options.ts';
 import { makeWithProgress } from './make-with-progress.ts';
 import { readProjectFile } from './read-project-file.ts';
+import { tellPages } from './tell-pages.ts';
 import { writeFiles } from './write-files.ts';
 
 export interface MakeCommandOptions extends FormatOptions, InsideCommandOptions {
@@ -63,7 +64,7 @@ export async function makeCommand(
   if (inside) stdout.write(`${describeInside(inside, project.value.displayUnits, reader)}\n\n`);
   if (filled && inside)
     stdout.write(`${describeFilled(filled, inside, project.value.displayUnits, reader)}\n\n`);
-  stdout.write(`${written.join('\n')}\n`);
+  stdout.write(`${[...written, ...tellPages(files.value, reader)].join('\n')}\n`);
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;
 }

@@ -10,6 +10,7 @@ export async function makeWithIssues(
   file: string,
   streams: CommandStreams,
   reader: Reader,
+  wish: { readonly lays?: boolean } = {},
 ): Promise<Form | null> {
   const { stderr } = streams;
   const project = await readProjectFile(file);
@@ -17,7 +18,7 @@ export async function makeWithIssues(
     stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return null;
   }
-  const form = makeWithProgress(project.value, { fills: true, lays: true }, streams, reader);
+  const form = makeWithProgress(project.value, { fills: true, ...wish }, streams, reader);
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   return form.ok ? form.value : null;
 }

@@ -1,14 +1,24 @@
+import { readCutting } from '../core/assembly/index.ts';
 import { verbatim } from '../core/base/index.ts';
+import { planPrint } from '../core/files/index.ts';
+import { findPaper } from '../core/sheet/index.ts';
 import { judgeFilling, wordCorrection } from '../core/simulate/index.ts';
 import { createSpeaker, tellOrderOfWork } from '../language/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeFilling } from './describe-filling.ts';
+import { describeIssues } from './describe-form.ts';
 import { exitCodes } from './exit-codes.ts';
+import { type PaperOptions, printOptionsOf } from './export-options.ts';
 import { makeWithIssues } from './make-with-issues.ts';
 
-/** Prints the order of work of a saved project. */
-export async function planCommand(file: string, streams: CommandStreams, reader: Reader): Promise<number> {
+/** Prints the order of work of a saved project, and on how many pages its pattern comes for each paper asked for. */
+export async function planCommand(
+  file: string,
+  options: PaperOptions,
+  streams: CommandStreams,
+  reader: Reader,
+): Promise<number> {
   const made = await makeWithIssues(file, streams, reader);
   if (!made?.making) return exitCodes.errorsInProject;
   const { name, displayUnits, making } = made.project;
@@ -19,6 +29,22 @@ export async function planCommand(file: string, streams: CommandStreams, reader:
     done: making?.done ?? [],
   });
   streams.stdout.write(text);
+  const saved = readCutting(made.project.cutting);
+  const { papers = [], ...cutting } = saved.ok ? saved.value : {};
+  const print = printOptionsOf(options, cutting);
+  const only = options.only?.flatMap((ids) => ids.split(','));
+  const lines: string[] = [];
+  for (const paper of options.paper ?? papers) {
+    const plan = planPrint(made, { papers: [paper], print, ...(only && { only }), say: reader.say });
+    if (!plan.ok) {
+      streams.stderr.write(`${describeIssues(plan.issues, reader)}\n`);
+      return exitCodes.usage;
+    }
+    const { pages, patternPages, joints } = plan.value;
+    const name = findPaper(paper)?.name ?? verbatim(paper);
+    lines.push(reader.words.plan.print(reader.say(name), pages, patternPages, joints));
+  }
+  streams.stdout.write(`\n${lines.join('\n')}\n`);
   return exitCodes.fine;
 }
 

@@ -8,6 +8,7 @@ import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type PaperOptions } from './export-options.ts';
 import { makeWithProgress } from './make-with-progress.ts';
 import { readProjectFile } from './read-project-file.ts';
+import { tellPages } from './tell-pages.ts';
 import { writeFiles } from './write-files.ts';
 
 export interface PrintCorrectOptions extends PaperOptions {
@@ -60,7 +61,8 @@ export async function printCorrectCommand(
   );
   if (files.issues.length > 0) stderr.write(`${describeIssues(files.issues, reader)}\n`);
   if (!files.ok) return exitCodes.usage;
-  stdout.write(`${(await writeFiles(options.out, files.value)).join('\n')}\n`);
+  const written = await writeFiles(options.out, files.value);
+  stdout.write(`${[...written, ...tellPages(files.value, reader)].join('\n')}\n`);
   stdout.write(`${words.keep(`"measuredBars": { "across": ${x}, "up": ${y} }`)}\n`);
   return exitCodes.fine;
 }

@@ -2,7 +2,7 @@ import { InvalidArgumentError } from 'commander';
 import { parseLength } from '../core/base/index.ts';
 import { EXPORT_FORMATS } from '../core/files/index.ts';
 import { ALLOWANCE_LIMITS, GRAIN_TURN, PATTERN_OPTIONS } from '../core/pattern/index.ts';
-import { MATS, PAPERS } from '../core/sheet/index.ts';
+import { MATS, PAPERS, PROJECTED_LENGTH, type ProjectedSquare } from '../core/sheet/index.ts';
 import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../language/index.ts';
 import type { Reader } from './create-reader.ts';
 
@@ -113,6 +113,20 @@ export const readMargin: ReadArgument<number> = (text, { words }) => {
   const length = parseLength(text, 'mm');
   if (length.ok && length.value >= 0) return length.value;
   throw new InvalidArgumentError(words.refusals.value.length);
+};
+
+/** The four sides of the projected square and its diagonal, in this order, mm. */
+export const readProjectedSquare: ReadArgument<ProjectedSquare> = (text, reader) => {
+  const lengths = text.split(',').map((part) => {
+    const length = parseLength(part, 'mm');
+    return length.ok ? Number(length.value) : Number.NaN;
+  });
+  if (lengths.length !== 5 || !lengths.every((length) => isWithin(length, PROJECTED_LENGTH))) {
+    const range = limitsInWords(PROJECTED_LENGTH, reader);
+    throw new InvalidArgumentError(reader.words.refusals.value.projectedSquare(range));
+  }
+  const [top, right, bottom, left, diagonal] = lengths;
+  return { top, right, bottom, left, diagonal };
 };
 
 export const readPapers: ReadArgument<string[]> = (text, { words }) =>

@@ -3,6 +3,7 @@ import {
   formatBoth,
   formatDifference,
   formatLength,
+  mmPerInch,
   type Phrase,
   type Say,
 } from '../core/base/index.ts';
@@ -67,16 +68,25 @@ function sayInUnits(units: ReaderUnits, format: (unit: DisplayUnit) => string): 
 
 /** Millimetres, or sixteenths of an inch. */
 function formatSmall(mm: number, unit: DisplayUnit): string {
-  return unit === 'in' ? formatLength(mm, 'in', { fraction: 16 }) : `${mm.toFixed(mm < 9.95 ? 1 : 0)} mm`;
+  return unit === 'in' ? formatFineInches(mm) : `${mm.toFixed(mm < 9.95 ? 1 : 0)} mm`;
 }
 
 function sayDifference(mm: number, units: ReaderUnits): string {
   if (units === 'both') return formatDifference(mm);
-  if (units === 'in') return formatLength(mm, 'in', { fraction: 16 });
+  if (units === 'in') return formatFineInches(mm);
   return Math.abs(mm) < 10 ? `${Number(mm.toFixed(1))} mm` : formatLength(mm, 'cm');
 }
 
 function sayAround(mm: number, spread: number, units: ReaderUnits): string {
   if (units === 'both') return `${sayAround(mm, spread, 'cm')} (${sayAround(mm, spread, 'in')})`;
-  return `${formatLength(mm, units, { bare: true })} ± ${formatLength(spread, units)}`;
+  const give = units === 'in' ? formatFineInches(spread, 8) : formatLength(spread, units);
+  return `${formatLength(mm, units, { bare: true })} ± ${give}`;
+}
+
+/** Inches to a fraction of a tape; what would be none of it, in decimals, so that no limit is told as nothing. */
+function formatFineInches(mm: number, fraction: 8 | 16 = 16): string {
+  const text = formatLength(mm, 'in', { fraction });
+  if (mm === 0 || /[1-9]/.test(text)) return text;
+  const inches = mm / mmPerInch;
+  return `${inches.toFixed(Math.abs(inches) < 0.005 ? 3 : 2)} in`;
 }

@@ -5,6 +5,7 @@ export type { Words } from './english/app.ts';
 export { catalogue as englishCore } from './english/core.ts';
 export { guessLanguage, LANGUAGE_NAMES, LANGUAGES, type Language, localeOf } from './languages.ts';
 export { loadCatalogue } from './load-catalogue.ts';
+export { isInchFraction } from './near-inches.ts';
 export { createNumbers, type Numbers } from './numbers.ts';
 export { speakerFor } from './speaker-for.ts';
 export { type OrderOfWorkOptions, tellOrderOfWork } from './tell-order-of-work.ts';

@@ -6,3 +6,8 @@ export function nearInches(mm: number): { readonly text: string; readonly isExac
   const isExact = Math.abs(sixteenths - Math.round(sixteenths)) < 0.01;
   return { text: formatLength(mm, 'in', { fraction: 16 }), isExact };
 }
+
+/** True for a length that is a sixteenth of an inch or several, to a hundredth of one. */
+export function isInchFraction(mm: number): boolean {
+  return nearInches(mm).isExact;
+}

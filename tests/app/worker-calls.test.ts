@@ -25,14 +25,15 @@ import { projectForTests } from './fixtures/project-for-tests.ts';
 
 const TOLD_AS_ISSUES = [
   ...['makeForm', 'writeFiles', 'previewSeams', 'flattenCut', 'worstZones', 'adviseSeams', 'tryFilling'],
+  'planPrint',
 ];
 const ON_QUICK = ['sketchLayouts', 'previewSeams', 'flattenCut', 'scatterBody'];
 const ON_FULL = [
   ...['writeFiles', 'worstZones', 'adviseSeams', 'outlineShape', 'shapeBody', 'pictureDistance'],
-  'tryFilling',
+  ...['tryFilling', 'planPrint'],
 ];
 /** Lettered in the page's language: pieces, files, pictures. */
-const WORDED = ['makeForm', 'writeFiles', 'flattenCut', 'worstZones', 'pictureDistance'];
+const WORDED = ['makeForm', 'writeFiles', 'planPrint', 'flattenCut', 'worstZones', 'pictureDistance'];
 const STOPPABLE = ['makeForm', 'adviseSeams'];
 
 type Asked = (...args: unknown[]) => Promise<unknown>;

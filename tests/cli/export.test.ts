@@ -88,7 +88,13 @@ describe('loftseam make with formats', () => {
 
   it('takes notches, allowances, knives and models as asked, from the file and over it', async () => {
     const project = JSON.parse(await readFile(straight, 'utf8'));
-    project.cutting = { mat: { width: 600, height: 400 }, kerf: 0.2, paper: 'letter', strokeText: true };
+    project.cutting = {
+      mat: { width: 600, height: 400 },
+      kerf: 0.2,
+      paper: 'letter',
+      strokeText: true,
+      divides: true,
+    };
     project.cloth = { ...project.cloth, allowanceByKind: { opening: 14 } };
     const file = path.join(folder, 'own.loftseam.json');
     await writeFile(file, JSON.stringify(project));

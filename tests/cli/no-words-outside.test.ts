@@ -9,6 +9,7 @@ const FOR_CONTRIBUTORS = [
     'filled-table',
     'landmark-columns',
     'landmarks',
+    'nest-table',
     'places-of-body',
     'stages',
     'stages-page',

@@ -18,6 +18,8 @@ import { RARE } from './rare-phrases.ts';
 import { tellOfCorrections } from './tell-of-corrections.ts';
 import { tellOfFiles } from './tell-of-files.ts';
 import { tellOfHostileSeams } from './tell-of-hostile-seams.ts';
+import { tellOfLaying } from './tell-of-laying.ts';
+import { tellOfNesting } from './tell-of-nesting.ts';
 import { tellOfStatics } from './tell-of-statics.ts';
 
 const [inEnglish, inGerman] = [createSpeaker(englishCore), createSpeaker(germanCore)];
@@ -109,6 +111,8 @@ const MADE: Readonly<Record<string, () => unknown>> = {
   'insides that cannot hold': () => INSIDES.map((inside) => makeCoarse(average, { inside })),
   'corrections and checks': tellOfCorrections,
   'filled shells without balance': tellOfStatics,
+  'outlines without room': tellOfNesting,
+  'pieces on cloth': tellOfLaying,
   'what is rare': () => Object.entries(RARE).map(([id, values]) => ({ id, values })),
 };
 

@@ -14,13 +14,29 @@ const FONT = {
   name: 'DejaVuSans',
   bytes: readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
 };
-const EVERYTHING = ['svg', 'pdf', 'labels', 'cutter', 'csv', 'json'];
+const EVERYTHING = ['svg', 'pdf', 'labels', 'lay', 'projector', 'cutter', 'csv', 'json'];
+
+/** A square as it is projected, mm, but for its diagonal. */
+function seenAs(diagonal: number) {
+  return { top: 512, right: 501, bottom: 496, left: 503, diagonal };
+}
 
 /** Files asked for; those of the second half cannot be written, or not as asked. */
 const WISHES: readonly Partial<ExportOptions>[] = [
-  { formats: EVERYTHING, papers: ['a4', 'both', 'roll36'], cutter: { mat: { width: 305, height: 305 } } },
+  {
+    formats: EVERYTHING,
+    papers: ['a4', 'both', 'roll36'],
+    cutter: { mat: { width: 305, height: 305 }, divides: true },
+  },
+  { formats: ['cutter'], cutter: { mat: { width: 305, height: 305 } } },
   { formats: ['pdf'], papers: ['a4'], print: { joint: 'butt', correction: { x: 1.0123, y: 0.9931 } } },
   { formats: ['docx'], only: ['nobody'] },
+  { formats: ['projector'], projector: { ground: 'dark', projectedSquare: seenAs(710) } },
+  { formats: ['projector'], projector: { projectedSquare: { ...seenAs(710), left: 703.5 } } },
+  {
+    formats: ['projector'],
+    projector: { projectedSquare: { ...seenAs(840), top: 401, right: 401, bottom: 402, left: 402 } },
+  },
   { formats: ['stl'], model: { scale: 1.5 } },
   { formats: ['stl'], model: { scale: 6, wall: 0.25 } },
   { formats: ['pdf'], papers: ['foolscap', 'a4'], print: { margin: -2.5, overlap: 60 } },

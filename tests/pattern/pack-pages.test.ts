@@ -88,7 +88,7 @@ it('turns a strip that is too long across, unless its grain must stay upright', 
   const strip = [rectangle(240, 60)];
   const [[{ place }]] = packPages(strip, WIDTH, HEIGHT, GAP).pages;
   expect(Math.abs(place.angle ?? 0)).toBeCloseTo(Math.PI / 2, 9);
-  expect(packPages(strip, WIDTH, HEIGHT, GAP, true)).toEqual({ pages: [], tooLarge: [0] });
+  expect(packPages(strip, WIDTH, HEIGHT, GAP, true)).toEqual({ added: [], pages: [], tooLarge: [0] });
 });
 
 it('leaves what fits upright as it is, in the middle of a page of its own', () => {

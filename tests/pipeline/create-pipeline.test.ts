@@ -41,6 +41,7 @@ describe('makeForm', () => {
       'inside',
       'filling',
       'cutting',
+      'laying',
     ]);
     const fractions = seen.map((s) => s.fraction);
     expect(fractions).toEqual(fractions.toSorted((a, b) => a - b));
@@ -56,6 +57,7 @@ describe('makeForm', () => {
         'inside',
         'filling',
         'cutting',
+        'laying',
       ]);
   });
 

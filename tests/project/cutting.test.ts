@@ -57,7 +57,7 @@ describe('paper, printer and cutting machine in the saved project', () => {
     });
     expect(readCutting({})).toEqual({
       ok: true,
-      value: { papers: ['a4'], print: {}, cutter: {} },
+      value: { papers: ['a4'], print: {}, projector: {}, cutter: {} },
       issues: [],
     });
   });

@@ -5,7 +5,15 @@ import { INSIDE_OPTIONS } from '../../src/core/inside/index.ts';
 import { GRAIN_TURN, PATTERN_OPTIONS } from '../../src/core/pattern/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { projectSchema } from '../../src/core/project/project.ts';
-import { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS } from '../../src/core/sheet/index.ts';
+import {
+  CUTTER_OPTIONS,
+  MAT_SIDE,
+  MEASURED_BAR,
+  PRINT_OPTIONS,
+  PROJECTED_LENGTH,
+} from '../../src/core/sheet/index.ts';
+
+const SQUARE = ['top', 'right', 'bottom', 'left', 'diagonal'];
 
 const { overlap: _notInTheFile, ...print } = PRINT_OPTIONS;
 
@@ -22,6 +30,7 @@ const options: Readonly<Record<string, Option>> = {
   ...optionsByPath('cutting', CUTTER_OPTIONS),
   'cutting.measuredBars.across': MEASURED_BAR,
   'cutting.measuredBars.up': MEASURED_BAR,
+  ...Object.fromEntries(SQUARE.map((line) => [`cutting.projectedSquare.${line}`, PROJECTED_LENGTH])),
   'cutting.mat.width': MAT_SIDE,
   'cutting.mat.height': MAT_SIDE,
 };
@@ -67,6 +76,9 @@ const ofVersion1: Readonly<Record<string, readonly [least: number, most: number,
   'cutting.overcut': [0, 5, 0],
   'cutting.measuredBars.across': [50, 250, null],
   'cutting.measuredBars.up': [50, 250, null],
+  ...Object.fromEntries(
+    SQUARE.map((line) => [`cutting.projectedSquare.${line}`, [100, 2000, null] as const]),
+  ),
   'cutting.mat.width': [150, 5000, null],
   'cutting.mat.height': [150, 5000, null],
 };
@@ -117,6 +129,9 @@ describe('the tables of options', () => {
       'cloth.notchShape',
       'cutting.paper',
       'cutting.joint',
+      'cutting.twins',
+      'cutting.plain',
+      'cutting.ground',
     ]);
     for (const [path, names] of choices) {
       for (const name of names) expect(issuesWith(path, name)).toEqual([]);
@@ -157,6 +172,7 @@ function numbersOfSchema(schema: JsonSchema, path: string): string[] {
 const wholes: Readonly<Record<string, object>> = {
   measuredBars: { across: 200, up: 200 },
   mat: { width: 600, height: 400 },
+  projectedSquare: { top: 500, right: 500, bottom: 500, left: 500, diagonal: 707 },
 };
 
 /** What is wrong with a project that names nothing but this value. */

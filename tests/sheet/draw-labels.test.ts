@@ -11,6 +11,11 @@ const INFO = {
   date: '2026-01-02 · rev 0M8M56',
 };
 
+/** As much of a name as fits stands for it. */
+function isCutShort(text: string, name: string): boolean {
+  return text === name || (text.endsWith('…') && name.startsWith(text.slice(0, -1)));
+}
+
 it('prints a label for every piece and one for the form, each text inside the dashed line of its label', () => {
   const pieces = samplePieces();
   for (const paper of ['a4', 'letter', 'roll24']) {
@@ -23,8 +28,15 @@ it('prints a label for every piece and one for the form, each text inside the da
     expect(rims.flat().length).toBe(pieces.length + 1);
     const texts = pages.flatMap(({ layers }, page) => layers[2].items.map((item) => ({ item, page })));
     for (const piece of pieces) {
-      const own = texts.filter(({ item }) => item.kind === 'text' && item.text.startsWith(`${piece.id} ·`));
-      expect(own.length, piece.id).toBe(1);
+      const name = inEnglish(piece.name);
+      const own = texts.filter(
+        ({ item }) => item.kind === 'text' && item.size === 4.2 && isCutShort(item.text, name),
+      );
+      expect(own.length, name).toBe(1);
+      // A maker knows pieces by name and side, not by the program's ids.
+      expect(
+        texts.some(({ item }) => item.kind === 'text' && item.text.includes(piece.id) && piece.id !== name),
+      ).toBe(false);
     }
     for (const { item, page } of texts.slice(1)) {
       if (item.kind !== 'text') continue;

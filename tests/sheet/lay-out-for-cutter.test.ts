@@ -23,7 +23,7 @@ function pairs(points: Float64Array): [number, number][] {
 }
 
 function sheetsOf(pieces: readonly Piece[], options = {}) {
-  const made = layOutForCutter(pieces, { say: inEnglish, title: 't', ...options });
+  const made = layOutForCutter(pieces, { say: inEnglish, title: 't', divides: true, ...options });
   if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   return made.value;
 }
@@ -149,10 +149,34 @@ it.each([
   [{ kerf: -1 }, 'kerf-out-of-range'],
   [{ kerf: 5 }, 'kerf-out-of-range'],
   [{ mat: { width: 100, height: 600 } }, 'mat-too-small'],
+  [{ mat: { width: 304.8, height: 304.8 } }, 'would-divide'],
 ])('%o is an issue', (options, code) => {
   const made = layOutForCutter(samplePieces(), { say: inEnglish, title: 't', ...options });
   expect(made.ok).toBe(false);
   expect(made.issues.map((issue) => issue.code)).toEqual([code]);
+});
+
+it('names the cloth it would divide, and a mat that holds it whole', () => {
+  const pieces = samplePieces();
+  const ask = (mat: { width: number; height: number }) =>
+    layOutForCutter(pieces, { say: inEnglish, title: 't', mat });
+  const [width, height] = /(\d+) × (\d+) mm/
+    .exec(inEnglish(ask({ width: 304.8, height: 304.8 }).issues[0].message))!
+    .slice(1)
+    .map(Number);
+  expect(ask({ width: width + 1, height: height + 1 }).ok).toBe(true);
+  expect(ask({ width: width + 1, height: height - 5 }).ok).toBe(false);
+});
+
+it('divides card, and tells how its parts are joined', () => {
+  const cutLine = Float64Array.of(0, 0, 400, 0, 400, 100, 0, 100);
+  const made = layOutForCutter([{ ...SQUARE, cutLine }], {
+    say: inEnglish,
+    title: 't',
+    mat: { width: 304.8, height: 304.8 },
+  });
+  expect(made.ok && made.value.length).toBe(2);
+  expect(made.issues.map(({ code }) => code)).toEqual(['divided-boards']);
 });
 
 it('knows mats in whole inches', () => {

@@ -211,17 +211,18 @@ describe('a print of made-up pieces', () => {
     }
   });
 
-  it('letters pages by piece: a large piece has a letter of its own, whole pieces share A', () => {
+  it('numbers pages through, piece by piece, and joins pages of one piece alone', () => {
     const { tiled } = job();
-    const lettersOf = new Map<string, Set<string>>();
-    for (const { name, caption } of tiled.tiles)
-      for (const piece of caption.split(', '))
-        lettersOf.set(piece, new Set([...(lettersOf.get(piece) ?? []), name[0]]));
-    expect(lettersOf.size).toBe(new Set(pieces.map(({ name }) => inEnglish(name))).size);
-    expect([...lettersOf.values()].every((letters) => letters.size === 1)).toBe(true);
+    expect(tiled.tiles.map(({ name }) => name)).toEqual(tiled.tiles.map((_, i) => `${i + 1}`));
+    const piecesOf = tiled.tiles.map(({ caption }) => caption.split(', '));
+    expect(new Set(piecesOf.flat())).toEqual(new Set(pieces.map(({ name }) => inEnglish(name))));
     for (const { first, second } of tiled.joints)
-      expect(tiled.tiles[first].name[0]).toBe(tiled.tiles[second].name[0]);
-    expect(new Set(tiled.tiles.map(({ name }) => name)).size).toBe(tiled.tiles.length);
+      expect(piecesOf[first].filter((piece) => piecesOf[second].includes(piece))).toHaveLength(1);
+    // What lies on several pages has them one after the other.
+    for (const piece of new Set(piecesOf.flat())) {
+      const own = piecesOf.flatMap((names, i) => (names.includes(piece) ? [i] : []));
+      expect(own[own.length - 1] - own[0]).toBe(own.length - 1);
+    }
   });
 
   it.each(['overlap', 'butt'])(

@@ -2,6 +2,7 @@ import type { Phrase } from '../../core/base/index.ts';
 import type { LayProgress } from '../../core/laying/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { LastStage, StageId } from '../../core/pipeline/index.ts';
+import type { Project } from '../../core/project/index.ts';
 import type { PanelEdge, SeamLine } from '../../core/seams/index.ts';
 import type { Language } from '../../language/index.ts';
 
@@ -42,6 +43,14 @@ export interface FileOptions {
   readonly formats: readonly string[];
   /** Ids of the pieces wanted; absent = all. */
   readonly pieces?: readonly string[];
+}
+
+/** A print that is only thought of. */
+export interface PrintWish {
+  /** Ids of the pieces wanted; absent = all. */
+  readonly pieces?: readonly string[];
+  /** What is otherwise than in the project. */
+  readonly change?: Partial<Project['cutting']>;
 }
 
 /** Polylines n × 3 mm by layout id. */

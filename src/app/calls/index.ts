@@ -7,6 +7,7 @@ export type {
   MakeWish,
   OnLaid,
   OnProgress,
+  PrintWish,
   Quality,
   SeamAdvice,
   Voice,

@@ -7,6 +7,7 @@ import type { Form, TriedForm, WorstZone } from '../../core/form/index.ts';
 import type { LayPlan, LayTask } from '../../core/laying/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
+import type { PrintPlan } from '../../core/sheet/index.ts';
 import type {
   CutWish,
   DistancePicture,
@@ -16,6 +17,7 @@ import type {
   MakeWish,
   OnLaid,
   OnProgress,
+  PrintWish,
   SeamAdvice,
 } from './answers.ts';
 import { describeCall, signature } from './describe-call.ts';
@@ -47,6 +49,15 @@ export const workerCalls = {
       isOfPresentProject: true,
     },
   ),
+
+  /** How many pages the print would have, and how they look; needs the form the files are made of. */
+  planPrint: describeCall(signature<(project: Project, wish: PrintWish) => Result<PrintPlan>>(), {
+    worker: 'full',
+    onDefect: tellDefect,
+    isWorded: true,
+    needsFilled: true,
+    isOfPresentProject: true,
+  }),
 
   /** Where the seams of every layout run on the project's body; roughly, for pictures. */
   sketchLayouts: describeCall(signature<(project: Project) => LayoutLines>(), {

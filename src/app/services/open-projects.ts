@@ -1,3 +1,4 @@
+import { INCH_ALLOWANCES } from '../../core/pattern/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { Actions, AppStore } from '../store/index.ts';
 import type { Demo } from './demos.ts';
@@ -56,7 +57,7 @@ function emptyProject(displayUnits: Project['displayUnits']): Project {
     displayUnits,
     body: { figure: 'bust', measures: {} },
     seams: {},
-    cloth: {},
+    cloth: displayUnits === 'in' ? { allowance: INCH_ALLOWANCES[0] } : {},
     inside: {},
     cutting: {},
   };

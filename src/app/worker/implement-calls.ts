@@ -1,5 +1,5 @@
 import { mapDistance } from '../../core/advice/index.ts';
-import { type Result, success } from '../../core/base/index.ts';
+import { type Result, type Say, success } from '../../core/base/index.ts';
 import { fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import { type Form, worstZones } from '../../core/form/index.ts';
@@ -12,6 +12,7 @@ import { flattenCut } from './flatten-cut.ts';
 import { layWhileWanted } from './lay-while-wanted.ts';
 import { FILLED, isDraft } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
+import { planPrint } from './plan-print.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
 import { sketchLayouts } from './sketch-layouts.ts';
@@ -50,16 +51,27 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       : pipeline.makeForm(project, options);
   };
 
+  /** What is made of the form that files are written of. */
+  const ofFilled = async <T>(
+    project: Project,
+    voice: Voice,
+    use: (form: Form, say: Say) => Result<T> | Promise<Result<T>>,
+  ): Promise<Result<T>> => {
+    const made = await make(project, FILLED, voice, null);
+    return made.ok ? use(made.value, (await findSpeaker(voice)).say) : made;
+  };
+
   return {
     makeForm: (project, wish, onProgress, voice, stopFlag) =>
       make(project, wish, voice, stopFlag, onProgress),
 
-    async writeFiles(project, options, voice) {
-      const made = await make(project, FILLED, voice, null);
-      if (!made.ok) return made;
-      const { say } = await findSpeaker(voice);
-      return writeFiles(made.value, project, options, { date: today(), say, readFont });
-    },
+    writeFiles: (project, options, voice) =>
+      ofFilled(project, voice, (form, say) =>
+        writeFiles(form, project, options, { date: today(), say, readFont }),
+      ),
+
+    planPrint: (project, wish, voice) =>
+      ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),
 
     sketchLayouts(project) {
       const body = pipeline.fitBody(project);

@@ -1,4 +1,4 @@
-import { letterOf } from '../base/index.ts';
+import { seamLetterOf } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import type { InsideForm, InsideLine, InsideSeam } from '../inside/index.ts';
@@ -65,7 +65,7 @@ export function insideFormFromShell(
     volumeL: measureVolume(closedMesh) / 1e6,
     area: measureArea(shell.mesh),
     letterCount: shell.seams.length,
-    letterOf,
+    letterOf: seamLetterOf,
     measureOnPanels: (chart) => {
       const stretches = traceLine(chart);
       return (

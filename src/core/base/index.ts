@@ -26,6 +26,7 @@ export {
 export { type BasePhrases, verbatim } from './phrases.ts';
 export { type RememberLast, rememberLast } from './remember-last.ts';
 export { failure, type Issue, type Result, type Severity, success } from './result.ts';
+export { seamLetterOf } from './seam-letter-of.ts';
 export { seededRandom } from './seeded-random.ts';
 export {
   formatBoth,

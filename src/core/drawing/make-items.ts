@@ -6,7 +6,7 @@ interface PathExtras {
   readonly style?: DrawingStyle;
 }
 
-type TextExtras = Pick<DrawingText, 'angle' | 'anchor' | 'id'>;
+type TextExtras = Pick<DrawingText, 'angle' | 'anchor' | 'colour' | 'id'>;
 
 /** A path over a polyline (n × 2 mm, page coordinates). The points are kept, not copied. */
 export function makePath(points: Float64Array | readonly number[], extras: PathExtras = {}): DrawingPath {

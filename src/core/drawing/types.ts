@@ -42,6 +42,8 @@ export interface DrawingText {
   /** Radians, clockwise on the page. */
   readonly angle?: number;
   readonly anchor?: 'start' | 'middle' | 'end';
+  /** `#rrggbb`; absent = the layer's own. */
+  readonly colour?: string;
   readonly id?: string;
 }
 

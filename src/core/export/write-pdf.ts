@@ -178,7 +178,10 @@ function writePath({ points, closed, style }: DrawingPath, inherited: DrawingSty
   return style ? `q ${strokeState(style)} ${path} Q` : path;
 }
 
-function writeText({ x, y, text, size, angle = 0, anchor = 'start' }: DrawingText, font: Letters): string {
+function writeText(
+  { x, y, text, size, angle = 0, anchor = 'start', colour }: DrawingText,
+  font: Letters,
+): string {
   const { glyphs, width: unit } = font(text.replace(/\p{Cc}/gu, ' '));
   if (glyphs === '') return '';
   const width = unit * size;
@@ -186,7 +189,8 @@ function writeText({ x, y, text, size, angle = 0, anchor = 'start' }: DrawingTex
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const matrix = [cos, sin, sin, -cos].map((value) => value.toFixed(5).replace(/^-(0\.0+)$/, '$1'));
   const at = `${format(x - back * cos)} ${format(y - back * sin)}`;
-  return `BT /F ${format(size)} Tf ${matrix.join(' ')} ${at} Tm <${glyphs}> Tj ET`;
+  const letters = `BT /F ${format(size)} Tf ${matrix.join(' ')} ${at} Tm <${glyphs}> Tj ET`;
+  return colour ? `q ${writeColour(colour)} rg ${letters} Q` : letters;
 }
 
 /** A text's glyphs as they stand in the file, '' for blanks alone, and its width at a size of 1. */

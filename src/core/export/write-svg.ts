@@ -90,7 +90,7 @@ function writeText(text: DrawingText, ids: Set<string>, colour: string): string 
   const degrees = ((text.angle ?? 0) * 180) / Math.PI;
   const turn = degrees === 0 ? '' : ` transform="rotate(${formatNumber(degrees)} ${x} ${y})"`;
   const anchor = text.anchor && text.anchor !== 'start' ? ` text-anchor="${text.anchor}"` : '';
-  return `<text${writeId(text.id, ids)} x="${x}" y="${y}" font-size="${formatNumber(text.size)}"${anchor}${turn} fill="${colour}" stroke="none">${escapeXml(text.text)}</text>`;
+  return `<text${writeId(text.id, ids)} x="${x}" y="${y}" font-size="${formatNumber(text.size)}"${anchor}${turn} fill="${text.colour ?? colour}" stroke="none">${escapeXml(text.text)}</text>`;
 }
 
 function writeId(id: string | undefined, ids: Set<string>): string {

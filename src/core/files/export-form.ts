@@ -4,16 +4,21 @@ import { type Form, reportOf } from '../form/index.ts';
 import type { FormFile } from './files-of-form.ts';
 import { type ExportOptions, type FormatWriter, PROGRAM } from './format-writer.ts';
 import { phrase } from './phrases.ts';
+import { piecesWanted } from './pieces-wanted.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
+import { writeLayFiles } from './write-lay.ts';
 import { writeGlbFiles, writeObjFiles, writeStlFiles } from './write-models.ts';
 import { writeCutterFiles, writeDxfFiles, writeSvgFiles } from './write-outlines.ts';
 import { writeLabelFiles, writePdfFiles } from './write-pages.ts';
+import { writeProjectorFiles } from './write-projector.ts';
 
 /** What writes each format, in the order in which files are written. */
 const WRITERS = {
   svg: writeSvgFiles,
   pdf: writePdfFiles,
   labels: writeLabelFiles,
+  lay: writeLayFiles,
+  projector: writeProjectorFiles,
   cutter: writeCutterFiles,
   dxf: writeDxfFiles,
   glb: writeGlbFiles,
@@ -34,18 +39,10 @@ export type ExportFormat = PlainFormat | 'zip';
  */
 export async function exportForm(form: Form, options: ExportOptions): Promise<Result<FormFile[]>> {
   const { formats, only, say } = options;
-  const allPieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
-  const issues = [
-    ...findUnknown(formats, EXPORT_FORMATS, 'unknown-format', 'formats'),
-    ...findUnknown(
-      only ?? [],
-      allPieces.map(({ id }) => id),
-      'unknown-piece',
-      'only',
-    ),
-  ];
-  if (issues.length > 0) return failure(issues);
-  const pieces = only ? allPieces.filter(({ id }) => only.includes(id)) : allPieces;
+  const chosen = piecesWanted(form, only);
+  const issues = [...findUnknownFormats(formats), ...chosen.issues];
+  if (issues.length > 0 || !chosen.ok) return failure(issues);
+  const pieces = chosen.value;
   const isAlone = formats.length === 1 && formats[0] === 'zip';
   const wanted = PLAIN_FORMATS.filter((format) => isAlone || formats.includes(format));
 
@@ -67,15 +64,14 @@ export async function exportForm(form: Form, options: ExportOptions): Promise<Re
   return success(isAlone ? [zip] : [...files, zip], warnings);
 }
 
-function findUnknown(
-  asked: readonly string[],
-  known: readonly string[],
-  code: 'unknown-format' | 'unknown-piece',
-  path: string,
-): Issue[] {
+function findUnknownFormats(asked: readonly string[]): Issue[] {
+  const known = EXPORT_FORMATS;
   return asked
-    .filter((name) => !known.includes(name))
-    .map((name) => ({ code, path, message: phrase(`file.${code}`, { name, known }), severity: 'error' }));
+    .filter((name) => !known.includes(name as ExportFormat))
+    .map((name) => {
+      const message = phrase('file.unknown-format', { name, known });
+      return { code: 'unknown-format', path: 'formats', message, severity: 'error' };
+    });
 }
 
 /** Seams and tapes as tables. */

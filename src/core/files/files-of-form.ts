@@ -1,4 +1,4 @@
-import type { Say } from '../base/index.ts';
+import type { Phrase, Say } from '../base/index.ts';
 import { meshOfArm } from '../body/index.ts';
 import { writeGlb, writeSvg } from '../export/index.ts';
 import { type Form, reportOf } from '../form/index.ts';
@@ -8,6 +8,13 @@ export interface FormFile {
   readonly name: string;
   readonly type: string;
   readonly content: string | Uint8Array;
+  /** Of a printed pattern: its pages, and the joints at which they are taped. */
+  readonly printed?: {
+    readonly paper: Phrase;
+    readonly pages: number;
+    readonly patternPages: number;
+    readonly joints: number;
+  };
 }
 
 /** `panels.svg`, one more per further material (`webs.svg`, `card.svg`, `covers.svg`, `foam.svg`), `report.json`, `body.glb`. Same form, same bytes. */

@@ -48,7 +48,9 @@ export type FilesPhrases = {
   readonly 'file.letters-lacking': { readonly letters: readonly string[] };
   /** Titles of printed files; English shows the id of the paper, as its file's name does. */
   readonly 'file.print-title': WithProject & { readonly paper: NamedById };
+  readonly 'file.projector-title': WithProject;
   readonly 'file.labels-title': WithProject;
+  readonly 'file.lay-title': WithProject;
   readonly 'file.revision': { readonly revision: string };
 } & { readonly [Id in Heading as `table.${Id}`]: NoValues };
 

@@ -14,13 +14,14 @@ import { phrase } from './phrases.ts';
 export async function writePdfFiles(
   form: Form,
   pieces: readonly Piece[],
-  { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font, say }: ExportOptions,
+  options: ExportOptions,
 ): Promise<Result<FormFile[]>> {
+  const { papers = [PRINT_OPTIONS.paper.usual], print = {}, date = '', font, say } = options;
   const issues: Issue[] = [];
   const files: FormFile[] = [];
-  const info = printInfo(form, date, say);
+  const info = printInfo(form, pieces, date, say);
   for (const paper of papers) {
-    const job = printPieces(pieces, { ...info, cautions: cautionsFor(pieces) }, { ...print, paper });
+    const job = printPieces(pieces, info, { ...printOptionsOf(options), paper });
     issues.push(...job.issues);
     const name = findPaper(paper)?.name;
     if (!job.ok || !name) continue;
@@ -33,7 +34,14 @@ export async function writePdfFiles(
       creator: PROGRAM,
     });
     const suffix = print.correction ? '-corrected' : '';
-    files.push({ name: `print-${paper}${suffix}.pdf`, type: 'application/pdf', content });
+    const { pages, tiled } = job.value;
+    const printed = {
+      paper: name,
+      pages: pages.length,
+      patternPages: tiled.tiles.length,
+      joints: tiled.joints.length,
+    };
+    files.push({ name: `print-${paper}${suffix}.pdf`, type: 'application/pdf', content, printed });
     if (files.length === 1) issues.push(...(await checkLetters(job.value.pages, font)));
   }
   return issues.some(({ severity }) => severity === 'error') ? failure(issues) : success(files, issues);
@@ -58,7 +66,7 @@ export async function writeLabelFiles(
     const grid = planTiles({ ...print, paper });
     if (!grid.ok) return grid;
     const content = await writePdf({
-      pages: drawLabels(pieces, printInfo(form, date, say), grid.value),
+      pages: drawLabels(pieces, printInfo(form, pieces, date, say), grid.value),
       title: say(phrase('file.labels-title', { project: form.project.name })),
       say,
       font: font.bytes,
@@ -70,8 +78,16 @@ export async function writeLabelFiles(
   return success(files);
 }
 
-function printInfo({ project }: Form, date: string, say: Say) {
+/** How pieces are printed: what was asked for by name is drawn, whatever else would tell it. */
+export function printOptionsOf({ print, only }: Pick<ExportOptions, 'print' | 'only'>) {
+  return only ? { ...print, plain: 'drawn' as const } : { ...print };
+}
+
+/** Whose pieces are printed, with the cautions for working with them. */
+export function printInfo({ project }: Form, pieces: readonly Piece[], date: string, say: Say) {
   const revision = say(phrase('file.revision', { revision: nameRevision(project) }));
   const stand = [date, revision].filter((part) => part !== '').join(' · ');
-  return { say, project: project.name, body: say(bodyInWords(project)), date: stand };
+  const { name, displayUnits: unit } = project;
+  const body = say(bodyInWords(project));
+  return { say, project: name, body, date: stand, unit, cautions: cautionsFor(pieces) };
 }

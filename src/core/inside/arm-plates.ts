@@ -42,7 +42,11 @@ export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceL
     ...boardLayers(arm, own, pole),
     boardCover(arm),
     ...boardLayers(cap, own, pole),
-    { ...boardCover(cushion), name: phrase('plate.gathered-cover', { plate: cushion.name }) },
+    {
+      ...boardCover(cushion),
+      name: phrase('plate.gathered-cover', { plate: cushion.name }),
+      follows: { piece: `${cap.id}-1`, how: 'cover' },
+    },
   ];
 }
 

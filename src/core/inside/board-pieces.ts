@@ -41,6 +41,7 @@ export function boardLayers(board: BoardRing, holes: readonly PieceLine[], pole?
         : { cutouts: holes.map((hole) => ({ ...hole, points: move(hole.points) })) }),
       material: 'card',
       grainWord: phrase('grain.flutes'),
+      ...(isTurned && { follows: { piece: `${board.id}-1`, how: 'layer' as const } }),
     };
   });
 }
@@ -63,6 +64,7 @@ export function boardCover(board: BoardRing): PieceInput {
     edges: ringEdges(board, true),
     levelLines: [],
     material: 'covers',
+    follows: { piece: `${board.id}-1`, how: 'cover' },
   };
 }
 

@@ -3,6 +3,7 @@ import { distance, reversePolyline } from '../math/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { checkOpenings } from './check-openings.ts';
 import { lengthOnLine } from './inside-lines.ts';
+import type { PlaceOnSleeve } from './places-on-sleeve.ts';
 import type { BraceRung, DesignedBrace, InsideForm, InsideLine, InsideSeam } from './types.ts';
 import { type FlatStrip, unrollStrip } from './unroll-strip.ts';
 import { type Passage, placeOpenings, type WebOpening } from './web-openings.ts';
@@ -14,14 +15,14 @@ import { type Passage, placeOpenings, type WebOpening } from './web-openings.ts'
 export function braceInput(
   brace: DesignedBrace,
   form: InsideForm,
-  sleeveLetter: string,
+  onSleeve: PlaceOnSleeve,
   passages: readonly Passage[],
 ): { readonly input: PieceInput; readonly issues: readonly Issue[] } {
   const { rungs, from, to } = brace;
   const strip = layBrace(brace);
   const openings = placeOpenings(brace, strip, passages);
-  const leftEdges = edgesAlong(strip.left, rungs, from, brace, '');
-  const rightEdges = edgesAlong(strip.right, rungs, to, brace, sleeveLetter);
+  const leftEdges = edgesAlong(strip.left, rungs, from, brace, onSleeve);
+  const rightEdges = edgesAlong(strip.right, rungs, to, brace, onSleeve);
   const n = rungs.length;
   const cross = (k: number, id: string, isReversed: boolean): PieceEdge => {
     const ends = [at(strip.left, k), at(strip.right, k)];
@@ -82,7 +83,7 @@ function edgesAlong(
   rungs: readonly BraceRung[],
   line: InsideLine | 'sleeve',
   brace: DesignedBrace,
-  sleeveLetter: string,
+  { letter, before }: PlaceOnSleeve,
 ): PieceEdge[] {
   const bodyHalf = line === 'sleeve' || line.half === 'front' ? 'front' : 'back';
   if (line === 'sleeve') {
@@ -91,8 +92,8 @@ function edgesAlong(
       if (levelId !== undefined) return [{ kind: 'level', levelId, index }];
       return mark === undefined ? [] : [{ kind: 'balance', index }];
     });
-    const marks = inner.map((mark, k): PieceMark => ({ number: k + 1, ...mark }));
-    return [{ kind: 'seam', id: `sleeve-${brace.id}`, letter: sleeveLetter, points, marks, bodyHalf }];
+    const marks = inner.map((mark, k): PieceMark => ({ number: before + k + 1, ...mark }));
+    return [{ kind: 'seam', id: `sleeve-${brace.id}`, letter, points, marks, bodyHalf }];
   }
   const edges: PieceEdge[] = [];
   for (let k = 0; k + 1 < rungs.length; ) {

@@ -4,6 +4,7 @@ import { blockInputs } from './block-pieces.ts';
 import { braceInput } from './brace-piece.ts';
 import { depthOfShell } from './cloth-growth.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
+import { type PlaceOnSleeve, placesOnSleeve } from './places-on-sleeve.ts';
 import { type PlateRim, plateInputs } from './plate-pieces.ts';
 import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
 import { testTubeInputs } from './test-tube.ts';
@@ -27,13 +28,16 @@ export function insideInputs(
     return place < 0 ? closing : form.letterOf(first + 1 + place);
   };
   const plates = plateInputs(form, shape, options);
+  const onSleeve = placesOnSleeve(shape.braces, letterOfBrace);
+  const placeOf = (brace: DesignedBrace): PlaceOnSleeve =>
+    onSleeve.get(brace) ?? { letter: closing, before: 0 };
   const braces = shape.braces.map((brace) =>
-    braceInput(brace, form, letterOfBrace(brace), passagesOf(brace, shape.braces)),
+    braceInput(brace, form, placeOf(brace), passagesOf(brace, shape.braces)),
   );
   return {
     inputs: [
       ...braces.map(({ input }) => input),
-      sleeveInput(form, shape, letterOfBrace, closing),
+      sleeveInput(form, shape, placeOf, closing),
       ...tabInputs(),
       ...plates.inputs,
       ...blockInputs(form, withUsual(INSIDE_OPTIONS, options).clothThickness, depthOfShell(options)),

@@ -1,5 +1,5 @@
 import { type Phrase, verbatim, withUsual } from '../base/index.ts';
-import { measurePolygonArea, measurePolyline } from '../math/index.ts';
+import { boundsOfPoints, measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
@@ -56,13 +56,21 @@ function volumeOfParts(shape: InsideShape, pieces: readonly Piece[], boardThickn
   return (tube + plate + block) / 1e6;
 }
 
+/** Wood glue between two layers of card, kg/m² of a layer (common practice, no source: 150 to 200 g). */
+const GLUE = 0.2;
+/** Round a block of foam for its saw cuts, mm (ours). */
+const SAW = 10;
+/** mm: the drawn test tube without its ends, as `testTubeInputs` draws it. */
+const TUBE = { radius: 100, height: 300 } as const;
+
 /** Magnets in each plate that meets another, and plates of one side: on torso, arm and pin cushion. */
 const MAGNETS_A_PLATE = 2;
 const PLATES_A_SIDE = 3;
 
-function armLines(form: InsideForm, litres: number, area: number): MaterialLine[] {
+function armLines(form: InsideForm, litres: number, area: number, options: InsideOptions): MaterialLine[] {
   const sides = form.arms.length;
   const { low, high, buy } = massOfFill(litres);
+  const { magnetDiameter, pegDiameter } = withUsual(INSIDE_OPTIONS, options);
   return [
     {
       id: 'arms',
@@ -83,14 +91,14 @@ function armLines(form: InsideForm, litres: number, area: number): MaterialLine[
       name: phrase('buy.magnets'),
       quantity: MAGNETS_A_PLATE * PLATES_A_SIDE * sides,
       unit: 'pieces',
-      note: phrase('buy.magnets.note'),
+      note: phrase('buy.magnets.note', { diameter: magnetDiameter }),
     },
     {
       id: 'pegs',
       name: phrase('buy.pegs'),
       quantity: sides,
       unit: 'pieces',
-      note: phrase('buy.pegs.note'),
+      note: phrase('buy.pegs.note', { diameter: pegDiameter }),
     },
   ];
 }
@@ -120,9 +128,11 @@ export function listMaterials(
       areaOf(of('card')),
       boardThickness,
     ),
-    FOAM,
+    ...foamLines(of('foam')),
     tubeLine(form, shape, options),
+    ...standLines(options),
     ...sewingLines(sewn),
+    ...glueLines(areaOf(of('card'))),
     {
       id: 'fill',
       name: phrase('buy.fill'),
@@ -130,8 +140,10 @@ export function listMaterials(
       unit: 'kg',
       note: phrase('buy.fill.note', { low: fill.low, high: fill.high }),
     },
+    ...tubeTestLines(areaOf(of('test-tube'))),
   ];
-  if (form.arms.length > 0) lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS));
+  if (form.arms.length > 0)
+    lines.push(...armLines(form, armLitres, areaOf(of('arms')) * CUTTING_LOSS, options));
   return { lines, fill };
 }
 
@@ -163,13 +175,75 @@ function sheetLines(
   ];
 }
 
-const FOAM: MaterialLine = {
-  id: 'foam',
-  name: phrase('buy.foam'),
-  quantity: 1,
-  unit: 'pieces',
-  note: phrase('buy.foam.note'),
-};
+/** One block from which the neck's is cut: its outline from above, as high as its profile. */
+function foamLines(templates: readonly Piece[]): MaterialLine[] {
+  const sizeOf = (id: string) => {
+    const outline = templates.find((piece) => piece.id === id)?.cutLine;
+    const { minX = 0, minY = 0, maxX = 0, maxY = 0 } = (outline && boundsOfPoints([outline])) ?? {};
+    return { width: maxX - minX, height: maxY - minY };
+  };
+  const foot = sizeOf('neck-block-foot');
+  if (foot.width === 0) return [];
+  const size = {
+    width: foot.width + 2 * SAW,
+    depth: foot.height + 2 * SAW,
+    height: sizeOf('neck-block-side').height + SAW,
+  };
+  return [
+    {
+      id: 'foam',
+      name: phrase('buy.foam'),
+      quantity: 1,
+      unit: 'pieces',
+      note: phrase('buy.foam.note', size),
+    },
+  ];
+}
+
+/** What the pole stands in, and what carries the form on it. */
+function standLines(options: InsideOptions): MaterialLine[] {
+  const { tubeDiameter, legs, legRadius, standMass } = withUsual(INSIDE_OPTIONS, options);
+  return [
+    {
+      id: 'collar',
+      name: phrase('buy.collar'),
+      quantity: 1,
+      unit: 'pieces',
+      note: phrase('buy.collar.note', { diameter: tubeDiameter }),
+    },
+    {
+      id: 'foot',
+      name: phrase('buy.foot'),
+      quantity: standMass,
+      unit: 'kg',
+      note: phrase('buy.foot.note', { legs, radius: legRadius }),
+    },
+  ];
+}
+
+/** `card`: m² of single layers; every two have a film of glue between them. */
+function glueLines(card: number): MaterialLine[] {
+  const glue = (card / 2) * GLUE;
+  return glue > 0
+    ? [{ id: 'glue', name: phrase('buy.glue'), quantity: glue, unit: 'kg', note: phrase('buy.glue.note') }]
+    : [];
+}
+
+/** The trial of the cloth, if it is drawn: its cloth in m², and what it is stuffed with. */
+function tubeTestLines(area: number): MaterialLine[] {
+  if (area === 0) return [];
+  const litres = (Math.PI * TUBE.radius ** 2 * TUBE.height) / 1e6;
+  const { low, high } = massOfFill(litres);
+  return [
+    {
+      id: 'test-tube',
+      name: phrase('buy.test-tube'),
+      quantity: area * CUTTING_LOSS,
+      unit: 'm²',
+      note: phrase('buy.test-tube.note', { low, high }),
+    },
+  ];
+}
 
 function tubeLine(form: InsideForm, shape: InsideShape, options: InsideOptions): MaterialLine {
   const { boardThickness, tubeDiameter } = withUsual(INSIDE_OPTIONS, options);
@@ -201,5 +275,13 @@ function sewingLines(sewn: number): MaterialLine[] {
       unit: 'm',
       note: phrase('buy.cord.note'),
     },
+    {
+      id: 'needles',
+      name: phrase('buy.needles'),
+      quantity: 1,
+      unit: 'pieces',
+      note: phrase('buy.needles.note'),
+    },
+    { id: 'tape', name: phrase('buy.tape'), quantity: 1, unit: 'pieces', note: phrase('buy.tape.note') },
   ];
 }

@@ -236,8 +236,15 @@ type Bought =
   | 'arms'
   | 'arm-fill'
   | 'magnets'
-  | 'pegs';
-type Noted = 'card' | Exclude<Bought, 'covers' | 'fill' | 'arm-fill'>;
+  | 'pegs'
+  | 'collar'
+  | 'foot'
+  | 'glue'
+  | 'needles'
+  | 'tape'
+  | 'test-tube';
+type Told = 'foam' | 'fill' | 'arm-fill' | 'magnets' | 'pegs' | 'collar' | 'foot' | 'test-tube';
+type Noted = 'card' | Exclude<Bought, Told | 'covers'>;
 
 /** The list to buy by. mm, kg. */
 type Buying = {
@@ -249,6 +256,12 @@ type Buying = {
   readonly 'buy.tube': { readonly diameter: number };
   readonly 'buy.tube.note': { readonly insideForm: number };
   readonly 'buy.fill.note': { readonly low: number; readonly high: number };
+  readonly 'buy.foam.note': { readonly width: number; readonly depth: number; readonly height: number };
+  readonly 'buy.collar.note': { readonly diameter: number };
+  readonly 'buy.foot.note': { readonly legs: number; readonly radius: number };
+  readonly 'buy.magnets.note': { readonly diameter: number };
+  readonly 'buy.pegs.note': { readonly diameter: number };
+  readonly 'buy.test-tube.note': { readonly low: number; readonly high: number };
   readonly 'buy.arm-fill.note': { readonly low: number; readonly high: number };
 };
 

@@ -1,6 +1,7 @@
 import { verbatim } from '../base/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { phrase } from './phrases.ts';
+import { markedRungs, type PlaceOnSleeve } from './places-on-sleeve.ts';
 import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
 
 /** The tube's cut mark stands so far under the neck plate, mm. */
@@ -15,7 +16,7 @@ const TAB = { count: 4, width: 40, height: 90 } as const;
 export function sleeveInput(
   form: InsideForm,
   shape: InsideShape,
-  letterOfBrace: (brace: DesignedBrace) => string,
+  placeOf: (brace: DesignedBrace) => PlaceOnSleeve,
   closingLetter: string,
 ): PieceInput {
   const { sleeveGirth: width, zBottom, zTop } = shape.pole;
@@ -51,20 +52,19 @@ export function sleeveInput(
     const [low, high] = [brace.rungs[0], brace.rungs[brace.rungs.length - 1]].map(
       ({ to }) => to[2] - zBottom,
     );
-    const name = phrase('brace.on-sleeve', { letter: letterOfBrace(brace), brace: brace.nameOnSleeve });
+    const name = phrase('brace.on-sleeve', { letter: placeOf(brace).letter, brace: brace.nameOnSleeve });
     return { id: brace.id, name, points: Float64Array.of(x, low, x, high) };
   });
   const ticks = sewnOn.flatMap((brace): NamedLine[] => {
     const x = (brace.sleeveShare ?? 0) * width;
-    return brace.rungs.flatMap(({ to, levelId, mark }, k): NamedLine[] => {
+    const { letter, before } = placeOf(brace);
+    return markedRungs(brace).map(({ to, levelId, mark }, k): NamedLine => {
       const level = form.levels.find(({ id }) => id === levelId);
-      if (k === 0 || k === brace.rungs.length - 1) return [];
       const y = to[2] - zBottom;
       const points = Float64Array.of(x - 4, y, x + 4, y);
-      if (level) return [{ id: `${brace.id}-${level.id}`, name: level.name, points }];
-      if (mark === undefined) return [];
-      const name = verbatim(`${letterOfBrace(brace)}${mark}`);
-      return [{ id: `${brace.id}-${mark}`, name, points }];
+      const notch = `${letter}${before + k + 1}`;
+      const name = level ? phrase('brace.on-sleeve', { letter: notch, brace: level.name }) : verbatim(notch);
+      return { id: `${brace.id}-${level?.id ?? mark}`, name, points };
     });
   });
   return {

@@ -84,13 +84,15 @@ function blocksOf(
 ): Block[] {
   const room = pageWidth - 2 * margin;
   return viewsOfPlan(plan).map((view, i) => {
-    const box = { x: margin, width: room, height: MOST_OF_PAGE * (pageHeight - 2 * margin) };
+    // A short length of a wide cloth takes less of the page across it.
+    const isUpright = view.length < view.width;
+    const box = { x: margin, width: room, height: MOST_OF_PAGE * (pageHeight - 2 * margin), isUpright };
     const scale = scaleForView(view, box);
     const heading = [
       say(phrase(`use.${plan.use}`)),
       ...(plan.sheetsUsed > 1 ? [say(phrase('lay.sheet', { number: i + 1 }))] : []),
     ].join(' – ');
-    const told = i === 0 ? tellOfPlan(plan, stock) : [];
+    const told = i === 0 ? tellOfPlan(plan, pieces, stock) : [];
     const rows = [...told, phrase('lay.scale', { scale })].flatMap((words) =>
       foldText(say(words), WORDS, room),
     );
@@ -101,7 +103,8 @@ function blocksOf(
       return foldText(say(phrase('lay.number', { number: k + 1, piece: name })), WORDS, room / 3 - 3);
     });
     const inColumn = Math.ceil(legend.length / 3);
-    const height = above + view.width / scale + (legend.length > 0 ? 3 + inColumn * ROW : 0);
+    const height =
+      above + (isUpright ? view.length : view.width) / scale + (legend.length > 0 ? 3 + inColumn * ROW : 0);
     return {
       height,
       draw(top) {
@@ -128,7 +131,7 @@ function blocksOf(
 }
 
 /** A plan in sentences: what it takes, what to buy, how to lay the cloth. */
-export function tellOfPlan(plan: LayPlan, stock: Stock): Phrase[] {
+export function tellOfPlan(plan: LayPlan, pieces: readonly Piece[], stock: Stock): Phrase[] {
   const { ground, length, sheetsUsed, area, taken, left } = plan;
   const options = withUsual(LAYING_OPTIONS, stock);
   const print = withUsual(LAYING_OPTIONS.print, stock.print ?? {});
@@ -136,7 +139,8 @@ export function tellOfPlan(plan: LayPlan, stock: Stock): Phrase[] {
   const width = ground.width * (ground.isFolded ? 2 : 1);
   const use = findUse(plan.use);
   const isOneWay = (options.ways ?? (isPrinted(print) ? 'one' : 'both')) === 'one';
-  const nameOf = (id: string): Phrase => verbatim(id);
+  const nameOf = (id: string): Phrase => pieces.find((piece) => piece.id === id)?.name ?? verbatim(id);
+  const single = plan.placed.filter(({ piece }) => !plan.under?.some((pair) => pair.piece === piece));
   return [
     ground.kind === 'roll'
       ? phrase('lay.roll', { length, width, wasted })
@@ -151,7 +155,11 @@ export function tellOfPlan(plan: LayPlan, stock: Stock): Phrase[] {
       ? [phrase('lay.buy', { ...lengthToBuy(plan, stock), shrinkage: options.shrinkage })]
       : []),
     ...(use.isCloth
-      ? [ground.isFolded ? phrase('lay.folded') : phrase('lay.how', { ways: isOneWay ? 'one' : 'both' })]
+      ? [
+          ground.isFolded
+            ? phrase('lay.folded', { single: single.map(({ piece }) => nameOf(piece)) })
+            : phrase('lay.how', { ways: isOneWay ? 'one' : 'both' }),
+        ]
       : []),
     ...((options.leastGap ?? use.gap) === 0 ? [phrase('lay.shared-lines')] : []),
     ...(wayOfMeeting(print) !== undefined

@@ -12,14 +12,16 @@ import { boundsOfPoints } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { drawPrint } from './draw-print.ts';
 import { innermostPoint } from './innermost-point.ts';
-import type { LaidPiece, LayPlan, Stock } from './types.ts';
+import type { LaidPiece, LayPlan, LayView, Stock } from './types.ts';
 
 /** One to this. */
 const SCALES = [1, 2, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100] as const;
 /** mm on the page; 8 pt, the smallest that is read at arm's length beside a machine (common practice, no source). */
 const LETTERS = 2.9;
-const ROW = 1.25 * LETTERS;
-const ARROW = 1.6;
+/** In true size, read standing at the table. */
+const LARGE_LETTERS = 12;
+const ROW = 1.25;
+const ARROW = 0.55;
 
 /** A box on the page, mm, y down. */
 export interface LayBox {
@@ -27,6 +29,8 @@ export interface LayBox {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** The cloth's length goes up the page, its cut end below; else to the right. */
+  readonly isUpright?: boolean;
 }
 
 export interface LayDrawing {
@@ -40,13 +44,6 @@ export interface LayDrawing {
   readonly numbered: readonly string[];
 }
 
-/** What of a plan is seen: one sheet, or the roll up to its end. mm of cloth. */
-export interface LayView {
-  readonly length: number;
-  readonly width: number;
-  readonly sheet: number;
-}
-
 /** Every sheet of a plan, or the roll. */
 export function viewsOfPlan({ ground, sheetsUsed, length }: LayPlan): LayView[] {
   if (ground.kind === 'roll') return [{ length, width: ground.width, sheet: 0 }];
@@ -57,15 +54,16 @@ export function viewsOfPlan({ ground, sheetsUsed, length }: LayPlan): LayView[] 
 }
 
 /** The largest scale, one to so many, at which a view fits a box. */
-export function scaleForView({ length, width }: LayView, box: Pick<LayBox, 'width' | 'height'>): number {
-  const needed = Math.max(length / box.width, width / box.height);
+export function scaleForView(view: LayView, box: Pick<LayBox, 'width' | 'height' | 'isUpright'>): number {
+  const [across, up] = box.isUpright ? [view.width, view.length] : [view.length, view.width];
+  const needed = Math.max(across / box.width, up / box.height);
   return SCALES.find((scale) => scale >= needed) ?? Math.ceil(needed);
 }
 
 /**
  * One view of a plan to scale, at the top left of the box: cloth with its selvedges, print, flaws and folds, every piece with its
  * name, or a number where the name has no room, and an arrow along its grain to its top. The cloth's cut end lies on the left, its
- * far end to the right; the selvedge at y = 0 lies below. Path ids are `<use>/<piece>/cut`.
+ * far end to the right, the selvedge at y = 0 below; upright, all that a quarter turn to the left. Path ids are `<use>/<piece>/cut`.
  */
 export function drawLay(
   plan: LayPlan,
@@ -76,9 +74,15 @@ export function drawLay(
   say: Say,
 ): LayDrawing {
   const scale = scaleForView(view, box);
-  const height = view.width / scale;
+  const letters = scale === 1 ? LARGE_LETTERS : LETTERS;
+  const [width, height] = (box.isUpright ? [view.width, view.length] : [view.length, view.width]).map(
+    (side) => side / scale,
+  );
   const onPage = (points: Float64Array): Float64Array =>
-    points.map((value, i) => (i % 2 === 0 ? box.x + value / scale : box.y + height - value / scale));
+    points.map((value, i) => {
+      if (!box.isUpright) return i % 2 === 0 ? box.x + value / scale : box.y + height - value / scale;
+      return i % 2 === 0 ? box.x + width - points[i + 1] / scale : box.y + height - points[i - 1] / scale;
+    });
   const ground = drawGround(plan, view, onPage);
   const [cut, mark, text]: DrawingItem[][] = [[], [], []];
   const numbered: string[] = [];
@@ -86,18 +90,19 @@ export function drawLay(
     const piece = pieces.find(({ id }) => id === laid.piece);
     if (!piece) continue;
     const outline = onPage(placePiece(piece.cutLine, laid));
+    const holes = (piece.cutouts ?? []).map(({ points }) => onPage(placePiece(points, laid)));
     cut.push(makePath(outline, { closed: true, id: `${plan.use}/${piece.id}/cut` }));
-    for (const hole of piece.cutouts ?? [])
-      cut.push(makePath(onPage(placePiece(hole.points, laid)), { closed: true }));
-    const words = nameOn(outline, say(piece.name));
+    for (const hole of holes) cut.push(makePath(hole, { closed: true }));
+    const middle = innermostPoint(outline, holes);
+    const words = nameOn(middle.radius, say(piece.name), letters);
     if (!words) numbered.push(piece.id);
     const rows = words ?? [String(numbered.length)];
-    const middle = innermostPoint(outline);
     rows.forEach((row, i) => {
-      const y = middle.y + ROW * (i - (rows.length - 1) / 2) + 0.35 * LETTERS;
-      text.push(makeText(middle.x, y, row, LETTERS, { anchor: 'middle' }));
+      const y = middle.y + letters * (ROW * (i - (rows.length - 1) / 2) + 0.35);
+      text.push(makeText(middle.x, y, row, letters, { anchor: 'middle' }));
     });
-    mark.push(...arrowOf(laid, middle, rows.length));
+    const angle = laid.angle + (box.isUpright ? Math.PI / 2 : 0);
+    mark.push(...arrowOf(angle, middle, rows.length, letters));
   }
   return {
     layers: [
@@ -107,7 +112,7 @@ export function drawLay(
       makeLayer('text', text),
     ],
     scale,
-    width: view.length / scale,
+    width,
     height,
     numbered,
   };
@@ -128,31 +133,33 @@ export function placePiece(
 }
 
 /** The name in rows that fit the piece beside each other and its arrow, or none. */
-function nameOn(outline: Float64Array, name: string): string[] | undefined {
-  const { radius } = innermostPoint(outline);
-  const most = Math.floor((1.6 * radius) / ROW) - 1;
+function nameOn(radius: number, name: string, letters: number): string[] | undefined {
+  const row = ROW * letters;
+  const most = Math.floor((1.6 * radius) / row) - 1;
   for (let count = 1; count <= Math.min(most, 4); count++) {
     // Half of the rows' height leaves so much of the widest inscribed circle.
-    const half = ((count + 1) * ROW) / 2;
+    const half = ((count + 1) * row) / 2;
     const room = 2 * Math.sqrt(Math.max(0, radius * radius - half * half)) + 0.2 * radius;
-    const rows = foldText(name, LETTERS, room);
-    if (rows.length <= count && rows.every((row) => measureText(row, LETTERS) <= room)) return rows;
+    const rows = foldText(name, letters, room);
+    if (rows.length <= count && rows.every((text) => measureText(text, letters) <= room)) return rows;
   }
   return undefined;
 }
 
 /** An arrow to the piece's top, under its name. */
 function arrowOf(
-  { angle }: LaidPiece,
+  angle: number,
   { x, y, radius }: { x: number; y: number; radius: number },
   rows: number,
+  letters: number,
 ): DrawingItem[] {
-  const half = Math.min(6, 0.55 * radius);
+  const half = Math.min(1.6 * letters, 0.4 * radius);
   const [ux, uy] = [-Math.sin(angle), -Math.cos(angle)];
-  const down = Math.abs(ux) > 0.5 ? (ROW * rows) / 2 + 1.2 : 0;
+  // Under the name, whichever way it points.
+  const down = letters * ((ROW * rows) / 2 + 0.3) + half * Math.abs(uy);
   const [cx, cy] = [x, y + down];
   const [tx, ty] = [cx + half * ux, cy + half * uy];
-  const head = ARROW / Math.SQRT2;
+  const head = (ARROW * letters) / Math.SQRT2;
   const [ax, ay] = [-ux - uy, -uy + ux];
   const [bx, by] = [-ux + uy, -uy - ux];
   return [

@@ -1,8 +1,7 @@
 import { withUsual } from '../base/index.ts';
 import { type DrawingItem, makePath } from '../drawing/index.ts';
-import type { LayView } from './draw-lay.ts';
 import { LAYING_OPTIONS } from './laying-options.ts';
-import type { Stock } from './types.ts';
+import type { LayView, Stock } from './types.ts';
 
 /** Motifs nearer than this on the page, mm, are not drawn one by one: every so many is. */
 const NEAREST = 3;

@@ -2,7 +2,6 @@ export {
   drawLay,
   type LayBox,
   type LayDrawing,
-  type LayView,
   placePiece,
   scaleForView,
   viewsOfPlan,
@@ -13,6 +12,7 @@ export { findMeetings, type Meeting } from './find-meetings.ts';
 export { isAsKept, type LayProgress, type LayTask, layAll, layPieces } from './lay-pieces.ts';
 export { LAYING_OPTIONS } from './laying-options.ts';
 export { type LengthToBuy, lengthToBuy } from './length-to-buy.ts';
+export { listToBuy } from './list-to-buy.ts';
 export {
   type ClothPrint,
   type MatchedPrint,

@@ -5,6 +5,7 @@ import type { Piece } from '../pattern/index.ts';
 import { nameOfPlace } from '../seams/index.ts';
 import { checkStock } from './check-stock.ts';
 import { findMeetings } from './find-meetings.ts';
+import { foldPieces } from './fold-pieces.ts';
 import { layGround } from './lay-ground.ts';
 import { type MatchedPrint, type MotifPlace, matchPrint, wayOfMeeting } from './match-print.ts';
 import { isSameAngle, nestProblem } from './nest-problem.ts';
@@ -36,20 +37,26 @@ export interface LayProgress {
  * cross themselves, on numbers out of their limits; a print that does not go on at a seam, and pieces without room, are warnings.
  */
 export function* layPieces(task: LayTask): Generator<LayProgress, Result<LayPlan>> {
-  const { stock, pieces } = task;
+  const { stock } = task;
   const use = findUse(task.use);
   const ground = layGround(use, stock);
+  const folded = ground.isFolded ? foldPieces(task.pieces) : undefined;
+  const pieces = folded?.laid ?? task.pieces;
   const wrong = checkStock(use, pieces, stock, ground);
   if (wrong.length > 0) return failure(wrong);
 
   // 1. Where each piece must lie in the print.
   const { print: cloth = {} } = stock;
-  const meets = use.isCloth && wayOfMeeting(cloth) !== undefined;
+  const wantsToMeet = use.isCloth && wayOfMeeting(cloth) !== undefined;
+  const meets = wantsToMeet && !folded;
   const print = meets ? matchPrint(findMeetings(pieces), task.motifs, cloth) : undefined;
   const problem = nestProblem(use, pieces, stock, ground, print, task.budget);
 
   // 2. The search.
-  const told = (plan: NestPlan): LayPlan => planOf(task, ground, problem, print, plan);
+  const told = (plan: NestPlan): LayPlan => ({
+    ...planOf(task, ground, problem, print, plan),
+    ...(folded && { under: [...folded.under].map(([piece, twin]) => ({ piece, twin: twin.id })) }),
+  });
   const search = nest(problem);
   for (let step = search.next(); ; step = search.next()) {
     if (!step.done) {
@@ -61,7 +68,8 @@ export function* layPieces(task: LayTask): Generator<LayProgress, Result<LayPlan
     if (!last.ok)
       return failure(last.issues.map((issue) => ({ ...issue, path: `${task.use}.${issue.path}` })));
     const plan = told(last.value);
-    return success(plan, [...last.issues, ...issuesOf(plan, task)]);
+    const unseen = wantsToMeet && folded ? [printOnFold(task.use)] : [];
+    return success(plan, [...last.issues, ...unseen, ...issuesOf(plan, task)]);
   }
 }
 
@@ -102,9 +110,14 @@ function planOf(
   };
 }
 
+function printOnFold(use: UseId): Issue {
+  const message = phrase('laying.print-on-fold', { use });
+  return { code: 'print-on-fold', path: `${use}.isFolded`, message, severity: 'warning' };
+}
+
 /** mm² of the roll up to its end, or of the sheets used. */
-function takenBy({ length, sheetsUsed }: NestPlan, { kind, width, sheets }: LayGround): number {
-  if (kind === 'roll') return length * width;
+function takenBy({ length, sheetsUsed }: NestPlan, { kind, width, sheets, isFolded }: LayGround): number {
+  if (kind === 'roll') return length * width * (isFolded ? 2 : 1);
   return sheets
     .slice(0, sheetsUsed)
     .reduce((sum, { outline }) => sum + Math.abs(measurePolygonArea(outline)), 0);

@@ -38,14 +38,14 @@ export const LAYING_OPTIONS = {
   /** Tops of all pieces to one end, or to either. As a rule one way where there is a print. Read in `turns-of-piece`. */
   ways: { choices: ['one', 'both'], usual: null },
   /** How far off the grain a piece may be turned to save cloth. Read in `turns-of-piece`. */
-  tolerance: { unit: 'rad', min: 0, max: 0.18, usual: 0 },
-  /** Least distance between two cut lines; at 0 neighbours share one. As a rule as `USES` says. Read in `lay-pieces`. */
+  grainTolerance: { unit: 'rad', min: 0, max: 0.18, usual: 0 },
+  /** Least distance between two cut lines; at 0 neighbours share one. As a rule as `USES` says. Read in `nest-problem`. */
   leastGap: { unit: 'mm', min: 0, max: 100, usual: null },
-  /** Cloth folded along its length, right sides in: twins are cut through both layers. Read in `lay-ground`. */
+  /** Cloth folded along its length, right side out: twins are cut through both layers. Read in `lay-ground`. */
   isFolded: { usual: false },
   /** What the cloth loses in length when it is washed before cutting (common practice for cotton). Read in `length-to-buy`. */
   shrinkage: { unit: 'share', min: 0, max: 0.2, usual: 0.03 },
-  /** Of interfacing and lining: fused to, or cut with, the laid length of the shell's cloth; else laid for itself. Read in `lay-form`. */
+  /** Of interfacing and lining: fused to, or cut with, the laid length of the shell's cloth; else laid for itself. Read in `lay-tasks`. */
   follows: { usual: true },
   print: PRINT,
 } as const satisfies OptionTable;

@@ -24,7 +24,6 @@ interface Faults {
   };
   /** A repeat that cannot be carried over folded cloth, whose lower layer nobody sees. */
   readonly 'laying.print-on-fold': OfUse;
-  readonly 'laying.not-laid': OfUse & { readonly reasons: readonly Phrase[] };
 }
 
 /** On a drawn plan, and beside it. mm, shares. */
@@ -42,7 +41,8 @@ interface Lettering {
   readonly 'lay.buy': { readonly metric: number; readonly yards: number; readonly shrinkage: number };
   readonly 'lay.scale': { readonly scale: number };
   readonly 'lay.how': { readonly ways: 'one' | 'both' };
-  readonly 'lay.folded': NoValues;
+  /** `single`: pieces cut from the upper layer alone. */
+  readonly 'lay.folded': { readonly single: readonly Phrase[] };
   readonly 'lay.shared-lines': NoValues;
   readonly 'lay.print': { readonly along: number; readonly across: number; readonly level: Phrase };
   readonly 'lay.sheet': { readonly number: number };

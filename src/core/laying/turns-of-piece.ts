@@ -25,9 +25,9 @@ const UP = -Math.PI / 2;
  * turned by half a turn, it lies as far on the other side of a motif's middle, which is the same for a print that looks alike upside down.
  */
 export function turnsOfPiece(piece: string, use: Use, stock: Stock, phase: Phase | undefined): AllowedTurn[] {
-  const { print = {}, tolerances } = stock;
-  const { tolerance, ways } = withUsual(LAYING_OPTIONS, stock);
-  const most = tolerances?.[piece] ?? tolerance;
+  const { print = {}, grainTolerances } = stock;
+  const { grainTolerance, ways } = withUsual(LAYING_OPTIONS, stock);
+  const most = grainTolerances?.[piece] ?? grainTolerance;
   const off = most > 0 ? [0, most, -most] : [0];
   const isOneWay = use.isCloth && (ways ?? (isPrinted(print) ? 'one' : 'both')) === 'one';
   const quarters = use.id === 'foam' ? [0, 1, 2, 3] : isOneWay ? [0] : [0, 2];

@@ -31,7 +31,7 @@ export interface Stock extends OptionsOf<typeof LAYING_OPTIONS> {
   /** Of a roll: places not to be cut from. */
   readonly flaws?: StockPiece['flaws'];
   /** Tolerance of single pieces off the grain, radians. */
-  readonly tolerances?: Readonly<Record<string, number>>;
+  readonly grainTolerances?: Readonly<Record<string, number>>;
   readonly placed?: readonly KeptPlace[];
 }
 
@@ -70,6 +70,8 @@ export interface LayPlan {
   /** Cut lines with room for nothing else: pieces that found no place on what one has. */
   readonly left: readonly string[];
   readonly ground: LayGround;
+  /** On folded cloth: twins cut from the lower layer under another piece. */
+  readonly under?: readonly { readonly piece: string; readonly twin: string }[];
   /** Of a roll, how much is used; of sheets, of the last one. */
   readonly length: number;
   readonly sheetsUsed: number;
@@ -106,4 +108,11 @@ export interface GroundSheet {
   readonly flaws: readonly Float64Array[];
   /** Polylines. */
   readonly folds: readonly Float64Array[];
+}
+
+/** What of a plan is seen: one sheet, or the roll up to its end. mm of cloth. */
+export interface LayView {
+  readonly length: number;
+  readonly width: number;
+  readonly sheet: number;
 }

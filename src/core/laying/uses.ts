@@ -43,7 +43,8 @@ export const USES: readonly Use[] = [
   { id: 'arms', material: 'arms', ...CLOTH },
   { id: 'test-tube', material: 'test-tube', ...CLOTH },
   { id: 'card', material: 'card', isCloth: false, width: 700, length: 1000, gap: 3 },
-  { id: 'foam', material: 'foam', isCloth: false, width: 500, length: 500, gap: 3 },
+  // The neck's block is bought as one; its templates lie on foam only for who builds it up of sheets.
+  { id: 'foam', material: 'foam', isCloth: false, isExtra: true, width: 500, length: 500, gap: 3 },
 ];
 
 export function findUse(id: UseId): Use {

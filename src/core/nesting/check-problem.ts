@@ -6,14 +6,19 @@ import { phrase } from './phrases.ts';
 import { turnVector } from './turn-vector.ts';
 import type { NestItem, NestProblem, NestTurn } from './types.ts';
 
+/** What turning an outline may add to its width. */
+const ROUNDING = 1e-9;
+
 /** Everything that stands in the way of laying the items at all; empty when nothing does. */
 export function checkProblem(problem: NestProblem): Issue[] {
-  const { items, width, flaws = [], sheets } = problem;
+  const { items, width, gap, flaws = [], sheets } = problem;
   const issues: Issue[] = [];
   if (!sheets && !(width !== undefined && width > 0 && width < Infinity))
     issues.push(
       issue('strip-without-width', 'width', phrase('nesting.strip-without-width', { width: width ?? 0 })),
     );
+  if (!(gap >= 0 && gap < Infinity))
+    issues.push(issue('gap-negative', 'gap', phrase('nesting.gap-negative', { gap })));
   flaws.forEach((flaw, k) => {
     if (!isOutline(flaw))
       issues.push(issue('flaw-not-finite', `flaws.${k}`, phrase('nesting.flaw-not-finite', { flaw: k + 1 })));
@@ -64,32 +69,43 @@ function checkItem(item: NestItem, path: string, crosses: (outline: Float64Array
 /** An item that no turn brings onto strip or sheet. */
 function checkRoom(item: NestItem, path: string, { width = 0, sheets }: NestProblem): Issue[] {
   if (item.held) return [];
-  const sizes = item.turns.map((turn) => sizeOf(item.outline, turn));
+  const boxes = item.turns.map((turn) => boxInTurn(item.outline, turn));
   if (!sheets) {
-    const needed = Math.min(...sizes.map(({ height }) => height));
-    if (needed <= width) return [];
+    const needed = Math.min(...boxes.map(([, bottom, , top], k) => widthFor(bottom, top, item.turns[k])));
+    if (needed <= width * (1 + ROUNDING)) return [];
     const message = phrase('nesting.item-too-wide', { item: item.id, needed, width });
     return [issue('item-too-wide', path, message, { measured: needed, limit: width })];
   }
-  const rooms = sheets.map(({ outline }) => sizeOf(outline));
-  const lacks = sizes.map(({ length, height }) =>
-    Math.min(...rooms.map((room) => Math.max(length / room.length, height / room.height))),
-  );
+  const rooms = sheets.map(({ outline }) => boxOf(outline));
+  const lacks = boxes.map((box) => Math.min(...rooms.map((room) => lackOf(box, room))));
   const least = Math.min(...lacks);
-  if (least <= 1) return [];
-  const nearest = sizes[lacks.indexOf(least)];
-  return [issue('item-too-large', path, phrase('nesting.item-too-large', { item: item.id, ...nearest }))];
+  if (least <= 1 + ROUNDING) return [];
+  const [left, bottom, right, top] = boxes[lacks.indexOf(least)];
+  const size = { length: right - left, height: top - bottom };
+  return [issue('item-too-large', path, phrase('nesting.item-too-large', { item: item.id, ...size }))];
 }
 
-/** Of the box. */
-function sizeOf(outline: Float64Array, turn: NestTurn = { angle: 0, mirrored: false }) {
-  const { cosine, sine } = turnVector(turn.angle);
+type Box = ReturnType<typeof boxOf>;
+
+/** How much of it is too much: at most 1 where the box has room in the other. */
+function lackOf([left, bottom, right, top]: Box, [l, b, r, t]: Box): number {
+  return Math.max((right - left) / (r - l), (top - bottom) / (t - b));
+}
+
+/** The least width of a strip on which an item of this bottom and top about its origin has a place. */
+function widthFor(bottom: number, top: number, { latticeY }: NestTurn): number {
+  if (!latticeY) return top - bottom;
+  const { period, phase } = latticeY;
+  return phase + period * Math.ceil((-bottom - phase) / period - ROUNDING) + top;
+}
+
+function boxInTurn(outline: Float64Array, { angle, mirrored }: NestTurn): Box {
+  const { cosine, sine } = turnVector(angle);
   const turned = outline.slice();
   for (let i = 0; i < outline.length; i += 2) {
-    const x = turn.mirrored ? -outline[i] : outline[i];
+    const x = mirrored ? -outline[i] : outline[i];
     turned[i] = cosine * x - sine * outline[i + 1];
     turned[i + 1] = sine * x + cosine * outline[i + 1];
   }
-  const [left, bottom, right, top] = boxOf(turned);
-  return { length: right - left, height: top - bottom };
+  return boxOf(turned);
 }

@@ -1,4 +1,4 @@
-import type { Search } from './separate.ts';
+import type { Search } from './search.ts';
 
 /** Swaps two large bodies of unlike shape, each into the middle of where the other lay. */
 export function disrupt({ layout, random }: Search): void {
@@ -33,7 +33,7 @@ function throwAnywhere(
 function largeBodies(layout: Search['layout']): number[] {
   const areaOf = (body: number): number => layout.shapes[layout.bodies[body].stances[0].shape].of.hullArea;
   const moving = [...layout.bodies.keys()]
-    .filter((body) => layout.bodies[body].moves)
+    .filter((body) => layout.bodies[body].moves && layout.isLaid[body])
     .sort((a, b) => areaOf(b) - areaOf(a));
   let rest = 0.75 * moving.reduce((sum, body) => sum + areaOf(body), 0);
   return moving.filter((body) => {

@@ -84,7 +84,7 @@ function radiusAt(outline: Float64Array, others: readonly number[], x: number, y
     const uy = by - ay;
     if (ay > 0 !== by > 0 && ax - (ay * ux) / uy > 0) inside = !inside;
     const t = -(ax * ux + ay * uy) / (ux * ux + uy * uy);
-    const s = t > 0 ? (t < 1 ? t : 1) : 0;
+    const s = t > 0 ? Math.min(t, 1) : 0;
     const px = ax + s * ux;
     const py = ay + s * uy;
     square = Math.min(square, px * px + py * py);

@@ -9,20 +9,27 @@ export function layInColumns(layout: Layout, gap: number): void {
   const open = [...layout.bodies.keys()]
     .filter((body) => !layout.isLaid[body])
     .sort((a, b) => lengthOf(b) - lengthOf(a));
-  let left = Math.max(0, layout.used());
+  let left = behindAll(layout);
   let bottom = 0;
   const place = { x: 0, y: 0 };
   for (const body of open) {
     const { turn, shape } = stanceOf(layout, body);
     const { halfWidth, halfHeight } = layout.shapes[shape];
     if (!tryAt(layout, body, turn, left + halfWidth, bottom + halfHeight, place)) {
-      left = Math.max(0, layout.used()) + 1e-6 * halfWidth + gap;
+      left = behindAll(layout) + 1e-6 * halfWidth + gap;
       bottom = 0;
       const period = layout.bodies[body].stances[turn].latticeX?.period ?? halfWidth;
       for (let k = 0; !tryAt(layout, body, turn, left + halfWidth + k * period, halfHeight, place); k++);
     }
     bottom = place.y + halfHeight * (1 + 1e-6) + gap;
   }
+}
+
+/** Right end of all that lies there. */
+function behindAll(layout: Layout): number {
+  let right = 0;
+  for (let k = 0; k < layout.count; k++) if (layout.isLaid[k]) right = Math.max(right, layout.rightOf(k));
+  return right;
 }
 
 /** Lays the body at the place nearest to this if it meets nobody there. */

@@ -9,6 +9,9 @@ export interface Zone {
   readonly right: number;
   readonly bottom: number;
   readonly top: number;
+  /** Where the origin of strip or sheet lies: lattices count from it. */
+  readonly originX: number;
+  readonly originY: number;
   readonly sheet: number;
 }
 
@@ -32,6 +35,7 @@ export interface Body {
 export type OverlapOf = (a: number, b: number, dx: number, dy: number, epsilon: number) => number;
 
 export interface Snapshot {
+  readonly isLaid: Uint8Array;
   readonly stance: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
@@ -55,12 +59,14 @@ export class Layout {
   readonly weights: Float64Array;
   /** Unweighted, count × count, symmetric. */
   readonly losses: Float64Array;
-  /** Of the last place judged. */
-  readonly row: Float64Array;
   evaluations = 0;
   limit = Infinity;
 
-  private readonly boxes: Float64Array;
+  /** Boxes of the grown outlines; of a body not laid, from Infinity on. */
+  private readonly lefts: Float64Array;
+  private readonly bottoms: Float64Array;
+  private readonly rights: Float64Array;
+  private readonly tops: Float64Array;
   private readonly shapeOf: Int32Array;
   private readonly shapeBoxes: Float64Array;
   private readonly diameters: Float64Array;
@@ -68,6 +74,8 @@ export class Layout {
 
   constructor(
     readonly bodies: readonly Body[],
+    /** The first so many are items. */
+    readonly items: number,
     readonly shapes: readonly Shape[],
     readonly zones: readonly Zone[],
     private readonly overlapOf: OverlapOf,
@@ -81,33 +89,31 @@ export class Layout {
     this.isLaid = new Uint8Array(n);
     this.weights = new Float64Array(n * n).fill(1);
     this.losses = new Float64Array(n * n);
-    this.row = new Float64Array(n);
-    this.boxes = new Float64Array(4 * n).fill(NaN);
+    this.lefts = new Float64Array(n).fill(Infinity);
+    this.bottoms = new Float64Array(n);
+    this.rights = new Float64Array(n);
+    this.tops = new Float64Array(n);
     this.shapeBoxes = Float64Array.from(shapes.flatMap(({ box }) => [...box]));
     const first = bodies.map(({ stances }) => shapes[stances[0].shape].of);
     this.diameters = Float64Array.from(first, ({ diameter }) => Math.fround(diameter));
     this.sizes = Float64Array.from(first, ({ hullArea }) => Math.sqrt(Math.sqrt(hullArea)));
   }
 
-  /** Weighted loss of a body at a place, and its unweighted losses in `row`; stops once it is above `bound`. */
+  /** Weighted loss of a body at a place; stops once it is above `bound`. */
   judge(body: number, stance: number, x: number, y: number, bound: number): number {
     this.evaluations++;
-    const { boxes, count, weights, row, shapeBoxes } = this;
+    const { lefts, bottoms, rights, tops, count, weights, shapeBoxes } = this;
     const { shape } = this.bodies[body].stances[stance];
     const left = x + shapeBoxes[4 * shape];
     const bottom = y + shapeBoxes[4 * shape + 1];
     const right = x + shapeBoxes[4 * shape + 2];
     const top = y + shapeBoxes[4 * shape + 3];
     let total = 0;
-    for (let j = 0, at = 0; j < count; j++, at += 4) {
-      row[j] = 0;
-      // Not laid: no comparison with NaN holds.
-      if (!(boxes[at] < right && boxes[at + 2] > left && boxes[at + 1] < top && boxes[at + 3] > bottom))
-        continue;
+    for (let j = 0; j < count; j++) {
+      if (lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom) continue;
       if (j === body) continue;
       const loss = this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
       if (loss === 0) continue;
-      row[j] = loss;
       total += weights[body * count + j] * loss;
       if (total > bound) return total;
     }
@@ -141,14 +147,18 @@ export class Layout {
 
   /** Lays a body there and brings the losses up to date. */
   lay(body: number, stance: number, x: number, y: number): void {
-    const { count, losses, row } = this;
-    this.judge(body, stance, x, y, Infinity);
-    this.evaluations--;
-    for (let j = 0; j < count; j++) {
-      losses[body * count + j] = row[j];
-      losses[j * count + body] = row[j];
-    }
+    const { lefts, bottoms, rights, tops, count, losses } = this;
     this.put(body, stance, x, y);
+    const shape = this.shapeOf[body];
+    const [left, bottom, right, top] = [lefts[body], bottoms[body], rights[body], tops[body]];
+    for (let j = 0; j < count; j++) {
+      const isApart = lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom;
+      const areBothHeld = !this.bodies[body].moves && !this.bodies[j].moves;
+      const loss =
+        isApart || areBothHeld || j === body ? 0 : this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
+      losses[body * count + j] = loss;
+      losses[j * count + body] = loss;
+    }
   }
 
   private put(body: number, stance: number, x: number, y: number): void {
@@ -158,12 +168,15 @@ export class Layout {
     this.x[body] = x;
     this.y[body] = y;
     this.isLaid[body] = 1;
-    for (let k = 0; k < 4; k++) this.boxes[4 * body + k] = (k & 1 ? y : x) + this.shapeBoxes[4 * shape + k];
+    this.lefts[body] = x + this.shapeBoxes[4 * shape];
+    this.bottoms[body] = y + this.shapeBoxes[4 * shape + 1];
+    this.rights[body] = x + this.shapeBoxes[4 * shape + 2];
+    this.tops[body] = y + this.shapeBoxes[4 * shape + 3];
   }
 
   lift(body: number): void {
     this.isLaid[body] = 0;
-    this.boxes.fill(NaN, 4 * body, 4 * body + 4);
+    this.lefts[body] = Infinity;
     for (let j = 0; j < this.count; j++) {
       this.losses[body * this.count + j] = 0;
       this.losses[j * this.count + body] = 0;
@@ -185,28 +198,33 @@ export class Layout {
   }
 
   snapshot(): Snapshot {
-    return { stance: this.stance.slice(), x: this.x.slice(), y: this.y.slice() };
+    return { isLaid: this.isLaid.slice(), stance: this.stance.slice(), x: this.x.slice(), y: this.y.slice() };
   }
 
   /** Everything is where it was; what is out of reach of the limit is pulled in. Losses are taken anew. */
-  restore({ stance, x, y }: Snapshot): void {
-    for (let i = 0; i < this.count; i++) this.put(i, stance[i], x[i], y[i]);
-    for (let i = 0; i < this.count; i++) this.pullIn(i);
-    for (let i = 0; i < this.count; i++) this.lay(i, this.stance[i], this.x[i], this.y[i]);
+  restore({ isLaid, stance, x, y }: Snapshot): void {
+    for (let i = 0; i < this.count; i++) {
+      if (isLaid[i]) this.put(i, stance[i], x[i], y[i]);
+      else this.lift(i);
+    }
+    for (let i = 0; i < this.count; i++) if (isLaid[i]) this.pullIn(i);
+    for (let i = 0; i < this.count; i++) if (isLaid[i]) this.lay(i, this.stance[i], this.x[i], this.y[i]);
   }
 
   /** Into the nearest place of its zone, at its lattice; into the first zone with room where its own has none. */
   private pullIn(body: number): void {
     if (!this.bodies[body].moves) return;
     const zone = this.zoneAt(this.x[body]);
-    const stance = this.stance[body];
     const place = { x: 0, y: 0 };
     const tries = [zone, ...this.zones.keys()];
-    for (const one of tries) {
-      if (!this.fit(body, stance, one, this.x[body], this.y[body], place)) continue;
-      this.put(body, stance, place.x, place.y);
-      return;
-    }
+    // In another turn only where its own has no place left.
+    const stances = [this.stance[body], ...this.bodies[body].stances.keys()];
+    for (const stance of stances)
+      for (const one of tries) {
+        if (!this.fit(body, stance, one, this.x[body], this.y[body], place)) continue;
+        this.put(body, stance, place.x, place.y);
+        return;
+      }
   }
 
   zoneAt(x: number): number {
@@ -224,21 +242,21 @@ export class Layout {
     y: number,
     place: { x: number; y: number },
   ): boolean {
-    const { left, right, bottom, top } = this.zones[zone];
+    const { left, right, bottom, top, originX, originY } = this.zones[zone];
     const { shape, latticeX, latticeY } = this.bodies[body].stances[stance];
     const { halfWidth, halfHeight, middleX, middleY } = this.shapes[shape];
     const slack = SLACK * (top - bottom);
     const end = Math.min(right + slack, this.limit);
-    place.x = nearest(x, left - slack + halfWidth, end - halfWidth, left + middleX, latticeX);
-    place.y = nearest(y, bottom - slack + halfHeight, top + slack - halfHeight, bottom + middleY, latticeY);
+    place.x = nearest(x, left - slack + halfWidth, end - halfWidth, originX + middleX, latticeX);
+    place.y = nearest(y, bottom - slack + halfHeight, top + slack - halfHeight, originY + middleY, latticeY);
     // Not a number where there is no room.
     return place.x + place.y < Infinity;
   }
 
-  /** Right end of the rightmost body that moves or is held. */
+  /** Right end of the rightmost item. */
   used(): number {
-    let right = -Infinity;
-    for (let i = 0; i < this.count; i++) {
+    let right = 0;
+    for (let i = 0; i < this.items; i++) {
       if (!this.isLaid[i]) continue;
       right = Math.max(right, this.rightOf(i));
     }
@@ -259,7 +277,7 @@ function nearest(
   lattice: NestLattice | undefined,
 ): number {
   if (!(low <= high)) return NaN;
-  const inside = x < low ? low : x > high ? high : x;
+  const inside = x < low ? low : Math.min(x, high);
   if (!lattice) return inside;
   const start = origin + lattice.phase;
   const first = Math.ceil((low - start) / lattice.period);

@@ -60,7 +60,7 @@ function sumOverCircles(
     const depth = f(f(r + other) - f(Math.sqrt(f(f(ux * ux) + f(uy * uy)))));
     if (depth > 0) meets = true;
     const decayed = depth >= epsilon ? depth : f(square / f(twice - depth));
-    return f((r < other ? r : other) * decayed);
+    return f(Math.min(r, other) * decayed);
   };
   for (let k = 0; k < heads[a + 5]; k++) {
     const at = startA + CIRCLE_FOUR * (k >> 2) + (k & 3);
@@ -99,10 +99,10 @@ function doOutlinesTouch({ heads, floats }: ShapeMemory, a: number, b: number, d
       const py = f(floats[at + 4] - dy);
       const qx = f(floats[at + 8] - dx);
       const qy = f(floats[at + 12] - dy);
-      const x0 = px < qx ? px : qx;
-      const x1 = px < qx ? qx : px;
-      const y0 = py < qy ? py : qy;
-      const y1 = py < qy ? qy : py;
+      const x0 = Math.min(px, qx);
+      const x1 = Math.max(px, qx);
+      const y0 = Math.min(py, qy);
+      const y1 = Math.max(py, qy);
       if (floats[whole] > x1 || -floats[whole + 2] < x0) continue;
       if (floats[whole + 1] > y1 || -floats[whole + 3] < y0) continue;
       for (let n = 0; n < countB; n++) {
@@ -136,8 +136,8 @@ function doesEdgeTouch(
     const ry = floats[at + 4];
     const sx = floats[at + 8];
     const sy = floats[at + 12];
-    if ((rx < sx ? rx : sx) > x1 || (rx < sx ? sx : rx) < x0) continue;
-    if ((ry < sy ? ry : sy) > y1 || (ry < sy ? sy : ry) < y0) continue;
+    if (Math.min(rx, sx) > x1 || Math.max(rx, sx) < x0) continue;
+    if (Math.min(ry, sy) > y1 || Math.max(ry, sy) < y0) continue;
     const ax = f(rx - px);
     const ay = f(ry - py);
     const o1 = f(f(vx * ay) - f(vy * ax));

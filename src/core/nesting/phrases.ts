@@ -11,6 +11,7 @@ export interface NestingPhrases {
   readonly 'nesting.item-crosses-itself': OfItem;
   readonly 'nesting.item-without-turn': OfItem;
   readonly 'nesting.strip-without-width': { readonly width: number };
+  readonly 'nesting.gap-negative': { readonly gap: number };
   readonly 'nesting.sheet-not-finite': { readonly sheet: number };
   readonly 'nesting.sheet-crosses-itself': { readonly sheet: number };
   readonly 'nesting.flaw-not-finite': { readonly flaw: number };

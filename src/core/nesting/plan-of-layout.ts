@@ -1,52 +1,61 @@
+import { areaUpTo } from './cloth-of-problem.ts';
 import type { Snapshot } from './layout.ts';
 import type { Prepared } from './prepare-search.ts';
 import type { NestPlacement, NestPlan, NestProblem } from './types.ts';
 
-/** The plan a layout is; `left`: items that are not part of it. */
+/** The plan a layout is. */
 export function planOfLayout(
-  problem: NestProblem,
-  { layout, items }: Prepared,
-  snapshot: Snapshot,
+  { items }: NestProblem,
+  { layout, cloth }: Prepared,
+  { isLaid, stance, x, y }: Snapshot,
   bound: number,
 ): NestPlan {
-  const placements: (NestPlacement | undefined)[] = [];
-  let [used, area] = [0, 0];
-  for (let k = 0; k < items; k++) {
-    const { shape, turn } = layout.bodies[k].stances[snapshot.stance[k]];
+  let [used, area, last] = [0, 0, 0];
+  const placements = items.map((_, k): NestPlacement | undefined => {
+    if (!isLaid[k]) return undefined;
+    const { shape, turn } = layout.bodies[k].stances[stance[k]];
     const { middleX, middleY, halfWidth, of } = layout.shapes[shape];
-    const zone = layout.zones[layout.zoneAt(snapshot.x[k])];
-    placements.push({
-      turn,
-      sheet: zone.sheet,
-      x: snapshot.x[k] - middleX - zone.left,
-      y: snapshot.y[k] - middleY - zone.bottom,
-    });
-    used = Math.max(used, snapshot.x[k] + halfWidth);
+    const zone = layout.zoneAt(x[k]);
+    const { originX, originY, sheet } = layout.zones[zone];
+    used = Math.max(used, x[k] + halfWidth);
     area += of.area;
-  }
-  const width = problem.width ?? 0;
+    last = Math.max(last, zone);
+    return { turn, sheet, x: x[k] - middleX - originX, y: y[k] - middleY - originY };
+  });
   return {
     placements,
-    length: used,
-    sheetsUsed: 1,
-    density: area / (used * width),
+    length: used - layout.zones[last].left,
+    sheetsUsed: last + 1,
+    density: used > 0 ? area / areaUpTo(cloth, used) : 0,
     bound,
     evaluations: layout.evaluations,
-    left: [],
+    left: items.flatMap(({ id }, k) => (isLaid[k] ? [] : [id])),
   };
 }
 
-/** What the longest item needs in the best of its turns, or the area of all over the width of the strip. */
-export function boundOf(problem: NestProblem, { layout, items }: Prepared): number {
-  const width = problem.width ?? 0;
+/**
+ * How far to the right every layout reaches: what the longest item needs in the best of its turns and on its lattice, what is held, or on a strip the
+ * area of all over its width.
+ */
+export function boundOf({ width, sheets }: NestProblem, { layout }: Prepared): number {
+  const place = { x: 0, y: 0 };
+  const leastOf = (body: number): number => {
+    const { stances, moves } = layout.bodies[body];
+    if (!moves) return layout.rightOf(body);
+    const ends = stances.flatMap(({ shape }, stance) =>
+      layout.zones.flatMap(({ left }, zone) =>
+        // The place nearest to the zone's left side: a lattice may hold an item off it.
+        layout.fit(body, stance, zone, left, 0, place)
+          ? [place.x + layout.shapes[shape].halfWidth - left]
+          : [],
+      ),
+    );
+    return Math.min(...ends);
+  };
   let [longest, area] = [0, 0];
-  for (let k = 0; k < items; k++) {
-    const { stances, moves } = layout.bodies[k];
-    const shapes = stances.map(({ shape }) => layout.shapes[shape]);
-    const fitting = shapes.filter(({ halfHeight }) => 2 * halfHeight <= width * (1 + 1e-6));
-    longest = Math.max(longest, 2 * Math.min(...fitting.map(({ halfWidth }) => halfWidth)));
-    if (!moves) longest = Math.max(longest, layout.rightOf(k));
-    area += shapes[0].of.area;
+  for (let k = 0; k < layout.items; k++) {
+    longest = Math.max(longest, leastOf(k));
+    area += layout.shapes[layout.bodies[k].stances[0].shape].of.area;
   }
-  return Math.max(longest, area / width);
+  return sheets || width === undefined ? longest : Math.max(longest, area / width);
 }

@@ -1,4 +1,5 @@
-import { type Body, Layout, type Stance, type Zone } from './layout.ts';
+import { type Cloth, clothOfProblem } from './cloth-of-problem.ts';
+import { type Body, Layout, type Stance } from './layout.ts';
 import { boxOf, type ReadyOutline, readyOutline, type Shape, turnShape } from './make-shapes.ts';
 import { measureOverlap } from './measure-overlap.ts';
 import type { NestPlacement, NestProblem } from './types.ts';
@@ -9,16 +10,16 @@ const HAIR = 2.5e-7;
 const TOLERANCE = 3e-4;
 
 export interface Prepared {
-  readonly layout: Layout;
   /** Items first, in their order, then what is taken from the start. */
-  readonly items: number;
+  readonly layout: Layout;
+  readonly cloth: Cloth;
   readonly hair: number;
 }
 
 /** Shapes of all items in all turns, each made once, and the layout they are laid in; nothing is laid but what stays. */
 export function prepareSearch(problem: NestProblem): Prepared {
-  const zones = zonesOf(problem);
-  const obstacles = obstaclesOf(problem, zones);
+  const cloth = clothOfProblem(problem);
+  const { obstacles } = cloth;
   const outlines = [...problem.items.map(({ outline }) => outline), ...obstacles];
   const hair = HAIR * Math.max(...outlines.map(reachOf));
   const shapes: Shape[] = [];
@@ -33,17 +34,9 @@ export function prepareSearch(problem: NestProblem): Prepared {
     const shape = shapeOf(outline, 0, false, 0);
     bodies.push({ stances: [{ shape, turn: 0, latticeX: undefined, latticeY: undefined }], moves: false });
   }
-  const layout = new Layout(bodies, shapes, zones, measureOverlap(shapes));
+  const layout = new Layout(bodies, problem.items.length, shapes, cloth.zones, measureOverlap(shapes));
   layWhatStays(problem, layout);
-  return { layout, items: problem.items.length, hair };
-}
-
-function zonesOf(problem: NestProblem): Zone[] {
-  return [{ left: 0, right: Infinity, bottom: 0, top: problem.width ?? 0, sheet: 0 }];
-}
-
-function obstaclesOf(problem: NestProblem, _zones: readonly Zone[]): Float64Array[] {
-  return [...(problem.flaws ?? [])];
+  return { layout, cloth, hair };
 }
 
 /** Longer side of the box. */
@@ -81,5 +74,5 @@ function layWhatStays(problem: NestProblem, layout: Layout): void {
 export function layAt(layout: Layout, body: number, { turn, sheet, x, y }: NestPlacement): void {
   const { middleX, middleY } = layout.shapes[layout.bodies[body].stances[turn].shape];
   const zone = layout.zones.find((one) => one.sheet === sheet) ?? layout.zones[0];
-  layout.lay(body, turn, zone.left + x + middleX, zone.bottom + y + middleY);
+  layout.lay(body, turn, zone.originX + x + middleX, zone.originY + y + middleY);
 }

@@ -10,6 +10,8 @@ export interface Effort {
   readonly starts: number;
 }
 
+const USUAL_EFFORT: Effort = { wide: 30, near: 15, starts: 3 };
+
 interface Found {
   loss: number;
   stance: number;
@@ -35,7 +37,7 @@ export class Seeker {
   constructor(
     private readonly layout: Layout,
     private readonly random: () => number,
-    private readonly effort: Effort,
+    private readonly effort: Effort = USUAL_EFFORT,
   ) {
     this.best = Array.from({ length: effort.starts }, () => ({ loss: 0, stance: 0, zone: 0, x: 0, y: 0 }));
   }

@@ -1,14 +1,5 @@
 import type { Layout, Snapshot } from './layout.ts';
-import type { Seeker } from './seek-place.ts';
-
-/** What a search shares from the first to the last try. */
-export interface Search {
-  readonly layout: Layout;
-  readonly seeker: Seeker;
-  readonly random: () => number;
-  /** Evaluations at which it ends. */
-  readonly end: number;
-}
+import type { Search } from './search.ts';
 
 export interface Separation {
   readonly isApart: boolean;
@@ -39,7 +30,8 @@ export function* separate(search: Search, patience: number, strikes: number): Ge
     const before = least;
     let idle = 0;
     while (least > 0 && idle < patience) {
-      for (const body of shuffledColliding(search)) {
+      const colliding = shuffledColliding(search);
+      for (const body of colliding) {
         if (layout.weightedLossOf(body) > 0) search.seeker.move(body);
         if (layout.evaluations < pause) continue;
         yield;

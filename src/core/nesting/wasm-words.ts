@@ -88,7 +88,7 @@ export function moduleOf(
   body: Code,
 ): Uint8Array<ArrayBuffer> {
   const text = (word: string): number[] => [word.length, ...[...word].map((letter) => letter.charCodeAt(0))];
-  const declared = locals.flatMap(([count, type]) => [count, type]);
+  const declared = locals.flat();
   return Uint8Array.from([
     ...[0x00, 0x61, 0x73, 0x6d, 0x01, 0x00, 0x00, 0x00],
     ...section(1, [1, 0x60, parameters.length, ...parameters, 1, result]),

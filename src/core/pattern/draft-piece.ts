@@ -64,6 +64,9 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
       levelLines: input.levelLines.map((line) => ({ ...line, points: line.points.slice() })),
       grainLine: lettering.grainLine,
       texts: lettering.texts,
+      ...(input.follows && { follows: input.follows }),
+      ...(input.twins && { twins: input.twins }),
+      draft: { input, options },
     },
     [...checkSharedCloth(input, vertices, outer), ...lettering.issues],
   );

@@ -3,11 +3,18 @@ export { ALLOWANCE_LIMITS } from './check-piece.ts';
 export { draftPiece } from './draft-piece.ts';
 export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
-export { materialInShort, materialInWords, sideInShort, titleOfSheet } from './name-material.ts';
+export { drawTwins, nameBoth } from './draw-twins.ts';
+export { findTwins, type TwinPair } from './find-twins.ts';
+export { joinNames } from './join-names.ts';
+export { materialInShort, materialInWords, sideInShort, sideInWords, titleOfSheet } from './name-material.ts';
+export { nameOfEdge } from './name-opening.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
-export { packPages } from './pack-pages.ts';
+export { packOutlines } from './pack-outlines.ts';
+export { type PackedPage, packPages } from './pack-pages.ts';
+export { ROW, type SheetRows } from './packing-rows.ts';
 export {
   GRAIN_TURN,
+  INCH_ALLOWANCES,
   NOTCH_SHAPES,
   type NotchShape,
   PATTERN_OPTIONS,

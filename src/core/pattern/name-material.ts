@@ -15,7 +15,12 @@ export function materialInShort(material: string): Phrase {
   return isKnown(material) ? phrase(`material.${material}.short`) : verbatim(material);
 }
 
-/** On which side of the body a piece lies, in one word. */
+/** On which side of the body a piece lies. */
+export function sideInWords(side: Piece['side']): Phrase {
+  return phrase(`side.${side}`);
+}
+
+/** The same in one word. */
 export function sideInShort(side: Piece['side']): Phrase {
   return phrase(`side.${side}.short`);
 }

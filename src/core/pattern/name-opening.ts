@@ -10,9 +10,18 @@ export function openingOf(id: string): string {
   return id.startsWith('armhole') ? 'armhole' : id;
 }
 
+/** A name for two: the right piece's, then the left one's where it differs. */
+export function bothOf(own: string, twin: string | undefined): string {
+  return twin === undefined || twin === own ? own : `${own}/${twin}`;
+}
+
 /** What a person reads on an edge: a seam's letter, the name of an opening. */
-export function nameOfEdge({ letter, id }: Pick<PieceEdge, 'letter' | 'id'>): Phrase {
-  if (letter) return verbatim(letter);
+export function nameOfEdge({
+  letter,
+  id,
+  twinLetter,
+}: Pick<PieceEdge, 'letter' | 'id' | 'twinLetter'>): Phrase {
+  if (letter) return verbatim(bothOf(letter, twinLetter));
   const opening = openingOf(id);
   return isKnown(opening) ? phrase(`edge.${opening}`) : verbatim(opening);
 }

@@ -11,6 +11,8 @@ const ALONG_GRAIN = [0, 180];
 export type PackedPage = readonly { readonly index: number; readonly place: Placement }[];
 
 export interface PackedPages {
+  /** What came onto each of the pages that were begun. */
+  readonly added: readonly PackedPage[];
   /** By the first outline on each. */
   readonly pages: readonly PackedPage[];
   /** Outlines that fit on no page, whichever way they are turned. */
@@ -21,7 +23,8 @@ export interface PackedPages {
  * Lays outlines (closed, n × 2, page coordinates) whole on pages of one size, at least `gap` mm from each other and from the
  * edges: the largest first, each on the first page that has room for it, upright where that can be and turned rather than on a
  * page of its own (first fit decreasing, which needs at most 11/9 of the fewest bins in one dimension: Johnson, 1973). Two
- * orders are tried. O(outlines · pages · turns · rows²) at worst.
+ * orders are tried. `begun`: pages that hold something already, filled before others; what they take is counted from the gap inwards.
+ * O(outlines · pages · turns · rows²) at worst.
  */
 export function packPages(
   outlines: readonly Float64Array[],
@@ -29,6 +32,7 @@ export function packPages(
   pageHeight: number,
   gap: number,
   keepsGrain = false,
+  begun: readonly SheetRows[] = [],
 ): PackedPages {
   const turns = keepsGrain ? ALONG_GRAIN : TURNS;
   const room = { width: pageWidth - 2 * gap, height: pageHeight - 2 * gap };
@@ -42,18 +46,21 @@ export function packPages(
   const [first, second] = [
     byFalling((shape) => shape.width * shape.height),
     byFalling((shape) => Math.max(shape.width, shape.height)),
-  ].map((order) => fillPages(order, turned, turns.length, room));
+  ].map((order) => fillPages(order, turned, turns.length, room, begun));
   const chosen = second.length < first.length ? second : first;
-  const pages = chosen
-    .map((page) =>
-      page.map((put) => ({
+  const placed = chosen.map((page, i) =>
+    page
+      .map((put) => ({
         index: put.index,
-        place: placementOf(put, turned[put.index], room, page.length, gap),
-      })),
-    )
-    .map((page) => page.sort((a, b) => a.index - b.index))
-    .sort((a, b) => a[0].index - b[0].index);
-  return { pages, tooLarge: outlines.map((_, i) => i).filter((i) => !fits[i]) };
+        place: placementOf(put, turned[put.index], room, i < begun.length ? 2 : page.length, gap),
+      }))
+      .sort((a, b) => a.index - b.index),
+  );
+  return {
+    added: placed.slice(0, begun.length),
+    pages: placed.slice(begun.length).sort((a, b) => a[0].index - b[0].index),
+    tooLarge: outlines.map((_, i) => i).filter((i) => !fits[i]),
+  };
 }
 
 type ShapeAt = (turn: number) => Shape;
@@ -79,9 +86,15 @@ interface Room {
   readonly height: number;
 }
 
-function fillPages(order: readonly number[], turned: readonly ShapeAt[], turns: number, room: Room): Put[][] {
-  const pages: Put[][] = [];
-  const sheets: SheetRows[] = [];
+function fillPages(
+  order: readonly number[],
+  turned: readonly ShapeAt[],
+  turns: number,
+  room: Room,
+  begun: readonly SheetRows[],
+): Put[][] {
+  const pages: Put[][] = begun.map(() => []);
+  const sheets: SheetRows[] = begun.map((sheet) => sheet.map((row) => [...(row ?? [])]));
   for (const index of order) {
     const found =
       findPage(turned[index], turns, sheets, room) ?? findPage(turned[index], turns, [...sheets, []], room);

@@ -1,4 +1,4 @@
-import type { NumberOption, OptionsOf, OptionTable } from '../base/index.ts';
+import { mmPerInch, type NumberOption, type OptionsOf, type OptionTable } from '../base/index.ts';
 
 /** Shapes a notch may have. */
 export const NOTCH_SHAPES = ['slit', 't', 'outward'] as const;
@@ -22,6 +22,9 @@ export const PATTERN_OPTIONS = {
   /** How marks show at the cut edge. Read in `draft-piece`. */
   notchShape: { choices: NOTCH_SHAPES, usual: 'slit' },
 } as const satisfies OptionTable;
+
+/** Allowances on offer where lengths are inches, mm: 3/8, 1/2 and 5/8 in exactly. A new project in inches begins with the first. */
+export const INCH_ALLOWANCES = [3 / 8, 1 / 2, 5 / 8].map((inches) => inches * mmPerInch);
 
 /**
  * Turn of one panel's grain from upright, counter-clockwise seen from outside; half way round a grain is the same grain.

@@ -1,5 +1,5 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
-import type { Piece } from './types.ts';
+import type { Piece, Twins } from './types.ts';
 
 /** What pieces of a form are cut from. */
 export const MATERIALS = ['shell', 'webs', 'arms', 'covers', 'card', 'foam', 'test-tube'] as const;
@@ -25,11 +25,19 @@ interface Lettering {
   readonly 'piece.side-and-cut': { readonly side: Side };
   readonly 'piece.side-and-cut-short': { readonly side: Side };
   readonly 'piece.cut': NoValues;
+  /** Rows apart by line breaks. */
+  readonly 'piece.cut-twins': { readonly kind: Twins['kind'] };
+  readonly 'piece.cut-twins-short': NoValues;
+  readonly 'piece.letters-of-twins': NoValues;
+  /** One name for pieces or lines that share a drawing, word by word where only words differ. */
+  readonly 'piece.both': { readonly names: readonly Phrase[] };
   readonly 'piece.revision': { readonly revision: string };
   readonly 'piece.allowance': { readonly allowance: number };
   readonly 'piece.no-allowance': NoValues;
   /** Of the edges with another allowance than most. */
   readonly 'piece.allowance-of': { readonly edges: readonly Phrase[]; readonly allowance: number };
+  /** A mark by itself: no notch of another piece has its name. */
+  readonly 'piece.edge-middle': { readonly edge: Phrase };
   readonly 'piece.edge-mark': { readonly edge: Phrase; readonly number: number };
   /** Title of the sheet on which the pieces of a material lie. */
   readonly 'piece.sheet': { readonly project: string; readonly material: Phrase };

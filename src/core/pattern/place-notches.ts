@@ -1,6 +1,6 @@
 import { assertInvariant, type Phrase, verbatim } from '../base/index.ts';
 import { measureAlong, nearestAlong } from '../math/index.ts';
-import { nameOfEdge, openingOf } from './name-opening.ts';
+import { bothOf, nameOfEdge, openingOf } from './name-opening.ts';
 import type { NotchShape } from './pattern-options.ts';
 import { phrase } from './phrases.ts';
 import type { PieceEdge, PieceLine, PieceMark } from './types.ts';
@@ -69,8 +69,10 @@ export function placeNotches(
     .map((mark) => {
       const name = edge.letter ? `${edge.letter}${mark.number}` : `${openingOf(edge.id)} ${mark.number}`;
       const words = edge.letter
-        ? verbatim(name)
-        : phrase('piece.edge-mark', { edge: nameOfEdge(edge), number: mark.number });
+        ? verbatim(bothOf(name, twinNameOf(edge, mark)))
+        : edge.marks.length === 1
+          ? phrase('piece.edge-middle', { edge: nameOfEdge(edge) })
+          : phrase('piece.edge-mark', { edge: nameOfEdge(edge), number: mark.number });
       const slits: PieceLine[] = [];
       const points: Station[] = [];
       for (const [i, offset] of offsets.entries()) {
@@ -86,6 +88,11 @@ export function placeNotches(
       const reach = Math.max(...offsets) + width / 2;
       return { edge, mark, name, words, along: along[mark.index], slits, reach, points };
     });
+}
+
+/** The mark's name on the twin of the piece; none without one. */
+function twinNameOf({ letter, twinLetter }: PieceEdge, { twinNumber }: PieceMark): string | undefined {
+  return twinNumber === undefined ? undefined : `${twinLetter ?? letter}${twinNumber}`;
 }
 
 /** The outward points of a notch as lines of their own: base, tip, base. */

@@ -1,4 +1,5 @@
 import type { Phrase, Say } from '../base/index.ts';
+import type { PatternOptions } from './pattern-options.ts';
 
 /** One boundary stretch of a flat panel on its way to becoming a piece. */
 export interface PieceEdge {
@@ -12,6 +13,8 @@ export interface PieceEdge {
   readonly marks: readonly PieceMark[];
   /** Where on the body this edge is: front edges get single notches, back ones double, the centre back triple. */
   readonly bodyHalf: 'front' | 'back' | 'centre-back';
+  /** Letter of the same edge on the piece's twin, on a piece drawn for both. */
+  readonly twinLetter?: string;
   /** Place in the order of sewing, where there is one: where two seams meet, the later one crosses the pressed-open earlier one. */
   readonly sewn?: number;
 }
@@ -22,6 +25,25 @@ export interface PieceMark {
   /** Shared by both partners: letter + number name the pair. */
   readonly number: number;
   readonly levelId?: string;
+  /** Number of the same mark on the piece's twin, on a piece drawn for both. */
+  readonly twinNumber?: number;
+}
+
+/**
+ * How two pieces of one outline are cut from one drawing: a right and a left, the left one turned over; or two that lie alike.
+ * `hasLetters`: their seams have different letters, the right one's written first.
+ */
+export interface Twins {
+  readonly kind: 'mirrored' | 'alike';
+  readonly hasLetters: boolean;
+}
+
+/** How a piece is had from another one without a drawing of its own. */
+export interface Follows {
+  /** Id of that piece. */
+  readonly piece: string;
+  /** The next layer of a board, drawn a quarter turned; or a cover, cut with its allowance round it. */
+  readonly how: 'layer' | 'cover';
 }
 
 export interface PieceLine {
@@ -52,6 +74,9 @@ export interface PieceInput {
   readonly grainWord?: Phrase;
   /** What to do with the piece, printed on it where there is room: one paragraph each. */
   readonly notes?: readonly Phrase[];
+  readonly follows?: Follows;
+  /** Set on what is drawn for two pieces. */
+  readonly twins?: Twins;
 }
 
 /** Whose piece it is, and in which words it is lettered. */
@@ -84,6 +109,15 @@ export interface Piece {
   /** Two points. */
   readonly grainLine: Float64Array;
   readonly texts: readonly PieceText[];
+  readonly follows?: Follows;
+  readonly twins?: Twins;
+  /** What it was drafted from, so that it can be lettered anew. */
+  readonly draft?: PieceDraft;
+}
+
+export interface PieceDraft {
+  readonly input: PieceInput;
+  readonly options: PatternOptions;
 }
 
 export interface PieceText {

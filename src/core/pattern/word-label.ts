@@ -2,7 +2,7 @@ import type { Phrase } from '../base/index.ts';
 import { materialInWords } from './name-material.ts';
 import { nameOfEdge, openingOf } from './name-opening.ts';
 import { phrase } from './phrases.ts';
-import type { LabelInfo, PieceInput } from './types.ts';
+import type { LabelInfo, PieceInput, Twins } from './types.ts';
 
 /** Longest rows of the folded wordings, in characters. */
 const FOLDED = 22;
@@ -34,19 +34,25 @@ export function wordLabel(
   const allowance = wordAllowances(input, allowances).map(say);
   const revision = info.revision ? say(phrase('piece.revision', { revision: info.revision })) : '';
   const date = [info.date, revision].filter(Boolean).join(' · ');
+  const cutTwins = input.twins && sayTwins(input.twins, say);
+  const many = input.twins ? [say(phrase('piece.cut-twins-short'))] : [];
   const wide = [
     name,
-    say(phrase('piece.side-and-cut', { side })),
+    ...(cutTwins ?? [say(phrase('piece.side-and-cut', { side }))]),
     material,
     ...allowance,
     project,
     `${body} · ${date}`,
   ];
   const tall = [
-    ...[name, say(phrase(`side.${side}`)), say(phrase('piece.cut'))],
+    ...[name, ...(cutTwins ?? [say(phrase(`side.${side}`)), say(phrase('piece.cut'))])],
     ...[material, ...allowance, project, body, date],
   ];
-  const short = [name, say(phrase('piece.side-and-cut-short', { side })), ...allowance.slice(0, 1)];
+  const short = [
+    name,
+    ...(cutTwins ?? [say(phrase('piece.side-and-cut-short', { side }))]),
+    ...allowance.slice(0, 1),
+  ];
   const word = ([name, ...rest]: readonly string[], limit: number, brevity: Brevity): Wording => {
     const names = foldRow(name, limit);
     const rows = [...names, ...rest.flatMap((row) => foldRow(row, limit))];
@@ -63,9 +69,17 @@ export function wordLabel(
     word(short, Number.POSITIVE_INFINITY, 1),
     word(short, FOLDED_SHORT, 1),
     // The name alone, on what is hardly larger than it.
-    word([name], FOLDED_SHORT, 2),
-    word([name], FOLDED_NAME, 2),
-    word([name], FOLDED_NAME, 3),
+    word([name, ...many], FOLDED_SHORT, 2),
+    word([name, ...many], FOLDED_NAME, 2),
+    word([name, ...many], FOLDED_NAME, 3),
+  ];
+}
+
+/** How the two are cut from one drawing, and which letters are whose. */
+function sayTwins({ kind, hasLetters }: Twins, say: LabelInfo['say']): string[] {
+  return [
+    ...say(phrase('piece.cut-twins', { kind })).split('\n'),
+    ...(hasLetters ? [say(phrase('piece.letters-of-twins'))] : []),
   ];
 }
 

@@ -1,7 +1,8 @@
 import type { FittedFilling } from '../assembly/index.ts';
 import { assertInvariant } from '../base/index.ts';
 import { CLOTHS, findCloth, measureFreeStrain } from '../flatten/index.ts';
-import { type Form, type FormFilled, makeReport } from '../form/index.ts';
+import { type Form, type FormFilled, type FormInside, makeReport } from '../form/index.ts';
+import { type LayPlan, listToBuy } from '../laying/index.ts';
 import { planMaking } from '../making/index.ts';
 import type { Project } from '../project/index.ts';
 import type { MakeOptions } from './make-options.ts';
@@ -31,7 +32,8 @@ export function assembleForm(
   const filled = fitted && filledOf(fitted);
   // Where the form was filled in space, its sections have nothing to say any more.
   const told = filled ? issues.filter(({ code }) => code !== 'level-deviates') : issues;
-  const [outer, inner] = [take(shellPiecesStep), take(insideStep)];
+  const outer = take(shellPiecesStep);
+  const inner = withListToBuy(take(insideStep), laid, project);
   const made = { body, shell, closedMesh, flat: take(cutFlatStep) ?? take(laidStep) ?? [] };
   const { kind, grain } = project.cloth;
   const report = makeReport({
@@ -56,6 +58,17 @@ export function assembleForm(
     report,
   };
   return inner === undefined ? form : { ...form, making: planMaking(form) };
+}
+
+/** With everything laid, cloth is bought by the plans. */
+function withListToBuy<T extends { readonly inside: FormInside }>(
+  inner: T | undefined,
+  laid: readonly LayPlan[] | undefined,
+  project: Project,
+): T | undefined {
+  if (!inner || !laid) return inner;
+  const materials = listToBuy(inner.inside.materials, laid, project.laying ?? {});
+  return { ...inner, inside: { ...inner.inside, materials } };
 }
 
 /** What of a filling is shown and told. */

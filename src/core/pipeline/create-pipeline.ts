@@ -4,6 +4,7 @@ import type { Body } from '../body/index.ts';
 import type { FillingTrial } from '../filled/index.ts';
 import type { Form, TriedForm } from '../form/index.ts';
 import { INSIDE_OPTIONS } from '../inside/index.ts';
+import { LAYING_OPTIONS } from '../laying/index.ts';
 import { checkOptions, type Project } from '../project/index.ts';
 import { assembleForm } from './assemble-form.ts';
 import type { MakeForm, MakeOptions } from './make-options.ts';
@@ -52,7 +53,12 @@ export function createPipeline(): Pipeline {
 
   function* makeInSteps(project: Project, options: MakeOptions): Generator<SharedWork, Result<Form>, void> {
     // Files are read within these limits; what is handed over otherwise need not keep them, and no stage asks again.
-    const outside = checkOptions(INSIDE_OPTIONS, project.inside, 'inside');
+    const outside = [
+      ...checkOptions(INSIDE_OPTIONS, project.inside, 'inside'),
+      ...Object.entries(project.laying ?? {}).flatMap(([use, stock]) =>
+        checkOptions(LAYING_OPTIONS, stock, `laying.${use}`),
+      ),
+    ];
     if (outside.length > 0) return failure(outside);
     const made = yield* runner.run(STAGES, { project, options }, options);
     if (!made.ok) return made;

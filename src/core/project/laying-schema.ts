@@ -33,7 +33,7 @@ export const stockSchema = z.strictObject({
   isLaid: z.boolean().exactOptional(),
   pieces: z.array(stockPieceSchema).max(MOST.polygons).exactOptional(),
   flaws: flaws.exactOptional(),
-  tolerances: z.record(z.string().max(100), numberSchema(LAYING_OPTIONS.tolerance)).exactOptional(),
+  grainTolerances: z.record(z.string().max(100), numberSchema(LAYING_OPTIONS.grainTolerance)).exactOptional(),
   placed: z.array(keptPlaceSchema).max(MOST.places).exactOptional(),
 });
 

@@ -5,8 +5,18 @@ import { INSIDE_OPTIONS, type InsideOptions } from '../inside/index.ts';
 import { LAYING_OPTIONS, type Laying, USE_IDS } from '../laying/index.ts';
 import { GRAIN_TURN, PATTERN_OPTIONS, type PatternOptions } from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
-import { CUTTER_OPTIONS, MAT_SIDE, MEASURED_BAR, PRINT_OPTIONS, type TileOptions } from '../sheet/index.ts';
+
+import {
+  CUTTER_OPTIONS,
+  MAT_SIDE,
+  MEASURED_BAR,
+  PRINT_OPTIONS,
+  PROJECTED_LENGTH,
+  type ProjectedSquare,
+  type TileOptions,
+} from '../sheet/index.ts';
 import { keptPlaceSchema, layingSchema, stockPieceSchema, stockSchema } from './laying-schema.ts';
+
 import {
   checkingEntrySchema,
   checkingReadingSchema,
@@ -79,6 +89,8 @@ export type ProjectInside = InsideOptions;
 export interface ProjectCutting extends Omit<TileOptions, 'overlap'>, OptionsOf<typeof CUTTER_OPTIONS> {
   /** What the long bars of the first page measure on this printer, mm. */
   readonly measuredBars?: { readonly across: number; readonly up: number };
+  /** What the large square of the page that is projected measures on the table, mm. */
+  readonly projectedSquare?: ProjectedSquare;
   /** Mat or bed of the cutting machine, mm. */
   readonly mat?: { readonly width: number; readonly height: number };
   /** Colours `#rrggbb` or `none` by layer on the sheets for machines. */
@@ -125,14 +137,21 @@ const clothSchema = z.strictObject({
   notchShape,
 });
 const insideSchema = z.strictObject(optionSchemas(INSIDE_OPTIONS));
-const { paper, margin, joint } = optionSchemas(PRINT_OPTIONS);
+const { overlap: _notInTheFile, ...printSchemas } = optionSchemas(PRINT_OPTIONS);
 const barInMm = numberSchema(MEASURED_BAR);
 const matInMm = numberSchema(MAT_SIDE);
+const projectedInMm = numberSchema(PROJECTED_LENGTH);
+const projectedSchema = z.strictObject({
+  top: projectedInMm,
+  right: projectedInMm,
+  bottom: projectedInMm,
+  left: projectedInMm,
+  diagonal: projectedInMm,
+});
 const cuttingSchema = z.strictObject({
-  paper,
-  margin,
-  joint,
+  ...printSchemas,
   measuredBars: z.strictObject({ across: barInMm, up: barInMm }).exactOptional(),
+  projectedSquare: projectedSchema.exactOptional(),
   mat: z.strictObject({ width: matInMm, height: matInMm }).exactOptional(),
   ...optionSchemas(CUTTER_OPTIONS),
   colours: named(z.string().regex(/^(#[0-9a-f]{6}|none)$/i)).exactOptional(),
@@ -180,6 +199,7 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
     [`laying.${id}.pieces.*`, Object.keys(stockPieceSchema.shape)],
     [`laying.${id}.placed.*`, Object.keys(keptPlaceSchema.shape)],
   ]),
+  ['cutting.projectedSquare', Object.keys(projectedSchema.shape)],
   ['making', Object.keys(makingSchema.shape)],
   ['checking', Object.keys(checkingSchema.shape)],
   ['checking.entries.*', Object.keys(checkingEntrySchema.shape)],

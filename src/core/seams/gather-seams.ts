@@ -1,4 +1,4 @@
-import { assertInvariant, letterOf } from '../base/index.ts';
+import { assertInvariant, seamLetterOf } from '../base/index.ts';
 import { type Mesh, measureAlongPath } from '../mesh/index.ts';
 import { nameOfLine } from './name-lines.ts';
 import { placeMarks } from './place-marks.ts';
@@ -41,7 +41,7 @@ export function gatherSeams(
       });
       seams.push({
         id: siblings > 1 ? `${base}${number}` : base,
-        letter: letterOf(seams.length),
+        letter: seamLetterOf(seams.length),
         name: nameOfLine(line.name),
         lineId: line.id,
         panels: [panelIds[run.panels[0]], panelIds[run.panels[1]]],

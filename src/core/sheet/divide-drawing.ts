@@ -15,7 +15,7 @@ const SLACK = 1e-6;
 export function divideDrawing(
   drawing: Drawing,
   grid: TileGrid,
-  { captionOf = () => '', blockOf }: Omit<CellWords, 'say'> = {},
+  { captionOf = () => '', blockOf, nameByNumber }: Omit<CellWords, 'say'> = {},
 ): Division {
   const columns = Math.max(1, Math.ceil((drawing.width - SLACK) / grid.cellWidth));
   const rows = Math.max(1, Math.ceil((drawing.height - SLACK) / grid.cellHeight));
@@ -66,21 +66,17 @@ export function divideDrawing(
   }
 
   // 3. What each page shows: its cell, and a strip beyond each joint that another page is laid on.
-  const counts = new Map<number, number>();
-  const nameCell = (column: number, row: number): string => {
-    if (!blockOf) return `${letterOf(column)}${row + 1}`;
-    const block = blockOf(column, row);
-    counts.set(block, (counts.get(block) ?? 0) + 1);
-    return `${letterOf(block)}${counts.get(block)}`;
-  };
+  const nameCell = createNamer(blockOf, nameByNumber !== undefined);
   const tiles = [...indexOf].map(([key, index]): Tile => {
     const [column, row] = placeOf(key);
     const cell = cellOf(column, row);
     const own = joints.filter(({ first }) => first === index);
     const right = own.some(({ isUpright }) => isUpright) ? grid.overlap : 0;
     const below = own.some(({ isUpright }) => !isUpright) ? grid.overlap : 0;
+    const name = nameCell(column, row, index);
     return {
-      name: nameCell(column, row),
+      name,
+      words: nameByNumber?.(name) ?? name,
       column,
       row,
       cell,
@@ -90,6 +86,21 @@ export function divideDrawing(
     };
   });
   return { grid, columns, rows, tiles, joints };
+}
+
+/** Names of cells in the order of pages: their number, or letter of block or column and a number. */
+function createNamer(
+  blockOf: CellWords['blockOf'],
+  isByNumber: boolean,
+): (column: number, row: number, index: number) => string {
+  const counts = new Map<number, number>();
+  return (column, row, index) => {
+    if (isByNumber) return `${index + 1}`;
+    if (!blockOf) return `${letterOf(column)}${row + 1}`;
+    const block = blockOf(column, row);
+    counts.set(block, (counts.get(block) ?? 0) + 1);
+    return `${letterOf(block)}${counts.get(block)}`;
+  };
 }
 
 function rangeOf(min: number, max: number, size: number, count: number): [number, number] {

@@ -50,7 +50,7 @@ export function placeJointMarks(
       for (const tile of [joint.first, joint.second])
         takeRectangle(maps[tile], boxAt(border.position, chosen, ROOMS[0], joint.isUpright));
     }
-    return { joint, at, words: placeWords(joint, maps[joint.second], border, at, say) };
+    return { joint, at, words: placeWords(division, joint, maps[joint.second], border, at, say) };
   });
 }
 
@@ -106,6 +106,7 @@ function nearestFree(
 
 /** Where the words on the strip cross the fewest lines: the free place nearest to the middle, else the middle. */
 function placeWords(
+  division: Division,
   joint: Joint,
   map: FreeMap,
   border: Border,
@@ -113,7 +114,13 @@ function placeWords(
   say: Say,
 ): JointMarks['words'] {
   for (const isShort of [false, true]) {
-    const along = freeForWords(joint, map, border, at, say(wordsOfStrip('MM99', isShort)));
+    const along = freeForWords(
+      joint,
+      map,
+      border,
+      at,
+      say(wordsOfStrip(division.tiles[joint.second].words, isShort)),
+    );
     if (along !== undefined) return { along, isShort };
   }
   return { along: (border.low + border.high) / 2, isShort: true };
@@ -172,7 +179,7 @@ export function drawJointsOfTile(
   for (const { joint, at, words } of marks) {
     if (joint.first !== index && joint.second !== index) continue;
     const isFirst = joint.first === index;
-    const partner = tiles[isFirst ? joint.second : joint.first].name;
+    const partner = tiles[isFirst ? joint.second : joint.first].words;
     const border = borderOf(tiles[joint.first].cell, joint.isUpright);
     const point = (across: number, along: number): [number, number] =>
       joint.isUpright ? [border.position + across, along] : [along, border.position + across];

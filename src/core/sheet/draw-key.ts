@@ -17,13 +17,14 @@ const ROW = 5.5;
 const WORDS = 3.6;
 
 /**
- * The pages after the cover: a small map of all pages with the outlines on them, and every piece with its pages, to tick off;
+ * The pages after the cover: a small map of all pages with the outlines on them, and every drawn piece with its pages, to tick off;
  * a list longer than the page goes on overleaf.
  */
 export function drawKey(
   tiled: TiledDrawing,
   drawing: Drawing,
   pieces: readonly Piece[],
+  toldCount: number,
   pagesOf: ReadonlyMap<string, readonly string[]>,
   info: PrintInfo,
   pageHeight: number,
@@ -32,11 +33,21 @@ export function drawKey(
   const { project, say } = info;
   const { margin, pageWidth } = grid;
   const room = pageWidth - 2 * margin;
-  const rows = pieces.flatMap(({ id, name, side, material }) => {
+  const rows = pieces.flatMap(({ id, name, side, material, twins }) => {
     const pages = pagesOf.get(id) ?? [];
-    const row = phrase('key.row', { piece: name, side, material: materialInWords(material), pages });
+    const row = phrase('key.row', {
+      piece: name,
+      side,
+      material: materialInWords(material),
+      pages,
+      ...(twins && { twins: twins.kind }),
+    });
     return foldText(say(row), WORDS, room - 8).map((text, i) => ({ text, isFirst: i === 0 }));
   });
+  if (toldCount > 0) {
+    const row = say(phrase('key.told', { pieces: toldCount }));
+    rows.push(...foldText(row, WORDS, room - 8).map((text, i) => ({ text, isFirst: i === 0 })));
+  }
   const bottom = pageHeight - margin;
   const mapTop = margin + 16;
   const mapHeight = Math.max((bottom - mapTop) * 0.45, bottom - mapTop - 12 - rows.length * ROW);

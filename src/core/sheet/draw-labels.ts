@@ -6,7 +6,7 @@ import {
   makeRectangle,
   makeText,
 } from '../drawing/index.ts';
-import { materialInWords, type Piece } from '../pattern/index.ts';
+import { materialInWords, type Piece, sideInWords } from '../pattern/index.ts';
 import { shorten } from './draw-page-names.ts';
 import { phrase } from './phrases.ts';
 import type { TileGrid } from './plan-tiles.ts';
@@ -19,8 +19,8 @@ const RIM = 5;
 const FORM_LABEL = { width: 90, height: 50 };
 
 /**
- * Pages of labels to print on cloth or paper and sew in: a large one for the form, then one for every piece with its name and
- * id, project, body, date and revision. Solid lines are cut, dashed ones turned under.
+ * Pages of labels to print on cloth or paper and sew in: a large one for the form, then one for every piece with its name,
+ * side, project, body, date and revision. Solid lines are cut, dashed ones turned under.
  */
 export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: TileGrid): Drawing[] {
   const { margin, pageWidth } = grid;
@@ -70,7 +70,7 @@ export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: Tile
       const y = top + Math.floor(i / columns) * LABEL.height;
       put(x, y, LABEL, [
         [say(piece.name), 4.2],
-        [`${piece.id} · ${say(materialInWords(piece.material))}`, 2.4],
+        [`${say(sideInWords(piece.side))} · ${say(materialInWords(piece.material))}`, 2.4],
         [project, 3],
         [info.body, 2.6],
         [info.date, 2.6],

@@ -5,22 +5,25 @@ import { phrase } from './phrases.ts';
 import type { Division } from './types.ts';
 
 const BAR = 50;
-const BIG = 14;
+/** Of a page's name, the largest that finds room, mm. */
+const SIZES = [14, 10, 7];
 const SMALL = 3;
 /** Air round a page's name where there is room, so that nobody reads it with the words beside it, mm. */
 const AIR = 6;
 
 /** The page's name in a free place, and a 50 mm bar up the page; drawing coordinates. */
 export function drawNameInside({ tiles }: Division, index: number, map: FreeMap): DrawingItem[] {
-  const { name, cell } = tiles[index];
+  const { words, cell } = tiles[index];
   const items: DrawingItem[] = [];
-  const width = measureText(name, BIG) + 4;
-  const [x, y] = [(cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY) / 2];
-  const airy = findFree(map, width + 2 * AIR, BIG + 4 + 2 * AIR, x, y);
-  const place = airy ? { x: airy.x + AIR, y: airy.y + AIR } : findFree(map, width, BIG + 4, x, y);
-  if (place) {
-    takeRectangle(map, { minX: place.x, minY: place.y, maxX: place.x + width, maxY: place.y + BIG + 4 });
-    items.push(makeText(place.x + width / 2, place.y + 2 + 0.8 * BIG, name, BIG, { anchor: 'middle' }));
+  for (const size of words === tiles[index].name ? SIZES.slice(0, 1) : SIZES) {
+    const [width, height] = [measureText(words, size) + 4, size + 4];
+    const [x, y] = [(cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY) / 2];
+    const airy = findFree(map, width + 2 * AIR, height + 2 * AIR, x, y);
+    const place = airy ? { x: airy.x + AIR, y: airy.y + AIR } : findFree(map, width, height, x, y);
+    if (!place) continue;
+    takeRectangle(map, { minX: place.x, minY: place.y, maxX: place.x + width, maxY: place.y + height });
+    items.push(makeText(place.x + width / 2, place.y + 2 + 0.8 * size, words, size, { anchor: 'middle' }));
+    break;
   }
   const bar = findFree(map, 8, BAR + 4, cell.maxX, cell.maxY);
   if (bar) {
@@ -39,7 +42,7 @@ export function drawFoot(
   pageHeight: number,
   say: Say,
 ): DrawingItem[] {
-  const { name, caption } = tiles[index];
+  const { name, words: spoken, caption } = tiles[index];
   const bottom = pageHeight - grid.margin;
   const inches = 2 * mmPerInch;
   const right = grid.pageWidth - grid.margin;
@@ -49,7 +52,7 @@ export function drawFoot(
   const millimetresX = inchesX - label - BAR;
   const room = millimetresX - label - 4 - grid.margin;
   const number = say(phrase('page.number', { number: index + 1, pages: tiles.length }));
-  const words = [name, number, caption, title].filter((part) => part !== '');
+  const words = [...(spoken === name ? [name] : []), number, caption, title].filter((part) => part !== '');
   // Low and flat: above it are the words that say what happens to this edge.
   return [
     makeText(grid.margin, line, shorten(words.join(' · '), SMALL, room), SMALL),

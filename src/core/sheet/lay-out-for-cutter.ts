@@ -14,7 +14,7 @@ import {
   type DrawingPath,
   strokeLetters,
 } from '../drawing/index.ts';
-import { isInsidePolygon, measurePolygonArea } from '../math/index.ts';
+import { boundsOfPolyline, isInsidePolygon, measurePolygonArea } from '../math/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
 import { offsetPolygon } from './clip-polygon.ts';
@@ -44,12 +44,12 @@ export interface CutterSheet {
 
 /**
  * Pieces of one material on sheets for a cutting machine: inner cuts before outer ones, cut lines moved by half a kerf, and
- * pieces larger than the mat divided, their parts closed along the division and marked with diamonds that meet. Fails when
- * the kerf or the mat cannot be.
+ * pieces larger than the mat divided, their parts closed along the division and marked with diamonds that meet: boards always, which
+ * is told, and cloth where that is asked for. Fails when the kerf or the mat cannot be, and on cloth that would have to be divided.
  */
 export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions): Result<CutterSheet[]> {
   const { mat, title, say } = options;
-  const { kerf, bladeOffset, overcut, strokeText } = withUsual(CUTTER_OPTIONS, options);
+  const { kerf, bladeOffset, overcut, strokeText, divides } = withUsual(CUTTER_OPTIONS, options);
   const issues = checkOptions(mat, { kerf, bladeOffset, overcut });
   if (issues.length > 0) return failure(issues);
   const missing = new Set<string>();
@@ -79,12 +79,42 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
     cellHeight: mat.height - 2 * MARGIN - FOOTER,
     isRoll: false,
   };
-  const { drawing, words } = arrangeForTiles(pieces, grid, title, say, true);
+  const large = piecesLargerThan(pieces, grid);
+  const [cloth, boards] = [large.filter((piece) => !isBoard(piece)), large.filter(isBoard)];
+  if (cloth.length > 0 && !divides) return failure([refuseDividing(cloth)]);
+  const { drawing, words } = arrangeForTiles(pieces, grid, title, say, { keepsGrain: true });
   const tiled = tileOnGrid(drawing, grid, words, true);
   return finishAll(
     tiled.pages.map((drawing, i) => ({ name: tiled.tiles[i].name, drawing })),
-    [],
+    boards.length > 0 ? [tellOfJoints(boards)] : [],
   );
+}
+
+const BOARDS = ['card', 'foam'];
+const isBoard = ({ material }: Piece): boolean => BOARDS.includes(material);
+/** A strip glued over where a board was parted reaches so far to both sides, mm (common practice, no source). */
+const LAP = 40;
+
+function piecesLargerThan(pieces: readonly Piece[], { cellWidth, cellHeight }: TileGrid): Piece[] {
+  return pieces.filter(({ cutLine }) => {
+    const { minX, minY, maxX, maxY } = boundsOfPolyline(cutLine);
+    return maxX - minX > cellWidth || maxY - minY > cellHeight;
+  });
+}
+
+function refuseDividing(large: readonly Piece[]): Issue {
+  const boxes = large.map(({ cutLine }) => boundsOfPolyline(cutLine));
+  const message = phrase('cutter.would-divide', {
+    pieces: large.map(({ name }) => name),
+    width: Math.max(...boxes.map(({ minX, maxX }) => maxX - minX)) + 2 * MARGIN,
+    height: Math.max(...boxes.map(({ minY, maxY }) => maxY - minY)) + 2 * MARGIN + FOOTER,
+  });
+  return { code: 'would-divide', path: 'divides', message, severity: 'error' };
+}
+
+function tellOfJoints(boards: readonly Piece[]): Issue {
+  const message = phrase('cutter.divided-boards', { pieces: boards.map(({ name }) => name), lap: LAP });
+  return { code: 'divided-boards', path: 'mat', message, severity: 'warning' };
 }
 
 function lackingLetters(missing: readonly string[]): Issue[] {

@@ -7,15 +7,23 @@ import type { TileGrid } from './plan-tiles.ts';
 
 /** Kept between moved words and a joint, mm. */
 const FROM_JOINT = 1.5;
+/** What a label is scaled by until it lies on one page, and the smallest letters that are still read, mm. */
+const SHRINKS = [1, 0.85, 0.7, 0.6, 0.5];
+const SMALLEST = 2.5;
 /** Words that name a line may move by so many times their size and still be seen to name it. */
 const FARTHEST = 5;
 
 /**
  * The piece with its notes, its label, and every word that would lie over a joint of its pages, moved to the nearest place on one page
- * that is free of lines and on the same side of the cut and sew lines. Words of a line stay near it; what finds no place stays.
+ * that is free of lines and on the same side of the cut and sew lines; `mayShrink` lets a label be turned and set smaller for it. Words of a line stay near it; what finds no place stays.
  * O(words on joints · places tried · points).
  */
-export function moveTextsOffJoints(piece: Piece, place: BlockPlace, grid: TileGrid): Piece {
+export function moveTextsOffJoints(
+  piece: Piece,
+  place: BlockPlace,
+  grid: TileGrid,
+  mayShrink = false,
+): Piece {
   const { columns, rows, placement } = place;
   if (columns * rows === 1) return piece;
   const boxOf = (texts: readonly PieceText[]): Bounds => boundsOfTexts(texts, placement);
@@ -43,26 +51,49 @@ export function moveTextsOffJoints(piece: Piece, place: BlockPlace, grid: TileGr
   const barriers = barriersOf(layers);
   const moved = new Map<PieceText, PieceText>();
   for (const group of split) {
-    const { minX, minY, maxX, maxY } = boxOf(group);
-    const [width, height, x, y] = [maxX - minX, maxY - minY, (minX + maxX) / 2, (minY + maxY) / 2];
-    const farthest = group === label || group === notes ? Number.POSITIVE_INFINITY : FARTHEST * group[0].size;
-    const isAllowed = (toX: number, toY: number): boolean =>
-      Math.hypot(toX - x, toY - y) <= farthest && isSameSide(barriers, x, y, toX, toY);
-    let best: { map: FreeMap; x: number; y: number; distance: number } | null = null;
-    for (const map of maps) {
-      const found = findFree(map, width, height, x, y, isAllowed);
-      if (!found) continue;
-      const distance = Math.hypot(found.x - minX, found.y - minY);
-      if (!best || distance < best.distance) best = { map, ...found, distance };
+    const isBlock = group === label || group === notes;
+    const farthest = isBlock ? Number.POSITIVE_INFINITY : FARTHEST * group[0].size;
+    for (const shape of isBlock && mayShrink ? shapesOf(group) : [group]) {
+      const { minX, minY, maxX, maxY } = boxOf(shape);
+      const [width, height, x, y] = [maxX - minX, maxY - minY, (minX + maxX) / 2, (minY + maxY) / 2];
+      const isAllowed = (toX: number, toY: number): boolean =>
+        Math.hypot(toX - x, toY - y) <= farthest && isSameSide(barriers, x, y, toX, toY);
+      let best: { map: FreeMap; x: number; y: number; distance: number } | null = null;
+      for (const map of maps) {
+        const found = findFree(map, width, height, x, y, isAllowed);
+        if (!found) continue;
+        const distance = Math.hypot(found.x - minX, found.y - minY);
+        if (!best || distance < best.distance) best = { map, ...found, distance };
+      }
+      if (!best) continue;
+      takeRectangle(best.map, { minX: best.x, minY: best.y, maxX: best.x + width, maxY: best.y + height });
+      // Back from the page, where the piece is turned and y runs down, to the piece's own axes.
+      const back = { dx: 0, dy: 0, angle: -(placement.angle ?? 0) };
+      const [dx, down] = placePoints(Float64Array.of(best.x - minX, best.y - minY), back);
+      for (const [i, text] of shape.entries())
+        moved.set(group[i], { ...text, x: text.x + dx, y: text.y - down });
+      break;
     }
-    if (!best) continue;
-    takeRectangle(best.map, { minX: best.x, minY: best.y, maxX: best.x + width, maxY: best.y + height });
-    // Back from the page, where the piece is turned and y runs down, to the piece's own axes.
-    const back = { dx: 0, dy: 0, angle: -(placement.angle ?? 0) };
-    const [dx, down] = placePoints(Float64Array.of(best.x - minX, best.y - minY), back);
-    for (const text of group) moved.set(text, { ...text, x: text.x + dx, y: text.y - down });
   }
   return { ...piece, texts: piece.texts.map((text) => moved.get(text) ?? text) };
+}
+
+/** A block of words as it is, a quarter turned, and both ever smaller, as long as it can be read. */
+function shapesOf(group: readonly PieceText[]): PieceText[][] {
+  const [cx, cy] = [group[0].x, group[0].y];
+  const smallest = Math.min(...group.map(({ size }) => size));
+  return SHRINKS.filter((scale) => scale === 1 || scale * smallest >= SMALLEST).flatMap((scale) =>
+    [0, Math.PI / 2].map((turn) => {
+      const [cos, sin] = [scale * Math.cos(turn), scale * Math.sin(turn)];
+      return group.map((text) => ({
+        ...text,
+        x: cx + cos * (text.x - cx) - sin * (text.y - cy),
+        y: cy + sin * (text.x - cx) + cos * (text.y - cy),
+        angle: text.angle + turn,
+        size: scale * text.size,
+      }));
+    }),
+  );
 }
 
 function boundsOfTexts(texts: readonly PieceText[], placement: BlockPlace['placement']): Bounds {

@@ -114,13 +114,14 @@ export function drawCrossesOfTile(
     if (from !== index && to !== index) return [];
     const isFrom = from === index;
     const [dx, dy] = isFrom ? [0, 0] : isUpright ? [0, length] : [length, 0];
-    const partner = tiles[isFrom ? to : from].name;
+    const { name, words } = tiles[isFrom ? to : from];
+    const way = name === words ? 'joint.to-cross' : 'joint.to-cross-of-page';
     const [cx, cy] = [x + dx, y + dy];
     const id = `check/${k + 1}/${isFrom ? 'from' : 'to'}`;
     return [
       makePath([cx - ARM, cy, cx + ARM, cy], { id: `${id}/across` }),
       makePath([cx, cy - ARM, cx, cy + ARM], { id: `${id}/down` }),
-      makeText(cx + ARM + 1, cy - 0.6, say(phrase('joint.to-cross', { page: partner })), SIZE * 0.8),
+      makeText(cx + ARM + 1, cy - 0.6, say(phrase(way, { page: words })), SIZE * 0.8),
       makeText(cx + ARM + 1, cy + SIZE, say(phrase('joint.cross-distance', { length })), SIZE),
     ];
   });

@@ -1,5 +1,5 @@
 import { cornersOfText, makeText, pageFromUpright, placePoints } from '../drawing/index.ts';
-import { type Bounds, boundsOfPoints } from '../math/index.ts';
+import { type Bounds, boundsOfPoints, clamp } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { TileGrid } from './plan-tiles.ts';
 
@@ -14,6 +14,11 @@ const TURN_WEIGHT = 30;
 /** A part of a piece thinner than this tears and slips while it is joined, mm; one of no width weighs as much. */
 const SLIVER = 40;
 const SLIVER_WEIGHT = 120;
+/** A page with less of the piece than this costs as much as another page and a little more, mm. */
+const STRIP = 12;
+const STRIP_COST = 1.1;
+/** How far a line may reach beyond the points it is counted by, mm. */
+const ROUND = 0.8;
 /** Distance of the points by which the pages of an outline are counted, mm. */
 const SPACING = 4;
 /** Turns tried, gentlest first: every 3° to 45°, then on its side. Grain is drawn on the piece, so paper may lie as it likes. */
@@ -29,6 +34,7 @@ export interface BlockPlace {
   readonly columns: number;
   readonly rows: number;
   /** Pages of the block that hold a part of the piece. */
+  /** More by a little over one for each that would hold a strip only. */
   readonly pages: number;
   readonly placement: { readonly dx: number; readonly dy: number; readonly angle: number };
 }
@@ -40,7 +46,9 @@ export interface BlockPlace {
  */
 export function placeOnGrid(piece: Piece, grid: TileGrid, keepsGrain = false): BlockPlace {
   const outline = resampleRing(pageFromUpright(piece.cutLine, 0, 0), SPACING);
-  const turned = (keepsGrain ? [0] : TURNS).map((angle) => turnPiece(piece, outline, angle, grid));
+  const turned = (keepsGrain ? [0] : TURNS).map((angle) =>
+    turnPiece(piece, outline, angle, grid, !keepsGrain),
+  );
   const fewest = Math.min(...turned.map(({ columns, rows }) => columns * rows));
   // A piece that is not square to its block may leave some of more cells free. A stable sort keeps the gentlest turn first.
   const likely = turned
@@ -49,20 +57,57 @@ export function placeOnGrid(piece: Piece, grid: TileGrid, keepsGrain = false): B
     .sort((a, b) => a.place.pages - b.place.pages || a.place.penalty - b.place.penalty)
     .slice(0, FINE.turns)
     .map(({ candidate }) => bestPlace(candidate, grid, FINE));
-  return likely.reduce((a, b) => (isBetter(b, a) ? b : a));
+  const best = likely.reduce((a, b) => (isBetter(b, a) ? b : a));
+  return keepsGrain ? best : nudge(best, piece, outline, grid);
 }
+
+/** Small turns and shifts of a place that leaves a sliver somewhere, or the place itself where none is better. */
+function nudge(from: WeighedPlace, piece: Piece, outline: Float64Array, grid: TileGrid): WeighedPlace {
+  let best = from;
+  for (const turn of NUDGES.turns) {
+    const turned = turnPiece(piece, outline, from.placement.angle + turn, grid, true);
+    if (turned.columns !== from.columns || turned.rows !== from.rows) continue;
+    const { minX, maxX, minY, maxY } = turned.bounds;
+    const fits = (shift: number, low: number, high: number, room: number): boolean =>
+      low + shift >= PIECE_GAP && high + shift <= room - PIECE_GAP;
+    for (const right of NUDGES.shifts) {
+      for (const down of NUDGES.shifts) {
+        const [dx, dy] = [from.placement.dx + right, from.placement.dy + down];
+        if (!fits(dx, minX, maxX, turned.columns * grid.cellWidth)) continue;
+        if (!fits(dy, minY, maxY, turned.rows * grid.cellHeight)) continue;
+        const place = weighPlace(turned, dx, dy, grid);
+        if (place && isBetter(place, best)) best = place;
+      }
+    }
+  }
+  return best;
+}
+
+/** Tried round the best place, radians and mm. */
+const NUDGES = {
+  turns: [0, -2, 2, -1, 1].map((degrees) => (degrees / 180) * Math.PI),
+  shifts: [0, -1.5, 1.5, -3, 3, -6, 6, -10, 10],
+};
 
 interface Turned {
   readonly angle: number;
   readonly ring: Float64Array;
   readonly isInside: (x: number, y: number) => boolean;
+  /** Whether a page with only a strip of the piece counts for more than another page would. */
+  readonly avoidsStrips: boolean;
   readonly bounds: Bounds;
   readonly columns: number;
   readonly rows: number;
   readonly delicate: readonly Delicate[];
 }
 
-function turnPiece(piece: Piece, outline: Float64Array, angle: number, grid: TileGrid): Turned {
+function turnPiece(
+  piece: Piece,
+  outline: Float64Array,
+  angle: number,
+  grid: TileGrid,
+  avoidsStrips: boolean,
+): Turned {
   const ring = placePoints(outline, { dx: 0, dy: 0, angle });
   const bounds = boundsOfPoints([ring]) as Bounds;
   const columns = Math.ceil((bounds.maxX - bounds.minX + 2 * PIECE_GAP) / grid.cellWidth);
@@ -71,6 +116,7 @@ function turnPiece(piece: Piece, outline: Float64Array, angle: number, grid: Til
     angle,
     ring,
     isInside: createInsideTest(ring, bounds),
+    avoidsStrips,
     bounds,
     columns,
     rows,
@@ -87,7 +133,7 @@ function isBetter(a: WeighedPlace, b: WeighedPlace): boolean {
 }
 
 function bestPlace(turned: Turned, grid: TileGrid, { across, down }: typeof COARSE): WeighedPlace {
-  const { angle, bounds, columns, rows, delicate } = turned;
+  const { bounds, columns, rows } = turned;
   let best: WeighedPlace | null = null;
   for (const left of starts(
     columns * grid.cellWidth - (bounds.maxX - bounds.minX),
@@ -95,15 +141,27 @@ function bestPlace(turned: Turned, grid: TileGrid, { across, down }: typeof COAR
   )) {
     for (const top of starts(rows * grid.cellHeight - (bounds.maxY - bounds.minY), rows > 1 ? down : 1)) {
       const [dx, dy] = [left - bounds.minX, top - bounds.minY];
-      const { pages, slivers } = countPages(turned, dx, dy, grid);
-      if (best && pages > best.pages) continue;
-      const joints = weighJoints(delicate, dx, dy, columns, rows, grid);
-      const penalty = joints + SLIVER_WEIGHT * slivers + TURN_WEIGHT * Math.abs(angle);
-      const place = { columns, rows, pages, penalty, placement: { dx, dy, angle } };
-      if (!best || isBetter(place, best)) best = place;
+      const place: WeighedPlace | null = weighPlace(turned, dx, dy, grid, best?.pages);
+      if (place && (!best || isBetter(place, best))) best = place;
     }
   }
   return best as WeighedPlace;
+}
+
+/** The place with what speaks against it; null where it needs more than `most` pages. */
+function weighPlace(
+  turned: Turned,
+  dx: number,
+  dy: number,
+  grid: TileGrid,
+  most = Number.POSITIVE_INFINITY,
+): WeighedPlace | null {
+  const { angle, columns, rows, delicate } = turned;
+  const { pages, slivers } = countPages(turned, dx, dy, grid);
+  if (pages > most) return null;
+  const joints = weighJoints(delicate, dx, dy, columns, rows, grid);
+  const penalty = joints + SLIVER_WEIGHT * slivers + TURN_WEIGHT * Math.abs(angle);
+  return { columns, rows, pages, penalty, placement: { dx, dy, angle } };
 }
 
 /** Whether points are within a ring, right to half the spacing of its rows: made once, it answers in the time of one row. */
@@ -152,7 +210,7 @@ function starts(slack: number, count: number): number[] {
  * less the wider it is. A part reaches as far as the points and the corners of the cell that are in it.
  */
 function countPages(
-  { ring, isInside, columns, rows }: Turned,
+  { ring, isInside, avoidsStrips, columns, rows }: Turned,
   dx: number,
   dy: number,
   { cellWidth, cellHeight }: TileGrid,
@@ -170,7 +228,15 @@ function countPages(
   };
   for (let i = 0; i < ring.length; i += 2) {
     const [x, y] = [ring[i] + dx, ring[i + 1] + dy];
-    reach(Math.floor(y / cellHeight) * columns + Math.floor(x / cellWidth), x, y);
+    const cell = Math.floor(y / cellHeight) * columns + Math.floor(x / cellWidth);
+    reach(cell, x, y);
+    if (!avoidsStrips) continue;
+    // Between two points the line may still pass into the next page.
+    const [c0, c1] = [x - ROUND, x + ROUND].map((at) => clamp(Math.floor(at / cellWidth), 0, columns - 1));
+    const [r0, r1] = [y - ROUND, y + ROUND].map((at) => clamp(Math.floor(at / cellHeight), 0, rows - 1));
+    if (c0 !== c1 || r0 !== r1)
+      for (const c of [c0, c1])
+        for (const r of [r0, r1]) if (r * columns + c !== cell) reach(r * columns + c, x, y);
   }
   for (let c = 0; c <= columns; c++) {
     for (let r = 0; r <= rows; r++) {
@@ -189,7 +255,7 @@ function countPages(
   for (let cell = 0; cell < cells; cell++) {
     const width = Math.min(parts[4 * cell + 2] - parts[4 * cell], parts[4 * cell + 3] - parts[4 * cell + 1]);
     if (Number.isNaN(width)) continue;
-    pages++;
+    pages += avoidsStrips && width < STRIP ? 1 + STRIP_COST : 1;
     slivers += Math.max(0, 1 - width / SLIVER);
   }
   return { pages, slivers };

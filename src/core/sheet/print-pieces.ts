@@ -1,16 +1,20 @@
-import { failure, type Result, success } from '../base/index.ts';
+import { failure, type Phrase, type Result, success, verbatim, withUsual } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { arrangePieces, type Piece } from '../pattern/index.ts';
 import { arrangeForTiles } from './arrange-for-tiles.ts';
+import { chooseDrawn, type DrawnChoice } from './choose-drawn.ts';
 import { correctPage, type PrintCorrection } from './correct-print.ts';
 import { drawCautions } from './draw-cautions.ts';
 import { drawCover } from './draw-cover.ts';
 import { drawKey } from './draw-key.ts';
+import { drawNumbers } from './draw-numbers.ts';
+import { phrase } from './phrases.ts';
 import { FOOTER, planTiles, type TileGrid, type TileOptions } from './plan-tiles.ts';
+import { PRINT_OPTIONS } from './sheet-options.ts';
 import { tileOnGrid } from './tile-drawing.ts';
 import type { CellWords, PrintInfo, TiledDrawing } from './types.ts';
 
-export interface PrintOptions extends TileOptions {
+export interface PrintOptions extends TileOptions, Partial<DrawnChoice> {
   readonly correction?: PrintCorrection;
 }
 
@@ -32,31 +36,44 @@ export function printPieces(
   const planned = planTiles(options);
   if (!planned.ok) return planned;
   const { correction = { x: 1, y: 1 } } = options;
+  const { say } = info;
 
-  // 1. Lay out for the paper: as long as needed on a roll, cell by cell on sheets.
+  // 1. What needs a drawing.
+  const { drawn, told, serves } = chooseDrawn(pieces, info, withUsual(PRINT_OPTIONS, options));
+
+  // 2. Lay out for the paper: as long as needed on a roll, cell by cell on sheets.
   const laid = planned.value.isRoll
-    ? layOnRoll(pieces, planned.value, info)
+    ? layOnRoll(drawn, planned.value, info)
     : success({
-        ...arrangeForTiles(pieces, planned.value, info.project, info.say),
+        ...arrangeForTiles(drawn, planned.value, info.project, say, FILLED),
         grid: planned.value,
       });
   if (!laid.ok) return laid;
   const { drawing, words, grid } = laid.value;
 
-  // 2. Cut into pages.
-  const tiled = tileOnGrid(drawing, grid, words);
-  const pagesOf = new Map(pieces.map(({ id }) => [id, pagesOfPiece(id, tiled)]));
+  // 3. Cut into pages.
+  const nameByNumber = (number: string): string => say(phrase('page.name', { number }));
+  const tiled = tileOnGrid(drawing, grid, { ...words, nameByNumber });
+  const pagesOf = new Map(drawn.map(({ id }) => [id, pagesOfPiece(id, tiled)]));
 
-  // 3. Cover, key and cautions.
+  // 4. Cover, key, cautions and numbers.
   const height = grid.isRoll ? 297 : grid.pageHeight;
+  const nameOfDrawn = (id: string): Phrase => {
+    const piece = drawn.find((one) => serves.get(one.id)?.includes(id));
+    return piece?.name ?? verbatim(id);
+  };
   const pages = [
     drawCover(tiled, info, height, correction),
-    ...drawKey(tiled, drawing, pieces, pagesOf, info, height),
+    ...drawKey(tiled, drawing, drawn, told.length, pagesOf, info, height),
     ...drawCautions(grid, info, height),
+    ...drawNumbers(told, nameOfDrawn, grid, info, height),
     ...tiled.pages,
   ];
   return success({ pages: pages.map((page) => correctPage(page, correction)), tiled, drawing });
 }
+
+/** Small pieces lie also on the pages of large ones. */
+const FILLED = { fillsBlocks: true } as const;
 
 interface Laid {
   readonly drawing: Drawing;
@@ -84,7 +101,7 @@ function layOnRoll(
     return success({ drawing, words: { say }, grid: ofLength(drawing.height) });
   const share = drawing.height / Math.ceil(drawing.height / grid.cellHeight);
   const pages = ofLength(Math.min(grid.cellHeight, share * SPARE_LENGTH));
-  return success({ ...arrangeForTiles(pieces, pages, title, say), grid: pages });
+  return success({ ...arrangeForTiles(pieces, pages, title, say, FILLED), grid: pages });
 }
 
 /** Names of the pages on which a line of the piece is drawn. */

@@ -12,6 +12,12 @@ export const PRINT_OPTIONS = {
   margin: { unit: 'mm', min: 0, max: 50, usual: 10 },
   /** Lay one page over its neighbour's strip, or cut both and put them edge to edge. Read in `plan-tiles`. */
   joint: { choices: ['overlap', 'butt'], usual: 'overlap' },
+  /** Draw a right and a left piece that are alike once, or apart. Read in `choose-drawn`. */
+  twins: { choices: ['once', 'apart'], usual: 'once' },
+  /** Tell what ruler, compass or another piece gives on a sheet of numbers, or draw it too. Read in `choose-drawn`. */
+  plain: { choices: ['told', 'drawn'], usual: 'told' },
+  /** Ground of the page that is projected: dark where the room is dark. Read in `draw-for-projector`. */
+  ground: { choices: ['light', 'dark'], usual: 'light' },
   /** Width of the strip; not in the file. Read in `plan-tiles`. */
   overlap: { unit: 'mm', min: 5, max: 40, usual: 10 },
 } as const satisfies OptionTable;
@@ -31,7 +37,23 @@ export const CUTTER_OPTIONS = {
   overcut: { unit: 'mm', min: 0, max: 5, usual: 0 },
   /** Draw letters in single strokes, for a pen. Read in `lay-out-for-cutter`. */
   strokeText: { usual: false },
+  /**
+   * Divide cloth pieces larger than the mat, for templates; nothing is added where they part. Otherwise they are refused. Read in
+   * `lay-out-for-cutter`.
+   */
+  divides: { usual: false },
 } as const satisfies OptionTable;
+
+/**
+ * What the four sides and the diagonal of the large square measure as projected; nothing beyond is a square that a projector nearly got
+ * right. Without them nothing is corrected. Read in `find-homography`.
+ */
+export const PROJECTED_LENGTH = {
+  unit: 'mm',
+  min: 100,
+  max: 2000,
+  usual: null,
+} as const satisfies NumberOption;
 
 /** Width and height of the machine's mat or bed; without one, one sheet as large as needed. Read in `lay-out-for-cutter`. */
 export const MAT_SIDE = { unit: 'mm', min: 150, max: 5000, usual: null } as const satisfies NumberOption;

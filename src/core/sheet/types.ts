@@ -1,12 +1,14 @@
-import type { Phrase, Say } from '../base/index.ts';
+import type { DisplayUnit, Phrase, Say } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 import type { TileGrid } from './plan-tiles.ts';
 
 /** One page of a tiled drawing. */
 export interface Tile {
-  /** Letter of its column (or block) and a number: `B3`. */
+  /** Its number; where pages have none, the letter of its column (or block) and a number: `B3`. */
   readonly name: string;
+  /** How the page is spoken of, which is read one way only however the paper lies: `page 6`. */
+  readonly words: string;
   readonly column: number;
   readonly row: number;
   /** The part of the drawing this page answers for, mm in the drawing. */
@@ -26,6 +28,8 @@ export interface CellWords {
   readonly captionOf?: (column: number, row: number) => string;
   /** Number of the block of cells it belongs to: pages are then named and ordered by block, A1, A2 … B1 … */
   readonly blockOf?: (column: number, row: number) => number;
+  /** Pages are named by their number, so that none is called as a notch is, and are spoken of like this. */
+  readonly nameByNumber?: (number: string) => string;
 }
 
 /** A border between two cells that lines of the drawing cross, so that the two pages must be joined. */
@@ -60,6 +64,8 @@ export interface PrintInfo {
   readonly project: string;
   readonly body: string;
   readonly date: string;
+  /** In which lengths are told that are drawn nowhere; centimetres as a rule. */
+  readonly unit?: DisplayUnit;
   /** Where the work with the pieces can hurt, printed on a page of their own. */
   readonly cautions?: readonly { readonly title: Phrase; readonly text: Phrase }[];
 }

@@ -65,6 +65,7 @@ function KindAllowances() {
         value={allowanceByKind.opening}
         usual={usual}
         limits={PATTERN_OPTIONS.allowance}
+        isExact
         onValue={(mm) =>
           actions.setCloth(
             { allowanceByKind: withEntry(allowanceByKind, 'opening', mm) },
@@ -80,6 +81,7 @@ function KindAllowances() {
           value={allowanceByMaterial[id]}
           usual={usual}
           limits={PATTERN_OPTIONS.allowance}
+          isExact
           onValue={(mm) =>
             actions.setCloth(
               { allowanceByMaterial: withEntry(allowanceByMaterial, id, mm) },
@@ -111,6 +113,7 @@ function EdgeAllowances() {
           value={allowanceByEdge[id]}
           usual={usual}
           limits={PATTERN_OPTIONS.allowance}
+          isExact
           onValue={(mm) =>
             actions.setCloth(
               { allowanceByEdge: withEntry(allowanceByEdge, id, mm) },

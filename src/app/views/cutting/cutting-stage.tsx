@@ -9,6 +9,8 @@ import { useApp, useServices } from '../parts/workroom-context.tsx';
 import { AllowanceChoices } from './allowance-choices.tsx';
 import { MachineChoices } from './machine-choices.tsx';
 import { PrintChoices } from './print-choices.tsx';
+import { PrintPages } from './print-pages.tsx';
+import { ProjectorChoices } from './projector-choices.tsx';
 
 /** Laser cutters are warned of what they must not burn under dust. */
 const CARES = ['blades', 'iron', 'glue', 'dust'];
@@ -48,30 +50,36 @@ function usePieces() {
   return [...(form?.pieces ?? []), ...(form?.inside?.pieces ?? [])];
 }
 
+/** Ids of the pieces wanted; null where all are. */
+function useWanted(leftOut: LeftOut): readonly string[] | null {
+  const pieces = usePieces();
+  const wanted = pieces.map(({ id }) => id).filter((id) => !leftOut.has(id));
+  return wanted.length < pieces.length ? wanted : null;
+}
+
 /** Makes files of the pieces wanted. */
 function useDownload(leftOut: LeftOut) {
   const services = useServices();
-  const pieces = usePieces();
-  const wanted = pieces.map(({ id }) => id).filter((id) => !leftOut.has(id));
-  return (format: string) =>
-    services.download({
-      formats: [format],
-      ...(wanted.length < pieces.length ? { pieces: wanted } : {}),
-    });
+  const pieces = useWanted(leftOut);
+  return (format: string) => services.download({ formats: [format], ...(pieces && { pieces }) });
 }
 
 function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
   const words = useWords().cutting;
   const download = useDownload(leftOut);
+  const wanted = useWanted(leftOut);
   return (
     <section className="print-files" aria-labelledby="print-title">
       <h3 id="print-title">{words.onPaper}</h3>
       <AllowanceChoices />
       <PrintChoices />
+      <PrintPages wanted={wanted} />
       <ul className="downloads">
         <Download {...words.pattern} start={() => download('pdf')} isMain />
         <Download {...words.labels} start={() => download('labels')} />
+        <Download {...words.projector} start={() => download('projector')} />
       </ul>
+      <ProjectorChoices />
     </section>
   );
 }

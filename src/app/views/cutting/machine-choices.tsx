@@ -13,7 +13,7 @@ const LAYERS = ['cut', 'sew', 'mark', 'text'] as const;
 /** The cutting machine: how large, how wide it cuts, what it follows and by which colours. */
 export function MachineChoices() {
   const cutting = useCutting();
-  const { strokeText } = withUsual(CUTTER_OPTIONS, cutting);
+  const { strokeText, divides } = withUsual(CUTTER_OPTIONS, cutting);
   const actions = useActions();
   const { machine: words, steps } = useWords();
   return (
@@ -41,6 +41,16 @@ export function MachineChoices() {
           }
         />
         {words.strokes}
+      </label>
+      <label className="check-row">
+        <input
+          type="checkbox"
+          checked={divides}
+          onChange={(event) =>
+            actions.setCutting({ divides: event.target.checked || undefined }, steps.things.parts)
+          }
+        />
+        {words.divides}
       </label>
       <LayerColours />
     </details>

@@ -8,6 +8,7 @@ import {
   useRef,
   useState,
 } from 'react';
+import { isInchFraction, type Numbers } from '../../../language/index.ts';
 import { type Limits, readLength } from './read-length.ts';
 import { useNumbers, useWords } from './use-words.ts';
 import { useActions, useApp } from './workroom-context.tsx';
@@ -25,6 +26,8 @@ interface LengthInputProps {
   readonly placeholder?: string;
   /** The field may be left empty. */
   readonly isOptional: boolean;
+  /** Shown in mm where it is no fraction of an inch: what is cut by it must be read as it is. */
+  readonly isExact?: boolean;
   readonly onValue: (value: number | null) => void;
   readonly onFocus?: () => void;
   readonly onBlur?: () => void;
@@ -57,7 +60,7 @@ export function LengthInput(props: LengthInputProps) {
           {...handlers}
         />
         <span className="unit" aria-hidden="true">
-          {unit}
+          {/[a-z]/i.test(text) ? '' : unit}
         </span>
         {props.children}
       </span>
@@ -70,9 +73,15 @@ export function LengthInput(props: LengthInputProps) {
   );
 }
 
+/** As it stands in a field. */
+export function showLength(mm: number, unit: 'cm' | 'in', isExact: boolean, numbers: Numbers): string {
+  if (unit === 'in' && isExact && !isInchFraction(mm)) return `${numbers.plain(mm, 2)} mm`;
+  return numbers.length(mm, unit, { bare: true, fraction: 16 });
+}
+
 /** The text in the field, what is wrong with it, and the handlers that read what is typed. */
 function useTypedLength(props: LengthInputProps) {
-  const { fieldId, label, value, limits, isOptional, onValue } = props;
+  const { fieldId, label, value, limits, isOptional, isExact = false, onValue } = props;
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const draft = useApp((state) => state.drafts[fieldId]);
   const actions = useActions();
@@ -83,7 +92,7 @@ function useTypedLength(props: LengthInputProps) {
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   useEffect(() => () => clearTimeout(timer.current), []);
 
-  const shown = value === null ? '' : numbers.length(value, unit, { bare: true, fraction: 16 });
+  const shown = value === null ? '' : showLength(value, unit, isExact, numbers);
   const text = typing ?? draft?.text ?? shown;
 
   // Undo, or another field, may change what is shown while this one has the focus.

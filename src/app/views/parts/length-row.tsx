@@ -1,4 +1,4 @@
-import { LengthInput } from './length-input.tsx';
+import { LengthInput, showLength } from './length-input.tsx';
 import type { Limits } from './read-length.ts';
 import { useNumbers } from './use-words.ts';
 import { useApp } from './workroom-context.tsx';
@@ -11,12 +11,13 @@ interface LengthRowProps {
   /** Shown while nothing is typed, mm. */
   readonly usual: number;
   readonly limits: Limits;
+  readonly isExact?: boolean;
   /** `undefined` when the field was emptied. */
   readonly onValue: (mm: number | undefined) => void;
 }
 
 /** A named length that may be left at its usual value. */
-export function LengthRow({ name, fieldId, value, usual, limits, onValue }: LengthRowProps) {
+export function LengthRow({ name, fieldId, value, usual, limits, isExact = false, onValue }: LengthRowProps) {
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
@@ -26,7 +27,8 @@ export function LengthRow({ name, fieldId, value, usual, limits, onValue }: Leng
         fieldId={fieldId}
         label={name}
         value={value ?? null}
-        placeholder={numbers.length(usual, unit, { bare: true, fraction: 16 })}
+        placeholder={showLength(usual, unit, isExact, numbers)}
+        isExact={isExact}
         limits={limits}
         isOptional
         onValue={(mm) => onValue(mm ?? undefined)}

@@ -117,6 +117,10 @@ export const lateStages = {
     onPaper: 'On paper',
     pattern: { name: 'Pattern', what: 'PDF: cover with test bars, key, numbered pages' },
     labels: { name: 'Labels', what: 'PDF: a label to sew in for every piece' },
+    projector: {
+      name: 'For a projector',
+      what: 'PDF and SVG: one page with all pieces and a grid to set it by',
+    },
     machines: 'For machines and other programs',
     files: {
       svg: { name: 'Drawings', what: 'SVG at true size, a sheet for each material' },
@@ -162,6 +166,22 @@ export const lateStages = {
       armholeLeft: 'Left armhole opening',
     },
   },
+  projector: {
+    title: 'My projector',
+    ground: 'Ground',
+    light: 'light, for a bright room',
+    dark: 'dark, for a dim room',
+    how: (side: string) =>
+      `Set the projector so that the large square is ${side} on every side. Where it does not come out square, type what its sides and the dashed diagonal measure on the table, and take the file again.`,
+    lines: {
+      top: 'Upper side',
+      right: 'Right side',
+      bottom: 'Lower side',
+      left: 'Left side',
+      diagonal: 'Diagonal from the upper left',
+    },
+    corrected: 'The file is drawn so that it comes out true.',
+  },
   print: {
     paper: 'Paper',
     marginsAndJoints: 'Margins and joints',
@@ -169,6 +189,16 @@ export const lateStages = {
     meet: 'Pages meet',
     overlap: 'one laid over the other',
     butt: 'edge to edge',
+    savers: {
+      twins: 'Draw right and left pieces that are alike once',
+      plain: 'Tell what ruler and compass draw on a sheet of numbers',
+    },
+    saves: (pages: number) => (pages === 1 ? 'saves 1 page' : `saves ${pages} pages`),
+    buttSaves: (pages: number) => `Pages edge to edge save ${pages === 1 ? '1 page' : `${pages} pages`}.`,
+    pages: (paper: string, pages: number, patternPages: number, joints: number) =>
+      `${pages} pages on ${paper}, ${patternPages} of them pattern, with ${joints} ${joints === 1 ? 'joint' : 'joints'} to tape.`,
+    counting: 'Counting the pages…',
+    look: 'Look at the pages',
     notTrue: 'My printer does not print true',
     how: 'Print the first page, measure the long bar across and the long bar up, and print again with what you measured typed here.',
     bar: { across: 'Bar across', up: 'Bar up' },
@@ -187,6 +217,7 @@ export const lateStages = {
     about:
       "A laser burns a width of cut away; a dragged knife trails its axis by the blade offset. Give one of them, unless the machine's own program sees to it. An overcut lets a knife go on a little past where a cut began, so that the corner comes free.",
     strokes: 'Letters of single strokes, for a pen',
+    divides: 'Divide cloth pieces larger than the mat, for templates',
     colours: 'Colours by which the machine tells lines apart',
     layers: { cut: 'Cut lines', sew: 'Sew lines', mark: 'Marks', text: 'Letters' },
     colourOf: (layer: string) => `Colour of ${layer.toLowerCase()}`,

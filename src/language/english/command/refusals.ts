@@ -25,6 +25,8 @@ export const refusals = {
     length: 'It must be a length, 0 or more; a number alone is millimetres.',
     lengthAboveZero: 'It must be a length above 0; a number alone is millimetres.',
     scale: 'It must be a number above 0: 5 is 1 : 5.',
+    projectedSquare: (range: string) =>
+      `It must be five lengths with commas, each ${range} mm: upper, right, lower, left side and the diagonal from the upper left.`,
     mat: (known: string) => `It must be width and height in mm such as 600x400, or one of ${known}.`,
     colours: 'It must be layer=#rrggbb or layer=none, with commas between.',
     inside: 'It must be key=value, with commas between.',

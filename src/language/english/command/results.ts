@@ -104,7 +104,11 @@ export const results = {
     nothingToMend: 'Nothing to mend.',
     nothingMeasured: 'Nothing measured yet: enter readings under Checking, or in the file.',
   },
-  plan: { title: (name: string) => `Order of work – ${name}` },
+  plan: {
+    title: (name: string) => `Order of work – ${name}`,
+    print: (paper: string, pages: number, patternPages: number, joints: number) =>
+      `Printed on ${paper}: ${pages} pages, ${patternPages} of them pattern, with ${joints} ${joints === 1 ? 'joint' : 'joints'} to tape.`,
+  },
   compare: {
     level: 'level',
     girth: 'girth',

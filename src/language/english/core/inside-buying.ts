@@ -19,7 +19,8 @@ export const buying: Entries<Buying> = {
     `corrugated card for the plates, ${exact(thickness)} mm thick once both layers are glued`,
   'buy.card.note': 'flutes (the waves in the card) of the two layers crossing',
   'buy.foam': 'firm foam for the neck block',
-  'buy.foam.note': 'cut by the three templates',
+  'buy.foam.note': ({ width, depth, height }, { fixed }) =>
+    `a block of at least ${fixed(width, 0)} × ${fixed(depth, 0)} × ${fixed(height, 0)} mm; cut by the three templates`,
   'buy.tube': ({ diameter }, { exact }) =>
     `pole: a tube, outside ${exact(diameter)} mm (measure with calipers)`,
   'buy.tube.note': ({ insideForm }, { fixed }) =>
@@ -37,7 +38,24 @@ export const buying: Entries<Buying> = {
   'buy.arm-fill.note': ({ low, high }, tongue) =>
     `${kilogramsAndPounds(low, high, 'to', tongue)}, softer above the elbow; beside that of the torso`,
   'buy.magnets': 'disc magnets that locate arms and pin cushions',
-  'buy.magnets.note': 'sewn in and counted; keep from children and 15 cm from implants',
+  'buy.magnets.note': ({ diameter }, { exact }) =>
+    `${exact(diameter)} mm across, as the plates are drawn; sewn in and counted; keep from children and 15 cm from implants`,
   'buy.pegs': 'wooden pegs that carry the arms',
-  'buy.pegs.note': 'glued into the arm’s plate',
+  'buy.pegs.note': ({ diameter }, { exact }) => `${exact(diameter)} mm thick; glued into the arm’s plate`,
+  'buy.collar': 'clamping collar, or a pin through the pole',
+  'buy.collar.note': ({ diameter }, { exact }) =>
+    `for a tube of ${exact(diameter)} mm: it carries the base plate and with it the form`,
+  'buy.foot': 'foot with its ballast',
+  'buy.foot.note': ({ legs, radius }, { fixed }) =>
+    `${legs} legs that reach ${fixed(radius, 0)} mm from the pole, as heavy as this in all; see what tips it`,
+  'buy.glue': 'wood glue for the layers of card',
+  'buy.glue.note': 'about 200 g a square metre; dry flat under weights',
+  'buy.needles': 'needles: a packet',
+  'buy.needles.note':
+    'for the machine size 90 to 100 for firm cloth; by hand a curved one and one of 12 cm or longer',
+  'buy.tape': 'sticky tape for the paper, a roll',
+  'buy.tape.note': 'clear or masking tape; not over lines that are cut by machine',
+  'buy.test-tube': 'cloth and interfacing for the test tube',
+  'buy.test-tube.note': ({ low, high }, tongue) =>
+    `of the same cloth as the shell; takes ${kilogramsAndPounds(low, high, 'to', tongue)} of the filling, which is used again`,
 };

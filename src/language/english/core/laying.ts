@@ -39,8 +39,6 @@ export const laying: Entries<LayingPhrases> = {
     `Seam ${seam}, ${pieces.map((piece) => `“${say(piece)}”`).join(' to ')}: at the ${say(level).toLowerCase()} the print cannot go on. It is off by ${fixed(along, 1)} mm along the grain and ${fixed(across, 1)} mm across.`,
   'laying.print-on-fold': ({ use }) =>
     `The ${stocks[use]} is folded, so nobody sees where its print lies on the lower layer. Lay it single to meet the print at the seams.`,
-  'laying.not-laid': ({ use, reasons }, { say }) =>
-    `The ${stocks[use]} could not be laid out: ${reasons.map(say).join(' ')}`,
 
   'lay.title': ({ project }) => `Lay plans – ${project}`,
   'lay.heading': ({ use }, { say }) => say({ id: `use.${use}`, values: {} }),
@@ -57,7 +55,8 @@ export const laying: Entries<LayingPhrases> = {
     ways === 'one'
       ? 'Right side up, in one layer; every arrow points to the same end of the cloth.'
       : 'Right side up, in one layer; arrows may point to either end.',
-  'lay.folded': 'Fold the cloth along its length, right side in. Twins are cut through both layers.',
+  'lay.folded': ({ single }, { say }) =>
+    `Fold the cloth along its length, right side out, and cut through both layers: a right and a left at once.${single.length > 0 ? ` From the upper layer alone: ${single.map(say).join(', ')}.` : ''}`,
   'lay.shared-lines': 'Where two pieces touch, one cut parts both.',
   'lay.print': ({ along, across, level }, { say, length }) =>
     `Print: one repeat is ${along > 0 ? `${length(along)} along` : ''}${along > 0 && across > 0 ? ', ' : ''}${across > 0 ? `${length(across)} across` : ''}. It goes on over the seams at the ${say(level).toLowerCase()}; pin partners there first.`,

@@ -10,6 +10,8 @@ export const nesting: Entries<NestingPhrases> = {
   'nesting.item-without-turn': ({ item }) => `${item} cannot be laid: it may not lie in any direction.`,
   'nesting.strip-without-width': ({ width }, { exact }) =>
     `Nothing can be laid on cloth ${exact(width)} mm wide: give a width above 0.`,
+  'nesting.gap-negative': ({ gap }, { exact }) =>
+    `Nothing can be laid with ${exact(gap)} mm between pieces: give 0 or more.`,
   'nesting.sheet-not-finite': ({ sheet }) =>
     `Nothing can be laid: sheet ${sheet} has no outline, or a number of it or of its flaws is missing.`,
   'nesting.sheet-crosses-itself': ({ sheet }) =>

@@ -1,15 +1,14 @@
 import { mmPerInch } from '../../../core/base/index.ts';
-import type { PatternPhrases } from '../../../core/pattern/index.ts';
-import type { Entries, Tongue } from '../../catalogue.ts';
-import { nearInches } from '../../near-inches.ts';
+import { joinNames, type PatternPhrases } from '../../../core/pattern/index.ts';
+import { allowanceInWords } from '../../allowance-in-words.ts';
+import type { Entries } from '../../catalogue.ts';
 
 const sides = { right: "wearer's right", left: "wearer's left", centre: 'centre' } as const;
 
-/** A field of a sewing machine takes millimetres, a tape sixteenths of an inch. */
-function allowanceOf(mm: number, { plain }: Tongue): string {
-  const { text, isExact } = nearInches(mm);
-  return `${plain(mm, 2)} mm (${isExact ? '' : 'about '}${text})`;
-}
+const cutTwins = {
+  mirrored: 'cut a right and a left, face up:\nright as it lies, left turned over',
+  alike: 'cut 2 alike, face up:\na right and a left',
+} as const;
 
 /** What stands on pieces and is wrong with them. */
 export const pattern: Entries<PatternPhrases> = {
@@ -59,11 +58,16 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.side-and-cut': ({ side }) => `${sides[side]} · cut 1, face up`,
   'piece.side-and-cut-short': ({ side }) => `${sides[side]} · cut 1`,
   'piece.cut': 'cut 1, face up',
+  'piece.cut-twins': ({ kind }) => cutTwins[kind],
+  'piece.cut-twins-short': '1 right, 1 left',
+  'piece.letters-of-twins': 'letters: right/left',
+  'piece.both': ({ names }, { say }) => names.map(say).reduce(joinNames),
   'piece.revision': ({ revision }) => `rev ${revision}`,
-  'piece.allowance': ({ allowance }, tongue) => `Allowance ${allowanceOf(allowance, tongue)}`,
+  'piece.allowance': ({ allowance }, tongue) => `Allowance ${allowanceInWords(allowance, tongue)}`,
   'piece.no-allowance': 'No allowance: cut on the line',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
-    `${edges.map(tongue.say).join(', ')}: ${allowanceOf(allowance, tongue)}`,
+    `at ${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
+  'piece.edge-middle': ({ edge }, { inSentence }) => `middle of ${inSentence(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,
   'piece.sheet-of-all': 'Pieces',

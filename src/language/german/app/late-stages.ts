@@ -127,6 +127,10 @@ export const lateStages: typeof english = {
     onPaper: 'Auf Papier',
     pattern: { name: 'Schnitt', what: 'PDF: Deckblatt mit Messstrecken, Übersicht, nummerierte Seiten' },
     labels: { name: 'Etiketten', what: 'PDF: ein Etikett zum Einnähen für jedes Teil' },
+    projector: {
+      name: 'Für einen Projektor',
+      what: 'PDF und SVG: eine Seite mit allen Teilen und einem Gitter zum Einstellen',
+    },
     machines: 'Für Maschinen und andere Programme',
     files: {
       svg: { name: 'Zeichnungen', what: 'SVG in wahrer Größe, ein Blatt je Material' },
@@ -174,6 +178,22 @@ export const lateStages: typeof english = {
       armholeLeft: 'Armloch links',
     },
   },
+  projector: {
+    title: 'Mein Projektor',
+    ground: 'Grund',
+    light: 'hell, für einen hellen Raum',
+    dark: 'dunkel, für einen dunklen Raum',
+    how: (side) =>
+      `Den Projektor so einstellen, dass das große Quadrat auf jeder Seite ${side} misst. Kommt es nicht quadratisch heraus, eintragen, was seine Seiten und die gestrichelte Diagonale auf dem Tisch messen, und die Datei neu holen.`,
+    lines: {
+      top: 'Obere Seite',
+      right: 'Rechte Seite',
+      bottom: 'Untere Seite',
+      left: 'Linke Seite',
+      diagonal: 'Diagonale von oben links',
+    },
+    corrected: 'Die Datei ist so gezeichnet, dass sie stimmt.',
+  },
   print: {
     paper: 'Papier',
     marginsAndJoints: 'Ränder und Anschlüsse',
@@ -181,6 +201,16 @@ export const lateStages: typeof english = {
     meet: 'Seiten liegen',
     overlap: 'eine auf der anderen',
     butt: 'Kante an Kante',
+    savers: {
+      twins: 'Gleiche rechte und linke Teile einmal zeichnen',
+      plain: 'Was Lineal und Zirkel zeichnen, auf ein Maßblatt schreiben',
+    },
+    saves: (pages) => (pages === 1 ? 'spart 1 Seite' : `spart ${pages} Seiten`),
+    buttSaves: (pages) => `Seiten Kante an Kante sparen ${pages === 1 ? '1 Seite' : `${pages} Seiten`}.`,
+    pages: (paper, pages, patternPages, joints) =>
+      `${pages} Seiten auf ${paper}, davon ${patternPages} mit Schnitt, ${joints} ${joints === 1 ? 'Anschluss' : 'Anschlüsse'} zu kleben.`,
+    counting: 'Die Seiten werden gezählt …',
+    look: 'Seiten ansehen',
     notTrue: 'Mein Drucker hält den Maßstab nicht',
     how: 'Die erste Seite drucken, die lange Strecke quer und die lange Strecke hoch messen, und mit den hier eingetragenen Werten noch einmal drucken.',
     bar: { across: 'Strecke quer', up: 'Strecke hoch' },
@@ -199,6 +229,7 @@ export const lateStages: typeof english = {
     about:
       'Ein Laser brennt eine Schnittbreite weg; ein Schleppmesser läuft seiner Achse um den Versatz nach. Nur eines von beiden angeben, sofern nicht das Programm der Maschine dafür sorgt. Ein Überschnitt lässt ein Messer ein wenig über den Anfang des Schnitts hinausfahren, damit sich die Ecke löst.',
     strokes: 'Buchstaben aus einfachen Strichen, für einen Stift',
+    divides: 'Stoffteile teilen, die größer sind als die Matte, für Schablonen',
     colours: 'Farben, an denen die Maschine die Linien unterscheidet',
     layers: { cut: 'Schnittlinien', sew: 'Nahtlinien', mark: 'Zeichen', text: 'Schrift' },
     colourOf: (layer) => `Farbe für ${layer}`,

@@ -52,12 +52,18 @@ export const help: typeof english = {
       `zu schreibende Dateien, durch Kommas getrennt: ${all}; sonst ${usual}, mit --paper auch pdf`,
     paper: (all) => `Papier für den Druck: ${all}; mehrere durch Kommas getrennt`,
     margin: 'Rand des Papiers, der leer bleibt: 10, "1/2 in"',
+    projectedSquare:
+      'was das große Quadrat projiziert misst: obere, rechte, untere, linke Seite, Diagonale von oben links',
+    darkGround: 'helle Linien auf dunklem Grund, für den Projektor',
+    twinsApart: 'rechte und linke Teile getrennt zeichnen, auch wo eine Zeichnung für beide gilt',
+    drawAll: 'auch zeichnen, was Lineal, Zirkel oder ein anderes Teil ergibt, statt ein Maßblatt zu drucken',
     butt: 'Seiten beschneiden und Kante an Kante legen statt übereinander',
     only: 'nur diese Teile (ihre Kennungen stehen in der Tabelle der Schnittteile)',
     mat: (all) => `Matte der Schneidemaschine für --formats cutter: ${all} oder 600x400 in mm`,
     kerf: 'Breite des Schnitts; Linien werden um die Hälfte davon versetzt',
     bladeOffset: 'Abstand von der Achse eines Schleppmessers zu seiner Spitze',
     overcut: 'wie weit ein Schleppmesser über den Anfang eines geschlossenen Schnitts hinausfährt',
+    divide: 'Stoffteile teilen, die größer sind als die Matte, für Schablonen',
     strokeText: 'Buchstaben aus einfachen Strichen, für einen Stift',
     colours: 'Farben der Ebenen, zum Beispiel cut=#ff0000,sew=none',
     modelScale: 'Maßstab des Modells für --formats stl: 5 ist 1 : 5',
@@ -72,6 +78,7 @@ export const help: typeof english = {
   },
   check: { about: 'ein Projekt prüfen und jedes Maß zeigen: verlangt, und am Körper gefunden' },
   plan: { about: 'die Arbeitsfolge zeigen: Schritte, Teile, Nähte mit Buchstaben, was zu prüfen ist' },
+  lay: { about: 'zeigen, wie die Teile auf Stoff und Platten liegen und wie viel davon zu kaufen ist' },
   stuffing: {
     about:
       'zeigen, was die gefüllte Form messen soll, und beurteilen, was nach ihren Aufzeichnungen gemessen wurde',

@@ -22,6 +22,8 @@ export const refusals: typeof english = {
     length: 'Es muss eine Länge sein, 0 oder mehr; eine Zahl allein sind Millimeter.',
     lengthAboveZero: 'Es muss eine Länge über 0 sein; eine Zahl allein sind Millimeter.',
     scale: 'Es muss eine Zahl über 0 sein: 5 ist 1 : 5.',
+    projectedSquare: (range) =>
+      `Erwartet werden fünf Längen mit Kommas, jede ${range} mm: obere, rechte, untere, linke Seite und die Diagonale von oben links.`,
     mat: (known) => `Es müssen Breite und Höhe in mm sein, etwa 600x400, oder eines von: ${known}.`,
     colours: 'Es muss Ebene=#rrggbb oder Ebene=none sein, durch Kommas getrennt.',
     inside: 'Es muss Schlüssel=Wert sein, durch Kommas getrennt.',

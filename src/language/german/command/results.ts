@@ -104,7 +104,11 @@ export const results: typeof english = {
     nothingToMend: 'Nichts zu ändern.',
     nothingMeasured: 'Noch nichts gemessen: Messwerte unter Prüfen eintragen, oder in der Datei.',
   },
-  plan: { title: (name) => `Arbeitsfolge – ${name}` },
+  plan: {
+    title: (name) => `Arbeitsfolge – ${name}`,
+    print: (paper, pages, patternPages, joints) =>
+      `Gedruckt auf ${paper}: ${pages} Seiten, davon ${patternPages} mit Schnitt, ${joints} ${joints === 1 ? 'Anschluss' : 'Anschlüsse'} zu kleben.`,
+  },
   compare: {
     level: 'Höhenlinie',
     girth: 'Umfang',

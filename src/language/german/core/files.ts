@@ -14,6 +14,8 @@ export const files: Entries<FilesPhrases> = {
   'file.letters-lacking': ({ letters }) =>
     `Der Druckschrift fehlen ${letters.map((letter) => `„${letter}“`).join(', ')}: An ihrer Stelle stehen Kästchen. Den Namen in lateinischen, griechischen, kyrillischen, hebräischen oder arabischen Buchstaben schreiben.`,
   'file.print-title': ({ project, paper }, { say }) => `${project} – ${say(paper.name)}`,
+  'file.lay-title': ({ project }) => `${project} – Legepläne`,
+  'file.projector-title': ({ project }) => `${project} – zum Projizieren`,
   'file.labels-title': ({ project }) => `${project} – Etiketten`,
   'file.revision': ({ revision }) => `Stand ${revision}`,
 

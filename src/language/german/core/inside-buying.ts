@@ -19,7 +19,8 @@ export const buying: Entries<Buying> = {
     `Wellpappe für die Platten, ${exact(thickness)} mm dick, wenn beide Lagen verleimt sind`,
   'buy.card.note': 'Wellen der beiden Lagen gekreuzt',
   'buy.foam': 'fester Schaumstoff für den Halsblock',
-  'buy.foam.note': 'nach den drei Schablonen schneiden',
+  'buy.foam.note': ({ width, depth, height }, { fixed }) =>
+    `ein Block von mindestens ${fixed(width, 0)} × ${fixed(depth, 0)} × ${fixed(height, 0)} mm; nach den drei Schablonen schneiden`,
   'buy.tube': ({ diameter }, { exact }) => `Rohr, außen ${exact(diameter)} mm (mit dem Messschieber messen)`,
   'buy.tube.note': ({ insideForm }, { fixed }) =>
     `vom Boden bis zur Halsplatte; davon ${fixed(insideForm, 0)} mm in der Form`,
@@ -36,7 +37,24 @@ export const buying: Entries<Buying> = {
   'buy.arm-fill.note': ({ low, high }, tongue) =>
     `${kilogramsAndPounds(low, high, 'bis', tongue)}, über dem Ellenbogen weicher; zusätzlich zum Rumpf`,
   'buy.magnets': 'Scheibenmagnete, die Armen und Nadelkissen die Stelle zeigen',
-  'buy.magnets.note': 'eingenäht und gezählt; von Kindern fernhalten und 15 cm von Implantaten',
+  'buy.magnets.note': ({ diameter }, { exact }) =>
+    `${exact(diameter)} mm Durchmesser, wie auf den Platten gezeichnet; eingenäht und gezählt; von Kindern fernhalten und 15 cm von Implantaten`,
   'buy.pegs': 'Holzzapfen, die die Arme tragen',
-  'buy.pegs.note': 'in die Platte des Arms geklebt',
+  'buy.pegs.note': ({ diameter }, { exact }) => `${exact(diameter)} mm dick; in die Platte des Arms geleimt`,
+  'buy.collar': 'Klemmring oder ein Stift durch das Rohr',
+  'buy.collar.note': ({ diameter }, { exact }) =>
+    `für ein Rohr von ${exact(diameter)} mm: trägt die Bodenplatte und mit ihr die Form`,
+  'buy.foot': 'Fuß mit seinem Ballast',
+  'buy.foot.note': ({ legs, radius }, { fixed }) =>
+    `${legs} Beine, die ${fixed(radius, 0)} mm weit reichen, zusammen so schwer; siehe, was ihn kippt`,
+  'buy.glue': 'Holzleim für die Lagen der Pappe',
+  'buy.glue.note': 'etwa 200 g je Quadratmeter; flach unter Gewichten trocknen',
+  'buy.needles': 'Nadeln: ein Päckchen',
+  'buy.needles.note':
+    'für die Maschine Stärke 90 bis 100 für festen Stoff; von Hand eine gebogene und eine von 12 cm oder länger',
+  'buy.tape': 'Klebeband für das Papier, eine Rolle',
+  'buy.tape.note': 'klar oder Krepp; nicht über Linien, die eine Maschine schneidet',
+  'buy.test-tube': 'Stoff und Einlage für den Probeschlauch',
+  'buy.test-tube.note': ({ low, high }, tongue) =>
+    `derselbe Stoff wie die Hülle; braucht ${kilogramsAndPounds(low, high, 'bis', tongue)} der Füllung, die wieder verwendet wird`,
 };

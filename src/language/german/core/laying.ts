@@ -41,8 +41,6 @@ export const laying: Entries<LayingPhrases> = {
     `Naht ${seam}, ${pieces.map((piece) => `„${say(piece)}“`).join(' an ')}: Auf der Höhe „${say(level)}“ läuft das Muster nicht weiter. Es ist um ${fixed(along, 1)} mm im Fadenlauf und ${fixed(across, 1)} mm quer versetzt.`,
   'laying.print-on-fold': ({ use }) =>
     `${named(use)} liegt im Bruch; niemand sieht, wo das Muster auf der unteren Lage liegt. Einfach legen, wenn das Muster an den Nähten weiterlaufen soll.`,
-  'laying.not-laid': ({ use, reasons }, { say }) =>
-    `${named(use)} konnte nicht ausgelegt werden: ${reasons.map(say).join(' ')}`,
 
   'lay.title': ({ project }) => `Legepläne – ${project}`,
   'lay.heading': ({ use }, { say }) => say({ id: `use.${use}`, values: {} }),
@@ -59,8 +57,8 @@ export const laying: Entries<LayingPhrases> = {
     ways === 'one'
       ? 'Rechte Seite oben, einlagig; alle Pfeile zeigen zum selben Ende des Stoffs.'
       : 'Rechte Seite oben, einlagig; Pfeile dürfen zu beiden Enden zeigen.',
-  'lay.folded':
-    'Den Stoff der Länge nach falten, rechte Seite innen. Zwillinge werden durch beide Lagen geschnitten.',
+  'lay.folded': ({ single }, { say }) =>
+    `Den Stoff der Länge nach falten, rechte Seite außen, und durch beide Lagen schneiden: ein rechtes und ein linkes Teil zugleich.${single.length > 0 ? ` Nur aus der oberen Lage: ${single.map(say).join(', ')}.` : ''}`,
   'lay.shared-lines': 'Wo sich zwei Teile berühren, trennt ein Schnitt beide.',
   'lay.print': ({ along, across, level }, { say, length }) =>
     `Muster: ein Rapport misst ${along > 0 ? `${length(along)} längs` : ''}${along > 0 && across > 0 ? ', ' : ''}${across > 0 ? `${length(across)} quer` : ''}. Es läuft auf der Höhe „${say(level)}“ über die Nähte weiter; Partner dort zuerst stecken.`,

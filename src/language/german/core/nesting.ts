@@ -11,6 +11,8 @@ export const nesting: Entries<NestingPhrases> = {
     `${item} lässt sich nicht auflegen: Keine Richtung ist dafür erlaubt.`,
   'nesting.strip-without-width': ({ width }, { exact }) =>
     `Auf Stoff, der ${exact(width)} mm breit ist, lässt sich nichts auflegen: Gib eine Breite über 0 an.`,
+  'nesting.gap-negative': ({ gap }, { exact }) =>
+    `Mit ${exact(gap)} mm zwischen den Teilen lässt sich nichts auflegen: Gib 0 oder mehr an.`,
   'nesting.sheet-not-finite': ({ sheet }) =>
     `Es lässt sich nichts auflegen: Bogen ${sheet} hat keinen Umriss, oder eine Zahl davon oder von seinen Fehlern fehlt.`,
   'nesting.sheet-crosses-itself': ({ sheet }) =>

@@ -1,14 +1,14 @@
 import { mmPerInch } from '../../../core/base/index.ts';
-import type { PatternPhrases } from '../../../core/pattern/index.ts';
-import type { Entries, Tongue } from '../../catalogue.ts';
-import { nearInches } from '../../near-inches.ts';
+import { joinNames, type PatternPhrases } from '../../../core/pattern/index.ts';
+import { allowanceInWords } from '../../allowance-in-words.ts';
+import type { Entries } from '../../catalogue.ts';
 
 const sides = { right: 'rechte Körperseite', left: 'linke Körperseite', centre: 'Mitte' } as const;
 
-function allowanceOf(mm: number, { plain }: Tongue): string {
-  const { text, isExact } = nearInches(mm);
-  return `${plain(mm, 2)} mm (${isExact ? '' : 'etwa '}${text})`;
-}
+const cutTwins = {
+  mirrored: 'rechts und links zuschneiden, Schauseite oben:\nrechts wie es liegt, links gewendet',
+  alike: '2 × gleich zuschneiden, Schauseite oben:\nrechts und links',
+} as const;
 
 /** What stands on pieces and is wrong with them. */
 export const pattern: Entries<PatternPhrases> = {
@@ -58,11 +58,16 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.side-and-cut': ({ side }) => `${sides[side]} · 1 × zuschneiden, Schauseite oben`,
   'piece.side-and-cut-short': ({ side }) => `${sides[side]} · 1 × zuschneiden`,
   'piece.cut': '1 × zuschneiden, Schauseite oben',
+  'piece.cut-twins': ({ kind }) => cutTwins[kind],
+  'piece.cut-twins-short': '1 × rechts, 1 × links',
+  'piece.letters-of-twins': 'Buchstaben: rechts/links',
+  'piece.both': ({ names }, { say }) => names.map(say).reduce(joinNames),
   'piece.revision': ({ revision }) => `Stand ${revision}`,
-  'piece.allowance': ({ allowance }, tongue) => `Nahtzugabe ${allowanceOf(allowance, tongue)}`,
+  'piece.allowance': ({ allowance }, tongue) => `Nahtzugabe ${allowanceInWords(allowance, tongue)}`,
   'piece.no-allowance': 'Ohne Zugabe: auf der Linie schneiden',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
-    `${edges.map(tongue.say).join(', ')}: ${allowanceOf(allowance, tongue)}`,
+    `an ${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
+  'piece.edge-middle': ({ edge }, { say }) => `Mitte: ${say(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,
   'piece.sheet-of-all': 'Schnittteile',
