@@ -29,7 +29,11 @@ const webs = ['throat', 'bust', 'waist'].map((id) => rectangle(id, 120, 200, { m
 
 /** As much of a form as laying looks at. */
 function formOf(pieces = webs): Form {
-  return { pieces: [rectangle('sleeve', 120, 200, { material: 'arms' })], inside: { pieces }, flat: [{}] } as unknown as Form;
+  return {
+    pieces: [rectangle('sleeve', 120, 200, { material: 'arms' })],
+    inside: { pieces },
+    flat: [{}],
+  } as unknown as Form;
 }
 
 /** A worker that searches in this thread, told step by step what the page wants. */
@@ -90,9 +94,12 @@ describe('laying while it is looked at', () => {
   it('ends a search whose cloth is changed under it, and begins one for what is there', async () => {
     const { store, actions, worker, asked, show, seen } = openLaying();
     layWhenSeen(store, actions, worker);
-    show(formOf());
+    const form = formOf();
+    show(form);
     expect(store.getState().layWork.search).not.toBeNull();
     actions.setStock('webs', { stockWidth: 600 }, 'cloth');
+    expect(store.getState().layWork.search?.of.stock).toEqual({});
+    show(form);
     await vi.waitFor(() => expect(asked.filter(({ use }) => use === 'webs')).toHaveLength(2));
     await vi.waitFor(() => expect(seen()?.isSearched).toBe(true));
     expect(seen()?.plan?.ground.width).toBe(600);

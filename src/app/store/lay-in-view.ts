@@ -135,7 +135,7 @@ function look(
   const task = before?.task ?? layTask({ ...form, pieces }, use, of.stock);
   const rules = before?.rules ?? rulesOfLay(task);
   const { placed = [] } = of.stock;
-  const isWhole = task.pieces.every(({ id }) => placed.some(({ piece }) => piece === id));
+  const isWhole = rules.pieces.every(({ id }) => placed.some(({ piece }) => piece === id));
   const kept = isWhole ? planOfPlaces(rules, placed) : null;
   const common = { of, task, rules, keptLength: kept?.length ?? null };
   if (found && isSameKey(found.of, of))

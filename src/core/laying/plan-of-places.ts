@@ -13,7 +13,7 @@ import type { KeptPlace, LaidPiece, LayPlan, PrintGap } from './types.ts';
  * pieces that are no more are left out; pieces without a place are `left`. How the print goes on at the seams is measured on the cloth.
  */
 export function planOfPlaces(rules: LayRules, kept: readonly KeptPlace[]): LayPlan {
-  const { use, pieces, ground, print } = rules;
+  const { use, pieces, under, ground, print } = rules;
   const placed = pieces.flatMap(({ id }): LaidPiece[] => {
     const place = kept.find(({ piece }) => piece === id);
     return place ? [{ sheet: 0, isHeld: false, ...place }] : [];
@@ -21,7 +21,7 @@ export function planOfPlaces(rules: LayRules, kept: readonly KeptPlace[]): LayPl
   const sheetsUsed = placed.length === 0 ? 0 : 1 + Math.max(...placed.map(({ sheet }) => sheet));
   const last = placed.filter(({ sheet }) => sheet === sheetsUsed - 1);
   const length = Math.max(0, ...last.map((place) => boundsOnCloth(pieces, place).maxX));
-  const area = pieces.reduce((sum, { cutLine }) => sum + Math.abs(measurePolygonArea(cutLine)), 0);
+  const area = areaOf(pieces);
   const isRoll = ground.kind === 'roll';
   const sheets = ground.sheets.slice(0, sheetsUsed);
   return {
@@ -31,14 +31,19 @@ export function planOfPlaces(rules: LayRules, kept: readonly KeptPlace[]): LayPl
     ground,
     length,
     sheetsUsed,
-    area,
+    area: area + areaOf([...under.values()]),
     taken: isRoll
-      ? length * ground.width
+      ? length * ground.width * (ground.isFolded ? 2 : 1)
       : sheets.reduce((sum, { outline }) => sum + Math.abs(measurePolygonArea(outline)), 0),
     bound: isRoll ? leastLength(rules, area) : 0,
+    ...(ground.isFolded && { under: [...under].map(([piece, twin]) => ({ piece, twin: twin.id })) }),
     ...(print && { print: gapsOnCloth(rules, placed) }),
     evaluations: 0,
   };
+}
+
+function areaOf(pieces: readonly Piece[]): number {
+  return pieces.reduce((sum, { cutLine }) => sum + Math.abs(measurePolygonArea(cutLine)), 0);
 }
 
 function boundsOnCloth(pieces: readonly Piece[], place: LaidPiece) {

@@ -2,6 +2,7 @@ import { thinPolyline } from '../math/index.ts';
 import type { NestProblem } from '../nesting/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { findMeetings, type Meeting } from './find-meetings.ts';
+import { foldPieces } from './fold-pieces.ts';
 import { layGround } from './lay-ground.ts';
 import type { LayTask } from './lay-pieces.ts';
 import { type MatchedPrint, matchPrint, wayOfMeeting } from './match-print.ts';
@@ -14,7 +15,10 @@ import { findUse, type Use } from './uses.ts';
 export interface LayRules {
   readonly use: Use;
   readonly stock: Stock;
+  /** Those that are laid; on folded cloth one of each pair of twins. */
   readonly pieces: readonly Piece[];
+  /** On folded cloth: twins cut from the lower layer, by the piece above them. */
+  readonly under: ReadonlyMap<string, Piece>;
   readonly ground: LayGround;
   readonly meetings: readonly Meeting[];
   /** Where a print is carried over the seams. */
@@ -31,17 +35,21 @@ export interface LayRules {
 const FINE = 0.01;
 
 /** The rules of a task for who lays by hand. O(meetings · pieces). */
-export function rulesOfLay({ use: id, pieces, stock: given, motifs, budget }: LayTask): LayRules {
+export function rulesOfLay({ use: id, pieces: all, stock: given, motifs, budget }: LayTask): LayRules {
   const use = findUse(id);
   const { placed: _places, ...stock } = given;
   const ground = layGround(use, stock);
-  const meets = use.isCloth && wayOfMeeting(stock.print ?? {}) !== undefined;
+  const folded = ground.isFolded ? foldPieces(all) : undefined;
+  const pieces = folded?.laid ?? all;
+  // Nobody sees the lower layer.
+  const meets = use.isCloth && !folded && wayOfMeeting(stock.print ?? {}) !== undefined;
   const meetings = meets ? findMeetings(pieces) : [];
   const print = meets ? matchPrint(meetings, motifs, stock.print ?? {}) : undefined;
   return {
     use,
     stock,
     pieces,
+    under: folded?.under ?? new Map(),
     ground,
     meetings,
     ...(print && { print }),

@@ -74,6 +74,16 @@ export function ClothFields({ use: id, seen }: ClothFieldsProps) {
           onValue={(mm) => set({ selvedge: mm })}
         />
       )}
+      {use.isCloth && !stock.pieces && (
+        <label className="check-row">
+          <input
+            type="checkbox"
+            checked={options.isFolded}
+            onChange={(event) => set({ isFolded: event.target.checked || undefined })}
+          />
+          {words.folded}
+        </label>
+      )}
       {use.isCloth && <Ways id={id} stock={stock} />}
       <LengthRow
         name={words.gap}
@@ -88,10 +98,10 @@ export function ClothFields({ use: id, seen }: ClothFieldsProps) {
           <NumberChoice
             name={words.tolerance}
             id={`${id}-tolerance`}
-            value={options.tolerance}
-            offered={TOLERANCES.filter((angle) => angle <= LAYING_OPTIONS.tolerance.max)}
+            value={options.grainTolerance}
+            offered={TOLERANCES.filter((angle) => angle <= LAYING_OPTIONS.grainTolerance.max)}
             say={degrees}
-            onValue={(tolerance) => set({ tolerance })}
+            onValue={(grainTolerance) => set({ grainTolerance })}
           />
           <NumberChoice
             name={words.shrinkage}

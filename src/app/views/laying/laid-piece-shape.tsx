@@ -42,7 +42,8 @@ export function LaidPieceShape(props: LaidPieceShapeProps) {
   const numbers = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const actions = useActions();
-  const name = say(piece.name);
+  const twin = rules.under.get(piece.id);
+  const name = twin ? `${say(piece.name)} + ${say(twin.name)}` : say(piece.name);
   const outline = pathOnSheet(placePiece(piece.cutLine, place), bottom);
   const onKeyDown = (event: KeyboardEvent) => {
     const step = KEYS[event.key];
@@ -64,6 +65,7 @@ export function LaidPieceShape(props: LaidPieceShapeProps) {
   const notes = [
     place.isHeld ? words.plan.locked : '',
     isTurned ? words.plan.upsideDown : '',
+    rules.under.has(piece.id) ? words.plan.doubled : '',
     fault ? `, ${words.faults.mark[fault.kind]}` : '',
   ].join('');
   const label = words.plan.piece(name, numbers.length(minX, unit), numbers.length(minY, unit), notes);

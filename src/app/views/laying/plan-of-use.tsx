@@ -53,7 +53,7 @@ function WhatItTakes({ plan, seen }: { readonly plan: LayPlan; readonly seen: La
   const say = useSayInUnits();
   return (
     <ul className="lay-facts">
-      {tellOfPlan(plan, seen.of.stock).map((phrase) => (
+      {tellOfPlan(plan, seen.task.pieces, seen.of.stock).map((phrase) => (
         <li key={phrase.id}>{say(phrase)}</li>
       ))}
       <Bound plan={plan} />

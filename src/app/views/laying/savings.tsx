@@ -47,13 +47,15 @@ export function Savings({ use, seen }: SavingsProps) {
 }
 
 function offersFor({ of: { stock }, rules: { use } }: LaySeen): Offer[] {
-  const { ways, leastGap, tolerance } = withUsual(LAYING_OPTIONS, stock);
+  const { ways, leastGap, grainTolerance } = withUsual(LAYING_OPTIONS, stock);
   const print = stock.print ?? {};
   const isPrinted = withUsual(LAYING_OPTIONS.print, print).kind !== 'plain';
   const isOneWay = (ways ?? (isPrinted ? 'one' : 'both')) === 'one';
   return [
     ...(isOneWay ? [{ id: 'both' as const, change: { ways: 'both' as const } }] : []),
-    ...(tolerance < OFF_GRAIN ? [{ id: 'offGrain' as const, change: { tolerance: OFF_GRAIN } }] : []),
+    ...(grainTolerance < OFF_GRAIN
+      ? [{ id: 'offGrain' as const, change: { grainTolerance: OFF_GRAIN } }]
+      : []),
     ...((leastGap ?? use.gap) > 0 ? [{ id: 'noGap' as const, change: { leastGap: 0 } }] : []),
     ...(wayOfMeeting(print)
       ? [{ id: 'noMeeting' as const, change: { print: { ...print, meets: 'no' as const } } }]

@@ -45,7 +45,7 @@ export function SearchTools({ use, seen }: { readonly use: UseId; readonly seen:
           {words.keep}
         </button>
       )}
-      {!search && plan && !isKept && kept.length === seen.task.pieces.length && (
+      {!search && plan && !isKept && seen.keptLength !== null && (
         <button type="button" onClick={() => actions.forgetLay(use)}>
           {words.back}
         </button>

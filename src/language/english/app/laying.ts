@@ -29,6 +29,7 @@ export const laying = {
     piece: (name: string, along: string, across: string, notes: string) =>
       `${name}, ${along} from the cut end, ${across} from the selvedge${notes}`,
     locked: ', locked',
+    doubled: ', with its twin under it',
     upsideDown: ', top to the cut end',
     cutEnd: 'cut end',
     farEnd: 'far end',
@@ -82,6 +83,7 @@ export const laying = {
     length: 'Length of a sheet',
     clothLength: 'Length at hand',
     selvedge: 'Selvedge, not cut from',
+    folded: 'Folded along its length: a right and a left are cut through both layers',
     ways: 'Tops of the pieces',
     way: { usual: 'as usual', one: 'all to one end', both: 'to either end' },
     asUsual: (way: string) => `as usual: ${way}`,

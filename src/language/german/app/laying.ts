@@ -31,6 +31,7 @@ export const laying: typeof english = {
     piece: (name, along, across, notes) =>
       `${name}, ${along} von der Schnittkante, ${across} von der Webkante${notes}`,
     locked: ', festgesteckt',
+    doubled: ', sein Zwilling darunter',
     upsideDown: ', oben zur Schnittkante',
     cutEnd: 'Schnittkante',
     farEnd: 'fernes Ende',
@@ -84,6 +85,7 @@ export const laying: typeof english = {
     length: 'Länge einer Platte',
     clothLength: 'Vorhandene Länge',
     selvedge: 'Webkante, bleibt frei',
+    folded: 'Der Länge nach gefaltet: ein rechtes und ein linkes Teil werden durch beide Lagen geschnitten',
     ways: 'Oberkanten der Teile',
     way: { usual: 'wie üblich', one: 'alle zu einem Ende', both: 'zu beiden Enden' },
     asUsual: (way) => `wie üblich: ${way}`,
