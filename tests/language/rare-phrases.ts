@@ -32,7 +32,6 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   },
   'inside.throat-web-without-room': { room: 14, least: 50 },
   'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
-  'arm.measured': { state: 'flexed' },
   'measure.of-side': { measure: WAIST, side: 'left' },
   'filled.size-off': { level: WAIST, size: 'width', by: 4.5, isLess: true },
   'step.test-tube.reckoned': { growth: 0.0075 },

@@ -33,9 +33,10 @@ describe('overlap of two shapes', () => {
     for (let k = 0; k < 4000; k++) {
       const [a, b] = [pick(), pick()];
       const [dx, dy, epsilon] = [f((random() - 0.5) * reach), f((random() - 0.5) * reach), f(0.005 * reach)];
-      const found = byVectors!(a, b, dx, dy, epsilon);
+      const enough = random() < 0.5 ? Infinity : f(random() * reach * reach * 0.01);
+      const found = byVectors!(a, b, dx, dy, epsilon, enough);
       if (found > 0) met++;
-      if (!Object.is(found, byLoops(a, b, dx, dy, epsilon))) throw new Error(`${a} ${b} ${dx} ${dy}`);
+      if (!Object.is(found, byLoops(a, b, dx, dy, epsilon, enough))) throw new Error(`${a} ${b} ${dx} ${dy}`);
     }
     expect(met).toBeGreaterThan(400);
     expect(met).toBeLessThan(3600);
@@ -53,7 +54,7 @@ describe('overlap of two shapes', () => {
       const common = Math.abs(
         areaPathsD(intersectD([pathOf(shapes[a].grown)], [moved], FillRule.NonZero, 3)),
       );
-      const found = overlap(HEAD * a, HEAD * b, dx, dy, 10) > 0;
+      const found = overlap(HEAD * a, HEAD * b, dx, dy, 10, Infinity) > 0;
       // Touching within rounding may be told either way.
       if (common > 1) expect(found).toBe(true);
       else if (common === 0) expect(found).toBe(false);

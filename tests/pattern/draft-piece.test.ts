@@ -315,7 +315,7 @@ describe('allowances', () => {
     const drafted = draft(input, { allowanceByEdge: { neck: 0 } });
     expect(drafted.notches).toHaveLength(0);
     expect(distanceTo(drafted.cutLine, true, 100, 0)).toBeLessThan(1e-3);
-    expect(drafted.texts.map(({ text }) => text)).toContain('middle of neck');
+    expect(drafted.texts.map(({ text }) => text)).toContain('mid neck');
   });
 
   it('that cover the piece are an issue with the missing width', () => {

@@ -45,8 +45,9 @@ function placesOf(piece: Piece): { name: string; ends: [number, number] }[] {
     for (const seam of seams.filter((one) => one.name === letter)) {
       const near = slits.filter((slit) => nearest(seam.points, slit[2], slit[3]).off < 40);
       if (near.length === 0) continue;
-      const middle = near[Math.floor(near.length / 2)];
-      const { along, length } = nearest(seam.points, middle[2], middle[3]);
+      const places = near.map((slit) => nearest(seam.points, slit[2], slit[3]));
+      const along = places.reduce((sum, place) => sum + place.along, 0) / places.length;
+      const [{ length }] = places;
       found.push({ name, ends: [Math.min(along, length - along), Math.max(along, length - along)] });
     }
   }

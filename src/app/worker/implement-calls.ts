@@ -3,7 +3,7 @@ import { type Result, type Say, success } from '../../core/base/index.ts';
 import { fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import { type Form, worstZones } from '../../core/form/index.ts';
-import { createPipeline, type MakeOptions } from '../../core/pipeline/index.ts';
+import { createPipeline, type MakeOptions, type Pipeline } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
@@ -27,16 +27,17 @@ export interface Surroundings {
   readonly readFont: () => Promise<Uint8Array>;
 }
 
-/** What the worker does for each call of the table. What it throws is told on the page's side. */
-export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
-  const pipeline = createPipeline();
-  const make = async (
-    project: Project,
-    wish: MakeWish,
-    voice: Voice,
-    stopFlag: StopFlag,
-    onProgress?: OnProgress,
-  ): Promise<Result<Form>> => {
+type Make = (
+  project: Project,
+  wish: MakeWish,
+  voice: Voice,
+  stopFlag: StopFlag,
+  onProgress?: OnProgress,
+) => Promise<Result<Form>>;
+
+/** Makes forms, with the second worker's help where there is one. */
+function createMaker(pipeline: Pipeline, runElsewhere: RunJobs | null): Make {
+  return async (project, wish, voice, stopFlag, onProgress) => {
     const options: MakeOptions = {
       ...wish,
       speaker: await findSpeaker(voice),
@@ -50,7 +51,12 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       ? await pipeline.makeFormShared(project, options, (jobs) => runElsewhere(jobs, stopFlag))
       : pipeline.makeForm(project, options);
   };
+}
 
+/** What the worker does for each call of the table. What it throws is told on the page's side. */
+export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
+  const pipeline = createPipeline();
+  const make = createMaker(pipeline, runElsewhere);
   /** What is made of the form that files are written of. */
   const ofFilled = async <T>(
     project: Project,

@@ -69,7 +69,9 @@ export function* layPieces(task: LayTask): Generator<LayProgress, Result<LayPlan
       return failure(last.issues.map((issue) => ({ ...issue, path: `${task.use}.${issue.path}` })));
     const plan = told(last.value);
     const unseen = wantsToMeet && folded ? [printOnFold(task.use)] : [];
-    return success(plan, [...last.issues, ...unseen, ...issuesOf(plan, task)]);
+    // Pieces without room are told by their names.
+    const rest = last.issues.filter(({ code }) => code !== 'no-room');
+    return success(plan, [...rest, ...unseen, ...issuesOf(plan, task)]);
   }
 }
 

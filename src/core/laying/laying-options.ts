@@ -47,5 +47,6 @@ export const LAYING_OPTIONS = {
   shrinkage: { unit: 'share', min: 0, max: 0.2, usual: 0.03 },
   /** Of interfacing and lining: fused to, or cut with, the laid length of the shell's cloth; else laid for itself. Read in `lay-tasks`. */
   follows: { usual: true },
+  /** Read in `match-print`. */
   print: PRINT,
 } as const satisfies OptionTable;

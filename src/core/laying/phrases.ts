@@ -29,7 +29,6 @@ interface Faults {
 /** On a drawn plan, and beside it. mm, shares. */
 interface Lettering {
   readonly 'lay.title': { readonly project: string };
-  readonly 'lay.heading': OfUse;
   readonly 'lay.roll': { readonly length: number; readonly width: number; readonly wasted: number };
   readonly 'lay.sheets': {
     readonly sheets: number;

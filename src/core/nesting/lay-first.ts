@@ -91,6 +91,7 @@ function openBySize(layout: Prepared['layout'], colliding = false): number[] {
 function layFreely({ layout, random, seeker }: Search, body: number): void {
   const { stances } = layout.bodies[body];
   const place = { x: 0, y: 0 };
+  layout.aim(body);
   for (let zone = 0; zone < layout.zones.length; zone++) {
     const { left, right, bottom, top } = layout.zones[zone];
     let best = { stance: -1, x: Infinity, y: 0 };

@@ -42,6 +42,7 @@ function tryAt(
   place: { x: number; y: number },
 ): boolean {
   if (!layout.fit(body, turn, 0, x, y, place)) return false;
+  layout.aim(body);
   if (layout.judge(body, turn, place.x, place.y, 0) > 0) return false;
   layout.lay(body, turn, place.x, place.y);
   return true;

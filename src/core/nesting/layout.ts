@@ -31,14 +31,37 @@ export interface Body {
   readonly moves: boolean;
 }
 
-/** Overlap of two shapes, as `overlapProxy`; places are indices of shapes. */
-export type OverlapOf = (a: number, b: number, dx: number, dy: number, epsilon: number) => number;
+/** Overlap of two shapes, as `overlapProxy`; places in heads. */
+export type OverlapOf = (
+  a: number,
+  b: number,
+  dx: number,
+  dy: number,
+  epsilon: number,
+  enough: number,
+) => number;
 
 export interface Snapshot {
   readonly isLaid: Uint8Array;
   readonly stance: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
+}
+
+/** What is asked of the others while places of one body are judged, the heaviest first. */
+interface Aimed {
+  readonly other: Int32Array;
+  readonly shape: Int32Array;
+  readonly heaviness: Float64Array;
+  readonly left: Float64Array;
+  readonly bottom: Float64Array;
+  readonly right: Float64Array;
+  readonly top: Float64Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Weight of the pair times both sizes. */
+  readonly factor: Float64Array;
+  readonly epsilon: Float64Array;
 }
 
 /** Beyond this share of the height an item may stand out of its zone: what rounding to single precision takes. */
@@ -68,6 +91,8 @@ export class Layout {
   private readonly rights: Float64Array;
   private readonly tops: Float64Array;
   private readonly shapeOf: Int32Array;
+  private readonly aimed: Aimed;
+  private aimedCount = 0;
   private readonly shapeBoxes: Float64Array;
   private readonly diameters: Float64Array;
   private readonly sizes: Float64Array;
@@ -84,6 +109,13 @@ export class Layout {
     this.count = n;
     this.stance = new Int32Array(n);
     this.shapeOf = new Int32Array(n);
+    this.aimed = {
+      ...{ other: new Int32Array(n), shape: new Int32Array(n), heaviness: new Float64Array(n) },
+      ...{ left: new Float64Array(n), bottom: new Float64Array(n) },
+      ...{ right: new Float64Array(n), top: new Float64Array(n) },
+      ...{ x: new Float64Array(n), y: new Float64Array(n) },
+      ...{ factor: new Float64Array(n), epsilon: new Float64Array(n) },
+    };
     this.x = new Float64Array(n);
     this.y = new Float64Array(n);
     this.isLaid = new Uint8Array(n);
@@ -99,37 +131,82 @@ export class Layout {
     this.sizes = Float64Array.from(first, ({ hullArea }) => Math.sqrt(Math.sqrt(hullArea)));
   }
 
-  /** Weighted loss of a body at a place; stops once it is above `bound`. */
+  /**
+   * Makes ready to judge places of a body: the others, what weighs most and is largest first, since most places are dismissed
+   * after few of them. To be called again when another has moved or weights have changed.
+   */
+  aim(body: number): void {
+    const { count, sizes, weights, aimed } = this;
+    let n = 0;
+    for (let j = 0; j < count; j++) {
+      if (!this.isLaid[j] || j === body) continue;
+      const heaviness = weights[body * count + j] * sizes[j];
+      let at = n++;
+      for (; at > 0 && aimed.heaviness[at - 1] < heaviness; at--) {
+        aimed.heaviness[at] = aimed.heaviness[at - 1];
+        aimed.other[at] = aimed.other[at - 1];
+      }
+      aimed.heaviness[at] = heaviness;
+      aimed.other[at] = j;
+    }
+    for (let k = 0; k < n; k++) {
+      const j = aimed.other[k];
+      aimed.left[k] = this.lefts[j];
+      aimed.bottom[k] = this.bottoms[j];
+      aimed.right[k] = this.rights[j];
+      aimed.top[k] = this.tops[j];
+      aimed.x[k] = this.x[j];
+      aimed.y[k] = this.y[j];
+      aimed.shape[k] = this.shapeOf[j];
+      aimed.factor[k] = weights[body * count + j] * sizes[j] * sizes[body];
+      aimed.epsilon[k] = this.epsilonOf(body, j);
+    }
+    this.aimedCount = n;
+  }
+
+  /** Weighted loss, at a place, of the body aimed at; or Infinity once it is above `bound`. */
   judge(body: number, stance: number, x: number, y: number, bound: number): number {
     this.evaluations++;
-    const { lefts, bottoms, rights, tops, count, weights, shapeBoxes } = this;
+    const { aimed, aimedCount, shapeBoxes } = this;
+    const { left: lefts, bottom: bottoms, right: rights, top: tops } = aimed;
     const { shape } = this.bodies[body].stances[stance];
     const left = x + shapeBoxes[4 * shape];
     const bottom = y + shapeBoxes[4 * shape + 1];
     const right = x + shapeBoxes[4 * shape + 2];
     const top = y + shapeBoxes[4 * shape + 3];
     let total = 0;
-    for (let j = 0; j < count; j++) {
-      if (lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom) continue;
-      if (j === body) continue;
-      const loss = this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
-      if (loss === 0) continue;
-      total += weights[body * count + j] * loss;
-      if (total > bound) return total;
+    for (let k = 0; k < aimedCount; k++) {
+      if (lefts[k] >= right || rights[k] <= left || bottoms[k] >= top || tops[k] <= bottom) continue;
+      const [dx, dy, epsilon] = [aimed.x[k] - x, aimed.y[k] - y, aimed.epsilon[k]];
+      // Overlap from which on the loss is above the bound, so that it need not be known any better.
+      const rest = (bound - total) / aimed.factor[k];
+      const enough = Math.fround(rest * rest - epsilon * epsilon);
+      const overlap = this.overlapAt(shape, aimed.shape[k], dx, dy, epsilon, enough);
+      if (overlap === 0) continue;
+      if (overlap > enough) return Infinity;
+      total += Math.sqrt(overlap + epsilon * epsilon) * aimed.factor[k];
+      if (total > bound) return Infinity;
     }
     return total;
   }
 
-  private lossOf(body: number, shape: number, j: number, dx: number, dy: number): number {
-    const other = this.shapeOf[j];
-    const epsilon = Math.fround(DECAY * Math.max(this.diameters[body], this.diameters[j]));
-    let overlap = this.overlapOf(HEAD * shape, HEAD * other, Math.fround(dx), Math.fround(dy), epsilon);
-    if (overlap <= 0) {
-      if (!this.mayHold(shape, other, dx, dy)) return 0;
-      if (!isOneInside(this.shapes[shape], this.shapes[other], dx, dy)) return 0;
-      overlap = -overlap;
-    }
-    return Math.sqrt(overlap + epsilon * epsilon) * this.sizes[body] * this.sizes[j];
+  private epsilonOf(a: number, b: number): number {
+    return Math.fround(DECAY * Math.max(this.diameters[a], this.diameters[b]));
+  }
+
+  private lossOf(body: number, j: number): number {
+    const epsilon = this.epsilonOf(body, j);
+    const [dx, dy] = [this.x[j] - this.x[body], this.y[j] - this.y[body]];
+    const overlap = this.overlapAt(this.shapeOf[body], this.shapeOf[j], dx, dy, epsilon, Infinity);
+    return overlap === 0 ? 0 : Math.sqrt(overlap + epsilon * epsilon) * this.sizes[body] * this.sizes[j];
+  }
+
+  /** 0 where shapes a and b, moved by (dx, dy), do not meet. */
+  private overlapAt(a: number, b: number, dx: number, dy: number, epsilon: number, enough: number): number {
+    const overlap = this.overlapOf(HEAD * a, HEAD * b, Math.fround(dx), Math.fround(dy), epsilon, enough);
+    if (overlap > 0) return overlap;
+    if (!this.mayHold(a, b, dx, dy) || !isOneInside(this.shapes[a], this.shapes[b], dx, dy)) return 0;
+    return -overlap;
   }
 
   /** True when the box of one lies in that of the other. */
@@ -149,13 +226,11 @@ export class Layout {
   lay(body: number, stance: number, x: number, y: number): void {
     const { lefts, bottoms, rights, tops, count, losses } = this;
     this.put(body, stance, x, y);
-    const shape = this.shapeOf[body];
     const [left, bottom, right, top] = [lefts[body], bottoms[body], rights[body], tops[body]];
     for (let j = 0; j < count; j++) {
       const isApart = lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom;
       const areBothHeld = !this.bodies[body].moves && !this.bodies[j].moves;
-      const loss =
-        isApart || areBothHeld || j === body ? 0 : this.lossOf(body, shape, j, this.x[j] - x, this.y[j] - y);
+      const loss = isApart || areBothHeld || j === body ? 0 : this.lossOf(body, j);
       losses[body * count + j] = loss;
       losses[j * count + body] = loss;
     }

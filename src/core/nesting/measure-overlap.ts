@@ -26,7 +26,7 @@ export function measureOverlap(shapes: readonly Shape[]): OverlapOf {
 
 export function overlapByLoops(shapes: readonly Shape[]): OverlapOf {
   const memory = packShapes(shapes, (bytes) => new ArrayBuffer(bytes));
-  return (a, b, dx, dy, epsilon) => overlapProxy(memory, a, b, dx, dy, epsilon);
+  return (a, b, dx, dy, epsilon, enough) => overlapProxy(memory, a, b, dx, dy, epsilon, enough);
 }
 
 /** Nothing where vectors may not be used. */
@@ -42,7 +42,7 @@ export function overlapByVectors(shapes: readonly Shape[]): OverlapOf | undefine
     });
     const instance = new WebAssembly.Instance(module, { a: { memory: memory! } });
     const overlap = instance.exports.overlap as OverlapOf;
-    return (a, b, dx, dy, epsilon) => overlap(4 * a, 4 * b, dx, dy, epsilon);
+    return (a, b, dx, dy, epsilon, enough) => overlap(4 * a, 4 * b, dx, dy, epsilon, enough);
   } catch {
     return undefined;
   }

@@ -5,14 +5,14 @@ import { type Code, get, i32, load, loadF32, loadI32, loadSplat, set, tee } from
  * The bytes of a WebAssembly module with one function, `overlap`, which is `overlapProxy` four lanes at a time: the same numbers are
  * added in the same order, so that the same bits come out.
  *
- * Parameters: 0 bytes to the head of a, 1 to that of b (i32); 2 dx, 3 dy, 4 epsilon (f32). The memory is that of `packShapes`.
+ * Parameters: 0 bytes to the head of a, 1 to that of b (i32); 2 dx, 3 dy, 4 epsilon, 5 enough (f32). The memory is that of `packShapes`.
  * Source: WebAssembly Core Specification 2.0 (2022).
  */
 export function overlapModule(): Uint8Array<ArrayBuffer> {
   const { I32, F32, V128 } = wasm;
   return wasm.moduleOf(
     'overlap',
-    [I32, I32, F32, F32, F32],
+    [I32, I32, F32, F32, F32, F32],
     F32,
     [
       [I32_COUNT, I32],
@@ -23,19 +23,19 @@ export function overlapModule(): Uint8Array<ArrayBuffer> {
   );
 }
 
-const [A, B, DX, DY, EPSILON] = [0, 1, 2, 3, 4];
+const [A, B, DX, DY, EPSILON, ENOUGH] = [0, 1, 2, 3, 4, 5];
 /** Place in a; place in b; ends of both; lanes left; boxes of a and of b. */
-const [AT, TO, END_A, END_B, LEFT, BOX_A, BOX_B, FROM, WHOLE] = [5, 6, 7, 8, 9, 10, 11, 12, 13];
+const [AT, TO, END_A, END_B, LEFT, BOX_A, BOX_B, FROM, WHOLE] = [6, 7, 8, 9, 10, 11, 12, 13, 14];
 const I32_COUNT = 9;
-const SUM = 14;
+const SUM = 15;
 const F32_COUNT = 1;
 /** Of circles: one of a in all lanes; sums; deepest; decay; depth. */
 const [X, Y, R, SUMS, MOST, EPS, SQUARE, TWICE, DEPTH, OTHER, U, V] = [
-  15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26,
+  16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27,
 ];
 /** Of edges, where circles are done with: p, q in all lanes; their box; r, s; r − p. */
-const [PX, PY, QX, QY, X0, X1, Y0, Y1, RX, RY, SX, SY] = [15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26];
-const [DX4, DY4, REACH, CLOTH, AX, AY, MISS, VX, VY] = [27, 28, 29, 30, 31, 32, 33, 34, 35];
+const [PX, PY, QX, QY, X0, X1, Y0, Y1, RX, RY, SX, SY] = [16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27];
+const [DX4, DY4, REACH, CLOTH, AX, AY, MISS, VX, VY] = [28, 29, 30, 31, 32, 33, 34, 35, 36];
 const V128_COUNT = 21;
 
 /** Fours of 48 bytes of circles, 64 of edges, 16 of boxes. */
@@ -43,11 +43,13 @@ const [CIRCLES, BOX] = [48, 16];
 
 /**
  * 1 the decay in all lanes; 2 for each circle of a, moved by −d; 3 for each four of circles of b: depth = r + other − distance,
- * 4 the smaller radius times the depth, decayed below epsilon, onto the sums; 5 the sum of lanes; given back where circles meet.
+ * 4 the smaller radius times the depth, decayed below epsilon, onto the sums; 5 the sum
+ * of lanes, which is enough or not; 6 given back where circles meet.
  */
 function overCircles(): Code {
   const all = (code: Code, to: number): Code => [...code, ...wasm.SPLAT, ...set(to)];
   const square = (local: number): Code => [...get(local), ...get(local), ...wasm.MULTIPLY];
+  const meets = [...get(MOST), ...wasm.f32(0), ...wasm.SPLAT, ...wasm.GREATER, ...wasm.ANY_TRUE];
   return [
     // 1
     ...all(get(EPSILON), EPS),
@@ -83,6 +85,10 @@ function overCircles(): Code {
           wasm.advance(TO, CIRCLES),
           [...get(TO), ...get(END_B), ...wasm.I32_EQUAL, ...wasm.I32_EQUALS_ZERO, ...wasm.breakIf(0)],
         ),
+        // 5
+        [...get(SUMS), ...get(SUMS), ...get(SUMS), ...wasm.shuffle(2, 3, 0, 1), ...wasm.ADD, ...tee(U)],
+        [...wasm.lane(0), ...get(U), ...wasm.lane(1), ...wasm.F32_ADD, ...tee(SUM)],
+        [...get(ENOUGH), ...wasm.F32_GREATER, ...meets, ...wasm.I32_AND, ...wasm.breakIf(1)],
         wasm.advance(AT, 4),
         [
           ...get(AT),
@@ -94,10 +100,8 @@ function overCircles(): Code {
         [...get(LEFT), ...i32(1), ...wasm.I32_SUBTRACT, ...set(LEFT), ...wasm.again(0)],
       ),
     ),
-    // 5
-    ...[...get(SUMS), ...get(SUMS), ...get(SUMS), ...wasm.shuffle(2, 3, 0, 1), ...wasm.ADD, ...tee(SUMS)],
-    ...[...wasm.lane(0), ...get(SUMS), ...wasm.lane(1), ...wasm.F32_ADD, ...set(SUM)],
-    ...[...get(MOST), ...wasm.f32(0), ...wasm.SPLAT, ...wasm.GREATER, ...wasm.ANY_TRUE],
+    // 6
+    ...meets,
     ...wasm.when(get(SUM), wasm.GIVE_BACK),
     ...[...get(SUM), ...wasm.F32_NEGATE, ...set(SUM)],
   ];

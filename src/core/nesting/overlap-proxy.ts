@@ -21,7 +21,7 @@ const f = Math.fround;
 /**
  * How far shapes a and b (places in `heads`) overlap, b moved by (dx, dy): a sum over pairs of circles that grows with how
  * deep they meet, positive where the shapes share a point (circles meet, or edges touch), else the negative of that sum. Square
- * length. Every number is single precision and lanes are summed in the order of the kernel, which gives the same bits.
+ * length. Where circles meet, the sum is broken off once it is more than `enough`. Every number is single precision and lanes are summed in the order of the kernel, which gives the same bits.
  * Sources: arXiv:2509.13329 (inscribed circles as measure of overlap, and its decay beyond touching).
  */
 export function overlapProxy(
@@ -31,13 +31,14 @@ export function overlapProxy(
   dx: number,
   dy: number,
   epsilon: number,
+  enough: number,
 ): number {
-  const circles = sumOverCircles(memory, a, b, dx, dy, epsilon);
+  const circles = sumOverCircles(memory, a, b, dx, dy, epsilon, enough);
   if (circles > 0) return circles;
   return doOutlinesTouch(memory, a, b, dx, dy) ? -circles : circles;
 }
 
-/** Negative where no two circles meet. */
+/** Negative where no two circles meet; only so far as it is `enough`. */
 function sumOverCircles(
   { heads, floats }: ShapeMemory,
   a: number,
@@ -45,6 +46,7 @@ function sumOverCircles(
   dx: number,
   dy: number,
   epsilon: number,
+  enough: number,
 ): number {
   const startA = heads[a] >> 2;
   const startB = heads[b] >> 2;
@@ -53,6 +55,7 @@ function sumOverCircles(
   const twice = f(2 * epsilon);
   let [s0, s1, s2, s3] = [0, 0, 0, 0];
   let meets = false;
+  let sum = 0;
   const term = (at: number, x: number, y: number, r: number): number => {
     const ux = f(floats[at] - x);
     const uy = f(floats[at + 4] - y);
@@ -73,8 +76,9 @@ function sumOverCircles(
       s2 = f(s2 + term(to + 2, x, y, r));
       s3 = f(s3 + term(to + 3, x, y, r));
     }
+    sum = f(f(s0 + s2) + f(s1 + s3));
+    if (meets && sum > enough) break;
   }
-  const sum = f(f(s0 + s2) + f(s1 + s3));
   return meets ? sum : -sum;
 }
 

@@ -46,6 +46,7 @@ export class Seeker {
   move(body: number): void {
     const { layout } = this;
     this.held = 0;
+    layout.aim(body);
     const zone = layout.zoneAt(layout.x[body]);
     const before = layout.weightedLossOf(body);
     this.keep(before, layout.stance[body], zone, layout.x[body], layout.y[body], body);
@@ -61,6 +62,7 @@ export class Seeker {
   /** Seeks a place anywhere, for a body that has none. False when no turn fits any zone. */
   settle(body: number): boolean {
     this.held = 0;
+    this.layout.aim(body);
     this.sampleAnywhere(body);
     if (this.held === 0) return false;
     const [found] = this.best;

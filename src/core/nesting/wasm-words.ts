@@ -48,6 +48,7 @@ export const I32_MULTIPLY: Code = [0x6c];
 export const I32_AND: Code = [0x71];
 export const I32_SHIFT_LEFT: Code = [0x74];
 
+export const F32_GREATER: Code = [0x5e];
 export const F32_NEGATE: Code = [0x8c];
 export const F32_ADD: Code = [0x92];
 export const F32_SUBTRACT: Code = [0x93];

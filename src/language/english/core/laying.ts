@@ -41,7 +41,6 @@ export const laying: Entries<LayingPhrases> = {
     `The ${stocks[use]} is folded, so nobody sees where its print lies on the lower layer. Lay it single to meet the print at the seams.`,
 
   'lay.title': ({ project }) => `Lay plans – ${project}`,
-  'lay.heading': ({ use }, { say }) => say({ id: `use.${use}`, values: {} }),
   'lay.roll': ({ length: used, width, wasted }, { length, percent }) =>
     `Takes ${length(used)} of cloth ${length(width)} wide; ${percent(wasted, 0)} falls off.`,
   'lay.sheets': ({ sheets, length: long, width, wasted }, { length, percent }) =>

@@ -67,7 +67,7 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.no-allowance': 'No allowance: cut on the line',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
     `at ${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
-  'piece.edge-middle': ({ edge }, { inSentence }) => `middle of ${inSentence(edge)}`,
+  'piece.edge-middle': ({ edge }, { inSentence }) => `mid ${inSentence(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,
   'piece.sheet-of-all': 'Pieces',

@@ -43,7 +43,6 @@ export const laying: Entries<LayingPhrases> = {
     `${named(use)} liegt im Bruch; niemand sieht, wo das Muster auf der unteren Lage liegt. Einfach legen, wenn das Muster an den Nähten weiterlaufen soll.`,
 
   'lay.title': ({ project }) => `Legepläne – ${project}`,
-  'lay.heading': ({ use }, { say }) => say({ id: `use.${use}`, values: {} }),
   'lay.roll': ({ length: used, width, wasted }, { length, percent }) =>
     `Braucht ${length(used)} von ${length(width)} breitem Stoff; ${percent(wasted, 0)} sind Verschnitt.`,
   'lay.sheets': ({ sheets, length: long, width, wasted }, { length, percent }) =>

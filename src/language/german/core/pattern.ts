@@ -67,7 +67,7 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.no-allowance': 'Ohne Zugabe: auf der Linie schneiden',
   'piece.allowance-of': ({ edges, allowance }, tongue) =>
     `an ${edges.map(tongue.say).join(', ')}: ${allowanceInWords(allowance, tongue)}`,
-  'piece.edge-middle': ({ edge }, { say }) => `Mitte: ${say(edge)}`,
+  'piece.edge-middle': ({ edge }, { say }) => `Mitte ${say(edge)}`,
   'piece.edge-mark': ({ edge, number }, { say }) => `${say(edge)} ${number}`,
   'piece.sheet': ({ project, material }, { say }) => `${project} – ${say(material)}`,
   'piece.sheet-of-all': 'Schnittteile',
