@@ -1,14 +1,15 @@
 import { useThree } from '@react-three/fiber';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { CanvasTexture, LinearMipmapLinearFilter, RepeatWrapping, SRGBColorSpace, type Texture } from 'three';
 import { useStore } from 'zustand';
 import type { Form } from '../../core/form/index.ts';
-import { findUse } from '../../core/laying/index.ts';
+import { findUse, type LayPlan } from '../../core/laying/index.ts';
 import {
   type AppState,
   type AppStore,
   isLaid,
   isShown,
+  type LaySeen,
   layInView,
   type PrintTile,
   printTileOf,
@@ -37,7 +38,8 @@ export function useLaidPrint(form: Form, store: AppStore): LaidPrint | null {
   const invalidate = useThree((state) => state.invalidate);
   const texture = useMemo(() => (tile ? textureOf(tile) : null), [tile]);
   useEffect(() => () => texture?.dispose(), [texture]);
-  const plan = seen?.plan;
+  const isSearched = useStore(store, ({ layWork }) => layWork.search?.use === seen?.rules.use.id);
+  const plan = useSettledPlan(seen, isSearched);
   // A plan of other panels than those on the body is not shown on them.
   const isPresent = seen?.of.pieces === form.pieces;
   const places = useMemo(
@@ -48,6 +50,16 @@ export function useLaidPrint(form: Form, store: AppStore): LaidPrint | null {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another print is to be drawn
   useEffect(invalidate, [laid, invalidate]);
   return laid;
+}
+
+/** While a search goes on the first plan it found, then its last: a body drawn for each would keep the page waiting. */
+function useSettledPlan(seen: LaySeen | null, isSearched: boolean): LayPlan | null {
+  const drawn = useRef<{ readonly of: LaySeen['of']; readonly plan: LayPlan } | null>(null);
+  const held = drawn.current;
+  if (!seen?.plan) return null;
+  if (isSearched && held?.of === seen.of) return held.plan;
+  drawn.current = { of: seen.of, plan: seen.plan };
+  return seen.plan;
 }
 
 /** The cloth looked at, if panels are cut from it; else the shell's. */

@@ -94,7 +94,12 @@ export async function seekLay(
     const state = store.getState();
     return isUnderWay(state.layWork, search) && layInView(state, use)?.of === seen.of;
   };
-  const better = (plan: LayPlan) => (best && !isShorter(plan, best) ? best : plan);
+  let shown = best;
+  // The same plan comes again and again as another object: what is drawn of it stays.
+  const better = (plan: LayPlan) => {
+    if (!shown || isShorter(plan, shown)) shown = plan;
+    return shown;
+  };
   actions.beginLay(search);
   const found = await worker.layPieces(task, ({ plan, share }) => {
     const isOn = isWanted();

@@ -3,7 +3,7 @@ import { type LayPlan, type LayTask, layPieces } from '../../core/laying/index.t
 import type { OnLaid } from '../calls/index.ts';
 
 /** So often the page is told of the search and asked about it, ms; until it answers, other calls have their turn. */
-const EVERY_MS = 80;
+const EVERY_MS = 150;
 
 /** Searches until the budget is spent or the page has enough: then the best plan so far, or a failure without issues. */
 export async function layWhileWanted(task: LayTask, onLaid: OnLaid): Promise<Result<LayPlan>> {

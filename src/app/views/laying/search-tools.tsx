@@ -20,7 +20,7 @@ export function SearchTools({ use, seen }: { readonly use: UseId; readonly seen:
             <span>{words.looking}</span>
             <progress value={search.share} max={1} />
           </label>
-          <button type="button" onClick={services.stopLaying}>
+          <button type="button" className="plain" onClick={services.stopLaying}>
             {words.stop}
           </button>
         </>
@@ -46,7 +46,7 @@ export function SearchTools({ use, seen }: { readonly use: UseId; readonly seen:
         </button>
       )}
       {!search && plan && !isKept && seen.keptLength !== null && (
-        <button type="button" onClick={() => actions.forgetLay(use)}>
+        <button type="button" className="plain" onClick={() => actions.forgetLay(use)}>
           {words.back}
         </button>
       )}
