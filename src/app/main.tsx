@@ -6,6 +6,7 @@ import { askWorker } from './ask-worker.ts';
 import { canDrawInSpace } from './can-draw-in-space.ts';
 import { keepExample } from './keep-example.ts';
 import { keepForOffline } from './keep-for-offline.ts';
+import { layWhenSeen } from './lay-when-seen.ts';
 import { openFirst } from './open-first.ts';
 import { createServices, demos, loadSpeech } from './services/index.ts';
 import {
@@ -55,6 +56,7 @@ async function start(): Promise<void> {
     },
   });
   askWorker(store, actions, worker);
+  layWhenSeen(store, actions, worker);
   if (canDrawInSpace) keepExample(store, actions, worker, demos);
   keepForOffline(store);
   watchTabs(store, actions);

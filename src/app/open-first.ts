@@ -5,6 +5,7 @@ import {
   type BodyDatabase,
   type KeyValueStore,
   keepBodies,
+  keepClothPhoto,
   keepPhotos,
   keepProject,
   readKeptBodyId,
@@ -97,8 +98,10 @@ async function keepInDatabase(opening: FirstOpening, serialize: Serialize): Prom
       warn(messages().photoUnreadable(sides.map((side) => views[side]).join(', ')));
     },
   });
+  keepClothPhoto(store, database, (reason) => warn(messages().refusesPhoto(reason)));
   // A body is kept once it has a photo, even if nothing of it was changed.
   store.subscribe((now, before) => {
-    if (now.photos !== before.photos && now.bodyId === before.bodyId) void bodies.flush();
+    const isOther = now.photos !== before.photos || now.clothPhoto !== before.clothPhoto;
+    if (isOther && now.bodyId === before.bodyId) void bodies.flush();
   });
 }

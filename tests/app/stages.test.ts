@@ -12,6 +12,7 @@ const none: Layers = {
   arms: false,
   veil: false,
   cloth: false,
+  print: false,
 };
 const all = Object.fromEntries(Object.keys(none).map((id) => [id, true])) as unknown as Layers;
 
@@ -26,6 +27,7 @@ const shown = {
   panels: ['', 'seams cloth', 'strain'],
   inside: ['inside', 'cloth', ''],
   cutting: ['', 'seams cloth', ''],
+  laying: ['', 'seams cloth', 'print'],
   making: ['', 'seams cloth', ''],
   checking: ['', 'seams levels cloth', ''],
 };
@@ -51,8 +53,8 @@ describe('the stages of the workroom', () => {
     // A draft ends with the shape, with flat panels, or with pieces.
     const missing = (...stages: string[]) =>
       STAGES.filter(({ draftTo }) => !reaches({ stages } as unknown as Form, draftTo)).map(({ id }) => id);
-    expect(missing('tape', 'body', 'seams')).toEqual(['seams', 'panels', 'cutting']);
-    expect(missing('tape', 'body', 'seams', 'panels')).toEqual(['panels', 'cutting']);
+    expect(missing('tape', 'body', 'seams')).toEqual(['seams', 'panels', 'cutting', 'laying']);
+    expect(missing('tape', 'body', 'seams', 'panels')).toEqual(['panels', 'cutting', 'laying']);
     expect(missing('tape', 'body', 'seams', 'panels', 'cutting')).toEqual([]);
   });
 });

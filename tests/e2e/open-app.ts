@@ -49,6 +49,7 @@ export const STAGE_NAMES = [
   'Panels',
   'Inside',
   'Cutting',
+  'Laying',
   'Making',
   'Checking',
 ] as const;

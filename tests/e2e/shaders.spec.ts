@@ -42,6 +42,15 @@ test('every program of the graphics processor is made before the first picture',
       () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
     );
   }
+  // The cloth's own print takes the place of its weave.
+  await goTo(page, 'Laying');
+  await page.getByRole('combobox', { name: 'Cloth' }).selectOption('checks');
+  await expect(page.locator('.lay-print-gaps')).toBeVisible();
+  await page.getByRole('checkbox', { name: 'Print' }).uncheck();
+  await page.getByRole('checkbox', { name: 'Print' }).check();
+  await page.evaluate(
+    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+  );
   const after = await page.evaluate(() => window.graphics);
   expect(after.draws).toBeGreaterThan(before.draws);
   expect(after.programs).toBe(before.programs);

@@ -1,4 +1,5 @@
 import type { Phrase } from '../../core/base/index.ts';
+import type { LayProgress } from '../../core/laying/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { LastStage, StageId } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -33,6 +34,9 @@ export interface MakeWish {
 }
 
 export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => void;
+
+/** Told of every better plan, and now and then in between; answers whether the search is to go on. */
+export type OnLaid = (progress: LayProgress) => boolean | Promise<boolean>;
 
 /** Formats as the pipeline names them. */
 export interface FileOptions {

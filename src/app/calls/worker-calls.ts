@@ -4,6 +4,7 @@ import type { Body, BodyUncertainty } from '../../core/body/index.ts';
 import type { FormFile } from '../../core/files/index.ts';
 import type { FillingTrial } from '../../core/filled/index.ts';
 import type { Form, TriedForm, WorstZone } from '../../core/form/index.ts';
+import type { LayPlan, LayTask } from '../../core/laying/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
 import type { PrintPlan } from '../../core/sheet/index.ts';
@@ -14,6 +15,7 @@ import type {
   FlatCut,
   LayoutLines,
   MakeWish,
+  OnLaid,
   OnProgress,
   PrintWish,
   SeamAdvice,
@@ -97,6 +99,15 @@ export const workerCalls = {
     signature<(project: Project, trial: FillingTrial) => Result<TriedForm | undefined>>(),
     { worker: 'full', onDefect: tellDefect, isLatestOnly: true, needsFilled: true, isOfPresentProject: true },
   ),
+
+  /**
+   * The shortest plan a budget finds for pieces on their cloth. Told of what it has found several times a second, the page says each
+   * time whether it is to go on: whatever else is asked of the worker is done in between, and who stops the search has the last plan.
+   */
+  layPieces: describeCall(signature<(task: LayTask, onLaid: OnLaid) => Result<LayPlan>>(), {
+    worker: 'quick',
+    onDefect: tellDefect,
+  }),
 
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */
   outlineShape: describeCall(

@@ -35,6 +35,7 @@ import { SceneCanvas } from './scene-canvas.tsx';
 import { panelBuffers, plateGeometry } from './shell-buffers.ts';
 import { footingOf, Stand } from './stand.tsx';
 import { StudioLight } from './studio.tsx';
+import { useLaidPrint } from './use-laid-print.ts';
 
 /** A pulled point jumps to landmarks, levels and lines this near, mm; not while Alt is held. */
 const SNAP = 8;
@@ -108,6 +109,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
   const buffers = usePanelBuffers(form, normals);
   const shows = useShownLines(store);
   const mist = useMist(form, store);
+  const print = useLaidPrint(form, store);
   const { drag, pick } = usePointerWork({ shown: form, settled, store, actions });
   const filled = useStore(store, filledInView);
   const filledView = useDeferredValue(useStore(store, (state) => state.filledView));
@@ -133,6 +135,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
           isVeil={seesInside && form.inside !== undefined}
           showsStrain={isShown(stage, 'strain', layers) || isPulling}
           mist={mist}
+          print={print}
           highlight={highlight}
           pointable={shows}
           onPoint={actions.pointAt}

@@ -20,7 +20,7 @@ const TAG_TOWARDS_VIEWER = -12_000;
 /** Cloth lies a step behind the lines on it. */
 const BEHIND_LINES = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
 const SOFT = { roughness: 0.92, metalness: 0, sheenRoughness: 0.55, sheenColor: '#fff4e0' };
-const CLOTH = { woven: WOVEN, strain: PLAIN, veil: VEIL };
+const CLOTH = { woven: WOVEN, printed: PLAIN, strain: PLAIN, veil: VEIL };
 
 interface ClothProps {
   /** Seen through, to show what is inside. */
@@ -28,16 +28,23 @@ interface ClothProps {
   /** Colours then mean strain and must not be lightened. */
   readonly showsStrain?: boolean;
   readonly isLit?: boolean;
+  /** The cloth's own print, in place of its weave. */
+  readonly print?: Texture | null;
 }
 
 /** Cloth of the trunk, coloured by its vertices; woven where nothing else is to be read on it or through it. */
-export function ClothMaterial({ isVeil = false, showsStrain = false, isLit = false }: ClothProps) {
-  const kind = isVeil ? 'veil' : showsStrain ? 'strain' : 'woven';
+export function ClothMaterial({
+  isVeil = false,
+  showsStrain = false,
+  isLit = false,
+  print = null,
+}: ClothProps) {
+  const kind = isVeil ? 'veil' : showsStrain ? 'strain' : print ? 'printed' : 'woven';
   return (
     <meshPhysicalMaterial
       vertexColors
       key={kind}
-      map={kind === 'woven' ? weave.texture : null}
+      map={kind === 'printed' ? print : kind === 'woven' ? weave.texture : null}
       transparent={isVeil}
       color={CLOTH[kind]}
       opacity={isVeil ? 0.34 : 1}

@@ -6,7 +6,10 @@ import type { Highlight } from '../store/index.ts';
 import { ClothMaterial } from './materials.tsx';
 import { nearestThing, type Pointable } from './nearest-thing.ts';
 import type { PanelBuffers } from './shell-buffers.ts';
+import type { LaidPrint } from './use-laid-print.ts';
 
+/** A print brings its own colours. */
+const UNTINTED = new Color('#ffffff');
 const CALICO = new Color('#e9dcc6');
 /** Where a veil lies thick. */
 const MIST = new Color('#5f7394');
@@ -19,6 +22,8 @@ interface PanelSurfacesProps {
   readonly showsStrain: boolean;
   /** How thick a veil lies at the vertices of each panel, 0 to 1; null = none is shown. */
   readonly mist: readonly Float64Array[] | null;
+  /** The cloth's own print, as it is cut; null = none is shown. */
+  readonly print: LaidPrint | null;
   /** Seen through, to show what is inside. */
   readonly isVeil: boolean;
   readonly highlight: Highlight | null;
@@ -36,6 +41,7 @@ export function PanelSurfaces({
   buffers,
   showsStrain,
   mist,
+  print,
   isVeil,
   highlight,
   pointable,
@@ -46,7 +52,8 @@ export function PanelSurfaces({
   const invalidate = useThree((state) => state.invalidate);
   useLayoutEffect(() => {
     const mixed = new Color();
-    for (const [panel, { geometry, strainColours }] of buffers.entries()) {
+    const plain = print ? UNTINTED : CALICO;
+    for (const [panel, { geometry, weave, strainColours }] of buffers.entries()) {
       const colour = geometry.getAttribute('color') as BufferAttribute;
       const thickness = mist?.[panel];
       if (showsStrain) colour.array.set(strainColours);
@@ -54,11 +61,14 @@ export function PanelSurfaces({
         thickness.forEach((share, i) => {
           mixed.lerpColors(CALICO, MIST, share).toArray(colour.array, 3 * i);
         });
-      else for (let i = 0; i < colour.array.length; i += 3) CALICO.toArray(colour.array, i);
+      else for (let i = 0; i < colour.array.length; i += 3) plain.toArray(colour.array, i);
       colour.needsUpdate = true;
+      const uv = geometry.getAttribute('uv') as BufferAttribute;
+      uv.array.set(print?.places[panel] ?? weave);
+      uv.needsUpdate = true;
     }
     invalidate();
-  }, [buffers, showsStrain, mist, invalidate]);
+  }, [buffers, showsStrain, mist, print, invalidate]);
 
   const pointAtPanel = (event: ThreeEvent<PointerEvent>, id: string) => {
     event.stopPropagation();
@@ -88,6 +98,7 @@ export function PanelSurfaces({
             isVeil={isVeil}
             showsStrain={showsStrain || mist !== null}
             isLit={isLit(highlight, id)}
+            print={print?.texture ?? null}
           />
         </mesh>
       ))}

@@ -10,6 +10,8 @@ const GIRTH_PER_RADIAN = 150;
 export interface PanelBuffers {
   readonly id: string;
   readonly geometry: BufferGeometry;
+  /** Where in the weave each vertex lies, #V × 2 repeats. */
+  readonly weave: Float32Array;
   /** Linear RGB per vertex. */
   readonly strainColours: Float32Array;
 }
@@ -27,16 +29,14 @@ export function panelBuffers(form: Form, normals: Float64Array): PanelBuffers[] 
     geometry.setAttribute('position', new BufferAttribute(new Float32Array(panel.mesh.positions), 3));
     geometry.setAttribute('normal', new BufferAttribute(normal, 3));
     geometry.setAttribute('color', new BufferAttribute(new Float32Array(vertexCount * 3).fill(1), 3));
-    geometry.setAttribute(
-      'uv',
-      new BufferAttribute(weavePlaces(panel.chart, form.flat[index]?.positions), 2),
-    );
+    const weave = weavePlaces(panel.chart, form.flat[index]?.positions);
+    geometry.setAttribute('uv', new BufferAttribute(weave.slice(), 2));
     geometry.setIndex(new BufferAttribute(new Uint32Array(panel.mesh.triangles), 1));
     const strain = form.flat[index]?.strain;
     const strainColours = strain
       ? vertexColours(panel.mesh.triangles, vertexCount, strain.major, strain.minor)
       : new Float32Array(vertexCount * 3).fill(1);
-    return { id: panel.id, geometry, strainColours };
+    return { id: panel.id, geometry, weave, strainColours };
   });
 }
 

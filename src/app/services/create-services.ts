@@ -7,10 +7,12 @@ import {
   type KeyValueStore,
   readEarlierStates,
 } from '../store/index.ts';
+import { addClothPhotos, type ClothPhotos } from './add-cloth-photo.ts';
 import { addPhotos, type Photos } from './add-photos.ts';
 import { type Comparing, compareBodies } from './compare-bodies.ts';
 import { type Demo, demos } from './demos.ts';
 import { type Downloads, downloadFiles } from './download-files.ts';
+import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
 import { type ProblemReports, reportProblems } from './report-problems.ts';
@@ -28,9 +30,11 @@ export interface Services
     Comparing,
     SeamTrial,
     Photos,
+    ClothPhotos,
     ShownSaving,
     ProjectSaving,
     Downloads,
+    LayingOut,
     ProblemReports,
     Speaking,
     WorkSteering {
@@ -69,9 +73,11 @@ export function createServices({
     ...compareBodies(store, actions, worker),
     ...trySeams(store, worker),
     ...addPhotos(store, actions),
+    ...addClothPhotos(store, actions),
     ...saveShown(store),
     ...saveProjects(store, actions),
     ...downloadFiles(store, actions, worker),
+    ...layOut(store, actions, worker),
     ...reportProblems(store, canDrawInSpace),
     ...speakLanguages(store, actions),
     ...steerWork(store, actions, worker),

@@ -1,4 +1,5 @@
 export { createServices, type Services } from './create-services.ts';
 export { type Demo, demos } from './demos.ts';
+export { seekLay } from './lay-out.ts';
 export { loadProjectRoom } from './load-project-room.ts';
 export { loadSpeech } from './speak-languages.ts';

@@ -10,19 +10,11 @@ export async function readPhoto(
   file: File,
   side: PhotoSide,
   body: () => Promise<Silhouette>,
-  { words: { messages }, numbers }: Pick<AppState, 'words' | 'numbers'>,
+  state: Pick<AppState, 'words' | 'numbers'>,
 ): Promise<Photo | string> {
-  if (file.size > LARGEST_FILE) {
-    return messages.photoTooLarge(file.name, numbers.fixed(file.size / 1e6, 1));
-  }
-  const size = await measurePicture(file);
-  if (!size) {
-    return messages.noPicture(file.name);
-  }
+  const size = await readPicture(file, state);
+  if (typeof size === 'string') return size;
   const { width, height } = size;
-  if (Math.min(width, height) < LEAST_SIDE || width * height > MOST_PIXELS) {
-    return messages.photoSize(file.name, width, height, LEAST_SIDE);
-  }
   const { heights, left, right } = await body();
   const place = placeNewPhoto(height, {
     left: Math.min(...left),
@@ -31,6 +23,20 @@ export async function readPhoto(
     high: heights[heights.length - 1],
   });
   return { side, name: file.name, file, width, height, opacity: 0.7, isFlipped: false, ...place };
+}
+
+/** Size of a chosen picture in pixels, or why it cannot be used, in words. */
+export async function readPicture(
+  file: File,
+  { words: { messages }, numbers }: Pick<AppState, 'words' | 'numbers'>,
+): Promise<{ readonly width: number; readonly height: number } | string> {
+  if (file.size > LARGEST_FILE) return messages.photoTooLarge(file.name, numbers.fixed(file.size / 1e6, 1));
+  const size = await measurePicture(file);
+  if (!size) return messages.noPicture(file.name);
+  const { width, height } = size;
+  if (Math.min(width, height) < LEAST_SIDE || width * height > MOST_PIXELS)
+    return messages.photoSize(file.name, width, height, LEAST_SIDE);
+  return size;
 }
 
 async function measurePicture(file: Blob): Promise<{ width: number; height: number } | null> {

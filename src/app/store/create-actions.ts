@@ -1,6 +1,7 @@
 import type { AppStore } from './create-app-store.ts';
 import { createDrawActions, type DrawActions } from './draw-actions.ts';
 import { createEditActions, type EditActions } from './edit-actions.ts';
+import { createLayActions, type LayActions } from './lay-actions.ts';
 import { createPhotoActions, type PhotoActions } from './photo-actions.ts';
 import { createSeamActions, type SeamActions } from './seam-actions.ts';
 import { createTrialActions, type TrialActions } from './trial-actions.ts';
@@ -9,6 +10,7 @@ import { createWorkActions, type WorkActions } from './work-actions.ts';
 
 export type Actions = DrawActions &
   EditActions &
+  LayActions &
   PhotoActions &
   SeamActions &
   TrialActions &
@@ -20,6 +22,7 @@ export function createActions(store: AppStore): Actions {
   return {
     ...createDrawActions(store),
     ...createEditActions(store),
+    ...createLayActions(store),
     ...createPhotoActions(store),
     ...createSeamActions(store),
     ...createTrialActions(store),

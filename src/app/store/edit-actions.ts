@@ -6,6 +6,7 @@ import {
   type WaistKind,
 } from '../../core/body/index.ts';
 import { INSIDE_OPTIONS, type InsideOptions, type TestTubeReadings } from '../../core/inside/index.ts';
+import type { KeptPlace, Laying, Stock, UseId } from '../../core/laying/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
@@ -53,6 +54,14 @@ export interface EditActions {
   ): void;
   /** Whether a part that can be left out is made. */
   setInsidePart(id: 'throat' | 'recut', isMade: boolean, label: string): void;
+  /**
+   * What pieces of a use are laid on; `undefined` goes back to the usual. Pieces not locked are then laid anew, unless the change
+   * leaves where they lie as it is.
+   */
+  setStock(use: UseId, change: Changes<Stock>, label: string): void;
+  setClothPrint(use: UseId, change: Changes<NonNullable<Stock['print']>>, label: string): void;
+  /** Where every piece of a use lies; the step is named as given. */
+  placePieces(use: UseId, placed: readonly KeptPlace[], step: string): void;
   /** Changes between `beginEdit` and `endEdit` become one undo step. */
   beginEdit(): void;
   endEdit(): void;
@@ -80,6 +89,7 @@ export function createEditActions(store: AppStore): EditActions {
     ...clothEdits(steps),
     ...workEdits(steps),
     ...insideEdits(steps),
+    ...layEdits(steps),
     beginEdit: steps.begin,
     endEdit: steps.end,
     undo() {
@@ -298,6 +308,46 @@ function insideEdits({
         return inside === project.inside ? project : { ...project, inside };
       }),
   };
+}
+
+/** What may change without a piece having to move. */
+const LEAVES_PLACES: readonly (keyof Stock)[] = ['shrinkage', 'isLaid', 'follows'];
+
+function layEdits({ say, change }: Steps): Pick<EditActions, 'setStock' | 'setClothPrint' | 'placePieces'> {
+  const setStock = (project: Project, use: UseId, wishes: Changes<Stock>): Project => {
+    const before = project.laying?.[use] ?? {};
+    const after = withChanges<Stock>(before, wishes);
+    if (after === before) return project;
+    const moves = Object.keys(wishes).some((key) => !LEAVES_PLACES.includes(key as keyof Stock));
+    return withStock(project, use, moves ? withHeldAlone(after) : after);
+  };
+  return {
+    setStock: (use, wishes, label) => change(say().set(label), (project) => setStock(project, use, wishes)),
+    setClothPrint: (use, wishes, label) =>
+      change(say().set(label), (project) => {
+        const print = withChanges<NonNullable<Stock['print']>>(project.laying?.[use]?.print ?? {}, wishes);
+        return setStock(project, use, { print: Object.keys(print).length > 0 ? print : undefined });
+      }),
+    placePieces: (use, placed, step) =>
+      change(step, (project) => {
+        const before = project.laying?.[use] ?? {};
+        const after = withChanges<Stock>(before, { placed });
+        return after === before ? project : withStock(project, use, after);
+      }),
+  };
+}
+
+function withStock(project: Project, use: UseId, stock: Stock): Project {
+  const { laying: before, ...others } = project;
+  const { [use]: _replaced, ...rest } = before ?? {};
+  const laying: Laying = Object.keys(stock).length > 0 ? { ...rest, [use]: stock } : rest;
+  return Object.keys(laying).length > 0 ? { ...others, laying } : others;
+}
+
+/** Locked pieces stay where they are; the others have no place any more. */
+function withHeldAlone({ placed = [], ...stock }: Stock): Stock {
+  const held = placed.filter(({ isHeld }) => isHeld);
+  return held.length > 0 ? { ...stock, placed: held } : stock;
 }
 
 /** Back to the lines of the named layout. */

@@ -1,5 +1,6 @@
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from '../../core/flatten/index.ts';
 export { catchPlace, sayCaught, surfaceDrawnOn } from './catch-place.ts';
+export { cropRepeat, repeatOfPhoto, scaleClothPhoto } from './cloth-photo.ts';
 export { type Actions, createActions } from './create-actions.ts';
 export { type AppStore, createAppStore } from './create-app-store.ts';
 export {
@@ -17,6 +18,7 @@ export {
 export { AS_FORETOLD, filledOrTried, trialIn, trialOf, triedIn } from './filling-trial.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
+export { keepClothPhoto } from './keep-cloth-photo.ts';
 export { keepLanguage, readKeptLanguage } from './keep-language.ts';
 export { keepPhotos } from './keep-photos.ts';
 export {
@@ -31,9 +33,25 @@ export {
   readUnreadableHistory,
   setAsideUnreadable,
 } from './keep-project.ts';
+export { isUnderWay } from './lay-actions.ts';
+export {
+  type FoundLay,
+  isLaid,
+  isShorter,
+  type LayDrag,
+  type LayKey,
+  type LaySearch,
+  type LaySeen,
+  type LayWork,
+  layInView,
+  piecesOfForm,
+  stockOf,
+  usesOfForm,
+} from './lay-in-view.ts';
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
 export { lineFromPoints, traceDrawnLine } from './line-from-points.ts';
 export { type BodyDatabase, type KeptBodies, type KeptBody, openBodyDatabase } from './open-body-database.ts';
+export { boxOf, keptPlaces, moveBy, stepBy, turnOn, turnsByHand, turnTo } from './place-by-hand.ts';
 export {
   markAtPlace,
   photoSideOf,
@@ -41,6 +59,8 @@ export {
   placeOfMark,
   scaleByMarks,
 } from './place-photo.ts';
+export { type PrintTile, printTileOf } from './print-tile.ts';
+export { repeatShift } from './repeat-shift.ts';
 export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {

@@ -1,4 +1,4 @@
-import { type AppState, PHOTO_SIDES, type Photo, type PhotoSide } from './types.ts';
+import { type AppState, type ClothPhoto, PHOTO_SIDES, type Photo, type PhotoSide } from './types.ts';
 
 /** A body kept in this browser. */
 export interface KeptBody {
@@ -29,17 +29,22 @@ export interface KeptPhotos {
 export interface BodyDatabase {
   list(): Promise<KeptBodies>;
   put(body: KeptBody): Promise<void>;
-  /** Its photos go with it. */
+  /** Its photos go with it, that of the cloth too. */
   remove(id: string): Promise<void>;
   photosOf(bodyId: string): Promise<KeptPhotos>;
   /** `null` takes the photo away. */
   putPhoto(bodyId: string, side: PhotoSide, photo: Photo | null): Promise<void>;
+  /** Null where none is kept, or none that can be read. */
+  clothPhotoOf(bodyId: string): Promise<ClothPhoto | null>;
+  putClothPhoto(bodyId: string, photo: ClothPhoto | null): Promise<void>;
 }
 
 const DATABASE = 'loftseam';
 const VERSION = 2;
 const BODIES = 'bodies';
 const PHOTOS = 'photos';
+/** Beside the sides of the body. */
+const CLOTH = 'cloth';
 /** A browser that neither opens nor refuses its database is not waited for longer. */
 const PATIENCE_MS = 4_000;
 
@@ -69,8 +74,8 @@ export async function openBodyDatabase(factory: IDBFactory | undefined): Promise
     put: async (body) => void (await run('readwrite', (store) => store.put(body))),
     async remove(id) {
       await run('readwrite', (store) => store.delete(id));
-      for (const side of PHOTO_SIDES)
-        await run('readwrite', (store) => store.delete(keyOf(id, side)), PHOTOS);
+      for (const part of [...PHOTO_SIDES, CLOTH] as const)
+        await run('readwrite', (store) => store.delete(keyOf(id, part)), PHOTOS);
     },
     async photosOf(bodyId) {
       const get = (side: PhotoSide) =>
@@ -84,6 +89,15 @@ export async function openBodyDatabase(factory: IDBFactory | undefined): Promise
     },
     async putPhoto(bodyId, side, photo) {
       const key = keyOf(bodyId, side);
+      if (photo) await run('readwrite', (store) => store.put(photo, key), PHOTOS);
+      else await run('readwrite', (store) => store.delete(key), PHOTOS);
+    },
+    async clothPhotoOf(bodyId) {
+      const found: unknown = await run('readonly', (store) => store.get(keyOf(bodyId, CLOTH)), PHOTOS);
+      return isClothPhoto(found) ? found : null;
+    },
+    async putClothPhoto(bodyId, photo) {
+      const key = keyOf(bodyId, CLOTH);
       if (photo) await run('readwrite', (store) => store.put(photo, key), PHOTOS);
       else await run('readwrite', (store) => store.delete(key), PHOTOS);
     },
@@ -113,12 +127,20 @@ function openDatabase(factory: IDBFactory): Promise<IDBDatabase> {
   });
 }
 
-const keyOf = (bodyId: string, side: PhotoSide): string => `${bodyId} ${side}`;
+const keyOf = (bodyId: string, side: PhotoSide | typeof CLOTH): string => `${bodyId} ${side}`;
 
 function isPhoto(value: unknown): value is Photo {
   const photo = value as Partial<Photo> | null | undefined;
   const numbers = [photo?.width, photo?.height, photo?.mmPerPixel, photo?.x, photo?.z, photo?.opacity];
   return photo?.file instanceof Blob && numbers.every(Number.isFinite) && (photo.mmPerPixel ?? 0) > 0;
+}
+
+function isClothPhoto(value: unknown): value is ClothPhoto {
+  const photo = value as Partial<ClothPhoto> | null | undefined;
+  const { repeat, mmPerPixel } = photo ?? {};
+  const numbers = [photo?.width, photo?.height, ...(mmPerPixel === null ? [] : [mmPerPixel])];
+  const corners = repeat ? [repeat.x, repeat.y, repeat.width, repeat.height] : [];
+  return photo?.file instanceof Blob && [...numbers, ...corners].every(Number.isFinite);
 }
 
 function isKeptBody(value: unknown): value is KeptBody {

@@ -64,10 +64,10 @@ export function historyOf(store: AppStore): { undo: string | null; redo: string 
   };
 }
 
-/** True when two states of a project give the same form: they differ in what was done and measured at most. */
+/** True when two states of a project give the same form: they differ in what was done and measured, and how pieces lie, at most. */
 export function isSameForm(a: Project, b: Project): boolean {
-  const { making: _a, checking: _b, ...mine } = a;
-  const { making: _c, checking: _d, ...other } = b;
+  const { making: _a, checking: _b, laying: _c, ...mine } = a;
+  const { making: _d, checking: _e, laying: _f, ...other } = b;
   return (Object.keys({ ...mine, ...other }) as (keyof typeof mine)[]).every(
     (key) => mine[key] === other[key],
   );

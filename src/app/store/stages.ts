@@ -2,6 +2,7 @@ import type { Form } from '../../core/form/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { Numbers, Words } from '../../language/index.ts';
+import { type LayWork, layInView } from './lay-in-view.ts';
 import { typicalStrain } from './typical-strain.ts';
 
 /** What is drawn on the body. */
@@ -18,6 +19,8 @@ export interface Layers {
   readonly veil: boolean;
   /** The cloth’s own surface, which goes more or less straight over hollows; without it the person’s. */
   readonly cloth: boolean;
+  /** The cloth’s own print, on every panel as it is cut. */
+  readonly print: boolean;
 }
 
 export type DrawnKind = 'region' | 'line';
@@ -27,6 +30,7 @@ interface Known {
   readonly project: Project | null;
   readonly form: Form | null;
   readonly drafts: Readonly<Record<string, { readonly message: string }>>;
+  readonly layWork: LayWork;
   readonly words: Words;
   readonly numbers: Numbers;
 }
@@ -125,6 +129,20 @@ export const STAGES = [
       form?.inside ? words.stages.toCut(form.pieces.length + form.inside.pieces.length) : '',
     shows: ['seams', 'cloth'],
     layers: [],
+  }),
+  record({
+    id: 'laying',
+    draftTo: 'cutting',
+    awaitsFilled: true,
+    standing(known) {
+      // Before anybody has looked, nothing is laid.
+      const { stock } = known.layWork.found.shell?.of ?? {};
+      const plan = stock || known.project?.laying?.shell?.placed ? layInView(known, 'shell')?.plan : null;
+      if (plan?.ground.kind !== 'roll') return '';
+      return known.numbers.length(plan.length, known.project?.displayUnits ?? 'cm');
+    },
+    shows: ['seams', 'cloth'],
+    layers: ['print'],
   }),
   record({
     id: 'making',

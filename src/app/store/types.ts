@@ -8,6 +8,7 @@ import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
 import type { LayoutLines, Quality, Work } from '../calls/index.ts';
 import type { FilledView } from './filled-view.ts';
+import type { LayWork } from './lay-in-view.ts';
 import type { DrawnKind, Layers, Stage } from './stages.ts';
 
 export type { ControlPointName, DrawnKind, Layers, Quality, Stage, Work };
@@ -125,6 +126,24 @@ export interface Photo {
   readonly isFlipped: boolean;
 }
 
+/** A photo of the cloth, as a print to lay on. Kept in this browser; the project holds the lengths of its repeat only. */
+export interface ClothPhoto {
+  readonly name: string;
+  readonly file: Blob;
+  /** Pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** Null until it is scaled. */
+  readonly mmPerPixel: number | null;
+  /** One repeat, from its top left, pixels; null = the whole photo. */
+  readonly repeat: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  } | null;
+}
+
 /** A place on a photo, pixels from its top left as it is shown. */
 export type PhotoMark = readonly [number, number];
 
@@ -199,6 +218,8 @@ export interface AppState {
   readonly photos: Readonly<Record<PhotoSide, Photo | null>>;
   /** Points being set to scale a photo; null = it is moved. */
   readonly photoMarks: readonly PhotoMark[] | null;
+  readonly layWork: LayWork;
+  readonly clothPhoto: ClothPhoto | null;
   readonly ghost: Ghost | null;
   /** A body that shows where tapes lie while there is no form; of the figure chosen. */
   readonly example: Body | null;

@@ -9,6 +9,7 @@ import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '..
 import { adviseSeams } from './advise-seams.ts';
 import { findSpeaker } from './find-speaker.ts';
 import { flattenCut } from './flatten-cut.ts';
+import { layWhileWanted } from './lay-while-wanted.ts';
 import { FILLED, isDraft } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
 import { planPrint } from './plan-print.ts';
@@ -98,6 +99,8 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     adviseSeams: (project, place, stopFlag) =>
       adviseSeams(project, pipeline.fitBody(project), place, stopFlag),
     tryFilling: (project, trial) => pipeline.tryFilling(project, FILLED, trial),
+
+    layPieces: (task, onLaid) => layWhileWanted(task, onLaid),
 
     outlineShape(project, category, choice) {
       const body = pipeline.fitBody(project);

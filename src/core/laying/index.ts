@@ -8,6 +8,7 @@ export {
 } from './draw-lay.ts';
 export { drawLayPages, type LayPaper, tellOfPlan } from './draw-lay-pages.ts';
 export { drawListToBuy } from './draw-list-to-buy.ts';
+export { findFaults, type LayFault } from './find-faults.ts';
 export { findMeetings, type Meeting } from './find-meetings.ts';
 export { isAsKept, type LayProgress, type LayTask, layAll, layPieces } from './lay-pieces.ts';
 export { LAYING_OPTIONS } from './laying-options.ts';
@@ -22,5 +23,8 @@ export {
   wayOfMeeting,
 } from './match-print.ts';
 export type { LayingPhrases } from './phrases.ts';
+export { planOfPlaces } from './plan-of-places.ts';
+export { type LayRules, rulesOfLay } from './rules-of-lay.ts';
+export { snapPlace, stepPlace } from './snap-place.ts';
 export type * from './types.ts';
 export { findUse, piecesOfUse, USE_IDS, USES, type Use, type UseId } from './uses.ts';

@@ -50,10 +50,10 @@ export function matchPrint(
   const { level, shiftAcross, shiftUp } = withUsual(LAYING_OPTIONS.print, print);
   const isBothWays = wayOfMeeting(print) === 'bothWays';
   const phases = new Map<string, Phase>();
-  // 1. Where motifs are placed: the point itself lies `shift` from one.
+  // 1. Where motifs are placed: one lies `shift` from the point.
   for (const { piece, point } of places) {
     const [along, across] = clothOf(point);
-    phases.set(piece, { along: shiftUp - along, across: -shiftAcross - across });
+    phases.set(piece, { along: -shiftUp - along, across: shiftAcross - across });
   }
   // 2. From piece to piece: at the level as far as that goes, then at other levels, then at the ends of seams.
   for (const worth of [2, 1, 0]) {

@@ -3,6 +3,7 @@ import { body } from './app/body.ts';
 import { core } from './app/core.ts';
 import { frame } from './app/frame.ts';
 import { lateStages } from './app/late-stages.ts';
+import { laying } from './app/laying.ts';
 import { messages } from './app/messages.ts';
 import { panels } from './app/panels.ts';
 import { seams } from './app/seams.ts';
@@ -18,6 +19,7 @@ export const words = {
   ...panels,
   ...lateStages,
   advice,
+  laying,
   messages,
   steps,
   core,

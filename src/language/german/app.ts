@@ -4,6 +4,7 @@ import { body } from './app/body.ts';
 import { core } from './app/core.ts';
 import { frame } from './app/frame.ts';
 import { lateStages } from './app/late-stages.ts';
+import { laying } from './app/laying.ts';
 import { messages } from './app/messages.ts';
 import { panels } from './app/panels.ts';
 import { seams } from './app/seams.ts';
@@ -19,6 +20,7 @@ export const words: Words = {
   ...panels,
   ...lateStages,
   advice,
+  laying,
   messages,
   steps,
   core,

@@ -3,6 +3,7 @@ export { BodyStage as body } from '../body/body-stage.tsx';
 export { CheckingStage as checking } from '../checking/checking-stage.tsx';
 export { CuttingStage as cutting } from '../cutting/cutting-stage.tsx';
 export { InsideStage as inside } from '../inside/inside-stage.tsx';
+export { LayingStage as laying } from '../laying/laying-stage.tsx';
 export { MakingStage as making } from '../making/making-stage.tsx';
 export { PanelsStage as panels } from '../panels/panels-stage.tsx';
 export { SeamsStage as seams } from '../seams/seams-stage.tsx';

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { LAYING_OPTIONS } from '../../../core/laying/index.ts';
 import { type Layers, type Stage, stageOf } from '../../store/index.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
@@ -20,10 +21,14 @@ export function LayerTools({ stage, hasPhoto }: LayerToolsProps) {
   const hasArms = useApp((state) => (state.form?.body.arms.length ?? 0) > 0);
   const hasPhotos = useApp(({ photos }) => photos.front !== null || photos.side !== null);
   const isAlike = useApp((state) => state.form?.body.shape.isMirrorSymmetric ?? true);
+  const isPrinted = useApp(
+    ({ project }) => (project?.laying?.shell?.print?.kind ?? LAYING_OPTIONS.print.kind.usual) !== 'plain',
+  );
   const isOffered: Partial<Record<keyof Layers, boolean>> = {
     arms: hasArms,
     photo: hasPhotos,
     mirror: !isAlike,
+    print: isPrinted,
   };
   const offered = stageOf(stage).layers.filter((id) => isOffered[id] ?? true);
   if (offered.length === 0) return null;

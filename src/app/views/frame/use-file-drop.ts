@@ -4,7 +4,7 @@ import { openFile } from '../parts/open-file.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useServices, useWorkroom } from '../parts/workroom-context.tsx';
 
-/** Opens a project file, or lays a photo under the body, when it is dropped anywhere on the page; true while one is held over it. */
+/** Opens a project file, lays a photo under the body, or takes it as one of the cloth where that is laid, when it is dropped anywhere on the page; true while one is held over it. */
 export function useFileDrop(): boolean {
   const services = useServices();
   const actions = useActions();
@@ -26,8 +26,11 @@ export function useFileDrop(): boolean {
       event.preventDefault();
       setIsOver(false);
       const file = event.dataTransfer?.files[0];
-      if (file?.type.startsWith('image/')) {
-        void services.addPhoto(file, photoSideOf(store.getState().view.name) ?? 'front');
+      const { stage, layWork, view } = store.getState();
+      if (file?.type.startsWith('image/') && stage === 'laying') {
+        void services.addClothPhoto(file, layWork.use);
+      } else if (file?.type.startsWith('image/')) {
+        void services.addPhoto(file, photoSideOf(view.name) ?? 'front');
       } else if (file) void openFile(file, services, actions, words);
     };
     window.addEventListener('dragover', onOver);
