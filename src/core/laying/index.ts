@@ -3,13 +3,11 @@ export {
   type LayBox,
   type LayDrawing,
   placePiece,
-  scaleForView,
   viewsOfPlan,
 } from './draw-lay.ts';
 export { drawLayPages, type LayPaper, tellOfPlan } from './draw-lay-pages.ts';
 export { drawListToBuy } from './draw-list-to-buy.ts';
 export { findFaults, type LayFault } from './find-faults.ts';
-export { findMeetings, type Meeting } from './find-meetings.ts';
 export { isAsKept, type LayProgress, type LayTask, layAll, layPieces } from './lay-pieces.ts';
 export { LAYING_OPTIONS } from './laying-options.ts';
 export { type LengthToBuy, lengthToBuy } from './length-to-buy.ts';
@@ -18,7 +16,6 @@ export {
   type ClothPrint,
   type MatchedPrint,
   type MotifPlace,
-  matchPrint,
   type Phase,
   wayOfMeeting,
 } from './match-print.ts';
