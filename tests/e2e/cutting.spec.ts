@@ -49,6 +49,28 @@ test('a pattern on the paper chosen, corrected for the printer; several files co
   expect(complaints).toEqual([]);
 });
 
+test('pages and joints are told and shown before anything is downloaded, with what a choice saves', async ({
+  page,
+}) => {
+  const complaints = await openApp(page);
+  await goTo(page, 'Cutting');
+  const told = page.getByText(/^\d+ pages on A4, \d+ of them pattern, with \d+ joints to tape\.$/);
+  await expect(told).toBeVisible({ timeout: 90_000 });
+  const count = async () => Number(/^\d+/.exec((await told.textContent()) ?? '')?.[0]);
+  const before = await count();
+  expect(before).toBeLessThanOrEqual(50);
+  const twins = page.getByRole('checkbox', { name: 'Draw right and left pieces that are alike once' });
+  const saving = page.locator('label', { has: twins }).getByText(/^saves \d+ pages$/);
+  await expect(saving).toBeVisible({ timeout: 60_000 });
+  const saved = Number(/\d+/.exec((await saving.textContent()) ?? '')?.[0]);
+  await page.getByText('Look at the pages').click();
+  await expect(page.locator('.page-pictures svg')).toHaveCount(before);
+  await twins.uncheck();
+  await expect(page.getByRole('button', { name: 'Undo: Set alike pieces' })).toBeEnabled();
+  await expect(async () => expect(await count()).toBe(before + saved)).toPass({ timeout: 60_000 });
+  expect(complaints).toEqual([]);
+});
+
 test('cutting machine, notches, one edge and left-out pieces are kept in the project and undone by name', async ({
   page,
 }) => {

@@ -69,7 +69,6 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'advice.layout-unsound': { layout: { id: 'layout.upright8.name', values: {} } },
   'advice.nothing-helps': { most: 30 },
   'line.middle': { panel: SLEEVE },
-  'piece.no-room-for-notch': { piece: SLEEVE, notch: WAIST },
   'piece.edge-mark': { edge: WAIST, number: 2 },
   'numbers.allowances': { left: 10, right: 12.5, bottom: 15, top: 20, unit: 'cm' },
   'piece.no-room-for-notes': { piece: SLEEVE },

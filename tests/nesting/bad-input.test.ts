@@ -36,6 +36,11 @@ describe('what cannot be laid', () => {
       'items.0',
       problemOf([rectangle('a', 9, 9, { held: { turn: 0, sheet: 0, x: Infinity, y: 0 } })], { width: 500 }),
     ],
+    [
+      'item-not-finite',
+      'items.0',
+      problemOf([rectangle('a', 9, 9, { start: { turn: 1, sheet: 0, x: 0, y: 0 } })], { width: 500 }),
+    ],
     ['item-without-turn', 'items.0', problemOf([rectangle('a', 9, 9, { turns: [] })], { width: 500 })],
     ['strip-without-width', 'width', problemOf([rectangle('a', 9, 9)], {})],
     ['strip-without-width', 'width', problemOf([rectangle('a', 9, 9)], { width: -3 })],

@@ -87,6 +87,14 @@ describe('on a strip', () => {
     expect(worstOverlap(laidOf(ells, plan))).toBeLessThan(0.01);
   });
 
+  test('a lattice that leaves no shorter place ends the search', () => {
+    // The second of two beside each other stands at 128 at the least, by hand: 100 long, at multiples of 64.
+    const turns = [{ ...UPRIGHT, latticeX: { period: 64, phase: 0 } }];
+    const items = [...'ab'].map((id) => rectangle(id, 100, 300, { turns }));
+    const plan = planOf(problemOf(items, { width: 400 }));
+    expect(plan.length).toBe(228);
+  });
+
   test('nothing lies on a flaw, also one that crosses itself', () => {
     const flaws = [
       Float64Array.of(90, 40, 140, 40, 140, 120, 90, 120),
@@ -136,7 +144,7 @@ describe('on a strip', () => {
       if (plan) expect(found!.length).toBeLessThanOrEqual(plan.length);
       plan = found ?? plan;
       expect(share).toBeGreaterThanOrEqual(0);
-      if (++steps === 20) break;
+      if (++steps === 100) break;
     }
     expect(plan?.placements.every((placement) => placement)).toBe(true);
   });

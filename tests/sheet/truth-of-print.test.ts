@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { planPrint } from '../../src/core/files/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import type { Piece } from '../../src/core/pattern/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
-import { chooseDrawn } from '../../src/core/sheet/choose-drawn.ts';
+import { chooseDrawn, type DrawnPieces } from '../../src/core/sheet/choose-drawn.ts';
 import { printPieces } from '../../src/core/sheet/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
@@ -69,11 +69,15 @@ function nearest(line: Float64Array, x: number, y: number) {
 }
 
 describe.each(MADE)('the print of %s (%s)', (demo, layout) => {
-  const form = make(demo, layout);
-  const pieces = piecesOf(form);
-  const { drawn, told, serves } = chooseDrawn(pieces, INFO, USUAL);
+  let pieces: Piece[] = [];
+  let chosen: DrawnPieces = { drawn: [], told: [], serves: new Map() };
+  beforeAll(() => {
+    pieces = piecesOf(make(demo, layout));
+    chosen = chooseDrawn(pieces, INFO, USUAL);
+  });
 
   it('leaves no piece out: each is drawn, drawn with its twin, or told', () => {
+    const { drawn, told, serves } = chosen;
     const reached = [
       ...drawn.flatMap(({ id }) => serves.get(id) ?? []),
       ...told.map(({ piece }) => piece.id),
@@ -117,6 +121,7 @@ describe.each(MADE)('the print of %s (%s)', (demo, layout) => {
   });
 
   it('writes on twins what is true of both', () => {
+    const { drawn, serves } = chosen;
     for (const piece of drawn.filter(({ twins }) => twins)) {
       const [right, left] = (serves.get(piece.id) ?? []).map((id) => pieces.find((one) => one.id === id)!);
       const namesOf = ({ notches }: Piece) =>

@@ -3,7 +3,15 @@ import { type Issue, type Result, success } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { writePdf, writeSvg } from '../export/index.ts';
 import type { Form } from '../form/index.ts';
-import { drawLay, drawLayPages, type LayPlan, layAll, viewsOfPlan } from '../laying/index.ts';
+import {
+  drawLay,
+  drawLayPages,
+  drawListToBuy,
+  type LayPlan,
+  layAll,
+  listToBuy,
+  viewsOfPlan,
+} from '../laying/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { PRINT_OPTIONS, planTiles } from '../sheet/index.ts';
 import type { FormFile } from './files-of-form.ts';
@@ -22,6 +30,9 @@ export async function writeLayFiles(
   const pieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
   const laying = form.project.laying ?? {};
   const { plans, issues } = form.laid ? { plans: form.laid, issues: [] } : layNow(form, pieces);
+  // With the form laid, its list is by the plans already.
+  const listed = form.inside?.materials ?? [];
+  const materials = form.laid ? listed : listToBuy(listed, plans, laying);
   const title = say(phrase('file.lay-title', { project: form.project.name }));
   const files: FormFile[] = [];
   for (const paper of papers) {
@@ -30,7 +41,10 @@ export async function writeLayFiles(
     const { pageWidth, margin, isRoll } = grid.value;
     const sheet = { pageWidth, pageHeight: isRoll ? PAGE_ON_ROLL : grid.value.pageHeight, margin };
     const content = await writePdf({
-      pages: drawLayPages(plans, pieces, laying, form.project.name, sheet, say),
+      pages: [
+        ...drawListToBuy(materials, form.project.name, sheet, say),
+        ...drawLayPages(plans, pieces, laying, form.project.name, sheet, say),
+      ],
       title,
       say,
       font: font.bytes,

@@ -7,6 +7,7 @@ export {
   viewsOfPlan,
 } from './draw-lay.ts';
 export { drawLayPages, type LayPaper, tellOfPlan } from './draw-lay-pages.ts';
+export { drawListToBuy } from './draw-list-to-buy.ts';
 export { findFaults, type LayFault } from './find-faults.ts';
 export { findMeetings, type Meeting } from './find-meetings.ts';
 export { isAsKept, type LayProgress, type LayTask, layAll, layPieces } from './lay-pieces.ts';

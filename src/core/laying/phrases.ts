@@ -1,4 +1,5 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
+import type { MaterialLine } from '../inside/index.ts';
 import type { UseId } from './uses.ts';
 
 interface OfUse {
@@ -51,6 +52,9 @@ interface Lettering {
 
 /** Beside a line of the list to buy. */
 interface Buying {
+  readonly 'lay.to-buy.title': { readonly project: string };
+  readonly 'lay.to-buy.heading': NoValues;
+  readonly 'lay.to-buy.amount': { readonly quantity: number; readonly unit: MaterialLine['unit'] };
   readonly 'lay.to-buy.cloth': {
     readonly note: Phrase;
     readonly width: number;

@@ -53,7 +53,9 @@ function isOutline(outline: Float64Array): boolean {
 
 function checkItem(item: NestItem, path: string, crosses: (outline: Float64Array) => boolean): Issue[] {
   const values = { item: item.id };
-  const places = [item.held, item.start].flatMap((place) => (place ? [place.x, place.y] : []));
+  const places = [item.held, item.start].flatMap((place) =>
+    place ? [place.x, place.y, item.turns[place.turn]?.angle ?? Number.NaN] : [],
+  );
   if (
     !isOutline(item.outline) ||
     ![...places, ...item.turns.map(({ angle }) => angle)].every(Number.isFinite)

@@ -31,7 +31,7 @@ export function* layFirst(problem: NestProblem, prepared: Prepared, search: Sear
 function* separateAsIs(search: Search): Generator<void, Reach | undefined> {
   const { layout } = search;
   layout.limit = layout.used();
-  const { isApart } = yield* separate(search, PATIENCE, 1);
+  const { isApart } = yield* separate(search, PATIENCE);
   return isApart ? { best: layout.snapshot(), used: layout.used() } : undefined;
 }
 
@@ -66,8 +66,10 @@ function* layOnSheets(problem: NestProblem, { layout }: Prepared, search: Search
   }
   const end = layout.evaluations + TRY_SHARE * (problem.budget - layout.evaluations);
   for (;;) {
-    const { isApart } = yield* separate({ ...search, end }, PATIENCE, 2);
+    const { isApart } = yield* separate({ ...search, end }, PATIENCE);
     if (isApart) break;
+    // So that tries end where nothing has room to move.
+    layout.evaluations += TRIES;
     // While there is budget, once more from here with other weights.
     if (layout.evaluations < end) continue;
     const colliding = openBySize(layout, true);

@@ -177,7 +177,9 @@ export class Layout {
     let total = 0;
     for (let k = 0; k < aimedCount; k++) {
       if (lefts[k] >= right || rights[k] <= left || bottoms[k] >= top || tops[k] <= bottom) continue;
-      const [dx, dy, epsilon] = [aimed.x[k] - x, aimed.y[k] - y, aimed.epsilon[k]];
+      const dx = aimed.x[k] - x;
+      const dy = aimed.y[k] - y;
+      const epsilon = aimed.epsilon[k];
       // Overlap from which on the loss is above the bound, so that it need not be known any better.
       const rest = (bound - total) / aimed.factor[k];
       const enough = Math.fround(rest * rest - epsilon * epsilon);
@@ -196,7 +198,8 @@ export class Layout {
 
   private lossOf(body: number, j: number): number {
     const epsilon = this.epsilonOf(body, j);
-    const [dx, dy] = [this.x[j] - this.x[body], this.y[j] - this.y[body]];
+    const dx = this.x[j] - this.x[body];
+    const dy = this.y[j] - this.y[body];
     const overlap = this.overlapAt(this.shapeOf[body], this.shapeOf[j], dx, dy, epsilon, Infinity);
     return overlap === 0 ? 0 : Math.sqrt(overlap + epsilon * epsilon) * this.sizes[body] * this.sizes[j];
   }
@@ -226,7 +229,10 @@ export class Layout {
   lay(body: number, stance: number, x: number, y: number): void {
     const { lefts, bottoms, rights, tops, count, losses } = this;
     this.put(body, stance, x, y);
-    const [left, bottom, right, top] = [lefts[body], bottoms[body], rights[body], tops[body]];
+    const left = lefts[body];
+    const bottom = bottoms[body];
+    const right = rights[body];
+    const top = tops[body];
     for (let j = 0; j < count; j++) {
       const isApart = lefts[j] >= right || rights[j] <= left || bottoms[j] >= top || tops[j] <= bottom;
       const areBothHeld = !this.bodies[body].moves && !this.bodies[j].moves;

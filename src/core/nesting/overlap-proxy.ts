@@ -53,7 +53,10 @@ function sumOverCircles(
   const endB = startB + CIRCLE_FOUR * heads[b + 1];
   const square = f(epsilon * epsilon);
   const twice = f(2 * epsilon);
-  let [s0, s1, s2, s3] = [0, 0, 0, 0];
+  let s0 = 0;
+  let s1 = 0;
+  let s2 = 0;
+  let s3 = 0;
   let meets = false;
   let sum = 0;
   const term = (at: number, x: number, y: number, r: number): number => {

@@ -42,15 +42,15 @@ export function boundOf({ width, sheets }: NestProblem, { layout }: Prepared): n
   const leastOf = (body: number): number => {
     const { stances, moves } = layout.bodies[body];
     if (!moves) return layout.rightOf(body);
-    const ends = stances.flatMap(({ shape }, stance) =>
-      layout.zones.flatMap(({ left }, zone) =>
-        // The place nearest to the zone's left side: a lattice may hold an item off it.
-        layout.fit(body, stance, zone, left, 0, place)
-          ? [place.x + layout.shapes[shape].halfWidth - left]
-          : [],
-      ),
-    );
-    return Math.min(...ends);
+    let least = Infinity;
+    stances.forEach(({ shape }, stance) => {
+      const { halfWidth } = layout.shapes[shape];
+      layout.zones.forEach(({ left }, zone) => {
+        if (layout.fit(body, stance, zone, left + halfWidth, 0, place))
+          least = Math.min(least, place.x + halfWidth);
+      });
+    });
+    return least;
   };
   let [longest, area] = [0, 0];
   for (let k = 0; k < layout.items; k++) {

@@ -13,7 +13,6 @@ export interface Prepared {
   /** Items first, in their order, then what is taken from the start. */
   readonly layout: Layout;
   readonly cloth: Cloth;
-  readonly hair: number;
 }
 
 /** Shapes of all items in all turns, each made once, and the layout they are laid in; nothing is laid but what stays. */
@@ -36,7 +35,7 @@ export function prepareSearch(problem: NestProblem): Prepared {
   }
   const layout = new Layout(bodies, problem.items.length, shapes, cloth.zones, measureOverlap(shapes));
   layWhatStays(problem, layout);
-  return { layout, cloth, hair };
+  return { layout, cloth };
 }
 
 /** Longer side of the box. */

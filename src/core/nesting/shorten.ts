@@ -2,15 +2,20 @@ import { disrupt } from './disrupt.ts';
 import { type First, isAtBound, type Reach, type Report, type Search } from './search.ts';
 import { separate } from './separate.ts';
 
+// All by trial on the instances of `shared/nesting`.
+/** Share of the budget. */
 const EXPLORES = 0.75;
+/** Shares of the length taken off at once: at most, when a layout counts as stuck, from a disturbed one. */
 const FIRST_STEP = 0.04;
 const STUCK_STEP = 0.002;
 const DISRUPTED_STEP = 0.01;
-const EXPLORE = { patience: 25, strikes: 1 };
-const COMPRESS = { patience: 30, strikes: 1 };
-const COMPRESS_FROM = 0.002;
-const COMPRESS_TO = 0.0001;
+/** The next step after one that went. */
 const QUICK = 1.3;
+const PATIENCE = { exploring: 25, compressing: 30 };
+/** Steps when compressing: the first, the last, the next after one that went or did not. */
+const COMPRESS = { first: 0.002, last: 0.0001, longer: 1.2, shorter: 0.6 };
+/** Evaluations that a try counts as at least, so that tries end where nothing has room to move. */
+const COST = 50;
 
 /**
  * Shortens a valid layout again and again: first in long steps, with tries from disturbed layouts where none goes on (exploring),
@@ -36,7 +41,7 @@ function* explore(search: Search, start: Reach, next: number, report: Report): G
   layout.limit = reach.used;
   resize(search, Math.min(next, (1 - step) * reach.used));
   while (layout.evaluations < search.end) {
-    const { isApart } = yield* separate(search, EXPLORE.patience, EXPLORE.strikes);
+    const { isApart } = yield* separate(search, PATIENCE.exploring);
     if (isApart && layout.used() < reach.used) {
       reach = { best: layout.snapshot(), used: layout.used() };
       report(reach);
@@ -59,18 +64,18 @@ function* explore(search: Search, start: Reach, next: number, report: Report): G
 function* compress(search: Search, start: Reach, report: Report): Generator<void, Reach> {
   const { layout } = search;
   let reach = start;
-  let step = COMPRESS_FROM;
+  let step = COMPRESS.first;
   while (layout.evaluations < search.end) {
     layout.limit = reach.used;
     layout.restore(reach.best);
     resize(search, (1 - step) * reach.used);
-    const { isApart } = yield* separate(search, COMPRESS.patience, COMPRESS.strikes);
-    if (isApart) {
+    const { isApart } = yield* separate(search, PATIENCE.compressing);
+    if (isApart && layout.used() < reach.used) {
       reach = { best: layout.snapshot(), used: layout.used() };
       report(reach);
       if (isAtBound(search, reach)) return reach;
-      step *= 1.2;
-    } else step = Math.max(COMPRESS_TO, step * 0.6);
+      step *= COMPRESS.longer;
+    } else step = Math.max(COMPRESS.last, step * COMPRESS.shorter);
   }
   return reach;
 }
@@ -86,4 +91,5 @@ function resize({ layout, random, bound }: Search, length: number): void {
     if (layout.bodies[i].moves && snapshot.x[i] > split) snapshot.x[i] += target - used;
   layout.limit = target;
   layout.restore(snapshot);
+  layout.evaluations += COST;
 }

@@ -10,7 +10,7 @@ export { materialInShort, materialInWords, sideInShort, sideInWords, titleOfShee
 export { nameOfEdge } from './name-opening.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';
 export { packOutlines } from './pack-outlines.ts';
-export { type PackedPage, packPages } from './pack-pages.ts';
+export { findTooLarge, type PackedPage, packPages } from './pack-pages.ts';
 export { ROW, type SheetRows } from './packing-rows.ts';
 export {
   GRAIN_TURN,

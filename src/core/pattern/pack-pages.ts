@@ -37,9 +37,7 @@ export function packPages(
   const turns = keepsGrain ? ALONG_GRAIN : TURNS;
   const room = { width: pageWidth - 2 * gap, height: pageHeight - 2 * gap };
   const turned = outlines.map((outline) => createTurns(outline, gap, turns));
-  const fits = turned.map((shapeAt) =>
-    turns.some((_, t) => shapeAt(t).width <= room.width && shapeAt(t).height <= room.height),
-  );
+  const fits = turned.map((shapeAt) => fitsIn(shapeAt, turns.length, room));
   const whole = outlines.map((_, i) => i).filter((i) => fits[i]);
   const byFalling = (key: (shape: Shape) => number): number[] =>
     whole.slice().sort((a, b) => key(turned[b](0)) - key(turned[a](0)) || a - b);
@@ -61,6 +59,27 @@ export function packPages(
     pages: placed.slice(begun.length).sort((a, b) => a[0].index - b[0].index),
     tooLarge: outlines.map((_, i) => i).filter((i) => !fits[i]),
   };
+}
+
+/** Outlines that fit on no page of that size, whichever way they are turned, by index. O(points · turns). */
+export function findTooLarge(
+  outlines: readonly Float64Array[],
+  pageWidth: number,
+  pageHeight: number,
+  gap: number,
+  keepsGrain = false,
+): number[] {
+  const turns = keepsGrain ? ALONG_GRAIN : TURNS;
+  const room = { width: pageWidth - 2 * gap, height: pageHeight - 2 * gap };
+  return outlines.flatMap((outline, i) =>
+    fitsIn(createTurns(outline, gap, turns), turns.length, room) ? [] : [i],
+  );
+}
+
+function fitsIn(shapeAt: ShapeAt, turns: number, { width, height }: Room): boolean {
+  for (let turn = 0; turn < turns; turn++)
+    if (shapeAt(turn).width <= width && shapeAt(turn).height <= height) return true;
+  return false;
 }
 
 type ShapeAt = (turn: number) => Shape;

@@ -1,6 +1,13 @@
 import type { Say } from '../base/index.ts';
 import { type Drawing, type Placement, pageFromUpright, placePoints } from '../drawing/index.ts';
-import { drawPieces, type PackedPage, type Piece, packPages, type SheetRows } from '../pattern/index.ts';
+import {
+  drawPieces,
+  findTooLarge,
+  type PackedPage,
+  type Piece,
+  packPages,
+  type SheetRows,
+} from '../pattern/index.ts';
 import type { Rectangle } from './clip-polyline.ts';
 import { moveTextsOffJoints } from './move-texts-off-joints.ts';
 import { type BlockPlace, PIECE_GAP, placeOnGrid } from './place-on-grid.ts';
@@ -41,12 +48,12 @@ export function arrangeForTiles(
   { keepsGrain = false, fillsBlocks = false }: TileArrangeOptions = {},
 ): TiledArrangement {
   const outlines = pieces.map((piece) => pageFromUpright(piece.cutLine, 0, 0));
-  const pack = (begun: readonly SheetRows[]) =>
-    packPages(outlines, grid.cellWidth, grid.cellHeight, PIECE_GAP, keepsGrain, begun);
-  const alone = pack([]);
-  const large = alone.tooLarge.map((index) => placeLarge(pieces[index], index, grid, keepsGrain));
+  const { cellWidth, cellHeight } = grid;
+  const tooLarge = findTooLarge(outlines, cellWidth, cellHeight, PIECE_GAP, keepsGrain);
+  const large = tooLarge.map((index) => placeLarge(pieces[index], index, grid, keepsGrain));
   const cellsOfLarge = fillsBlocks ? large.flatMap((block) => begunCells(block, grid)) : [];
-  const packed = cellsOfLarge.length > 0 ? pack(cellsOfLarge.map(({ taken }) => taken)) : alone;
+  const begun = cellsOfLarge.map(({ taken }) => taken);
+  const packed = packPages(outlines, cellWidth, cellHeight, PIECE_GAP, keepsGrain, begun);
   const whole = packed.pages.map(
     (members): Block => ({ columns: 1, rows: 1, members: inCell(members, 0, 0) }),
   );

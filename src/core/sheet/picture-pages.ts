@@ -7,8 +7,8 @@ const TRUE_TO = 0.8;
 
 /** A page as a small picture; mm on paper. */
 export interface PagePicture {
-  /** How it is spoken of, where it is a page of the pattern. */
-  readonly name: string | null;
+  /** How it is spoken of: `page 3`, or the first words of its title. */
+  readonly name: string;
   readonly width: number;
   readonly height: number;
   /** Polylines, n × 2: cut lines, and lines on which pages are joined. */
@@ -35,11 +35,13 @@ export function picturePages({ pages, tiled }: PrintJob, paper: string): PrintPl
     pages: pages.length,
     patternPages: tiled.tiles.length,
     joints: tiled.joints.length,
-    pictures: pages.map((page, i) => picturePage(page, i < front ? null : tiled.tiles[i - front].words)),
+    pictures: pages.map((page, i) =>
+      picturePage(page, i < front ? page.title.split(' – ')[0] : tiled.tiles[i - front].words),
+    ),
   };
 }
 
-function picturePage(page: Drawing, name: string | null): PagePicture {
+function picturePage(page: Drawing, name: string): PagePicture {
   const linesOf = (layer: string): Float64Array[] =>
     page.layers
       .filter((one) => one.name === layer)

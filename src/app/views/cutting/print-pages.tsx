@@ -147,7 +147,7 @@ function Page({ picture: { name, width, height, cut, join } }: { readonly pictur
         <path d={pathOf(cut)} className="page-cut" />
         <path d={pathOf(join)} className="page-join" />
       </svg>
-      <figcaption>{name ?? '·'}</figcaption>
+      <figcaption>{name}</figcaption>
     </figure>
   );
 }

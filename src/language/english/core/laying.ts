@@ -1,4 +1,5 @@
 import type { LayingPhrases, UseId } from '../../../core/laying/index.ts';
+import { amountToBuy } from '../../amount-to-buy.ts';
 import type { Entries } from '../../catalogue.ts';
 import { inYards } from '../../yards.ts';
 
@@ -63,6 +64,9 @@ export const laying: Entries<LayingPhrases> = {
   'lay.number': ({ number, piece }, { say }) => `${number}  ${say(piece)}`,
   'lay.left': ({ pieces }, { say }) => `Not laid, for want of room: ${pieces.map(say).join(', ')}.`,
 
+  'lay.to-buy.title': ({ project }) => `${project} – to buy`,
+  'lay.to-buy.heading': 'To buy',
+  'lay.to-buy.amount': ({ quantity, unit }, tongue) => amountToBuy(quantity, unit, tongue),
   'lay.to-buy.cloth': ({ note, width, yards, wasted }, { say, length, percent }) =>
     `${inYards(yards)} yd of ${length(width)} width, as laid out (${percent(wasted, 0)} falls off)${after(say(note))}`,
   'lay.to-buy.interfacing': ({ note, width, yards }, { say, length }) =>

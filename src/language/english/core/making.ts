@@ -57,7 +57,7 @@ export const making: Entries<MakingPhrases> = {
   'step.print.cover': ({ paper }, { say }) =>
     `Print the cover alone on ${say(paper)}, at actual size, never “fit to page”, and measure both long bars. If they are off, type what they measure under Cutting and print the corrected file.`,
   'step.print.rest':
-    'Only then print the rest, join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine.',
+    'Only then print the rest, join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine. What has no page stands on the sheet of numbers.',
 
   'step.trial.title': 'Try a cheap shell on the person',
   'step.trial.sew':
@@ -74,7 +74,7 @@ export const making: Entries<MakingPhrases> = {
 
   'step.cut.title': 'Cut the cloth',
   'step.cut.lay':
-    'All panels the same way up along the grain, face up as printed: right and left are drawn apart and are not the same.',
+    'All panels the same way up along the grain, the cloth face up. Right and left are not the same: where one drawing serves both, lay it down as it is for the right one and turned over for the left one.',
   'step.cut.cut': 'Cut on the solid line. Notches no deeper than a third of the allowance.',
 
   'step.mark.title': 'Mark the pieces and hold the hollow edges',

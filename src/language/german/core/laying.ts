@@ -1,4 +1,5 @@
 import type { LayingPhrases, UseId } from '../../../core/laying/index.ts';
+import { amountToBuy } from '../../amount-to-buy.ts';
 import type { Entries } from '../../catalogue.ts';
 import { inYards } from '../../yards.ts';
 
@@ -65,6 +66,9 @@ export const laying: Entries<LayingPhrases> = {
   'lay.number': ({ number, piece }, { say }) => `${number}  ${say(piece)}`,
   'lay.left': ({ pieces }, { say }) => `Aus Platzmangel nicht gelegt: ${pieces.map(say).join(', ')}.`,
 
+  'lay.to-buy.title': ({ project }) => `${project} – zu kaufen`,
+  'lay.to-buy.heading': 'Zu kaufen',
+  'lay.to-buy.amount': ({ quantity, unit }, tongue) => amountToBuy(quantity, unit, tongue),
   'lay.to-buy.cloth': ({ note, width, yards, wasted }, { say, length, percent }) =>
     `${inYards(yards)} Yards bei ${length(width)} Breite, wie ausgelegt (${percent(wasted, 0)} Verschnitt)${after(say(note))}`,
   'lay.to-buy.interfacing': ({ note, width, yards }, { say, length }) =>

@@ -66,7 +66,7 @@ export const making: Entries<MakingPhrases> = {
   'step.print.cover': ({ paper }, { say }) =>
     `Nur das Deckblatt drucken, Papier ${say(paper)}, in wahrer Größe, nie „an Seite anpassen“, und beide lange Strecken messen. Stimmen sie nicht, das Gemessene unter Zuschnitt eintragen und die ausgeglichene Datei drucken.`,
   'step.print.rest':
-    'Erst dann den Rest drucken, die Seiten verbinden und noch einmal von Kreuz zu Kreuz über die Anschlüsse messen: Ein Millimeter auf den Meter ist in Ordnung.',
+    'Erst dann den Rest drucken, die Seiten verbinden und noch einmal von Kreuz zu Kreuz über die Anschlüsse messen: Ein Millimeter auf den Meter ist in Ordnung. Was keine eigene Seite hat, steht auf dem Maßblatt.',
 
   'step.trial.title': 'Eine billige Hülle an der Person anprobieren',
   'step.trial.sew':
@@ -83,7 +83,7 @@ export const making: Entries<MakingPhrases> = {
 
   'step.cut.title': 'Den Stoff zuschneiden',
   'step.cut.lay':
-    'Alle Schnittteile in gleicher Richtung im Fadenlauf, Oberseite wie gedruckt: Rechts und links sind getrennt gezeichnet und nicht gleich.',
+    'Alle Schnittteile in gleicher Richtung im Fadenlauf, Schauseite des Stoffs oben. Rechts und links sind nicht gleich: Wo eine Zeichnung für beide gilt, sie für rechts hinlegen, wie sie ist, und für links wenden.',
   'step.cut.cut':
     'Auf der durchgezogenen Linie schneiden. Passzeichen höchstens ein Drittel der Nahtzugabe tief.',
 
