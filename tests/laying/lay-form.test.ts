@@ -1,8 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { layTask } from '../../src/core/assembly/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
-import { type LayPlan, layAll, layPieces, type Stock, type UseId } from '../../src/core/laying/index.ts';
+import {
+  type LayPlan,
+  layAll,
+  layPieces,
+  layTask,
+  type Stock,
+  type UseId,
+} from '../../src/core/laying/index.ts';
 import type { Piece } from '../../src/core/pattern/index.ts';
 import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';

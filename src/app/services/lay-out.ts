@@ -1,5 +1,5 @@
-import { layTask } from '../../core/assembly/index.ts';
 import type { KeptPlace, LayPlan, Stock, UseId } from '../../core/laying/index.ts';
+import { layTask } from '../../core/laying/index.ts';
 import type { PageCalls } from '../calls/index.ts';
 import {
   type Actions,

@@ -1,4 +1,3 @@
-import { layTask } from '../../core/assembly/index.ts';
 import { type Issue, withUsual } from '../../core/base/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import {
@@ -8,6 +7,7 @@ import {
   type LayPlan,
   type LayRules,
   type LayTask,
+  layTask,
   piecesOfUse,
   planOfPlaces,
   rulesOfLay,

@@ -13,7 +13,6 @@ export { flattenProblemFromShell } from './flatten-problem.ts';
 export { heightOfWaist } from './height-of-waist.ts';
 export { judgeFilled } from './judge-filled.ts';
 export { layAlongGrain } from './lay-along-grain.ts';
-export { type LaidForm, layTask, layTasks } from './lay-tasks.ts';
 export { checkLayout, layoutOf } from './layout-of-project.ts';
 export { designOfShell, type InsideDesign, makeInside } from './make-inside.ts';
 export { nameFlattenIssues } from './name-flatten-issues.ts';

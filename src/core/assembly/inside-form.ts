@@ -1,6 +1,7 @@
 import { seamLetterOf } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
+import { tracerOfPanels } from '../flatten/index.ts';
 import type { InsideForm, InsideLine, InsideSeam } from '../inside/index.ts';
 import { distanceInPlane, distanceInSpace } from '../math/index.ts';
 import {
@@ -14,7 +15,6 @@ import {
 } from '../mesh/index.ts';
 import type { Seam, SeamedShell } from '../seams/index.ts';
 import type { FlatArms } from './flatten-arms.ts';
-import { tracerOfPanels } from './trace-on-panels.ts';
 import { waysIntoShell } from './ways-into-shell.ts';
 
 /** A shell cut and unrolled, as the inner parts are designed for. */

@@ -1,10 +1,10 @@
 import { assertInvariant, verbatim } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
+import { type PanelStretch, tracerOfPanels } from '../flatten/index.ts';
 import type { InsideShape } from '../inside/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
 import { phrase } from './draft-phrases.ts';
-import { type PanelStretch, tracerOfPanels } from './trace-on-panels.ts';
 
 /** A seam whose mean sine of the chart angle is above this counts as front; the side seam itself does. */
 const frontThreshold = -0.05;

@@ -1,4 +1,3 @@
-import { layTasks } from '../assembly/index.ts';
 import { type Issue, type Result, success } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { writePdf, writeSvg } from '../export/index.ts';
@@ -9,6 +8,7 @@ import {
   drawListToBuy,
   type LayPlan,
   layAll,
+  layTasks,
   listToBuy,
   viewsOfPlan,
 } from '../laying/index.ts';

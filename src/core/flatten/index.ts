@@ -20,6 +20,7 @@ export { measureStrain } from './measure-strain.ts';
 export type { ClothPhrases, DiskPhrases, FlattenPhrases, UnrollingPhrases } from './phrases.ts';
 export { pictureStrain } from './picture.ts';
 export { greaterStrain, STRAIN_LIMIT, strainColour, strainCss } from './strain-colour.ts';
+export { type PanelStretch, tracerOfPanels } from './trace-on-panels.ts';
 export { turnFlat } from './turn-flat.ts';
 export type * from './types.ts';
 export { unrolling } from './unrolling.ts';

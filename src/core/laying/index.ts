@@ -9,6 +9,7 @@ export { drawLayPages, type LayPaper, tellOfPlan } from './draw-lay-pages.ts';
 export { drawListToBuy } from './draw-list-to-buy.ts';
 export { findFaults, type LayFault } from './find-faults.ts';
 export { isAsKept, type LayProgress, type LayTask, layAll, layPieces } from './lay-pieces.ts';
+export { type LaidForm, layTask, layTasks } from './lay-tasks.ts';
 export { LAYING_OPTIONS } from './laying-options.ts';
 export { type LengthToBuy, lengthToBuy } from './length-to-buy.ts';
 export { listToBuy } from './list-to-buy.ts';

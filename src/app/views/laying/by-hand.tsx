@@ -1,5 +1,11 @@
 import { verbatim } from '../../../core/base/index.ts';
-import { LAYING_OPTIONS, type LaidPiece, type LayPlan, type UseId } from '../../../core/laying/index.ts';
+import {
+  LAYING_OPTIONS,
+  type LaidPiece,
+  type LayPlan,
+  type LayRules,
+  type UseId,
+} from '../../../core/laying/index.ts';
 import { boxOf, keptPlaces, type LaySeen, moveBy, turnOn, turnsByHand, turnTo } from '../../store/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
@@ -60,6 +66,12 @@ export function ByHand({ use, seen, plan, onPut }: ByHandProps) {
   );
 }
 
+/** mm. */
+const ON_CLOTH = {
+  along: { ...LAYING_OPTIONS.stockLength, min: 0 },
+  across: { ...LAYING_OPTIONS.stockWidth, min: 0 },
+};
+
 interface OnePieceProps {
   readonly seen: LaySeen;
   readonly place: LaidPiece;
@@ -67,15 +79,13 @@ interface OnePieceProps {
 }
 
 function OnePiece({ seen: { rules, of }, place, onPut }: OnePieceProps) {
-  const { chosen: words, steps, cloth } = useWords().laying;
+  const { chosen: words, steps } = useWords().laying;
   const say = useSay();
-  const numbers = useNumbers();
   const piece = rules.pieces.find(({ id }) => id === place.piece);
   if (!piece) return null;
   const name = say(piece.name);
   const { minX, minY } = boxOf(rules, place);
-  const { straight, most, now, off } = turnsByHand(rules, place);
-  const degrees = (angle: number) => cloth.degrees(numbers.plain((180 * Math.abs(angle)) / Math.PI, 1));
+  const { straight, most } = turnsByHand(rules, place);
   const way = rules.ways.get(place.piece)?.[0];
   return (
     <>
@@ -85,7 +95,7 @@ function OnePiece({ seen: { rules, of }, place, onPut }: OnePieceProps) {
           fieldId={`laying.${rules.use.id}.along`}
           label={words.along}
           value={minX}
-          limits={{ min: 0, max: LAYING_OPTIONS.stockLength.max }}
+          limits={ON_CLOTH.along}
           isOptional={false}
           onValue={(mm) => mm !== null && onPut(moveBy(rules, place, mm - minX, 0), steps.move(name))}
         />
@@ -96,53 +106,13 @@ function OnePiece({ seen: { rules, of }, place, onPut }: OnePieceProps) {
           fieldId={`laying.${rules.use.id}.across`}
           label={words.across}
           value={minY}
-          limits={{ min: 0, max: LAYING_OPTIONS.stockWidth.max }}
+          limits={ON_CLOTH.across}
           isOptional={false}
           onValue={(mm) => mm !== null && onPut(moveBy(rules, place, 0, mm - minY), steps.move(name))}
         />
       </div>
-      {of.stock.pieces && of.stock.pieces.length > 1 && (
-        <div className="field-row">
-          <label className="measure-name" htmlFor="laid-sheet">
-            {words.sheet}
-          </label>
-          <select
-            id="laid-sheet"
-            value={place.sheet}
-            onChange={(event) => onPut({ ...place, sheet: Number(event.target.value) }, steps.move(name))}
-          >
-            {of.stock.pieces.map((_, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: pieces of cloth go by their number
-              <option key={i} value={i}>
-                {i + 1}
-              </option>
-            ))}
-          </select>
-        </div>
-      )}
-      {most > 0 && (
-        <label className="blend">
-          <span className="measure-name">
-            {words.turn}:{' '}
-            {Math.abs(off) < 1e-4
-              ? words.straight
-              : off > 0
-                ? words.toLeft(degrees(off))
-                : words.toRight(degrees(off))}
-          </span>
-          <input
-            type="range"
-            min={-most}
-            max={most}
-            step={most / 10}
-            value={off}
-            onChange={(event) => {
-              const turn = Number(event.target.value);
-              onPut(turnTo(rules, place, now + (Math.abs(turn) < most / 20 ? 0 : turn)), steps.turn(name));
-            }}
-          />
-        </label>
-      )}
+      <SheetChoice count={of.stock.pieces?.length ?? 1} place={place} name={name} onPut={onPut} />
+      {most > 0 && <TurnSlider rules={rules} place={place} name={name} onPut={onPut} />}
       <div className="drawn-tools">
         {straight.length > 1 && (
           <button
@@ -169,5 +139,64 @@ function OnePiece({ seen: { rules, of }, place, onPut }: OnePieceProps) {
       </div>
       {(way?.latticeX || way?.latticeY) && <p className="measure-how">{words.snaps}</p>}
     </>
+  );
+}
+
+interface PartProps extends Pick<OnePieceProps, 'place' | 'onPut'> {
+  readonly name: string;
+}
+
+function SheetChoice({ count, place, name, onPut }: PartProps & { readonly count: number }) {
+  const { chosen: words, steps } = useWords().laying;
+  if (count < 2) return null;
+  return (
+    <div className="field-row">
+      <label className="measure-name" htmlFor="laid-sheet">
+        {words.sheet}
+      </label>
+      <select
+        id="laid-sheet"
+        value={place.sheet}
+        onChange={(event) => onPut({ ...place, sheet: Number(event.target.value) }, steps.move(name))}
+      >
+        {Array.from({ length: count }, (_, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: pieces of cloth go by their number
+          <option key={i} value={i}>
+            {i + 1}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+/** Off the grain, as far as is allowed; near the middle it is straight. */
+function TurnSlider({ rules, place, name, onPut }: PartProps & { readonly rules: LayRules }) {
+  const { chosen: words, steps, cloth } = useWords().laying;
+  const numbers = useNumbers();
+  const { most, now, off } = turnsByHand(rules, place);
+  const degrees = (angle: number) => cloth.degrees(numbers.plain((180 * Math.abs(angle)) / Math.PI, 1));
+  return (
+    <label className="blend">
+      <span className="measure-name">
+        {words.turn}:{' '}
+        {Math.abs(off) < 1e-4
+          ? words.straight
+          : off > 0
+            ? words.toLeft(degrees(off))
+            : words.toRight(degrees(off))}
+      </span>
+      <input
+        type="range"
+        min={-most}
+        max={most}
+        step={most / 10}
+        value={off}
+        onChange={(event) => {
+          const turn = Number(event.target.value);
+          onPut(turnTo(rules, place, now + (Math.abs(turn) < most / 20 ? 0 : turn)), steps.turn(name));
+        }}
+      />
+    </label>
   );
 }

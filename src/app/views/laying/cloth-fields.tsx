@@ -12,6 +12,8 @@ const DEGREE = Math.PI / 180;
 const TOLERANCES = [0, 1, 2, 3, 5, 10].map((degrees) => degrees * DEGREE);
 const SHRINKAGES = [0, 0.01, 0.02, 0.03, 0.05, 0.07, 0.1];
 
+const AS_USUAL = 'usual';
+
 interface ClothFieldsProps {
   readonly use: UseId;
   readonly seen: LaySeen;
@@ -23,47 +25,11 @@ export function ClothFields({ use: id, seen }: ClothFieldsProps) {
   const { stock } = seen.of;
   const { use } = seen.rules;
   const set = useSetStock(id);
-  const numbers = useNumbers();
   const options = withUsual(LAYING_OPTIONS, stock);
-  const degrees = (angle: number) =>
-    angle === 0 ? words.none : words.degrees(numbers.plain(angle / DEGREE, 1));
   return (
     <section className="lay-cloth-fields" aria-labelledby="cloth-title">
       <h3 id="cloth-title">{use.isCloth ? words.title : words.board}</h3>
-      {!stock.pieces && (
-        <>
-          <LengthRow
-            name={use.isCloth ? words.width : words.boardWidth}
-            fieldId={`laying.${id}.stockWidth`}
-            value={stock.stockWidth}
-            usual={use.width}
-            limits={LAYING_OPTIONS.stockWidth}
-            onValue={(mm) => set({ stockWidth: mm })}
-          />
-          {use.length === undefined ? (
-            <div className="field-row">
-              <span className="measure-name">{words.clothLength}</span>
-              <LengthInput
-                fieldId={`laying.${id}.stockLength`}
-                label={words.clothLength}
-                value={stock.stockLength ?? null}
-                limits={LAYING_OPTIONS.stockLength}
-                isOptional
-                onValue={(mm) => set({ stockLength: mm ?? undefined })}
-              />
-            </div>
-          ) : (
-            <LengthRow
-              name={words.length}
-              fieldId={`laying.${id}.stockLength`}
-              value={stock.stockLength}
-              usual={use.length}
-              limits={LAYING_OPTIONS.stockLength}
-              onValue={(mm) => set({ stockLength: mm })}
-            />
-          )}
-        </>
-      )}
+      {!stock.pieces && <SizeFields id={id} seen={seen} />}
       {use.isCloth && !stock.pieces && (
         <LengthRow
           name={words.selvedge}
@@ -93,28 +59,80 @@ export function ClothFields({ use: id, seen }: ClothFieldsProps) {
         limits={LAYING_OPTIONS.leastGap}
         onValue={(mm) => set({ leastGap: mm })}
       />
-      {use.isCloth && (
-        <>
-          <NumberChoice
-            name={words.tolerance}
-            id={`${id}-tolerance`}
-            value={options.grainTolerance}
-            offered={TOLERANCES.filter((angle) => angle <= LAYING_OPTIONS.grainTolerance.max)}
-            say={degrees}
-            onValue={(grainTolerance) => set({ grainTolerance })}
-          />
-          <NumberChoice
-            name={words.shrinkage}
-            id={`${id}-shrinkage`}
-            value={options.shrinkage}
-            offered={SHRINKAGES.filter((share) => share <= LAYING_OPTIONS.shrinkage.max)}
-            say={(share) => numbers.percent(share, 0)}
-            onValue={(shrinkage) => set({ shrinkage })}
-          />
-        </>
-      )}
+      {use.isCloth && <ClothNumbers id={id} stock={stock} />}
       {!stock.pieces && <Flaws id={id} seen={seen} />}
     </section>
+  );
+}
+
+/** How wide, and how long where that is given. */
+function SizeFields({ id, seen }: { readonly id: UseId; readonly seen: LaySeen }) {
+  const { cloth: words } = useWords().laying;
+  const { stock } = seen.of;
+  const { use } = seen.rules;
+  const set = useSetStock(id);
+  return (
+    <>
+      <LengthRow
+        name={use.isCloth ? words.width : words.boardWidth}
+        fieldId={`laying.${id}.stockWidth`}
+        value={stock.stockWidth}
+        usual={use.width}
+        limits={LAYING_OPTIONS.stockWidth}
+        onValue={(mm) => set({ stockWidth: mm })}
+      />
+      {use.length === undefined ? (
+        <div className="field-row">
+          <span className="measure-name">{words.clothLength}</span>
+          <LengthInput
+            fieldId={`laying.${id}.stockLength`}
+            label={words.clothLength}
+            value={stock.stockLength ?? null}
+            limits={LAYING_OPTIONS.stockLength}
+            isOptional
+            onValue={(mm) => set({ stockLength: mm ?? undefined })}
+          />
+        </div>
+      ) : (
+        <LengthRow
+          name={words.length}
+          fieldId={`laying.${id}.stockLength`}
+          value={stock.stockLength}
+          usual={use.length}
+          limits={LAYING_OPTIONS.stockLength}
+          onValue={(mm) => set({ stockLength: mm })}
+        />
+      )}
+    </>
+  );
+}
+
+function ClothNumbers({ id, stock }: { readonly id: UseId; readonly stock: Stock }) {
+  const { cloth: words } = useWords().laying;
+  const numbers = useNumbers();
+  const set = useSetStock(id);
+  const options = withUsual(LAYING_OPTIONS, stock);
+  const degrees = (angle: number) =>
+    angle === 0 ? words.none : words.degrees(numbers.plain(angle / DEGREE, 1));
+  return (
+    <>
+      <NumberChoice
+        name={words.tolerance}
+        id={`${id}-tolerance`}
+        value={options.grainTolerance}
+        offered={TOLERANCES.filter((angle) => angle <= LAYING_OPTIONS.grainTolerance.max)}
+        say={degrees}
+        onValue={(grainTolerance) => set({ grainTolerance })}
+      />
+      <NumberChoice
+        name={words.shrinkage}
+        id={`${id}-shrinkage`}
+        value={options.shrinkage}
+        offered={SHRINKAGES.filter((share) => share <= LAYING_OPTIONS.shrinkage.max)}
+        say={(share) => numbers.percent(share, 0)}
+        onValue={(shrinkage) => set({ shrinkage })}
+      />
+    </>
   );
 }
 
@@ -136,12 +154,12 @@ function Ways({ id, stock }: { readonly id: UseId; readonly stock: Stock }) {
       </label>
       <select
         id={`${id}-ways`}
-        value={stock.ways ?? ''}
+        value={stock.ways ?? AS_USUAL}
         onChange={(event) =>
           set({ ways: LAYING_OPTIONS.ways.choices.find((way) => way === event.target.value) })
         }
       >
-        <option value="">{words.asUsual(words.way[usual])}</option>
+        <option value={AS_USUAL}>{words.asUsual(words.way[usual])}</option>
         {LAYING_OPTIONS.ways.choices.map((way) => (
           <option key={way} value={way}>
             {words.way[way]}

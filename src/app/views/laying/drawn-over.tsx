@@ -1,5 +1,5 @@
 import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
-import type { UseId } from '../../../core/laying/index.ts';
+import type { Stock, UseId } from '../../../core/laying/index.ts';
 import { clamp } from '../../../core/math/index.ts';
 import { type LayDrag, type LaySeen, repeatShift } from '../../store/index.ts';
 import { useWords } from '../parts/use-words.ts';
@@ -62,24 +62,9 @@ export function DrawnOver({ use, seen, svg, sheets, box, drag, onShift }: DrawnO
     onShift([0, 0]);
     if (stretch) actions.dragWith('pieces');
   };
-  const addFlaw = ({ from: a, to: b }: Stretch) => {
-    const sheet = sheets.find(({ bottom, width }) => a.y <= bottom && a.y >= bottom - width) ?? sheets[0];
-    const ys = [sheet.bottom - a.y, sheet.bottom - b.y].map((y) => clamp(y, 0, sheet.width));
-    const xs = [a.x, b.x].map((x) => Math.max(0, x));
-    const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-    if (right - left < LEAST_FLAW || high - low < LEAST_FLAW) return;
-    const flaw = [
-      [left, low],
-      [right, low],
-      [right, high],
-      [left, high],
-    ].map(([x, y]) => [Math.round(x), Math.round(y)] as const);
-    const { flaws = [], pieces } = seen.of.stock;
-    if (!pieces) return actions.setStock(use, { flaws: [...flaws, flaw] }, steps.flaw);
-    const changed = pieces.map((piece, i) =>
-      i === sheet.sheet ? { ...piece, flaws: [...(piece.flaws ?? []), flaw] } : piece,
-    );
-    actions.setStock(use, { pieces: changed }, steps.flaw);
+  const addFlaw = (drawn: Stretch) => {
+    const made = flawOf(drawn, sheets);
+    if (made) actions.setStock(use, withFlaw(seen.of.stock, made.flaw, made.sheet), steps.flaw);
   };
   const shiftPrint = ({ from: a, to: b }: Stretch) => {
     const print = seen.of.stock.print ?? {};
@@ -111,4 +96,35 @@ export function DrawnOver({ use, seen, svg, sheets, box, drag, onShift }: DrawnO
       {drag === 'flaw' && corner && <rect className="lay-flaw-drawn" {...corner} />}
     </>
   );
+}
+
+type Flaw = readonly (readonly [number, number])[];
+
+/** An oblong on the sheet it was begun on, whole mm; null when it is too small. */
+function flawOf(
+  { from: a, to: b }: Stretch,
+  sheets: readonly SheetPlace[],
+): { readonly flaw: Flaw; readonly sheet: number } | null {
+  const sheet = sheets.find(({ bottom, width }) => a.y <= bottom && a.y >= bottom - width) ?? sheets[0];
+  const ys = [a, b].map(({ y }) => Math.round(clamp(sheet.bottom - y, 0, sheet.width)));
+  const xs = [a, b].map(({ x }) => Math.round(Math.max(0, x)));
+  const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  if (right - left < LEAST_FLAW || high - low < LEAST_FLAW) return null;
+  const flaw: Flaw = [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ];
+  return { flaw, sheet: sheet.sheet };
+}
+
+/** On a roll, or on the piece of what one has. */
+function withFlaw({ flaws = [], pieces }: Stock, flaw: Flaw, sheet: number): Pick<Stock, 'flaws' | 'pieces'> {
+  if (!pieces) return { flaws: [...flaws, flaw] };
+  return {
+    pieces: pieces.map((piece, i) =>
+      i === sheet ? { ...piece, flaws: [...(piece.flaws ?? []), flaw] } : piece,
+    ),
+  };
 }

@@ -5,7 +5,7 @@ import { boxOf, type LaySeen, stepBy, turnOn } from '../../store/index.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { pathOnSheet } from './lay-sheets.ts';
-import { placeName, ROW } from './place-name.ts';
+import { halfWidthOf, placeName, ROW } from './place-name.ts';
 
 const KEYS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -116,14 +116,23 @@ interface LetteringProps {
 
 /** The name in rows where it has room, with an arrow under it; the arrow alone where it has none. */
 function Lettering({ outline, place, bottom, scale, name, isMarked }: LetteringProps) {
-  const size = LETTERS / scale;
-  const { rows: fitted, x, y, room } = placeName(placePiece(outline, place), name, size);
+  const {
+    rows: fitted,
+    x,
+    y,
+    room,
+    size,
+    isBeside,
+  } = placeName(placePiece(outline, place), name, LETTERS / scale);
   const rows = isMarked ? [`! ${fitted[0] ?? ''}`.trim(), ...fitted.slice(1)] : fitted;
-  const half = Math.min(ARROW / scale, room) / 2;
+  const half = Math.min(isBeside ? 2 * size : ARROW / scale, room) / 2;
+  const aside = isBeside ? halfWidthOf(rows[0], size) + half + size * 0.3 : 0;
   const [ux, uy] = [-Math.sin(place.angle), -Math.cos(place.angle)];
-  // Under the rows.
-  const down = rows.length > 0 ? (rows.length * size * ROW) / 2 + size * 0.15 : 0;
-  const [cx, cy] = [x, bottom - y + (Math.abs(ux) > 0.7 ? down : down + half)];
+  // Name and arrow together stand in the middle.
+  const textX = isBeside ? x - half - size * 0.15 : x;
+  // Under the rows, or after the only one.
+  const down = rows.length > 0 && !isBeside ? (rows.length * size * ROW) / 2 + size * 0.15 : 0;
+  const [cx, cy] = [textX + aside, bottom - y + (Math.abs(ux) > 0.7 || isBeside ? down : down + half)];
   const [tx, ty] = [cx + half * ux, cy + half * uy];
   const head = 5 / scale;
   const barb = (side: 1 | -1) =>
@@ -137,15 +146,15 @@ function Lettering({ outline, place, bottom, scale, name, isMarked }: LetteringP
         <text
           // biome-ignore lint/suspicious/noArrayIndexKey: rows of a name go by their place
           key={i}
-          x={x}
-          y={bottom - y + size * ROW * (i - (rows.length - 1) / 2) - size * 0.1}
+          x={textX}
+          y={bottom - y + size * ROW * (i - (rows.length - 1) / 2) + size * (isBeside ? 0.35 : -0.1)}
           fontSize={size}
           className={isMarked ? 'laid-warning' : undefined}
         >
           {row}
         </text>
       ))}
-      {place.isHeld && <Pin x={x - half - 12 / scale} y={cy - 6 / scale} scale={scale} />}
+      {place.isHeld && <Pin x={cx - half - 12 / scale} y={cy - 6 / scale} scale={scale} />}
     </g>
   );
 }

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, useId, useMemo, useRef, useState } from 'react';
 import { findFaults, type LaidPiece, type LayFault, type UseId } from '../../../core/laying/index.ts';
 import type { LaySeen } from '../../store/index.ts';
 import { NearerTools } from '../parts/nearer-tools.tsx';
@@ -6,10 +6,11 @@ import { usePanZoom } from '../parts/use-pan-zoom.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { DrawnOver } from './drawn-over.tsx';
-import { LaidPieceShape } from './laid-piece-shape.tsx';
+import { LaidPieces } from './laid-pieces.tsx';
 import { LayGroundShape } from './lay-ground-shape.tsx';
 import { LayRuler } from './lay-ruler.tsx';
-import { sheetsInSight } from './lay-sheets.ts';
+import { type SheetPlace, sheetsInSight } from './lay-sheets.ts';
+import { PlanFills } from './plan-fills.tsx';
 import { usePieceDrag } from './use-piece-drag.ts';
 import { usePrintTile } from './use-print-tile.ts';
 
@@ -30,7 +31,6 @@ export function LayView({ use, seen, faults, onPut }: LayViewProps) {
   const svg = useRef<SVGSVGElement>(null);
   const { laying: words } = useWords();
   const { plan, rules } = seen;
-  const chosen = useApp((state) => state.layWork.chosen);
   const drag = useApp((state) => state.layWork.drag);
   const actions = useActions();
   const tile = usePrintTile(seen.of.stock);
@@ -38,32 +38,12 @@ export function LayView({ use, seen, faults, onPut }: LayViewProps) {
   // While the print is dragged it shows where it would lie.
   const [printShift, setPrintShift] = useState<readonly [number, number]>([0, 0]);
   const sheets = useMemo(() => sheetsInSight(rules, plan), [rules, plan]);
-  const length = Math.max(...sheets.map((sheet) => sheet.length));
-  const bottom = Math.max(...sheets.map((sheet) => sheet.bottom));
-  const box = useMemo(
-    () => [-MARGIN, -MARGIN, length + 2 * MARGIN, bottom + MARGIN + RULER] as const,
-    [length, bottom],
-  );
+  const { length, bottom, box } = useMemo(() => frameOf(sheets), [sheets]);
   const { viewBox, scale, zoom, move, showAll, handlers } = usePanZoom(svg, box);
   const { held, startDrag, dragging } = usePieceDrag(svg, seen, onPut);
-  const faultsNow = useMemo(() => {
-    if (!held || !plan) return faults;
-    const placed = plan.placed.map((place) => (place.piece === held.piece ? held : place));
-    const others = faults.filter(({ pieces }) => !pieces.includes(held.piece));
-    return [...others, ...findFaults(rules, placed, held.piece)];
-  }, [held, plan, faults, rules]);
-  const onKeyDown = (event: KeyboardEvent) => {
-    const step = KEY_STEP / zoom;
-    if (event.key === 'ArrowLeft') move(-step, 0);
-    else if (event.key === 'ArrowRight') move(step, 0);
-    else if (event.key === 'ArrowUp') move(0, -step);
-    else if (event.key === 'ArrowDown') move(0, step);
-    else if (event.key === '+' || event.key === '=') move(0, 0, 1.25);
-    else if (event.key === '-') move(0, 0, 0.8);
-    else if (event.key === '0') showAll();
-    else return;
-    event.preventDefault();
-  };
+  const pointer = joinPointers(handlers, dragging, held !== null, () => actions.choosePiece(null));
+  const faultsNow = useFaultsNow(seen, faults, held);
+  const onKeyDown = usePictureKeys(move, showAll, zoom);
   return (
     <div className="flat-view lay-view" data-drag={drag}>
       {/* biome-ignore-start lint/a11y/noNoninteractiveTabindex: arrow keys move the picture, as the label says */}
@@ -80,51 +60,10 @@ export function LayView({ use, seen, faults, onPut }: LayViewProps) {
           viewBox={viewBox}
           className="flat-svg lay-svg"
           style={{ touchAction: zoom > 1 || drag !== 'pieces' ? 'none' : 'pan-y' }}
-          {...handlers}
-          {...dragging}
-          onPointerDown={(event) => {
-            actions.choosePiece(null);
-            handlers.onPointerDown(event);
-          }}
-          onPointerMove={(event) => {
-            if (held) dragging.onPointerMove(event);
-            else handlers.onPointerMove(event);
-          }}
-          onPointerUp={(event) => {
-            dragging.onPointerUp(event);
-            handlers.onPointerUp(event);
-          }}
-          onPointerCancel={(event) => {
-            dragging.onPointerCancel();
-            handlers.onPointerCancel(event);
-          }}
+          {...pointer}
         >
           <title>{words.plan.title}</title>
-          <defs>
-            {tile &&
-              sheets.map((sheet) => (
-                <pattern
-                  key={sheet.sheet}
-                  id={`${pattern}-${sheet.sheet}`}
-                  patternUnits="userSpaceOnUse"
-                  width={tile.along}
-                  height={tile.across}
-                  x={tile.firstAlong + printShift[0] - tile.along / 2}
-                  y={sheet.bottom - tile.firstAcross - printShift[1] - tile.across / 2}
-                >
-                  <image href={tile.url} width={tile.along} height={tile.across} preserveAspectRatio="none" />
-                </pattern>
-              ))}
-            <pattern
-              id={`${pattern}-fault`}
-              patternUnits="userSpaceOnUse"
-              width={9 / scale}
-              height={9 / scale}
-              patternTransform="rotate(45)"
-            >
-              <rect className="lay-hatch" width={3 / scale} height={9 / scale} />
-            </pattern>
-          </defs>
+          <PlanFills id={pattern} tile={tile} sheets={sheets} shift={printShift} scale={scale} />
           {sheets.map((sheet) => (
             <LayGroundShape
               key={sheet.sheet}
@@ -137,28 +76,17 @@ export function LayView({ use, seen, faults, onPut }: LayViewProps) {
             />
           ))}
           <LayRuler length={length} bottom={bottom} scale={scale} />
-          {plan?.placed.map((laid) => {
-            const place = held?.piece === laid.piece ? held : laid;
-            const sheet = sheets.find((one) => one.sheet === place.sheet);
-            const piece = rules.pieces.find(({ id }) => id === place.piece);
-            if (!sheet || !piece) return null;
-            return (
-              <LaidPieceShape
-                key={place.piece}
-                seen={seen}
-                piece={piece}
-                place={place}
-                bottom={sheet.bottom}
-                scale={scale}
-                print={tile ? `url(#${pattern}-${sheet.sheet})` : null}
-                hatch={`url(#${pattern}-fault)`}
-                fault={faultsNow.find(({ pieces }) => pieces.includes(place.piece)) ?? null}
-                isChosen={chosen === place.piece}
-                onDown={startDrag}
-                onPut={onPut}
-              />
-            );
-          })}
+          <LaidPieces
+            seen={seen}
+            sheets={sheets}
+            held={held}
+            faults={faultsNow}
+            fills={pattern}
+            isPrinted={tile !== null}
+            scale={scale}
+            onDown={startDrag}
+            onPut={onPut}
+          />
           {drag !== 'pieces' && (
             <DrawnOver
               use={use}
@@ -175,15 +103,92 @@ export function LayView({ use, seen, faults, onPut }: LayViewProps) {
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
       {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
       <NearerTools legend={words.plan.tools} showAllName={words.plan.showAll} move={move} showAll={showAll} />
-      <p className="lay-hint measure-how" role={drag === 'pieces' ? undefined : 'status'}>
-        {drag === 'flaw'
-          ? words.cloth.drawing
-          : drag === 'print'
-            ? words.print.shifting
-            : chosen
-              ? words.plan.keys
-              : ''}
-      </p>
+      <Hint />
     </div>
+  );
+}
+
+function frameOf(sheets: readonly SheetPlace[]) {
+  const length = Math.max(...sheets.map((sheet) => sheet.length));
+  const bottom = Math.max(...sheets.map((sheet) => sheet.bottom));
+  const box = [-MARGIN, -MARGIN, length + 2 * MARGIN, bottom + MARGIN + RULER] as const;
+  return { length, bottom, box };
+}
+
+type Handler = (event: PointerEvent) => void;
+type Handlers = Readonly<Record<'onPointerMove' | 'onPointerUp' | 'onPointerCancel', Handler>>;
+
+/** A piece that is held follows the pointer; else the picture does. Pressing beside all pieces lets go of the chosen one. */
+function joinPointers(
+  picture: Handlers & { readonly onPointerDown: Handler },
+  piece: Handlers,
+  isHeld: boolean,
+  letGo: () => void,
+): Handlers & { readonly onPointerDown: Handler } {
+  return {
+    onPointerDown(event) {
+      letGo();
+      picture.onPointerDown(event);
+    },
+    onPointerMove: isHeld ? piece.onPointerMove : picture.onPointerMove,
+    onPointerUp(event) {
+      piece.onPointerUp(event);
+      picture.onPointerUp(event);
+    },
+    onPointerCancel(event) {
+      piece.onPointerCancel(event);
+      picture.onPointerCancel(event);
+    },
+  };
+}
+
+/** Faults of the plan, those of the piece being dragged as it lies now. */
+function useFaultsNow(
+  { plan, rules }: LaySeen,
+  faults: readonly LayFault[],
+  held: LaidPiece | null,
+): readonly LayFault[] {
+  return useMemo(() => {
+    if (!held || !plan) return faults;
+    const placed = plan.placed.map((place) => (place.piece === held.piece ? held : place));
+    const others = faults.filter(({ pieces }) => !pieces.includes(held.piece));
+    return [...others, ...findFaults(rules, placed, held.piece)];
+  }, [held, plan, faults, rules]);
+}
+
+/** Arrows move the picture, plus and minus bring it nearer, 0 shows all. */
+function usePictureKeys(
+  move: (dx: number, dy: number, factor?: number) => void,
+  showAll: () => void,
+  zoom: number,
+) {
+  return (event: KeyboardEvent) => {
+    const step = KEY_STEP / zoom;
+    if (event.key === 'ArrowLeft') move(-step, 0);
+    else if (event.key === 'ArrowRight') move(step, 0);
+    else if (event.key === 'ArrowUp') move(0, -step);
+    else if (event.key === 'ArrowDown') move(0, step);
+    else if (event.key === '+' || event.key === '=') move(0, 0, 1.25);
+    else if (event.key === '-') move(0, 0, 0.8);
+    else if (event.key === '0') showAll();
+    else return;
+    event.preventDefault();
+  };
+}
+
+/** What keys and drags do now. */
+function Hint() {
+  const { laying: words } = useWords();
+  const chosen = useApp((state) => state.layWork.chosen);
+  const drag = useApp((state) => state.layWork.drag);
+  const hints = {
+    pieces: chosen ? words.plan.keys : '',
+    flaw: words.cloth.drawing,
+    print: words.print.shifting,
+  };
+  return (
+    <p className="lay-hint measure-how" role={drag === 'pieces' ? undefined : 'status'}>
+      {hints[drag]}
+    </p>
   );
 }

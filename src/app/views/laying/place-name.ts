@@ -9,13 +9,22 @@ const MOST_ROWS = 3;
 /** Where a name stands on a piece, in its own units: y up, `room` from side to side. */
 export interface NamePlace {
   readonly rows: readonly string[];
+  /** Height of its letters. */
+  readonly size: number;
+  /** Its arrow has no room under it and stands after it. */
+  readonly isBeside: boolean;
   readonly x: number;
   readonly y: number;
   readonly room: number;
 }
 
+/** Smaller letters, in the size wished, and how long an arrow after them is, in their height. */
+const SMALLER = 0.85;
+const ARROW_LETTERS = 5;
+
 /**
- * The name in as few rows as have room in a closed outline (n × 2, as it lies), where it is widest; without rows where it has none.
+ * The name in as few rows as have room in a closed outline (n × 2, as it lies), where it is widest, with room for an arrow under it; else in one row
+ * of smaller letters with the arrow after it; without rows where it has no room.
  * O(n) for each height tried.
  */
 export function placeName(outline: Float64Array, name: string, size: number): NamePlace {
@@ -31,12 +40,22 @@ export function placeName(outline: Float64Array, name: string, size: number): Na
     const best = widest(heights.map((y) => freeBand(outline, y, half)));
     const letters = Math.floor(best.room / (LETTER_WIDTH * size)) - 1;
     const rows = foldLetters(name, letters);
-    if (rows.length <= count && rows.every((row) => row.length <= letters)) return { ...best, rows };
+    if (rows.length <= count && rows.every((row) => row.length <= letters))
+      return { ...best, rows, size, isBeside: false };
   }
-  return { ...widest(heights.map((y) => freeBand(outline, y, 0))), rows: [] };
+  const small = SMALLER * size;
+  const best = widest(heights.map((y) => freeBand(outline, y, (ROW * small) / 2)));
+  if (best.room > (name.length + ARROW_LETTERS) * LETTER_WIDTH * small)
+    return { ...best, rows: [name], size: small, isBeside: true };
+  return { ...widest(heights.map((y) => freeBand(outline, y, 0))), rows: [], size, isBeside: false };
 }
 
-type Band = Omit<NamePlace, 'rows'>;
+type Band = Pick<NamePlace, 'x' | 'y' | 'room'>;
+
+/** How far a name goes to either side of its middle, in its own units. */
+export function halfWidthOf(name: string, size: number): number {
+  return (name.length * LETTER_WIDTH * size) / 2;
+}
 
 /** Of bands about as wide as the widest the one in the middle of them. */
 function widest(bands: readonly Band[]): Band {

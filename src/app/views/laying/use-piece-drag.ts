@@ -50,7 +50,7 @@ export function usePieceDrag(
       }
       letGo();
     },
-    onPointerCancel: letGo,
+    onPointerCancel: (_event: PointerEvent) => letGo(),
   };
   return { held, startDrag, dragging };
 }

@@ -1,6 +1,5 @@
-import { layTasks } from '../../assembly/index.ts';
 import { assertInvariant, type Issue, type Result, success } from '../../base/index.ts';
-import { type LayPlan, layPieces } from '../../laying/index.ts';
+import { type LayPlan, layPieces, layTasks } from '../../laying/index.ts';
 import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { bodyStep } from './body.ts';

@@ -1,5 +1,5 @@
-import type { FlatDisk } from '../flatten/index.ts';
 import type { SeamedShell, ShellPanel } from '../seams/index.ts';
+import type { FlatDisk } from './types.ts';
 
 /** A straight stretch of a line on one flat panel. */
 export interface PanelStretch {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { tracerOfPanels } from '../../src/core/assembly/trace-on-panels.ts';
 import type { FlatDisk } from '../../src/core/flatten/index.ts';
+import { tracerOfPanels } from '../../src/core/flatten/trace-on-panels.ts';
 import type { SeamedShell } from '../../src/core/seams/index.ts';
 
 /**

@@ -1,20 +1,13 @@
 import { withUsual } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
-import type { FlatDisk } from '../flatten/index.ts';
-import {
-  findUse,
-  LAYING_OPTIONS,
-  type Laying,
-  type LayTask,
-  type MotifPlace,
-  piecesOfUse,
-  type Stock,
-  USES,
-  type UseId,
-} from '../laying/index.ts';
+import { type FlatDisk, tracerOfPanels } from '../flatten/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
-import { tracerOfPanels } from './trace-on-panels.ts';
+import type { LayTask } from './lay-pieces.ts';
+import { LAYING_OPTIONS } from './laying-options.ts';
+import type { MotifPlace } from './match-print.ts';
+import type { Laying, Stock } from './types.ts';
+import { findUse, piecesOfUse, USES, type UseId } from './uses.ts';
 
 /** What laying needs of a form. */
 export interface LaidForm {
