@@ -66,7 +66,7 @@ export const laying: Entries<LayingPhrases> = {
 
   'lay.to-buy.title': ({ project }) => `${project} – to buy`,
   'lay.to-buy.heading': 'To buy',
-  'lay.to-buy.amount': ({ quantity, unit }, tongue) => amountToBuy(quantity, unit, tongue),
+  'lay.to-buy.amount': ({ quantity, unit }, tongue) => amountToBuy(quantity, unit, tongue, '×'),
   'lay.to-buy.cloth': ({ note, width, yards, wasted }, { say, length, percent }) =>
     `${inYards(yards)} yd of ${length(width)} width, as laid out (${percent(wasted, 0)} falls off)${after(say(note))}`,
   'lay.to-buy.interfacing': ({ note, width, yards }, { say, length }) =>

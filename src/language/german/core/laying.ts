@@ -68,7 +68,7 @@ export const laying: Entries<LayingPhrases> = {
 
   'lay.to-buy.title': ({ project }) => `${project} – zu kaufen`,
   'lay.to-buy.heading': 'Zu kaufen',
-  'lay.to-buy.amount': ({ quantity, unit }, tongue) => amountToBuy(quantity, unit, tongue),
+  'lay.to-buy.amount': ({ quantity, unit }, tongue) => amountToBuy(quantity, unit, tongue, 'Stück'),
   'lay.to-buy.cloth': ({ note, width, yards, wasted }, { say, length, percent }) =>
     `${inYards(yards)} Yards bei ${length(width)} Breite, wie ausgelegt (${percent(wasted, 0)} Verschnitt)${after(say(note))}`,
   'lay.to-buy.interfacing': ({ note, width, yards }, { say, length }) =>
