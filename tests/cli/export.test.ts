@@ -223,7 +223,17 @@ describe('loftseam make with formats', () => {
 
   it('writes sheets for a cutting machine, divided over its mat', async () => {
     const out = path.join(folder, 'cutter');
-    const args = ['-f', 'cutter', '--divide', '--mat', '305x400', '--kerf', '0.2', '--colours', 'cut=#00ff00,sew=none'];
+    const args = [
+      '-f',
+      'cutter',
+      '--divide',
+      '--mat',
+      '305x400',
+      '--kerf',
+      '0.2',
+      '--colours',
+      'cut=#00ff00,sew=none',
+    ];
     const { code, err } = await loftseam(
       'make',
       straight,
