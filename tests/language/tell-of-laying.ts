@@ -74,6 +74,7 @@ const STOCKS: readonly Stock[] = [
   },
   { pieces: [{ outline: BOW }] },
   { stockWidth: 160 },
+  { stockWidth: 160, stockLength: 300 },
 ];
 
 /** What is said of pieces laid on cloth, and of cloth that will not do. */

@@ -222,6 +222,36 @@ describe('cloth that will not do', () => {
     expect(issue.limit).toBeCloseTo(widest + 2 * 10, 6);
   });
 
+  it('is told when it has no room, with the pieces and the least they take', () => {
+    const outline = [
+      [0, 0],
+      [450, 0],
+      [450, 420],
+      [0, 420],
+    ] as const;
+    const made = lay('covers', { pieces: [{ outline }] });
+    if (!made.ok) throw new Error('not laid');
+    const { left, placed: laid } = made.value;
+    const own = pieces.filter(({ material }) => material === 'covers');
+    expect(laid.length + left.length).toBe(own.length);
+    expect(left.length).toBeGreaterThan(0);
+    const told = made.issues.find(({ code }) => code === 'no-room');
+    expect(told?.message.values.pieces).toHaveLength(left.length);
+    expect(largestOverlap(made.value, pieces)).toBeLessThan(TOUCH);
+  });
+
+  it('is told when none of it holds a piece, with the room that one takes', () => {
+    const outline = [
+      [0, 0],
+      [300, 0],
+      [300, 300],
+    ] as const;
+    const made = lay('covers', { pieces: [{ outline }] });
+    expect(made.ok).toBe(false);
+    expect(made.issues.map(({ code }) => code)).toEqual(['item-too-large']);
+    expect(inEnglish(made.issues[0].message)).toMatch(/base plate cover.*26\.\d cm.*38\.\d cm/);
+  });
+
   it('is told when its outline crosses itself', () => {
     const bow = [
       [0, 0],

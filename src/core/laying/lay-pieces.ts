@@ -65,8 +65,7 @@ export function* layPieces(task: LayTask): Generator<LayProgress, Result<LayPlan
       continue;
     }
     const last = step.value;
-    if (!last.ok)
-      return failure(last.issues.map((issue) => ({ ...issue, path: `${task.use}.${issue.path}` })));
+    if (!last.ok) return failure(last.issues.map((issue) => inOurWords(issue, task.use, pieces, ground)));
     const plan = told(last.value);
     const unseen = wantsToMeet && folded ? [printOnFold(task.use)] : [];
     // Pieces without room are told by their names.
@@ -96,7 +95,6 @@ function planOf(
     const { angle } = turns[place.turn];
     return [{ piece: id, x: place.x, y: place.y + from, angle, sheet: place.sheet, isHeld: held.has(id) }];
   });
-  const area = pieces.reduce((sum, piece) => sum + Math.abs(measurePolygonArea(piece.cutLine)), 0);
   return {
     use,
     placed,
@@ -104,7 +102,7 @@ function planOf(
     ground,
     length: plan.length,
     sheetsUsed: plan.sheetsUsed,
-    area,
+    area: areaOf(pieces),
     taken: takenBy(plan, ground),
     bound: plan.bound,
     ...(print && { print: { met: print.met, others: print.others } }),
@@ -112,9 +110,33 @@ function planOf(
   };
 }
 
+/** What the search has to say of an item, said of the piece it is. */
+function inOurWords(issue: Issue, use: UseId, pieces: readonly Piece[], ground: LayGround): Issue {
+  const piece = pieces[Number(issue.path.split('.')[1])]?.name;
+  const { code, message } = issue;
+  const values: Readonly<Record<string, unknown>> = message.values;
+  if (code === 'item-too-large' && piece) {
+    const size = { length: Number(values.length), width: Number(values.height) };
+    return { ...issue, path: `${use}.pieces`, message: phrase('laying.too-large', { use, piece, ...size }) };
+  }
+  if (code === 'item-too-wide' && piece) {
+    const lost = ground.width - ground.usableWidth;
+    const layers = ground.isFolded ? 2 : 1;
+    const widths = { width: ground.width * layers, needed: (Number(values.needed) + lost) * layers };
+    const told = phrase('laying.too-narrow', { use, piece, ...widths });
+    return { ...issue, path: `${use}.stockWidth`, message: told };
+  }
+  return { ...issue, path: `${use}.${issue.path}` };
+}
+
 function printOnFold(use: UseId): Issue {
   const message = phrase('laying.print-on-fold', { use });
   return { code: 'print-on-fold', path: `${use}.isFolded`, message, severity: 'warning' };
+}
+
+/** Of all cut outlines, mm². */
+function areaOf(pieces: readonly Piece[]): number {
+  return pieces.reduce((sum, { cutLine }) => sum + Math.abs(measurePolygonArea(cutLine)), 0);
 }
 
 /** mm² of the roll up to its end, or of the sheets used. */
@@ -131,11 +153,12 @@ const MEETS = 0.5;
 function issuesOf(plan: LayPlan, { use, pieces }: LayTask): Issue[] {
   const issues: Issue[] = [];
   const nameOf = (id: string): Phrase => pieces.find((piece) => piece.id === id)?.name ?? verbatim(id);
-  if (plan.left.length > 0)
+  const left = pieces.filter(({ id }) => plan.left.includes(id));
+  if (left.length > 0)
     issues.push({
       code: 'no-room',
       path: use,
-      message: phrase('laying.no-room', { use, pieces: plan.left.map(nameOf) }),
+      message: phrase('laying.no-room', { use, pieces: left.map(({ name }) => name), area: areaOf(left) }),
       severity: 'warning',
     });
   const worst = (plan.print?.met ?? []).filter((gap) => Math.hypot(gap.along, gap.across) > MEETS);

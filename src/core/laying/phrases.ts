@@ -13,8 +13,18 @@ interface Faults {
     readonly width: number;
     readonly needed: number;
   };
+  /** For every sheet or piece of cloth there is; what it takes at least, along and across. */
+  readonly 'laying.too-large': OfUse & {
+    readonly piece: Phrase;
+    readonly length: number;
+    readonly width: number;
+  };
   readonly 'laying.crosses-itself': OfUse & { readonly number: number };
-  readonly 'laying.no-room': OfUse & { readonly pieces: readonly Phrase[] };
+  readonly 'laying.no-room': OfUse & {
+    readonly pieces: readonly Phrase[];
+    /** mm² that they take at least. */
+    readonly area: number;
+  };
   /** How far the print is off at a seam; 0 in a direction in which it goes on. */
   readonly 'laying.print-gap': {
     readonly seam: string;

@@ -32,10 +32,12 @@ export const laying: Entries<LayingPhrases> = {
 
   'laying.too-narrow': ({ use, piece, width, needed }, { say, length }) =>
     `The ${stocks[use]} is ${length(width)} wide, too narrow for “${say(piece)}”. It takes ${length(needed)} at least, selvedges included.`,
+  'laying.too-large': ({ use, piece, length: long, width }, { say, length }) =>
+    `No piece or sheet of the ${stocks[use]} holds “${say(piece)}”. It takes ${length(long)} along by ${length(width)} across at least.`,
   'laying.crosses-itself': ({ use, number }) =>
     `The outline of piece ${number} of the ${stocks[use]} crosses itself or bounds nothing. Set its corners in order, once round.`,
-  'laying.no-room': ({ use, pieces }, { say }) =>
-    `No room was found on the ${stocks[use]} for ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. Add a piece or a sheet, or let pieces lie both ways.`,
+  'laying.no-room': ({ use, pieces, area }, { say, fixed }) =>
+    `No room was found on the ${stocks[use]} for ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. They take ${fixed(area / 100, 0)} cm² at least: add a piece or a sheet, or let pieces lie both ways.`,
   'laying.print-gap': ({ seam, level, pieces, along, across }, { say, fixed }) =>
     `Seam ${seam}, ${pieces.map((piece) => `“${say(piece)}”`).join(' to ')}: at the ${say(level).toLowerCase()} the print cannot go on. It is off by ${fixed(along, 1)} mm along the grain and ${fixed(across, 1)} mm across.`,
   'laying.print-on-fold': ({ use }) =>

@@ -34,10 +34,12 @@ export const laying: Entries<LayingPhrases> = {
 
   'laying.too-narrow': ({ use, piece, width, needed }, { say, length }) =>
     `${named(use)} liegt ${length(width)} breit, zu schmal für „${say(piece)}“. Nötig sind mindestens ${length(needed)}, Webkanten mitgerechnet.`,
+  'laying.too-large': ({ use, piece, length: long, width }, { say, length }) =>
+    `${named(use)}: Kein Stück und keine Platte fasst „${say(piece)}“. Nötig sind mindestens ${length(long)} längs und ${length(width)} quer.`,
   'laying.crosses-itself': ({ use, number }) =>
     `${named(use)}: Der Umriss von Stück ${number} kreuzt sich selbst oder umschließt nichts. Die Ecken der Reihe nach setzen, einmal herum.`,
-  'laying.no-room': ({ use, pieces }, { say }) =>
-    `${named(use)} hat keinen Platz für ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Ein Stück oder eine Platte hinzufügen, oder die Teile in beide Richtungen legen lassen.`,
+  'laying.no-room': ({ use, pieces, area }, { say, fixed }) =>
+    `${named(use)} hat keinen Platz für ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Sie brauchen mindestens ${fixed(area / 100, 0)} cm²: ein Stück oder eine Platte hinzufügen, oder die Teile in beide Richtungen legen lassen.`,
   'laying.print-gap': ({ seam, level, pieces, along, across }, { say, fixed }) =>
     `Naht ${seam}, ${pieces.map((piece) => `„${say(piece)}“`).join(' an ')}: Auf der Höhe „${say(level)}“ läuft das Muster nicht weiter. Es ist um ${fixed(along, 1)} mm im Fadenlauf und ${fixed(across, 1)} mm quer versetzt.`,
   'laying.print-on-fold': ({ use }) =>
