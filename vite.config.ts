@@ -73,6 +73,8 @@ export default defineConfig({
       treeshake: {
         moduleSideEffects: [
           { test: /node_modules[\\/](clipper2-ts|robust-predicates)[\\/]/, sideEffects: false },
+          // The core keeps no state in a module.
+          { test: /src[\\/]core[\\/]/, sideEffects: false },
         ],
       },
       output: {

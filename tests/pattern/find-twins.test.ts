@@ -3,11 +3,11 @@ import {
   draftPiece,
   drawTwins,
   findTwins,
-  joinNames,
   type Piece,
   type PieceEdge,
   type PieceInput,
 } from '../../src/core/pattern/index.ts';
+import { joinNames } from '../../src/language/join-names.ts';
 import { inEnglish } from '../in-english.ts';
 import { edge, LABEL, piece, straight } from './synthetic-panels.ts';
 

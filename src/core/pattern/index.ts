@@ -5,7 +5,6 @@ export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';
 export { drawTwins, nameBoth } from './draw-twins.ts';
 export { findTwins, type TwinPair } from './find-twins.ts';
-export { joinNames } from './join-names.ts';
 export { materialInShort, materialInWords, sideInShort, sideInWords, titleOfSheet } from './name-material.ts';
 export { nameOfEdge } from './name-opening.ts';
 export { MITRE_LIMIT } from './offset-outline.ts';

@@ -1,7 +1,8 @@
 import { mmPerInch } from '../../../core/base/index.ts';
-import { joinNames, type PatternPhrases } from '../../../core/pattern/index.ts';
+import type { PatternPhrases } from '../../../core/pattern/index.ts';
 import { allowanceInWords } from '../../allowance-in-words.ts';
 import type { Entries } from '../../catalogue.ts';
+import { joinNames } from '../../join-names.ts';
 
 const sides = { right: 'rechte Körperseite', left: 'linke Körperseite', centre: 'Mitte' } as const;
 
