@@ -93,6 +93,10 @@ export class Layout {
   private readonly shapeOf: Int32Array;
   private readonly aimed: Aimed;
   private aimedCount = 0;
+  /** Those of the aimed, in their order, whose boxes meet the region; and the region. */
+  private readonly near: Int32Array;
+  private nearCount = 0;
+  private readonly region = new Float64Array(4);
   private readonly shapeBoxes: Float64Array;
   private readonly diameters: Float64Array;
   private readonly sizes: Float64Array;
@@ -116,6 +120,7 @@ export class Layout {
       ...{ x: new Float64Array(n), y: new Float64Array(n) },
       ...{ factor: new Float64Array(n), epsilon: new Float64Array(n) },
     };
+    this.near = new Int32Array(n);
     this.x = new Float64Array(n);
     this.y = new Float64Array(n);
     this.isLaid = new Uint8Array(n);
@@ -162,20 +167,47 @@ export class Layout {
       aimed.epsilon[k] = this.epsilonOf(body, j);
     }
     this.aimedCount = n;
+    this.region.fill(Infinity);
+  }
+
+  /**
+   * Says that places are to be judged within so far of this one: whom they cannot meet is then not asked each time. Others may be
+   * judged as well, and what is judged stays the same.
+   */
+  narrow(body: number, stance: number, x: number, y: number, farX: number, farY: number): void {
+    const { aimed, aimedCount, shapeBoxes, region, near } = this;
+    const { shape } = this.bodies[body].stances[stance];
+    const left = x + shapeBoxes[4 * shape] - farX;
+    const bottom = y + shapeBoxes[4 * shape + 1] - farY;
+    const right = x + shapeBoxes[4 * shape + 2] + farX;
+    const top = y + shapeBoxes[4 * shape + 3] + farY;
+    let n = 0;
+    for (let k = 0; k < aimedCount; k++) {
+      if (aimed.left[k] >= right || aimed.right[k] <= left) continue;
+      if (aimed.bottom[k] < top && aimed.top[k] > bottom) near[n++] = k;
+    }
+    this.nearCount = n;
+    region[0] = left;
+    region[1] = bottom;
+    region[2] = right;
+    region[3] = top;
   }
 
   /** Weighted loss, at a place, of the body aimed at; or Infinity once it is above `bound`. */
   judge(body: number, stance: number, x: number, y: number, bound: number): number {
     this.evaluations++;
-    const { aimed, aimedCount, shapeBoxes } = this;
+    const { aimed, aimedCount, shapeBoxes, region, near, nearCount } = this;
     const { left: lefts, bottom: bottoms, right: rights, top: tops } = aimed;
     const { shape } = this.bodies[body].stances[stance];
     const left = x + shapeBoxes[4 * shape];
     const bottom = y + shapeBoxes[4 * shape + 1];
     const right = x + shapeBoxes[4 * shape + 2];
     const top = y + shapeBoxes[4 * shape + 3];
+    const isNear = left >= region[0] && bottom >= region[1] && right <= region[2] && top <= region[3];
+    const count = isNear ? nearCount : aimedCount;
     let total = 0;
-    for (let k = 0; k < aimedCount; k++) {
+    for (let n = 0; n < count; n++) {
+      const k = isNear ? near[n] : n;
       if (lefts[k] >= right || rights[k] <= left || bottoms[k] >= top || tops[k] <= bottom) continue;
       const dx = aimed.x[k] - x;
       const dy = aimed.y[k] - y;

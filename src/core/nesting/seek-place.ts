@@ -24,6 +24,8 @@ interface Found {
 const FIRST_STEP = 0.5;
 const ROUGH_STEP = 0.04;
 const LAST_STEP = 0.002;
+/** So many first steps the pattern search seldom leaves. */
+const REACH = 2;
 
 /**
  * Seeks a place of less weighted overlap for one body at a time: places anywhere and about the present one, of which the best
@@ -107,6 +109,7 @@ export class Seeker {
     const { stances } = layout.bodies[body];
     const { halfWidth, halfHeight } = layout.shapes[stances[layout.stance[body]].shape];
     const zone = layout.zoneAt(layout.x[body]);
+    layout.narrow(body, layout.stance[body], layout.x[body], layout.y[body], halfWidth, halfHeight);
     for (let k = 0; k < this.effort.near; k++) {
       const stance = Math.floor(random() * stances.length);
       const x = layout.x[body] + (2 * random() - 1) * halfWidth;
@@ -155,6 +158,8 @@ export class Seeker {
     const { layout, random, place } = this;
     const { halfWidth, halfHeight } = layout.shapes[layout.bodies[body].stances[found.stance].shape];
     const size = Math.min(halfWidth, halfHeight);
+    const far = REACH * first * size;
+    layout.narrow(body, found.stance, found.x, found.y, far, far);
     let stepX = first * size;
     let stepY = stepX;
     while ((stepX > last * size || stepY > last * size) && found.loss > 0) {

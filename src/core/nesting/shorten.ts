@@ -18,10 +18,36 @@ const COMPRESS = { first: 0.002, last: 0.0001, longer: 1.2, shorter: 0.6 };
 const COST = 50;
 
 /**
- * Shortens a valid layout again and again: first in long steps, with tries from disturbed layouts where none goes on (exploring),
- * then in short ones from the best (compressing).
+ * Begins anew as often as this many evaluations an item go into the budget, at most so often, and within this share of it; the rest
+ * goes on from the best. A search that goes on for longer stalls.
  */
-export function* shorten(search: Search, { reach, next }: First, report: Report): Generator<void, Reach> {
+const ANEW = { each: 300_000, most: 2, share: 0.6 };
+
+/** Shortens a valid layout again and again; with a large budget several times from the beginning, then what came out shortest. */
+export function* shorten(search: Search, first: First, report: Report): Generator<void, Reach> {
+  const { layout, end } = search;
+  const spent = layout.evaluations;
+  const starts = Math.min(ANEW.most, Math.floor((end - spent) / (ANEW.each * layout.items)));
+  let best = first.reach;
+  const reportShorter = (reach: Reach): void => {
+    if (reach.used >= best.used) return;
+    best = reach;
+    report(reach);
+  };
+  for (let k = 1; k <= starts && starts > 1 && !isAtBound(search, best); k++) {
+    const until = spent + ((end - spent) * ANEW.share * k) / starts;
+    yield* shortenOnce({ ...search, end: until }, first, reportShorter);
+  }
+  const next = best === first.reach ? first.next : Infinity;
+  yield* shortenOnce(search, { reach: best, next }, reportShorter);
+  return best;
+}
+
+/**
+ * First in long steps, with tries from disturbed layouts where none goes on (exploring), then in short ones from the best
+ * (compressing).
+ */
+function* shortenOnce(search: Search, { reach, next }: First, report: Report): Generator<void, Reach> {
   const spent = search.layout.evaluations;
   const until = spent + EXPLORES * (search.end - spent);
   if (isAtBound(search, reach)) return reach;
