@@ -369,10 +369,7 @@ export class Layout {
   /** Right end of the rightmost item. */
   used(): number {
     let right = 0;
-    for (let i = 0; i < this.items; i++) {
-      if (!this.isLaid[i]) continue;
-      right = Math.max(right, this.rightOf(i));
-    }
+    for (let i = 0; i < this.items; i++) if (this.isLaid[i]) right = Math.max(right, this.rightOf(i));
     return right;
   }
 
