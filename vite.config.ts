@@ -73,8 +73,8 @@ export default defineConfig({
       treeshake: {
         moduleSideEffects: [
           { test: /node_modules[\\/](clipper2-ts|robust-predicates)[\\/]/, sideEffects: false },
-          // The core keeps no state in a module.
-          { test: /src[\\/]core[\\/]/, sideEffects: false },
+          // The core keeps no state in a module; what sets zod up must not be passed over.
+          { test: /src[\\/]core[\\/](?!project[\\/]zod-without-code)/, sideEffects: false },
         ],
       },
       output: {
