@@ -4,6 +4,8 @@ import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
 import { phrase } from './phrases.ts';
+import { TEST_TUBE_HEIGHT } from './test-tube.ts';
+import { TEST_TUBE_GIRTH } from './test-tube-growth.ts';
 import type { InsideForm, InsideOptions, InsideShape } from './types.ts';
 
 /** One line of the list to buy by. */
@@ -60,9 +62,6 @@ function volumeOfParts(shape: InsideShape, pieces: readonly Piece[], boardThickn
 const GLUE = 0.2;
 /** Round a block of foam for its saw cuts, mm (ours). */
 const SAW = 10;
-/** mm: the drawn test tube without its ends, as `testTubeInputs` draws it. */
-const TUBE = { radius: 100, height: 300 } as const;
-
 /** Magnets in each plate that meets another, and plates of one side: on torso, arm and pin cushion. */
 const MAGNETS_A_PLATE = 2;
 const PLATES_A_SIDE = 3;
@@ -232,7 +231,7 @@ function glueLines(card: number): MaterialLine[] {
 /** The trial of the cloth, if it is drawn: its cloth in m², and what it is stuffed with. */
 function tubeTestLines(area: number): MaterialLine[] {
   if (area === 0) return [];
-  const litres = (Math.PI * TUBE.radius ** 2 * TUBE.height) / 1e6;
+  const litres = (TEST_TUBE_GIRTH ** 2 / (4 * Math.PI)) * (TEST_TUBE_HEIGHT / 1e6);
   const { low, high } = massOfFill(litres);
   return [
     {

@@ -3,7 +3,8 @@ import type { PieceEdge, PieceInput } from '../pattern/index.ts';
 import { phrase } from './phrases.ts';
 import { sewnGirthOfTestTube, TEST_TUBE_GIRTH } from './test-tube-growth.ts';
 
-const HEIGHT = 300;
+/** Between its ends, mm. */
+export const TEST_TUBE_HEIGHT = 300;
 /** Heights at which the filled tube is measured, mm. */
 const MEASURED_AT = [100, 150, 200] as const;
 
@@ -18,7 +19,7 @@ export function testTubeInputs(
 ): PieceInput[] {
   const width = TEST_TUBE_GIRTH;
   const [closing, end] = seamLetters;
-  const ys = [0, ...MEASURED_AT, HEIGHT];
+  const ys = [0, ...MEASURED_AT, TEST_TUBE_HEIGHT];
   const upright = (x: number, isUp: boolean): PieceEdge => {
     const order = isUp ? ys : ys.toReversed();
     return {
@@ -49,7 +50,7 @@ export function testTubeInputs(
     edges: [
       across('test-tube-bottom', 0, width, 0),
       upright(width, true),
-      across('test-tube-top', width, 0, HEIGHT),
+      across('test-tube-top', width, 0, TEST_TUBE_HEIGHT),
       upright(0, false),
     ],
     levelLines: MEASURED_AT.map((y, k) => {

@@ -60,7 +60,6 @@ export function drawLayPages(
     top = margin;
   };
   turn();
-  layers = new Map(layers);
   let isEmpty = true;
   for (const block of blocks) {
     if (!isEmpty && top + block.height > pageHeight - margin) turn();
