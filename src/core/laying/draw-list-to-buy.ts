@@ -41,7 +41,10 @@ export function drawListToBuy(
   };
   for (const { name, quantity, unit, note } of lines) {
     const words = say(note);
-    const rows = [...foldText(say(name), WORDS, room), ...(words === '' ? [] : foldText(words, WORDS, room + AMOUNT))];
+    const rows = [
+      ...foldText(say(name), WORDS, room),
+      ...(words === '' ? [] : foldText(words, WORDS, room + AMOUNT)),
+    ];
     const height = rows.length * ROW + BETWEEN;
     if (pages.length === 0 || top + height > pageHeight - margin) turn();
     mark.push(makeRectangle(margin, top - BOX + 0.4, BOX, BOX));
