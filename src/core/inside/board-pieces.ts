@@ -46,13 +46,13 @@ export function boardLayers(board: BoardRing, holes: readonly PieceLine[], pole?
   });
 }
 
-/** Allowance of a cover, mm: folded over the edge and laced or glued behind; on a small plate less, or it would cover it. */
-const COVER_ALLOWANCE = 20;
+/** Of a small plate's width: more cloth turned over its edge would cover it. */
 const SMALL_SHARE = 0.25;
 
-export function allowanceOfCover(cover: PieceInput): number {
+/** Allowance of a cover, mm: folded over the edge and laced or glued behind; on a small plate less than is `wanted`. */
+export function allowanceOfCover(cover: PieceInput, wanted: number): number {
   const { minX, minY, maxX, maxY } = boundsOfPolyline(cover.edges.flatMap(({ points }) => [...points]));
-  return Math.min(COVER_ALLOWANCE, Math.round(SMALL_SHARE * Math.min(maxX - minX, maxY - minY)));
+  return Math.min(wanted, Math.round(SMALL_SHARE * Math.min(maxX - minX, maxY - minY)));
 }
 
 /** A cloth cover, with a mark in the middle of each edge. */

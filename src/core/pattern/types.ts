@@ -1,5 +1,6 @@
 import type { Phrase, Say } from '../base/index.ts';
-import type { PatternOptions } from './pattern-options.ts';
+import type { DraftOptions } from './pattern-options.ts';
+import type { AllowanceKind } from './usual-allowances.ts';
 
 /** One boundary stretch of a flat panel on its way to becoming a piece. */
 export interface PieceEdge {
@@ -17,6 +18,8 @@ export interface PieceEdge {
   readonly twinLetter?: string;
   /** Place in the order of sewing, where there is one: where two seams meet, the later one crosses the pressed-open earlier one. */
   readonly sewn?: number;
+  /** Why its allowance differs from the general one, where it does. */
+  readonly allowanceKind?: AllowanceKind;
 }
 
 export interface PieceMark {
@@ -117,7 +120,7 @@ export interface Piece {
 
 export interface PieceDraft {
   readonly input: PieceInput;
-  readonly options: PatternOptions;
+  readonly options: DraftOptions;
 }
 
 export interface PieceText {
