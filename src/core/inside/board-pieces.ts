@@ -2,6 +2,7 @@ import type { Phrase } from '../base/index.ts';
 import { type Bounds, boundsOfPolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { phrase } from './phrases.ts';
+import { turnedHoles } from './turned-holes.ts';
 
 /** A board's edge round, seen on the face that is drawn. */
 export interface BoardRing {
@@ -55,8 +56,8 @@ export function allowanceOfCover(cover: PieceInput, wanted: number): number {
   return Math.min(wanted, Math.round(SMALL_SHARE * Math.min(maxX - minX, maxY - minY)));
 }
 
-/** A cloth cover, with a mark in the middle of each edge. */
-export function boardCover(board: BoardRing): PieceInput {
+/** A cloth cover, with a mark in the middle of each edge, cut and turned at the plate's `holes` that go through it. */
+export function boardCover(board: BoardRing, holes: readonly PieceLine[] = []): PieceInput {
   return {
     id: `${board.id}-cover`,
     name: phrase('plate.cover', { plate: board.name }),
@@ -64,6 +65,7 @@ export function boardCover(board: BoardRing): PieceInput {
     edges: ringEdges(board, true),
     levelLines: [],
     material: 'covers',
+    ...turnedHoles(holes),
     follows: { piece: `${board.id}-1`, how: 'cover' },
   };
 }

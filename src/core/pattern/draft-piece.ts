@@ -37,7 +37,10 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: DraftOpt
   const cutLine = pointOutwards(outer, notches);
   const slits = notches.flatMap((notch) => notch.slits);
   const notchPoints = notches.flatMap(drawNotchPoints);
-  const clips = input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches));
+  const clips = [
+    ...input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches)),
+    ...(input.clipLines ?? []).map((line) => ({ ...line, points: line.points.slice() })),
+  ];
   const lettering = labelPiece({ input, info, allowances, ring, cutLine, notches, clips });
 
   return success(

@@ -73,6 +73,8 @@ export interface PieceInput {
   readonly cutouts?: readonly PieceLine[];
   /** Stitching inside the piece, not along its edges. */
   readonly stitchLines?: readonly NamedLine[];
+  /** Where cloth inside the piece is cut into to be turned, after its stitching. */
+  readonly clipLines?: readonly PieceLine[];
   /** What the grain line shows, if not the grain: the flutes of board, for example. */
   readonly grainWord?: Phrase;
   /** What to do with the piece, printed on it where there is room: one paragraph each. */
@@ -106,7 +108,7 @@ export interface Piece {
   readonly notches: readonly PieceLine[];
   /** Notches that stand out of the cut line, which runs round them: base, tip, base. For readers that want them apart. */
   readonly notchPoints?: readonly PieceLine[];
-  /** Marks across the allowance where it is clipped after sewing. */
+  /** Marks across the allowance where it is clipped after sewing, and where cloth round a hole is. */
   readonly clips?: readonly PieceLine[];
   readonly levelLines: readonly NamedLine[];
   /** Two points. */
