@@ -1,6 +1,6 @@
 import { readCutting } from '../core/assembly/index.ts';
 import { exportForm } from '../core/files/index.ts';
-import type { NotchShape } from '../core/pattern/index.ts';
+import { ALLOWANCE_KINDS, type NotchShape } from '../core/pattern/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
@@ -83,7 +83,7 @@ function withOptions(project: Project, options: MakeCommandOptions): Project {
   };
 }
 
-const KINDS = ['seam', 'opening'];
+const KINDS: readonly string[] = ['seam', 'opening', ...ALLOWANCE_KINDS];
 const MATERIALS = ['shell', 'webs', 'covers', 'arms'];
 
 /** Allowances given by name: of a kind of edge, of a material, else of one edge. */
