@@ -1,13 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Form, WorkStep } from '../../src/core/form/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
-
-const pipeline = createPipeline();
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 function formOf(demo: string, layout?: string, inside = {}): Form {
   const raw = JSON.parse(readFileSync(`shared/demos/${demo}.loftseam.json`, 'utf8'));
@@ -20,7 +18,7 @@ function formOf(demo: string, layout?: string, inside = {}): Form {
         .map(inEnglish)
         .join('\n'),
     );
-  const form = pipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1200 });
+  const form = sharedPipeline.makeForm(project.value, COARSE);
   if (!form.ok)
     throw new Error(
       form.issues
