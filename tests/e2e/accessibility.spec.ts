@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { makePicture } from './make-picture.ts';
 import { goTo, openApp, STAGE_NAMES, waitForFullForm } from './open-app.ts';
 
@@ -38,7 +39,8 @@ test.describe('in light and in dark', () => {
     }
   });
 
-  test('axe finds nothing in readings, the gallery, and what cannot be read', async ({ page }) => {
+  test('axe finds nothing in readings, the gallery, and what cannot be read', async ({ page, context }) => {
+    await leaveUnfilled({ context });
     test.setTimeout(300_000);
     await openApp(page);
     await goTo(page, 'Checking');
@@ -57,7 +59,8 @@ test.describe('in light and in dark', () => {
     await expectNoneInLightAndDark(page, 'bad input');
   });
 
-  test('axe finds nothing with the tools of the stages open', async ({ page }) => {
+  test('axe finds nothing with the tools of the stages open', async ({ page, context }) => {
+    await leaveUnfilled({ context });
     test.setTimeout(300_000);
     await openApp(page);
     await page.getByLabel('Open a project file').setInputFiles('shared/demos/uneven-shoulders.loftseam.json');

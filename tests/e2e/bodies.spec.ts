@@ -1,9 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { drawNothing } from './draw-nothing.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { openApp, openPage, waitForFullForm } from './open-app.ts';
 
 test.beforeEach(drawNothing);
+test.beforeEach(leaveUnfilled);
 
 const name = (page: Page) => page.getByRole('textbox', { name: 'Name of this project' });
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });

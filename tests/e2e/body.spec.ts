@@ -1,6 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(leaveUnfilled);
 
 const picture = (page: Page) => page.getByRole('group', { name: /^Picture of the body/ });
 

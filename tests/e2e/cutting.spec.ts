@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { strFromU8, unzipSync } from 'fflate';
 import { drawNothing } from './draw-nothing.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp } from './open-app.ts';
 
 test.beforeEach(drawNothing);
@@ -51,7 +52,9 @@ test('a pattern on the paper chosen, corrected for the printer; several files co
 
 test('pages and joints are told and shown before anything is downloaded, with what a choice saves', async ({
   page,
+  context,
 }) => {
+  await leaveUnfilled({ context });
   const complaints = await openApp(page);
   await goTo(page, 'Cutting');
   const told = page.getByText(/^\d+ pages on A4, \d+ of them pattern, with \d+ joints to tape\.$/);
@@ -73,7 +76,9 @@ test('pages and joints are told and shown before anything is downloaded, with wh
 
 test('cutting machine, notches, one edge and left-out pieces are kept in the project and undone by name', async ({
   page,
+  context,
 }) => {
+  await leaveUnfilled({ context });
   const complaints = await openApp(page);
   await goTo(page, 'Cutting');
   await page.getByRole('combobox', { name: 'Notches' }).selectOption('outward');
@@ -105,7 +110,8 @@ test('cutting machine, notches, one edge and left-out pieces are kept in the pro
   expect(complaints).toEqual([]);
 });
 
-test('what is inside: sizes once filled, webs, stand, what to buy', async ({ page }) => {
+test('what is inside: sizes once filled, webs, stand, what to buy', async ({ page, context }) => {
+  await leaveUnfilled({ context });
   const complaints = await openApp(page);
   await goTo(page, 'Inside');
   const filled = page.getByRole('region', { name: 'Once filled', exact: true });

@@ -1,7 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { DOMParser } from '@xmldom/xmldom';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(leaveUnfilled);
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
 

@@ -3,9 +3,11 @@ import { expect, type Page, test } from '@playwright/test';
 import { DOMParser } from '@xmldom/xmldom';
 import svgPathCommander from 'svg-path-commander';
 import { drawNothing } from './draw-nothing.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, openPage, waitForFullForm } from './open-app.ts';
 
 test.beforeEach(drawNothing);
+test.beforeEach(leaveUnfilled);
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 

@@ -1,8 +1,10 @@
 import { expect, test } from '@playwright/test';
 import { drawNothing } from './draw-nothing.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
 
 test.beforeEach(drawNothing);
+test.beforeEach(leaveUnfilled);
 
 test('the grain of a piece is turned by pointer, keys and number, each one undo step', async ({ page }) => {
   const complaints = await openApp(page);

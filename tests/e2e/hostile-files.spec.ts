@@ -2,9 +2,11 @@ import { readFile, truncate, writeFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { DOMParser } from '@xmldom/xmldom';
 import { drawNothing } from './draw-nothing.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openPage, waitForFullForm } from './open-app.ts';
 
 test.beforeEach(drawNothing);
+test.beforeEach(leaveUnfilled);
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 const notice = (page: Page) => page.locator('.notice');

@@ -1,8 +1,10 @@
 import { expect, test } from '@playwright/test';
 import { drawNothing } from './draw-nothing.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
 
 test.beforeEach(drawNothing);
+test.beforeEach(leaveUnfilled);
 
 test('Inside: girths of the test tube become growth, are kept, and what cannot be is named', async ({
   page,

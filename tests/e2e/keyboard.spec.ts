@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { expect, type Page, test } from '@playwright/test';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { openApp, waitForFullForm } from './open-app.ts';
 
 /** Not one click in this file: the whole job with nothing but keys. */
@@ -121,7 +122,9 @@ test('from an empty page to the printed pattern by keyboard alone', async ({ pag
 
 test('Tab goes through every stage and comes round again, to everything that can be used', async ({
   page,
+  context,
 }) => {
+  await leaveUnfilled({ context });
   test.setTimeout(240_000);
   await openApp(page);
   for (const [digit, name] of ['Tape', 'Body', 'Seams', 'Panels', 'Inside', 'Cutting'].entries()) {

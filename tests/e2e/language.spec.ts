@@ -7,6 +7,7 @@ import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { words as english } from '../../src/language/english/app.ts';
 import { words as german } from '../../src/language/german/app.ts';
 import { inEnglish } from '../in-english.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { openApp, openPage, WHOLE, watchComplaints } from './open-app.ts';
 
 const STAGES = Object.values(german.stages.names);
@@ -150,7 +151,11 @@ test('German is chosen, shown in every stage, accessible, and kept', async ({ pa
 test.describe('where German is read', () => {
   test.use({ locale: 'de-DE' });
 
-  test('the page begins in German, with a decimal comma, and reads either mark', async ({ page }) => {
+  test('the page begins in German, with a decimal comma, and reads either mark', async ({
+    page,
+    context,
+  }) => {
+    await leaveUnfilled({ context });
     const complaints = watchComplaints(page);
     await page.goto('/');
     await waitUntilSettled(page);

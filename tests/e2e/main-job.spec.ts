@@ -1,5 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(leaveUnfilled);
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 const waistRow = (page: Page) => page.getByRole('listitem').filter({ has: waist(page) });

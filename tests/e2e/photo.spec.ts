@@ -1,6 +1,9 @@
 import { expect, test } from '@playwright/test';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { makePicture } from './make-picture.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(leaveUnfilled);
 
 test('a photo lies under the body, is scaled by two points, kept with the body and not in the file', async ({
   page,

@@ -1,5 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+
+test.beforeEach(leaveUnfilled);
 
 const pulling = (page: Page) => page.getByRole('region', { name: 'Pull the lines' });
 const strain = async (page: Page) =>

@@ -1,8 +1,10 @@
 import { expect, test } from '@playwright/test';
 import { drawNothing } from './draw-nothing.ts';
+import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp } from './open-app.ts';
 
 test.beforeEach(drawNothing);
+test.beforeEach(leaveUnfilled);
 
 test('without WebGL the body is an outline, a message says so, and the panels work', async ({ page }) => {
   const complaints = await openApp(page);
