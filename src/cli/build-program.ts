@@ -97,6 +97,7 @@ function addMake(program: Command, { streams, reader, end }: Setting): void {
     )
     .option(`-l, --layout <${values.id}>`, layout)
     .option(`--grain <${values.list}>`, words.grain, reading(readGrains, reader))
+    .option('--trial-shell', words.trialShell)
     .action(async (file, options) => end(await makeCommand(file, options, streams, reader)));
   addInsideOption(make, reader);
   addFormatOption(make, reader);

@@ -14,6 +14,8 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },
   'file.wrong-value': { field: 'cloth.allowance' },
+  'trial.leave-open': { letters: ['D', 'K'] },
+  'trial.head-does-not-pass': { girth: 372, least: 590 },
   'cloth.usual-allowance-withdrawn': {
     edges: { id: 'allowance.armhole', values: {} },
     piece: { id: 'plate.base', values: {} },

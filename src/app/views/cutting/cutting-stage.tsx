@@ -33,6 +33,7 @@ export function CuttingStage() {
       <FillingAwaited />
       {form && reaches(form, 'cutting') ? (
         <>
+          <TrialShellFiles />
           <PrintFiles leftOut={leftOut} />
           <MachineFiles leftOut={leftOut} />
           <PieceList leftOut={leftOut} onChange={setLeftOut} />
@@ -81,6 +82,23 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
       </ul>
       <ProjectorChoices />
     </section>
+  );
+}
+
+/** To be sewn of cheap cloth and tried on before anything else is cut. */
+function TrialShellFiles() {
+  const words = useWords().cutting.trialShell;
+  const services = useServices();
+  const download = (format: string) => services.download({ formats: [format], isTrialShell: true });
+  return (
+    <details className="printer">
+      <summary>{words.title}</summary>
+      <p className="quiet">{words.about}</p>
+      <ul className="downloads">
+        <Download {...words.pattern} start={() => download('pdf')} />
+        <Download {...words.drawing} start={() => download('svg')} />
+      </ul>
+    </details>
   );
 }
 

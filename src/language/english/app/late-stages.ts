@@ -116,6 +116,13 @@ export const lateStages = {
     drafting: 'Drafting the pieces…',
     onPaper: 'On paper',
     pattern: { name: 'Pattern', what: 'PDF: cover with test bars, key, numbered pages' },
+    trialShell: {
+      title: 'Trial shell',
+      about:
+        'Sew it first, of cheap firm cloth: it has the person’s own size, no inside, and is open down the back. What you pin off goes back under Checking.',
+      pattern: { name: 'Trial shell, pattern', what: 'PDF, on your paper' },
+      drawing: { name: 'Trial shell, drawing', what: 'SVG at true size' },
+    },
     labels: { name: 'Labels', what: 'PDF: a label to sew in for every piece' },
     projector: {
       name: 'For a projector',
@@ -270,5 +277,13 @@ export const lateStages = {
     removeOf: (date: string) => `Remove the readings of ${date}`,
     remove: 'Remove',
     historyHow: 'How far each girth was off, all round.',
+    pins: {
+      title: 'Trial shell: what was pinned off',
+      how: 'Type by how much the girth became less, all round: a fold of 3 mm at one side seam has two layers and takes in 6 mm.',
+      off: (measure: string) => `${measure}, pinned off`,
+      change: (measure: string, before: string, after: string) => `${measure} ${before} → ${after}`,
+      take: 'Take as new measure',
+      takenIn: (measure: string) => `${measure}, as pinned`,
+    },
   },
 };

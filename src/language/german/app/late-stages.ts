@@ -126,6 +126,13 @@ export const lateStages: typeof english = {
     drafting: 'Die Schnittteile werden gezeichnet …',
     onPaper: 'Auf Papier',
     pattern: { name: 'Schnitt', what: 'PDF: Deckblatt mit Messstrecken, Übersicht, nummerierte Seiten' },
+    trialShell: {
+      title: 'Probehülle',
+      about:
+        'Zuerst aus billigem, festem Stoff nähen: Sie hat die Größe der Person, kein Innenleben und ist hinten offen. Was abgesteckt wird, kommt unter Prüfen zurück.',
+      pattern: { name: 'Probehülle, Schnitt', what: 'PDF, auf dem eigenen Papier' },
+      drawing: { name: 'Probehülle, Zeichnung', what: 'SVG in wahrer Größe' },
+    },
     labels: { name: 'Etiketten', what: 'PDF: ein Etikett zum Einnähen für jedes Teil' },
     projector: {
       name: 'Für einen Projektor',
@@ -282,5 +289,13 @@ export const lateStages: typeof english = {
     removeOf: (date) => `Messung vom ${date} entfernen`,
     remove: 'Entfernen',
     historyHow: 'Wie weit jeder Umfang daneben lag, rundherum.',
+    pins: {
+      title: 'Probehülle: was abgesteckt wurde',
+      how: 'Eintragen, um wie viel der Umfang ringsum kleiner wurde: Eine Falte von 3 mm an einer Seitennaht hat zwei Lagen und nimmt 6 mm weg.',
+      off: (measure) => `${measure}, abgesteckt`,
+      change: (measure, before, after) => `${measure}: ${before} → ${after}`,
+      take: 'Als neues Maß nehmen',
+      takenIn: (measure) => `${measure} nach der Anprobe`,
+    },
   },
 };
