@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { CAUTIONS } from '../../../core/inside/index.ts';
-import { isFormBehind, reaches } from '../../store/index.ts';
+import { isFormBehind, issuesOf, reaches } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { Download } from '../parts/download-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
@@ -33,6 +33,7 @@ export function CuttingStage() {
       <FillingAwaited />
       {form && reaches(form, 'cutting') ? (
         <>
+          <TubeSkipped />
           <TrialShellFiles />
           <PrintFiles leftOut={leftOut} />
           <MachineFiles leftOut={leftOut} />
@@ -82,6 +83,22 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
       </ul>
       <ProjectorChoices />
     </section>
+  );
+}
+
+/** Before anything is printed: how far the girths may come out otherwise without a test tube. */
+function TubeSkipped() {
+  const issues = useApp(issuesOf).filter(({ code }) => code === 'test-tube-skipped');
+  const say = useSay();
+  if (issues.length === 0) return null;
+  return (
+    <ul className="doubts" role="alert">
+      {issues.map(({ code, message }) => (
+        <li key={code} className="warning">
+          {say(message)}
+        </li>
+      ))}
+    </ul>
   );
 }
 

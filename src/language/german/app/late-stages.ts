@@ -100,6 +100,11 @@ export const lateStages: typeof english = {
         `Ein Nachgeben von ${share} wird an den Schnittteilen abgezogen, wie angegeben und nicht hier gemessen.`,
       forget: 'Löschen',
       nothing: 'Nichts ist eingetragen, also wird für das Nachgeben an den Schnittteilen nichts abgezogen.',
+      filling: 'Seine Füllung wiegt',
+      fillAssumed: (low, high) =>
+        `Füllung der Büste: ${low} bis ${high}, mit 50 bis 80 kg je Kubikmeter angenommen (ohne Quelle). In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
+      fillWeighed: (low, high) =>
+        `Füllung der Büste: ${low} bis ${high}, nach diesem Gewicht. In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
     },
     doubts: 'Bitte ansehen',
     filled: 'Nach dem Füllen',
@@ -112,6 +117,16 @@ export const lateStages: typeof english = {
     braces: 'Stege, Bänder und Gurte',
     range: (least, most) => `${least} bis ${most}`,
     stand: 'Ständer',
+    stands: {
+      garmentMass: 'Schwerstes Kleidungsstück',
+      garmentOffset: 'Abstand vom Rohr',
+      garmentHeight: 'Hängt über dem Boden in',
+      waistHeight: 'Taille über dem Boden',
+      stemDiameter: 'Stange des Ständers im Rohr',
+      heightAssumed: 'Die Höhe der Taille ist angenommen: Niemand hat sie gemessen.',
+      under: (mass, offset, height) => `unter ${mass}, ${offset} vom Rohr, ${height} über dem Boden`,
+      push: 'Kippt bei einem Stoß in Schulterhöhe von',
+    },
     tipsAt: 'Kippt bei (mindestens 10°)',
     wholeMass: 'Gesamtgewicht',
     ballast: 'Ballast',
