@@ -36,7 +36,7 @@ export async function adviseCommand(
     { targetTriangles: TRIANGLES, isDraft: true },
     streams,
     reader,
-    pipeline,
+    pipeline.makeForm,
   );
   const layout = layoutOf(project);
   if (!form.ok || !layout.ok) {

@@ -99,6 +99,7 @@ function addMake(program: Command, { streams, reader, pipeline, end }: Setting):
     )
     .option(`-l, --layout <${values.id}>`, layout)
     .option(`--grain <${values.list}>`, words.grain, reading(readGrains, reader))
+    .option('--trial-shell', words.trialShell)
     .action(async (file, options) => end(await makeCommand(file, options, streams, reader, pipeline)));
   addInsideOption(make, reader);
   addFormatOption(make, reader);

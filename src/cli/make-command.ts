@@ -1,7 +1,8 @@
 import { readCutting } from '../core/assembly/index.ts';
+import { success } from '../core/base/index.ts';
 import { exportForm } from '../core/files/index.ts';
 import { ALLOWANCE_KINDS, type NotchShape } from '../core/pattern/index.ts';
-import type { Pipeline } from '../core/pipeline/index.ts';
+import { type MakeForm, makeTrialShell, type Pipeline } from '../core/pipeline/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
@@ -25,6 +26,7 @@ export interface MakeCommandOptions extends FormatOptions, InsideCommandOptions 
   readonly notches?: NotchShape;
   /** Radians by panel id. */
   readonly grain?: Readonly<Record<string, number>>;
+  readonly trialShell?: boolean;
 }
 
 /** Makes the form of a saved project and writes its files. */
@@ -44,13 +46,16 @@ export async function makeCommand(
   }
   const date = new Date().toISOString().slice(0, 10);
   const fineness = options.triangles === undefined ? {} : { targetTriangles: options.triangles };
-  const form = makeWithProgress(
-    withOptions(project.value, options),
-    { ...fineness, fills: true, lays: true, now: () => performance.now(), date },
-    streams,
-    reader,
-    pipeline,
-  );
+  const asked = { ...fineness, now: () => performance.now(), date };
+  const form = options.trialShell
+    ? makeWithProgress(withOptions(project.value, options), asked, streams, reader, makeTrialForm)
+    : makeWithProgress(
+        withOptions(project.value, options),
+        { ...asked, fills: true, lays: true },
+        streams,
+        reader,
+        pipeline.makeForm,
+      );
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   if (!form.ok) return exitCodes.errorsInProject;
   const cutting = readCutting(project.value.cutting);
@@ -71,6 +76,12 @@ export async function makeCommand(
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;
 }
+
+/** Panels alone; its report is that of a form of the person's own size. */
+const makeTrialForm: MakeForm = (project, options) => {
+  const made = makeTrialShell(project, options);
+  return made.ok ? success(made.value.form, made.issues) : made;
+};
 
 function withOptions(project: Project, options: MakeCommandOptions): Project {
   return {

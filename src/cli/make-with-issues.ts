@@ -20,7 +20,7 @@ export async function makeWithIssues(
     stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return null;
   }
-  const form = makeWithProgress(project.value, { fills: true, ...wish }, streams, reader, pipeline);
+  const form = makeWithProgress(project.value, { fills: true, ...wish }, streams, reader, pipeline.makeForm);
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   return form.ok ? form.value : null;
 }

@@ -52,7 +52,7 @@ export async function printCorrectCommand(
   const saved = readCutting(cutting);
   if (!saved.ok) return exitCodes.errorsInProject;
   const date = new Date().toISOString().slice(0, 10);
-  const form = makeWithProgress(project.value, { date }, streams, reader, pipeline);
+  const form = makeWithProgress(project.value, { date }, streams, reader, pipeline.makeForm);
   if (!form.ok) {
     stderr.write(`${describeIssues(form.issues, reader)}\n`);
     return exitCodes.errorsInProject;

@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { verbatim } from '../../src/core/base/index.ts';
 import {
+  checkSkippedTube,
+  densityOfFilling,
   judgeStand,
   judgeTipping,
+  type LevelFinding,
   leanOfPole,
   massOfFill,
   reachOfPulledSleeve,
   TUBES,
 } from '../../src/core/inside/index.ts';
+import { packingOfTube } from '../../src/core/inside/packing-of-tube.ts';
 import { inEnglish } from '../in-english.ts';
 
 // By hand: five legs of 280 mm tip over d = 280 cos 36° = 226.5 mm. Masses 6 + 5 + 1.5 + 8 = 20.5 kg;
@@ -46,7 +51,7 @@ describe('tipping, against hand calculation', () => {
   });
 
   it('names a garment too heavy, with the angle, the limit and the ballast', () => {
-    const form = { mass: 3.5, middle: 60, base: -260, bust: 125, waistHeight: 1040 };
+    const form = { mass: 3.5, middle: 60, base: -260, shoulder: 125, waistHeight: 1040 };
     const { issues, findings } = judgeStand(form, {
       garmentMass: 12,
       garmentOffset: 200,
@@ -62,7 +67,7 @@ describe('tipping, against hand calculation', () => {
   });
 
   it('tells what would do: the ballast, the legs or the garment it names stand at ten degrees', () => {
-    const form = { mass: 3.5, middle: 60, base: -260, bust: 125, waistHeight: 1040 };
+    const form = { mass: 3.5, middle: 60, base: -260, shoulder: 125, waistHeight: 1040 };
     const options = { garmentMass: 12, garmentOffset: 200, legs: 4, legRadius: 220, standMass: 3 };
     const { message } = judgeStand(form, options).issues[0];
     const [, ballast, legs, most] = /Put ([\d.]+) kg .* legs of (\d+) mm .* no more than ([\d.]+) kg/.exec(
@@ -82,7 +87,7 @@ describe('tipping, against hand calculation', () => {
   });
 
   it('names a form that falls by itself, a waist too low for the foot, a wall thicker than its tube', () => {
-    const form = { mass: 3.5, middle: 60, base: -260, bust: 125, waistHeight: 1040 };
+    const form = { mass: 3.5, middle: 60, base: -260, shoulder: 125, waistHeight: 1040 };
     const falls = judgeStand(form, { garmentMass: 20, garmentOffset: 400, legRadius: 150 }).issues[0];
     expect(inEnglish(falls.message)).toContain('falls over by itself');
     const short = judgeStand(form, { legRadius: 60 }).issues[0];
@@ -95,6 +100,52 @@ describe('tipping, against hand calculation', () => {
     const wall = judgeStand(form, { tubeWall: 13 }).issues.find(({ code }) => code === 'wall-too-thick');
     expect(wall).toMatchObject({ path: 'tubeWall', measured: 13, limit: 12.5 });
     expect(judgeStand(form, { tubeWall: 12.5 }).issues).toEqual([]);
+  });
+});
+
+describe('the load it assumes', () => {
+  const form = { mass: 3.5, middle: 60, base: -260, shoulder: 380, waistHeight: 1040 };
+
+  // By hand: five legs of 300 mm, d = 300 cos 36° = 242.705 mm. Form 3.5 kg at 1100, foot 4.5 at 50, pole 1.5 at 520, a coat of 4 kg
+  // hung at 1400 mm, 80 mm out: M = 13.5 kg, Σmz = 3850 + 225 + 780 + 5600 = 10 455 (z 774.44), Σmx = 320 (x 23.70).
+  // tan θ = (242.705 − 23.704)/774.444 = 0.28279, θ = 15.79°. A push at the shoulders, 1040 + 380 = 1420 mm:
+  // 9.81 (13.5·0.242705 − 0.320)/1.42 = 9.81·2.95652/1.42 = 20.43 N.
+  it('hangs where it is said to, and the push is at the shoulders', () => {
+    const options = { garmentMass: 4, garmentOffset: 80, garmentHeight: 1400 };
+    const { findings } = judgeStand(form, options);
+    expect(findings.load).toEqual({ mass: 4, offset: 80, height: 1400 });
+    expect(findings.tipAngleDeg).toBeCloseTo(15.79, 1);
+    expect(findings.pushHeight).toBe(1420);
+    expect(findings.pushForce).toBeCloseTo(20.43, 1);
+    // Hung at the waist it is steadier against a tilt, and no other against a push.
+    const lower = judgeStand(form, { ...options, garmentHeight: 1040 }).findings;
+    expect(lower.tipAngleDeg).toBeGreaterThan(findings.tipAngleDeg);
+    expect(lower.pushForce).toBeCloseTo(findings.pushForce, 9);
+  });
+
+  it('is told as assumed with a height that nobody measured', () => {
+    expect(judgeStand({ ...form, isHeightAssumed: true }, {}).findings.isHeightAssumed).toBe(true);
+    expect(judgeStand(form, {}).findings).toMatchObject({ isHeightAssumed: false, waistHeight: 1040 });
+  });
+});
+
+describe('a tube over a pole', () => {
+  // Bore = outside less two walls: 30 − 2·1.5 = 27; round a pole of 22 there are (27 − 22)/2 = 2.5 mm.
+  it('is packed with what is missing all round', () => {
+    expect(packingOfTube({ tubeDiameter: 30, tubeWall: 1.5, stemDiameter: 22 })).toBeCloseTo(2.5, 9);
+    // 27 − 26.6 = 0.4: 0.2 mm on the radius slide.
+    expect(packingOfTube({ tubeDiameter: 30, tubeWall: 1.5, stemDiameter: 26.6 })).toBe(0);
+    expect(packingOfTube({ tubeDiameter: 30 })).toBeUndefined();
+  });
+
+  it('refuses a pole that does not go in, with what would', () => {
+    const form = { mass: 3.5, middle: 60, base: -260, shoulder: 380, waistHeight: 1040 };
+    const { issues } = judgeStand(form, { tubeDiameter: 25, tubeWall: 2, stemDiameter: 22 });
+    // 25 − 4 = 21 mm.
+    expect(issues).toMatchObject([{ code: 'stem-too-thick', path: 'stemDiameter', measured: 22, limit: 21 }]);
+    // A solid bar has no bore at all.
+    const solid = judgeStand(form, { tubeDiameter: 28, poleMaterial: 'beech', stemDiameter: 10 });
+    expect(solid.issues.find(({ code }) => code === 'stem-too-thick')).toMatchObject({ limit: 0 });
   });
 });
 
@@ -130,6 +181,45 @@ describe('tubes', () => {
     // h = 12/cos 60° = 24, girth = 4·12·tan 60° + 2·12·(π − 2π/3).
     expect(reachOfPulledSleeve(2 * Math.PI * 12, 12)).toBeCloseTo(12, 5);
     expect(reachOfPulledSleeve(48 * Math.sqrt(3) + 8 * Math.PI, 12)).toBeCloseTo(24, 6);
+  });
+});
+
+describe('filling that was weighed in the test tube', () => {
+  // By hand: a tube of 641 mm as read over cloth of 0.6 mm is 641 − 0.6π = 639.115 mm round; G²h/4π = 639.115²·300/12.56637 mm³
+  // = 9.7515 L. 0.6 kg in it are 61.53 kg/m³; a form of 40 L takes 2.461 kg, 5 % either way for the hand.
+  it('has the density of the tube', () => {
+    const density = densityOfFilling({ testTube: { measure1: 641 }, testTubeFill: 0.6 });
+    expect(0.5 * (density.low + density.high)).toBeCloseTo(61.53, 1);
+    const { low, high, isAssumed } = massOfFill(40, density);
+    expect(low).toBeCloseTo(2.338, 2);
+    expect(high).toBeCloseTo(2.584, 2);
+    expect(isAssumed).toBe(false);
+  });
+
+  it('is reckoned with the tube as sewn while nobody measured it, and assumed while nobody weighed it', () => {
+    // A cylinder of 200 mm across and 300 high: 9.4248 L; 0.6 kg are 63.66 kg/m³.
+    const density = densityOfFilling({ testTubeFill: 0.6 });
+    expect(0.5 * (density.low + density.high)).toBeCloseTo(63.66, 1);
+    expect(densityOfFilling({ testTube: { measure1: 641 } })).toEqual({ low: 50, high: 80, isAssumed: true });
+  });
+});
+
+describe('a test tube that was skipped', () => {
+  const level = { id: 'hip', name: verbatim('hip'), body: { girth: 1010 } };
+  const levels = [level] as unknown as LevelFinding[];
+
+  // By hand: k = p/(2πEt) = 0.003/(6.28319·40) = 1.19366e-5 per mm, kG = 0.0120560 at 1010 mm. Twice the growth: 1/(1 − 0.0241120) − 1
+  // = 2.47077 %, half of it: 1/(1 − 0.0060280) − 1 = 0.60646 %; apart by 1.86431 % of 1010 mm = 18.83 mm.
+  it('is told with the width of what is foretold', () => {
+    const [issue] = checkSkippedTube(levels, {});
+    expect(issue).toMatchObject({ code: 'test-tube-skipped', path: 'testTube', severity: 'warning' });
+    expect(issue.measured).toBeCloseTo(18.83, 1);
+    expect(inEnglish(issue.message)).toContain('19 mm');
+  });
+
+  it('is not once it was measured, or its growth typed', () => {
+    expect(checkSkippedTube(levels, { testTube: { measure1: 641 } })).toEqual([]);
+    expect(checkSkippedTube(levels, { measuredGrowth: 0.01 })).toEqual([]);
   });
 });
 

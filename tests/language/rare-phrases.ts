@@ -14,6 +14,11 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },
   'file.wrong-value': { field: 'cloth.allowance' },
+  'stand.stem-too-thick': { stem: 22, bore: 21.5 },
+  'buy.packing': {},
+  'buy.packing.note': { thickness: 2.5 },
+  'trial.leave-open': { letters: ['D', 'K'] },
+  'trial.head-does-not-pass': { girth: 372, least: 590 },
   'cloth.usual-allowance-withdrawn': {
     edges: { id: 'allowance.armhole', values: {} },
     piece: { id: 'plate.base', values: {} },

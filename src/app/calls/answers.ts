@@ -41,6 +41,8 @@ export type OnLaid = (progress: LayProgress) => boolean | Promise<boolean>;
 /** Formats as the pipeline names them. */
 export interface FileOptions {
   readonly formats: readonly string[];
+  /** Of the trial shell instead of the form. */
+  readonly isTrialShell?: boolean;
   /** Ids of the pieces wanted; absent = all. */
   readonly pieces?: readonly string[];
 }

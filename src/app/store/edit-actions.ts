@@ -46,12 +46,8 @@ export interface EditActions {
   setLengthBlend(blend: number): void;
   /** Girth of the test tube at one of its lines, mm; `null` forgets it. Growth given as such makes way. */
   setTestTube(line: keyof TestTubeReadings, mm: number | null, label: string): void;
-  /** mm, growth as a fraction; `null` goes back to the usual. Growth takes the place of the test tube's girths. */
-  setInside(
-    id: 'tubeDiameter' | 'boardThickness' | 'coverThickness' | 'measuredGrowth',
-    mm: number | null,
-    label: string,
-  ): void;
+  /** mm or kg, growth as a fraction; `null` goes back to the usual. Growth takes the place of the test tube's girths. */
+  setInside(id: InsideNumber, value: number | null, label: string): void;
   /** Whether a part that can be left out is made. */
   setInsidePart(id: 'throat' | 'recut', isMade: boolean, label: string): void;
   /**
@@ -69,6 +65,19 @@ export interface EditActions {
   undo(): void;
   redo(): void;
 }
+
+/** What of the inside is typed as a number in the app. */
+export type InsideNumber =
+  | 'tubeDiameter'
+  | 'boardThickness'
+  | 'coverThickness'
+  | 'measuredGrowth'
+  | 'testTubeFill'
+  | 'garmentMass'
+  | 'garmentOffset'
+  | 'garmentHeight'
+  | 'stemDiameter'
+  | 'waistHeight';
 
 /** New values by key; `undefined` takes a key away. */
 export type Changes<T> = { readonly [K in keyof T]?: T[K] | undefined };
@@ -294,12 +303,12 @@ function insideEdits({
         const isEmpty = Object.keys(read).length === 0;
         return { ...project, inside: isEmpty ? others : { ...others, testTube: read } };
       }),
-    setInside: (id, mm, label) =>
+    setInside: (id, value, label) =>
       change(say().set(label), (project) => {
         const { [id]: before, testTube, ...rest } = project.inside;
-        if ((before ?? null) === mm) return project;
+        if ((before ?? null) === value) return project;
         const others = testTube && id !== 'measuredGrowth' ? { ...rest, testTube } : rest;
-        return { ...project, inside: mm === null ? others : { ...others, [id]: mm } };
+        return { ...project, inside: value === null ? others : { ...others, [id]: value } };
       }),
     setInsidePart: (id, isMade, label) =>
       change(say().set(label), (project) => {

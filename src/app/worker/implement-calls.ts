@@ -3,7 +3,12 @@ import { type Result, type Say, success } from '../../core/base/index.ts';
 import { fitBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import { type Form, worstZones } from '../../core/form/index.ts';
-import { createPipeline, type MakeOptions, type Pipeline } from '../../core/pipeline/index.ts';
+import {
+  createPipeline,
+  type MakeOptions,
+  makeTrialShell,
+  type Pipeline,
+} from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
@@ -71,10 +76,15 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     makeForm: (project, wish, onProgress, voice, stopFlag) =>
       make(project, wish, voice, stopFlag, onProgress),
 
-    writeFiles: (project, options, voice) =>
-      ofFilled(project, voice, (form, say) =>
-        writeFiles(form, project, options, { date: today(), say, readFont }),
-      ),
+    async writeFiles(project, options, voice) {
+      const write = (form: Form, say: Say) =>
+        writeFiles(form, project, options, { date: today(), say, readFont });
+      if (!options.isTrialShell) return ofFilled(project, voice, write);
+      // Not by the pipeline, which would forget the form it holds.
+      const speaker = await findSpeaker(voice);
+      const trial = makeTrialShell(project, { speaker, date: today() });
+      return trial.ok ? write(trial.value.form, speaker.say) : trial;
+    },
 
     planPrint: (project, wish, voice) =>
       ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),

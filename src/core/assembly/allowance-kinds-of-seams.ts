@@ -1,4 +1,5 @@
 import type { AllowanceKind } from '../pattern/index.ts';
+import type { Seam } from '../seams/index.ts';
 import type { OrderedSeam } from './order-seams.ts';
 
 /**
@@ -7,17 +8,21 @@ import type { OrderedSeam } from './order-seams.ts';
  * first there, the one nearest to its middle.
  */
 export function allowanceKindsOfSeams(order: readonly OrderedSeam[]): ReadonlyMap<string, AllowanceKind> {
-  const closing = closingSeamOf(order);
+  const closing = new Set(closingSeams(order));
   return new Map(
-    order.flatMap(({ seam, role, side }): [string, AllowanceKind][] => {
-      if (closing && seam.lineId === closing.seam.lineId && side === closing.side)
-        return [[seam.id, 'closing']];
+    order.flatMap(({ seam, role }): [string, AllowanceKind][] => {
+      if (closing.has(seam)) return [[seam.id, 'closing']];
       return role === 'shoulder' || role === 'side' ? [[seam.id, role]] : [];
     }),
   );
 }
 
-function closingSeamOf(order: readonly OrderedSeam[]): OrderedSeam | undefined {
+/** The seams of the line that closes the form, band included; empty where nothing upright crosses the back. */
+export function closingSeams(order: readonly OrderedSeam[]): Seam[] {
   const back = order.filter(({ role }) => role === 'back');
-  return back.find(({ side }) => side === 'centre') ?? back[0];
+  const first = back.find(({ side }) => side === 'centre') ?? back[0];
+  if (!first) return [];
+  const isOfLine = ({ seam, side }: OrderedSeam): boolean =>
+    seam.lineId === first.seam.lineId && side === first.side;
+  return order.filter(isOfLine).map(({ seam }) => seam);
 }

@@ -13,6 +13,10 @@ export interface DraftPhrases {
     readonly piece: Phrase;
     readonly allowance: number;
   };
+  /** On a piece of the trial shell: these seams stay open. */
+  readonly 'trial.leave-open': { readonly letters: readonly string[] };
+  /** A trial shell that cannot be put on. */
+  readonly 'trial.head-does-not-pass': { readonly girth: number; readonly least: number };
   /** A line to which something is sewn that bears the letter. */
   readonly 'piece.lettered-line': { readonly letter: string; readonly line: Phrase };
 }

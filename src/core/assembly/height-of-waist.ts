@@ -19,3 +19,13 @@ export function heightOfWaist(
   const rise = surfaceOfBody(body).evaluate(Float64Array.of(u, v))[2];
   return meanValue(measures.napeHeight) - rise;
 }
+
+/** Neither chosen for the form nor measured on the person, so that the stand's height is an adult's usual one. */
+export function isHeightOfWaistAssumed({
+  inside,
+  body: { measures },
+}: Pick<Project, 'inside' | 'body'>): boolean {
+  return [inside.waistHeight, measures.waistHeight, measures.napeHeight].every(
+    (height) => height === undefined,
+  );
+}

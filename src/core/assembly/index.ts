@@ -1,3 +1,4 @@
+export { closingSeams } from './allowance-kinds-of-seams.ts';
 export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
 export {
@@ -24,3 +25,11 @@ export { type CuttingOptions, readCutting } from './read-cutting.ts';
 export { recutPanels } from './recut-panels.ts';
 export { shrinkGirths } from './shrink-girths.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
+export {
+  checkOpening,
+  measuresFromPins,
+  openingOfTrial,
+  type TrialOpening,
+  trialInputs,
+  trialProjectOf,
+} from './trial-shell.ts';

@@ -33,6 +33,7 @@ export interface FlattenedShell {
 export function insideFormFromShell(
   made: FlattenedShell & { readonly arms: FlatArms },
   waistHeight: number,
+  isWaistHeightAssumed = false,
 ): InsideForm {
   const { surface, body, shell, flat, disks, closedMesh, arms } = made;
   const { positions } = shell.mesh;
@@ -60,6 +61,7 @@ export function insideFormFromShell(
       wristLength: edgeOfArm(arms, side, 'wrist'),
     })),
     waistHeight,
+    isWaistHeightAssumed,
     neckBaseV: body.landmarks.neckFront.v,
     shoulderPointV: body.landmarks.shoulderPointRight.v,
     volumeL: measureVolume(closedMesh) / 1e6,

@@ -4,6 +4,8 @@ import type { FilledMeasures } from '../filled/index.ts';
 import type { Form, FormInside } from '../form/index.ts';
 import {
   allowanceOfCover,
+  checkSkippedTube,
+  densityOfFilling,
   designInside,
   type InsideForm,
   type InsideShape,
@@ -25,7 +27,7 @@ import { type PredictedLevel, predictLevels } from '../simulate/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
 import { draftWithUsualAllowances } from './draft-with-usual-allowances.ts';
 import type { FlatArms } from './flatten-arms.ts';
-import { heightOfWaist } from './height-of-waist.ts';
+import { heightOfWaist, isHeightOfWaistAssumed } from './height-of-waist.ts';
 import { type FlattenedShell, insideFormFromShell } from './inside-form.ts';
 import { makeArmPieces, nameArmSeams } from './make-arm-pieces.ts';
 
@@ -49,7 +51,11 @@ export function designOfShell(
 ): Result<InsideDesign> {
   const unrolled = made.flatArms;
   const arms = unrolled.ok ? unrolled.value : { panels: [], flat: [] };
-  const form = insideFormFromShell({ ...made, arms }, heightOfWaist(project, made.body));
+  const form = insideFormFromShell(
+    { ...made, arms },
+    heightOfWaist(project, made.body),
+    isHeightOfWaistAssumed(project),
+  );
   const { shape, issues } = designInside(form, project.inside);
   return success({ form, shape, arms }, [...issues, ...unrolled.issues]);
 }
@@ -110,8 +116,8 @@ export function makeInside(
     if (sheet.ok) drawings.push({ material, drawing: sheet.value });
   }
   const materials = listMaterials(form, shape, shell, pieces, project.inside);
-  const stand = judgeStand(weightsOf(form, shape), project.inside);
-  issues.push(...stand.issues);
+  const stand = judgeStand(weightsOf(form, shape, project), project.inside);
+  issues.push(...stand.issues, ...checkSkippedTube(shape.levels, project.inside));
   const inside: FormInside = {
     shape,
     levels: levelsAsFilled(predictLevels(shape.levels, project.inside), foretold),
@@ -178,15 +184,16 @@ function allowancesOf(input: PieceInput, project: Project) {
 /** Shell, webs and plates weigh about so much beside the filling, kg (ours). */
 const CLOTH_AND_BOARD = 1.2;
 
-function weightsOf(form: InsideForm, shape: InsideShape) {
-  const fill = massOfFill(form.volumeL);
-  const bust = form.levels.find(({ id }) => id === 'bust');
+function weightsOf(form: InsideForm, shape: InsideShape, project: Project) {
+  const fill = massOfFill(form.volumeL, densityOfFilling(project.inside));
   const { zBottom, zTop } = shape.pole;
+  const [, , shoulder] = form.surface.evaluate(Float64Array.of(0, form.shoulderPointV));
   return {
     mass: 0.5 * (fill.low + fill.high) + CLOTH_AND_BOARD,
     middle: zBottom + 0.45 * (zTop - zBottom),
     base: zBottom,
-    bust: bust?.z ?? zTop / 2,
+    shoulder,
     waistHeight: form.waistHeight,
+    isHeightAssumed: form.isWaistHeightAssumed === true,
   };
 }

@@ -36,7 +36,7 @@ export function cautionsFor(
   const stands = pieces.some(({ id }) => id.startsWith('base-plate'));
   const isWanted: Readonly<Record<CautionId, boolean>> = {
     blades: pieces.length > 0,
-    iron: has('shell', 'webs', 'covers', 'arms', 'test-tube'),
+    iron: has('shell', 'webs', 'covers', 'arms', 'test-tube', 'trial'),
     glue: has('card', 'foam'),
     // Everything sewn is filled in the end.
     dust: has('shell', 'arms', 'foam', 'card', 'test-tube'),

@@ -1,5 +1,6 @@
 export { allowanceOfCover } from './board-pieces.ts';
 export { CAUTIONS, type Caution, cautionsFor } from './cautions.ts';
+export { checkSkippedTube } from './check-skipped-tube.ts';
 export {
   cutGirth,
   depthOfShell,
@@ -8,6 +9,7 @@ export {
   outsideOfCloth,
   takenOffBy,
 } from './cloth-growth.ts';
+export { densityOfFilling } from './density-of-filling.ts';
 export { nameOfPlace, placeOnSection } from './describe-level.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';

@@ -56,6 +56,8 @@ export const INSIDE_OPTIONS = {
   measuredGrowth: { unit: 'share', min: 0, max: 0.2, usual: null },
   /** Instead of `measuredGrowth`, the girths it is worked out from. Read in `test-tube-growth`. */
   testTube: TEST_TUBE,
+  /** Mass of the filling in the test tube, weighed; as a rule a firm one's, which is practice alone. Read in `density-of-filling`. */
+  testTubeFill: { unit: 'kg', min: 0.1, max: 2, usual: null },
   /**
    * All that will lie over the shell, as wadding and a cover; taken off the panels. Read in `cloth-growth`,
    * `filling-of-form`.
@@ -69,6 +71,8 @@ export const INSIDE_OPTIONS = {
   garmentMass: { unit: 'kg', min: 0, max: 100, usual: 3 },
   /** How far the garment's weight hangs off the pole. Read in `judge-stand`. */
   garmentOffset: { unit: 'mm', min: 0, max: 1000, usual: 60 },
+  /** How high over the floor that weight hangs; as a rule at the waist. Read in `judge-stand`. */
+  garmentHeight: { unit: 'mm', min: 0, max: 2500, usual: null },
   /** Floor to waist on the stand; as a rule the person's own, by `heightOfWaist`. Read in `height-of-waist`. */
   waistHeight: { unit: 'mm', min: 300, max: 2000, usual: null },
   /** Legs of the foot, spread evenly. Read in `judge-stand`. */
@@ -79,8 +83,13 @@ export const INSIDE_OPTIONS = {
   standMass: { unit: 'kg', min: 0.1, max: 100, usual: 6 },
   /** Read in `judge-stand`. */
   poleMaterial: { choices: ['steel', 'aluminium', 'beech', 'pvc'], usual: 'steel' },
-  /** Wall of the tube; wood is solid as a rule, which `standOf` says. Read in `judge-stand`. */
+  /** Wall of the tube; wood is solid as a rule, which `wallOfTube` says. Read in `packing-of-tube`. */
   tubeWall: { unit: 'mm', min: 0.2, max: 50, usual: 1.5 },
+  /**
+   * Outside diameter of a stand's own pole, fixed or to be set in height, over which the tube goes; as a rule the tube itself stands in
+   * the foot. Read in `packing-of-tube`.
+   */
+  stemDiameter: { unit: 'mm', min: 5, max: 200, usual: null },
 } as const satisfies OptionTable;
 
 /** What the maker chose for the inside. */

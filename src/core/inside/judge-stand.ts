@@ -1,6 +1,7 @@
 import hardware from '../../../shared/hardware.json' with { type: 'json' };
 import { type Issue, withUsual } from '../base/index.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
+import { checkStem, wallOfTube } from './packing-of-tube.ts';
 import { phrase } from './phrases.ts';
 import type { InsideOptions } from './types.ts';
 
@@ -31,6 +32,11 @@ export interface StandFindings {
   /** The pole under the garment's one-sided weight: sideways at the base plate, mm, and its slope there, radians. */
   readonly lean: number;
   readonly leanAngle: number;
+  /** The waist over the floor, mm, and whether that is an adult's usual one. */
+  readonly waistHeight: number;
+  readonly isHeightAssumed: boolean;
+  /** What hangs on it: kg, mm off the pole, mm over the floor. */
+  readonly load: { readonly mass: number; readonly offset: number; readonly height: number };
   /** From the middle to the nearest edge over which it tips, mm. */
   readonly tippingDistance: number;
   readonly totalMass: number;
@@ -89,13 +95,14 @@ interface FormOnStand {
   readonly mass: number;
   readonly middle: number;
   readonly base: number;
-  readonly bust: number;
+  readonly shoulder: number;
   readonly waistHeight: number;
+  readonly isHeightAssumed?: boolean;
 }
 
 /**
  * Lean and tipping of a form on its stand. `form`: mass of shell and filling, height of its middle over the waist,
- * heights of base plate and bust over the waist (negative below), the waist's own over the floor. Issues name what is too heavy or too low, with the
+ * heights of base plate and shoulder over the waist (negative below), the waist's own over the floor. Issues name what is too heavy or too low, with the
  * numbers that would do.
  */
 export function judgeStand(
@@ -104,7 +111,7 @@ export function judgeStand(
 ): { findings: StandFindings; issues: Issue[] } {
   const stand = standOf(form, options);
   const { waist, garment, offset, diameter, wall, material, legs, legRadius } = stand;
-  const pushHeight = waist + form.bust;
+  const pushHeight = waist + form.shoulder;
   const tipping = judgeTipping([...stand.masses, garment], legs, legRadius, pushHeight);
   const youngsModulusGPa = hardware.youngsModulusGPa[material];
   const freeLength = Math.max(0, waist + form.base);
@@ -114,8 +121,12 @@ export function judgeStand(
     ...checkLean(stand, bent.lean),
     ...checkHeight(form, waist),
     ...checkWall(stand),
+    ...checkStem(options),
   ];
-  return { findings: { ...tipping, pushHeight, lean: bent.lean, leanAngle: bent.angle }, issues };
+  const load = { mass: garment.mass, offset: garment.x, height: garment.z };
+  const height = { waistHeight: waist, isHeightAssumed: form.isHeightAssumed === true };
+  const findings = { ...tipping, ...height, pushHeight, load, lean: bent.lean, leanAngle: bent.angle };
+  return { findings, issues };
 }
 
 /** The options with their usual values, and the masses they make. */
@@ -124,7 +135,6 @@ function standOf(form: FormOnStand, options: InsideOptions) {
   const usual = withUsual(INSIDE_OPTIONS, options);
   const { garmentOffset: offset, standMass, poleMaterial: material, tubeDiameter: diameter } = usual;
   const { legs, legRadius, garmentMass } = usual;
-  const isSolid = options.tubeWall === undefined && material === 'beech';
   // Three quarters of the stand's mass lie in its foot.
   const masses: StandMass[] = [
     { name: 'form', mass: form.mass, z: waist + form.middle, x: 0 },
@@ -136,11 +146,16 @@ function standOf(form: FormOnStand, options: InsideOptions) {
     offset,
     material,
     diameter,
-    wall: isSolid ? diameter / 2 : usual.tubeWall,
+    wall: wallOfTube(options),
     legs,
     legRadius,
     masses,
-    garment: { name: 'garment', mass: garmentMass, z: waist, x: offset } satisfies StandMass,
+    garment: {
+      name: 'garment',
+      mass: garmentMass,
+      z: options.garmentHeight ?? waist,
+      x: offset,
+    } satisfies StandMass,
   };
 }
 

@@ -2,7 +2,9 @@ import { type Phrase, verbatim, withUsual } from '../base/index.ts';
 import { boundsOfPoints, measurePolygonArea, measurePolyline } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
+import { ASSUMED_DENSITY, densityOfFilling, type FillDensity } from './density-of-filling.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
+import { packingOfTube } from './packing-of-tube.ts';
 import { phrase } from './phrases.ts';
 import { TEST_TUBE_HEIGHT } from './test-tube.ts';
 import { TEST_TUBE_GIRTH } from './test-tube-growth.ts';
@@ -26,10 +28,10 @@ export interface FillMass {
   /** kg to buy: the upper figure and a fifth more. */
   readonly buy: number;
   readonly bags: number;
+  /** By the usual density, as nobody weighed what the test tube took. */
+  readonly isAssumed: boolean;
 }
 
-/** Firm filling, kg/m³ (common practice, no source). */
-const FIRM = { low: 50, high: 80 } as const;
 const SPARE = 1.2;
 const BAG = 1;
 /** Metres of thread a metre of lockstitch takes, two rows sewn (common practice: 2.5 to 3 m a row). */
@@ -38,10 +40,11 @@ const THREAD_PER_METRE = 2 * 3;
 const CUTTING_LOSS = 1.2;
 
 /** Filling of `volumeL` litres. */
-export function massOfFill(volumeL: number): FillMass {
-  const [low, high] = [(volumeL * FIRM.low) / 1000, (volumeL * FIRM.high) / 1000];
+export function massOfFill(volumeL: number, density: FillDensity = ASSUMED_DENSITY): FillMass {
+  const { isAssumed } = density;
+  const [low, high] = [(volumeL * density.low) / 1000, (volumeL * density.high) / 1000];
   const buy = high * SPARE;
-  return { volumeL, low, high, buy, bags: Math.ceil(buy / BAG) };
+  return { volumeL, low, high, buy, bags: Math.ceil(buy / BAG), isAssumed };
 }
 
 /** Litres that pole, base plate and neck block take from the filling. */
@@ -68,7 +71,7 @@ const PLATES_A_SIDE = 3;
 
 function armLines(form: InsideForm, litres: number, area: number, options: InsideOptions): MaterialLine[] {
   const sides = form.arms.length;
-  const { low, high, buy } = massOfFill(litres);
+  const { low, high, buy } = massOfFill(litres, densityOfFilling(options));
   const { magnetDiameter, pegDiameter } = withUsual(INSIDE_OPTIONS, options);
   return [
     {
@@ -117,7 +120,10 @@ export function listMaterials(
   const sewn = seams.reduce((sum, { points }) => sum + measurePolyline(points), 0) / 2 / 1000;
   // The layers over the shell take as much of the body's volume as its area times their thickness.
   const layers = (form.area * depthOfShell(options)) / 1e6;
-  const fill = massOfFill(form.volumeL - layers - volumeOfParts(shape, inner, boardThickness));
+  const fill = massOfFill(
+    form.volumeL - layers - volumeOfParts(shape, inner, boardThickness),
+    densityOfFilling(options),
+  );
   const armLitres = form.arms.reduce((sum, { volumeL }) => sum + volumeL, 0);
   const lines: MaterialLine[] = [
     ...sheetLines(
@@ -137,7 +143,7 @@ export function listMaterials(
       name: phrase('buy.fill'),
       quantity: fill.buy,
       unit: 'kg',
-      note: phrase('buy.fill.note', { low: fill.low, high: fill.high }),
+      note: phrase('buy.fill.note', { low: fill.low, high: fill.high, isAssumed: fill.isAssumed }),
     },
     ...tubeTestLines(areaOf(of('test-tube'))),
   ];
@@ -199,6 +205,11 @@ function foamLines(templates: readonly Piece[]): MaterialLine[] {
   ];
 }
 
+/** One collar carries the neck plate, the other the base plate. */
+const COLLARS = 2;
+/** Where tube and pole lie in each other they are packed at both ends. */
+const PACKINGS = 2;
+
 /** What the pole stands in, and what carries the form on it. */
 function standLines(options: InsideOptions): MaterialLine[] {
   const { tubeDiameter, legs, legRadius, standMass } = withUsual(INSIDE_OPTIONS, options);
@@ -206,16 +217,39 @@ function standLines(options: InsideOptions): MaterialLine[] {
     {
       id: 'collar',
       name: phrase('buy.collar'),
-      quantity: 1,
+      quantity: COLLARS,
       unit: 'pieces',
       note: phrase('buy.collar.note', { diameter: tubeDiameter }),
     },
+    {
+      id: 'disc',
+      name: phrase('buy.disc'),
+      quantity: 1,
+      unit: 'pieces',
+      note: phrase('buy.disc.note', { diameter: tubeDiameter }),
+    },
+    ...packingLines(options),
     {
       id: 'foot',
       name: phrase('buy.foot'),
       quantity: standMass,
       unit: 'kg',
       note: phrase('buy.foot.note', { legs, radius: legRadius }),
+    },
+  ];
+}
+
+/** Between the form's tube and a stand's own pole in it. */
+function packingLines(options: InsideOptions): MaterialLine[] {
+  const thickness = packingOfTube(options);
+  if (thickness === undefined || thickness <= 0) return [];
+  return [
+    {
+      id: 'packing',
+      name: phrase('buy.packing'),
+      quantity: PACKINGS,
+      unit: 'pieces',
+      note: phrase('buy.packing.note', { thickness }),
     },
   ];
 }
@@ -253,7 +287,10 @@ function tubeLine(form: InsideForm, shape: InsideShape, options: InsideOptions):
     name: phrase('buy.tube', { diameter: tubeDiameter }),
     quantity: tubeAll,
     unit: 'mm',
-    note: phrase('buy.tube.note', { insideForm: tubeInside }),
+    note: phrase('buy.tube.note', {
+      insideForm: tubeInside,
+      isHeightAssumed: form.isWaistHeightAssumed === true,
+    }),
   };
 }
 

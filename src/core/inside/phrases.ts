@@ -203,6 +203,7 @@ interface FaultsOfStandAndTube {
     readonly leastBase: number;
     readonly leastWaist: number;
   };
+  readonly 'stand.stem-too-thick': { readonly stem: number; readonly bore: number };
   readonly 'stand.wall-too-thick': {
     readonly wall: number;
     readonly diameter: number;
@@ -212,6 +213,8 @@ interface FaultsOfStandAndTube {
   readonly 'test-tube.too-small': { readonly line: number; readonly girth: number; readonly least: number };
   readonly 'test-tube.too-large': { readonly line: number; readonly girth: number; readonly most: number };
   readonly 'test-tube.uneven': { readonly spread: number; readonly most: number };
+  /** The level at which the forecast is widest, and how wide, mm. */
+  readonly 'test-tube.skipped': { readonly level: Phrase; readonly width: number };
   readonly 'test-tube.growth-twice': { readonly growth: number };
 }
 
@@ -238,12 +241,24 @@ type Bought =
   | 'magnets'
   | 'pegs'
   | 'collar'
+  | 'disc'
+  | 'packing'
   | 'foot'
   | 'glue'
   | 'needles'
   | 'tape'
   | 'test-tube';
-type Told = 'foam' | 'fill' | 'arm-fill' | 'magnets' | 'pegs' | 'collar' | 'foot' | 'test-tube';
+type Told =
+  | 'foam'
+  | 'fill'
+  | 'arm-fill'
+  | 'magnets'
+  | 'pegs'
+  | 'collar'
+  | 'disc'
+  | 'packing'
+  | 'foot'
+  | 'test-tube';
 type Noted = 'card' | Exclude<Bought, Told | 'covers'>;
 
 /** The list to buy by. mm, kg. */
@@ -254,8 +269,10 @@ type Buying = {
 } & {
   readonly 'buy.card': { readonly thickness: number };
   readonly 'buy.tube': { readonly diameter: number };
-  readonly 'buy.tube.note': { readonly insideForm: number };
-  readonly 'buy.fill.note': { readonly low: number; readonly high: number };
+  readonly 'buy.tube.note': { readonly insideForm: number; readonly isHeightAssumed: boolean };
+  readonly 'buy.fill.note': { readonly low: number; readonly high: number; readonly isAssumed: boolean };
+  readonly 'buy.disc.note': { readonly diameter: number };
+  readonly 'buy.packing.note': { readonly thickness: number };
   readonly 'buy.foam.note': { readonly width: number; readonly depth: number; readonly height: number };
   readonly 'buy.collar.note': { readonly diameter: number };
   readonly 'buy.foot.note': { readonly legs: number; readonly radius: number };

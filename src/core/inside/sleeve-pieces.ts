@@ -7,6 +7,8 @@ import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
 
 /** The tube's cut mark stands so far under the neck plate, mm. */
 const TUBE_MARK = 30;
+/** Over the sleeve's upper end the collar that carries the neck plate is clamped to the tube, mm. Ours: collars are 9 to 15 high. */
+const COLLAR_ROOM = 15;
 
 /**
  * The pole sleeve: as wide as the tube's girth and its ease, as long as the tube shows between the plates, with the
@@ -20,7 +22,7 @@ export function sleeveInput(
   closingLetter: string,
 ): PieceInput {
   const { sleeveGirth: width, zBottom, zTop } = shape.pole;
-  const height = zTop - zBottom;
+  const height = zTop - zBottom - COLLAR_ROOM;
   const onSleeve = shape.braces.filter(({ to }) => to === 'sleeve');
   const back = onSleeve.find((brace) => (brace.sleeveShare ?? 0) === 0);
   const stops = (back?.rungs ?? [])

@@ -87,6 +87,8 @@ export interface InsideForm {
   }[];
   /** The waist level of the form on its stand over the floor, mm. */
   readonly waistHeight: number;
+  /** Nobody measured it: an adult's usual one. */
+  readonly isWaistHeightAssumed?: boolean;
   /** Chart heights of the neck base and the shoulder point. */
   readonly neckBaseV: number;
   readonly shoulderPointV: number;

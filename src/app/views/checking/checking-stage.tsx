@@ -10,6 +10,7 @@ import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
 import { CheckingEntryFields } from './checking-entry.tsx';
 import { CheckingHistory } from './checking-history.tsx';
+import { TrialPins } from './trial-pins.tsx';
 
 const NONE: readonly CheckingEntry[] = [];
 const CARES = ['dust', 'tipping', 'fire'];
@@ -27,6 +28,7 @@ export function CheckingStage() {
       </header>
       <FillingAwaited />
       {stuffing ? <CheckingLog stuffing={stuffing} /> : <p className="quiet">{words.checking.working}</p>}
+      <TrialPins />
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
   );

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { CAUTIONS } from '../../../core/inside/index.ts';
-import { isFormBehind, reaches } from '../../store/index.ts';
+import { isFormBehind, issuesOf, reaches } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { Download } from '../parts/download-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
@@ -33,6 +33,8 @@ export function CuttingStage() {
       <FillingAwaited />
       {form && reaches(form, 'cutting') ? (
         <>
+          <TubeSkipped />
+          <TrialShellFiles />
           <PrintFiles leftOut={leftOut} />
           <MachineFiles leftOut={leftOut} />
           <PieceList leftOut={leftOut} onChange={setLeftOut} />
@@ -81,6 +83,39 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
       </ul>
       <ProjectorChoices />
     </section>
+  );
+}
+
+/** Before anything is printed: how far the girths may come out otherwise without a test tube. */
+function TubeSkipped() {
+  const issues = useApp(issuesOf).filter(({ code }) => code === 'test-tube-skipped');
+  const say = useSay();
+  if (issues.length === 0) return null;
+  return (
+    <ul className="doubts" role="alert">
+      {issues.map(({ code, message }) => (
+        <li key={code} className="warning">
+          {say(message)}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** To be sewn of cheap cloth and tried on before anything else is cut. */
+function TrialShellFiles() {
+  const words = useWords().cutting.trialShell;
+  const services = useServices();
+  const download = (format: string) => services.download({ formats: [format], isTrialShell: true });
+  return (
+    <details className="printer">
+      <summary>{words.title}</summary>
+      <p className="quiet">{words.about}</p>
+      <ul className="downloads">
+        <Download {...words.pattern} start={() => download('pdf')} />
+        <Download {...words.drawing} start={() => download('svg')} />
+      </ul>
+    </details>
   );
 }
 

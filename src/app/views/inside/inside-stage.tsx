@@ -1,4 +1,4 @@
-import { type DisplayUnit, withUsual } from '../../../core/base/index.ts';
+import { type DisplayUnit, kgPerPound, withUsual } from '../../../core/base/index.ts';
 import type { FormInside } from '../../../core/form/index.ts';
 import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/inside/index.ts';
 import type { Numbers } from '../../../language/index.ts';
@@ -7,6 +7,7 @@ import { CautionList } from '../parts/caution-list.tsx';
 import { CoreText } from '../parts/core-text.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
+import { MassRow } from '../parts/mass-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
@@ -193,18 +194,83 @@ function Braces({ inside }: InsideProps) {
   );
 }
 
+const STAND_LENGTHS = ['garmentOffset', 'garmentHeight', 'waistHeight', 'stemDiameter'] as const;
+
+/** What hangs on the form, how high it stands and on what. */
+function StandChoices({ stand }: { readonly stand: FormInside['stand'] }) {
+  const inside = useApp((state) => state.project?.inside);
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const actions = useActions();
+  const { inside: words, core } = useWords();
+  const numbers = useNumbers();
+  const usual = {
+    garmentOffset: INSIDE_OPTIONS.garmentOffset.usual,
+    garmentHeight: stand.load.height,
+    waistHeight: stand.waistHeight,
+    stemDiameter: null,
+  };
+  return (
+    <>
+      <MassRow
+        name={words.stands.garmentMass}
+        value={inside?.garmentMass}
+        usual={INSIDE_OPTIONS.garmentMass.usual}
+        limits={INSIDE_OPTIONS.garmentMass}
+        unit={unit === 'in' ? { name: 'lb', kg: kgPerPound } : { name: 'kg', kg: 1 }}
+        onValue={(kg) =>
+          actions.setInside('garmentMass', kg ?? null, core.inSentence(words.stands.garmentMass))
+        }
+      />
+      {STAND_LENGTHS.map((id) => {
+        const placeholder = usual[id];
+        return (
+          <div className="field-row" key={id}>
+            <span className="measure-name">{words.stands[id]}</span>
+            <LengthInput
+              fieldId={`inside.${id}`}
+              label={words.stands[id]}
+              value={inside?.[id] ?? null}
+              limits={INSIDE_OPTIONS[id]}
+              isOptional
+              {...(placeholder !== null && {
+                placeholder: numbers.length(placeholder, unit, { bare: true }),
+              })}
+              onValue={(mm) => actions.setInside(id, mm, core.inSentence(words.stands[id]))}
+            />
+          </div>
+        );
+      })}
+      {stand.isHeightAssumed && <p className="measure-how">{words.stands.heightAssumed}</p>}
+    </>
+  );
+}
+
 function Stand({ inside }: InsideProps) {
   const { stand, fill } = inside;
   const words = useWords().inside;
-  const { fixed, mass } = useNumbers();
+  const { fixed, mass, length } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   return (
     <section aria-labelledby="stand-title">
       <h3 id="stand-title">{words.stand}</h3>
+      <StandChoices stand={stand} />
       <dl className="numbers">
         <div>
           <dt>{words.tipsAt}</dt>
-          <dd>{fixed(stand.tipAngleDeg, 1)}°</dd>
+          <dd>
+            {fixed(stand.tipAngleDeg, 1)}°
+            <span className="measure-how">
+              {words.stands.under(
+                mass(stand.load.mass, unit),
+                length(stand.load.offset, unit),
+                length(stand.load.height, unit),
+              )}
+            </span>
+          </dd>
+        </div>
+        <div>
+          <dt>{words.stands.push}</dt>
+          <dd>{fixed(stand.pushForce, 0)} N</dd>
         </div>
         <div>
           <dt>{words.wholeMass}</dt>

@@ -1,10 +1,13 @@
+import { kgPerPound } from '../../../core/base/index.ts';
 import {
+  INSIDE_OPTIONS,
   limitsOfTestTube,
   measuredGrowthOf,
   sewnGirthOfTestTube,
   TEST_TUBE_LINES,
 } from '../../../core/inside/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
+import { MassRow } from '../parts/mass-row.tsx';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
@@ -33,7 +36,39 @@ export function TestTubeFields() {
         </div>
       ))}
       <Growth />
+      <TubeFilling />
     </section>
+  );
+}
+
+/** What the tube's filling weighs, by which all filling is told. */
+function TubeFilling() {
+  const inside = useApp((state) => state.project?.inside);
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const fill = useApp((state) => state.form?.inside?.fill);
+  const { inside: ofInside, core } = useWords();
+  const words = ofInside.tube;
+  const numbers = useNumbers();
+  const actions = useActions();
+  const small = unit === 'in' ? { name: 'oz', kg: kgPerPound / 16 } : { name: 'g', kg: 0.001 };
+  return (
+    <>
+      <MassRow
+        name={words.filling}
+        value={inside?.testTubeFill}
+        limits={INSIDE_OPTIONS.testTubeFill}
+        unit={small}
+        onValue={(kg) => actions.setInside('testTubeFill', kg ?? null, core.inSentence(words.filling))}
+      />
+      {fill && (
+        <p className="measure-how">
+          {(fill.isAssumed ? words.fillAssumed : words.fillWeighed)(
+            numbers.mass(fill.low, unit),
+            numbers.mass(fill.high, unit),
+          )}
+        </p>
+      )}
+    </>
   );
 }
 

@@ -1,4 +1,10 @@
-import { draftPieces, makeInside, orderSeams, pieceInputsFromShell } from '../../assembly/index.ts';
+import {
+  draftPieces,
+  makeInside,
+  orderSeams,
+  pieceInputsFromShell,
+  trialInputs,
+} from '../../assembly/index.ts';
 import { assertInvariant, type Say, success } from '../../base/index.ts';
 import { measureLevels } from '../../form/index.ts';
 import { phrase } from '../phrases.ts';
@@ -13,6 +19,7 @@ const printed = ({ project, options }: FormGiven) => [
   project.displayUnits,
   project.name,
   options.date,
+  options.isTrialShell,
   options.speaker?.key,
 ];
 
@@ -42,8 +49,9 @@ export const shellPiecesStep = formStep({
   run({ body, cut, laid, lines }, { given }) {
     const { project, options } = given;
     const order = orderSeams(cut.shell, body.landmarks.neckFront.v);
+    const inputs = pieceInputsFromShell(cut.shell, laid, lines, order);
     return draftPieces(
-      pieceInputsFromShell(cut.shell, laid, lines, order),
+      options.isTrialShell ? trialInputs(inputs, order) : inputs,
       project,
       options.date ?? '',
       sayOf(given),

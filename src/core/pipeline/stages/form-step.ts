@@ -22,6 +22,8 @@ export interface StepOptions {
   readonly fills?: boolean;
   /** Also lay the pieces on cloth and boards, which tells how much to buy: some seconds more. */
   readonly lays?: boolean;
+  /** The pieces of a trial shell instead of the form's; see `makeTrialShell`. */
+  readonly isTrialShell?: boolean;
   /** Printed on pieces; passed in because core has no calendar. */
   readonly date?: string;
 }

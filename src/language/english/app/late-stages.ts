@@ -91,6 +91,11 @@ export const lateStages = {
       given: (share: string) => `A growth of ${share} is taken off the panels, as given and not read here.`,
       forget: 'Clear it',
       nothing: 'Nothing is typed in, so nothing is taken off the panels for growth.',
+      filling: 'Its filling weighs',
+      fillAssumed: (low: string, high: string) =>
+        `Filling of the form: ${low} to ${high}, assumed at 50 to 80 kg a cubic metre (no source). Practice reports 2.5 to 5 kg (5.5 to 11 lb) a torso (no source).`,
+      fillWeighed: (low: string, high: string) =>
+        `Filling of the form: ${low} to ${high}, by this weight. Practice reports 2.5 to 5 kg (5.5 to 11 lb) a torso (no source).`,
     },
     doubts: 'Please look at',
     filled: 'Once filled',
@@ -102,6 +107,17 @@ export const lateStages = {
     braces: 'Webs, ties and straps',
     range: (least: string, most: string) => `${least} to ${most}`,
     stand: 'Stand',
+    stands: {
+      garmentMass: 'Heaviest garment',
+      garmentOffset: 'Off the pole by',
+      garmentHeight: 'Hangs at, over the floor',
+      waistHeight: 'Waist over the floor',
+      stemDiameter: 'Pole of the stand inside the tube',
+      heightAssumed: 'The height of the waist is assumed: nobody measured it.',
+      under: (mass: string, offset: string, height: string) =>
+        `under ${mass}, ${offset} off the pole, ${height} over the floor`,
+      push: 'Tips at a push at shoulder height of',
+    },
     tipsAt: 'Tips at (10° at least)',
     wholeMass: 'Total weight',
     ballast: 'Ballast',
@@ -116,6 +132,13 @@ export const lateStages = {
     drafting: 'Drafting the pieces…',
     onPaper: 'On paper',
     pattern: { name: 'Pattern', what: 'PDF: cover with test bars, key, numbered pages' },
+    trialShell: {
+      title: 'Trial shell',
+      about:
+        'Sew it first, of cheap firm cloth: it has the person’s own size, no inside, and is open down the back. What you pin off goes back under Checking.',
+      pattern: { name: 'Trial shell, pattern', what: 'PDF, on your paper' },
+      drawing: { name: 'Trial shell, drawing', what: 'SVG at true size' },
+    },
     labels: { name: 'Labels', what: 'PDF: a label to sew in for every piece' },
     projector: {
       name: 'For a projector',
@@ -270,5 +293,13 @@ export const lateStages = {
     removeOf: (date: string) => `Remove the readings of ${date}`,
     remove: 'Remove',
     historyHow: 'How far each girth was off, all round.',
+    pins: {
+      title: 'Trial shell: what was pinned off',
+      how: 'Type by how much the girth became less, all round: a fold of 3 mm at one side seam has two layers and takes in 6 mm.',
+      off: (measure: string) => `${measure}, pinned off`,
+      change: (measure: string, before: string, after: string) => `${measure} ${before} → ${after}`,
+      take: 'Take as new measure',
+      takenIn: (measure: string) => `${measure}, as pinned`,
+    },
   },
 };

@@ -44,6 +44,8 @@ export const help = {
     allowance: 'seam allowance instead of the saved one: 10, "1 cm", "3/8 in"',
     allowanceFor: 'other allowances: side=15,opening=15,webs=8,base=20 (kind of edge, material, or seam id)',
     notches: 'how notches show at the cut edge, instead of the saved way',
+    trialShell:
+      'the pieces of a trial shell instead: the person’s own size, open behind, wide allowances where it is pinned',
     grain: 'grain of single panels: sideFrontRight=15,… degrees from upright, counter-clockwise',
     inside:
       'pole, plates, webs, stand instead of the saved ones: tubeDiameter=28,garmentMass=5,straps=false (keys of the file; mm, kg)',

@@ -82,7 +82,7 @@ export const results = {
     websOnPanels: (sleeve: string, pole: string) =>
       `Webs sewn to lines drawn on the panels. Pole sleeve ${sleeve} wide laid flat; ${pole} of pole between the plates.`,
     stand: (angle: string, push: string, lean: string, ballast: string) =>
-      `Stand: tips at ${angle}° or a push of ${push} N at bust height; the pole leans ${lean} mm. Ballast needed: ${ballast} kg.`,
+      `Stand: tips at ${angle}° or a push of ${push} N at shoulder height; the pole leans ${lean} mm. Ballast needed: ${ballast} kg.`,
     takenOff: (list: string) => `Taken off the panels for growth and layers: ${list}.`,
     takeCare: 'Take care',
   },

@@ -23,15 +23,15 @@ export const buying: Entries<Buying> = {
     `a block of at least ${fixed(width, 0)} × ${fixed(depth, 0)} × ${fixed(height, 0)} mm; cut by the three templates`,
   'buy.tube': ({ diameter }, { exact }) =>
     `pole: a tube, outside ${exact(diameter)} mm (measure with calipers)`,
-  'buy.tube.note': ({ insideForm }, { fixed }) =>
-    `from floor to neck plate; ${fixed(insideForm, 0)} mm of it inside the form`,
+  'buy.tube.note': ({ insideForm, isHeightAssumed }, { fixed }) =>
+    `from floor to neck plate; ${fixed(insideForm, 0)} mm of it inside the form${isHeightAssumed ? '; the height of the waist is assumed, nobody measured it: measure before you saw' : ''}`,
   'buy.thread': 'strong polyester thread',
   'buy.thread.note': 'every seam sewn twice',
   'buy.cord': 'waxed cord',
   'buy.cord.note': 'to lace plate covers and close the last opening',
   'buy.fill': 'polyester fibre',
-  'buy.fill.note': ({ low, high }, tongue) =>
-    `${kilogramsAndPounds(low, high, 'to', tongue)} firm, and a fifth to spare`,
+  'buy.fill.note': ({ low, high, isAssumed }, tongue) =>
+    `${kilogramsAndPounds(low, high, 'to', tongue)} firm, and a fifth to spare; ${isAssumed ? 'assumed at 50 to 80 kg a cubic metre (no source): weigh what the test tube takes' : 'by the weight of what the test tube took'}; practice reports ${kilogramsAndPounds(2.5, 5, 'to', tongue)} a torso (no source)`,
   'buy.arms': 'cloth and interfacing for the arms',
   'buy.arms.note': 'as the shell',
   'buy.arm-fill': 'polyester fibre for the arms',
@@ -42,12 +42,18 @@ export const buying: Entries<Buying> = {
     `${exact(diameter)} mm across, as the plates are drawn; sewn in and counted; keep from children and 15 cm from implants`,
   'buy.pegs': 'wooden pegs that carry the arms',
   'buy.pegs.note': ({ diameter }, { exact }) => `${exact(diameter)} mm thick; glued into the arm’s plate`,
-  'buy.collar': 'clamping collar, or a pin through the pole',
+  'buy.collar': 'clamping collars; a pin through the pole stops turning',
   'buy.collar.note': ({ diameter }, { exact }) =>
-    `for a tube of ${exact(diameter)} mm: it carries the base plate and with it the form`,
+    `for a tube of ${exact(diameter)} mm: the upper one carries the neck plate, the lower one the base plate and with it the form`,
+  'buy.disc': 'disc of plywood between base plate and lower collar',
+  'buy.disc.note': ({ diameter }, { exact }) =>
+    `80 mm across at least, 6 mm thick, with a hole for a tube of ${exact(diameter)} mm: it spreads the load on the board`,
+  'buy.packing': 'packing between tube and the pole inside it',
+  'buy.packing.note': ({ thickness }, { fixed }) =>
+    `${fixed(thickness, 1)} mm thick all round, 60 mm high, at either end of where they lie in each other: cork, tape or a turned sleeve, so that nothing rattles`,
   'buy.foot': 'foot with its ballast',
   'buy.foot.note': ({ legs, radius }, { fixed }) =>
-    `${legs} legs that reach ${fixed(radius, 0)} mm from the pole, as heavy as this in all; see what tips it`,
+    `${legs} legs that reach ${fixed(radius, 0)} mm from the pole, as heavy as this in all; see what tips it. Castors with guards or caps, so that they catch no hem`,
   'buy.glue': 'wood glue for the layers of card',
   'buy.glue.note': 'about 200 g a square metre; dry flat under weights',
   'buy.needles': 'needles: a packet',

@@ -18,6 +18,8 @@ export const stand: Entries<Stand> = {
     `The pole leans ${fixed(lean, 0)} mm under ${exact(mass)} kg hung ${exact(offset)} mm off it; ${plain(most, 1)} mm are hardly seen. Take a thicker or stiffer one.`,
   'stand.form-too-low': ({ waist, base, leastBase, leastWaist }, { lengthAlone }) =>
     `With the waist ${lengthAlone(waist)} above the floor the base plate would come to ${lengthAlone(base)}, and the foot needs ${lengthAlone(leastBase)}. Set the waist at ${lengthAlone(leastWaist)} at least.`,
+  'stand.stem-too-thick': ({ stem, bore }, { exact, fixed }) =>
+    `A pole of ${exact(stem)} mm does not go into this tube, which is ${fixed(bore, 1)} mm wide inside. Take a wider tube or a thinner pole.`,
   'stand.wall-too-thick': ({ wall, diameter, material, most }, { exact }) =>
     `A wall of ${exact(wall)} mm is more than half of the pole’s ${exact(diameter)} mm, so it is taken as a solid ${material} bar. Measure the wall at the pole’s end: ${exact(most)} mm at most.`,
 };

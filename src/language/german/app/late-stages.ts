@@ -100,6 +100,11 @@ export const lateStages: typeof english = {
         `Ein Nachgeben von ${share} wird an den Schnittteilen abgezogen, wie angegeben und nicht hier gemessen.`,
       forget: 'Löschen',
       nothing: 'Nichts ist eingetragen, also wird für das Nachgeben an den Schnittteilen nichts abgezogen.',
+      filling: 'Seine Füllung wiegt',
+      fillAssumed: (low, high) =>
+        `Füllung der Büste: ${low} bis ${high}, mit 50 bis 80 kg je Kubikmeter angenommen (ohne Quelle). In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
+      fillWeighed: (low, high) =>
+        `Füllung der Büste: ${low} bis ${high}, nach diesem Gewicht. In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
     },
     doubts: 'Bitte ansehen',
     filled: 'Nach dem Füllen',
@@ -112,6 +117,16 @@ export const lateStages: typeof english = {
     braces: 'Stege, Bänder und Gurte',
     range: (least, most) => `${least} bis ${most}`,
     stand: 'Ständer',
+    stands: {
+      garmentMass: 'Schwerstes Kleidungsstück',
+      garmentOffset: 'Abstand vom Rohr',
+      garmentHeight: 'Hängt über dem Boden in',
+      waistHeight: 'Taille über dem Boden',
+      stemDiameter: 'Stange des Ständers im Rohr',
+      heightAssumed: 'Die Höhe der Taille ist angenommen: Niemand hat sie gemessen.',
+      under: (mass, offset, height) => `unter ${mass}, ${offset} vom Rohr, ${height} über dem Boden`,
+      push: 'Kippt bei einem Stoß in Schulterhöhe von',
+    },
     tipsAt: 'Kippt bei (mindestens 10°)',
     wholeMass: 'Gesamtgewicht',
     ballast: 'Ballast',
@@ -126,6 +141,13 @@ export const lateStages: typeof english = {
     drafting: 'Die Schnittteile werden gezeichnet …',
     onPaper: 'Auf Papier',
     pattern: { name: 'Schnitt', what: 'PDF: Deckblatt mit Messstrecken, Übersicht, nummerierte Seiten' },
+    trialShell: {
+      title: 'Probehülle',
+      about:
+        'Zuerst aus billigem, festem Stoff nähen: Sie hat die Größe der Person, kein Innenleben und ist hinten offen. Was abgesteckt wird, kommt unter Prüfen zurück.',
+      pattern: { name: 'Probehülle, Schnitt', what: 'PDF, auf dem eigenen Papier' },
+      drawing: { name: 'Probehülle, Zeichnung', what: 'SVG in wahrer Größe' },
+    },
     labels: { name: 'Etiketten', what: 'PDF: ein Etikett zum Einnähen für jedes Teil' },
     projector: {
       name: 'Für einen Projektor',
@@ -282,5 +304,13 @@ export const lateStages: typeof english = {
     removeOf: (date) => `Messung vom ${date} entfernen`,
     remove: 'Entfernen',
     historyHow: 'Wie weit jeder Umfang daneben lag, rundherum.',
+    pins: {
+      title: 'Probehülle: was abgesteckt wurde',
+      how: 'Eintragen, um wie viel der Umfang ringsum kleiner wurde: Eine Falte von 3 mm an einer Seitennaht hat zwei Lagen und nimmt 6 mm weg.',
+      off: (measure) => `${measure}, abgesteckt`,
+      change: (measure, before, after) => `${measure}: ${before} → ${after}`,
+      take: 'Als neues Maß nehmen',
+      takenIn: (measure) => `${measure} nach der Anprobe`,
+    },
   },
 };

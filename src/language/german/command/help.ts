@@ -45,6 +45,8 @@ export const help: typeof english = {
     allowanceFor:
       'andere Zugaben: side=15,opening=15,webs=8,base=20 (Art der Kante, Material oder Kennung der Naht)',
     notches: 'wie Passzeichen an der Schnittkante aussehen, statt wie gespeichert',
+    trialShell:
+      'stattdessen die Teile einer Probehülle: in der Größe der Person, hinten offen, mit breiten Zugaben, wo gesteckt wird',
     grain:
       'Fadenlauf einzelner Schnittteile: sideFrontRight=15,… in Grad von der Senkrechten, gegen den Uhrzeigersinn',
     inside:

@@ -82,7 +82,7 @@ export const results: typeof english = {
     websOnPanels: (sleeve, pole) =>
       `Stege sind an Linien genäht, die auf die Schnittteile gezeichnet sind. Tunnel flach gelegt ${sleeve} breit; ${pole} Rohr zwischen den Platten.`,
     stand: (angle, push, lean, ballast) =>
-      `Ständer: kippt bei ${angle}° oder einem Stoß von ${push} N in Brusthöhe; das Rohr neigt sich um ${lean} mm. Nötiger Ballast: ${ballast} kg.`,
+      `Ständer: kippt bei ${angle}° oder einem Stoß von ${push} N in Schulterhöhe; das Rohr neigt sich um ${lean} mm. Nötiger Ballast: ${ballast} kg.`,
     takenOff: (list) => `An den Schnittteilen abgezogen für Nachgeben und Lagen darüber: ${list}.`,
     takeCare: 'Vorsicht',
   },

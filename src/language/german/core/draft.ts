@@ -10,5 +10,9 @@ export const draft: Entries<DraftPhrases> = {
     `Keine Kante heißt „${edge}“, darum gilt ihre Zugabe nicht. Es gibt: ${known.join(', ')}.`,
   'cloth.usual-allowance-withdrawn': ({ edges, piece, allowance }, tongue) =>
     `${tongue.say(edges)}: Die breitere Zugabe, die dort üblich ist, hat auf dem Teil „${tongue.say(piece)}“ keinen Platz; darum sind es dort auf allen Teilen ${allowanceInWords(allowance, tongue)}. Eine eingetragene Zugabe geht vor.`,
+  'trial.leave-open': ({ letters }) =>
+    `${letters.join(' und ')} von oben bis unten offen lassen. Zum Anprobieren: Arme durch die Armlöcher, eine Hilfe steckt Linie auf Linie.`,
+  'trial.head-does-not-pass': ({ girth, least }, { length }) =>
+    `Die Probehülle lässt sich nur auf ${length(girth)} öffnen, und ein Kopf braucht ${length(least)}: Ihr fehlt eine Naht in der hinteren Mitte. Zum Anprobieren einen Schnitt mit einer solchen wählen.`,
   'piece.lettered-line': ({ letter, line }, { say }) => `${letter} ${say(line)}`,
 };

@@ -22,15 +22,15 @@ export const buying: Entries<Buying> = {
   'buy.foam.note': ({ width, depth, height }, { fixed }) =>
     `ein Block von mindestens ${fixed(width, 0)} × ${fixed(depth, 0)} × ${fixed(height, 0)} mm; nach den drei Schablonen schneiden`,
   'buy.tube': ({ diameter }, { exact }) => `Rohr, außen ${exact(diameter)} mm (mit dem Messschieber messen)`,
-  'buy.tube.note': ({ insideForm }, { fixed }) =>
-    `vom Boden bis zur Halsplatte; davon ${fixed(insideForm, 0)} mm in der Form`,
+  'buy.tube.note': ({ insideForm, isHeightAssumed }, { fixed }) =>
+    `vom Boden bis zur Halsplatte; davon ${fixed(insideForm, 0)} mm in der Form${isHeightAssumed ? '; die Höhe der Taille ist angenommen, niemand hat sie gemessen: vor dem Sägen messen' : ''}`,
   'buy.thread': 'starkes Polyestergarn',
   'buy.thread.note': 'jede Naht zweimal genäht',
   'buy.cord': 'gewachste Schnur',
   'buy.cord.note': 'um Bezüge zu schnüren und die letzte Öffnung zu schließen',
   'buy.fill': 'Polyesterfaser',
-  'buy.fill.note': ({ low, high }, tongue) =>
-    `${kilogramsAndPounds(low, high, 'bis', tongue)} fest gestopft, und ein Fünftel Vorrat`,
+  'buy.fill.note': ({ low, high, isAssumed }, tongue) =>
+    `${kilogramsAndPounds(low, high, 'bis', tongue)} fest gestopft, und ein Fünftel Vorrat; ${isAssumed ? 'mit 50 bis 80 kg je Kubikmeter angenommen (ohne Quelle): wiegen, was der Probeschlauch fasst' : 'nach dem Gewicht dessen, was der Probeschlauch gefasst hat'}; in der Praxis heißt es ${kilogramsAndPounds(2.5, 5, 'bis', tongue)} je Rumpf (ohne Quelle)`,
   'buy.arms': 'Stoff und Einlage für die Arme',
   'buy.arms.note': 'wie die Hülle',
   'buy.arm-fill': 'Polyesterfaser für die Arme',
@@ -41,12 +41,18 @@ export const buying: Entries<Buying> = {
     `${exact(diameter)} mm Durchmesser, wie auf den Platten gezeichnet; eingenäht und gezählt; von Kindern fernhalten und 15 cm von Implantaten`,
   'buy.pegs': 'Holzzapfen, die die Arme tragen',
   'buy.pegs.note': ({ diameter }, { exact }) => `${exact(diameter)} mm dick; in die Platte des Arms geleimt`,
-  'buy.collar': 'Klemmring oder ein Stift durch das Rohr',
+  'buy.collar': 'Klemmringe; ein Stift durch das Rohr hält gegen Drehen',
   'buy.collar.note': ({ diameter }, { exact }) =>
-    `für ein Rohr von ${exact(diameter)} mm: trägt die Bodenplatte und mit ihr die Form`,
+    `für ein Rohr von ${exact(diameter)} mm: Der obere trägt die Halsplatte, der untere die Bodenplatte und mit ihr die Form`,
+  'buy.disc': 'Scheibe aus Sperrholz zwischen Bodenplatte und unterem Klemmring',
+  'buy.disc.note': ({ diameter }, { exact }) =>
+    `mindestens 80 mm Durchmesser, 6 mm dick, mit einem Loch für ein Rohr von ${exact(diameter)} mm: Sie verteilt die Last auf die Pappe`,
+  'buy.packing': 'Futter zwischen Rohr und der Stange darin',
+  'buy.packing.note': ({ thickness }, { fixed }) =>
+    `ringsum ${fixed(thickness, 1)} mm dick, 60 mm hoch, an beiden Enden, wo sie ineinander stecken: Kork, Klebeband oder eine gedrehte Hülse, damit nichts klappert`,
   'buy.foot': 'Fuß mit seinem Ballast',
   'buy.foot.note': ({ legs, radius }, { fixed }) =>
-    `${legs} Beine, die ${fixed(radius, 0)} mm weit reichen, zusammen so schwer; siehe, was ihn kippt`,
+    `${legs} Beine, die ${fixed(radius, 0)} mm weit reichen, zusammen so schwer; siehe, was ihn kippt. Rollen mit Schutz oder Kappen, damit kein Saum hineingerät`,
   'buy.glue': 'Holzleim für die Lagen der Pappe',
   'buy.glue.note': 'etwa 200 g je Quadratmeter; flach unter Gewichten trocknen',
   'buy.needles': 'Nadeln: ein Päckchen',

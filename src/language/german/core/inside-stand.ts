@@ -20,6 +20,8 @@ export const stand: Entries<Stand> = {
     `Das Rohr neigt sich um ${fixed(lean, 0)} mm, wenn ${exact(mass)} kg im Abstand von ${exact(offset)} mm daran hängen; ${plain(most, 1)} mm sieht man kaum. Ein dickeres oder steiferes Rohr nehmen.`,
   'stand.form-too-low': ({ waist, base, leastBase, leastWaist }, { lengthAlone }) =>
     `Mit der Taille ${lengthAlone(waist)} über dem Boden käme die Bodenplatte auf ${lengthAlone(base)}, und der Fuß braucht ${lengthAlone(leastBase)}. Die Taille auf mindestens ${lengthAlone(leastWaist)} stellen.`,
+  'stand.stem-too-thick': ({ stem, bore }, { exact, fixed }) =>
+    `Eine Stange von ${exact(stem)} mm passt nicht in dieses Rohr, das innen ${fixed(bore, 1)} mm weit ist. Ein weiteres Rohr nehmen oder eine dünnere Stange.`,
   'stand.wall-too-thick': ({ wall, diameter, material, most }, { exact }) =>
     `Eine Wand von ${exact(wall)} mm ist mehr als die Hälfte des Rohrs von ${exact(diameter)} mm, darum gilt es als voller Stab aus ${BARS[material]}. Die Wand am Ende des Rohrs messen: höchstens ${exact(most)} mm.`,
 };
