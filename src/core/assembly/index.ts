@@ -1,4 +1,3 @@
-export { closingSeams } from './allowance-kinds-of-seams.ts';
 export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
 export {
