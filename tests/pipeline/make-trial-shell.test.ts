@@ -81,6 +81,9 @@ describe('a trial shell', () => {
     expect(opening.letsHeadThrough).toBe(true);
     const said = form.pieces.filter(({ texts }) => texts.some(({ text }) => text.includes('open from top')));
     expect(said.length).toBeGreaterThanOrEqual(2);
+    // The band's one seam is named once, though it is at both its ends.
+    const words = said.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+    expect(words).not.toMatch(/Leave (\w+) and \1 open/);
   });
 
   it('warns where no seam down the back leads to the neck', () => {

@@ -50,7 +50,8 @@ export function trialProjectOf(project: Project): Project {
 export function trialInputs(inputs: readonly PieceInput[], order: readonly OrderedSeam[]): PieceInput[] {
   const open = new Set(closingSeams(order).map(({ id }) => id));
   return inputs.map((input) => {
-    const letters = input.edges.filter(({ id }) => open.has(id)).map(({ letter }) => letter);
+    // A band that goes all round has its one seam at both ends.
+    const letters = [...new Set(input.edges.filter(({ id }) => open.has(id)).map(({ letter }) => letter))];
     const notes: Phrase[] = letters.length === 0 ? [] : [phrase('trial.leave-open', { letters })];
     return { ...input, material: 'trial', ...(notes.length > 0 && { notes }) };
   });
