@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkOpening, measuresFromPins, openingOfTrial, orderSeams } from '../../src/core/assembly/index.ts';
+import { checkOpening, openingOfTrial, orderSeams } from '../../src/core/assembly/index.ts';
+import { measuresFromPins } from '../../src/core/body/index.ts';
 import { makeTrialShell } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';

@@ -26,7 +26,6 @@ export { shrinkGirths } from './shrink-girths.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
 export {
   checkOpening,
-  measuresFromPins,
   openingOfTrial,
   type TrialOpening,
   trialInputs,

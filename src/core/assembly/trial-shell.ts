@@ -82,14 +82,3 @@ export function checkOpening({ girth, letsHeadThrough }: TrialOpening): Issue[] 
   const path = 'seams.layout';
   return [{ code: 'head-does-not-pass', path, message, severity: 'warning', measured: girth, limit: HEAD }];
 }
-
-/** The girth that is left when so much was pinned off round the whole level, both layers and all places together. mm. */
-export function measuresFromPins({
-  girth,
-  takenIn,
-}: {
-  readonly girth: number;
-  readonly takenIn: number;
-}): number {
-  return girth - takenIn;
-}
