@@ -249,7 +249,8 @@ describe('cloth that will not do', () => {
     const made = lay('covers', { pieces: [{ outline }] });
     expect(made.ok).toBe(false);
     expect(made.issues.map(({ code }) => code)).toEqual(['item-too-large']);
-    expect(inEnglish(made.issues[0].message)).toMatch(/base plate cover.*26\.\d cm.*38\.\d cm/);
+    // Its plate of 22.5 by 34.7 cm with 30 mm turned over on either side.
+    expect(inEnglish(made.issues[0].message)).toMatch(/base plate cover.*28\.\d cm.*40\.\d cm/);
   });
 
   it('is told when its outline crosses itself', () => {

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkOpening, measuresFromPins, openingOfTrial, orderSeams } from '../../src/core/assembly/index.ts';
+import { checkOpening, openingOfTrial, orderSeams } from '../../src/core/assembly/index.ts';
+import { measuresFromPins } from '../../src/core/body/index.ts';
 import { makeTrialShell } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
@@ -81,6 +82,9 @@ describe('a trial shell', () => {
     expect(opening.letsHeadThrough).toBe(true);
     const said = form.pieces.filter(({ texts }) => texts.some(({ text }) => text.includes('open from top')));
     expect(said.length).toBeGreaterThanOrEqual(2);
+    // The band's one seam is named once, though it is at both its ends.
+    const words = said.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+    expect(words).not.toMatch(/Leave (\w+) and \1 open/);
   });
 
   it('warns where no seam down the back leads to the neck', () => {

@@ -1,4 +1,3 @@
-export { closingSeams } from './allowance-kinds-of-seams.ts';
 export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
 export {
@@ -27,7 +26,6 @@ export { shrinkGirths } from './shrink-girths.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
 export {
   checkOpening,
-  measuresFromPins,
   openingOfTrial,
   type TrialOpening,
   trialInputs,

@@ -50,7 +50,8 @@ export function trialProjectOf(project: Project): Project {
 export function trialInputs(inputs: readonly PieceInput[], order: readonly OrderedSeam[]): PieceInput[] {
   const open = new Set(closingSeams(order).map(({ id }) => id));
   return inputs.map((input) => {
-    const letters = input.edges.filter(({ id }) => open.has(id)).map(({ letter }) => letter);
+    // A band that goes all round has its one seam at both ends.
+    const letters = [...new Set(input.edges.filter(({ id }) => open.has(id)).map(({ letter }) => letter))];
     const notes: Phrase[] = letters.length === 0 ? [] : [phrase('trial.leave-open', { letters })];
     return { ...input, material: 'trial', ...(notes.length > 0 && { notes }) };
   });
@@ -80,15 +81,4 @@ export function checkOpening({ girth, letsHeadThrough }: TrialOpening): Issue[] 
   const message = phrase('trial.head-does-not-pass', { girth, least: HEAD });
   const path = 'seams.layout';
   return [{ code: 'head-does-not-pass', path, message, severity: 'warning', measured: girth, limit: HEAD }];
-}
-
-/** The girth that is left when so much was pinned off round the whole level, both layers and all places together. mm. */
-export function measuresFromPins({
-  girth,
-  takenIn,
-}: {
-  readonly girth: number;
-  readonly takenIn: number;
-}): number {
-  return girth - takenIn;
 }

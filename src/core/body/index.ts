@@ -14,6 +14,7 @@ export {
   MEASURES,
   type MeasureDefinition,
 } from './measures.ts';
+export { measuresFromPins } from './measures-from-pins.ts';
 export { nameOfBodyPlace } from './name-places.ts';
 export type {
   BodyPhrases,

@@ -113,7 +113,7 @@ export function tabInputs({ width: w, height: h }: TabSize, count: number): Piec
       name: phrase('sleeve.tab', { number: i + 1 }),
       side: 'centre',
       edges: [
-        edge('base plate', 0, 0, w, 0),
+        edge('bottom', 0, 0, w, 0),
         edge('side', w, 0, w, h),
         edge('sleeve', w, h, 0, h),
         edge('side', 0, h, 0, 0),

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { measuresFromPins } from '../../../core/assembly/index.ts';
+import { measuresFromPins } from '../../../core/body/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';

@@ -29,7 +29,7 @@ export const testTube: Entries<TestTube> = {
   'test-tube.uneven': ({ spread, most }, { fixed, plain }) =>
     `Test tube: the girths differ by ${fixed(spread, 0)} mm, and ${plain(most, 1)} mm are the most of a tube filled evenly. Fill the thin part harder and measure all three lines again.`,
   'test-tube.skipped': ({ level, width }, { say, fixed }) =>
-    `STOP before you print: no test tube was measured, so how much your cloth grows is a guess. At the ${say(level)} alone the girth may come out anywhere within ${fixed(width, 0)} mm. Sew the test tube first and type its girths under Inside.`,
+    `STOP before you print: no test tube was measured, so how much your cloth grows is a guess. At the level “${say(level)}” alone the girth may come out anywhere within ${fixed(width, 0)} mm. Sew the test tube first and type its girths under Inside.`,
   'test-tube.growth-twice': ({ growth }, { percent }) =>
     `Growth is given twice: ${percent(growth, 2)} in the project file (inside.measuredGrowth), which is used, and girths of the test tube. Leave one out.`,
 };

@@ -30,7 +30,7 @@ export const testTube: Entries<TestTube> = {
   'test-tube.uneven': ({ spread, most }, { fixed, plain }) =>
     `Probeschlauch: Die Umfänge unterscheiden sich um ${fixed(spread, 0)} mm, und ${plain(most, 1)} mm sind das Äußerste bei gleichmäßiger Füllung. Die dünne Stelle fester stopfen und alle drei Linien noch einmal messen.`,
   'test-tube.skipped': ({ level, width }, { say, fixed }) =>
-    `HALT vor dem Drucken: Es wurde kein Probeschlauch gemessen, darum ist nur geschätzt, wie weit der Stoff nachgibt. Allein an der Höhenlinie ${say(level)} kann der Umfang um ${fixed(width, 0)} mm so oder so ausfallen. Zuerst den Probeschlauch nähen und seine Umfänge unter Innenleben eintragen.`,
+    `HALT vor dem Drucken: Es wurde kein Probeschlauch gemessen, darum ist nur geschätzt, wie weit der Stoff nachgibt. Allein an der Höhenlinie „${say(level)}“ kann der Umfang um ${fixed(width, 0)} mm so oder so ausfallen. Zuerst den Probeschlauch nähen und seine Umfänge unter Innenleben eintragen.`,
   'test-tube.growth-twice': ({ growth }, { percent }) =>
     `Das Nachgeben ist zweimal angegeben: ${percent(growth, 2)} in der Projektdatei (inside.measuredGrowth), das gilt, und Umfänge des Probeschlauchs. Eines weglassen.`,
 };
