@@ -11,7 +11,7 @@ import type { Project } from '../project/index.ts';
 import { makeForm } from './create-pipeline.ts';
 import type { MakeOptions } from './make-options.ts';
 
-export interface TrialShell {
+export interface ShellToTryOn {
   /** A form of panels alone, of the person's own size; its pieces have the material `trial`. */
   readonly form: Form;
   readonly opening: TrialOpening;
@@ -24,7 +24,7 @@ export interface TrialShell {
 export function makeTrialShell(
   project: Project,
   options: Omit<MakeOptions, 'isDraft' | 'fills' | 'lays' | 'isTrialShell'>,
-): Result<TrialShell> {
+): Result<ShellToTryOn> {
   const made = makeForm(trialProjectOf(project), { ...options, isDraft: true, isTrialShell: true });
   if (!made.ok) return made;
   const { shell, body } = made.value;
