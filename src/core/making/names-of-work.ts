@@ -1,10 +1,9 @@
 import type { Phrase } from '../base/index.ts';
-import { fillZones } from './filling-of-form.ts';
 import { phrase, WORK_FACTS, WORK_PARTS } from './phrases.ts';
 import { GATES, type Work } from './work-of-form.ts';
 
 /** How a fault of the order names pieces, parts, openings, zones, levels and facts. */
-export function namesOfWork({ form }: Work): Readonly<Record<string, Phrase>> {
+export function namesOfWork({ form, zones }: Work): Readonly<Record<string, Phrase>> {
   const pieces = [...form.shell.panels, ...(form.inside?.pieces ?? []), ...form.shell.levels];
   const parts = WORK_PARTS.flatMap((part): [string, Phrase][] => {
     const name = phrase(`work.part.${part}`);
@@ -17,7 +16,7 @@ export function namesOfWork({ form }: Work): Readonly<Record<string, Phrase>> {
     ...parts,
     ...sides,
     ...WORK_FACTS.map((fact): [string, Phrase] => [fact, phrase(`work.fact.${fact}`)]),
-    ...fillZones(form).map(({ id, name }): [string, Phrase] => [id, name]),
+    ...zones.map(({ id, name }): [string, Phrase] => [id, name]),
     ...pieces.map(({ id, name }): [string, Phrase] => [id, name]),
     // Openings and pieces of one id are told apart by what is done: only `base` and `neck` are both.
     ...Object.values(GATES).flatMap((gate): [string, Phrase][] => {

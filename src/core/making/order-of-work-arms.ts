@@ -1,7 +1,7 @@
 import { measurePolyline } from '../math/index.ts';
 import type { Op } from '../sewing/index.ts';
 import { phrase } from './phrases.ts';
-import type { Work } from './work-of-form.ts';
+import { dressed, type Work } from './work-of-form.ts';
 import { innerPieces, lengthCheck, type PlannedStep, pick, plan } from './work-parts.ts';
 
 const SIDES = ['right', 'left'] as const;
@@ -13,7 +13,8 @@ export function armSteps(work: Work): PlannedStep[] {
   return [sewArms(work), fillArms(work), ...(has.cushions ? [makeCushions(work)] : [])];
 }
 
-function sewArms({ form, input, seams: all }: Work): PlannedStep {
+function sewArms(work: Work): PlannedStep {
+  const { form, input, seams: all, has } = work;
   const order = SIDES.flatMap((side) => [`arm-outer-${side}`, `arm-inner-${side}`]).filter((id) =>
     all.has(id),
   );
@@ -32,23 +33,24 @@ function sewArms({ form, input, seams: all }: Work): PlannedStep {
         return edge ? [{ does: 'gate', gate: `arm-${side}`, girth: 2 * measurePolyline(edge.points) }] : [];
       }),
       ...wrists.map((joint): Op => {
-        return { does: 'join', joint, how: 'hand', needs: [coveredAt(joint, 'wrist')] };
+        return { does: 'join', joint, how: 'hand', needs: [plateAt(work, joint, 'wrist')] };
       }),
     ],
     {
-      needs: ['mark', 'covers'],
+      needs: ['mark', has.cover('wrist-plate') || has.cover('arm-plate') ? 'covers' : 'boards'],
       pieces: innerPieces(form, (id, material) => material === 'arms' || id.startsWith('wrist-')),
       seams: pick(all, order),
     },
   );
 }
 
-/** `wrist-right-edge` is closed by `wrist-plate-right-covered`. */
-function coveredAt(joint: string, plate: 'wrist' | 'arm'): string {
-  return `${plate}-plate-${joint.includes('right') ? 'right' : 'left'}-covered`;
+/** The plate that closes an edge: `wrist-plate-right` for `wrist-right-edge`. */
+function plateAt(work: Work, joint: string, plate: 'wrist' | 'arm'): string {
+  return dressed(work, `${plate}-plate-${joint.includes('right') ? 'right' : 'left'}`);
 }
 
-function fillArms({ form, input }: Work): PlannedStep {
+function fillArms(work: Work): PlannedStep {
+  const { form, input } = work;
   const { project, inside } = form;
   const state = project.body.arms;
   const caps = input.joints.map(({ id }) => id).filter((id) => id.startsWith('cap-'));
@@ -71,12 +73,12 @@ function fillArms({ form, input }: Work): PlannedStep {
         ({ id }): Op => ({ does: 'fill', region: id, through: id, by: 'stick', facts: ['density'] }),
       ),
       ...caps.map((joint): Op => {
-        return { does: 'join', joint, how: 'hand', needs: [coveredAt(joint, 'arm'), 'magnets'] };
+        return { does: 'join', joint, how: 'hand', needs: [plateAt(work, joint, 'arm'), 'magnets'] };
       }),
       ...regions.map(({ id }): Op => ({ does: 'gate', gate: id, girth: 0 })),
     ],
     {
-      needs: ['sew-arms', 'covers'],
+      needs: ['sew-arms', 'magnets'],
       pieces: innerPieces(form, (id) => /^arm-plate-/.test(id)),
       checks: mass
         ? [

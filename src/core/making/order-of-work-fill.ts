@@ -2,7 +2,7 @@ import type { Phrase } from '../base/index.ts';
 import type { WorkCheck } from '../form/index.ts';
 import { type Op, TOOLS } from '../sewing/index.ts';
 import { FILLING_TOLERANCE, type FillZone, type LevelTarget } from '../simulate/index.ts';
-import { fillZones, levelTargets } from './filling-of-form.ts';
+import { levelTargets } from './filling-of-form.ts';
 import { phrase } from './phrases.ts';
 import type { Work } from './work-of-form.ts';
 import { cautionsOf, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
@@ -20,7 +20,7 @@ const HOW: Readonly<Record<string, Phrase>> = {
 /** Zone by zone, from the shoulders down to the base, which lies on top while it is filled. */
 export function fillSteps(work: Work): PlannedStep[] {
   const targets = levelTargets(work.form);
-  const zones = fillZones(work.form);
+  const { zones } = work;
   return zones.map((zone, k) =>
     fillZone(work, zone, targets, k === 0 ? 'pole' : `fill-${zones[k - 1].id}`, k === 0),
   );

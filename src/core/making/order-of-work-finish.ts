@@ -4,7 +4,7 @@ import type { Op } from '../sewing/index.ts';
 import { levelTargets } from './filling-of-form.ts';
 import { sizeChecks } from './order-of-work-fill.ts';
 import { phrase } from './phrases.ts';
-import type { Work } from './work-of-form.ts';
+import { dressed, type Work } from './work-of-form.ts';
 import { cautionsOf, innerPieces, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
 
 /** Base plate and lower collar, a day of rest on it, the last openings, stand, lines, arms, care. */
@@ -21,7 +21,8 @@ export function finishSteps(work: Work): PlannedStep[] {
   ];
 }
 
-function closeBase({ form, has }: Work): PlannedStep {
+function closeBase(work: Work): PlannedStep {
+  const { form, has } = work;
   const zones = form.inside?.levels ?? [];
   const tabs: Op[] = has.tabs ? [{ does: 'fix', part: 'tabs', to: 'base-plate', from: 'outside' }] : [];
   return plan(
@@ -36,7 +37,7 @@ function closeBase({ form, has }: Work): PlannedStep {
     [
       { does: 'insert', part: 'base-plate', through: 'base', over: ['pole', ...(has.tabs ? ['tabs'] : [])] },
       ...tabs,
-      { does: 'make', part: 'lower-collar', of: [], needs: ['collars', 'base-plate-covered'] },
+      { does: 'make', part: 'lower-collar', of: [], needs: ['collars', dressed(work, 'base-plate')] },
       { does: 'join', joint: 'base-edge', how: 'hand' },
       { does: 'fix', part: 'base-plate', to: 'shell', from: 'outside' },
       { does: 'gate', gate: 'base', girth: 0 },
@@ -45,7 +46,7 @@ function closeBase({ form, has }: Work): PlannedStep {
       { does: 'carry', from: 'lower-collar', to: 'pole' },
     ],
     {
-      needs: [zones.length > 0 ? `fill-${lastZone(form)}` : 'pole', 'covers'],
+      needs: [zones.length > 0 ? `fill-${lastZone(form)}` : 'pole', 'boards'],
       pieces: innerPieces(form, (id) => /^(base-plate-|tab-)/.test(id)),
     },
   );

@@ -17,7 +17,12 @@ const PLATES = [
 /** Boards to the edges as they were sewn, magnets while the boards are bare, covers. */
 export function plateSteps(work: Work): PlannedStep[] {
   if (!work.has.plates) return [];
-  return [cutBoards(work), ...(work.has.arms ? [seatMagnets(work)] : []), coverPlates(work)];
+  const covers = work.form.inside?.pieces.some(({ material }) => material === 'covers') ?? false;
+  return [
+    cutBoards(work),
+    ...(work.has.arms ? [seatMagnets(work)] : []),
+    ...(covers ? [coverPlates(work)] : []),
+  ];
 }
 
 /** Boards of two layers, by the name both share. */

@@ -2,7 +2,7 @@ import type { Form } from '../form/index.ts';
 import { distanceInSpace } from '../math/index.ts';
 import type { Op } from '../sewing/index.ts';
 import { phrase } from './phrases.ts';
-import { GATES, PLATE_OF, type Work } from './work-of-form.ts';
+import { dressed, GATES, PLATE_OF, type Work } from './work-of-form.ts';
 import { innerPieces, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
 
 /** What of an armhole's edge stays open below its plate for filling, mm: fingers and a stick pass. */
@@ -19,7 +19,8 @@ function sideOfGate(gate: string): 'right' | 'left' {
   return gate.endsWith('right') ? 'right' : 'left';
 }
 
-function setSupports({ form, has }: Work): PlannedStep {
+function setSupports(work: Work): PlannedStep {
+  const { form, has } = work;
   const supports = has.supports
     ? ARMHOLES.flatMap((gate): Op[] => {
         const part = `shoulder-support-${sideOfGate(gate)}`;
@@ -43,14 +44,14 @@ function setSupports({ form, has }: Work): PlannedStep {
     [
       ...supports,
       ...ARMHOLES.flatMap((gate): Op[] => [
-        { does: 'join', joint: `${gate}-edge`, how: 'hand', needs: [`${PLATE_OF[gate]}-covered`] },
+        { does: 'join', joint: `${gate}-edge`, how: 'hand', needs: [dressed(work, PLATE_OF[gate])] },
         { does: 'gate', gate, girth: 0 },
         { does: 'gate', gate: `gap-${sideOfGate(gate)}`, girth: 2 * GAP },
       ]),
       { does: 'carry', from: 'garment', to: 'shoulders' },
     ],
     {
-      needs: ['turn-out', 'covers'],
+      needs: ['turn-out', has.cover('armhole-plate') || has.cover('neck-plate') ? 'covers' : 'boards'],
       pieces: innerPieces(form, (id) => /^(armhole-plate-|shoulder-support-)/.test(id)),
       checks: [lengthCheck('armhole-cord', phrase('check.armhole-cord'), betweenArmholes(form), 2)],
     },
@@ -67,7 +68,8 @@ function betweenArmholes({ shell: { mesh, openings } }: Form): number {
   return distanceInSpace(mesh.positions, right, left);
 }
 
-function setPole({ form, has }: Work): PlannedStep {
+function setPole(work: Work): PlannedStep {
+  const { form, has } = work;
   const pole = form.inside?.shape.pole;
   const inside = pole ? pole.zTop - pole.zBottom : 0;
   const block: Op[] = has.block
@@ -92,7 +94,7 @@ function setPole({ form, has }: Work): PlannedStep {
       ...block,
       { does: 'make', part: 'upper-collar', of: [], needs: ['collars'] },
       { does: 'insert', part: 'neck-plate', through: 'neck', over: ['pole'] },
-      { does: 'join', joint: 'neck-edge', how: 'hand', needs: ['neck-plate-covered'] },
+      { does: 'join', joint: 'neck-edge', how: 'hand', needs: [dressed(work, 'neck-plate')] },
       { does: 'fix', part: 'neck-plate', to: 'shell', from: 'outside' },
       { does: 'gate', gate: 'neck', girth: 0 },
       { does: 'carry', from: 'neck-plate', to: 'upper-collar' },

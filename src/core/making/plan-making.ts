@@ -3,7 +3,7 @@ import { type Form, type Making, sectionOfLevel } from '../form/index.ts';
 import { INSIDE_OPTIONS } from '../inside/index.ts';
 import { PATTERN_OPTIONS } from '../pattern/index.ts';
 import { sewingPhrase } from '../sewing/index.ts';
-import { fillZones, levelTargets } from './filling-of-form.ts';
+import { levelTargets } from './filling-of-form.ts';
 import { orderOfWork, type ProvenOrder, stepsOf } from './order-of-work.ts';
 
 /**
@@ -20,7 +20,7 @@ export function planMaking(form: Form): { readonly making: Making; readonly issu
     steps: stepsOf(order),
     stuffing: {
       targets: levelTargets(form),
-      zones: fillZones(form),
+      zones: order.work.zones,
       lettersAcross: lettersAcross(form),
       allowance: withUsual(PATTERN_OPTIONS, form.project.cloth).allowance,
       clothThickness: withUsual(INSIDE_OPTIONS, form.project.inside).clothThickness,

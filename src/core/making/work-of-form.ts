@@ -10,6 +10,7 @@ import {
   reversePolyline,
 } from '../math/index.ts';
 import type { Foot, Joint, LevelRing, SolidPart, WorkBrace, WorkInput } from '../sewing/index.ts';
+import type { FillZone } from '../simulate/index.ts';
 import { fillZones } from './filling-of-form.ts';
 import { phrase } from './phrases.ts';
 import { seamsOfForm } from './seams-of-form.ts';
@@ -21,6 +22,8 @@ export interface Work {
   readonly input: WorkInput;
   /** Of the shell, in the order of sewing. */
   readonly order: readonly OrderedSeam[];
+  /** What is filled, from the top down. */
+  readonly zones: readonly FillZone[];
   /** Every seam with its name, by id. */
   readonly seams: ReadonlyMap<string, WorkSeam>;
   readonly has: {
@@ -28,6 +31,8 @@ export interface Work {
     readonly arms: boolean;
     readonly throat: boolean;
     readonly plates: boolean;
+    /** Of plates, by their ids. */
+    readonly cover: (plate: string) => boolean;
     readonly cushions: boolean;
     readonly supports: boolean;
     readonly block: boolean;
@@ -53,15 +58,22 @@ export function workOfForm(form: Form): Work {
     arms: hasPiece('arm-front'),
     throat: hasPiece('throat-'),
     plates: hasPiece('base-plate'),
+    cover: (plate: string) => pieces.some(({ id }) => id.startsWith(plate) && id.endsWith('-cover')),
     cushions: hasPiece('cushion-'),
     supports: hasPiece('shoulder-support'),
     block: hasPiece('neck-block'),
     tabs: hasPiece('tab-'),
   };
-  return { form, order, seams, has, input: inputOf(form, seams, has) };
+  const zones = fillZones(form);
+  return { form, order, zones, seams, has, input: inputOf(form, zones, seams, has) };
 }
 
-function inputOf(form: Form, seams: ReadonlyMap<string, WorkSeam>, has: Work['has']): WorkInput {
+function inputOf(
+  form: Form,
+  zones: readonly FillZone[],
+  seams: ReadonlyMap<string, WorkSeam>,
+  has: Work['has'],
+): WorkInput {
   const { clothThickness } = withUsual(INSIDE_OPTIONS, form.project.inside);
   const inner = form.inside?.pieces ?? [];
   const braces = bracesOf(form);
@@ -73,8 +85,13 @@ function inputOf(form: Form, seams: ReadonlyMap<string, WorkSeam>, has: Work['ha
     braces,
     gates: Object.fromEntries(form.shell.openings.map(({ id }) => [GATES[id], edgeOfOpening(form, id)])),
     solids: solidsOf(form),
-    regions: [...regionsOf(form), ...armRegions(seams)],
+    regions: [...regionsOf(form, zones), ...armRegions(seams)],
   };
+}
+
+/** A plate as it is set in: with its cover, where it has one. */
+export function dressed({ has }: Work, plate: string): string {
+  return has.cover(plate) ? `${plate}-covered` : plate;
 }
 
 /** Panels, braces and what else meets in a seam. */
@@ -225,12 +242,12 @@ function solidsOf(form: Form): SolidPart[] {
 }
 
 /** The zones of filling, with the hand's way to the far end of each from the base and from the gaps under the armhole plates. */
-function regionsOf(form: Form): WorkInput['regions'] {
+function regionsOf(form: Form, zones: readonly FillZone[]): WorkInput['regions'] {
   const pole = form.inside?.shape.pole;
   if (!pole) return [];
   const heights = new Map<string, number>(form.body.levels.map(({ id, z }) => [id, z]));
   const gap = lowestOfArmhole(form);
-  return fillZones(form).map(({ id, upper, lower }) => {
+  return zones.map(({ id, upper, lower }) => {
     const top = upper === undefined ? pole.zTop : (heights.get(upper) ?? pole.zTop);
     const bottom = lower === undefined ? pole.zBottom : (heights.get(lower) ?? pole.zBottom);
     const fromGap = Math.max(Math.abs(top - gap), Math.abs(bottom - gap));

@@ -70,17 +70,25 @@ function touches(arc: { readonly from: number; readonly to: number }, at: number
   return isOnArc(arc, at) || near(arc.from) || near(arc.to);
 }
 
+/**
+ * Turned inside out, a cell holds what hangs on its outside, and what hung in it comes to lie outside: the sleeve with its ties, where
+ * one of these is sewn to a wall of the cell. Straps pass the slots of the walls, and count.
+ */
 function mouthAndPack(input: WorkInput, ring: LevelRing, cell: Cell, isJoined: IsJoined): MouthAndPack {
-  const inside = new Set(cell.chords);
+  const walls = new Set(cell.chords);
   const along = cell.arcs.reduce(
     (sum, { from, to }) => sum + (to >= from ? to - from : to - from + ring.girth),
     0,
   );
-  const hanging = input.braces.filter(
-    ({ id, from, to }) => !inside.has(id) && ring.widths[id] && [...from, ...to].some(isJoined),
-  );
-  const hasSleeve = input.braces.some(({ isOnSleeve, to }) => isOnSleeve && to.some(isJoined));
-  const rest = hanging.reduce((sum, { id }) => sum + ring.widths[id], 0);
+  const isOnWall = (joint: string): boolean => {
+    const foot = ring.feet[joint];
+    return isJoined(joint) && foot !== undefined && cell.arcs.some((arc) => isOnArc(arc, foot.at));
+  };
+  const hasSpine = input.braces.some(({ kind, from }) => kind === 'tie' && from.some(isOnWall));
+  const isPacked = ({ id, kind, from, to }: WorkBrace): boolean =>
+    !walls.has(id) && (kind === 'strap' || kind === 'web' || !hasSpine) && [...from, ...to].some(isJoined);
+  const rest = input.braces.filter(isPacked).reduce((sum, { id }) => sum + (ring.widths[id] ?? 0), 0);
+  const hasSleeve = !hasSpine && input.braces.some(({ isOnSleeve, to }) => isOnSleeve && to.some(isJoined));
   return {
     mouth: cell.girth - gatheredBy(input, ring, cell, isJoined),
     widths: ring.girth - along + rest + (hasSleeve ? (ring.widths.sleeve ?? 0) : 0),

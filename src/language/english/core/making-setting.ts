@@ -108,14 +108,14 @@ export const settingSteps: Entries<SettingWords> = {
   'step.supports.glue':
     'Reaching in through the base, glue the outer end of each support to the armhole plate, so that they move as one.',
   'step.supports.cord':
-    'Tie the lower edges of both armhole plates to each other with waxed cord, past the sleeve, as long as given below: under the filling they must neither turn nor come nearer.',
+    'Through the gaps, tie the lower edges of both armhole plates to each other with waxed cord, past the sleeve, as long as given below: under the filling they must neither turn nor come nearer.',
   'step.supports.ways': 'Hold arm or cushion to each plate once more: own side draws, other side pushes.',
 
   'step.pole.title': 'Put pole, neck block and neck plate in',
   'step.pole.push':
     'Push the pole, without its foot, or a spare tube as thick, up through the sleeve and out at the neck, as far as its mark. It goes in before the filling: afterwards nothing finds the sleeve.',
   'step.pole.block': ({ hasSupports }) =>
-    `Press the neck block together and push it down over the pole through the neck, until its foot sits where the neck begins${hasSupports ? ', and glue the inner ends of the supports to it' : ''}.`,
+    `${hasSupports ? 'Put wood glue on the inner ends of the supports, through the neck. ' : ''}Press the neck block together and push it down over the pole through the neck, until its foot sits where the neck begins${hasSupports ? ', against the supports' : ''}.`,
   'step.pole.collar':
     'Screw the upper collar tight on the pole, so that the neck plate will lie on it with its top at the neck’s edge.',
   'step.pole.plate':

@@ -96,7 +96,7 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.closing.count': 'Count the pins: from here on none is found again.',
   'step.closing.roll': ({ isBehind, mouth, pack, ratio }, { length, fixed }) =>
     isBehind
-      ? `Lay the shell on its front, the outside down, so that you look into it from behind. Roll both sides with their straps, the sleeve and the back tie tightly together between the two webs. Bring the right and left back edges round the roll, right sides together, and pin them: the roll now lies inside the tube of front, webs and backs, which is wrong side out. The roll is about ${length(pack)} round, the tube at its narrowest ${length(mouth)}: ${fixed(ratio, 1)} times as much.`
+      ? `Lay the shell down with the outside of the front up, sleeve and ties under it. Roll both sides up from the side seams, with the ends of their straps, and lay the rolls on the middle of the front, between the lines of the two webs. Bring the right and left back edges up round them, right sides together, and pin: the webs turn inside out with them, and the rolls lie inside a tube of front, webs and back. Together they are about ${length(pack)} round, the tube at its narrowest ${length(mouth)}: ${fixed(ratio, 1)} times as much.`
       : `Roll everything but the open side together. Turn the tube between side and web inside out over the roll, and pin its edges right sides together. The roll is about ${length(pack)} round, the tube at its narrowest ${length(mouth)}: ${fixed(ratio, 1)} times as much.`,
   'step.closing.sew':
     'Sew in the order of the letters below, from the base up and on through the band, turning the tube under the needle and keeping the roll away from it. Second row, press the seam open with your fingers.',
@@ -115,9 +115,9 @@ export const sewingSteps: Entries<SewingWords> = {
         : 'Ladder the last side from outside'
       : 'Sew on the back tie and draw the shell out',
   'step.turn-out.tie':
-    'The tube is still wrong side out and the centre back’s allowances are in your hand: lay the edge of the back tie between the two, mark on mark, and sew all three together close to the seam. The machine holds the allowances alone; nothing else lies under it.',
+    'Draw nothing out yet: the allowances of the centre back stick out of the tube, and so do sleeve and back tie. Lay the edge of the back tie against both allowances together, mark on mark, and sew through all three close to the seam: nothing else lies under the needle.',
   'step.turn-out.draw': ({ mouth, pack, ratio }, { length, fixed }) =>
-    `Reach in from the base and draw the roll out, the sides first, then sleeve and straps, until the whole shell is right side out. It passes half the tube now, ${length(mouth)} round for a roll of about ${length(pack)} (${fixed(ratio, 1)} times): slowly, never with a hook.`,
+    `Reach into the tube from the base and draw the rolls out, one side first, then the other, until the whole shell is right side out and sleeve and ties lie in it. The tie now holds back to front, so that ${length(mouth)} are left round a roll of about ${length(pack)} (${fixed(ratio, 1)} times): slowly, never with a hook.`,
   'step.turn-out.ladder':
     'Close the seam from outside, from the base up, in ladder stitch: stitches of 5 mm that run in the folds of both turned-in edges and cross straight over, like the rungs of a ladder. Waxed thread, a curved needle, a knot every 10 cm (4 in).',
   'step.turn-out.why-ladder': ({ mouth, pack, ratio }, { length, fixed }) =>

@@ -56,7 +56,7 @@ export const making: Entries<MakingPhrases> = {
   'step.cloth.fuse':
     'Fuse it to oblongs of cloth larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
   'step.cloth.square': ({ side }, { length }) =>
-    `Draw a square of ${length(side)} on one oblong before fusing and measure it after: if either side is off by more than 1 mm, fuse what is left once more and let it shrink before you cut.`,
+    `Draw a square of ${length(side)} on one oblong before fusing and measure it after: if either side is off by more than 1 mm the cloth still shrinks: steam and press all of it once more, and draw a new square.`,
 
   'step.test-tube.title': 'Sew, stuff, weigh and measure the test tube',
   'step.test-tube.why':
@@ -87,7 +87,7 @@ export const making: Entries<MakingPhrases> = {
   'step.trial.judge': ({ pinned, waist, changed }, { small, length }) =>
     `Level lines run level, nothing gapes or pulls, and each level is within 5 mm of the figure below. What has to be pinned in or let out goes back as a changed measure, never as a changed piece: ${small(pinned)} deep at one side seam is twice that round, so a waist of ${length(waist)} is typed as ${length(changed)}. Then print anew.`,
 
-  'step.cut.title': 'Print what is left, and cut the cloth',
+  'step.cut.title': 'Cut the cloth',
   'step.cut.lay':
     'All panels the same way up along the grain, the cloth face up. Right and left are not the same: where one drawing serves both, lay it down as it is for the right one and turned over for the left one.',
   'step.cut.cut':

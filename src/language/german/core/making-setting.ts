@@ -89,7 +89,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.supports.glue':
     'Durch die Unterkante hineingreifen und das äußere Ende jeder Stütze an die Armlochplatte leimen, sodass sie sich nur gemeinsam bewegen.',
   'step.supports.cord':
-    'Die unteren Ränder beider Armlochplatten am Tunnel vorbei mit gewachster Schnur aneinanderbinden, so lang wie unten angegeben: Unter der Füllung dürfen sie sich weder drehen noch näher kommen.',
+    'Durch die Spalte die unteren Ränder beider Armlochplatten am Tunnel vorbei mit gewachster Schnur aneinanderbinden, so lang wie unten angegeben: Unter der Füllung dürfen sie sich weder drehen noch näher kommen.',
   'step.supports.ways':
     'Arm oder Kissen noch einmal an jede Platte halten: Die eigene Seite zieht an, die andere stößt ab.',
 
@@ -97,7 +97,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.pole.push':
     'Das Rohr ohne seinen Fuß, oder ein gleich dickes zweites, durch den Tunnel nach oben und zum Hals hinausschieben, bis zu seiner Marke. Es kommt vor der Füllung hinein: Danach findet nichts mehr in den Tunnel.',
   'step.pole.block': ({ hasSupports }) =>
-    `Den Halsblock zusammendrücken und durch den Hals über das Rohr hinunterschieben, bis sein Fuß dort sitzt, wo der Hals beginnt${hasSupports ? ', und die inneren Enden der Stützen daran leimen' : ''}.`,
+    `${hasSupports ? 'Durch den Hals Holzleim auf die inneren Enden der Stützen geben. ' : ''}Den Halsblock zusammendrücken und durch den Hals über das Rohr hinunterschieben, bis sein Fuß dort sitzt, wo der Hals beginnt${hasSupports ? ', an den Stützen' : ''}.`,
   'step.pole.collar':
     'Den oberen Klemmring so auf dem Rohr festschrauben, dass die Halsplatte darauf liegt und oben mit der Halskante abschließt.',
   'step.pole.plate':

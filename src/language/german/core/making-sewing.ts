@@ -83,7 +83,7 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.closing.count': 'Die Stecknadeln zählen: Von hier an ist keine mehr zu finden.',
   'step.closing.roll': ({ isBehind, mouth, pack, ratio }, { length, fixed }) =>
     isBehind
-      ? `Die Hülle auf ihr Vorderteil legen, die Außenseite unten, sodass man von hinten hineinsieht. Beide Seiten mit ihren Gurten, den Tunnel und das hintere Band zwischen den beiden Stegen fest zusammenrollen. Rechte und linke Rückenkante um die Rolle herum rechts auf rechts bringen und stecken: Die Rolle liegt nun im Schlauch aus Vorderteil, Stegen und Rücken, der auf links ist. Die Rolle ist etwa ${length(pack)} rund, der Schlauch an der engsten Stelle ${length(mouth)}: das ${fixed(ratio, 1)}fache.`
+      ? `Die Hülle hinlegen, die Außenseite des Vorderteils oben, Tunnel und Bänder darunter. Beide Seiten von den Seitennähten her aufrollen, die Enden ihrer Gurte mit, und die Rollen auf die Mitte des Vorderteils legen, zwischen die Linien der beiden Stege. Rechte und linke Rückenkante um sie herum nach oben bringen, rechts auf rechts, und stecken: Die Stege drehen sich dabei auf links, und die Rollen liegen in einem Schlauch aus Vorderteil, Stegen und Rücken. Zusammen sind sie etwa ${length(pack)} rund, der Schlauch an der engsten Stelle ${length(mouth)}: das ${fixed(ratio, 1)}fache.`
       : `Alles außer der offenen Seite zusammenrollen. Den Schlauch zwischen Seite und Steg über die Rolle auf links ziehen und seine Kanten rechts auf rechts stecken. Die Rolle ist etwa ${length(pack)} rund, der Schlauch an der engsten Stelle ${length(mouth)}: das ${fixed(ratio, 1)}fache.`,
   'step.closing.sew':
     'In der Folge der Buchstaben unten nähen, von der Unterkante nach oben und weiter durch das Bündchen, den Schlauch dabei unter der Nadel weiterdrehen und die Rolle von ihr weghalten. Zweite Reihe, die Naht mit den Fingern auseinanderstreichen.',
@@ -102,9 +102,9 @@ export const sewingSteps: Entries<SewingWords> = {
         : 'Die letzte Seite von außen im Leiterstich schließen'
       : 'Das hintere Band annähen und die Hülle herausziehen',
   'step.turn-out.tie':
-    'Noch ist der Schlauch auf links, und die Zugaben der hinteren Mitte liegen in der Hand: Die Kante des hinteren Bandes zwischen beide legen, Passzeichen auf Passzeichen, und alle drei dicht an der Naht zusammennähen. Unter der Maschine liegen nur die Zugaben, sonst nichts.',
+    'Noch nichts herausziehen: Die Zugaben der hinteren Mitte stehen aus dem Schlauch heraus, ebenso Tunnel und hinteres Band. Die Kante des hinteren Bandes an beide Zugaben zusammen legen, Passzeichen auf Passzeichen, und dicht an der Naht durch alle drei nähen: Sonst liegt nichts unter der Nadel.',
   'step.turn-out.draw': ({ mouth, pack, ratio }, { length, fixed }) =>
-    `Von der Unterkante hineingreifen und die Rolle herausziehen, erst die Seiten, dann Tunnel und Gurte, bis die ganze Hülle auf rechts ist. Sie geht jetzt durch den halben Schlauch, ${length(mouth)} rund bei einer Rolle von etwa ${length(pack)} (das ${fixed(ratio, 1)}fache): langsam, nie mit einem Haken.`,
+    `Von der Unterkante in den Schlauch greifen und die Rollen herausziehen, erst die eine Seite, dann die andere, bis die ganze Hülle auf rechts ist und Tunnel und Bänder in ihr liegen. Das Band hält jetzt den Rücken am Vorderteil, es bleiben also ${length(mouth)} rund um eine Rolle von etwa ${length(pack)} (das ${fixed(ratio, 1)}fache): langsam, nie mit einem Haken.`,
   'step.turn-out.ladder':
     'Die Naht von außen schließen, von der Unterkante nach oben, im Leiterstich: Stiche von 5 mm, die in den Brüchen beider eingeschlagenen Kanten laufen und gerade hinüberführen wie Sprossen einer Leiter. Gewachster Faden, gebogene Nadel, alle 10 cm (4 in) ein Knoten.',
   'step.turn-out.why-ladder': ({ mouth, pack, ratio }, { length, fixed }) =>

@@ -66,7 +66,7 @@ export const making: Entries<MakingPhrases> = {
   'step.cloth.fuse':
     'Sie auf Rechtecke aus Stoff fixieren, die größer sind als die Schnittteile, und flach auskühlen lassen. Fixierter Stoff läuft ein, darum wird vorher nichts zugeschnitten.',
   'step.cloth.square': ({ side }, { length }) =>
-    `Vor dem Fixieren auf ein Rechteck ein Quadrat von ${length(side)} zeichnen und danach messen: Weicht eine Seite um mehr als 1 mm ab, das Übrige noch einmal fixieren und einlaufen lassen, bevor zugeschnitten wird.`,
+    `Vor dem Fixieren auf ein Rechteck ein Quadrat von ${length(side)} zeichnen und danach messen: Weicht eine Seite um mehr als 1 mm ab, läuft der Stoff noch ein: alles noch einmal dämpfen und bügeln und ein neues Quadrat zeichnen.`,
 
   'step.test-tube.title': 'Den Probeschlauch nähen, stopfen, wiegen und messen',
   'step.test-tube.why':
@@ -98,7 +98,7 @@ export const making: Entries<MakingPhrases> = {
   'step.trial.judge': ({ pinned, waist, changed }, { small, length }) =>
     `Die Höhenlinien laufen waagerecht, nichts klafft oder spannt, und jede Höhe weicht höchstens 5 mm von der Zahl unten ab. Was abgesteckt oder ausgelassen werden muss, kommt als geändertes Maß zurück, nie als geändertes Teil: ${small(pinned)} tief an einer Seitennaht sind rundum das Doppelte, eine Taille von ${length(waist)} wird also als ${length(changed)} eingetragen. Dann neu drucken.`,
 
-  'step.cut.title': 'Das Übrige drucken und den Stoff zuschneiden',
+  'step.cut.title': 'Den Stoff zuschneiden',
   'step.cut.lay':
     'Alle Schnittteile in gleicher Richtung im Fadenlauf, Schauseite des Stoffs oben. Rechts und links sind nicht gleich: Wo eine Zeichnung für beide gilt, sie für rechts hinlegen, wie sie ist, und für links wenden.',
   'step.cut.cut':
