@@ -7,7 +7,14 @@ export function namesOfWork({ form, zones }: Work): Readonly<Record<string, Phra
   const pieces = [...form.shell.panels, ...(form.inside?.pieces ?? []), ...form.shell.levels];
   const parts = WORK_PARTS.flatMap((part): [string, Phrase][] => {
     const name = phrase(`work.part.${part}`);
-    return [part, `${part}-right`, `${part}-left`, `${part}-covered`].map((id) => [id, name]);
+    return [
+      part,
+      `${part}-right`,
+      `${part}-left`,
+      `${part}-covered`,
+      `whole-${part}-right`,
+      `whole-${part}-left`,
+    ].map((id) => [id, name]);
   });
   const sides = ['right', 'left'].map((side): [string, Phrase] => {
     return [`armhole-plate-${side}-covered`, phrase('work.part.armhole-plate')];

@@ -75,7 +75,10 @@ function fillArms(work: Work): PlannedStep {
       ...caps.map((joint): Op => {
         return { does: 'join', joint, how: 'hand', needs: [plateAt(work, joint, 'arm'), 'magnets'] };
       }),
-      ...regions.map(({ id }): Op => ({ does: 'gate', gate: id, girth: 0 })),
+      ...regions.flatMap(({ id }): Op[] => [
+        { does: 'gate', gate: id, girth: 0 },
+        { does: 'make', part: `whole-${id}`, of: [] },
+      ]),
     ],
     {
       needs: ['sew-arms', 'magnets'],

@@ -162,7 +162,7 @@ function markLines({ form }: Work): PlannedStep {
 }
 
 function hangArms({ input }: Work): PlannedStep {
-  const caps = input.joints.filter(({ id }) => id.startsWith('cap-'));
+  const arms = input.regions.filter(({ id }) => id.startsWith('arm-')).map(({ id }) => `whole-${id}`);
   return plan(
     'arms',
     'finish',
@@ -175,7 +175,7 @@ function hangArms({ input }: Work): PlannedStep {
         part: 'arms-on',
         of: [],
         facts: ['polarity'],
-        needs: caps.flatMap(({ parts }) => parts),
+        needs: arms,
       },
     ],
     { needs: ['fill-arms', 'stand'] },

@@ -161,7 +161,7 @@ function jointsOnHalf(work: Work, brace: DesignedBrace, half: 'front' | 'back'):
 }
 
 /** An edge on a seam that is still open lies on one of its two allowances. */
-function noteOpen({ order }: Work, seam: WorkSeam): WorkSeam {
+export function noteOpen({ order }: Work, seam: WorkSeam): WorkSeam {
   const onto = seam.id.slice(seam.id.indexOf('/') + 1);
   const place = order.find((one) => one.seam.id === onto);
   const isOpen = place !== undefined && place.role === 'closing';

@@ -3,7 +3,13 @@ import type { Phrase } from '../base/index.ts';
 import type { WorkCheck, WorkStep } from '../form/index.ts';
 import type { Method, Op } from '../sewing/index.ts';
 import { wayOfSeam, wayOut } from '../sewing/index.ts';
-import { innerBackStep, innerFrontStep, jointsAtClosing, sleeveStep } from './order-of-work-inner.ts';
+import {
+  innerBackStep,
+  innerFrontStep,
+  jointsAtClosing,
+  noteOpen,
+  sleeveStep,
+} from './order-of-work-inner.ts';
 import { phrase } from './phrases.ts';
 import type { Work } from './work-of-form.ts';
 import {
@@ -238,7 +244,7 @@ function closingSteps(work: Work, way: ClosingWay): PlannedStep[] {
         phrase('step.closing.turn', { isBehind }),
       ],
       tie,
-      { pieces: cloth, seams: pick(work.seams, ties) },
+      { pieces: cloth, seams: pick(work.seams, ties).map((seam) => noteOpen(work, seam)) },
     ),
     stepOf(
       'turn-out',
