@@ -2,12 +2,14 @@
 // page. Checks and unit tests give way to it, so that the page stays as quick as when it is alone. Their lines come as they
 // are written, those of the browser tests at its end. Everything runs to its end; any failure fails.
 import { spawn } from 'node:child_process';
-import { setPriority } from 'node:os';
+import { availableParallelism, setPriority } from 'node:os';
 
 const GIVING_WAY = 10;
+/** A core is the browser's. And tests of one process share the forms they look at: two processes would make most of them twice. */
+const UNIT_WORKERS = Math.max(1, availableParallelism() - 1);
 
-const browser = run('e2e', 'pipe');
-const others = runInTurn(['check', 'unit']);
+const browser = run(['e2e'], 'pipe');
+const others = runInTurn([['check'], ['unit', '--', `--maxWorkers=${UNIT_WORKERS}`]]);
 const codes = [await browser.done, ...(await others)];
 console.log(browser.said());
 process.exitCode = codes.every((code) => code === 0) ? 0 : 1;
@@ -23,9 +25,9 @@ async function runInTurn(scripts) {
 }
 
 /** One script of package.json, with its exit code, and what it said where it was not written through. */
-function run(script, output) {
+function run([script, ...args], output) {
   const began = performance.now();
-  const child = spawn('npm', ['run', script], {
+  const child = spawn('npm', ['run', script, ...args], {
     stdio: ['ignore', output, output],
     shell: process.platform === 'win32',
   });

@@ -9,7 +9,9 @@ import { createPipeline, makeForm } from '../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../src/core/project/index.ts';
 import { LAYOUTS } from '../src/core/seams/index.ts';
 import { ENGLISH, inEnglish } from './in-english.ts';
+import { isCampaign } from './is-campaign.ts';
 import { hullPerimeter, stretchedLength } from './oracles/tape-over-points.ts';
+import { sharedPipeline } from './shared-pipeline.ts';
 import {
   contradictsItself,
   firstMeasureIds,
@@ -44,15 +46,14 @@ function readDemo(file: string): Project {
 
 /**
  * `npm run campaign` makes every layout on every demo and seventy people of the survey, each with its inside. The unit tests
- * take every layout on half of the demos, in turns, and thirty-five people. The inside takes more than half of the time of a
- * form, and nothing here measures it: it is made with every demo, with every layout on one body and with every fifth person.
- * A form without it has the same shell, as long as its body is fitted from nothing: by a pipeline that has fitted no other.
+ * take every layout on two of the demos, in turns, and twenty-one people. The inside takes more than half of the time of a
+ * form, and nothing here measures it: it is made with every demo, with every layout on one body and with every third person.
+ * The body of a form without it is fitted from nothing: by a pipeline that has fitted no other.
  */
-const isEveryFormWhole = import.meta.env.MODE === 'whole';
 
 function make(
   project: Project,
-  isWhole = isEveryFormWhole,
+  isWhole = isCampaign,
   targetTriangles = surveyTriangles,
   pipeline = createPipeline(),
 ): Form {
@@ -146,7 +147,7 @@ function spineOf({ shell, body }: Form): [number, number][] {
 
 describe('demo projects', () => {
   it.each(demos)('%s becomes panels that sew together and measure as asked', (_, project) => {
-    const form = make(project, true, demoTriangles);
+    const form = make(project, true, demoTriangles, sharedPipeline);
     expectSound(form);
     expectTapesOnTheMesh(form);
     expectFileToMatch(form);
@@ -158,10 +159,10 @@ describe('every seam layout', () => {
     // One memory for each demo, so that its body is fitted once for all layouts.
     const pipeline = createPipeline();
     const layouts = LAYOUTS.map(({ id }, l) => [id, l] as const);
-    const taken = layouts.filter(([, l]) => isEveryFormWhole || l % 2 === d % 2);
+    const taken = layouts.filter(([, l]) => isCampaign || l % 4 === d % 4);
     return taken.map(([id, l]) => {
-      const isWhole = isEveryFormWhole || l % demos.length === d;
-      const memory = isWhole && !isEveryFormWhole ? createPipeline() : pipeline;
+      const isWhole = isCampaign || l % demos.length === d;
+      const memory = isWhole ? sharedPipeline : pipeline;
       const makeIt = () => make({ ...project, seams: { layout: id } }, isWhole, surveyTriangles, memory);
       return [id, name, makeIt] as const;
     });
@@ -211,9 +212,9 @@ describe('people of the 1988 survey', () => {
     Array.from({ length: count }, (_, i) => list[Math.floor(((i + 0.5) * list.length) / count)]);
   const consistent = (file: SurveyFile) => readSurvey(file).filter((row) => !contradictsItself(row));
   const withWhole = (rows: ReturnType<typeof readSurvey>) =>
-    rows.map((row, i) => [row.row, row, isEveryFormWhole || i % 5 === 0] as const);
-  const women = withWhole(evenly(consistent('survey1988-women'), isEveryFormWhole ? 50 : 25));
-  const men = withWhole(evenly(consistent('survey1988-men'), isEveryFormWhole ? 20 : 10));
+    rows.map((row, i) => [row.row, row, isCampaign || i % 3 === 0] as const);
+  const women = withWhole(evenly(consistent('survey1988-women'), isCampaign ? 50 : 15));
+  const men = withWhole(evenly(consistent('survey1988-men'), isCampaign ? 20 : 6));
 
   it.each(women)('woman on line %i', (_, row, isWhole) => {
     const form = make(projectFromSurveyRow(row, 'bust'), isWhole);

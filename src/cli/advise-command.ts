@@ -1,6 +1,7 @@
 import { adviseZone } from '../core/advice/index.ts';
 import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
 import { worstZones } from '../core/form/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
@@ -17,6 +18,7 @@ export async function adviseCommand(
   options: { readonly zones: number; readonly layout?: string },
   streams: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
   const { stdout, stderr } = streams;
   const { say, words } = reader;
@@ -29,7 +31,13 @@ export async function adviseCommand(
     options.layout === undefined
       ? read.value
       : { ...read.value, seams: { ...read.value.seams, layout: options.layout } };
-  const form = makeWithProgress(project, { targetTriangles: TRIANGLES, isDraft: true }, streams, reader);
+  const form = makeWithProgress(
+    project,
+    { targetTriangles: TRIANGLES, isDraft: true },
+    streams,
+    reader,
+    pipeline,
+  );
   const layout = layoutOf(project);
   if (!form.ok || !layout.ok) {
     stderr.write(`${describeIssues(form.issues, reader)}\n`);

@@ -1,5 +1,6 @@
 import { type Command, Option } from 'commander';
 import { NOTCH_SHAPES } from '../core/pattern/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import { LANGUAGES } from '../language/index.ts';
 import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
@@ -39,10 +40,11 @@ import {
 import { regionCommand } from './region-command.ts';
 import { SpeakingCommand } from './speaking-command.ts';
 
-/** Who a command talks to, and whom it tells its exit code. */
+/** Who a command talks to, what makes its forms, and whom it tells its exit code. */
 interface Setting {
   readonly streams: CommandStreams;
   readonly reader: Reader;
+  readonly pipeline: Pipeline;
   readonly end: (exitCode: number) => void;
 }
 
@@ -76,7 +78,7 @@ export function buildProgram(setting: Setting): Command {
   return program;
 }
 
-function addMake(program: Command, { streams, reader, end }: Setting): void {
+function addMake(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { make: words, values, out, project, layout } = reader.words.help;
   const make = program
     .command('make')
@@ -97,7 +99,7 @@ function addMake(program: Command, { streams, reader, end }: Setting): void {
     )
     .option(`-l, --layout <${values.id}>`, layout)
     .option(`--grain <${values.list}>`, words.grain, reading(readGrains, reader))
-    .action(async (file, options) => end(await makeCommand(file, options, streams, reader)));
+    .action(async (file, options) => end(await makeCommand(file, options, streams, reader, pipeline)));
   addInsideOption(make, reader);
   addFormatOption(make, reader);
   addPaperOptions(make, reader);
@@ -106,7 +108,7 @@ function addMake(program: Command, { streams, reader, end }: Setting): void {
   addModelOptions(make, reader);
 }
 
-function addPrintCorrect(program: Command, { streams, reader, end }: Setting): void {
+function addPrintCorrect(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { printCorrect: words, values, out } = reader.words.help;
   const correct = program
     .command('print-correct')
@@ -116,12 +118,14 @@ function addPrintCorrect(program: Command, { streams, reader, end }: Setting): v
     .requiredOption(`--measured-y <${values.length}>`, words.measuredY, reading(readLength, reader))
     .option(`--bar <${values.length}>`, words.bar, reading(readLength, reader))
     .option(`-o, --out <${values.folder}>`, out, 'out')
-    .action(async (file, options) => end(await printCorrectCommand(file, options, streams, reader)));
+    .action(async (file, options) =>
+      end(await printCorrectCommand(file, options, streams, reader, pipeline)),
+    );
   addPaperOptions(correct, reader);
 }
 
 /** What only looks at a project, and has no options of its own. */
-function addLooking(program: Command, { streams, reader, end }: Setting): void {
+function addLooking(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { help } = reader.words;
   const looking = [
     { name: 'check', about: help.check.about, run: checkCommand },
@@ -133,21 +137,21 @@ function addLooking(program: Command, { streams, reader, end }: Setting): void {
       .command(name)
       .description(about)
       .argument(`<${help.values.file}>`, help.project)
-      .action(async (file) => end(await run(file, streams, reader)));
+      .action(async (file) => end(await run(file, streams, reader, pipeline)));
   }
 }
 
-function addPlan(program: Command, { streams, reader, end }: Setting): void {
+function addPlan(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { plan: words, values, project } = reader.words.help;
   const plan = program
     .command('plan')
     .description(words.about)
     .argument(`<${values.file}>`, project)
-    .action(async (file, options) => end(await planCommand(file, options, streams, reader)));
+    .action(async (file, options) => end(await planCommand(file, options, streams, reader, pipeline)));
   addPaperOptions(plan, reader);
 }
 
-function addCompare(program: Command, { streams, reader, end }: Setting): void {
+function addCompare(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { compare: words, values, project } = reader.words.help;
   program
     .command('compare')
@@ -156,11 +160,11 @@ function addCompare(program: Command, { streams, reader, end }: Setting): void {
     .argument(`<${values.after}>`, project)
     .option(`--map <${values.file}>`, words.map)
     .action(async (before, after, options) =>
-      end(await compareCommand(before, after, options, streams, reader)),
+      end(await compareCommand(before, after, options, streams, reader, pipeline)),
     );
 }
 
-function addAdvise(program: Command, { streams, reader, end }: Setting): void {
+function addAdvise(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { advise: words, values, project, layout } = reader.words.help;
   program
     .command('advise')
@@ -168,10 +172,10 @@ function addAdvise(program: Command, { streams, reader, end }: Setting): void {
     .argument(`<${values.file}>`, project)
     .option(`-z, --zones <${values.number}>`, words.zones, reading(readZones, reader), 3)
     .option(`-l, --layout <${values.id}>`, layout)
-    .action(async (file, options) => end(await adviseCommand(file, options, streams, reader)));
+    .action(async (file, options) => end(await adviseCommand(file, options, streams, reader, pipeline)));
 }
 
-function addPropose(program: Command, { streams, reader, end }: Setting): void {
+function addPropose(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { propose: words, values, project, layout } = reader.words.help;
   program
     .command('propose')
@@ -183,11 +187,11 @@ function addPropose(program: Command, { streams, reader, end }: Setting): void {
     .option(`-o, --out <${values.file}>`, words.out)
     .action(async (file, { panels, ...options }) => {
       const most = panels === undefined ? {} : { mostPanels: panels };
-      end(await proposeCommand(file, { ...options, ...most }, streams, reader));
+      end(await proposeCommand(file, { ...options, ...most }, streams, reader, pipeline));
     });
 }
 
-function addRegion(program: Command, { streams, reader, end }: Setting): void {
+function addRegion(program: Command, { streams, reader, pipeline, end }: Setting): void {
   const { region: words, values, project } = reader.words.help;
   program
     .command('region')
@@ -195,7 +199,9 @@ function addRegion(program: Command, { streams, reader, end }: Setting): void {
     .argument(`<${values.file}>`, project)
     .argument(`<${values.loop}>`, words.loop)
     .option(`-o, --out <${values.file}>`, words.out)
-    .action(async (file, loop, options) => end(await regionCommand(file, loop, options, streams, reader)));
+    .action(async (file, loop, options) =>
+      end(await regionCommand(file, loop, options, streams, reader, pipeline)),
+    );
 }
 
 function addDemo(program: Command, { streams, reader, end }: Setting): void {

@@ -1,6 +1,6 @@
 import { checkLayout } from '../core/assembly/index.ts';
 import { uncertaintyOfBody } from '../core/body/index.ts';
-import { createPipeline } from '../core/pipeline/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeIssues, describeTapes, describeUncertainty } from './describe-form.ts';
@@ -12,13 +12,14 @@ export async function checkCommand(
   file: string,
   { stdout, stderr }: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
   const project = await readProjectFile(file);
   if (!project.ok) {
     stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return exitCodes.errorsInProject;
   }
-  const body = createPipeline().fitBody(project.value);
+  const body = pipeline.fitBody(project.value);
   const unit = project.value.displayUnits;
   if (body.ok) {
     const { body: input } = project.value;

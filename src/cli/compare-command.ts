@@ -3,7 +3,7 @@ import { mapDistance } from '../core/advice/index.ts';
 import type { Issue } from '../core/base/index.ts';
 import { compareBodies } from '../core/body/index.ts';
 import { writeSvg } from '../core/export/index.ts';
-import { createPipeline } from '../core/pipeline/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
@@ -19,10 +19,12 @@ export async function compareCommand(
   options: { readonly map?: string },
   { stdout, stderr }: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
   const { say, numbers } = reader;
   const words = reader.words.compare;
-  const [a, b] = [await fitFile(before, stderr, reader), await fitFile(after, stderr, reader)];
+  const fitted = (file: string) => fitFile(file, stderr, reader, pipeline);
+  const [a, b] = [await fitted(before), await fitted(after)];
   const { sections } = compareBodies(a.body, b.body, new Float64Array(0));
   const { unit } = a;
   const show = (x: number): string => numbers.length(x, unit);
@@ -50,12 +52,12 @@ export async function compareCommand(
   return exitCodes.fine;
 }
 
-async function fitFile(file: string, stderr: CommandStreams['stderr'], reader: Reader) {
+async function fitFile(file: string, stderr: CommandStreams['stderr'], reader: Reader, pipeline: Pipeline) {
   const refuse = (issues: readonly Issue[]) =>
     new CommandFailure(exitCodes.errorsInProject, () => describeIssues(issues, reader));
   const project = await readProjectFile(file);
   if (!project.ok) throw refuse(project.issues);
-  const body = createPipeline().fitBody(project.value);
+  const body = pipeline.fitBody(project.value);
   if (!body.ok) throw refuse(body.issues);
   if (body.issues.length > 0) stderr.write(`${file}\n${describeIssues(body.issues, reader)}\n`);
   return { body: body.value, unit: project.value.displayUnits };

@@ -1,6 +1,7 @@
 import { readCutting } from '../core/assembly/index.ts';
 import { exportForm } from '../core/files/index.ts';
-import type { NotchShape } from '../core/pattern/index.ts';
+import { ALLOWANCE_KINDS, type NotchShape } from '../core/pattern/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
@@ -32,6 +33,7 @@ export async function makeCommand(
   options: MakeCommandOptions,
   streams: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
   const { stdout, stderr } = streams;
   const saved = await readProjectFile(file);
@@ -47,6 +49,7 @@ export async function makeCommand(
     { ...fineness, fills: true, lays: true, now: () => performance.now(), date },
     streams,
     reader,
+    pipeline,
   );
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   if (!form.ok) return exitCodes.errorsInProject;
@@ -83,7 +86,7 @@ function withOptions(project: Project, options: MakeCommandOptions): Project {
   };
 }
 
-const KINDS = ['seam', 'opening'];
+const KINDS: readonly string[] = ['seam', 'opening', ...ALLOWANCE_KINDS];
 const MATERIALS = ['shell', 'webs', 'covers', 'arms'];
 
 /** Allowances given by name: of a kind of edge, of a material, else of one edge. */

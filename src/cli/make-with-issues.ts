@@ -1,4 +1,5 @@
 import type { Form } from '../core/form/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
@@ -10,6 +11,7 @@ export async function makeWithIssues(
   file: string,
   streams: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
   wish: { readonly lays?: boolean } = {},
 ): Promise<Form | null> {
   const { stderr } = streams;
@@ -18,7 +20,7 @@ export async function makeWithIssues(
     stderr.write(`${describeIssues(project.issues, reader)}\n`);
     return null;
   }
-  const form = makeWithProgress(project.value, { fills: true, ...wish }, streams, reader);
+  const form = makeWithProgress(project.value, { fills: true, ...wish }, streams, reader, pipeline);
   if (form.issues.length > 0) stderr.write(`${describeIssues(form.issues, reader)}\n`);
   return form.ok ? form.value : null;
 }

@@ -1,6 +1,7 @@
 import { readCutting } from '../core/assembly/index.ts';
 import { verbatim } from '../core/base/index.ts';
 import { planPrint } from '../core/files/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import { findPaper } from '../core/sheet/index.ts';
 import { judgeFilling, wordCorrection } from '../core/simulate/index.ts';
 import { createSpeaker, tellOrderOfWork } from '../language/index.ts';
@@ -18,8 +19,9 @@ export async function planCommand(
   options: PaperOptions,
   streams: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
-  const made = await makeWithIssues(file, streams, reader);
+  const made = await makeWithIssues(file, streams, reader, pipeline);
   if (!made?.making) return exitCodes.errorsInProject;
   const { name, displayUnits, making } = made.project;
   const text = tellOrderOfWork(made.making.steps, {
@@ -53,8 +55,9 @@ export async function stuffingCommand(
   file: string,
   streams: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
-  const made = await makeWithIssues(file, streams, reader);
+  const made = await makeWithIssues(file, streams, reader, pipeline);
   if (!made?.making) return exitCodes.errorsInProject;
   const { numbers } = reader;
   const words = reader.words.stuffing;

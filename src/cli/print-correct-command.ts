@@ -1,5 +1,6 @@
 import { readCutting } from '../core/assembly/index.ts';
 import { exportForm } from '../core/files/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import { correctionFromBars } from '../core/sheet/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
@@ -24,6 +25,7 @@ export async function printCorrectCommand(
   options: PrintCorrectOptions,
   streams: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
   const { stdout, stderr } = streams;
   const { numbers } = reader;
@@ -50,7 +52,7 @@ export async function printCorrectCommand(
   const saved = readCutting(cutting);
   if (!saved.ok) return exitCodes.errorsInProject;
   const date = new Date().toISOString().slice(0, 10);
-  const form = makeWithProgress(project.value, { date }, streams, reader);
+  const form = makeWithProgress(project.value, { date }, streams, reader, pipeline);
   if (!form.ok) {
     stderr.write(`${describeIssues(form.issues, reader)}\n`);
     return exitCodes.errorsInProject;

@@ -2,7 +2,7 @@ import path from 'node:path';
 import { type FormStrain, proposeLine, proposeMoves, type SeamProposal } from '../core/advice/index.ts';
 import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
 import { failure, type Result, success } from '../core/base/index.ts';
-import { createPipeline } from '../core/pipeline/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import { type Project, serializeProject } from '../core/project/index.ts';
 import type { SeamLayout } from '../core/seams/index.ts';
 import type { Numbers } from '../language/index.ts';
@@ -30,6 +30,7 @@ export async function proposeCommand(
   options: ProposeCommandOptions,
   { stdout, stderr }: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
   const { say, numbers } = reader;
   const words = reader.words.propose;
@@ -43,7 +44,9 @@ export async function proposeCommand(
       ? read.value
       : { ...read.value, seams: { ...read.value.seams, layout: options.layout } };
   const progress = showProgress(stderr, reader);
-  const found = propose(project, options, (fraction, what) => progress.onProgress(fraction, 'seams', what));
+  const found = propose(project, options, pipeline, (fraction, what) =>
+    progress.onProgress(fraction, 'seams', what),
+  );
   progress.end();
   if (!found.ok) {
     stderr.write(`${describeIssues(found.issues, reader)}\n`);
@@ -87,9 +90,10 @@ const MOST_STEPS = 6;
 function propose(
   project: Project,
   { strain, mostPanels }: ProposeCommandOptions,
+  pipeline: Pipeline,
   onProgress: NonNullable<Parameters<typeof proposeMoves>[3]>['onProgress'],
 ): Result<Proposals> {
-  const body = createPipeline().fitBody(project);
+  const body = pipeline.fitBody(project);
   const layout = layoutOf(project);
   if (!body.ok) return body;
   if (!layout.ok) return layout;

@@ -2,7 +2,7 @@ import path from 'node:path';
 import { flattenRegion, picturePatch } from '../core/advice/index.ts';
 import { surfaceOfProject } from '../core/assembly/index.ts';
 import { writeSvg } from '../core/export/index.ts';
-import { createPipeline } from '../core/pipeline/index.ts';
+import type { Pipeline } from '../core/pipeline/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
@@ -17,12 +17,13 @@ export async function regionCommand(
   options: { readonly out?: string },
   { stdout, stderr }: CommandStreams,
   reader: Reader,
+  pipeline: Pipeline,
 ): Promise<number> {
   const { numbers } = reader;
   const words = reader.words.region;
   const project = await readProjectFile(file);
   const loop = await readLoop(loopFile);
-  const body = project.ok ? createPipeline().fitBody(project.value) : project;
+  const body = project.ok ? pipeline.fitBody(project.value) : project;
   const region =
     project.ok && body.ok
       ? flattenRegion(surfaceOfProject(project.value, body.value), body.value, loop)

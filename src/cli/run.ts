@@ -1,4 +1,5 @@
 import { CommanderError } from 'commander';
+import { createPipeline } from '../core/pipeline/index.ts';
 import type { Language } from '../language/index.ts';
 import { buildProgram } from './build-program.ts';
 import type { CommandStreams } from './command-streams.ts';
@@ -6,15 +7,22 @@ import { createReader } from './create-reader.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
 import { findLanguage } from './read-arguments.ts';
 
-/** Runs one command and returns its exit code. Results go to stdout; progress, warnings and errors to stderr. */
-export async function run(args: readonly string[], streams: CommandStreams): Promise<number> {
+/**
+ * Runs one command and returns its exit code. Results go to stdout; progress, warnings and errors to stderr. Whoever runs several
+ * gives them one pipeline, which remembers what it has made.
+ */
+export async function run(
+  args: readonly string[],
+  streams: CommandStreams,
+  pipeline = createPipeline(),
+): Promise<number> {
   let exitCode: number = exitCodes.fine;
   const reader = await createReader(languageOf(args));
   const end = (code: number): void => {
     exitCode = code;
   };
   try {
-    await buildProgram({ streams, reader, end }).parseAsync([...args], { from: 'user' });
+    await buildProgram({ streams, reader, pipeline, end }).parseAsync([...args], { from: 'user' });
     return exitCode;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.fine : exitCodes.usage;

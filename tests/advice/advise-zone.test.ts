@@ -4,17 +4,16 @@ import path from 'node:path';
 import { expect, it } from 'vitest';
 import { adviseZone } from '../../src/core/advice/index.ts';
 import { surfaceOfProject } from '../../src/core/assembly/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { findLayout, listControlPoints, type SeamLayout } from '../../src/core/seams/index.ts';
 import { inEnglish } from '../in-english.ts';
+import { sharedPipeline } from '../shared-pipeline.ts';
 
 const file = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
 const read = parseProject(readFileSync(file, 'utf8'));
 if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
 const project: Project = read.value;
-const pipeline = createPipeline();
-const fitted = pipeline.fitBody(project);
+const fitted = sharedPipeline.fitBody(project);
 if (!fitted.ok) throw new Error(inEnglish(fitted.issues[0].message));
 const body = fitted.value;
 const surface = surfaceOfProject(project, body);
@@ -22,7 +21,7 @@ const layout = findLayout('upright8') as SeamLayout;
 
 /** Root mean square of all strains within 60 mm of a chart place, 8000 triangles. */
 function rmsNear(tried: SeamLayout, place: { u: number; v: number }): number {
-  const cut = pipeline.previewSeams(
+  const cut = sharedPipeline.previewSeams(
     { ...project, seams: { ...project.seams, lines: tried.lines } },
     { targetTriangles: 8000 },
   );

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import average from '../../shared/demos/average.loftseam.json' with { type: 'json' };
 import { surfaceOfBody } from '../../src/core/body/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { pointAt } from '../body/measure-surface.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 function make(heights: object, inside: object = {}): Form {
   const project = parseProject(
@@ -16,7 +16,7 @@ function make(heights: object, inside: object = {}): Form {
     }),
   );
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1200 });
+  const form = sharedPipeline.makeForm(project.value, COARSE);
   if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
 }

@@ -3,9 +3,9 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { cornersOfText, makeText } from '../../src/core/drawing/index.ts';
 import { NOTCH_SHAPES, type Piece } from '../../src/core/pattern/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 type Point = readonly [number, number];
 
@@ -41,11 +41,10 @@ describe('lettering of a whole form', () => {
   const file = path.join(import.meta.dirname, '../../shared/demos/large-bust.loftseam.json');
   const project = parseProject(readFileSync(file, 'utf8'));
   if (!project.ok) throw new Error(file);
-  const pipeline = createPipeline();
 
   for (const notchShape of NOTCH_SHAPES) {
     it(`crosses no line, with notches of the shape ${notchShape}`, () => {
-      const form = pipeline.makeForm(
+      const form = sharedPipeline.makeForm(
         { ...project.value, cloth: { ...project.value.cloth, notchShape } },
         { speaker: ENGLISH, targetTriangles: 3000 },
       );
@@ -71,7 +70,7 @@ describe('lettering of a whole form', () => {
     const armed = path.join(import.meta.dirname, '../../shared/demos/average.loftseam.json');
     const average = parseProject(readFileSync(armed, 'utf8'));
     if (!average.ok) throw new Error(armed);
-    const form = pipeline.makeForm(average.value, { speaker: ENGLISH, targetTriangles: 2000 });
+    const form = sharedPipeline.makeForm(average.value, COARSE);
     if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     expect(form.value.report.issues.filter(({ code }) => code === 'label-without-room')).toEqual([]);
     const inner = form.value.inside!.pieces;
@@ -81,7 +80,7 @@ describe('lettering of a whole form', () => {
   });
 
   it('fits on a printed page: no label is longer than 120 mm where letters of 4 mm or more are', () => {
-    const form = pipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 3000 });
+    const form = sharedPipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 3000 });
     if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
     for (const { id, texts } of form.value.pieces)
       for (const { x, y, text, size, anchor, angle } of texts) {
@@ -96,10 +95,7 @@ it('names the cloth’s own field when an inner piece cannot have its allowance'
   const project = parseProject(readFileSync(file, 'utf8'));
   if (!project.ok) throw new Error(file);
   const cloth = { ...project.value.cloth, allowanceByMaterial: { webs: 1 } };
-  const form = createPipeline().makeForm(
-    { ...project.value, cloth },
-    { speaker: ENGLISH, targetTriangles: 2000 },
-  );
+  const form = sharedPipeline.makeForm({ ...project.value, cloth }, COARSE);
   expect(form.ok).toBe(false);
   expect(form.issues.map((issue) => issue.path)).toContain('cloth.allowanceByMaterial.webs');
 });

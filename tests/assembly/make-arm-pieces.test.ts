@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { flattenArms } from '../../src/core/assembly/flatten-arms.ts';
 import { makeArmPieces, nameArmSeams } from '../../src/core/assembly/make-arm-pieces.ts';
 import { draftPiece, type PieceInput } from '../../src/core/pattern/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { fitOrThrow, readDemo } from '../body/read-demo.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 /** mm: partner seams, marks on them, girths (our promise to the maker). */
 const [seamLimit, markLimit, girthLimit] = [0.1, 0.2, 0.2];
@@ -127,7 +127,7 @@ describe('pieces of the arms', () => {
   it('come with the whole form, on a sheet of their own, under letters no other seam has', () => {
     const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
     if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-    const made = createPipeline().makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
+    const made = sharedPipeline.makeForm(project.value, COARSE);
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
     const { inside, pieces: shell, drawings, report } = made.value;
     expect(drawings.map(({ material }) => material)).toContain('arms');

@@ -4,9 +4,9 @@ import { DOMParser } from '@xmldom/xmldom';
 import SVGPathCommander from 'svg-path-commander';
 import { expect, it } from 'vitest';
 import { writeSvg } from '../../src/core/export/index.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
+import { sharedPipeline } from '../shared-pipeline.ts';
 
 /** Between two marks one partner may be longer than the other by so much, mm: far below what a needle can tell. Ours. */
 const LIMIT = 0.02;
@@ -57,7 +57,11 @@ it.each(demos)('%s: sewn partners on the written sheet agree mark for mark', (na
   const file = path.join(import.meta.dirname, `../../shared/demos/${name}.loftseam.json`);
   const project = parseProject(readFileSync(file, 'utf8'));
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 3000, date: '2026-01-31' });
+  const form = sharedPipeline.makeForm(project.value, {
+    speaker: ENGLISH,
+    targetTriangles: 3000,
+    date: '2026-01-31',
+  });
   if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   const shell = form.value.drawings.find(({ material }) => material === 'shell')!;
   const page = new DOMParser().parseFromString(writeSvg(shell.drawing, ENGLISH), 'image/svg+xml');

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
+import { sharedPipeline } from '../shared-pipeline.ts';
 
 // mm
 const levelLimit = 0.2;
@@ -15,10 +15,9 @@ const read = parseProject(
 );
 if (!read.ok) throw new Error(inEnglish(read.issues[0].message));
 const project: Project = read.value;
-const pipeline = createPipeline();
 
 function make(inside: Project['inside']): Form {
-  const form = pipeline.makeForm({ ...project, inside }, { speaker: ENGLISH, targetTriangles: 4000 });
+  const form = sharedPipeline.makeForm({ ...project, inside }, { speaker: ENGLISH, targetTriangles: 4000 });
   if (!form.ok)
     throw new Error(
       form.issues

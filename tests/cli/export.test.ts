@@ -5,7 +5,7 @@ import { DOMParser } from '@xmldom/xmldom';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askPoppler } from '../rasterise-pdf.ts';
-import { loftseam } from './run-loftseam.ts';
+import { loftseam, loftseamAnew } from './run-loftseam.ts';
 
 const straight = path.join(import.meta.dirname, '../../shared/demos/straight.loftseam.json');
 
@@ -69,7 +69,7 @@ describe('loftseam make with formats', () => {
     expect(await sizeOf('print-letter.pdf')).toMatch(/Page size:\s+612 x 792 pts \(letter\)/);
 
     const again = path.join(folder, 'again');
-    await loftseam(
+    await loftseamAnew(
       'make',
       straight,
       '--out',

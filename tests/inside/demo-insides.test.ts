@@ -3,10 +3,10 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { verbatim } from '../../src/core/base/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
-import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { DEMO_IDS } from '../body/read-demo.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 // mm. Limits of the job; a place beyond them must be named with what to do about it.
 const limits: Readonly<Record<string, number>> = { waist: 3, hip: 3, bust: 6.5 };
@@ -19,11 +19,12 @@ function readDemo(id: string): Project {
   return project.value;
 }
 
-// The body just made is fitted and unrolled once, whatever is changed inside.
-const pipeline = createPipeline();
-
 function make(project: Project): Form {
-  const form = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles: 4000, date: '2026-01-31' });
+  const form = sharedPipeline.makeForm(project, {
+    speaker: ENGLISH,
+    targetTriangles: 4000,
+    date: '2026-01-31',
+  });
   if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${inEnglish(i.message)}`).join('\n'));
   return form.value;
 }
@@ -271,7 +272,7 @@ describe('inner parts', () => {
 
   it('find their lines on coarse panels too, where a triangle is taller than the rungs are apart', () => {
     const project = { ...readDemo('petite'), seams: { layout: 'upright8' } };
-    const made = makeForm(project, { speaker: ENGLISH, targetTriangles: 2500 });
+    const made = sharedPipeline.makeForm(project, { speaker: ENGLISH, targetTriangles: 2500 });
     expect(made.issues.filter(({ code }) => code === 'line-leaves-panels')).toEqual([]);
     expect(made.ok && made.value.inside?.shape.braces.length).toBe(20);
   });
@@ -324,7 +325,7 @@ describe('plates of arms that come off', () => {
   });
 
   it('name magnets too near the edge', () => {
-    const made = makeForm(withArms({ magnetDiameter: 40 }), { speaker: ENGLISH, targetTriangles: 2000 });
+    const made = sharedPipeline.makeForm(withArms({ magnetDiameter: 40 }), COARSE);
     const issue = made.issues.find(({ code }) => code === 'magnet-near-cut');
     expect(issue).toMatchObject({ path: 'inside.magnetDiameter', severity: 'error', limit: 8 });
     expect(issue!.measured).toBeLessThan(8);
@@ -333,20 +334,14 @@ describe('plates of arms that come off', () => {
 
 describe('what cannot be built', () => {
   it('is named: a tube too thick for the neck', () => {
-    const made = makeForm(
-      { ...readDemo('petite'), inside: { tubeDiameter: 80 } },
-      { speaker: ENGLISH, targetTriangles: 2000 },
-    );
+    const made = sharedPipeline.makeForm({ ...readDemo('petite'), inside: { tubeDiameter: 80 } }, COARSE);
     const issue = made.issues.find(({ code }) => code === 'tube-too-thick');
     expect(issue).toMatchObject({ path: 'inside.tubeDiameter', severity: 'error', measured: 80 });
     expect(issue!.limit).toBeLessThan(80);
   });
 
   it('is named: webs that meet the pole', () => {
-    const made = makeForm(
-      { ...readDemo('petite'), inside: { tubeDiameter: 78 } },
-      { speaker: ENGLISH, targetTriangles: 2000 },
-    );
+    const made = sharedPipeline.makeForm({ ...readDemo('petite'), inside: { tubeDiameter: 78 } }, COARSE);
     const issue = made.issues.find(({ code }) => code === 'webs-cross');
     expect(issue).toMatchObject({ severity: 'error' });
     expect(issue!.measured).toBeLessThan(issue!.limit!);

@@ -1,15 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 const raw = JSON.parse(readFileSync('shared/demos/petite.loftseam.json', 'utf8'));
 
 function make(inside: object) {
   const project = parseProject(JSON.stringify({ ...raw, inside }));
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-  return makeForm(project.value, { speaker: ENGLISH, targetTriangles: 2000 });
+  return sharedPipeline.makeForm(project.value, COARSE);
 }
 
 function insideOf(made: ReturnType<typeof make>) {

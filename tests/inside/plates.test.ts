@@ -7,9 +7,9 @@ import type { InsideForm, InsideShape } from '../../src/core/inside/index.ts';
 import { outlinePlate } from '../../src/core/inside/plate-outline.ts';
 import { plateInputs } from '../../src/core/inside/plate-pieces.ts';
 import { plateRings } from '../../src/core/inside/plate-rings.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
+import { sharedPipeline } from '../shared-pipeline.ts';
 
 /** Ring of n points about the z axis. */
 function circle(n: number, radius: number, z: number): number[][] {
@@ -134,7 +134,7 @@ describe.each(['average', 'rounded-back'])('plates of the demo %s', (demo) => {
   const body = { ...raw.body, measures: { ...arms, ...raw.body.measures } };
   const project = parseProject(JSON.stringify({ ...raw, body }));
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-  const made = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 3000 });
+  const made = sharedPipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 3000 });
   if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   const form: Form = made.value;
   const inner = form.inside!.pieces;

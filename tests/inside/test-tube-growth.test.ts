@@ -2,9 +2,10 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
 import { growthOfTestTube, limitsOfTestTube, measuredGrowthOf } from '../../src/core/inside/index.ts';
-import { createPipeline, type MakeForm } from '../../src/core/pipeline/index.ts';
+import type { MakeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 const demo = JSON.parse(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
 
@@ -36,12 +37,10 @@ describe('growth read on the test tube', () => {
 });
 
 describe('a project with the girths of its test tube', () => {
-  // The body is the same in all of them.
-  const pipeline = createPipeline();
   const make = (inside: object): ReturnType<MakeForm> => {
     const project = parseProject(JSON.stringify({ ...demo, inside }));
     if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-    return pipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
+    return sharedPipeline.makeForm(project.value, COARSE);
   };
   const formOf = (made: ReturnType<MakeForm>): Form => {
     if (!made.ok) throw new Error(inEnglish(made.issues[0].message));

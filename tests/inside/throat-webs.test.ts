@@ -5,12 +5,10 @@ import type { Form } from '../../src/core/form/index.ts';
 import type { InsideForm } from '../../src/core/inside/index.ts';
 import { throatWebs } from '../../src/core/inside/throat-webs.ts';
 import type { Piece } from '../../src/core/pattern/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
-
-const pipeline = createPipeline();
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 function readDemo(id: string): Project {
   const file = path.join(import.meta.dirname, `../../shared/demos/${id}.loftseam.json`);
@@ -20,7 +18,7 @@ function readDemo(id: string): Project {
 }
 
 function make(project: Project): Form {
-  const form = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles: 1500 });
+  const form = sharedPipeline.makeForm(project, COARSE);
   if (!form.ok) throw new Error(form.issues.map((i) => `${i.path}: ${inEnglish(i.message)}`).join('\n'));
   return form.value;
 }

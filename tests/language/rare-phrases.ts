@@ -14,6 +14,11 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'flatten.outline-crosses': { places: 2 },
   'flatten.kept-length': { wanted: 120.25, got: 121.5 },
   'file.wrong-value': { field: 'cloth.allowance' },
+  'cloth.usual-allowance-withdrawn': {
+    edges: { id: 'allowance.armhole', values: {} },
+    piece: { id: 'plate.base', values: {} },
+    allowance: 11.5,
+  },
   'brace.centre-line': { half: 'back' },
   'inside.webs-on-other-side': {
     side: 'both',

@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { WorkStep } from '../../src/core/form/index.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { englishCore, loadCatalogue, tellOrderOfWork } from '../../src/language/index.ts';
-import { ENGLISH } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 /** Numbered steps, one text each, told in either language of the same form. */
 let [english, german]: string[][] = [[], []];
@@ -18,7 +17,7 @@ beforeAll(async () => {
   const inside = { ...raw.inside, webPlaces: 'seams', measuredGrowth: 0.0213 };
   const project = parseProject(JSON.stringify({ ...raw, inside }));
   if (!project.ok) throw new Error('demo does not open');
-  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
+  const form = sharedPipeline.makeForm(project.value, COARSE);
   const steps: readonly WorkStep[] = (form.ok && form.value.making?.steps) || [];
   const options = { unit: 'cm', project: 'Maren', done: ['use'] } as const;
   const catalogue = await loadCatalogue('de');

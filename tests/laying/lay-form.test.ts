@@ -10,9 +10,9 @@ import {
   type UseId,
 } from '../../src/core/laying/index.ts';
 import type { Piece } from '../../src/core/pattern/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
+import { sharedPipeline } from '../shared-pipeline.ts';
 import { largestOverlap, outlinesOf, placed } from './judge-plan.ts';
 
 /** mm² of two outlines that only touch: a cut line has no width, its points are rounded to a micrometre. */
@@ -25,7 +25,7 @@ let pieces: readonly Piece[];
 beforeAll(() => {
   const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
   if (!project.ok) throw new Error('no demo');
-  const made = createPipeline().makeForm(project.value, { speaker: ENGLISH, targetTriangles: 4000 });
+  const made = sharedPipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 4000 });
   if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
   form = made.value;
   pieces = [...form.pieces, ...(form.inside?.pieces ?? [])];

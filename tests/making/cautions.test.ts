@@ -3,9 +3,9 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { exportForm } from '../../src/core/files/index.ts';
 import type { Form } from '../../src/core/form/index.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 /** What every maker is to be told, by words that must stand there: the job's own list. */
 const MUST_SAY = {
@@ -24,7 +24,7 @@ function make(change: (raw: { body: { measures: Record<string, unknown> } }) => 
   change(raw);
   const project = parseProject(JSON.stringify(raw));
   if (!project.ok) throw new Error(inEnglish(project.issues[0].message));
-  const form = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
+  const form = sharedPipeline.makeForm(project.value, COARSE);
   if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
   return form.value;
 }

@@ -1,10 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Form } from '../../src/core/form/index.ts';
-import { createPipeline } from '../../src/core/pipeline/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
-
-const pipeline = createPipeline();
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 /** A coarse form of a demo. It is cut as unrolled, which no order of work depends on and which spares filling it in space. */
 export function formToMake(demo: string, layout?: string, inside = {}): Form {
@@ -13,7 +11,7 @@ export function formToMake(demo: string, layout?: string, inside = {}): Form {
   const whole = { ...raw, seams, inside: { ...raw.inside, recut: false, ...inside } };
   const project = parseProject(JSON.stringify(whole));
   if (!project.ok) throw new Error(project.issues.map(({ message }) => inEnglish(message)).join('\n'));
-  const form = pipeline.makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1200 });
+  const form = sharedPipeline.makeForm(project.value, COARSE);
   if (!form.ok) throw new Error(form.issues.map(({ message }) => inEnglish(message)).join('\n'));
   return form.value;
 }

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Form } from '../../src/core/form/index.ts';
-import { makeForm } from '../../src/core/pipeline/index.ts';
 import { type CheckingEntry, parseProject } from '../../src/core/project/index.ts';
 import { judgeFilling, type LevelTarget } from '../../src/core/simulate/index.ts';
-import { ENGLISH, inEnglish } from '../in-english.ts';
+import { inEnglish } from '../in-english.ts';
+import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 let form: Form;
 
@@ -18,7 +18,7 @@ function judgeChecking(made: Form, { levels, state }: Pick<CheckingEntry, 'level
 beforeAll(() => {
   const project = parseProject(readFileSync('shared/demos/average.loftseam.json', 'utf8'));
   if (!project.ok) throw new Error('demo does not open');
-  const made = makeForm(project.value, { speaker: ENGLISH, targetTriangles: 1500 });
+  const made = sharedPipeline.makeForm(project.value, COARSE);
   if (!made.ok)
     throw new Error(
       made.issues

@@ -11,6 +11,15 @@ describe('inscribedCircles', () => {
     expect(Math.hypot(x - 1, y - 1)).toBeLessThan(0.06);
   });
 
+  test('a strip as thin as a fold has circles nearly as wide as it', () => {
+    const circles = inscribedCircles(Float64Array.of(0, 0, 420, 0, 420, 2, 0, 2), 8, 0.1);
+    expect(circles.length).toBe(24);
+    for (let i = 2; i < circles.length; i += 3) {
+      expect(circles[i]).toBeGreaterThan(1 - 0.042);
+      expect(circles[i]).toBeLessThanOrEqual(1 + 1e-9);
+    }
+  });
+
   test('none leaves the outline or meets another', () => {
     const outline = Float64Array.of(0, 0, 200, 0, 200, 30, 40, 30, 40, 150, 0, 150);
     const circles = inscribedCircles(outline, 8, 0.1);

@@ -34,7 +34,7 @@ const wrong = (code: string): Issue => ({ code, path: 'size', message: verbatim(
 type Squares = Map<number, number>;
 
 /** Everything made anew, so that each test counts its own work. */
-function makeUp() {
+function makeUp(remembered?: number) {
   const ran: string[] = [];
   const squaring: JobKind<number, number, Squares> = {
     id: 'square',
@@ -131,7 +131,7 @@ function makeUp() {
     share: 6,
     steps: [parity, onParity, extra, sum],
   };
-  const runner = createStageRunner<Given>();
+  const runner = createStageRunner<Given>(remembered);
   return {
     ran,
     squaring,
@@ -195,6 +195,24 @@ describe('running stages', () => {
     expect(since(up)).toEqual(['count', 'sum', '5²', '6²']);
     expect(sumOf(runAlone(up, { ...usual, count: 5, extra: 7 }), up)).toBe(sumOfSquares(5) + 7);
     expect(since(up)).toEqual(['count', 'onParity', 'sum']);
+  });
+
+  it('remembers as many results of a step as it is told, and the latest used of them', () => {
+    const up = makeUp(2);
+    const [one, two, three] = [7, 8, 9].map((extra) => ({ ...usual, extra }));
+    for (const given of [one, two]) runAlone(up, given);
+    since(up);
+    expect(sumOf(runAlone(up, one), up)).toBe(sumOfSquares(4) + 7);
+    expect(sumOf(runAlone(up, two), up)).toBe(sumOfSquares(4) + 8);
+    expect(sumOf(runAlone(up, one), up)).toBe(sumOfSquares(4) + 7);
+    expect(since(up)).toEqual([]);
+    // A third pushes out the second, which was not asked for last.
+    runAlone(up, three);
+    expect(since(up)).toEqual(['extra', 'sum']);
+    expect(sumOf(runAlone(up, one), up)).toBe(sumOfSquares(4) + 7);
+    expect(since(up)).toEqual([]);
+    expect(sumOf(runAlone(up, two), up)).toBe(sumOfSquares(4) + 8);
+    expect(since(up)).toEqual(['extra', 'sum']);
   });
 
   it('leaves out what is not wanted, and still knows it afterwards', () => {

@@ -62,6 +62,23 @@ describe('what pieces are laid on', () => {
     [{ shell: { print: { kind: 'tartan' } } }, 'laying.shell.print.kind', /checks/],
     [{ shell: { print: { repeat: 3 } } }, 'laying.shell.print.repeat', /repeat/],
     [{ card: { pieces: [{ outline: [[0, 0]] }] } }, 'laying.card.pieces.0.outline', /3/],
+    [
+      {
+        card: {
+          pieces: [
+            {
+              outline: [
+                [0, 0],
+                [9, 0],
+                [9, -1],
+              ],
+            },
+          ],
+        },
+      },
+      'laying.card.pieces.0.outline.2.1',
+      /\b0\b/,
+    ],
     [{ shell: { placed: [{ piece: 'a', x: 0, y: 0 }] } }, 'laying.shell.placed.0.angle', /angle/],
   ])('%o is told with its field', (wrong, path, words) => {
     const read = parseProject({ ...base, laying: wrong });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import type { NumberOption, Option, OptionTable } from '../../src/core/base/index.ts';
 import { INSIDE_OPTIONS } from '../../src/core/inside/index.ts';
-import { GRAIN_TURN, PATTERN_OPTIONS } from '../../src/core/pattern/index.ts';
+import { ALLOWANCE_KINDS, GRAIN_TURN, PATTERN_OPTIONS } from '../../src/core/pattern/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { projectSchema } from '../../src/core/project/project.ts';
 import {
@@ -24,6 +24,9 @@ const options: Readonly<Record<string, Option>> = {
   'cloth.allowanceByEdge.*': PATTERN_OPTIONS.allowance,
   'cloth.allowanceByKind.seam': PATTERN_OPTIONS.allowance,
   'cloth.allowanceByKind.opening': PATTERN_OPTIONS.allowance,
+  ...Object.fromEntries(
+    ALLOWANCE_KINDS.map((kind) => [`cloth.allowanceByKind.${kind}`, PATTERN_OPTIONS.allowance]),
+  ),
   'cloth.allowanceByMaterial.*': PATTERN_OPTIONS.allowance,
   'cloth.grain.*': GRAIN_TURN,
   ...optionsByPath('cutting', print),
@@ -67,6 +70,13 @@ const ofVersion1: Readonly<Record<string, readonly [least: number, most: number,
   'cloth.allowanceByEdge.*': [0, 50, 10],
   'cloth.allowanceByKind.seam': [0, 50, 10],
   'cloth.allowanceByKind.opening': [0, 50, 10],
+  // Limits alone: what is usual hangs on the kind, `tests/assembly/allowance-by-edge.test.ts`.
+  ...Object.fromEntries(
+    ['shoulder', 'side', 'closing', 'armhole', 'neck', 'base', 'wrist', 'web', 'tie', 'cover'].map((kind) => [
+      `cloth.allowanceByKind.${kind}`,
+      [0, 50, 10] as const,
+    ]),
+  ),
   'cloth.allowanceByMaterial.*': [0, 50, 10],
   // A quarter turn either way.
   'cloth.grain.*': [-1.5707963267948966, 1.5707963267948966, 0],

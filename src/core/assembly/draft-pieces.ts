@@ -1,15 +1,9 @@
 import { failure, type Issue, type Phrase, type Result, type Say, success } from '../base/index.ts';
 import { type Form, nameRevision } from '../form/index.ts';
-import {
-  arrangePieces,
-  draftPiece,
-  type Piece,
-  type PieceInput,
-  smoothPiece,
-  titleOfSheet,
-} from '../pattern/index.ts';
+import { arrangePieces, type Piece, type PieceInput, smoothPiece, titleOfSheet } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import { phrase } from './draft-phrases.ts';
+import { draftWithUsualAllowances } from './draft-with-usual-allowances.ts';
 
 export type CutPieces = Pick<Form, 'pieces' | 'drawings'>;
 
@@ -24,8 +18,10 @@ export function draftPieces(
   const pieces: Piece[] = [];
   const body = say(bodyInWords(project));
   const info = { say, project: project.name, body, date, revision: nameRevision(project) };
-  for (const input of inputs) {
-    const piece = draftPiece(smoothPiece(input), info, project.cloth);
+  const options = { ...project.cloth, unit: project.displayUnits };
+  const drafted = draftWithUsualAllowances(inputs.map(smoothPiece), info, () => options);
+  issues.push(...drafted.issues);
+  for (const piece of drafted.pieces) {
     issues.push(...piece.issues);
     if (piece.ok) pieces.push(piece.value);
   }

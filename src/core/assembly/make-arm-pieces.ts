@@ -98,7 +98,7 @@ function armInput(panel: ArmPanel, flat: Float64Array, seams: readonly ArmSeam[]
     const marks: PieceMark[] =
       id === 'armhole' ? [{ kind: 'balance', index: (vertices.length - 1) >> 1, number: 1 }] : [];
     const points = pointsOf(flat, vertices);
-    return { kind: 'opening', id, letter: '', points, marks, bodyHalf: panel.half };
+    return { kind: 'opening', id, letter: '', points, marks, bodyHalf: panel.half, allowanceKind: id };
   };
   // Counter-clockwise, seen from outside: over the armhole from the outer line on the right back and left front.
   const startsOutside = (panel.side === 'right') === (panel.half === 'back');

@@ -14,15 +14,16 @@ import {
 } from '../inside/index.ts';
 import {
   arrangePieces,
-  draftPiece,
   type Piece,
   type PieceInput,
   smoothPiece,
   titleOfSheet,
+  usualAllowance,
 } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import { type PredictedLevel, predictLevels } from '../simulate/index.ts';
 import { bodyInWords } from './draft-pieces.ts';
+import { draftWithUsualAllowances } from './draft-with-usual-allowances.ts';
 import type { FlatArms } from './flatten-arms.ts';
 import { heightOfWaist } from './height-of-waist.ts';
 import { type FlattenedShell, insideFormFromShell } from './inside-form.ts';
@@ -86,17 +87,16 @@ export function makeInside(
   const inputs = [...parts.inputs, ...armInputs(design, parts.inputs, project.body.arms)];
   const pieces: Piece[] = [];
   const info = { say, project: project.name, body: say(bodyInWords(project)), date };
-  for (const input of inputs) {
-    // Plates and their covers come as fair curves already.
-    const isSewn = SEWN_TO_SEAMS.includes(input.material);
-    const piece = draftPiece(isSewn ? smoothPiece(input) : input, info, allowancesOf(input, project));
+  // Plates and their covers come as fair curves already.
+  const smooth = inputs.map((input) => (SEWN_TO_SEAMS.includes(input.material) ? smoothPiece(input) : input));
+  const drafted = draftWithUsualAllowances(smooth, info, (input) => allowancesOf(input, project));
+  issues.push(...drafted.issues.map(ofCloth));
+  for (const piece of drafted.pieces) {
     // Small parts have room for their name and a short grain line only, which is enough on them.
     issues.push(
       ...piece.issues
         .filter(({ code }) => !['label-shortened', 'grain-line-short'].includes(code))
-        .map((issue) =>
-          issue.code === 'allowance-out-of-range' ? { ...issue, path: `cloth.${issue.path}` } : issue,
-        ),
+        .map((issue) => (issue.code === 'allowance-out-of-range' ? ofCloth(issue) : issue)),
     );
     if (piece.ok) pieces.push(piece.value);
   }
@@ -145,19 +145,31 @@ function levelsAsFilled(levels: PredictedLevel[], foretold: ForetoldLevels | und
   });
 }
 
+/** Inner pieces are cut with the cloth's allowances. */
+function ofCloth(issue: Issue): Issue {
+  return { ...issue, path: `cloth.${issue.path}` };
+}
+
 function allowancesOf(input: PieceInput, project: Project) {
   const { allowance, allowanceByEdge, allowanceByKind, allowanceByMaterial, notchShape } = project.cloth;
+  const unit = project.displayUnits;
+  const { opening, ...kinds } = allowanceByKind ?? {};
   const isBare = input.material === 'card' || input.material === 'foam';
-  const hem = allowanceByMaterial?.[input.material] ?? allowanceByKind?.opening ?? HEM;
-  const open = isBare ? 0 : input.material === 'covers' ? allowanceOfCover(input) : hem;
-  const edges = input.edges.filter(({ kind }) => kind === 'opening').map(({ id }) => [id, open]);
-  const seam = allowanceByKind?.seam;
+  const ofMaterial = allowanceByMaterial?.[input.material];
+  const hem = ofMaterial ?? opening ?? HEM;
+  const turning = (): number => allowanceOfCover(input, kinds.cover ?? usualAllowance('cover', unit, 0));
+  const open = isBare ? 0 : input.material === 'covers' ? turning() : hem;
+  const edges = input.edges
+    .filter(({ kind, allowanceKind }) => kind === 'opening' && !allowanceKind)
+    .map(({ id }) => [id, open]);
   // Other names belong to the shell; the same word on an inner part means another edge.
   const ownOfArms = Object.entries(allowanceByEdge ?? {}).filter(([id]) => id.startsWith('arm-'));
   return {
     ...(allowance === undefined ? {} : { allowance }),
     ...(allowanceByMaterial === undefined ? {} : { allowanceByMaterial }),
-    ...(seam === undefined ? {} : { allowanceByKind: { seam } }),
+    // On inner parts what is typed for their material goes before what is typed for all openings.
+    allowanceByKind: ofMaterial === undefined ? (allowanceByKind ?? {}) : kinds,
+    unit,
     ...(notchShape === undefined ? {} : { notchShape }),
     allowanceByEdge: { ...Object.fromEntries(edges), ...Object.fromEntries(ownOfArms) },
   };

@@ -2,9 +2,11 @@ import { assertInvariant, verbatim } from '../base/index.ts';
 import type { FlatDisk } from '../flatten/index.ts';
 import { type PanelStretch, tracerOfPanels } from '../flatten/index.ts';
 import type { InsideShape } from '../inside/index.ts';
-import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
+import type { AllowanceKind, NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import type { PanelEdge, Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
+import { allowanceKindsOfSeams } from './allowance-kinds-of-seams.ts';
 import { phrase } from './draft-phrases.ts';
+import type { OrderedSeam } from './order-seams.ts';
 
 /** A seam whose mean sine of the chart angle is above this counts as front; the side seam itself does. */
 const frontThreshold = -0.05;
@@ -13,23 +15,24 @@ const centreBackThreshold = -0.9999;
 
 /**
  * What drafting needs of every panel: boundary stretches with marks, and level lines, on the flat. Parallel to panels.
- * `order`: ids of the seams as they are sewn.
+ * `order`: the seams as they are sewn.
  */
 export function pieceInputsFromShell(
   shell: SeamedShell,
   flat: readonly FlatDisk[],
   insideLines: InsideShape['panelLines'] = [],
-  order: readonly string[] = [],
+  order: readonly OrderedSeam[] = [],
 ): PieceInput[] {
   const drawn = linesOnPanels(shell, flat, insideLines);
   const seams = new Map(shell.seams.map((seam) => [seam.id, seam]));
-  const sewn = new Map(order.map((id, place) => [id, place]));
+  const sewn = new Map(order.map(({ seam }, place) => [seam.id, place]));
+  const kinds = allowanceKindsOfSeams(order);
   const levelNames = new Map(shell.levels.map((level) => [level.id, level.name]));
   return shell.panels.map((panel, index) => ({
     id: panel.id,
     name: panel.name,
     side: panel.side,
-    edges: panel.edges.map((edge) => pieceEdge(panel, edge, seams, sewn, flat[index].positions)),
+    edges: panel.edges.map((edge) => pieceEdge(panel, edge, { seams, sewn, kinds }, flat[index].positions)),
     levelLines: [
       ...panel.levels.map((level) => ({
         id: level.id,
@@ -42,21 +45,40 @@ export function pieceInputsFromShell(
   }));
 }
 
+interface SeamFacts {
+  readonly seams: ReadonlyMap<string, Seam>;
+  /** Place of a seam in the order of sewing. */
+  readonly sewn: ReadonlyMap<string, number>;
+  readonly kinds: ReadonlyMap<string, AllowanceKind>;
+}
+
+const OPENING_KINDS: Readonly<Record<string, AllowanceKind>> = {
+  base: 'base',
+  neck: 'neck',
+  armholeRight: 'armhole',
+  armholeLeft: 'armhole',
+};
+
 function pieceEdge(
   panel: ShellPanel,
   edge: PanelEdge,
-  seams: ReadonlyMap<string, Seam>,
-  sewn: ReadonlyMap<string, number>,
+  { seams, sewn, kinds }: SeamFacts,
   flat: Float64Array,
 ): PieceEdge {
   const points = pointsOf(flat, edge.vertices);
   const sine = meanSineOfAngle(panel, edge.vertices);
   const bodyHalf = sine > frontThreshold ? 'front' : sine > centreBackThreshold ? 'back' : 'centre-back';
-  if (edge.kind === 'opening')
-    return { kind: 'opening', id: edge.id, letter: '', points, marks: [], bodyHalf };
+  if (edge.kind === 'opening') {
+    const allowanceKind = OPENING_KINDS[edge.id];
+    return {
+      ...{ kind: 'opening', id: edge.id, letter: '', points, marks: [], bodyHalf },
+      ...(allowanceKind && { allowanceKind }),
+    };
+  }
   const seam = seams.get(edge.id);
   assertInvariant(seam !== undefined, 'pipeline', 'every sewn edge belongs to a seam', edge.id);
   const place = sewn.get(edge.id);
+  const allowanceKind = kinds.get(edge.id);
   return {
     kind: 'seam',
     id: edge.id,
@@ -65,6 +87,7 @@ function pieceEdge(
     marks: marksOnEdge(seam, edge),
     bodyHalf,
     ...(place === undefined ? {} : { sewn: place }),
+    ...(allowanceKind && { allowanceKind }),
   };
 }
 

@@ -40,7 +40,11 @@ export function armPlates(side: Side, ring: Float64Array, holes: readonly PieceL
   };
   return [
     ...boardLayers(arm, own, pole),
-    boardCover(arm),
+    // The peg goes through the cover, magnets lie under it.
+    boardCover(
+      arm,
+      own.filter(({ id }) => id === 'peg'),
+    ),
     ...boardLayers(cap, own, pole),
     {
       ...boardCover(cushion),

@@ -1,7 +1,8 @@
 import type { Phrase } from '../base/index.ts';
 import type { PieceEdge, PieceInput } from '../pattern/index.ts';
+import { makeOval } from './make-oval.ts';
 import { phrase } from './phrases.ts';
-import type { InsideForm } from './types.ts';
+import type { InsideForm, InsideShape } from './types.ts';
 
 /** Heights sampled along a profile. */
 const SAMPLES = 60;
@@ -16,10 +17,15 @@ const STEEPEST = 1;
  * inside the cloth. And the shoulder supports of board: upright bridges from the neck block to the armhole plates right
  * under the shoulder seams, so that a garment hangs on neck plate and pole and not on the filling.
  */
-export function blockInputs(form: InsideForm, clothThickness: number, shellDepth: number): PieceInput[] {
+export function blockInputs(
+  form: InsideForm,
+  shape: InsideShape,
+  clothThickness: number,
+  shellDepth: number,
+): PieceInput[] {
   const inset = clothThickness + FOAM_INSET + shellDepth;
   return [
-    footOfNeck(form, inset),
+    footOfNeck(form, shape, inset),
     profileOfNeck(form, 'side', inset),
     profileOfNeck(form, 'front', inset),
     shoulderSupport(form, 'right', 2 * clothThickness + shellDepth),
@@ -49,8 +55,8 @@ function piece(
   };
 }
 
-/** Seen from above, drawn in by the inset along the way to its middle. */
-function footOfNeck(form: InsideForm, inset: number): PieceInput {
+/** Seen from above, drawn in by the inset along the way to its middle; the pole in its sleeve goes through it. */
+function footOfNeck(form: InsideForm, { pole }: InsideShape, inset: number): PieceInput {
   const count = 192;
   const chart = new Float64Array(2 * count);
   for (let i = 0; i < count; i++) chart.set([(2 * Math.PI * i) / count, form.neckBaseV], 2 * i);
@@ -69,7 +75,10 @@ function footOfNeck(form: InsideForm, inset: number): PieceInput {
   const edges = names.map((name, q) =>
     edge(name, part((2 * q - 1) * eighth + count, (2 * q + 1) * eighth + count)),
   );
-  return piece('neck-block-foot', phrase('neck-block.from-above'), 'centre', edges, 'foam');
+  const radius = pole.sleeveGirth / (2 * Math.PI);
+  const hole = { id: 'pole', name: 'pole', points: makeOval(0, pole.y - y0, radius, radius) };
+  const foot = piece('neck-block-foot', phrase('neck-block.from-above'), 'centre', edges, 'foam');
+  return { ...foot, cutouts: [hole] };
 }
 
 /** The block's outline in the middle plane (side) or through its sides (front); up is up. */

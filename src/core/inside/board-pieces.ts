@@ -2,6 +2,7 @@ import type { Phrase } from '../base/index.ts';
 import { type Bounds, boundsOfPolyline } from '../math/index.ts';
 import type { PieceEdge, PieceInput, PieceLine } from '../pattern/index.ts';
 import { phrase } from './phrases.ts';
+import { turnedHoles } from './turned-holes.ts';
 
 /** A board's edge round, seen on the face that is drawn. */
 export interface BoardRing {
@@ -46,17 +47,17 @@ export function boardLayers(board: BoardRing, holes: readonly PieceLine[], pole?
   });
 }
 
-/** Allowance of a cover, mm: folded over the edge and laced or glued behind; on a small plate less, or it would cover it. */
-const COVER_ALLOWANCE = 20;
+/** Of a small plate's width: more cloth turned over its edge would cover it. */
 const SMALL_SHARE = 0.25;
 
-export function allowanceOfCover(cover: PieceInput): number {
+/** Allowance of a cover, mm: folded over the edge and laced or glued behind; on a small plate less than is `wanted`. */
+export function allowanceOfCover(cover: PieceInput, wanted: number): number {
   const { minX, minY, maxX, maxY } = boundsOfPolyline(cover.edges.flatMap(({ points }) => [...points]));
-  return Math.min(COVER_ALLOWANCE, Math.round(SMALL_SHARE * Math.min(maxX - minX, maxY - minY)));
+  return Math.min(wanted, Math.round(SMALL_SHARE * Math.min(maxX - minX, maxY - minY)));
 }
 
-/** A cloth cover, with a mark in the middle of each edge. */
-export function boardCover(board: BoardRing): PieceInput {
+/** A cloth cover, with a mark in the middle of each edge, cut and turned at the plate's `holes` that go through it. */
+export function boardCover(board: BoardRing, holes: readonly PieceLine[] = []): PieceInput {
   return {
     id: `${board.id}-cover`,
     name: phrase('plate.cover', { plate: board.name }),
@@ -64,6 +65,7 @@ export function boardCover(board: BoardRing): PieceInput {
     edges: ringEdges(board, true),
     levelLines: [],
     material: 'covers',
+    ...turnedHoles(holes),
     follows: { piece: `${board.id}-1`, how: 'cover' },
   };
 }

@@ -1,6 +1,6 @@
 import { type Issue, verbatim } from '../base/index.ts';
 import { distance, reversePolyline } from '../math/index.ts';
-import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
+import type { AllowanceKind, NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { checkOpenings } from './check-openings.ts';
 import { lengthOnLine } from './inside-lines.ts';
 import type { PlaceOnSleeve } from './places-on-sleeve.ts';
@@ -86,6 +86,7 @@ function edgesAlong(
   { letter, before }: PlaceOnSleeve,
 ): PieceEdge[] {
   const bodyHalf = line === 'sleeve' || line.half === 'front' ? 'front' : 'back';
+  const allowanceKind: AllowanceKind = brace.kind === 'tie' || brace.kind === 'strap' ? 'tie' : 'web';
   if (line === 'sleeve') {
     const inner = rungs.flatMap(({ levelId, mark }, index): Omit<PieceMark, 'number'>[] => {
       if (index === 0 || index === rungs.length - 1) return [];
@@ -93,7 +94,7 @@ function edgesAlong(
       return mark === undefined ? [] : [{ kind: 'balance', index }];
     });
     const marks = inner.map((mark, k): PieceMark => ({ number: before + k + 1, ...mark }));
-    return [{ kind: 'seam', id: `sleeve-${brace.id}`, letter, points, marks, bodyHalf }];
+    return [{ kind: 'seam', id: `sleeve-${brace.id}`, letter, points, marks, bodyHalf, allowanceKind }];
   }
   const edges: PieceEdge[] = [];
   for (let k = 0; k + 1 < rungs.length; ) {
@@ -114,6 +115,7 @@ function edgesAlong(
       points: points.slice(2 * k, 2 * end + 2),
       marks,
       bodyHalf,
+      allowanceKind,
     });
     k = end;
   }

@@ -7,6 +7,7 @@ import { INSIDE_OPTIONS } from './inside-options.ts';
 import { type PlaceOnSleeve, placesOnSleeve } from './places-on-sleeve.ts';
 import { type PlateRim, plateInputs } from './plate-pieces.ts';
 import { sleeveInput, tabInputs } from './sleeve-pieces.ts';
+import { tabSize } from './tab-slots.ts';
 import { testTubeInputs } from './test-tube.ts';
 import type { DesignedBrace, InsideForm, InsideOptions, InsideShape } from './types.ts';
 import { passagesOf } from './web-openings.ts';
@@ -38,9 +39,9 @@ export function insideInputs(
     inputs: [
       ...braces.map(({ input }) => input),
       sleeveInput(form, shape, placeOf, closing),
-      ...tabInputs(),
+      ...tabInputs(tabSize(shape.pole.sleeveGirth), slotsForTabs(plates.inputs)),
       ...plates.inputs,
-      ...blockInputs(form, withUsual(INSIDE_OPTIONS, options).clothThickness, depthOfShell(options)),
+      ...blockInputs(form, shape, withUsual(INSIDE_OPTIONS, options).clothThickness, depthOfShell(options)),
       ...testTubeInputs(
         [form.letterOf(first + 1 + places.length), form.letterOf(first + 2 + places.length)],
         options.clothThickness,
@@ -49,4 +50,10 @@ export function insideInputs(
     issues: [...braces.flatMap(({ issues }) => issues), ...plates.issues],
     rims: plates.rims,
   };
+}
+
+/** How many slots the base plate has for the sleeve's tabs; without a base plate the sleeve needs none. */
+function slotsForTabs(plates: readonly PieceInput[]): number {
+  const base = plates.find(({ id }) => id === 'base-plate-1');
+  return (base?.cutouts ?? []).filter(({ id }) => id.startsWith('tab-')).length;
 }

@@ -11,6 +11,9 @@ import {
 } from '../math/index.ts';
 import type { InsideForm } from './types.ts';
 
+/** Less board than this beside a hole breaks, mm. Ours. */
+export const BOARD_BESIDE_HOLE = 6;
+
 export type OpeningId = InsideForm['openings'][number]['id'];
 
 /** An opening of the shell laid into its own plane. mm. */

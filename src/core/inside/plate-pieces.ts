@@ -14,8 +14,15 @@ import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
 import { makeOval } from './make-oval.ts';
 import { phrase } from './phrases.ts';
-import { largestInset, type OpeningId, outlinePlate, type PlateOutline } from './plate-outline.ts';
+import {
+  BOARD_BESIDE_HOLE,
+  largestInset,
+  type OpeningId,
+  outlinePlate,
+  type PlateOutline,
+} from './plate-outline.ts';
 import { type PlateRings, plateRings, ringInSewnEdge } from './plate-rings.ts';
+import { placeTabSlots } from './tab-slots.ts';
 import type { InsideForm, InsideOptions, InsideShape, Side } from './types.ts';
 
 /** Play of the pole in a plate's hole, mm on the diameter (common practice: 0.5 to 1). */
@@ -26,8 +33,6 @@ const STUFFING_RADIUS = 38;
 const LID_OVERLAP = 14;
 /** Board kept beside a hole, mm. */
 const BOARD_MARGIN = 12;
-/** Less board than this beside a hole breaks, mm. */
-const HOLE_MARGIN = 6;
 
 /** Ids of the plates that fill the openings. */
 const PLATES: Readonly<Record<OpeningId, string>> = {
@@ -102,13 +107,15 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
       issues.push(...joint.issues);
       const pole = poleOfMagnets(side, 'torso');
       const own = armPlates(side, armRing, joint.holes);
-      return [...boardLayers(board, joint.holes, pole), boardCover(board), ...own];
+      const peg = joint.holes.filter(({ id: hole }) => hole === 'peg');
+      return [...boardLayers(board, joint.holes, pole), boardCover(board, peg), ...own];
     }
     const holes = id === 'base' || id === 'neck' ? holesOf(id, outline, ring, shape) : [];
     const tight = holes.filter(({ line }) => isTight(line.points, inner ?? ring));
     issues.push(...tight.map(tightHole));
-    const lines = holes.map(({ line }) => line);
-    return [...boardLayers(board, lines), boardCover(board)];
+    const round = holes.map(({ line }) => line);
+    const lines = id === 'base' ? [...round, ...slotsOf(inner ?? ring, round, shape)] : round;
+    return [...boardLayers(board, lines), boardCover(board, lines)];
   });
   // Arms are cut to the body: nothing is taken off them.
   const wrists = wristPlates(form.arms, CLOTH_LAYERS * clothThickness);
@@ -202,22 +209,38 @@ function holesOf(
   return [pole, ...stuffing];
 }
 
+/** Slots in the base plate for the tabs of the sleeve. */
+function slotsOf(
+  ring: Float64Array,
+  [pole, ...others]: readonly PieceLine[],
+  shape: InsideShape,
+): PieceLine[] {
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(pole.points);
+  const hole = { x: 0.5 * (minX + maxX), y: 0.5 * (minY + maxY), radius: 0.5 * (maxX - minX) };
+  return placeTabSlots(ring, hole, others, shape.pole.sleeveGirth);
+}
+
 function isTight(hole: Float64Array, ring: Float64Array): boolean {
   for (let i = 0; i < hole.length; i += 2) {
     if (!isInsidePolygon(ring, hole[i], hole[i + 1])) return true;
-    if (measureDistanceToPolyline(ring, true, hole[i], hole[i + 1]) < HOLE_MARGIN) return true;
+    if (measureDistanceToPolyline(ring, true, hole[i], hole[i + 1]) < BOARD_BESIDE_HOLE) return true;
   }
   return false;
 }
 
 function tightHole({ hole, side, plate }: PlateHole): Issue {
-  const message = phrase('inside.hole-near-edge', { hole, plate, least: HOLE_MARGIN, ...(side && { side }) });
+  const message = phrase('inside.hole-near-edge', {
+    hole,
+    plate,
+    least: BOARD_BESIDE_HOLE,
+    ...(side && { side }),
+  });
   return {
     code: 'hole-near-edge',
     path: 'tubeDiameter',
     message,
     severity: 'warning',
-    limit: HOLE_MARGIN,
+    limit: BOARD_BESIDE_HOLE,
   };
 }
 

@@ -2,11 +2,11 @@ import { verbatim } from '../base/index.ts';
 import type { NamedLine, PieceEdge, PieceInput, PieceMark } from '../pattern/index.ts';
 import { phrase } from './phrases.ts';
 import { markedRungs, type PlaceOnSleeve } from './places-on-sleeve.ts';
+import type { TabSize } from './tab-slots.ts';
 import type { DesignedBrace, InsideForm, InsideShape } from './types.ts';
 
 /** The tube's cut mark stands so far under the neck plate, mm. */
 const TUBE_MARK = 30;
-const TAB = { count: 4, width: 40, height: 90 } as const;
 
 /**
  * The pole sleeve: as wide as the tube's girth and its ease, as long as the tube shows between the plates, with the
@@ -93,9 +93,9 @@ function tubeEnd({ pole }: InsideShape, width: number): NamedLine {
   };
 }
 
-/** Tabs that hold the sleeve's lower end to the base plate. */
-export function tabInputs(): PieceInput[] {
-  return Array.from({ length: TAB.count }, (_, i) => {
+/** Tabs that hold the sleeve's lower end to the base plate, one for each of its slots. */
+export function tabInputs({ width: w, height: h }: TabSize, count: number): PieceInput[] {
+  return Array.from({ length: count }, (_, i) => {
     const edge = (id: string, ...points: number[]): PieceEdge => {
       return {
         kind: 'opening',
@@ -106,7 +106,6 @@ export function tabInputs(): PieceInput[] {
         bodyHalf: 'front',
       };
     };
-    const { width: w, height: h } = TAB;
     return {
       id: `tab-${i + 1}`,
       name: phrase('sleeve.tab', { number: i + 1 }),

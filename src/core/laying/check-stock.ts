@@ -1,5 +1,5 @@
 import type { Issue } from '../base/index.ts';
-import { doSegmentsTouch } from '../math/index.ts';
+import { crossesItself } from '../nesting/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { phrase } from './phrases.ts';
 import { turnsOfPiece } from './turns-of-piece.ts';
@@ -54,17 +54,4 @@ function leastAcross({ id, cutLine }: Piece, use: Use, stock: Stock): number {
     return high - low;
   });
   return Math.min(...widths);
-}
-
-/** True when two sides of a closed outline that are not neighbours touch, or it bounds nothing. O(n²). */
-function crossesItself(outline: Float64Array): boolean {
-  const count = outline.length / 2;
-  if (count < 3) return true;
-  const at = (i: number): [number, number] => [outline[2 * (i % count)], outline[2 * (i % count) + 1]];
-  for (let i = 0; i < count; i++)
-    for (let j = i + 2; j < count; j++) {
-      if (i === 0 && j === count - 1) continue;
-      if (doSegmentsTouch(...at(i), ...at(i + 1), ...at(j), ...at(j + 1))) return true;
-    }
-  return false;
 }

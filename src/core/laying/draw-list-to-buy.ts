@@ -15,10 +15,10 @@ const HEADING = 6;
 const WORDS = 3.4;
 const ROW = 4.6;
 const BOX = 3.4;
-/** Of the page: amounts stand in a column of their own, mm. */
+/** Of the page, beside names: amounts stand in a column of their own, mm. */
 const AMOUNT = 34;
 /** Between two lines of the list. */
-const BETWEEN = 1.8;
+const BETWEEN = 1.6;
 
 /** The list to buy by on pages, to tick off; 9.5 pt. */
 export function drawListToBuy(
@@ -41,7 +41,10 @@ export function drawListToBuy(
   };
   for (const { name, quantity, unit, note } of lines) {
     const words = say(note);
-    const rows = [...foldText(say(name), WORDS, room), ...(words === '' ? [] : foldText(words, WORDS, room))];
+    const rows = [
+      ...foldText(say(name), WORDS, room),
+      ...(words === '' ? [] : foldText(words, WORDS, room + AMOUNT)),
+    ];
     const height = rows.length * ROW + BETWEEN;
     if (pages.length === 0 || top + height > pageHeight - margin) turn();
     mark.push(makeRectangle(margin, top - BOX + 0.4, BOX, BOX));

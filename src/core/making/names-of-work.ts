@@ -1,4 +1,5 @@
 import type { Phrase } from '../base/index.ts';
+import { CAUTIONS } from '../inside/index.ts';
 import { phrase, WORK_FACTS, WORK_PARTS } from './phrases.ts';
 import { GATES, type Work } from './work-of-form.ts';
 
@@ -22,6 +23,7 @@ export function namesOfWork({ form, zones }: Work): Readonly<Record<string, Phra
   return Object.fromEntries([
     ...parts,
     ...sides,
+    ...CAUTIONS.map(({ id, title }): [string, Phrase] => [id, title]),
     ...WORK_FACTS.map((fact): [string, Phrase] => [fact, phrase(`work.fact.${fact}`)]),
     ...zones.map(({ id, name }): [string, Phrase] => [id, name]),
     ...pieces.map(({ id, name }): [string, Phrase] => [id, name]),

@@ -1,3 +1,4 @@
+import type { Phrase } from '../base/index.ts';
 import type { Form, WorkStep } from '../form/index.ts';
 import { checkOrder, type OrderFault, type ProvenStep } from '../sewing/index.ts';
 import { namesOfWork } from './names-of-work.ts';
@@ -15,6 +16,8 @@ import type { PlannedStep } from './work-parts.ts';
 export interface ProvenOrder {
   readonly work: Work;
   readonly planned: readonly PlannedStep[];
+  /** How faults name what they are about. */
+  readonly names: Readonly<Record<string, Phrase>>;
   readonly faults: readonly OrderFault[];
 }
 
@@ -30,7 +33,7 @@ export function orderOfWork(form: Form): ProvenOrder {
   const packed = proveOrder(work, planSteps(work, 'packed'));
   if (packed.faults.length === 0) return packed;
   const laddered = proveOrder(work, planSteps(work, 'ladder'));
-  return laddered.faults.length <= packed.faults.length ? laddered : packed;
+  return laddered.faults.length < packed.faults.length ? laddered : packed;
 }
 
 /** All steps, the shell closed in the given way. */
@@ -44,7 +47,8 @@ export function planSteps(work: Work, way: ClosingWay): PlannedStep[] {
 
 /** Sews the steps in thought. */
 export function proveOrder(work: Work, planned: readonly PlannedStep[]): ProvenOrder {
-  return { work, planned, faults: checkOrder(work.input, planned.map(provenStep), namesOfWork(work)) };
+  const names = namesOfWork(work);
+  return { work, planned, names, faults: checkOrder(work.input, planned.map(provenStep), names) };
 }
 
 export function provenStep({ step, ops }: PlannedStep): ProvenStep {

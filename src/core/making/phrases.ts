@@ -315,10 +315,13 @@ export const WORK_FACTS = [
 ] as const;
 export type WorkFact = (typeof WORK_FACTS)[number];
 
+/** Edges that are sewn to the cover of a plate. */
+export type LacedEdge = 'base' | 'neck' | 'armhole' | 'wrist' | 'cap';
+
 type FaultWords = { readonly [Part in WorkPart as `work.part.${Part}`]: NoValues } & {
   readonly [Fact in WorkFact as `work.fact.${Fact}`]: NoValues;
 } & {
-  readonly 'work.edge': { readonly opening: string };
+  readonly 'work.edge': { readonly of: LacedEdge };
 };
 
 /** What this room says, and what is put in. */

@@ -11,8 +11,9 @@ import {
 } from '../math/index.ts';
 import type { Foot, Joint, LevelRing, SolidPart, WorkBrace, WorkInput } from '../sewing/index.ts';
 import type { FillZone } from '../simulate/index.ts';
+import { allowancesOfJoint } from './allowances-of-joint.ts';
 import { fillZones } from './filling-of-form.ts';
-import { phrase } from './phrases.ts';
+import { type LacedEdge, phrase } from './phrases.ts';
 import { seamsOfForm } from './seams-of-form.ts';
 import { edgeOfOpening } from './work-parts.ts';
 
@@ -81,7 +82,10 @@ function inputOf(
     cloth: clothThickness,
     pieces: [...form.shell.panels, ...inner].map(({ id }) => id),
     rings: form.shell.levels.map((level) => ringOf(form, level, braces)),
-    joints: [...seams.values()].flatMap((seam) => jointOf(form, seam)).concat(lacings(form, has)),
+    joints: [...seams.values()]
+      .flatMap((seam) => jointOf(form, seam))
+      .concat(lacings(form, has))
+      .map((joint) => ({ ...joint, allowances: allowancesOfJoint(form, joint) })),
     braces,
     gates: Object.fromEntries(form.shell.openings.map(({ id }) => [GATES[id], edgeOfOpening(form, id)])),
     solids: solidsOf(form),
@@ -128,21 +132,17 @@ function riseOf({ rungs }: DesignedBrace): number {
 /** Edges that are laced or sewn by hand and have no letter. */
 function lacings({ shell, body }: Form, has: Work['has']): Joint[] {
   if (!has.plates) return [];
-  const lacing = (id: string, ...parts: string[]): Joint => {
-    return {
-      id,
-      parts,
-      allowances: [],
-      isShell: false,
-      letter: '',
-      name: phrase('work.edge', { opening: id }),
-    };
+  const lacing = (of: LacedEdge, id: string, ...parts: string[]): Joint => {
+    return { id, parts, allowances: [], isShell: false, letter: '', name: phrase('work.edge', { of }) };
   };
-  const edges = shell.openings.map(({ id }) => lacing(`${GATES[id]}-edge`, PLATE_OF[GATES[id]]));
+  const edges = shell.openings.map(({ id }) => {
+    const of = id === 'base' || id === 'neck' ? id : 'armhole';
+    return lacing(of, `${GATES[id]}-edge`, PLATE_OF[GATES[id]]);
+  });
   const arms = has.arms
     ? body.arms.flatMap(({ side }) => [
-        lacing(`wrist-${side}-edge`, `arm-front-${side}`, `wrist-plate-${side}`),
-        lacing(`cap-${side}-edge`, `arm-front-${side}`, `arm-plate-${side}`),
+        lacing('wrist', `wrist-${side}-edge`, `arm-front-${side}`, `wrist-plate-${side}`),
+        lacing('cap', `cap-${side}-edge`, `arm-front-${side}`, `arm-plate-${side}`),
       ])
     : [];
   return [...edges, ...arms];
@@ -217,28 +217,44 @@ function ringOf(
   };
 }
 
-/** Boards, foam and tabs, with what passes through them. */
+/** Boards, foam and tabs, with what passes through them: through every layer, and through the cover where there is one. */
 function solidsOf(form: Form): SolidPart[] {
   const pieces = form.inside?.pieces ?? [];
   const { boardThickness } = withUsual(INSIDE_OPTIONS, form.project.inside);
   const boards = pieces.filter(({ id, material }) => material === 'card' && !id.endsWith('-2'));
-  const solids = boards.map(({ id, cutLine, cutouts = [] }): SolidPart => {
+  const solids = boards.map(({ id, cutLine }): SolidPart => {
     const { minX, maxX, minY, maxY } = boundsOfPolyline(cutLine);
     const part = id.replace(/-1$/, '');
-    const holes = cutouts.map((hole) => hole.id);
-    return {
-      id: part,
-      stuff: 'rigid',
-      girth: 2 * (Math.min(maxX - minX, maxY - minY) + boardThickness),
-      // Four cuts beside the pole's hole let the tabs through the cover and the board.
-      holes: part === 'base-plate' && holes.includes('pole') ? [...holes, 'tabs'] : holes,
-    };
+    const least = Math.min(maxX - minX, maxY - minY);
+    return { id: part, stuff: 'rigid', girth: 2 * (least + boardThickness), holes: holesOf(pieces, part) };
   });
   const foot = pieces.find(({ id }) => id === 'neck-block-foot');
   const block: SolidPart[] = foot
-    ? [{ id: 'neck-block', stuff: 'foam', girth: measurePolyline(foot.cutLine, true), holes: ['pole'] }]
+    ? [
+        {
+          id: 'neck-block',
+          stuff: 'foam',
+          girth: measurePolyline(foot.cutLine, true),
+          holes: (foot.cutouts ?? []).map(({ id }) => id),
+        },
+      ]
     : [];
   return [...solids, ...block, { id: 'tabs', stuff: 'limp', girth: 0, holes: [] }];
+}
+
+/** A cover is turned in along the edge of every hole it leaves free. */
+function holesOf(pieces: NonNullable<Form['inside']>['pieces'], part: string): string[] {
+  const layers = [`${part}-1`, `${part}-2`, `${part}-cover`].flatMap((id) => {
+    const piece = pieces.find((one) => one.id === id);
+    if (!piece) return [];
+    const isCover = id.endsWith('-cover');
+    const holes = isCover
+      ? piece.sewLines.flatMap((line) => (line.id.startsWith('turn-') ? [line.id.slice(5)] : []))
+      : (piece.cutouts ?? []).map((hole) => hole.id);
+    return [new Set(holes.map((hole) => (hole.startsWith('tab-') ? 'tabs' : hole)))];
+  });
+  const [first = new Set<string>(), ...others] = layers;
+  return [...first].filter((hole) => others.every((layer) => layer.has(hole)));
 }
 
 /** The zones of filling, with the hand's way to the far end of each from the base and from the gaps under the armhole plates. */

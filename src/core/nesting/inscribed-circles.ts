@@ -1,3 +1,5 @@
+import { boundsOfPolyline } from '../math/index.ts';
+
 /** x, y, radius of each, 3 numbers a circle. */
 export type Circles = Float64Array;
 
@@ -5,7 +7,8 @@ export type Circles = Float64Array;
  * Circles inside a simple polygon (n × 2), the largest first, none meeting one before it: each is found by dividing squares
  * whose circle could still be the best (as Garcia-Castellanos and Lombardo, Scottish Geographical Journal 123, 2007, look for
  * the point farthest from any coast). Stops at `most`, or when one is smaller than `smallest` of the first. A circle may fall
- * short of the largest there is by 2 %.
+ * short of the largest there is by 2 %, or by a ten-thousandth of the polygon's longer side: in a strip as thin as a fold, all
+ * places along it are as good.
  */
 export function inscribedCircles(outline: Float64Array, most: number, smallest: number): Circles {
   const found: number[] = [];
@@ -16,6 +19,9 @@ export function inscribedCircles(outline: Float64Array, most: number, smallest: 
   }
   return Float64Array.from(found);
 }
+
+/** Share of the longer side that a larger circle would not be looked for. */
+const SLACK = 1e-4;
 
 interface Circle {
   readonly x: number;
@@ -36,9 +42,10 @@ function largestCircle(outline: Float64Array, others: readonly number[]): Circle
   };
   let open = firstCells(outline, cellAt);
   let best: Circle = open[0];
+  const slack = SLACK * longerSide(outline);
   while (open.length > 0) {
     for (const cell of open) if (cell.radius > best.radius) best = cell;
-    const least = Math.max(0, best.radius * 1.02);
+    const least = best.radius > 0 ? Math.max(best.radius * 1.02, best.radius + slack) : 0;
     open = open
       .filter(({ most }) => most > least)
       .flatMap(({ x, y, half }) => {
@@ -57,18 +64,17 @@ function largestCircle(outline: Float64Array, others: readonly number[]): Circle
 
 /** Squares over the box, and the middle of the longest stretch across it, which lies inside. */
 function firstCells(outline: Float64Array, cellAt: (x: number, y: number, half: number) => Cell): Cell[] {
-  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < outline.length; i += 2) {
-    x0 = Math.min(x0, outline[i]);
-    x1 = Math.max(x1, outline[i]);
-    y0 = Math.min(y0, outline[i + 1]);
-    y1 = Math.max(y1, outline[i + 1]);
-  }
+  const { minX: x0, minY: y0, maxX: x1, maxY: y1 } = boundsOfPolyline(outline);
   const side = Math.max(Math.min(x1 - x0, y1 - y0), Math.max(x1 - x0, y1 - y0) / 64);
   const cells: Cell[] = [];
   for (let x = x0; x < x1; x += side)
     for (let y = y0; y < y1; y += side) cells.push(cellAt(x + side / 2, y + side / 2, side / 2));
   return cells;
+}
+
+function longerSide(outline: Float64Array): number {
+  const { minX, minY, maxX, maxY } = boundsOfPolyline(outline);
+  return Math.max(maxX - minX, maxY - minY);
 }
 
 /** Distance to the outline or to the nearest circle of those before, negative outside. */

@@ -6,9 +6,10 @@ import {
   measurePolygonArea,
 } from '../math/index.ts';
 import type { OutlineVertex } from './offset-outline.ts';
-import { PATTERN_OPTIONS, type PatternOptions } from './pattern-options.ts';
+import { type DraftOptions, PATTERN_OPTIONS } from './pattern-options.ts';
 import { phrase } from './phrases.ts';
 import type { PieceEdge, PieceInput } from './types.ts';
+import { type AllowanceKind, usualAllowance } from './usual-allowances.ts';
 
 /**
  * mm. A stitched seam needs `smallest` of cloth beyond it (common practice: toy makers' 1/8 in); openings may also be cut bare.
@@ -22,7 +23,7 @@ const COARSE = 4;
 /** The allowance of every edge in mm, and what is wrong with them. */
 export function readAllowances(
   input: PieceInput,
-  options: PatternOptions,
+  options: DraftOptions,
 ): { allowances: number[]; issues: Issue[] } {
   const issues = new Map<string, Issue>();
   const allowances = input.edges.map((edge) => {
@@ -44,19 +45,35 @@ export function readAllowances(
   return { allowances, issues: [...issues.values()] };
 }
 
-/** The most particular wish there is: for the edge, for its kind, for the material, for all. */
+/**
+ * The most particular wish there is: for the edge, for its kind, for seam or opening, for the material; else what edges of its kind
+ * usually have, else what all have.
+ */
 function allowanceOf(
   edge: PieceEdge,
   material: string,
-  { allowance, allowanceByEdge, allowanceByKind, allowanceByMaterial }: PatternOptions,
+  { allowance, allowanceByEdge, allowanceByKind, allowanceByMaterial, unit = 'cm' }: DraftOptions,
 ): { value: number; path: string } {
+  const kind = edge.allowanceKind;
   const wishes: [number | undefined, string][] = [
     [allowanceByEdge?.[edge.id], `allowanceByEdge.${edge.id}`],
+    [kind && allowanceByKind?.[kind], `allowanceByKind.${kind}`],
     [allowanceByKind?.[edge.kind], `allowanceByKind.${edge.kind}`],
     [allowanceByMaterial?.[material], `allowanceByMaterial.${material}`],
   ];
   for (const [value, path] of wishes) if (value !== undefined) return { value, path };
-  return { value: allowance ?? PATTERN_OPTIONS.allowance.usual, path: 'allowance' };
+  const general = allowance ?? PATTERN_OPTIONS.allowance.usual;
+  return { value: kind ? usualAllowance(kind, unit, general) : general, path: 'allowance' };
+}
+
+/** The kinds of this piece's edges whose allowance is the usual one of the kind, because nothing was typed that goes before it. */
+export function kindsWithUsualAllowance(input: PieceInput, options: DraftOptions): AllowanceKind[] {
+  const general = options.allowance ?? PATTERN_OPTIONS.allowance.usual;
+  const kinds = input.edges.flatMap((edge) => {
+    const { value, path } = allowanceOf(edge, input.material, options);
+    return edge.allowanceKind && path === 'allowance' && value > general ? [edge.allowanceKind] : [];
+  });
+  return [...new Set(kinds)];
 }
 
 /** Whether the sew outline (ring n × 2) bounds a piece of cloth at all: right way round, not crossing itself. */

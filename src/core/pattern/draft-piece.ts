@@ -3,7 +3,7 @@ import { checkAllowance, checkOutline, checkSharedCloth, readAllowances } from '
 import { foldCorners } from './fold-corners.ts';
 import { labelPiece } from './label-piece.ts';
 import { offsetOutline } from './offset-outline.ts';
-import { PATTERN_OPTIONS, type PatternOptions } from './pattern-options.ts';
+import { type DraftOptions, PATTERN_OPTIONS } from './pattern-options.ts';
 import { outlineOfPiece, verticesOfPiece } from './piece-outline.ts';
 import { placeClips } from './place-clips.ts';
 import { drawNotchPoints, placeNotches, pointOutwards } from './place-notches.ts';
@@ -16,7 +16,7 @@ import type { LabelInfo, Piece, PieceInput } from './types.ts';
  * succeeds with warnings when lettering found no room. Throws when the edges do not chain.
  * Cost: O(n²) in outline points plus a grid search for the label.
  */
-export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternOptions = {}): Result<Piece> {
+export function draftPiece(input: PieceInput, info: LabelInfo, options: DraftOptions = {}): Result<Piece> {
   // 1. Outline and allowances.
   const ring = outlineOfPiece(input);
   const { allowances, issues: allowanceIssues } = readAllowances(input, options);
@@ -37,7 +37,10 @@ export function draftPiece(input: PieceInput, info: LabelInfo, options: PatternO
   const cutLine = pointOutwards(outer, notches);
   const slits = notches.flatMap((notch) => notch.slits);
   const notchPoints = notches.flatMap(drawNotchPoints);
-  const clips = input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches));
+  const clips = [
+    ...input.edges.flatMap((edge, i) => placeClips(edge, allowances[i], notches)),
+    ...(input.clipLines ?? []).map((line) => ({ ...line, points: line.points.slice() })),
+  ];
   const lettering = labelPiece({ input, info, allowances, ring, cutLine, notches, clips });
 
   return success(

@@ -187,7 +187,7 @@ function chooseGrain(drafted: DraftedLines, taken: Taken): GrainChoice {
     if (rank && rank.brevity === 0 && rank.size >= LARGE_LABEL && best?.unnamedLevels.length === 0) break;
   }
   // A piece without its name, or with one hardly to be read, is worse than an arrow without a word.
-  const isPoor = best !== null && (best.label === null || best.label.rank.brevity === 3);
+  const isPoor = best !== null && (best.label === null || best.label.rank.brevity === 4);
   for (const grainLine of isPoor ? places : [])
     best = letterAround(drafted, grainLine, '', open, wordings, taken, best) ?? best;
   const none = { grainLine: new Float64Array(0), texts: [], unnamedLevels: [], label: null };

@@ -1,4 +1,5 @@
 import { mmPerInch, type NumberOption, type OptionsOf, type OptionTable } from '../base/index.ts';
+import type { AllowanceKind, RulerUnit } from './usual-allowances.ts';
 
 /** Shapes a notch may have. */
 export const NOTCH_SHAPES = ['slit', 't', 'outward'] as const;
@@ -41,8 +42,15 @@ export const GRAIN_TURN = {
 export interface PatternOptions extends OptionsOf<typeof PATTERN_OPTIONS> {
   /** Seam allowance by edge: a seam id or `base`, `neck`, `armholeRight`, `armholeLeft`. */
   readonly allowanceByEdge?: Readonly<Record<string, number>>;
-  /** Seam allowance by kind of edge, where no edge of that id is named. */
-  readonly allowanceByKind?: { readonly seam?: number; readonly opening?: number };
-  /** Seam allowance by material (`shell`, `webs`, `covers`, `arms`), where neither edge nor kind is named. */
+  /** By kind of edge, where no edge of that id is named: the particular kinds before any seam and any opening. */
+  readonly allowanceByKind?: {
+    readonly [Kind in AllowanceKind | 'seam' | 'opening']?: number;
+  };
+  /** By material (`shell`, `webs`, `covers`, `arms`), where neither edge nor kind is named. */
   readonly allowanceByMaterial?: Readonly<Record<string, number>>;
+}
+
+/** What drafting is told besides: whose usual allowances hold where none was chosen. Usual: `cm`. */
+export interface DraftOptions extends PatternOptions {
+  readonly unit?: RulerUnit;
 }

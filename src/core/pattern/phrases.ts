@@ -1,5 +1,6 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 import type { Piece, Twins } from './types.ts';
+import type { AllowanceKind } from './usual-allowances.ts';
 
 /** What pieces of a form are cut from. */
 export const MATERIALS = ['shell', 'webs', 'arms', 'covers', 'card', 'foam', 'test-tube'] as const;
@@ -90,6 +91,9 @@ export type PatternPhrases = Lettering &
     readonly [Id in Side as `side.${Id}` | `side.${Id}.short`]: NoValues;
   } & {
     readonly [Word in EdgeWord as `edge.${Word}`]: NoValues;
+  } & {
+    /** Edges of a kind, with a capital. */
+    readonly [Kind in AllowanceKind as `allowance.${Kind}`]: NoValues;
   };
 
 export const phrase = phrasesOf<PatternPhrases>();

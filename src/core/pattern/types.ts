@@ -1,5 +1,6 @@
 import type { Phrase, Say } from '../base/index.ts';
-import type { PatternOptions } from './pattern-options.ts';
+import type { DraftOptions } from './pattern-options.ts';
+import type { AllowanceKind } from './usual-allowances.ts';
 
 /** One boundary stretch of a flat panel on its way to becoming a piece. */
 export interface PieceEdge {
@@ -17,6 +18,8 @@ export interface PieceEdge {
   readonly twinLetter?: string;
   /** Place in the order of sewing, where there is one: where two seams meet, the later one crosses the pressed-open earlier one. */
   readonly sewn?: number;
+  /** Why its allowance differs from the general one, where it does. */
+  readonly allowanceKind?: AllowanceKind;
 }
 
 export interface PieceMark {
@@ -70,6 +73,8 @@ export interface PieceInput {
   readonly cutouts?: readonly PieceLine[];
   /** Stitching inside the piece, not along its edges. */
   readonly stitchLines?: readonly NamedLine[];
+  /** Where cloth inside the piece is cut into to be turned, after its stitching. */
+  readonly clipLines?: readonly PieceLine[];
   /** What the grain line shows, if not the grain: the flutes of board, for example. */
   readonly grainWord?: Phrase;
   /** What to do with the piece, printed on it where there is room: one paragraph each. */
@@ -103,7 +108,7 @@ export interface Piece {
   readonly notches: readonly PieceLine[];
   /** Notches that stand out of the cut line, which runs round them: base, tip, base. For readers that want them apart. */
   readonly notchPoints?: readonly PieceLine[];
-  /** Marks across the allowance where it is clipped after sewing. */
+  /** Marks across the allowance where it is clipped after sewing, and where cloth round a hole is. */
   readonly clips?: readonly PieceLine[];
   readonly levelLines: readonly NamedLine[];
   /** Two points. */
@@ -117,7 +122,7 @@ export interface Piece {
 
 export interface PieceDraft {
   readonly input: PieceInput;
-  readonly options: PatternOptions;
+  readonly options: DraftOptions;
 }
 
 export interface PieceText {

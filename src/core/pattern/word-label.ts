@@ -9,8 +9,11 @@ const FOLDED = 22;
 const FOLDED_SHORT = 15;
 const FOLDED_NAME = 9;
 
-/** 0 complete; 1 without project, body, date and material; 2 the name alone; 3 the name in letters no larger than others. */
-export const BREVITIES = [0, 1, 2, 3] as const;
+/**
+ * 0 complete; 1 without project, body, date and material; 2 without allowances where they differ by edge; 3 the name alone;
+ * 4 the name in letters no larger than others.
+ */
+export const BREVITIES = [0, 1, 2, 3, 4] as const;
 export type Brevity = (typeof BREVITIES)[number];
 
 /** One wording of the label. */
@@ -48,17 +51,15 @@ export function wordLabel(
     ...[name, ...(cutTwins ?? [say(phrase(`side.${side}`)), say(phrase('piece.cut'))])],
     ...[material, ...allowance, project, body, date],
   ];
-  const short = [
-    name,
-    ...(cutTwins ?? [say(phrase('piece.side-and-cut-short', { side }))]),
-    ...allowance.slice(0, 1),
-  ];
+  const short = [name, ...(cutTwins ?? [say(phrase('piece.side-and-cut-short', { side }))])];
+  // Half of several allowances would be taken for all of them.
+  const shortest = [...short, ...(allowance.length === 1 ? allowance : [])];
   const word = ([name, ...rest]: readonly string[], limit: number, brevity: Brevity): Wording => {
     const names = foldRow(name, limit);
     const rows = [...names, ...rest.flatMap((row) => foldRow(row, limit))];
     return {
       rows: rows.filter((row) => row.trim() !== ''),
-      nameRows: brevity === 3 ? 0 : brevity === 2 ? 1 : names.length,
+      nameRows: brevity === 4 ? 0 : brevity === 3 ? 1 : names.length,
       brevity,
     };
   };
@@ -66,12 +67,14 @@ export function wordLabel(
     word(wide, Number.POSITIVE_INFINITY, 0),
     word(tall, Number.POSITIVE_INFINITY, 0),
     word(tall, FOLDED, 0),
-    word(short, Number.POSITIVE_INFINITY, 1),
-    word(short, FOLDED_SHORT, 1),
+    word([...short, ...allowance], Number.POSITIVE_INFINITY, 1),
+    word([...short, ...allowance], FOLDED_SHORT, 1),
+    word(shortest, Number.POSITIVE_INFINITY, 2),
+    word(shortest, FOLDED_SHORT, 2),
     // The name alone, on what is hardly larger than it.
-    word([name, ...many], FOLDED_SHORT, 2),
-    word([name, ...many], FOLDED_NAME, 2),
+    word([name, ...many], FOLDED_SHORT, 3),
     word([name, ...many], FOLDED_NAME, 3),
+    word([name, ...many], FOLDED_NAME, 4),
   ];
 }
 

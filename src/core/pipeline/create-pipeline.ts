@@ -18,7 +18,7 @@ import { STAGES } from './stages.ts';
 import { tryFitted } from './try-fitted.ts';
 
 export interface Pipeline {
-  /** Makes the whole form; steps whose inputs did not change since the last call are not run again. */
+  /** Makes the whole form; steps whose results are remembered are not run again. */
   readonly makeForm: MakeForm;
   /**
    * The same form, bytes and all, with part of the work done elsewhere at the same time, as by a second worker. The promise is
@@ -47,9 +47,12 @@ export interface Pipeline {
 /**
  * All stages of a form. A wider seam allowance does not fit the body again: every step's last result is remembered. A broken
  * promise between rooms comes back as an issue, so that a person sees one.
+ *
+ * `remembered`: how many results of each step are kept. More than the last serve whoever goes to and fro between projects; the
+ * form of one takes a few megabytes.
  */
-export function createPipeline(): Pipeline {
-  const runner = createStageRunner<FormGiven>();
+export function createPipeline(remembered = 1): Pipeline {
+  const runner = createStageRunner<FormGiven>(remembered);
 
   function* makeInSteps(project: Project, options: MakeOptions): Generator<SharedWork, Result<Form>, void> {
     // Files are read within these limits; what is handed over otherwise need not keep them, and no stage asks again.

@@ -19,13 +19,26 @@ export interface ReadyStep<Given> {
   readonly key: string;
 }
 
-/** Keeps the last success of every step: only what differs from it is made again. Failures are not kept. */
-export function createStepMemory<Given>() {
-  const kept = new Map<Step<unknown, Given>, { readonly key: string; readonly result: Result<unknown> }>();
+/**
+ * Keeps the last successes of every step, `most` of them: only what differs from them all is made again. Failures are not kept.
+ */
+export function createStepMemory<Given>(most: number) {
+  /** By key; the last used stands last. */
+  const kept = new Map<Step<unknown, Given>, Map<string, Result<unknown>>>();
+  const keptOf = (step: Step<unknown, Given>) => kept.get(step) ?? new Map<string, Result<unknown>>();
 
   const lastOf = (step: Step<unknown, Given>): unknown => {
-    const result = kept.get(step)?.result;
+    const result = [...keptOf(step).values()].at(-1);
     return result?.ok ? result.value : undefined;
+  };
+
+  const keep = (step: Step<unknown, Given>, key: string, result: Result<unknown>): void => {
+    const results = keptOf(step);
+    results.delete(key);
+    results.set(key, result);
+    const [oldest] = results.keys();
+    if (results.size > most && oldest !== undefined) results.delete(oldest);
+    kept.set(step, results);
   };
 
   return {
@@ -44,17 +57,20 @@ export function createStepMemory<Given>() {
       return { step, needed, parts: [...parts], key: [...parts].join('\n') };
     },
 
-    isKept: ({ step, key }: ReadyStep<Given>): boolean => kept.get(step)?.key === key,
+    isKept: ({ step, key }: ReadyStep<Given>): boolean => keptOf(step).has(key),
 
     /** Issues with their paths as in the saved project. */
     make({ step, needed, key }: ReadyStep<Given>, context: StepContext<Given>): Result<unknown> {
-      const before = kept.get(step);
-      if (before?.key === key) return before.result;
+      const before = keptOf(step).get(key);
+      if (before) {
+        keep(step, key, before);
+        return before;
+      }
       const made = step.run(needed, context, lastOf(step));
       const issues = step.section === undefined ? made.issues : prefixIssues(made.issues, step.section);
       if (!made.ok) return failure(issues);
       const result = success(made.value, issues);
-      kept.set(step, { key, result });
+      keep(step, key, result);
       return result;
     },
   };

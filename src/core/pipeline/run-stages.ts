@@ -34,9 +34,9 @@ export interface StageRunner<Given> {
   makeOne<Made>(step: Step<Made, Given>, given: Given): Result<Made>;
 }
 
-/** Remembers the last success of every step from run to run. */
-export function createStageRunner<Given>(): StageRunner<Given> {
-  const memory = createStepMemory<Given>();
+/** Remembers the last success of every step from run to run, or as many as `remembered`. */
+export function createStageRunner<Given>(remembered = 1): StageRunner<Given> {
+  const memory = createStepMemory<Given>(remembered);
   const memoryOf = createJobMemories();
 
   /** One step, its result put where the steps after it find it. */

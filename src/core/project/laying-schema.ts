@@ -6,7 +6,9 @@ import { z } from './zod-without-code.ts';
 const MOST = { points: 500, polygons: 100, places: 500 } as const;
 
 const inMm = z.number().min(-100_000).max(100_000);
-const line = z.array(z.tuple([inMm, inMm])).max(MOST.points);
+/** Counted from the lower left of what is laid on. */
+const fromCorner = z.number().min(0).max(100_000);
+const line = z.array(z.tuple([fromCorner, fromCorner])).max(MOST.points);
 const lines = z.array(line.min(2)).max(MOST.polygons);
 const flaws = z.array(line.min(3)).max(MOST.polygons);
 

@@ -3,7 +3,13 @@ import { ARM_STATES, type BodyInput, WAIST_KINDS } from '../body/index.ts';
 import { CLOTHS } from '../flatten/index.ts';
 import { INSIDE_OPTIONS, type InsideOptions } from '../inside/index.ts';
 import { LAYING_OPTIONS, type Laying, USE_IDS } from '../laying/index.ts';
-import { GRAIN_TURN, PATTERN_OPTIONS, type PatternOptions } from '../pattern/index.ts';
+import {
+  ALLOWANCE_KINDS,
+  type AllowanceKind,
+  GRAIN_TURN,
+  PATTERN_OPTIONS,
+  type PatternOptions,
+} from '../pattern/index.ts';
 import type { SeamLine } from '../seams/index.ts';
 
 import {
@@ -125,13 +131,18 @@ const seamsSchema = z.strictObject({
 const { notchShape } = optionSchemas(PATTERN_OPTIONS);
 // What a single edge may have; that a seam needs more than nothing is for drafting to say.
 const allowanceInMm = numberSchema(PATTERN_OPTIONS.allowance);
+const optionalAllowance = allowanceInMm.exactOptional();
+const allowanceByKindSchema = z.strictObject({
+  ...{ seam: optionalAllowance, opening: optionalAllowance },
+  ...(Object.fromEntries(ALLOWANCE_KINDS.map((kind) => [kind, optionalAllowance])) as {
+    [Kind in AllowanceKind]: typeof optionalAllowance;
+  }),
+});
 const clothSchema = z.strictObject({
   kind: z.enum(CLOTHS.map((cloth) => cloth.id)).exactOptional(),
   allowance: allowanceInMm.exactOptional(),
   allowanceByEdge: named(allowanceInMm).exactOptional(),
-  allowanceByKind: z
-    .strictObject({ seam: allowanceInMm.exactOptional(), opening: allowanceInMm.exactOptional() })
-    .exactOptional(),
+  allowanceByKind: allowanceByKindSchema.exactOptional(),
   allowanceByMaterial: named(allowanceInMm).exactOptional(),
   grain: named(numberSchema(GRAIN_TURN)).exactOptional(),
   notchShape,
@@ -188,7 +199,7 @@ export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['cloth', Object.keys(clothSchema.shape)],
   ['inside', Object.keys(insideSchema.shape)],
   ['inside.testTube', Object.keys(INSIDE_OPTIONS.testTube)],
-  ['cloth.allowanceByKind', ['seam', 'opening']],
+  ['cloth.allowanceByKind', Object.keys(allowanceByKindSchema.shape)],
   ['cutting', Object.keys(cuttingSchema.shape)],
   ['cutting.measuredBars', ['across', 'up']],
   ['cutting.mat', ['width', 'height']],

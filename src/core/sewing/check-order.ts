@@ -20,7 +20,7 @@ export function checkOrder(
   const told = new Set<string>();
   const faults = steps.flatMap((step) => {
     const found = step.ops.flatMap((op) => runOp(op, state, input, name));
-    const all = [...found, ...judgeList(step, input), ...judgeCautions(step, state, told)];
+    const all = [...found, ...judgeList(step, input), ...judgeCautions(step, state, told, name)];
     return all.map((finding): OrderFault => ({ step: step.id, ...finding }));
   });
   const last = steps[steps.length - 1]?.id ?? '';
@@ -37,7 +37,12 @@ function judgeList({ ops, listed }: ProvenStep, input: WorkInput): Finding[] {
 }
 
 /** A caution is told once, at the first step where the danger is, or before. */
-function judgeCautions({ ops, cautions }: ProvenStep, state: SewingState, told: Set<string>): Finding[] {
+function judgeCautions(
+  { ops, cautions }: ProvenStep,
+  state: SewingState,
+  told: Set<string>,
+  name: NameOf,
+): Finding[] {
   const twice = cautions.filter((caution) => told.has(caution));
   for (const caution of cautions) told.add(caution);
   const dangers = ops.flatMap((op) => (op.does === 'danger' ? [op.of] : []));
@@ -47,10 +52,10 @@ function judgeCautions({ ops, cautions }: ProvenStep, state: SewingState, told: 
   for (const danger of dangers) state.dangers.add(danger);
   return [
     ...twice.map((caution): Finding => {
-      return { rule: 'caution-place', reason: phrase('sewing.caution-twice', { caution }) };
+      return { rule: 'caution-place', reason: phrase('sewing.caution-twice', { caution: name(caution) }) };
     }),
     ...late.map((caution): Finding => {
-      return { rule: 'caution-place', reason: phrase('sewing.caution-late', { caution }) };
+      return { rule: 'caution-place', reason: phrase('sewing.caution-late', { caution: name(caution) }) };
     }),
   ];
 }

@@ -21,14 +21,17 @@ export const TOOLS: Readonly<Record<Tool, { readonly girth: number; readonly rea
   stick: { girth: 60, reach: 450 },
 };
 
-/** Least allowance each way of joining wants, mm (common practice, no source): flaps and turned edges are held by the fingers. */
+/**
+ * Least allowance each way of joining wants, mm (common practice, no source): a flap is held under the needle alone, a laddered edge
+ * is turned in and pulled; what is turned in over a plate and sewn to its cover can do with less.
+ */
 export const LEAST_ALLOWANCE: Readonly<Record<Method, number>> = {
   plain: 6,
   packed: 10,
   lap: 6,
   flap: 20,
   ladder: 20,
-  hand: 15,
+  hand: 10,
 };
 
 /** Readings that need nothing filled, or nothing of the form at all. */

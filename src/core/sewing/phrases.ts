@@ -43,8 +43,8 @@ export interface SewingPhrases {
   /** mm. */
   readonly 'sewing.beyond-reach': Part & { readonly depth: number; readonly reach: number };
   readonly 'sewing.hand-does-not-pass': ThroughGate;
-  readonly 'sewing.caution-twice': { readonly caution: string };
-  readonly 'sewing.caution-late': { readonly caution: string };
+  readonly 'sewing.caution-twice': { readonly caution: Phrase };
+  readonly 'sewing.caution-late': { readonly caution: Phrase };
   readonly 'sewing.allowance-too-small': {
     readonly seam: Phrase;
     readonly allowance: number;

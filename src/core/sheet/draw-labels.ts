@@ -69,11 +69,11 @@ export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: Tile
       const x = margin + (i % columns) * LABEL.width;
       const y = top + Math.floor(i / columns) * LABEL.height;
       put(x, y, LABEL, [
-        [say(piece.name), 4.2],
+        ...rowsOfName(say(piece.name)),
         [`${say(sideInWords(piece.side))} · ${say(materialInWords(piece.material))}`, 2.4],
-        [project, 3],
-        [info.body, 2.6],
-        [info.date, 2.6],
+        [project, 2.6],
+        [info.body, 2.4],
+        [info.date, 2.4],
       ]);
     }
     pages.push({
@@ -84,4 +84,12 @@ export function drawLabels(pieces: readonly Piece[], info: PrintInfo, grid: Tile
     });
   }
   return pages;
+}
+
+/** A name as large as one row takes it, else in two smaller ones: names that differ only at their ends stay apart. */
+function rowsOfName(name: string): [string, number][] {
+  const space = LABEL.width - 2 * RIM - 3;
+  const rows = foldText(name, 4.2, space);
+  if (rows.length === 1) return [[name, 4.2]];
+  return foldText(name, 2.7, space).map((row) => [row, 2.7]);
 }

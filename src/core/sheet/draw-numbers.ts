@@ -111,6 +111,7 @@ function wordFollower(entry: Entry, nameOfDrawn: (id: string) => Phrase): Phrase
       ...head,
       of: nameOfDrawn(how.of.id),
       allowance: Math.round(how.allowance),
+      hasHoles: piece.draft?.input.clipLines !== undefined,
     });
   if (how.kind === 'layer')
     return phrase('numbers.layer', { ...head, of: nameOfDrawn(how.of.id), hasLine: how.hasLine });

@@ -72,7 +72,12 @@ interface NumbersPages {
   readonly 'numbers.piece': ToldHead;
   /** `of`: the piece it is cut like; `hasLine`: along another line drawn on that. */
   readonly 'numbers.layer': ToldHead & { readonly of: Phrase; readonly hasLine: boolean };
-  readonly 'numbers.cover': ToldHead & { readonly of: Phrase; readonly allowance: number };
+  readonly 'numbers.cover': ToldHead & {
+    readonly of: Phrase;
+    readonly allowance: number;
+    /** Holes of the plate go through it. */
+    readonly hasHoles: boolean;
+  };
   readonly 'numbers.length': WithUnit & { readonly length: number };
   readonly 'numbers.rectangle': WithUnit & { readonly width: number; readonly height: number };
   readonly 'numbers.circle': WithUnit & { readonly diameter: number };

@@ -226,17 +226,21 @@ function countPages(
     if (!(x <= parts[at + 2])) parts[at + 2] = x;
     if (!(y <= parts[at + 3])) parts[at + 3] = y;
   };
+  // Run through some thousand times a piece: nothing is put into lists here.
   for (let i = 0; i < ring.length; i += 2) {
-    const [x, y] = [ring[i] + dx, ring[i + 1] + dy];
+    const x = ring[i] + dx;
+    const y = ring[i + 1] + dy;
     const cell = Math.floor(y / cellHeight) * columns + Math.floor(x / cellWidth);
     reach(cell, x, y);
     if (!avoidsStrips) continue;
     // Between two points the line may still pass into the next page.
-    const [c0, c1] = [x - ROUND, x + ROUND].map((at) => clamp(Math.floor(at / cellWidth), 0, columns - 1));
-    const [r0, r1] = [y - ROUND, y + ROUND].map((at) => clamp(Math.floor(at / cellHeight), 0, rows - 1));
-    if (c0 !== c1 || r0 !== r1)
-      for (const c of [c0, c1])
-        for (const r of [r0, r1]) if (r * columns + c !== cell) reach(r * columns + c, x, y);
+    const c0 = clamp(Math.floor((x - ROUND) / cellWidth), 0, columns - 1);
+    const c1 = clamp(Math.floor((x + ROUND) / cellWidth), 0, columns - 1);
+    const r0 = clamp(Math.floor((y - ROUND) / cellHeight), 0, rows - 1);
+    const r1 = clamp(Math.floor((y + ROUND) / cellHeight), 0, rows - 1);
+    if (c0 === c1 && r0 === r1) continue;
+    for (let c = c0; c <= c1; c++)
+      for (let r = r0; r <= r1; r++) if (r * columns + c !== cell) reach(r * columns + c, x, y);
   }
   for (let c = 0; c <= columns; c++) {
     for (let r = 0; r <= rows; r++) {

@@ -1,5 +1,12 @@
 import { withUsual } from '../../../core/base/index.ts';
-import { NOTCH_SHAPES, type NotchShape, PATTERN_OPTIONS } from '../../../core/pattern/index.ts';
+import {
+  ALLOWANCE_KINDS,
+  NOTCH_SHAPES,
+  type NotchShape,
+  nameOfAllowanceKind,
+  PATTERN_OPTIONS,
+  usualAllowance,
+} from '../../../core/pattern/index.ts';
 import type { Project } from '../../../core/project/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
@@ -18,6 +25,7 @@ export function AllowanceChoices() {
       <details className="printer">
         <summary>{allowance.others}</summary>
         <KindAllowances />
+        <UsualAllowances />
         <EdgeAllowances />
       </details>
     </>
@@ -92,6 +100,37 @@ function KindAllowances() {
       ))}
     </>
   );
+}
+
+/** Kinds of edges that usually have more than the general allowance. */
+function UsualAllowances() {
+  const cloth = useCloth();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const { allowance } = withUsual(PATTERN_OPTIONS, cloth);
+  const { allowanceByKind = {} } = cloth;
+  const actions = useActions();
+  const { steps } = useWords();
+  const say = useSay();
+  return ALLOWANCE_KINDS.map((kind) => {
+    const name = say(nameOfAllowanceKind(kind));
+    return (
+      <LengthRow
+        key={kind}
+        name={name}
+        fieldId={`cloth.allowanceByKind.${kind}`}
+        value={allowanceByKind[kind]}
+        usual={usualAllowance(kind, unit, kind === 'cover' ? 0 : allowance)}
+        limits={PATTERN_OPTIONS.allowance}
+        isExact
+        onValue={(mm) =>
+          actions.setCloth(
+            { allowanceByKind: withEntry(allowanceByKind, kind, mm) },
+            steps.things.allowanceFor(name),
+          )
+        }
+      />
+    );
+  });
 }
 
 /** Single edges that have an allowance of their own, and one more. */
@@ -170,7 +209,7 @@ function useEdges(): readonly { readonly id: string; readonly name: string }[] {
 }
 
 /** With the entry, or without it; undefined when none is left. */
-function withEntry<T extends Readonly<Record<string, number>> | { readonly opening?: number }>(
+function withEntry<T extends { readonly [id: string]: number | undefined }>(
   entries: T,
   id: string,
   mm: number | undefined,

@@ -41,7 +41,14 @@ export function LayRuler({ length, bottom, scale }: LayRulerProps) {
           .join('')}
       />
       {count(lettered).map((x) => (
-        <text key={x} x={x} y={top + 10 / scale + size} fontSize={size}>
+        // What stands near the far end is written towards the middle, where the picture ends.
+        <text
+          key={x}
+          x={x}
+          y={top + 10 / scale + size}
+          fontSize={size}
+          textAnchor={x > 0 && (length - x) * scale < LEAST_BETWEEN_LETTERS / 2 ? 'end' : 'start'}
+        >
           {x === 0 ? '0' : numbers.length(x, unit, { decimals: 0 })}
         </text>
       ))}

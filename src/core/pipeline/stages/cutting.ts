@@ -10,6 +10,7 @@ import { cutStep } from './seams.ts';
 
 const printed = ({ project, options }: FormGiven) => [
   project.cloth,
+  project.displayUnits,
   project.name,
   options.date,
   options.speaker?.key,
@@ -40,7 +41,7 @@ export const shellPiecesStep = formStep({
   dependsOn: printed,
   run({ body, cut, laid, lines }, { given }) {
     const { project, options } = given;
-    const order = orderSeams(cut.shell, body.landmarks.neckFront.v).map(({ seam }) => seam.id);
+    const order = orderSeams(cut.shell, body.landmarks.neckFront.v);
     return draftPieces(
       pieceInputsFromShell(cut.shell, laid, lines, order),
       project,

@@ -42,7 +42,7 @@ export const help = {
     about: 'make the form: panels to cut (panels.svg), what was measured (report.json), the body (body.glb)',
     triangles: (range: string) => `fineness of the whole shell, ${range}`,
     allowance: 'seam allowance instead of the saved one: 10, "1 cm", "3/8 in"',
-    allowanceFor: 'other allowances: opening=15,webs=8,base=20 (kind of edge, material, or seam id)',
+    allowanceFor: 'other allowances: side=15,opening=15,webs=8,base=20 (kind of edge, material, or seam id)',
     notches: 'how notches show at the cut edge, instead of the saved way',
     grain: 'grain of single panels: sideFrontRight=15,… degrees from upright, counter-clockwise',
     inside:

@@ -15,6 +15,13 @@ const edges = {
   front: 'front edge',
   back: 'back edge',
 } as const;
+const lacedEdges = {
+  base: 'edge of the base',
+  neck: 'edge of the neck',
+  armhole: 'edge of the armhole',
+  wrist: 'edge of the wrist',
+  cap: 'upper edge of the arm',
+} as const;
 const tubeSeams = {
   closing: 'test tube, closing seam',
   bottom: 'test tube to its bottom',
@@ -182,5 +189,5 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.shrinkage': 'what the cloth shrinks by',
   'work.fact.sleeve-width': 'the width of the sleeve',
   'work.fact.trial': 'what the trial shell tells',
-  'work.edge': ({ opening }) => `edge of the ${opening}`,
+  'work.edge': ({ of }) => lacedEdges[of],
 };

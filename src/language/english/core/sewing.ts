@@ -42,8 +42,9 @@ export const sewing: Entries<SewingPhrases> = {
     `Zone “${say(part)}” ends ${length(depth)} from the opening it is filled by, and ${length(reach)} is as far as one reaches.`,
   'sewing.hand-does-not-pass': ({ part, gate, girth, least }, { say, length }) =>
     `Zone “${say(part)}” is filled by “${say(gate)}”: that is ${length(girth)} round, and ${length(least)} are needed.`,
-  'sewing.caution-twice': ({ caution }) => `The caution “${caution}” is told twice.`,
-  'sewing.caution-late': ({ caution }) => `The caution “${caution}” is not told before it is needed.`,
+  'sewing.caution-twice': ({ caution }, { say }) => `The caution “${say(caution)}” is told twice.`,
+  'sewing.caution-late': ({ caution }, { say }) =>
+    `The caution “${say(caution)}” is not told before it is needed.`,
   'sewing.allowance-too-small': ({ seam, allowance, least }, { say, length }) =>
     `“${say(seam)}” has an allowance of ${length(allowance)}; sewn in this way it needs ${length(least)}.`,
   'sewing.not-joined': ({ seam }, { say }) => `“${say(seam)}” is sewn in no step.`,

@@ -42,7 +42,8 @@ export const help: typeof english = {
       'die Form herstellen: Schnittteile zum Zuschneiden (panels.svg), was gemessen wurde (report.json), der Körper (body.glb)',
     triangles: (range) => `Feinheit der ganzen Hülle, ${range}`,
     allowance: 'Nahtzugabe statt der gespeicherten: 10, "1 cm", "3/8 in"',
-    allowanceFor: 'andere Zugaben: opening=15,webs=8,base=20 (Art der Kante, Material oder Kennung der Naht)',
+    allowanceFor:
+      'andere Zugaben: side=15,opening=15,webs=8,base=20 (Art der Kante, Material oder Kennung der Naht)',
     notches: 'wie Passzeichen an der Schnittkante aussehen, statt wie gespeichert',
     grain:
       'Fadenlauf einzelner Schnittteile: sideFrontRight=15,… in Grad von der Senkrechten, gegen den Uhrzeigersinn',

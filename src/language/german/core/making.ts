@@ -23,13 +23,13 @@ const edges = {
   front: 'vordere Kante',
   back: 'hintere Kante',
 } as const;
-/** Openings as the order names them, as a genitive. */
-const openingsOf: Readonly<Record<string, string>> = {
-  base: 'der Unterkante',
-  neck: 'des Halses',
-  'armhole-right': 'des rechten Armlochs',
-  'armhole-left': 'des linken Armlochs',
-};
+const lacedEdges = {
+  base: 'Unterkante',
+  neck: 'Halskante',
+  armhole: 'Kante des Armlochs',
+  wrist: 'Kante am Handgelenk',
+  cap: 'obere Kante des Arms',
+} as const;
 
 export const making: Entries<MakingPhrases> = {
   ...sewingSteps,
@@ -195,5 +195,5 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.shrinkage': 'um wie viel der Stoff einläuft',
   'work.fact.sleeve-width': 'die Breite des Tunnels',
   'work.fact.trial': 'was die Probehülle zeigt',
-  'work.edge': ({ opening }) => `Kante ${openingsOf[opening] ?? opening}`,
+  'work.edge': ({ of }) => lacedEdges[of],
 };

@@ -42,8 +42,9 @@ export const sewing: Entries<SewingPhrases> = {
     `Zone „${say(part)}“ endet ${length(depth)} von der Öffnung, durch die sie gefüllt wird, und ${length(reach)} weit reicht man.`,
   'sewing.hand-does-not-pass': ({ part, gate, girth, least }, { say, length }) =>
     `Zone „${say(part)}“ wird durch „${say(gate)}“ gefüllt: Dort sind ${length(girth)} offen, und ${length(least)} sind nötig.`,
-  'sewing.caution-twice': ({ caution }) => `Die Warnung „${caution}“ steht zweimal da.`,
-  'sewing.caution-late': ({ caution }) => `Die Warnung „${caution}“ steht nicht da, bevor sie nötig ist.`,
+  'sewing.caution-twice': ({ caution }, { say }) => `Die Warnung „${say(caution)}“ steht zweimal da.`,
+  'sewing.caution-late': ({ caution }, { say }) =>
+    `Die Warnung „${say(caution)}“ steht nicht da, bevor sie nötig ist.`,
   'sewing.allowance-too-small': ({ seam, allowance, least }, { say, length }) =>
     `„${say(seam)}“ hat eine Zugabe von ${length(allowance)}; so genäht, braucht sie ${length(least)}.`,
   'sewing.not-joined': ({ seam }, { say }) => `„${say(seam)}“ wird in keinem Schritt genäht.`,
