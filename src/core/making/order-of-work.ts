@@ -3,12 +3,13 @@ import type { Form, WorkStep } from '../form/index.ts';
 import { checkOrder, type OrderFault, type ProvenStep } from '../sewing/index.ts';
 import { namesOfWork } from './names-of-work.ts';
 import { armSteps } from './order-of-work-arms.ts';
+import type { ClosingWay } from './order-of-work-close.ts';
 import { fillSteps } from './order-of-work-fill.ts';
 import { finishSteps } from './order-of-work-finish.ts';
 import { plateSteps } from './order-of-work-plates.ts';
 import { prepareSteps } from './order-of-work-prepare.ts';
 import { setSteps } from './order-of-work-set.ts';
-import { type ClosingWay, sewSteps } from './order-of-work-sew.ts';
+import { sewSteps } from './order-of-work-sew.ts';
 import { type Work, workOfForm } from './work-of-form.ts';
 import type { PlannedStep } from './work-parts.ts';
 
