@@ -77,6 +77,7 @@ function closeEmpty(closing: Closing): PlannedStep {
 function closePacked(closing: Closing): PlannedStep[] {
   const { work, seams, ties, pieces, words, checks } = closing;
   const roll = figuresOf(tightest(closing));
+  const hasStraps = work.input.braces.some(({ kind }) => kind === 'strap');
   const out = figuresOf(wayOut(work.input, seams, () => true));
   const sew = joinSeams(seamsByRole(work, 'closing'), 'packed');
   const tie = ties.map((joint): Op => ({ does: 'join', joint, how: 'flap' }));
@@ -85,7 +86,7 @@ function closePacked(closing: Closing): PlannedStep[] {
       closing,
       [
         phrase('step.closing.count'),
-        phrase('step.closing.roll', { ...roll, isBehind: words.isBehind }),
+        phrase('step.closing.roll', { ...roll, isBehind: words.isBehind, hasStraps }),
         phrase('step.closing.sew'),
       ],
       sew,

@@ -22,7 +22,7 @@ export function sleeveStep({ form, input, seams, has }: Work): PlannedStep {
     'sew',
     phrase('step.sleeve.title'),
     [
-      phrase('step.sleeve.hem'),
+      phrase('step.sleeve.hem', { hasStraps }),
       phrase('step.sleeve.stitch', { hasStraps }),
       ...(has.throat ? [phrase('step.sleeve.throat')] : []),
       phrase('step.sleeve.close'),
@@ -60,7 +60,7 @@ export function innerFrontStep(work: Work): PlannedStep {
   return plan(
     'sew-inner-front',
     'sew',
-    phrase('step.inner.title', { half: 'front' }),
+    phrase('step.inner.title', { half: 'front', hasStraps: false }),
     [
       phrase('step.inner.lay-front'),
       phrase('step.inner.to-front'),
@@ -120,10 +120,10 @@ export function innerBackStep(work: Work): PlannedStep {
   return plan(
     'sew-inner-back',
     'sew',
-    phrase('step.inner.title', { half: 'back' }),
+    phrase('step.inner.title', { half: 'back', hasStraps }),
     [
       ...(hasStraps ? [phrase('step.inner.straps')] : []),
-      phrase('step.inner.to-back', { far, isRolled: far > LAP_FLAT }),
+      phrase('step.inner.to-back', { far, isRolled: far > LAP_FLAT, hasStraps }),
       phrase('step.inner.no-twist'),
     ],
     ops,

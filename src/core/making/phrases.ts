@@ -60,19 +60,23 @@ interface SewSteps {
   readonly 'step.half.outwards': NoValues;
   readonly 'step.half.pin': NoValues;
   readonly 'step.sleeve.title': NoValues;
-  readonly 'step.sleeve.hem': NoValues;
+  readonly 'step.sleeve.hem': { readonly hasStraps: boolean };
   readonly 'step.sleeve.stitch': { readonly hasStraps: boolean };
   readonly 'step.sleeve.throat': NoValues;
   readonly 'step.sleeve.close': NoValues;
   readonly 'step.sleeve.tabs': { readonly count: number };
   readonly 'step.sleeve.try': NoValues;
-  readonly 'step.inner.title': { readonly half: Half };
+  readonly 'step.inner.title': { readonly half: Half; readonly hasStraps: boolean };
   readonly 'step.inner.lay-front': NoValues;
   readonly 'step.inner.to-front': NoValues;
   readonly 'step.inner.throat': NoValues;
   readonly 'step.inner.straps': NoValues;
   /** From the web's line to the free edge, mm. */
-  readonly 'step.inner.to-back': { readonly far: number; readonly isRolled: boolean };
+  readonly 'step.inner.to-back': {
+    readonly far: number;
+    readonly isRolled: boolean;
+    readonly hasStraps: boolean;
+  };
   readonly 'step.inner.no-twist': NoValues;
   readonly 'step.shoulder.title': NoValues;
   readonly 'step.shoulder.outwards': NoValues;
@@ -97,7 +101,7 @@ interface ClosingSteps {
   readonly 'step.closing.title': { readonly isBehind: boolean; readonly isLaddered: boolean };
   readonly 'step.closing.empty': NoValues;
   readonly 'step.closing.count': NoValues;
-  readonly 'step.closing.roll': Packing & { readonly isBehind: boolean };
+  readonly 'step.closing.roll': Packing & { readonly isBehind: boolean; readonly hasStraps: boolean };
   readonly 'step.closing.sew': NoValues;
   readonly 'step.closing.tie-to-one': NoValues;
   readonly 'step.closing.turn': { readonly isBehind: boolean };

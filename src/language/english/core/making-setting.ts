@@ -68,7 +68,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.covers.holes':
     'Over every hole of the board (pole, filling holes, peg) cut the cover in a star, never out: turn its points in through the hole and glue them down.',
   'step.covers.slots':
-    'In the base plate cut a slot beside the pole’s hole for each tab of the sleeve, through cover and board, at the marked places or evenly round it.',
+    'In the base plate cut a slot beside the pole’s hole for each tab of the sleeve, through cover and board, at the marked places.',
 
   'step.sew-arms.title': 'Sew the arms and close their wrists',
   'step.sew-arms.sew':

@@ -36,8 +36,8 @@ export const sewingSteps: Entries<SewingWords> = {
     'Pin letter to letter and notch to notch; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
 
   'step.sleeve.title': 'Sew the pole sleeve with its ties and straps',
-  'step.sleeve.hem':
-    'The sleeve is the narrow tube for the pole. Ties go from it to centre front and back, straps to the sides, webs from front to back. Hem (fold the edge under twice and stitch it down) webs, ties and straps at top and bottom, and stitch round their openings before cutting these out.',
+  'step.sleeve.hem': ({ hasStraps }) =>
+    `The sleeve is the narrow tube for the pole. Ties go from it to centre front and back, ${hasStraps ? 'straps to the sides, ' : ''}webs from front to back. Hem (fold the edge under twice and stitch it down) ${hasStraps ? 'webs, ties and straps' : 'webs and ties'} at top and bottom, and stitch round their openings before cutting these out.`,
   'step.sleeve.stitch': ({ hasStraps }) =>
     hasStraps
       ? 'The sleeve lies flat, marks up. Stitch every strap, then the front tie, along its own line on it, in the order below, level on level: each strap is a line of its own, though one letter names all on a line.'
@@ -50,8 +50,10 @@ export const sewingSteps: Entries<SewingWords> = {
     `Stitch the ${count} tabs to its lower end, evenly round it, hanging down.`,
   'step.sleeve.try': 'Slide it over the pole: it must pass without force, and not flap.',
 
-  'step.inner.title': ({ half }) =>
-    half === 'front' ? 'Sew tie and webs to the front' : 'Sew straps and webs to the back, right, then left',
+  'step.inner.title': ({ half, hasStraps }) =>
+    half === 'front'
+      ? 'Sew tie and webs to the front'
+      : `Sew ${hasStraps ? 'straps and webs' : 'the webs'} to the back, right, then left`,
   'step.inner.lay-front':
     'Lay the front flat, wrong side up, and the sleeve on it along its middle. Nothing is closed yet, so every line is reached from a free side edge: roll up what lies in the machine’s arm.',
   'step.inner.to-front':
@@ -60,8 +62,8 @@ export const sewingSteps: Entries<SewingWords> = {
     'Last each throat web to its line, end on end and mark on mark, allowance outwards, the sleeve laid over to the other side; reach it from the neck edge. Where stitches on the outside do not matter, top-stitch (sew once more from the right side) along them: they carry much.',
   'step.inner.straps':
     'Begin on the right. Draw each strap, from the sleeve outwards, through the slot of the right web, and sew its end along its line on the side, level on level. A strap that was passed by cannot be threaded once the web is closed.',
-  'step.inner.to-back': ({ far, isRolled }, { length }) =>
-    `Then sew the back edge of the web to its line on the right back, mark on mark, in two rows. It lies ${length(far)} from the free edge${isRolled ? ': roll that side up so that it passes the machine’s arm' : ', within the arm of any machine'}. Then the same on the left.`,
+  'step.inner.to-back': ({ far, isRolled, hasStraps }, { length }) =>
+    `${hasStraps ? 'Then sew' : 'Begin on the right: sew'} the back edge of the web to its line on the right back, mark on mark, in two rows. It lies ${length(far)} from the free edge${isRolled ? ': roll that side up so that it passes the machine’s arm' : ', within the arm of any machine'}. Then the same on the left.`,
   'step.inner.no-twist':
     'Measure each web and strap against the figures below, and look through from base to neck: none may twist, or cross another but by its slot.',
 
@@ -94,9 +96,9 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.closing.empty':
     'Sew the last seam on the empty tube, wrong side out, from the base up, band and all.',
   'step.closing.count': 'Count the pins: from here on none is found again.',
-  'step.closing.roll': ({ isBehind, mouth, pack, ratio }, { length, fixed }) =>
+  'step.closing.roll': ({ isBehind, hasStraps, mouth, pack, ratio }, { length, fixed }) =>
     isBehind
-      ? `Lay the shell down with the outside of the front up, sleeve and ties under it. Roll both sides up from the side seams, with the ends of their straps, and lay the rolls on the middle of the front, between the lines of the two webs. Bring the right and left back edges up round them, right sides together, and pin: the webs turn inside out with them, and the rolls lie inside a tube of front, webs and back. Together they are about ${length(pack)} round, the tube at its narrowest ${length(mouth)}: ${fixed(ratio, 1)} times as much.`
+      ? `Lay the shell down with the outside of the front up, sleeve and ties under it. Roll both sides up from the side seams${hasStraps ? ', with the ends of their straps,' : ''} and lay the rolls on the middle of the front, between the lines of the two webs. Bring the right and left back edges up round them, right sides together, and pin: the webs turn inside out with them, and the rolls lie inside a tube of front, webs and back. Together they are about ${length(pack)} round, the tube at its narrowest ${length(mouth)}: ${fixed(ratio, 1)} times as much.`
       : `Roll everything but the open side together. Turn the tube between side and web inside out over the roll, and pin its edges right sides together. The roll is about ${length(pack)} round, the tube at its narrowest ${length(mouth)}: ${fixed(ratio, 1)} times as much.`,
   'step.closing.sew':
     'Sew in the order of the letters below, from the base up and on through the band, turning the tube under the needle and keeping the roll away from it. Second row, press the seam open with your fingers.',

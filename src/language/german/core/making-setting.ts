@@ -47,7 +47,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.covers.holes':
     'Über jedem Loch der Platte (Rohr, Füllöcher, Zapfen) den Bezug sternförmig einschneiden, nie ausschneiden: die Zacken durch das Loch nach innen schlagen und festleimen.',
   'step.covers.slots':
-    'In die Bodenplatte neben dem Rohrloch für jede Lasche des Tunnels einen Schlitz durch Bezug und Platte schneiden, an den markierten Stellen oder gleichmäßig verteilt.',
+    'In die Bodenplatte neben dem Rohrloch für jede Lasche des Tunnels einen Schlitz durch Bezug und Platte schneiden, an den markierten Stellen.',
 
   'step.sew-arms.title': 'Die Arme nähen und am Handgelenk schließen',
   'step.sew-arms.sew':

@@ -21,8 +21,8 @@ export const sewingSteps: Entries<SewingWords> = {
     'Buchstabe auf Buchstabe und Passzeichen auf Passzeichen stecken; Höhenlinien dürfen sich um 1,5 mm verfehlen, nicht mehr. Wo sich die eine Kante nach außen und die andere nach innen rundet, die hohle beim Stecken obenauf legen.',
 
   'step.sleeve.title': 'Den Rohrtunnel mit seinen Bändern und Gurten nähen',
-  'step.sleeve.hem':
-    'Der Tunnel ist der schmale Schlauch für das Rohr. Bänder gehen von ihm zur vorderen und hinteren Mitte, Gurte zu den Seiten, Stege von vorn nach hinten. Stege, Bänder und Gurte oben und unten säumen (die Kante zweimal umschlagen und feststeppen) und ihre Öffnungen umsteppen, bevor sie ausgeschnitten werden.',
+  'step.sleeve.hem': ({ hasStraps }) =>
+    `Der Tunnel ist der schmale Schlauch für das Rohr. Bänder gehen von ihm zur vorderen und hinteren Mitte, ${hasStraps ? 'Gurte zu den Seiten, ' : ''}Stege von vorn nach hinten. ${hasStraps ? 'Stege, Bänder und Gurte' : 'Stege und Bänder'} oben und unten säumen (die Kante zweimal umschlagen und feststeppen) und ihre Öffnungen umsteppen, bevor sie ausgeschnitten werden.`,
   'step.sleeve.stitch': ({ hasStraps }) =>
     hasStraps
       ? 'Der Tunnel liegt flach, die Marken oben. Jeden Gurt und dann das vordere Band auf seine eigene Linie steppen, in der Folge unten, Höhenlinie auf Höhenlinie: Jeder Gurt ist eine Linie für sich, auch wenn ein Buchstabe alle auf einer Geraden nennt.'
@@ -35,10 +35,10 @@ export const sewingSteps: Entries<SewingWords> = {
     `Die ${count} Laschen gleichmäßig verteilt an sein unteres Ende steppen, nach unten hängend.`,
   'step.sleeve.try': 'Über das Rohr schieben: Er muss ohne Kraft darübergehen und darf nicht schlackern.',
 
-  'step.inner.title': ({ half }) =>
+  'step.inner.title': ({ half, hasStraps }) =>
     half === 'front'
       ? 'Band und Stege an das Vorderteil nähen'
-      : 'Gurte und Stege an den Rücken nähen, rechts, dann links',
+      : `${hasStraps ? 'Gurte und Stege' : 'Die Stege'} an den Rücken nähen, rechts, dann links`,
   'step.inner.lay-front':
     'Das Vorderteil flach hinlegen, linke Seite oben, und den Tunnel längs auf seine Mitte. Noch ist nichts geschlossen, jede Linie ist also von einer freien Seitenkante her zu erreichen: Was im Maschinenarm liegt, aufrollen.',
   'step.inner.to-front':
@@ -47,8 +47,8 @@ export const sewingSteps: Entries<SewingWords> = {
     'Zuletzt jeden Halssteg an seine Linie, Ende auf Ende und Passzeichen auf Passzeichen, die Zugabe nach außen, den Tunnel zur anderen Seite gelegt; von der Halskante her ist sie zu erreichen. Wo Stiche auf der Außenseite nicht stören, von dort noch einmal absteppen (von der rechten Seite daraufnähen): Sie tragen viel.',
   'step.inner.straps':
     'Rechts anfangen. Jeden Gurt vom Tunnel nach außen durch den Schlitz des rechten Stegs ziehen und sein Ende an seine Linie an der Seite nähen, Höhenlinie auf Höhenlinie. Ein übergangener Gurt lässt sich nicht mehr durchziehen, wenn der Steg geschlossen ist.',
-  'step.inner.to-back': ({ far, isRolled }, { length }) =>
-    `Dann die hintere Kante des Stegs an seine Linie im rechten Rückenteil nähen, Passzeichen auf Passzeichen, in zwei Reihen. Sie liegt ${length(far)} von der freien Kante${isRolled ? ': Diese Seite aufrollen, damit sie durch den Maschinenarm geht' : ', im Arm jeder Maschine'}. Dann links ebenso.`,
+  'step.inner.to-back': ({ far, isRolled, hasStraps }, { length }) =>
+    `${hasStraps ? 'Dann' : 'Rechts anfangen:'} die hintere Kante des Stegs an seine Linie im rechten Rückenteil nähen, Passzeichen auf Passzeichen, in zwei Reihen. Sie liegt ${length(far)} von der freien Kante${isRolled ? ': Diese Seite aufrollen, damit sie durch den Maschinenarm geht' : ', im Arm jeder Maschine'}. Dann links ebenso.`,
   'step.inner.no-twist':
     'Jeden Steg und Gurt mit den Zahlen unten vergleichen und von der Unterkante zum Hals hindurchsehen: Keiner darf sich verdrehen oder einen anderen kreuzen, außer durch seinen Schlitz.',
 
@@ -81,9 +81,9 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.closing.empty':
     'Die letzte Naht am leeren Schlauch nähen, linke Seite außen, von der Unterkante nach oben samt Bündchen.',
   'step.closing.count': 'Die Stecknadeln zählen: Von hier an ist keine mehr zu finden.',
-  'step.closing.roll': ({ isBehind, mouth, pack, ratio }, { length, fixed }) =>
+  'step.closing.roll': ({ isBehind, hasStraps, mouth, pack, ratio }, { length, fixed }) =>
     isBehind
-      ? `Die Hülle hinlegen, die Außenseite des Vorderteils oben, Tunnel und Bänder darunter. Beide Seiten von den Seitennähten her aufrollen, die Enden ihrer Gurte mit, und die Rollen auf die Mitte des Vorderteils legen, zwischen die Linien der beiden Stege. Rechte und linke Rückenkante um sie herum nach oben bringen, rechts auf rechts, und stecken: Die Stege drehen sich dabei auf links, und die Rollen liegen in einem Schlauch aus Vorderteil, Stegen und Rücken. Zusammen sind sie etwa ${length(pack)} rund, der Schlauch an der engsten Stelle ${length(mouth)}: das ${fixed(ratio, 1)}fache.`
+      ? `Die Hülle hinlegen, die Außenseite des Vorderteils oben, Tunnel und Bänder darunter. Beide Seiten von den Seitennähten her aufrollen${hasStraps ? ', die Enden ihrer Gurte mit,' : ''} und die Rollen auf die Mitte des Vorderteils legen, zwischen die Linien der beiden Stege. Rechte und linke Rückenkante um sie herum nach oben bringen, rechts auf rechts, und stecken: Die Stege drehen sich dabei auf links, und die Rollen liegen in einem Schlauch aus Vorderteil, Stegen und Rücken. Zusammen sind sie etwa ${length(pack)} rund, der Schlauch an der engsten Stelle ${length(mouth)}: das ${fixed(ratio, 1)}fache.`
       : `Alles außer der offenen Seite zusammenrollen. Den Schlauch zwischen Seite und Steg über die Rolle auf links ziehen und seine Kanten rechts auf rechts stecken. Die Rolle ist etwa ${length(pack)} rund, der Schlauch an der engsten Stelle ${length(mouth)}: das ${fixed(ratio, 1)}fache.`,
   'step.closing.sew':
     'In der Folge der Buchstaben unten nähen, von der Unterkante nach oben und weiter durch das Bündchen, den Schlauch dabei unter der Nadel weiterdrehen und die Rolle von ihr weghalten. Zweite Reihe, die Naht mit den Fingern auseinanderstreichen.',
