@@ -11,6 +11,7 @@ export const coreRooms = [
   'statics',
   'body',
   'seams',
+  'sewing',
   'flatten',
   'pattern',
   'inside',

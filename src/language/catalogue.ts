@@ -15,6 +15,7 @@ import type { PatternPhrases } from '../core/pattern/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
+import type { SewingPhrases } from '../core/sewing/index.ts';
 import type { SheetPhrases } from '../core/sheet/index.ts';
 import type { SimulatePhrases } from '../core/simulate/index.ts';
 import type { StaticsPhrases } from '../core/statics/index.ts';
@@ -39,6 +40,7 @@ export type CorePhrases = AdvicePhrases &
   PlanPhrases &
   ProjectPhrases &
   SeamsPhrases &
+  SewingPhrases &
   SheetPhrases &
   SimulatePhrases &
   StaticsPhrases &

@@ -9,13 +9,13 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
   const stage = page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /^Making/ });
   await expect(stage).toContainText(/0 of \d+ done/);
   // The first step is open, and the next when it is done, with what to check in numbers.
-  await expect(page.getByText('Measure round it at lines 1, 2 and 3')).toBeVisible();
-  await page.getByRole('checkbox', { name: /^Done: Sew, stuff and measure the test tube/ }).check();
   await expect(page.getByText('Outside of the pole, by caliper')).toBeVisible();
-  await page.getByRole('checkbox', { name: /^Done: Decide what the form is for/ }).check();
+  await page.getByRole('checkbox', { name: /^Done: Settle what the form is for/ }).check();
+  await expect(page.getByText('Tapes that do not fit together')).toBeVisible();
+  await page.getByRole('checkbox', { name: /^Done: Measure twice/ }).check();
   await expect(stage).toContainText(/2 of \d+ done/);
-  await expect(page.getByText('Outside of the pole, by caliper')).toBeHidden();
-  await expect(page.getByRole('button', { name: /^Undo: Done: decide what/ })).toBeEnabled();
+  await expect(page.getByText('Tapes that do not fit together')).toBeHidden();
+  await expect(page.getByRole('button', { name: /^Undo: Done: measure twice/ })).toBeEnabled();
   // A tick leaves the form as it is: nothing is computed again.
   await expect(page.locator('p[role="status"]')).toHaveAttribute('data-standing', WHOLE);
 
@@ -28,13 +28,13 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
   // Closing comes last, after every other seam of the shell.
   const titles = await page.locator('.step-title').allTextContents();
   const place = (text: string) => titles.findIndex((title) => title.startsWith(text));
-  expect(place('Sew webs and ties to the front')).toBeLessThan(place('Sew the shoulders'));
-  expect(place('Sew the shoulders')).toBeLessThan(place('Close the shell'));
-  expect(place('Close the shell')).toBeLessThan(place('Put the pole in'));
+  expect(place('Sew tie and webs to the front')).toBeLessThan(place('Sew the shoulders'));
+  expect(place('Sew the shoulders')).toBeLessThan(place('Close the centre back'));
+  expect(place('Close the centre back')).toBeLessThan(place('Put pole, neck block and neck plate in'));
 
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
-  await expect(page.getByText('Hold both arms on dry before any glue.')).toBeVisible();
+  await expect(page.getByText('Lay them dry into the boards')).toBeVisible();
   await expect(page.getByRole('navigation', { name: 'Stages' })).toBeHidden();
   await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
   await page.emulateMedia({ media: 'screen' });
@@ -43,7 +43,7 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
   await page.reload();
   await waitForFullForm(page);
   await goTo(page, 'Making');
-  await expect(page.getByRole('checkbox', { name: /^Done: Decide what the form is for/ })).toBeChecked();
+  await expect(page.getByRole('checkbox', { name: /^Done: Settle what the form is for/ })).toBeChecked();
   expect(complaints).toEqual([]);
 });
 

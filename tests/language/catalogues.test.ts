@@ -20,6 +20,7 @@ import { tellOfFiles } from './tell-of-files.ts';
 import { tellOfHostileSeams } from './tell-of-hostile-seams.ts';
 import { tellOfLaying } from './tell-of-laying.ts';
 import { tellOfNesting } from './tell-of-nesting.ts';
+import { tellOfOrders } from './tell-of-orders.ts';
 import { tellOfStatics } from './tell-of-statics.ts';
 
 const [inEnglish, inGerman] = [createSpeaker(englishCore), createSpeaker(germanCore)];
@@ -113,6 +114,7 @@ const MADE: Readonly<Record<string, () => unknown>> = {
   'filled shells without balance': tellOfStatics,
   'outlines without room': tellOfNesting,
   'pieces on cloth': tellOfLaying,
+  'orders of work': tellOfOrders,
   'what is rare': () => Object.entries(RARE).map(([id, values]) => ({ id, values })),
 };
 

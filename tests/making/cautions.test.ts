@@ -59,15 +59,19 @@ describe('cautions', () => {
     const has = (step: string, id: string) =>
       armed.making!.steps.find((one) => one.id === step)!.cautions.some((one) => one.id === id);
     for (const [step, id] of [
-      ['test-tube', 'dust'],
+      ['use', 'tipping'],
       ['use', 'rigging'],
-      ['use', 'fire'],
+      ['cloth', 'iron'],
+      ['test-tube', 'blades'],
+      ['test-tube', 'dust'],
       ['boards', 'glue'],
       ['magnets', 'magnets'],
-      ['arms', 'magnets'],
-      ['stand', 'tipping'],
+      ['fill-top-upperChest', 'fire'],
+      ['rest', 'lifting'],
     ])
       expect(has(step, id), `${id} at ${step}`).toBe(true);
+    // Once each.
+    expect(armed.making!.steps.flatMap(({ cautions }) => cautions)).toHaveLength(9);
   });
 
   it('are printed with the pattern', async () => {

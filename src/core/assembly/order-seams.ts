@@ -2,7 +2,15 @@ import type { Seam, SeamedShell, ShellPanel } from '../seams/index.ts';
 import { createGluing } from './glue-panels.ts';
 
 /** Which part of the work a seam belongs to. */
-export type SeamRole = 'frontLevel' | 'front' | 'backLevel' | 'back' | 'shoulder' | 'neck' | 'side';
+export type SeamRole =
+  | 'frontLevel'
+  | 'front'
+  | 'backLevel'
+  | 'back'
+  | 'shoulder'
+  | 'neck'
+  | 'side'
+  | 'closing';
 
 /** A seam in its place in the order of sewing. */
 export interface OrderedSeam {
@@ -16,8 +24,17 @@ export interface OrderedSeam {
   readonly closesRing: boolean;
 }
 
-const ROLES: readonly SeamRole[] = ['frontLevel', 'front', 'backLevel', 'back', 'shoulder', 'neck', 'side'];
-/** Parts of the work: front and back lying flat, then what rounds them, then what closes the shell. */
+const ROLES: readonly SeamRole[] = [
+  'frontLevel',
+  'front',
+  'backLevel',
+  'back',
+  'shoulder',
+  'neck',
+  'side',
+  'closing',
+];
+/** Parts of the work: front and backs lying flat, then what rounds them, the sides, and what closes the shell. */
 const GROUP: Readonly<Record<SeamRole, number>> = {
   frontLevel: 0,
   front: 0,
@@ -26,6 +43,7 @@ const GROUP: Readonly<Record<SeamRole, number>> = {
   shoulder: 1,
   neck: 2,
   side: 3,
+  closing: 4,
 };
 /** Seams nearer to the middle than this (cosine of the chart angle) lie in it. */
 const CENTRE = 1e-3;
@@ -33,15 +51,17 @@ const CENTRE = 1e-3;
 const BAND_SLACK = 15;
 
 /**
- * An order in which every seam of the shell can be sewn: front and back become one flat piece each (level seams before the
- * upright ones that cross them, from the centre outwards, from the base up), then shoulders, neck, and last the sides, the
- * left one closing the shell. A seam that ends on another goes before it, so that no seam is sewn into a finished corner.
- * `neckV`, chart height of the neck's base: panels above it are bands. Works for any layout; sides are those lines that
- * join front to back under the arm. O(S²) in the number of seams.
+ * An order in which every seam of the shell can be sewn: the front becomes one flat piece, and so does the back on either side
+ * of the line that is to close the shell (level seams before the upright ones that cross them, from the centre outwards, from the
+ * base up); then shoulders, neck and sides, and last that line, band and all (`closingLine`). A seam that ends on
+ * another goes before it, so that no seam is sewn into a finished corner. `neckV`, chart height of the neck's base: panels
+ * above it are bands. Works for any layout; sides are those lines that join front to back under the arm. O(S²) in the number
+ * of seams.
  */
 export function orderSeams(shell: SeamedShell, neckV: number): OrderedSeam[] {
   const panels = new Map(shell.panels.map((panel) => [panel.id, describePanel(panel, neckV)]));
-  const places = shell.seams.map((seam) => placeOfSeam(shell, seam, panels));
+  const closing = closingLine(shell, panels);
+  const places = shell.seams.map((seam) => placeOfSeam(shell, seam, panels, closing));
   const before = shell.seams.map((_, i) => seamsBefore(shell, places, i));
   const gluing = createGluing(shell);
   const left = new Set(shell.seams.map((_, i) => i));
@@ -70,10 +90,16 @@ interface SeamPlace {
   readonly ends: readonly number[];
 }
 
-function placeOfSeam(shell: SeamedShell, seam: Seam, panels: PanelFacts): SeamPlace {
+function placeOfSeam(
+  shell: SeamedShell,
+  seam: Seam,
+  panels: PanelFacts,
+  closing: string | undefined,
+): SeamPlace {
   const mean = meanOf(shell.chart, seam.points);
-  const role = roleOfSeam(shell, seam, mean.sin, panels);
   const side = sideOf(mean.cos);
+  const isClosing = keyOfLine(seam, side) === closing;
+  const role = isClosing ? 'closing' : roleOfSeam(shell, seam, mean.sin, panels);
   const isLast = role === 'neck' && seam.panels.every((id) => panels.get(id)?.isBand);
   const sideRank = { centre: 0, right: 1, left: 2 }[side];
   // Front and back from the middle outwards, the parts of one line from the base up; round the neck from behind.
@@ -91,10 +117,53 @@ function placeOfSeam(shell: SeamedShell, seam: Seam, panels: PanelFacts): SeamPl
     shoulder: [sideRank, own],
     neck: [isLast ? 1 : 0, roundFromBack(mean)],
     side: [sideRank, lowest],
+    closing: [lowest],
   };
   const onOpening = new Set(shell.openings.flatMap(({ vertices }) => [...vertices]));
   const ends = [seam.points[0], seam.points[seam.points.length - 1]].filter((v) => !onOpening.has(v));
   return { role, side, rank: [ROLES.indexOf(role), ...rankOf[role]], ends };
+}
+
+/**
+ * The line that is sewn last: the one of the back nearest to the middle that opens the shell from base to neck, else from base to
+ * armhole, else the left side. Then webs are sewn to the back near a free edge, and the last seam lies in the middle cell.
+ */
+function closingLine(shell: SeamedShell, panels: PanelFacts): string | undefined {
+  const openingAt = new Map(shell.openings.flatMap(({ id, vertices }) => [...vertices].map((v) => [v, id])));
+  const lines = new Map<string, { seams: Seam[]; side: OrderedSeam['side'] }>();
+  for (const seam of shell.seams) {
+    if (seam.isLevel) continue;
+    const side = sideOf(meanOf(shell.chart, seam.points).cos);
+    const key = keyOfLine(seam, side);
+    lines.set(key, { side, seams: [...(lines.get(key)?.seams ?? []), seam] });
+  }
+  const ranked = [...lines].flatMap(([key, { seams, side }]) => {
+    const ends = new Set(
+      seams.flatMap(({ points }) => [openingAt.get(points[0]), openingAt.get(points[points.length - 1])]),
+    );
+    const top = ends.has('neck') ? 0 : ends.has('armholeRight') || ends.has('armholeLeft') ? 1 : undefined;
+    if (!ends.has('base') || top === undefined) return [];
+    const isInBack = seams.every(
+      (seam) =>
+        meanOf(shell.chart, seam.points).sin < 0 && seam.panels.every((id) => isBackOrBand(panels, id)),
+    );
+    const isSide = seams.some(
+      (seam) => panels.get(seam.panels[0])?.isFront !== panels.get(seam.panels[1])?.isFront,
+    );
+    if (!isInBack && !isSide) return [];
+    const away = Math.round(Math.min(...seams.map((seam) => awayFromMiddle(shell, seam))));
+    return [{ key, rank: [isInBack ? top : 2, isInBack ? away : 0, side === 'left' ? 0 : 1] }];
+  });
+  return ranked.sort((a, b) => (isBefore(a.rank, b.rank) ? -1 : 1))[0]?.key;
+}
+
+function isBackOrBand(panels: PanelFacts, id: string): boolean {
+  const facts = panels.get(id);
+  return facts !== undefined && (facts.isBand || !facts.isFront);
+}
+
+function keyOfLine({ lineId }: Seam, side: OrderedSeam['side']): string {
+  return `${lineId}/${side}`;
 }
 
 function sideOf(cosine: number): OrderedSeam['side'] {
@@ -118,7 +187,7 @@ function roleOfSeam(shell: SeamedShell, seam: Seam, meanSine: number, panels: Pa
 function seamsBefore(shell: SeamedShell, places: readonly SeamPlace[], i: number): number[] {
   const own = shell.seams[i];
   return shell.seams.flatMap((other, j) => {
-    // Sides close the shell and the band goes on when front and back are whole, whatever they end on or cross.
+    // The closing line comes last and the band goes on when front and backs are whole, whatever they end on or cross.
     if (other.lineId === own.lineId || GROUP[places[j].role] > GROUP[places[i].role]) return [];
     const shared = places[i].ends.filter((v) => places[j].ends.includes(v));
     const isHeld = shared.some((v) => {

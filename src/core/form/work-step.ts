@@ -2,7 +2,7 @@ import type { Phrase } from '../base/index.ts';
 import type { Caution } from '../inside/index.ts';
 import type { FillingContext } from '../simulate/index.ts';
 
-export type WorkPhase = 'prepare' | 'cut' | 'plates' | 'sew' | 'pole' | 'fill' | 'finish';
+export type WorkPhase = 'prepare' | 'cut' | 'plates' | 'sew' | 'arms' | 'pole' | 'fill' | 'finish';
 
 /** One thing to do, with all that is needed to do it. Lengths mm, masses kg, angles degrees. */
 export interface WorkStep {

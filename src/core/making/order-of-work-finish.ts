@@ -1,185 +1,104 @@
 import { heightOfWaist } from '../assembly/index.ts';
-import type { Phrase } from '../base/index.ts';
-import type { Form, WorkCheck, WorkStep } from '../form/index.ts';
-import { distanceInSpace } from '../math/index.ts';
-import { FILLING_TOLERANCE, type FillZone, type LevelTarget } from '../simulate/index.ts';
-import { fillZones, levelTargets } from './filling-of-form.ts';
+import type { WorkCheck } from '../form/index.ts';
+import type { Op } from '../sewing/index.ts';
+import { levelTargets } from './filling-of-form.ts';
+import { sizeChecks } from './order-of-work-fill.ts';
 import { phrase } from './phrases.ts';
-import { cautionsOf, innerPieces, lengthCheck, step } from './work-parts.ts';
+import { dressed, type Work } from './work-of-form.ts';
+import { cautionsOf, innerPieces, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
 
-/** Plates and pole, filling zone by zone, closing, stand, arms, care. */
-export function finishSteps(form: Form): WorkStep[] {
-  if (!form.inside) return [];
-  const targets = levelTargets(form);
-  const zones = fillZones(form);
-  const hasThroat = form.inside.shape.braces.some(({ kind }) => kind === 'throat');
-  const filling = zones.map((zone, k) => {
-    const needs = k > 0 ? [`fill-${zones[k - 1].id}`] : ['pole'];
-    return fillZone(zone, targets, needs, k === 0, hasThroat);
-  });
-  const armed = form.body.arms.length > 0;
+/** Base plate and lower collar, a day of rest on it, the last openings, stand, lines, arms, care. */
+export function finishSteps(work: Work): PlannedStep[] {
+  const { has } = work;
   return [
-    setPlates(form, armed),
-    putPoleIn(form, targets),
-    ...filling,
-    letRest(targets, filling[filling.length - 1].id),
-    closeBase(form),
-    markLines(form, targets),
-    tryStand(form),
-    ...(armed ? [hangArms(form)] : []),
-    careFor(armed),
+    closeBase(work),
+    letRest(work),
+    closeLids(work),
+    tryStand(work),
+    markLines(work),
+    ...(has.arms ? [hangArms(work)] : []),
+    careFor(work),
   ];
 }
 
-function setPlates(form: Form, armed: boolean): WorkStep {
-  return step(
-    'plates',
-    'pole',
-    phrase('step.plates.title'),
-    [
-      phrase('step.plates.set'),
-      phrase('step.plates.shoulders'),
-      phrase('step.plates.hold'),
-      ...(armed ? [phrase('step.plates.try-arms')] : []),
-    ],
-    {
-      needs: ['sew-closing', 'boards', ...(armed ? ['magnets'] : [])],
-      pieces: innerPieces(form, (id) => /^(neck-|armhole-plate-|shoulder-support-)/.test(id)),
-      checks: [lengthCheck('armhole-cord', phrase('check.armhole-cord'), betweenArmholes(form), 2)],
-      cautions: cautionsOf('blades'),
-    },
-  );
-}
-
-/** From the lowest point of one armhole to that of the other, mm. */
-function betweenArmholes({ shell: { mesh, openings } }: Form): number {
-  const [right, left] = openings
-    .filter(({ id }) => id.startsWith('armhole'))
-    .map(({ vertices }) =>
-      vertices.reduce((a, b) => (mesh.positions[3 * b + 2] < mesh.positions[3 * a + 2] ? b : a)),
-    );
-  return distanceInSpace(mesh.positions, right, left);
-}
-
-function putPoleIn(form: Form, targets: readonly LevelTarget[]): WorkStep {
-  const bust = targets.find(({ id }) => id === 'bust');
-  return step(
-    'pole',
-    'pole',
-    phrase('step.pole.title'),
-    [phrase('step.pole.push'), phrase('step.pole.plumb'), phrase('step.pole.turn')],
-    {
-      needs: ['plates', 'sew-sleeve'],
-      pieces: innerPieces(form, (id) => /^base-plate-[12]$/.test(id)),
-      checks: [
-        lengthCheck('inside', phrase('check.pole-inside'), poleInside(form), 3),
-        ...(bust ? [lengthCheck('bust-height', phrase('check.bust-height'), bust.z, 5)] : []),
-      ],
-      cautions: cautionsOf('tipping', 'lifting'),
-    },
-  );
-}
-
-function poleInside(form: Form): number {
-  const pole = form.inside?.shape.pole;
-  return pole ? pole.zTop - pole.zBottom : 0;
-}
-
-/** How each zone is filled, by the level at its lower end. */
-const HOW: Readonly<Record<string, Phrase>> = {
-  upperChest: phrase('step.fill.shoulders'),
-  bust: phrase('step.fill.upper-chest'),
-  underbust: phrase('step.fill.bust'),
-  waist: phrase('step.fill.midriff'),
-  highHip: phrase('step.fill.waist'),
-  hip: phrase('step.fill.belly'),
-};
-
-function fillZone(
-  zone: FillZone,
-  targets: readonly LevelTarget[],
-  needs: readonly string[],
-  isFirst: boolean,
-  hasThroat: boolean,
-): WorkStep {
-  const mass: WorkCheck = {
-    id: 'mass',
-    name: phrase('check.fill'),
-    unit: 'kg',
-    value: (zone.low + zone.high) / 2,
-    below: (zone.high - zone.low) / 2,
-    above: (zone.high - zone.low) / 2,
-  };
-  // A level is surrounded, and can be judged, when the zones on both sides of it are filled.
-  const level = targets.find(({ id }) => id === zone.upper);
-  const last = zone.lower === undefined;
-  return step(
-    `fill-${zone.id}`,
-    'fill',
-    zone.name,
-    [
-      HOW[zone.lower ?? ''] ?? phrase('step.fill.to-base'),
-      ...(hasThroat && zone.lower === 'upperChest' ? [phrase('step.fill.throat')] : []),
-      phrase('step.fill.in-turn'),
-      phrase('step.fill.stop'),
-    ],
-    {
-      needs,
-      checks: [mass, ...(level ? sizeChecks(level) : [])],
-      cautions: isFirst || last ? cautionsOf('dust', 'fire') : [],
-    },
-  );
-}
-
-function sizeChecks(level: LevelTarget): WorkCheck[] {
-  return (['girth', 'width', 'depth'] as const).map((kind) => {
-    const { below, above } = FILLING_TOLERANCE[kind];
-    const name = phrase('check.size', { level: level.name, kind });
-    return lengthCheck(`${kind}-${level.id}`, name, level[kind], below, above);
-  });
-}
-
-function letRest(targets: readonly LevelTarget[], before: string): WorkStep {
-  return step(
-    'rest',
-    'fill',
-    phrase('step.rest.title'),
-    [phrase('step.rest.measure'), phrase('step.rest.seams')],
-    { needs: [before], checks: targets.flatMap(sizeChecks) },
-  );
-}
-
-function closeBase(form: Form): WorkStep {
-  return step(
+function closeBase(work: Work): PlannedStep {
+  const { form, has } = work;
+  const zones = form.inside?.levels ?? [];
+  const tabs: Op[] = has.tabs ? [{ does: 'fix', part: 'tabs', to: 'base-plate', from: 'outside' }] : [];
+  return plan(
     'close',
     'finish',
     phrase('step.close.title'),
-    [phrase('step.close.lace'), phrase('step.close.top-up')],
+    [
+      phrase('step.close.plate', { hasTabs: has.tabs }),
+      phrase('step.close.collar'),
+      phrase('step.close.lace'),
+    ],
+    [
+      { does: 'insert', part: 'base-plate', through: 'base', over: ['pole', ...(has.tabs ? ['tabs'] : [])] },
+      ...tabs,
+      { does: 'make', part: 'lower-collar', of: [], needs: ['collars', dressed(work, 'base-plate')] },
+      { does: 'join', joint: 'base-edge', how: 'hand' },
+      { does: 'fix', part: 'base-plate', to: 'shell', from: 'outside' },
+      { does: 'gate', gate: 'base', girth: 0 },
+      { does: 'carry', from: 'filling', to: 'base-plate' },
+      { does: 'carry', from: 'base-plate', to: 'lower-collar' },
+      { does: 'carry', from: 'lower-collar', to: 'pole' },
+    ],
     {
-      needs: ['rest', 'boards'],
-      pieces: innerPieces(form, (id) => /^(base-plate-|lid-|tab-)/.test(id)),
-      cautions: cautionsOf('blades', 'lifting'),
+      needs: [zones.length > 0 ? `fill-${lastZone(form)}` : 'pole', 'boards'],
+      pieces: innerPieces(form, (id) => /^(base-plate-|tab-)/.test(id)),
     },
   );
 }
 
-function markLines(form: Form, targets: readonly LevelTarget[]): WorkStep {
-  const waist = heightOfWaist(form.project, form.body);
-  return step(
-    'tapes',
+function lastZone(form: Work['form']): string {
+  const [lowest] = (form.inside?.levels ?? []).toSorted((a, b) => a.z - b.z);
+  return `${lowest.id}-base`;
+}
+
+function letRest({ form }: Work): PlannedStep {
+  const targets = levelTargets(form);
+  return plan(
+    'rest',
     'finish',
-    phrase('step.tapes.title'),
-    [phrase('step.tapes.mark'), phrase('step.tapes.cover')],
-    {
-      needs: ['close'],
-      checks: targets.map(({ id, name: level, z }) =>
-        lengthCheck(`height-${id}`, phrase('check.above-floor', { level }), waist + z, 5),
-      ),
-    },
+    phrase('step.rest.title'),
+    [phrase('step.rest.stand'), phrase('step.rest.measure'), phrase('step.rest.seams')],
+    [
+      { does: 'danger', of: 'lifting' },
+      { does: 'danger', of: 'tipping' },
+      { does: 'danger', of: 'fire' },
+      { does: 'put-on', part: 'foot', end: 'pole/base' },
+      { does: 'carry', from: 'pole', to: 'foot' },
+      { does: 'carry', from: 'foot', to: 'floor' },
+      ...targets.map(({ id }): Op => ({ does: 'read', fact: `rested-${id}`, how: 'round', level: id })),
+    ],
+    { needs: ['close'], checks: targets.flatMap(sizeChecks), cautions: cautionsOf('lifting') },
   );
 }
 
-function tryStand(form: Form): WorkStep {
+function closeLids({ form }: Work): PlannedStep {
+  const lids = innerPieces(form, (id) => id.startsWith('lid-'));
+  return plan(
+    'lids',
+    'finish',
+    phrase('step.lids.title'),
+    [
+      phrase('step.lids.top-up'),
+      phrase('step.lids.gaps'),
+      ...(lids.length > 0 ? [phrase('step.lids.lids')] : []),
+      phrase('step.lids.lace'),
+    ],
+    [
+      { does: 'gate', gate: 'gap-right', girth: 0 },
+      { does: 'gate', gate: 'gap-left', girth: 0 },
+      ...lids.map(({ id }): Op => ({ does: 'fix', part: id, to: 'base-plate', from: 'outside' })),
+    ],
+    { needs: ['rest'], pieces: lids },
+  );
+}
+
+function tryStand({ form }: Work): PlannedStep {
   const stand = form.inside?.stand;
   const checks: WorkCheck[] = stand
     ? [
@@ -201,36 +120,80 @@ function tryStand(form: Form): WorkStep {
         },
       ]
     : [];
-  return step(
+  return plan(
     'stand',
     'finish',
     phrase('step.stand.title'),
-    [phrase('step.stand.tilt'), phrase('step.stand.write')],
-    { needs: ['tapes'], checks, cautions: cautionsOf('tipping', 'lifting', 'rigging') },
+    [
+      phrase('step.stand.pin'),
+      phrase('step.stand.tilt'),
+      phrase('step.stand.castors'),
+      phrase('step.stand.write'),
+    ],
+    [
+      { does: 'danger', of: 'rigging' },
+      { does: 'make', part: 'pin', of: [], needs: ['lower-collar'] },
+    ],
+    { needs: ['lids'], checks },
   );
 }
 
-function hangArms({ project }: Form): WorkStep {
-  const state = project.body.arms;
-  return step(
+function markLines({ form }: Work): PlannedStep {
+  const waist = heightOfWaist(form.project, form.body);
+  const targets = levelTargets(form);
+  return plan(
+    'tapes',
+    'finish',
+    phrase('step.tapes.title'),
+    [
+      phrase('step.tapes.height'),
+      ...(form.project.inside.waistHeight === undefined ? [phrase('step.tapes.assumed')] : []),
+      phrase('step.tapes.mark'),
+      phrase('step.tapes.cover'),
+    ],
+    [{ does: 'read', fact: 'heights', how: 'stiff' }],
+    {
+      needs: ['stand'],
+      checks: targets.map(({ id, name: level, z }) =>
+        lengthCheck(`height-${id}`, phrase('check.above-floor', { level }), waist + z, 5),
+      ),
+    },
+  );
+}
+
+function hangArms({ input }: Work): PlannedStep {
+  const arms = input.regions.filter(({ id }) => id.startsWith('arm-')).map(({ id }) => `whole-${id}`);
+  return plan(
     'arms',
     'finish',
     phrase('step.arms.title'),
+    [phrase('step.arms.hang'), phrase('step.arms.peg')],
     [
-      ...(state ? [phrase('step.arms.measured', { state })] : []),
-      phrase('step.arms.fill'),
-      phrase('step.arms.peg'),
+      { does: 'danger', of: 'magnets' },
+      {
+        does: 'make',
+        part: 'arms-on',
+        of: [],
+        facts: ['polarity'],
+        needs: arms,
+      },
     ],
-    { needs: ['sew-arms', 'magnets', 'stand'], cautions: cautionsOf('magnets') },
+    { needs: ['fill-arms', 'stand'] },
   );
 }
 
-function careFor(armed: boolean): WorkStep {
-  return step(
+function careFor({ has }: Work): PlannedStep {
+  return plan(
     'care',
     'finish',
     phrase('step.care.title'),
-    [phrase('step.care.measure'), phrase('step.care.place')],
-    { needs: [armed ? 'arms' : 'stand'], cautions: cautionsOf('fire') },
+    [
+      phrase('step.care.measure'),
+      phrase('step.care.place'),
+      phrase('step.care.repair'),
+      phrase('step.care.apart', { hasMagnets: has.arms }),
+    ],
+    [],
+    { needs: [has.arms ? 'arms' : 'tapes'] },
   );
 }

@@ -1,9 +1,11 @@
 import type { Phrase } from '../base/index.ts';
-import type { Form, WorkStep } from '../form/index.ts';
+import type { Form, WorkCheck } from '../form/index.ts';
 import type { PlateRim } from '../inside/index.ts';
 import { measurePolyline } from '../math/index.ts';
+import type { Op } from '../sewing/index.ts';
 import { phrase } from './phrases.ts';
-import { cautionsOf, edgeOfOpening, innerPieces, lengthCheck, step } from './work-parts.ts';
+import type { Work } from './work-of-form.ts';
+import { cautionsOf, edgeOfOpening, innerPieces, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
 
 const PLATES = [
   { opening: 'base', plate: 'base-plate-1' },
@@ -12,41 +14,70 @@ const PLATES = [
   { opening: 'armholeLeft', plate: 'armhole-plate-left-1' },
 ] as const;
 
-/** Plates, blocks and magnets, where there are any. */
-export function plateSteps(form: Form): WorkStep[] {
-  return form.inside ? [cutPlates(form), ...tryMagnets(form)] : [];
+/** Boards to the edges as they were sewn, magnets while the boards are bare, covers. */
+export function plateSteps(work: Work): PlannedStep[] {
+  if (!work.has.plates) return [];
+  const covers = work.form.inside?.pieces.some(({ material }) => material === 'covers') ?? false;
+  return [
+    cutBoards(work),
+    ...(work.has.arms ? [seatMagnets(work)] : []),
+    ...(covers ? [coverPlates(work)] : []),
+  ];
 }
 
-function cutPlates(form: Form): WorkStep {
-  const pieces = form.inside?.pieces ?? [];
-  const checks = PLATES.flatMap(({ opening, plate }) => {
-    const board = pieces.find(({ id }) => id === plate);
-    if (!board) return [];
-    const round = measurePolyline(board.cutLine, true);
-    const edge = edgeOfOpening(form, opening);
-    return [
-      lengthCheck(`plate-${opening}`, phrase('check.round-plate', { plate: opening }), round, 1, 3),
-      lengthCheck(`edge-${opening}`, phrase('check.edge-of-opening', { plate: opening }), edge, 2),
-    ];
-  });
-  return step(
+/** Boards of two layers, by the name both share. */
+function layeredBoards(form: Form): string[] {
+  return innerPieces(form, (id, material) => material === 'card' && id.endsWith('-1')).map(({ id }) =>
+    id.slice(0, -2),
+  );
+}
+
+function cutBoards({ form, has }: Work): PlannedStep {
+  const pieces = innerPieces(form, (_, material) => ['card', 'foam'].includes(material));
+  const layered = layeredBoards(form);
+  const block = pieces.filter(({ id }) => id.startsWith('neck-block')).map(({ id }) => id);
+  return plan(
     // Saved files know the step by this name.
     'boards',
     'plates',
     phrase('step.boards.title'),
     [
+      phrase('step.boards.compare'),
       phrase('step.boards.glue'),
       phrase('step.boards.pole'),
+      ...(has.block ? [phrase('step.boards.block')] : []),
       ...(form.inside?.rims ?? []).map(phraseOfRim),
-      phrase('step.boards.cover'),
+    ],
+    [
+      { does: 'danger', of: 'glue' },
+      { does: 'danger', of: 'blades' },
+      ...pieces.map(({ id }): Op => ({ does: 'make', part: id, of: [], facts: ['opening-edges'] })),
+      ...layered.map((id): Op => ({ does: 'make', part: id, of: [`${id}-1`, `${id}-2`] })),
+      ...(block.length > 0
+        ? [{ does: 'make', part: 'neck-block', of: block, needs: ['pole'] } as const]
+        : []),
     ],
     {
-      needs: ['print', 'use'],
-      pieces: innerPieces(form, (_, material) => ['card', 'foam', 'covers'].includes(material)),
-      checks,
-      cautions: cautionsOf('blades', 'glue', 'dust'),
+      needs: ['turn-out', 'use'],
+      pieces,
+      checks: boardChecks(form),
+      cautions: cautionsOf('glue'),
     },
   );
+}
+
+function boardChecks(form: Form): WorkCheck[] {
+  const pieces = form.inside?.pieces ?? [];
+  return PLATES.flatMap(({ opening, plate }) => {
+    const board = pieces.find(({ id }) => id === plate);
+    if (!board) return [];
+    const round = measurePolyline(board.cutLine, true);
+    const edge = edgeOfOpening(form, opening);
+    return [
+      lengthCheck(`edge-${opening}`, phrase('check.edge-of-opening', { plate: opening }), edge, 2),
+      lengthCheck(`plate-${opening}`, phrase('check.round-plate', { plate: opening }), round, 1, 3),
+    ];
+  });
 }
 
 /** What to do about a wall that is not square to its plate. */
@@ -54,19 +85,62 @@ function phraseOfRim({ kind, ...rim }: PlateRim): Phrase {
   return phrase(kind === 'bevel' ? 'step.boards.shell-narrows' : 'step.boards.shell-widens', rim);
 }
 
-function tryMagnets(form: Form): WorkStep[] {
-  if (form.body.arms.length === 0) return [];
-  return [
-    step(
-      'magnets',
-      'plates',
-      phrase('step.magnets.title'),
-      [phrase('step.magnets.mark'), phrase('step.magnets.try')],
-      {
-        needs: ['boards'],
-        pieces: innerPieces(form, (id) => /^(armhole|arm)-plate-/.test(id)),
-        cautions: cautionsOf('magnets', 'glue'),
-      },
-    ),
-  ];
+/** Ids of boards that hold magnets. */
+function magnetPlates(form: Form): string[] {
+  return layeredBoards(form).filter((id) => /^(armhole|arm|cushion)-plate-/.test(id));
+}
+
+function seatMagnets({ form, has }: Work): PlannedStep {
+  const plates = magnetPlates(form);
+  return plan(
+    'magnets',
+    'plates',
+    phrase('step.magnets.title'),
+    [
+      phrase('step.magnets.mark'),
+      phrase('step.magnets.try', { hasCushions: has.cushions }),
+      phrase('step.magnets.seat'),
+    ],
+    [
+      { does: 'danger', of: 'magnets' },
+      { does: 'make', part: 'magnets', of: [], needs: plates },
+      { does: 'read', fact: 'polarity', how: 'stiff' },
+    ],
+    {
+      needs: ['boards'],
+      pieces: innerPieces(form, (id) => /^(armhole|arm|cushion)-plate-.*-1$/.test(id)),
+      checks: [
+        {
+          id: 'magnets',
+          name: phrase('check.magnets'),
+          unit: 'pieces',
+          value: 2 * plates.length,
+          below: 0,
+          above: 0,
+        },
+      ],
+      cautions: cautionsOf('magnets'),
+    },
+  );
+}
+
+function coverPlates({ form, has }: Work): PlannedStep {
+  const withMagnets = new Set(magnetPlates(form));
+  const covers = innerPieces(form, (id, material) => material === 'covers' && !id.startsWith('cushion'));
+  return plan(
+    'covers',
+    'plates',
+    phrase('step.covers.title'),
+    [
+      phrase('step.covers.stretch'),
+      phrase('step.covers.holes'),
+      ...(has.tabs ? [phrase('step.covers.slots')] : []),
+    ],
+    covers.map(({ id }): Op => {
+      const board = id.replace(/-cover$/, '');
+      const needs = withMagnets.has(board) && has.arms ? ['magnets'] : [];
+      return { does: 'make', part: `${board}-covered`, of: [board, id], needs };
+    }),
+    { needs: [has.arms ? 'magnets' : 'boards'], pieces: covers },
+  );
 }

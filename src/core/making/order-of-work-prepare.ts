@@ -1,33 +1,119 @@
 import { readCutting } from '../assembly/index.ts';
-import { type Phrase, verbatim } from '../base/index.ts';
-import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
-import { instructionsOfTestTube, measuredGrowthOf, sewnGirthOfTestTube } from '../inside/index.ts';
+import { type Phrase, verbatim, withUsual } from '../base/index.ts';
+import type { Form, WorkCheck } from '../form/index.ts';
+import {
+  INSIDE_OPTIONS,
+  instructionsOfTestTube,
+  measuredGrowthOf,
+  sewnGirthOfTestTube,
+} from '../inside/index.ts';
 import { barsOfCover, findPaper, PRINT_OPTIONS, planTiles } from '../sheet/index.ts';
-import { plateSteps } from './order-of-work-plates.ts';
 import { phrase } from './phrases.ts';
+import type { Work } from './work-of-form.ts';
 import {
   cautionsOf,
+  edgeOfOpening,
   innerPieces,
-  innerSeams,
   lengthCheck,
-  nameOfLevel,
+  type PlannedStep,
   panelsOf,
-  step,
+  pick,
+  plan,
 } from './work-parts.ts';
 
-/** From the test of the cloth, which changes all panels, to the plates that close the form. */
-export function prepareSteps(form: Form): WorkStep[] {
+/** Drawn on cloth before fusing, mm. */
+const SQUARE = 400;
+/** Depth pinned off at one seam, for the example of the trial shell, mm. */
+const PINNED = 6;
+
+/** From what the form is for to pieces that are cut and marked. */
+export function prepareSteps(work: Work): PlannedStep[] {
+  const { form, has } = work;
   return [
-    ...(form.inside ? [tryCloth(form)] : []),
-    decideUse(form),
+    decideUse(work),
     measureTwice(form),
-    printFirstPage(form),
+    prepareCloth(has.arms),
+    ...(has.inside ? [tryCloth(work)] : []),
+    printFirstPage(work),
     tryShell(form),
-    prepareCloth(),
-    cutCloth(form),
+    cutCloth(work),
     markPieces(form),
-    ...plateSteps(form),
   ];
+}
+
+function decideUse({ form: { inside, project } }: Work): PlannedStep {
+  const { garmentMass } = withUsual(INSIDE_OPTIONS, project.inside);
+  const checks: WorkCheck[] = inside
+    ? [
+        lengthCheck('tube', phrase('check.tube'), 2 * inside.shape.pole.radius, 0.5),
+        {
+          id: 'tip',
+          name: phrase('check.loaded-tilt', { mass: garmentMass }),
+          unit: 'degrees',
+          value: inside.stand.tipAngleDeg,
+          below: null,
+          above: null,
+        },
+      ]
+    : [];
+  return plan(
+    'use',
+    'prepare',
+    phrase('step.use.title'),
+    [
+      phrase('step.use.settle'),
+      ...(inside ? [phrase('step.use.pole'), phrase('step.use.load'), phrase('step.use.height')] : []),
+    ],
+    [
+      { does: 'make', part: 'pole', of: [] },
+      { does: 'make', part: 'foot', of: [] },
+      { does: 'make', part: 'collars', of: [] },
+      { does: 'read', fact: 'pole-diameter', how: 'stiff' },
+    ],
+    { checks, cautions: cautionsOf('tipping', 'rigging') },
+  );
+}
+
+function measureTwice(form: Form): PlannedStep {
+  const count = (status: string): number => form.report.tapes.filter((tape) => tape.status === status).length;
+  const tally = (id: 'conflicts' | 'estimates', value: number): WorkCheck => {
+    return { id, name: phrase(`check.${id}`), unit: 'pieces', value, below: null, above: null };
+  };
+  return plan(
+    'measure',
+    'prepare',
+    phrase('step.measure.title'),
+    [phrase('step.measure.how'), phrase('step.measure.compare')],
+    [{ does: 'read', fact: 'measures', how: 'person' }],
+    {
+      needs: ['use'],
+      checks: [tally('conflicts', count('conflict')), tally('estimates', count('estimated'))],
+    },
+  );
+}
+
+function prepareCloth(hasArms: boolean): PlannedStep {
+  return plan(
+    'cloth',
+    'prepare',
+    phrase('step.cloth.title'),
+    [
+      phrase('step.cloth.wash'),
+      phrase('step.cloth.which', { hasArms }),
+      phrase('step.cloth.fuse'),
+      phrase('step.cloth.square', { side: SQUARE }),
+    ],
+    [
+      { does: 'danger', of: 'iron' },
+      { does: 'make', part: 'cloth', of: [] },
+      { does: 'read', fact: 'shrinkage', how: 'paper' },
+    ],
+    {
+      needs: ['measure'],
+      checks: [lengthCheck('square', phrase('check.fused-square'), SQUARE, 1)],
+      cautions: cautionsOf('iron'),
+    },
+  );
 }
 
 /** What of the cloth the panels are cut for. */
@@ -41,22 +127,36 @@ function tellOfGrowth({ report: { filled } }: Form, growth: number | undefined):
 }
 
 /** Sews, fills and measures a tube of the cloth: what it grows by is taken off the panels. */
-function tryCloth(form: Form): WorkStep {
+function tryCloth({ form, seams: all }: Work): PlannedStep {
   const { inside: options } = form.project;
   const growth = measuredGrowthOf(options);
-  const seams = seamsOfTube(form);
+  const seams = pick(all, ['test-tube-closing', 'test-tube-bottom', 'test-tube-top']);
   const [closing, end] = seams.map(({ letter }) => letter);
-  return step(
+  const pieces = innerPieces(form, (_, material) => material === 'test-tube');
+  const [height, girth] = seams.map(({ lengths }) => lengths[0]);
+  // A cylinder, mm³ to litres.
+  const litres = (girth ** 2 * height) / (4 * Math.PI) / 1e6;
+  return plan(
     'test-tube',
     'prepare',
     phrase('step.test-tube.title'),
     [
       phrase('step.test-tube.why'),
       ...instructionsOfTestTube(closing, end, options.clothThickness),
+      phrase('step.test-tube.weigh', { litres }),
       tellOfGrowth(form, growth),
     ],
+    [
+      { does: 'danger', of: 'blades' },
+      { does: 'danger', of: 'dust' },
+      ...pieces.map(({ id }) => ({ does: 'make', part: id, of: [], needs: ['cloth'] }) as const),
+      ...seams.map(({ id }) => ({ does: 'join', joint: id, how: 'plain' }) as const),
+      { does: 'read', fact: 'growth', how: 'stiff', facts: ['shrinkage'] },
+      { does: 'read', fact: 'density', how: 'stiff', facts: ['shrinkage'] },
+    ],
     {
-      pieces: innerPieces(form, (_, material) => material === 'test-tube'),
+      needs: ['cloth'],
+      pieces,
       seams,
       checks: [
         lengthCheck(
@@ -67,86 +167,26 @@ function tryCloth(form: Form): WorkStep {
           null,
         ),
       ],
-      cautions: cautionsOf('blades', 'iron', 'dust'),
+      cautions: cautionsOf('blades', 'dust'),
     },
   );
 }
 
-/** The closing seam, then both ends, each with the lengths of its two sides. */
-function seamsOfTube(form: Form): WorkSeam[] {
-  const edges = innerSeams(form, (id) => id.startsWith('test-tube-'));
-  return (['closing', 'bottom', 'top'] as const).flatMap((at): WorkSeam[] => {
-    const own = edges.filter(({ id }) => id.endsWith(`/test-tube-${at}`));
-    if (own.length === 0) return [];
-    const { pieceId: _, ...seam } = own[0];
-    const isClosing = at === 'closing';
-    // A disc's rim comes in two edges.
-    const sumOf = (piece: string): number =>
-      own.filter(({ pieceId }) => pieceId === piece).reduce((sum, { lengths }) => sum + lengths[0], 0);
-    const lengths = isClosing
-      ? own.map(({ lengths }) => lengths[0])
-      : ['test-tube', `test-tube-${at}`].map(sumOf);
-    return [
-      { ...seam, id: `test-tube-${at}`, name: phrase('seam.test-tube', { at }), lengths, isFlat: false },
-    ];
-  });
-}
-
-function decideUse(form: Form): WorkStep {
-  const { inside } = form;
-  const checks: WorkCheck[] = inside
-    ? [
-        lengthCheck('tube', phrase('check.tube'), 2 * inside.shape.pole.radius, 0.5),
-        {
-          id: 'tip',
-          name: phrase('check.loaded-tilt'),
-          unit: 'degrees',
-          value: inside.stand.tipAngleDeg,
-          below: null,
-          above: null,
-        },
-      ]
-    : [];
-  return step(
-    'use',
-    'prepare',
-    phrase('step.use.title'),
-    [phrase('step.use.settle'), phrase('step.use.pole')],
-    { checks, cautions: cautionsOf('tipping', 'fire', 'rigging') },
-  );
-}
-
-function measureTwice(form: Form): WorkStep {
-  const count = (status: string): number => form.report.tapes.filter((tape) => tape.status === status).length;
-  const tally = (id: 'conflicts' | 'estimates', value: number): WorkCheck => {
-    return { id, name: phrase(`check.${id}`), unit: 'pieces', value, below: null, above: null };
-  };
-  return step(
-    'measure',
-    'prepare',
-    phrase('step.measure.title'),
-    [phrase('step.measure.how'), phrase('step.measure.compare')],
-    {
-      needs: ['use'],
-      checks: [tally('conflicts', count('conflict')), tally('estimates', count('estimated'))],
-    },
-  );
-}
-
-function printFirstPage(form: Form): WorkStep {
+function printFirstPage({ form, has }: Work): PlannedStep {
   const cutting = readCutting(form.project.cutting);
   const papers = cutting.ok ? cutting.value.papers : undefined;
   const paper = papers?.[0] ?? PRINT_OPTIONS.paper.usual;
   const grid = planTiles({ ...(cutting.ok ? cutting.value.print : {}), paper });
   const bars = grid.ok ? barsOfCover(grid.value, grid.value.isRoll ? 297 : grid.value.pageHeight) : undefined;
   const name = findPaper(paper)?.name ?? verbatim(paper);
-  return step(
+  return plan(
     'print',
     'prepare',
     phrase('step.print.title'),
     [phrase('step.print.cover', { paper: name }), phrase('step.print.rest')],
+    [{ does: 'read', fact: 'bars', how: 'paper', facts: ['measures'] }],
     {
-      needs: [...(form.inside ? ['test-tube'] : []), 'measure'],
+      needs: [...(has.inside ? ['test-tube'] : []), 'measure'],
       checks: bars
         ? [
             lengthCheck('bar-across', phrase('check.bar', { way: 'across' }), bars.across, 0.5),
@@ -154,17 +194,35 @@ function printFirstPage(form: Form): WorkStep {
             lengthCheck('square', phrase('check.sides-of-square'), 100, 0.5),
           ]
         : [],
-      cautions: cautionsOf('blades'),
+      // Without a test tube these are the first blades.
+      cautions: has.inside ? [] : cautionsOf('blades'),
     },
   );
 }
 
-function tryShell(form: Form): WorkStep {
-  return step(
+/** Open at the back from the base through the neck, so that no head has to pass; cut as the body is, nothing taken off for filling. */
+function tryShell(form: Form): PlannedStep {
+  const neck = edgeOfOpening(form, 'neck');
+  const heights = form.body.levels.map(({ z }) => z);
+  const opened = neck + 2 * (Math.max(...heights) - Math.min(...heights));
+  const girthOf = (id: keyof typeof form.body.sections): number => form.body.sections[id].girth;
+  const waist = girthOf('waist');
+  return plan(
     'trial',
     'prepare',
     phrase('step.trial.title'),
-    [phrase('step.trial.sew'), phrase('step.trial.judge')],
+    [
+      phrase('step.trial.cut'),
+      phrase('step.trial.sew', { neck }),
+      phrase('step.trial.put-on'),
+      phrase('step.trial.judge', { pinned: PINNED, waist, changed: waist - 2 * PINNED }),
+    ],
+    [
+      { does: 'danger', of: 'blades' },
+      { does: 'make', part: 'trial-shell', of: [], facts: ['bars'] },
+      { does: 'wear', part: 'trial-shell', through: opened, growth: false },
+      { does: 'read', fact: 'trial', how: 'person' },
+    ],
     {
       needs: ['print'],
       isOptional: true,
@@ -172,33 +230,14 @@ function tryShell(form: Form): WorkStep {
         form,
         form.shell.panels.map(({ id }) => id),
       ),
-      checks: form.report.levels.map(({ id, lengthFlat }) =>
-        lengthCheck(
-          `girth-${id}`,
-          phrase('check.all-round', { level: nameOfLevel(form, id) }),
-          lengthFlat,
-          5,
-        ),
+      checks: form.body.levels.map(({ id, name: level }) =>
+        lengthCheck(`girth-${id}`, phrase('check.all-round', { level }), girthOf(id), 5),
       ),
     },
   );
 }
 
-function prepareCloth(): WorkStep {
-  return step(
-    'cloth',
-    'cut',
-    phrase('step.cloth.title'),
-    [phrase('step.cloth.wash'), phrase('step.cloth.fuse'), phrase('step.cloth.square')],
-    {
-      needs: ['print'],
-      checks: [lengthCheck('square', phrase('check.fused-square'), 200, 1)],
-      cautions: cautionsOf('iron'),
-    },
-  );
-}
-
-function cutCloth(form: Form): WorkStep {
+function cutCloth({ form, has }: Work): PlannedStep {
   const cloth = innerPieces(form, (_, material) => ['webs', 'covers', 'arms'].includes(material));
   const pieces = [...form.pieces.map(({ id, name }) => ({ id, name })), ...cloth];
   const count = (id: string, name: Phrase, value: number): WorkCheck => {
@@ -208,29 +247,44 @@ function cutCloth(form: Form): WorkStep {
     const own = form.pieces.filter((piece) => piece.side === side);
     return count(side, phrase('check.panels-marked', { side }), own.length);
   };
-  return step('cut', 'cut', phrase('step.cut.title'), [phrase('step.cut.lay'), phrase('step.cut.cut')], {
-    needs: ['cloth'],
-    pieces,
-    checks: [count('all', phrase('check.pieces'), pieces.length), countMarked('right'), countMarked('left')],
-    cautions: cautionsOf('blades'),
-  });
+  const facts = ['measures', 'shrinkage', 'bars', ...(has.inside ? ['growth'] : [])];
+  return plan(
+    'cut',
+    'cut',
+    phrase('step.cut.title'),
+    [phrase('step.cut.lay'), phrase('step.cut.cut')],
+    [
+      { does: 'danger', of: 'blades' },
+      ...pieces.map(({ id }) => ({ does: 'make', part: id, of: [], needs: ['cloth'], facts }) as const),
+    ],
+    {
+      needs: ['cloth', 'print'],
+      pieces,
+      checks: [
+        count('all', phrase('check.pieces'), pieces.length),
+        countMarked('right'),
+        countMarked('left'),
+      ],
+    },
+  );
 }
 
-function markPieces(form: Form): WorkStep {
-  const curved = form.shell.panels.filter(({ edges }) =>
-    edges.some(({ kind, id }) => kind === 'opening' && id !== 'base'),
+function markPieces(form: Form): PlannedStep {
+  const panels = panelsOf(
+    form,
+    form.shell.panels.map(({ id }) => id),
   );
-  return step(
+  return plan(
     'mark',
     'cut',
     phrase('step.mark.title'),
-    [phrase('step.mark.mark'), phrase('step.mark.hold'), phrase('step.mark.compare')],
-    {
-      needs: ['cut'],
-      pieces: panelsOf(
-        form,
-        curved.map(({ id }) => id),
-      ),
-    },
+    [
+      phrase('step.mark.mark'),
+      phrase('step.mark.through'),
+      phrase('step.mark.hold'),
+      phrase('step.mark.compare'),
+    ],
+    [{ does: 'make', part: 'marks', of: [], needs: panels.map(({ id }) => id) }],
+    { needs: ['cut'], pieces: panels },
   );
 }

@@ -1,14 +1,66 @@
+import type { Phrase } from '../base/index.ts';
 import type { Form, WorkStep } from '../form/index.ts';
+import { checkOrder, type OrderFault, type ProvenStep } from '../sewing/index.ts';
+import { namesOfWork } from './names-of-work.ts';
+import { armSteps } from './order-of-work-arms.ts';
+import type { ClosingWay } from './order-of-work-close.ts';
+import { fillSteps } from './order-of-work-fill.ts';
 import { finishSteps } from './order-of-work-finish.ts';
+import { plateSteps } from './order-of-work-plates.ts';
 import { prepareSteps } from './order-of-work-prepare.ts';
+import { setSteps } from './order-of-work-set.ts';
 import { sewSteps } from './order-of-work-sew.ts';
+import { type Work, workOfForm } from './work-of-form.ts';
+import type { PlannedStep } from './work-parts.ts';
+
+/** An order of work, and what the proof found against it. */
+export interface ProvenOrder {
+  readonly work: Work;
+  readonly planned: readonly PlannedStep[];
+  /** How faults name what they are about. */
+  readonly names: Readonly<Record<string, Phrase>>;
+  readonly faults: readonly OrderFault[];
+}
 
 /**
- * Everything to do from the tape to the finished form, in an order in which nothing needs what comes later, with the pieces,
- * seams and numbers of this form. Front and back are sewn flat, inner parts go in while the shell is open, the sides close
- * it (see `orderSeams`); plates and pole before filling. A form without inner parts (a draft) has the steps of the shell
- * only. Cost: about that of measuring every flat seam once.
+ * Everything to do from the tape to the finished form, with the pieces, seams and numbers of this form, in an order that is proven
+ * by sewing it in thought (`checkOrder`): sides and shoulders on an empty shell that is open behind, inner parts near its
+ * free edges, the centre back last. That is packed where the cell beside it takes everything else, and laddered from
+ * outside where it does not; the first way without a fault is taken. A form without inner parts (a draft) has the steps of
+ * the shell only. Cost: that of measuring every flat seam once, and of the proof.
  */
-export function orderOfWork(form: Form): WorkStep[] {
-  return [...prepareSteps(form), ...sewSteps(form), ...finishSteps(form)];
+export function orderOfWork(form: Form): ProvenOrder {
+  const work = workOfForm(form);
+  const packed = proveOrder(work, planSteps(work, 'packed'));
+  if (packed.faults.length === 0) return packed;
+  const laddered = proveOrder(work, planSteps(work, 'ladder'));
+  return laddered.faults.length < packed.faults.length ? laddered : packed;
+}
+
+/** All steps, the shell closed in the given way. */
+export function planSteps(work: Work, way: ClosingWay): PlannedStep[] {
+  const { has } = work;
+  const inside = has.inside
+    ? [...plateSteps(work), ...armSteps(work), ...setSteps(work), ...fillSteps(work), ...finishSteps(work)]
+    : [];
+  return [...prepareSteps(work), ...sewSteps(work, way), ...inside];
+}
+
+/** Sews the steps in thought. */
+export function proveOrder(work: Work, planned: readonly PlannedStep[]): ProvenOrder {
+  const names = namesOfWork(work);
+  return { work, planned, names, faults: checkOrder(work.input, planned.map(provenStep), names) };
+}
+
+export function provenStep({ step, ops }: PlannedStep): ProvenStep {
+  return {
+    id: step.id,
+    ops,
+    cautions: step.cautions.map(({ id }) => id),
+    listed: step.seams.map(({ id }) => id),
+  };
+}
+
+export function stepsOf({ planned }: ProvenOrder): WorkStep[] {
+  return planned.map(({ step }) => step);
 }

@@ -6,106 +6,187 @@ import type { ReadingKind } from '../simulate/index.ts';
 
 type Half = 'front' | 'back';
 
-/** From the test of the cloth to the marked pieces. */
+/** From what the form is for to the marked pieces. */
 interface PrepareSteps {
+  readonly 'step.use.title': NoValues;
+  readonly 'step.use.settle': NoValues;
+  readonly 'step.use.pole': NoValues;
+  readonly 'step.use.load': NoValues;
+  readonly 'step.use.height': NoValues;
+  readonly 'step.measure.title': NoValues;
+  readonly 'step.measure.how': NoValues;
+  readonly 'step.measure.compare': NoValues;
+  readonly 'step.cloth.title': NoValues;
+  readonly 'step.cloth.wash': NoValues;
+  readonly 'step.cloth.which': { readonly hasArms: boolean };
+  readonly 'step.cloth.fuse': NoValues;
+  /** mm. */
+  readonly 'step.cloth.square': { readonly side: number };
   readonly 'step.test-tube.title': NoValues;
   readonly 'step.test-tube.why': NoValues;
+  readonly 'step.test-tube.weigh': { readonly litres: number };
   readonly 'step.test-tube.nothing-typed': NoValues;
   /** A fraction. */
   readonly 'step.test-tube.taken-off': { readonly growth: number };
   readonly 'step.test-tube.reckoned': { readonly growth: number };
   /** By how much girths may come out smaller or larger, mm. */
   readonly 'step.test-tube.usual-cloth': { readonly below: number; readonly above: number };
-  readonly 'step.use.title': NoValues;
-  readonly 'step.use.settle': NoValues;
-  readonly 'step.use.pole': NoValues;
-  readonly 'step.measure.title': NoValues;
-  readonly 'step.measure.how': NoValues;
-  readonly 'step.measure.compare': NoValues;
   readonly 'step.print.title': NoValues;
   readonly 'step.print.cover': { readonly paper: Phrase };
   readonly 'step.print.rest': NoValues;
   readonly 'step.trial.title': NoValues;
-  readonly 'step.trial.sew': NoValues;
-  readonly 'step.trial.judge': NoValues;
-  readonly 'step.cloth.title': NoValues;
-  readonly 'step.cloth.wash': NoValues;
-  readonly 'step.cloth.fuse': NoValues;
-  readonly 'step.cloth.square': NoValues;
+  readonly 'step.trial.cut': NoValues;
+  /** Round the finished neck, mm. */
+  readonly 'step.trial.sew': { readonly neck: number };
+  readonly 'step.trial.put-on': NoValues;
+  /** An example: depth pinned off at one seam, the waist's girth and what it becomes, mm. */
+  readonly 'step.trial.judge': { readonly pinned: number; readonly waist: number; readonly changed: number };
   readonly 'step.cut.title': NoValues;
   readonly 'step.cut.lay': NoValues;
   readonly 'step.cut.cut': NoValues;
   readonly 'step.mark.title': NoValues;
   readonly 'step.mark.mark': NoValues;
+  readonly 'step.mark.through': NoValues;
   readonly 'step.mark.hold': NoValues;
   readonly 'step.mark.compare': NoValues;
 }
+
+interface SewSteps {
+  /** Stitch, second row and pressing, the same for every seam of the shell. */
+  readonly 'step.sew.stitch': NoValues;
+  readonly 'step.half.title': { readonly half: Half; readonly isApart: boolean };
+  readonly 'step.half.apart': NoValues;
+  readonly 'step.half.level-seams-first': NoValues;
+  readonly 'step.half.outwards': NoValues;
+  readonly 'step.half.pin': NoValues;
+  readonly 'step.sleeve.title': NoValues;
+  readonly 'step.sleeve.hem': { readonly hasStraps: boolean };
+  readonly 'step.sleeve.stitch': { readonly hasStraps: boolean };
+  readonly 'step.sleeve.throat': NoValues;
+  readonly 'step.sleeve.close': NoValues;
+  readonly 'step.sleeve.tabs': { readonly count: number };
+  readonly 'step.sleeve.try': NoValues;
+  readonly 'step.inner.title': { readonly half: Half; readonly hasStraps: boolean };
+  readonly 'step.inner.lay-front': NoValues;
+  readonly 'step.inner.to-front': NoValues;
+  readonly 'step.inner.throat': NoValues;
+  readonly 'step.inner.straps': NoValues;
+  /** From the web's line to the free edge, mm. */
+  readonly 'step.inner.to-back': {
+    readonly far: number;
+    readonly isRolled: boolean;
+    readonly hasStraps: boolean;
+  };
+  readonly 'step.inner.no-twist': NoValues;
+  readonly 'step.shoulder.title': NoValues;
+  readonly 'step.shoulder.outwards': NoValues;
+  readonly 'step.neck.title': NoValues;
+  readonly 'step.neck.pin': NoValues;
+  readonly 'step.neck.open': { readonly isOpen: boolean };
+  readonly 'step.side.title': NoValues;
+  readonly 'step.side.adjust': NoValues;
+  readonly 'step.side.sew': NoValues;
+  readonly 'step.side.packed': NoValues;
+  readonly 'step.side.ladder': NoValues;
+}
+
+/** Round the cell that is turned, and round everything else rolled up, mm; how many times the one is the other. */
+interface Packing {
+  readonly mouth: number;
+  readonly pack: number;
+  readonly ratio: number;
+}
+
+interface ClosingSteps {
+  readonly 'step.closing.title': { readonly isBehind: boolean; readonly isLaddered: boolean };
+  readonly 'step.closing.empty': NoValues;
+  readonly 'step.closing.count': NoValues;
+  readonly 'step.closing.roll': Packing & { readonly isBehind: boolean; readonly hasStraps: boolean };
+  readonly 'step.closing.sew': NoValues;
+  readonly 'step.closing.tie-to-one': NoValues;
+  readonly 'step.closing.turn': { readonly isBehind: boolean };
+  readonly 'step.closing.flat': NoValues;
+  readonly 'step.turn-out.title': { readonly isBehind: boolean; readonly isLaddered: boolean };
+  readonly 'step.turn-out.tie': NoValues;
+  readonly 'step.turn-out.draw': Packing;
+  readonly 'step.turn-out.ladder': NoValues;
+  readonly 'step.turn-out.why-ladder': Packing;
+}
+
+/** Names and notes of seams in the order of sewing. */
+interface SeamWords {
+  readonly 'seam.on-side': { readonly seam: Phrase; readonly side: 'right' | 'left' };
+  readonly 'seam.between': { readonly seam: Phrase; readonly one: Phrase; readonly other: Phrase };
+  readonly 'seam.within': { readonly seam: Phrase; readonly panel: Phrase };
+  readonly 'seam.of-piece': { readonly piece: Phrase; readonly at: PlaceOfEdge };
+  readonly 'seam.on-allowances': { readonly piece: Phrase; readonly letter: string };
+  readonly 'seam.sleeve': { readonly hasTie: boolean };
+  readonly 'seam.test-tube': { readonly at: 'closing' | 'bottom' | 'top' };
+  readonly 'seam.arm': { readonly at: 'outer' | 'inner'; readonly side: 'right' | 'left' };
+  readonly 'seam.to-open-edge': NoValues;
+}
+
+/** Where an edge of an inner part is sewn on. */
+export type PlaceOfEdge = 'sleeve' | 'line' | 'front' | 'back';
 
 /** How the shell leans behind a plate: radians, and mm over the thickness of the board. */
 type Rim = Pick<PlateRim, 'plate' | 'where' | 'angle' | 'depth'>;
 
 interface BoardSteps {
   readonly 'step.boards.title': NoValues;
+  readonly 'step.boards.compare': NoValues;
   readonly 'step.boards.glue': NoValues;
   readonly 'step.boards.pole': NoValues;
+  readonly 'step.boards.block': NoValues;
   readonly 'step.boards.shell-narrows': Rim;
   readonly 'step.boards.shell-widens': Rim;
-  readonly 'step.boards.cover': NoValues;
   readonly 'step.magnets.title': NoValues;
   readonly 'step.magnets.mark': NoValues;
-  readonly 'step.magnets.try': NoValues;
+  readonly 'step.magnets.try': { readonly hasCushions: boolean };
+  readonly 'step.magnets.seat': NoValues;
+  readonly 'step.covers.title': NoValues;
+  readonly 'step.covers.stretch': NoValues;
+  readonly 'step.covers.holes': NoValues;
+  readonly 'step.covers.slots': NoValues;
 }
 
-interface SewSteps {
-  /** Stitch, second row and pressing, the same for every seam of the shell. */
-  readonly 'step.sew.stitch': NoValues;
-  readonly 'step.half.title': { readonly half: Half };
-  readonly 'step.half.level-seams-first': NoValues;
-  readonly 'step.half.outwards': NoValues;
-  readonly 'step.half.pin': NoValues;
-  readonly 'step.sleeve.title': NoValues;
-  readonly 'step.sleeve.hem': NoValues;
-  readonly 'step.sleeve.stitch': NoValues;
-  readonly 'step.sleeve.throat': NoValues;
-  readonly 'step.sleeve.try': NoValues;
-  readonly 'step.inner.title': { readonly half: Half };
-  readonly 'step.inner.now': NoValues;
-  readonly 'step.inner.to-front': NoValues;
-  readonly 'step.inner.to-back': NoValues;
-  readonly 'step.inner.throat': NoValues;
-  readonly 'step.shoulder.title': NoValues;
-  readonly 'step.shoulder.outwards': NoValues;
-  readonly 'step.neck.title': NoValues;
-  readonly 'step.neck.pin': NoValues;
-  readonly 'step.neck.close': NoValues;
-  readonly 'step.side.title': { readonly side: 'right' | 'left' | 'centre' };
-  readonly 'step.side.order': NoValues;
-  readonly 'step.closing.title': NoValues;
-  readonly 'step.closing.sew': NoValues;
-  readonly 'step.closing.turn': NoValues;
+interface ArmSteps {
   readonly 'step.sew-arms.title': NoValues;
   readonly 'step.sew-arms.sew': NoValues;
+  readonly 'step.sew-arms.turn': NoValues;
+  readonly 'step.sew-arms.wrist': NoValues;
+  readonly 'step.fill-arms.title': NoValues;
+  readonly 'step.fill-arms.roll': NoValues;
+  readonly 'step.fill-arms.feel': NoValues;
+  readonly 'step.fill-arms.cap': NoValues;
+  readonly 'step.arms.measured': { readonly state: ArmState };
+  readonly 'step.cushions.title': NoValues;
+  readonly 'step.cushions.fill': NoValues;
+  readonly 'step.cushions.try': NoValues;
+  readonly 'step.arms.title': NoValues;
+  readonly 'step.arms.hang': NoValues;
+  readonly 'step.arms.peg': NoValues;
 }
 
-/** Names and notes of seams in the order of sewing. */
-interface SeamWords {
-  readonly 'seam.on-side': { readonly seam: Phrase; readonly side: 'right' | 'left' };
-  /** Edges of several pieces under one letter. */
-  readonly 'seam.joined': { readonly pieces: readonly Phrase[] };
-  readonly 'seam.test-tube': { readonly at: 'closing' | 'bottom' | 'top' };
-  readonly 'seam.to-open-edge': NoValues;
-}
-
-interface FinishSteps {
-  readonly 'step.plates.title': NoValues;
-  readonly 'step.plates.set': NoValues;
-  readonly 'step.plates.shoulders': NoValues;
-  readonly 'step.plates.hold': NoValues;
-  readonly 'step.plates.try-arms': NoValues;
+interface SetSteps {
+  readonly 'step.supports.title': { readonly has: boolean };
+  readonly 'step.supports.tack': NoValues;
+  /** mm. */
+  readonly 'step.supports.plates': { readonly gap: number };
+  readonly 'step.supports.glue': NoValues;
+  readonly 'step.supports.cord': NoValues;
+  readonly 'step.supports.ways': NoValues;
   readonly 'step.pole.title': NoValues;
   readonly 'step.pole.push': NoValues;
+  readonly 'step.pole.block': { readonly hasSupports: boolean };
+  readonly 'step.pole.collar': NoValues;
+  readonly 'step.pole.plate': NoValues;
   readonly 'step.pole.plumb': NoValues;
-  readonly 'step.pole.turn': NoValues;
+}
+
+interface FillSteps {
+  readonly 'step.fill.turn': NoValues;
+  readonly 'step.fill.scale': NoValues;
   /** How each zone is filled, from the top down. */
   readonly 'step.fill.shoulders': NoValues;
   readonly 'step.fill.throat': NoValues;
@@ -115,27 +196,43 @@ interface FinishSteps {
   readonly 'step.fill.waist': NoValues;
   readonly 'step.fill.belly': NoValues;
   readonly 'step.fill.to-base': NoValues;
+  /** From the base to the far end, mm. */
+  readonly 'step.fill.by-gaps': { readonly depth: number };
   readonly 'step.fill.in-turn': NoValues;
+  readonly 'step.fill.ties': NoValues;
   readonly 'step.fill.stop': NoValues;
+  readonly 'step.fill.measure': NoValues;
+}
+
+interface FinishSteps {
+  readonly 'step.close.title': NoValues;
+  readonly 'step.close.plate': { readonly hasTabs: boolean };
+  readonly 'step.close.collar': NoValues;
+  readonly 'step.close.lace': NoValues;
   readonly 'step.rest.title': NoValues;
+  readonly 'step.rest.stand': NoValues;
   readonly 'step.rest.measure': NoValues;
   readonly 'step.rest.seams': NoValues;
-  readonly 'step.close.title': NoValues;
-  readonly 'step.close.lace': NoValues;
-  readonly 'step.close.top-up': NoValues;
+  readonly 'step.lids.title': NoValues;
+  readonly 'step.lids.top-up': NoValues;
+  readonly 'step.lids.gaps': NoValues;
+  readonly 'step.lids.lids': NoValues;
+  readonly 'step.lids.lace': NoValues;
+  readonly 'step.stand.title': NoValues;
+  readonly 'step.stand.pin': NoValues;
+  readonly 'step.stand.tilt': NoValues;
+  readonly 'step.stand.castors': NoValues;
+  readonly 'step.stand.write': NoValues;
   readonly 'step.tapes.title': NoValues;
+  readonly 'step.tapes.height': NoValues;
+  readonly 'step.tapes.assumed': NoValues;
   readonly 'step.tapes.mark': NoValues;
   readonly 'step.tapes.cover': NoValues;
-  readonly 'step.stand.title': NoValues;
-  readonly 'step.stand.tilt': NoValues;
-  readonly 'step.stand.write': NoValues;
-  readonly 'step.arms.title': NoValues;
-  readonly 'step.arms.fill': NoValues;
-  readonly 'step.arms.peg': NoValues;
-  readonly 'step.arms.measured': { readonly state: ArmState };
   readonly 'step.care.title': NoValues;
   readonly 'step.care.measure': NoValues;
   readonly 'step.care.place': NoValues;
+  readonly 'step.care.repair': NoValues;
+  readonly 'step.care.apart': { readonly hasMagnets: boolean };
 }
 
 interface AtLevel {
@@ -146,7 +243,8 @@ interface AtLevel {
 interface Checks {
   readonly 'check.test-tube': NoValues;
   readonly 'check.tube': NoValues;
-  readonly 'check.loaded-tilt': NoValues;
+  /** kg. */
+  readonly 'check.loaded-tilt': { readonly mass: number };
   readonly 'check.conflicts': NoValues;
   readonly 'check.estimates': NoValues;
   readonly 'check.bar': { readonly way: 'across' | 'up' };
@@ -156,29 +254,92 @@ interface Checks {
   readonly 'check.panels-marked': { readonly side: 'right' | 'left' };
   readonly 'check.round-plate': Pick<PlateRim, 'plate'>;
   readonly 'check.edge-of-opening': Pick<PlateRim, 'plate'>;
+  readonly 'check.magnets': NoValues;
   readonly 'check.all-round': AtLevel;
   readonly 'check.across-half': AtLevel & { readonly half: Half };
+  readonly 'check.laid-out': AtLevel;
   readonly 'check.laid-flat': AtLevel;
   readonly 'check.brace': AtLevel & { readonly brace: Phrase };
   readonly 'check.brace-end': { readonly brace: Phrase; readonly end: 'lower' | 'upper' };
   readonly 'check.sleeve': NoValues;
   readonly 'check.armhole-cord': NoValues;
   readonly 'check.pole-inside': NoValues;
-  readonly 'check.bust-height': NoValues;
   readonly 'check.fill': NoValues;
+  readonly 'check.arm-fill': { readonly count: number };
+  readonly 'check.dome': NoValues;
   readonly 'check.size': AtLevel & { readonly kind: ReadingKind };
   readonly 'check.above-floor': AtLevel;
   readonly 'check.tilt': NoValues;
   readonly 'check.ballast': NoValues;
 }
 
+/** Parts of the form on their way, as a fault of the order names them. */
+export const WORK_PARTS = [
+  'arm',
+  'armhole',
+  'armhole-plate',
+  'base',
+  'base-plate',
+  'cloth',
+  'collars',
+  'cover',
+  'cushion',
+  'foot',
+  'gap',
+  'lid',
+  'magnets',
+  'marks',
+  'neck',
+  'neck-block',
+  'neck-plate',
+  'pole',
+  'shoulder-support',
+  'sleeve',
+  'stuffing',
+  'tabs',
+  'trial-shell',
+  'wrist-plate',
+] as const;
+export type WorkPart = (typeof WORK_PARTS)[number];
+
+/** What is found out on the way. */
+export const WORK_FACTS = [
+  'bars',
+  'density',
+  'flat-widths',
+  'growth',
+  'heights',
+  'measures',
+  'opening-edges',
+  'pole-diameter',
+  'polarity',
+  'shrinkage',
+  'sleeve-width',
+  'trial',
+] as const;
+export type WorkFact = (typeof WORK_FACTS)[number];
+
+/** Edges that are sewn to the cover of a plate. */
+export type LacedEdge = 'base' | 'neck' | 'armhole' | 'wrist' | 'cap';
+
+type FaultWords = { readonly [Part in WorkPart as `work.part.${Part}`]: NoValues } & {
+  readonly [Fact in WorkFact as `work.fact.${Fact}`]: NoValues;
+} & {
+  readonly 'work.edge': { readonly of: LacedEdge };
+};
+
 /** What this room says, and what is put in. */
 export type MakingPhrases = PrepareSteps &
   BoardSteps &
   SewSteps &
+  ClosingSteps &
+  ArmSteps &
+  SetSteps &
+  FillSteps &
   SeamWords &
   FinishSteps &
-  Checks & {
+  Checks &
+  FaultWords & {
     readonly [Phase in WorkPhase as `phase.${Phase}`]: NoValues;
   };
 

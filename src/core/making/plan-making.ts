@@ -1,27 +1,41 @@
-import { withUsual } from '../base/index.ts';
+import { type Issue, withUsual } from '../base/index.ts';
 import { type Form, type Making, sectionOfLevel } from '../form/index.ts';
 import { INSIDE_OPTIONS } from '../inside/index.ts';
 import { PATTERN_OPTIONS } from '../pattern/index.ts';
-import { fillZones, levelTargets } from './filling-of-form.ts';
-import { orderOfWork } from './order-of-work.ts';
+import { sewingPhrase } from '../sewing/index.ts';
+import { levelTargets } from './filling-of-form.ts';
+import { orderOfWork, type ProvenOrder, stepsOf } from './order-of-work.ts';
 
-/** Order of work, and what the filled form is judged by. The form must have its inside. */
-export function planMaking(form: Form): Making {
+/**
+ * Order of work, and what the filled form is judged by. The form must have its inside. Issues: `order-of-work`, where what was
+ * chosen cannot be built in any order, with the step that fails and why.
+ */
+export function planMaking(form: Form): { readonly making: Making; readonly issues: readonly Issue[] } {
+  const order = orderOfWork(form);
   const sections = form.shell.levels.flatMap(({ id }) => {
     const section = sectionOfLevel(form, id);
     return section ? [[id, section] as const] : [];
   });
-  return {
-    steps: orderOfWork(form),
+  const making: Making = {
+    steps: stepsOf(order),
     stuffing: {
       targets: levelTargets(form),
-      zones: fillZones(form),
+      zones: order.work.zones,
       lettersAcross: lettersAcross(form),
       allowance: withUsual(PATTERN_OPTIONS, form.project.cloth).allowance,
       clothThickness: withUsual(INSIDE_OPTIONS, form.project.inside).clothThickness,
       sections: Object.fromEntries(sections),
     },
   };
+  return { making, issues: issuesOf(order) };
+}
+
+function issuesOf({ faults, planned }: ProvenOrder): Issue[] {
+  return faults.map(({ step, reason }) => {
+    const title = planned.find((one) => one.step.id === step)?.step.title ?? reason;
+    const message = sewingPhrase('sewing.fault', { step: title, reason });
+    return { code: 'order-of-work', path: '', message, severity: 'warning' };
+  });
 }
 
 /** Letters of the seams that cross each level: those with a point on its loop that do not run along it. */

@@ -1,34 +1,28 @@
-import type { OrderedSeam } from '../assembly/index.ts';
-import { type Phrase, verbatim } from '../base/index.ts';
+import type { Phrase } from '../base/index.ts';
 import type { Form, WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
 import { CAUTIONS, type Caution, type CautionId } from '../inside/index.ts';
-import { measurePolyline } from '../math/index.ts';
 import { measureFlatPath } from '../mesh/index.ts';
-import type { Piece } from '../pattern/index.ts';
-import { phrase } from './phrases.ts';
+import type { Op } from '../sewing/index.ts';
 
 type Named = { readonly id: string; readonly name: Phrase };
 
+/** A step, and what it does to the form, by which the order is proven. */
+export interface PlannedStep {
+  readonly step: WorkStep;
+  readonly ops: readonly Op[];
+}
+
 /** A step; what is not given is empty. */
-export function step(
+export function plan(
   id: string,
   phase: WorkStep['phase'],
   title: Phrase,
   text: readonly Phrase[],
+  ops: readonly Op[],
   rest: Partial<WorkStep> = {},
-): WorkStep {
-  return {
-    id,
-    phase,
-    title,
-    text,
-    pieces: [],
-    seams: [],
-    needs: [],
-    checks: [],
-    cautions: [],
-    ...rest,
-  };
+): PlannedStep {
+  const empty = { pieces: [], seams: [], needs: [], checks: [], cautions: [] };
+  return { step: { id, phase, title, text, ...empty, ...rest }, ops };
 }
 
 export function lengthCheck(
@@ -56,49 +50,9 @@ export function panelsOf(form: Form, ids: Iterable<string>): Named[] {
   return form.shell.panels.filter(({ id }) => wanted.has(id)).map(({ id, name }) => ({ id, name }));
 }
 
-export function nameOfLevel(form: Form, id: string): Phrase {
-  return form.shell.levels.find((level) => level.id === id)?.name ?? verbatim(id);
-}
-
-export function shellSeam(form: Form, { seam, side, isFlat, closesRing }: OrderedSeam): WorkSeam {
-  return {
-    id: seam.id,
-    letter: seam.letter,
-    name: side === 'centre' ? seam.name : phrase('seam.on-side', { seam: seam.name, side }),
-    kind: 'shell',
-    lengths: form.report.seams.find(({ id }) => id === seam.id)?.lengthsFlat ?? [],
-    marks: seam.marks.filter(({ kind }) => kind !== 'end').length,
-    isFlat,
-    closesRing,
-  };
-}
-
-/** Seams of inner pieces, one entry per edge that carries a letter. */
-export function innerSeams(
-  form: Form,
-  isWanted: (seamId: string, pieceId: string) => boolean,
-): (WorkSeam & { readonly pieceId: string })[] {
-  const lines = (form.inside?.pieces ?? []).flatMap((piece) =>
-    piece.sewLines
-      .filter(({ id, name }) => /^[A-Z]{1,3}$/.test(name) && isWanted(id, piece.id))
-      .map((line) => ({ piece, line })),
-  );
-  return lines.map(({ piece, line }) => ({
-    id: `${piece.id}/${line.id}`,
-    pieceId: piece.id,
-    letter: line.name,
-    name: piece.name,
-    kind: 'inner',
-    lengths: [measurePolyline(line.points)],
-    marks: countMarks(piece, line.name),
-    isFlat: true,
-    closesRing: false,
-  }));
-}
-
-function countMarks(piece: Piece, letter: string): number {
-  const isOwn = (name: string): boolean => name.startsWith(letter) && /^\d+$/.test(name.slice(letter.length));
-  return new Set(piece.notches.map(({ name }) => name).filter(isOwn)).size;
+/** Seams by their ids, in that order. */
+export function pick(seams: ReadonlyMap<string, WorkSeam>, ids: readonly string[]): WorkSeam[] {
+  return ids.flatMap((id) => seams.get(id) ?? []);
 }
 
 /** How wide the given panels, sewn together, lie flat at a level: the sum over their stretches of it, mm. */

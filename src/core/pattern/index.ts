@@ -1,5 +1,5 @@
 export { type ArrangeOptions, arrangePieces } from './arrange-pieces.ts';
-export { ALLOWANCE_LIMITS, kindsWithUsualAllowance } from './check-piece.ts';
+export { ALLOWANCE_LIMITS, kindsWithUsualAllowance, readAllowances } from './check-piece.ts';
 export { draftPiece } from './draft-piece.ts';
 export { drawPieces } from './draw-pieces.ts';
 export { drawTestBars, TEST_BARS_SIZE } from './draw-test-bars.ts';

@@ -57,7 +57,9 @@ export function assembleForm(
     stages,
     report,
   };
-  return inner === undefined ? form : { ...form, making: planMaking(form) };
+  if (inner === undefined) return form;
+  const { making, issues: against } = planMaking(form);
+  return { ...form, making, report: { ...report, issues: [...report.issues, ...against] } };
 }
 
 /** With everything laid, cloth is bought by the plans. */

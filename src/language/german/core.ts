@@ -17,6 +17,7 @@ import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
 import { seams } from './core/seams.ts';
+import { sewing } from './core/sewing.ts';
 import { sheet } from './core/sheet.ts';
 import { simulate } from './core/simulate.ts';
 import { statics } from './core/statics.ts';
@@ -46,6 +47,7 @@ export const catalogue: Catalogue = {
     ...plan,
     ...project,
     ...seams,
+    ...sewing,
     ...sheet,
     ...simulate,
     ...statics,

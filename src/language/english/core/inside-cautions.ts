@@ -12,13 +12,13 @@ export const cautions: Entries<Cautions> = {
     'Close rotary and craft knives after every cut, cut away from your body, wear a cut-resistant glove on the holding hand, and count needles and pins before filling. A needle may break in many layers: protect your eyes.',
   'caution.iron.title': 'Hot iron',
   'caution.iron.text':
-    'Fusing needs 130 to 160 °C: burns skin and melts polyester fibre. Let fused cloth cool flat, and never iron over magnets or hot-melt glue.',
+    'Fusing needs 130 to 160 °C: burns skin, and flattens and glazes polyester, which melts at about 255 °C. Let fused cloth cool flat, and never iron over magnets or hot-melt glue.',
   'caution.glue.title': 'Glue',
   'caution.glue.text':
     'Solvent and spray glues are flammable and harm when breathed: open windows, no flame, a mask for organic vapours. Wood glue, fusible web and stitches do without.',
   'caution.dust.title': 'Fibre and dust',
   'caution.dust.text':
-    'Tear fibre and cut foam outdoors or with a mask, and vacuum afterwards. Never laser-cut PVC or vinyl: it gives off chlorine.',
+    'Tear fibre and cut foam outdoors or with a mask, and vacuum afterwards. Never laser-cut PVC or vinyl: it gives off hydrogen chloride, which burns lungs and eyes.',
   'caution.magnets.title': 'Magnets',
   'caution.magnets.text':
     'Two swallowed magnets can pierce the gut and kill: sew them in, count them, keep them from children and animals. Keep them 15 cm from pacemakers and other implants, and do not handle them if you have one. They only locate an arm; a peg or strap carries it.',

@@ -12,13 +12,13 @@ export const cautions: Entries<Cautions> = {
     'Rollschneider und Bastelmesser nach jedem Schnitt schließen, vom Körper weg schneiden, an der haltenden Hand einen schnittfesten Handschuh tragen, und vor dem Füllen Näh- und Stecknadeln zählen. In vielen Lagen kann eine Nadel brechen: Augen schützen.',
   'caution.iron.title': 'Heißes Bügeleisen',
   'caution.iron.text':
-    'Fixieren braucht 130 bis 160 °C: Das verbrennt die Haut und schmilzt Polyesterfasern. Fixierten Stoff flach auskühlen lassen, und nie über Magnete oder Heißkleber bügeln.',
+    'Fixieren braucht 130 bis 160 °C: Das verbrennt die Haut und drückt Polyester platt und glänzend, das bei etwa 255 °C schmilzt. Fixierten Stoff flach auskühlen lassen, und nie über Magnete oder Heißkleber bügeln.',
   'caution.glue.title': 'Kleber',
   'caution.glue.text':
     'Lösemittel- und Sprühkleber sind brennbar und beim Einatmen schädlich: Fenster öffnen, kein Feuer, eine Maske gegen organische Dämpfe. Mit Holzleim, Klebevlies und Stichen geht es ohne.',
   'caution.dust.title': 'Fasern und Staub',
   'caution.dust.text':
-    'Fasern draußen oder mit Maske zupfen, Schaumstoff ebenso schneiden, und danach saugen. PVC und Vinyl nie mit dem Laser schneiden: Dabei wird Chlor frei.',
+    'Fasern draußen oder mit Maske zupfen, Schaumstoff ebenso schneiden, und danach saugen. PVC und Vinyl nie mit dem Laser schneiden: Dabei wird Chlorwasserstoff frei, der Lunge und Augen verätzt.',
   'caution.magnets.title': 'Magnete',
   'caution.magnets.text':
     'Zwei verschluckte Magnete können den Darm durchbohren und töten: einnähen, zählen, von Kindern und Tieren fernhalten. 15 cm Abstand zu Herzschrittmachern und anderen Implantaten halten; wer eines trägt, fasst sie nicht an. Sie zeigen einem Arm nur die Stelle; ein Zapfen oder Gurt trägt ihn.',
