@@ -16,6 +16,7 @@ export const coreRooms = [
   'inside',
   'simulate',
   'filled',
+  'picture',
   'sheet',
   'laying',
   'export',
