@@ -16,7 +16,7 @@ const GAP = 0.6;
 const SHORTEST = 0.8;
 /** Off its cloth a point is looked for, and so much nearer another cloth must be to hide it, mm in space. */
 const OFF = 1;
-const TOLERANCE = 2.5;
+const TOLERANCE = 1.5;
 
 /**
  * The stretches of a line that are seen. A point of a `contour` is looked for a little off the cloth on both sides: over a

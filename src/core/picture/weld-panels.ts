@@ -1,6 +1,6 @@
 import { dot, normalise, type Vector } from '../math/index.ts';
 import { measureVertexNormals } from '../mesh/index.ts';
-import type { Seam, SeamedShell } from '../seams/index.ts';
+import { type Seam, type SeamedShell, seamSides } from '../seams/index.ts';
 import type { SceneLine, Surface } from './types.ts';
 
 /** Panels sewn along all seams but the open ones. */
@@ -59,8 +59,6 @@ interface Corners {
   readonly vertexOf: Uint32Array;
   /** Of every vertex of the surface, the shell's. */
   readonly sources: readonly number[];
-  /** Per panel, the panel's vertex at a vertex of the shell. */
-  readonly ownOf: readonly ReadonlyMap<number, number>[];
 }
 
 function glueCorners(shell: SeamedShell, isOpen: ReadonlySet<string>): Corners {
@@ -70,23 +68,17 @@ function glueCorners(shell: SeamedShell, isOpen: ReadonlySet<string>): Corners {
     first.push(count);
     count += sourceVertex.length;
   }
-  const ownOf = shell.panels.map(({ sourceVertex }) => {
-    return new Map(Array.from(sourceVertex, (source, own): [number, number] => [source, own]));
-  });
-  const numberOf = new Map(shell.panels.map(({ id }, k) => [id, k]));
   const parent = Uint32Array.from({ length: count }, (_, i) => i);
   const rootOf = (i: number): number => {
     while (parent[i] !== i) i = parent[i];
     return i;
   };
   for (const seam of shell.seams.filter(({ id }) => !isOpen.has(id))) {
-    const [a, b] = seam.panels.map((id) => numberOf.get(id) ?? 0);
-    for (const source of seam.points) {
-      const [p, q] = [ownOf[a].get(source), ownOf[b].get(source)];
-      if (p === undefined || q === undefined) continue;
-      const [one, other] = [rootOf(first[a] + p), rootOf(first[b] + q)];
+    const [a, b] = seamSides(shell, seam);
+    a.vertices.forEach((own, i) => {
+      const [one, other] = [rootOf(first[a.panel] + own), rootOf(first[b.panel] + b.vertices[i])];
       parent[Math.max(one, other)] = Math.min(one, other);
-    }
+    });
   }
   const vertexOf = new Uint32Array(count);
   const sources: number[] = [];
@@ -101,7 +93,7 @@ function glueCorners(shell: SeamedShell, isOpen: ReadonlySet<string>): Corners {
       vertexOf[first[panel] + own] = known.get(root) ?? 0;
     });
   });
-  return { first, vertexOf, sources, ownOf };
+  return { first, vertexOf, sources };
 }
 
 /** Every vertex near an open seam moved to its own side of it, and outwards. */
@@ -174,30 +166,28 @@ function middlesAround(points: Float64Array, triangles: Uint32Array): Float64Arr
 
 function linesOnPanels(
   shell: SeamedShell,
-  { first, vertexOf, ownOf }: Corners,
+  { first, vertexOf }: Corners,
   surface: Surface,
   isOpen: ReadonlySet<string>,
 ): SceneLine[] {
-  const numberOf = new Map(shell.panels.map(({ id }, k) => [id, k]));
   const line = (
     what: Pick<SceneLine, 'id' | 'kind' | 'letter' | 'sheets'>,
     panel: number,
-    own: readonly number[],
+    own: Uint32Array,
   ): SceneLine => {
-    const vertices = own.map((vertex) => vertexOf[first[panel] + vertex]);
+    const vertices = Array.from(own, (vertex) => vertexOf[first[panel] + vertex]);
     return { ...what, points: take(surface.positions, vertices), normals: take(surface.normals, vertices) };
   };
-  const seams = shell.seams.flatMap(({ id, letter, panels, points }) => {
-    const sheets = panels.map((panel) => numberOf.get(panel) ?? 0);
-    const of = (panel: number): number[] => {
-      return Array.from(points, (source) => ownOf[panel].get(source)).filter((own) => own !== undefined);
-    };
-    const what = { id, letter, kind: 'seam' } as const;
-    if (!isOpen.has(id)) return [line({ ...what, sheets }, sheets[0], of(sheets[0]))];
-    return sheets.map((panel) => line({ ...what, sheets: [panel] }, panel, of(panel)));
+  const seams = shell.seams.flatMap((seam) => {
+    const sides = seamSides(shell, seam);
+    const what = { id: seam.id, letter: seam.letter, kind: 'seam' } as const;
+    if (isOpen.has(seam.id))
+      return sides.map(({ panel, vertices }) => line({ ...what, sheets: [panel] }, panel, vertices));
+    const [{ panel, vertices }] = sides;
+    return [line({ ...what, sheets: sides.map((side) => side.panel) }, panel, vertices)];
   });
   const levels = shell.panels.flatMap((panel, k) =>
-    panel.levels.map(({ id, vertices }) => line({ id, kind: 'level', sheets: [k] }, k, [...vertices])),
+    panel.levels.map(({ id, vertices }) => line({ id, kind: 'level', sheets: [k] }, k, vertices)),
   );
   return [...seams, ...levels];
 }
