@@ -216,8 +216,10 @@ function linesOf(view: View, { bold = [], lettered = [], hasLevels = true }: For
   return drawn;
 }
 
-function runsOf({ points, normals }: SceneLine, { projector, occluders }: View): SeenRun[] {
-  return splitVisible({ points, normals, closed: false }, 'edge', projector, occluders);
+function runsOf({ kind, points, normals }: SceneLine, { projector, occluders }: View): SeenRun[] {
+  // A tape lies over hollows, and its normals are not the cloth's.
+  const seenAs = kind === 'tape' ? 'contour' : 'edge';
+  return splitVisible({ points, normals, closed: false }, seenAs, projector, occluders);
 }
 
 /** What a pixel may be; paper is 0. */

@@ -10,14 +10,25 @@ export const TINTS = { paper: '#ffffff', right: '#f3f3f3', web: '#dcdcdc', wrong
 export const LETTER_SIZE = 3.4;
 export const WORD_SIZE = 2.9;
 
+export type LineWidth = keyof typeof STROKES;
+const BLACK = '#000000';
+
+/** How the layers of a picture are drawn; lines of a layer need not say it again. */
+export const PICTURE_LAYERS = {
+  thin: { stroke: BLACK, strokeWidth: STROKES.thin },
+  seam: { stroke: BLACK, strokeWidth: STROKES.seam },
+  outline: { stroke: BLACK, strokeWidth: STROKES.outline },
+  bold: { stroke: BLACK, strokeWidth: STROKES.bold },
+} as const satisfies Readonly<Record<LineWidth, DrawingStyle>>;
+
 /** A black line. */
-export function lineStyle(width: keyof typeof STROKES, dash?: readonly number[]): DrawingStyle {
-  return { stroke: '#000000', strokeWidth: STROKES[width], ...(dash && { dash }) };
+export function lineStyle(width: LineWidth, dash?: readonly number[]): DrawingStyle {
+  return { ...PICTURE_LAYERS[width], ...(dash && { dash }) };
 }
 
-/** A tint with no line round it. */
+/** A tint with no line round it, in a layer that draws none. */
 export function tintStyle(tint: keyof typeof TINTS): DrawingStyle {
-  return { fill: TINTS[tint], stroke: 'none' };
+  return { fill: TINTS[tint] };
 }
 
 /** Level lines; ghosts. */

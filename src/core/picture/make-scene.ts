@@ -97,7 +97,7 @@ function putPole(
 ): void {
   const { y, radius, zBottom, zTop } = pole;
   const place = { half: 'back', side: 'centre' } as const;
-  const foot = stand ? stand.floor : zBottom - 2 * radius;
+  const foot = stand ? stand.floor + LEG : zBottom - 2 * radius;
   put({ id: 'pole', kind: 'pole', ...place }, (n) => surfaceOfTube(y, radius, foot, zTop, n));
   put({ id: 'sleeve', kind: 'sleeve', ...place }, (n) =>
     surfaceOfTube(y, radius + SLEEVE_ROOM, zBottom, zTop - radius, n),
