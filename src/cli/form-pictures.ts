@@ -148,11 +148,12 @@ function flats(form: Form): NamedPicture[] {
   };
   const panelsOf = (half: 'front' | 'back'): string[] => {
     return makeScene({ shell })
-      .sheets.filter((sheet) => sheet.half === half)
+      .sheets.filter((sheet) => sheet.half === half && !/neck/i.test(sheet.id))
       .map(({ id }) => id);
   };
   const single = shell.seams.filter(({ isLevel, panels }) => !isLevel && panels[0] !== panels[1]).slice(0, 3);
-  const fronts = panelsOf('front').filter((id) => !/neck/i.test(id));
+  const fronts = panelsOf('front');
+  const backs = panelsOf('back');
   const frontSeams = shell.seams.filter(({ panels }) => panels.every((id) => fronts.includes(id)));
   const inner = inside?.pieces.filter(({ material }) => material === 'webs').slice(0, 6) ?? [];
   return [
@@ -170,9 +171,9 @@ function flats(form: Form): NamedPicture[] {
     ),
     lay(
       'flat-back',
-      panelsOf('back'),
+      backs,
       shell.seams
-        .filter(({ panels }) => panels.every((id) => !fronts.includes(id)))
+        .filter(({ panels }) => panels.every((id) => backs.includes(id)))
         .map(({ letter }) => letter),
     ),
     lay('flat-lines', fronts, inside?.shape.panelLines.map(({ letter }) => letter) ?? []),

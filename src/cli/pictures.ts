@@ -5,6 +5,7 @@
 import { Command } from 'commander';
 import { writeSvg } from '../core/export/index.ts';
 import { makeForm } from '../core/pipeline/index.ts';
+import { LANGUAGES } from '../language/index.ts';
 import { createReader } from './create-reader.ts';
 import { describeIssues } from './describe-form.ts';
 import { CommandFailure, exitCodes } from './exit-codes.ts';
@@ -32,7 +33,7 @@ async function writePictures(
   folder: string,
   options: { triangles: string; language: string },
 ): Promise<void> {
-  const reader = await createReader(options.language);
+  const reader = await createReader(LANGUAGES.find((tag) => tag === options.language) ?? 'en');
   const project = await readProjectFile(file);
   const targetTriangles = Number(options.triangles);
   const form = project.ok ? makeForm(project.value, { speaker: reader.speaker, targetTriangles }) : project;

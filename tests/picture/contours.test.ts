@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { drawForm, type Scene } from '../../src/core/picture/index.ts';
 import { inEnglish } from '../in-english.ts';
-import { linesOfWidth, nearest, sampleLines } from './read-lines.ts';
+import { linesOf, nearest, sampleLines } from './read-lines.ts';
 
 const degrees = Math.PI / 180;
-const OUTLINE = 0.55;
 
 /** A grid over two angles as a closed surface, with normals by closed form. */
 function sceneOf(
@@ -46,7 +45,7 @@ function sceneOf(
 
 function outlinesOf(scene: Scene, elevation: number) {
   const camera = { azimuth: 20 * degrees, elevation, scale: 0.1 };
-  return linesOfWidth(drawForm(scene, camera, { title: 'thing', say: inEnglish }), OUTLINE);
+  return linesOf(drawForm(scene, camera, { title: 'thing', say: inEnglish }), 'outline');
 }
 
 describe('the outline of a ball', () => {

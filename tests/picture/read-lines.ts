@@ -1,11 +1,12 @@
 import type { Drawing, DrawingPath } from '../../src/core/drawing/index.ts';
 
-/** Black lines of one width in a picture, mm of paper. */
-export function linesOfWidth(drawing: Drawing, strokeWidth: number): DrawingPath[] {
+/** Lines of one layer of a picture: `thin`, `seam`, `outline` or `bold`; those with dashes only where asked for. */
+export function linesOf(drawing: Drawing, layer: string, hasDashes = false): DrawingPath[] {
   return drawing.layers
+    .filter(({ name }) => name === layer)
     .flatMap(({ items }) => items)
-    .filter((item): item is DrawingPath => item.kind === 'path' && item.style?.strokeWidth === strokeWidth)
-    .filter(({ style }) => style?.fill === undefined);
+    .filter((item): item is DrawingPath => item.kind === 'path')
+    .filter(({ style }) => (style?.dash !== undefined) === hasDashes);
 }
 
 /** Points (n × 2) along lines, so far apart at most; the end closed to the start where a line is closed. */

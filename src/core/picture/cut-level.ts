@@ -11,6 +11,8 @@ export interface SectionChoices {
   readonly say: Say;
   /** Seams that are still open at this level. */
   readonly open?: readonly string[];
+  /** Where allowances of sewn seams are pressed: open as a rule, or both to one side. */
+  readonly pressed?: 'open' | 'to-front' | 'to-back';
   /** The rest of the form, rolled up and packed into the cell at that side. A scheme: it needs words beside it. */
   readonly roll?: 'right' | 'left';
 }
@@ -37,7 +39,7 @@ export function cutLevel(
   level: string,
   choices: SectionChoices,
 ): Drawing {
-  const { title, say, open = [], roll } = choices;
+  const { title, say, open = [], roll, pressed = 'open' } = choices;
   const loop = shell.levels.find(({ id }) => id === level)?.vertices ?? new Uint32Array();
   const { positions } = shell.mesh;
   const ring = Array.from(loop, (v) => toPage(positions[3 * v], positions[3 * v + 1]));
@@ -53,7 +55,7 @@ export function cutLevel(
       makePath(points, { closed: points.length === 2 * ring.length, style: lineStyle('outline') }),
     ),
     ...crossed.flatMap(({ id, letter, index }) => [
-      ...allowancesAt(ring, index, isOpen(id)),
+      ...(isOpen(id) ? turnedInAt(ring, index) : pressedAt(ring, index, pressed)),
       letterAt(ring, index, letter),
     ]),
     ...frontMark(ring, say),
@@ -87,7 +89,7 @@ function heightOf({ mesh: { positions } }: SeamedShell, loop: Uint32Array): numb
 }
 
 /** The loop, cut open at these points; whole without any. */
-function wallsOf(ring: readonly (readonly number[])[], cuts: readonly number[]): number[][] {
+function wallsOf(ring: Page, cuts: readonly number[]): number[][] {
   if (cuts.length === 0) return [ring.flat()];
   const sorted = cuts.toSorted((a, b) => a - b);
   return sorted
@@ -105,7 +107,7 @@ function wallsOf(ring: readonly (readonly number[])[], cuts: readonly number[]):
 }
 
 /** Along the loop and into it, unit vectors on the page. */
-function frameAt(ring: readonly (readonly number[])[], index: number): { along: number[]; into: number[] } {
+function frameAt(ring: Page, index: number): { along: number[]; into: number[] } {
   const count = ring.length;
   const [a, b] = [ring[(index + count - 2) % count], ring[(index + 2) % count]];
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
@@ -116,28 +118,53 @@ function frameAt(ring: readonly (readonly number[])[], index: number): { along: 
   return { along, into: [-sign * along[1], sign * along[0]] };
 }
 
-function middleOf(ring: readonly (readonly number[])[]): [number, number] {
+function middleOf(ring: Page): [number, number] {
   const sum = ring.reduce(([sx, sy], [x, y]) => [sx + x, sy + y], [0, 0]);
   return [sum[0] / ring.length, sum[1] / ring.length];
 }
 
-/** Pressed open on both sides of a seam; of an open one each edge is turned in. */
-function allowancesAt(ring: readonly (readonly number[])[], index: number, isOpen: boolean): DrawingItem[] {
+type Page = readonly (readonly number[])[];
+
+/** A fine line through places given along the loop and into it from one of its points. */
+function lineAt(ring: Page, index: number, places: readonly (readonly [number, number])[]): DrawingItem {
   const [x, y] = ring[index];
   const { along, into } = frameAt(ring, index);
-  const at = (a: number, i: number): number[] => [
-    x + a * along[0] + i * into[0],
-    y + a * along[1] + i * into[1],
-  ];
-  const line = (points: number[]): DrawingItem => makePath(points, { style: lineStyle('seam') });
-  return [1, -1].map((side) =>
-    isOpen
-      ? line([...at(side * OPEN, 0), ...at(side * OPEN, ALLOWANCE)])
-      : line([...at(0, 0), ...at(side * 0.5, INSIDE), ...at(side * ALLOWANCE, INSIDE)]),
+  const points = places.flatMap(([a, i]) => [x + a * along[0] + i * into[0], y + a * along[1] + i * into[1]]);
+  return makePath(points, { style: lineStyle('seam') });
+}
+
+/** The two edges of an open seam, each turned in. */
+function turnedInAt(ring: Page, index: number): DrawingItem[] {
+  return [OPEN, -OPEN].map((at) =>
+    lineAt(ring, index, [
+      [at, 0],
+      [at, ALLOWANCE],
+    ]),
   );
 }
 
-function letterAt(ring: readonly (readonly number[])[], index: number, letter: string): DrawingItem {
+/** The two allowances of a sewn seam, inside the shell; to one side they lie on each other. */
+function pressedAt(
+  ring: Page,
+  index: number,
+  pressed: NonNullable<SectionChoices['pressed']>,
+): DrawingItem[] {
+  const { along } = frameAt(ring, index);
+  // Down the page is to the front.
+  const toFront = along[1] > 0 ? 1 : -1;
+  const side = pressed === 'to-front' ? toFront : -toFront;
+  const ways = pressed === 'open' ? [1, -1] : [side, side];
+  return ways.map((way, k) => {
+    const depth = pressed === 'open' ? INSIDE : INSIDE * (1 + 0.7 * k);
+    return lineAt(ring, index, [
+      [0, 0],
+      [0.5 * way, depth],
+      [ALLOWANCE * way, depth],
+    ]);
+  });
+}
+
+function letterAt(ring: Page, index: number, letter: string): DrawingItem {
   const { into } = frameAt(ring, index);
   const [x, y] = ring[index];
   return makeText(x - OUTSIDE * into[0], y - OUTSIDE * into[1] + 0.36 * LETTER_SIZE, letter, LETTER_SIZE, {
@@ -180,7 +207,7 @@ const TURNS = 4.5;
 const ROLL_SHARE = 0.22;
 
 /** A spiral between the middle and one side, with its words under the section. */
-function rollIn(ring: readonly (readonly number[])[], side: 'right' | 'left', say: Say): DrawingItem[] {
+function rollIn(ring: Page, side: 'right' | 'left', say: Say): DrawingItem[] {
   const [mx, my] = middleOf(ring);
   const xs = ring.map(([x]) => x);
   const edge = side === 'right' ? Math.min(...xs) : Math.max(...xs);
@@ -202,12 +229,12 @@ function rollIn(ring: readonly (readonly number[])[], side: 'right' | 'left', sa
 }
 
 /** Where words begin under the section, past its letters. */
-function underRing(ring: readonly (readonly number[])[]): number {
+function underRing(ring: Page): number {
   return Math.max(...ring.map(([, y]) => y)) + OUTSIDE + 3;
 }
 
 /** A triangle that points to the front, and the word. */
-function frontMark(ring: readonly (readonly number[])[], say: Say): DrawingItem[] {
+function frontMark(ring: Page, say: Say): DrawingItem[] {
   const [x] = middleOf(ring);
   const y = underRing(ring);
   const word = say(phrase('picture.front'));

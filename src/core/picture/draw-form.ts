@@ -21,7 +21,7 @@ export interface FormChoices {
   readonly say: Say;
   /** Usual: all solid. Ghosts hide nothing; of them only the outline beside the rest is drawn. */
   readonly show?: (sheet: Sheet) => Showing;
-  /** Seams sewn now, and those that are lettered, at most six. */
+  /** Seams sewn now, and those that are lettered: the first six, more nobody finds. */
   readonly bold?: readonly string[];
   readonly lettered?: readonly string[];
   /** Level lines, drawn unless this says no. */
@@ -36,6 +36,7 @@ const PER_MM = 10;
 /** Smoothing of outlines and of lines on cloth, mm of paper. */
 const OUTLINE_SIGMA = 0.5;
 const LINE_SIGMA = 0.3;
+const MOST_LETTERS = 6;
 const LEVEL_LINE = lineStyle('thin', LEVEL_DASH);
 
 /**
@@ -192,7 +193,7 @@ function linesOf(view: View, { bold = [], lettered = [], hasLevels = true }: For
     const shown = line.sheets.filter((sheet) => view.showing[sheet] === 'solid').length;
     if (shown === 0 || (line.kind === 'level' && !hasLevels)) continue;
     const isBold = line.kind === 'tape' || bold.includes(line.id);
-    const isLettered = lettered.includes(line.id);
+    const isLettered = lettered.slice(0, MOST_LETTERS).includes(line.id);
     // A seam with cloth on one side only is a border, and drawn as one.
     if (line.kind === 'seam' && shown < 2 && !isBold && !isLettered) continue;
     for (const run of runsOf(line, view)) {

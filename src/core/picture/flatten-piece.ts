@@ -25,7 +25,7 @@ export interface FlatPiece {
 }
 
 /** At a tenth of true size a line may be so far off, mm of paper. */
-const OFF = 0.03;
+const OFF = 0.06;
 const SHELL_MATERIALS: ReadonlySet<string> = new Set(['shell', 'arms', 'test-tube']);
 
 /** A piece as it lies on paper, seen from its wrong side unless right side up. O(points). */
@@ -43,21 +43,22 @@ export function flattenPiece(piece: Piece, scale: number, isRightSideUp: boolean
   return {
     id: piece.id,
     isInner: !SHELL_MATERIALS.has(piece.material),
-    cut: thin(place(piece.cutLine), true),
+    cut: thinLine(place(piece.cutLine), true),
     holes: (piece.cutouts ?? []).map(({ points }) => place(points)),
     edges: edges
       .filter(({ kind }) => kind === 'seam')
       .map(({ letter, points, marks }) => ({ letter, points: place(points), marks })),
-    notches: piece.notches.map(({ id, points }) => ({
-      seam: id.replace(/\d+.*$/, ''),
-      points: place(points),
-    })),
-    levels: levels.map(({ points }) => thin(place(points), false)),
+    notches: piece.notches
+      // Of a double or triple notch the first slit stands for all: on paper they would run together.
+      .filter(({ id }) => !/\/(?!1$)/.test(id))
+      .map(({ id, points }) => ({ seam: id.replace(/\d+.*$/, ''), points: place(points) })),
+    levels: levels.map(({ points }) => thinLine(place(points), false)),
     lines: lettered.map((line) => ({ letter: letterOfLine(line) ?? '', points: place(line.points) })),
   };
 }
 
-function thin(points: Float64Array, closed: boolean): Float64Array {
+/** A line with fewer points, within 0.06 mm of paper. */
+export function thinLine(points: Float64Array, closed: boolean): Float64Array {
   const kept = thinPolyline(points, closed, OFF);
   return Float64Array.from({ length: 2 * kept.length }, (_, i) => points[2 * kept[i >> 1] + (i % 2)]);
 }

@@ -1,7 +1,7 @@
 import type { SeenRun } from './split-visible.ts';
 
 /** Ends nearer than this are one, mm of paper. */
-const NEAR = 0.7;
+const NEAR = 1;
 
 /** A run under way: its line and whether it closed on itself. */
 interface Joined {

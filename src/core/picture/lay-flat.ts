@@ -3,7 +3,7 @@ import { boundsOfPolyline, isInsidePolygon } from '../math/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { drawArrow } from './draw-arrows.ts';
 import { finishDrawing } from './finish-drawing.ts';
-import { type FlatEdge, type FlatPiece, flattenPiece } from './flatten-piece.ts';
+import { type FlatEdge, type FlatPiece, flattenPiece, thinLine } from './flatten-piece.ts';
 import { GHOST_DASH, LETTER_SIZE, lineStyle, TINTS } from './line-styles.ts';
 
 export interface FlatChoices {
@@ -52,7 +52,7 @@ export function layFlat(pieces: readonly Piece[], now: readonly string[], choice
   const lines = laid.flatMap((piece) => [
     ...piece.edges
       .filter(({ letter }) => !now.includes(letter))
-      .map(({ points }) => makePath(points, { style: lineStyle('thin', GHOST_DASH) })),
+      .map(({ points }) => makePath(thinLine(points, false), { style: lineStyle('thin', GHOST_DASH) })),
     ...piece.levels.map((points) => makePath(points, { style: lineStyle('thin') })),
     ...piece.notches
       .filter(({ seam }) => now.length === 0 || now.includes(seam))
@@ -178,7 +178,11 @@ function sew(laid: readonly FlatPiece[], now: readonly string[]): DrawingItem[] 
     for (const piece of laid) {
       const edges = piece.edges.filter((edge) => edge.letter === letter);
       const lines = piece.lines.filter((line) => line.letter === letter);
-      bold.push(...[...edges, ...lines].map(({ points }) => makePath(points, { style: lineStyle('bold') })));
+      bold.push(
+        ...[...edges, ...lines].map(({ points }) =>
+          makePath(thinLine(points, false), { style: lineStyle('bold') }),
+        ),
+      );
       for (const { points } of edges)
         discs.push(...placeDisc(placesBesideEdge(points, piece), letter, taken));
       for (const { points } of lines) discs.push(...placeDisc(placesOnLine(points), letter, taken));

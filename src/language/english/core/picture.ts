@@ -6,6 +6,6 @@ export const picture: Entries<PicturePhrases> = {
   'picture.front': 'front',
   'picture.roll': 'rest, rolled up',
   'picture.load': ({ mass }, { mass: say }) => say(mass),
-  'picture.push': ({ force }, { fixed }) => `${fixed(force, 0)} N`,
-  'picture.tilt': ({ angle }, { angle: say }) => say(angle, 0),
+  'picture.push': ({ force }, { fixed }) => `push: ${fixed(force, 0)} N`,
+  'picture.tilt': ({ angle }, { angle: say }) => `tilt: ${say(angle, 0)}`,
 };

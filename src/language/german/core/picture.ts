@@ -6,6 +6,6 @@ export const picture: Entries<PicturePhrases> = {
   'picture.front': 'vorn',
   'picture.roll': 'Rest, aufgerollt',
   'picture.load': ({ mass }, { mass: say }) => say(mass),
-  'picture.push': ({ force }, { fixed }) => `${fixed(force, 0)} N`,
-  'picture.tilt': ({ angle }, { angle: say }) => say(angle, 0),
+  'picture.push': ({ force }, { fixed }) => `Stoß: ${fixed(force, 0)} N`,
+  'picture.tilt': ({ angle }, { angle: say }) => `kippen: ${say(angle, 0)}`,
 };
