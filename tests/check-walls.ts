@@ -24,6 +24,7 @@ export const coreRooms = [
   'form',
   'assembly',
   'making',
+  'booklet',
   'files',
   'advice',
   'pipeline',

@@ -1,5 +1,6 @@
 import { heightOfWaist } from '../core/assembly/index.ts';
 import { type Say, verbatim, withUsual } from '../core/base/index.ts';
+import { pictureStep } from '../core/booklet/index.ts';
 import type { Drawing } from '../core/drawing/index.ts';
 import type { Form } from '../core/form/index.ts';
 import { INSIDE_OPTIONS, sewnGirthOfTestTube } from '../core/inside/index.ts';
@@ -38,6 +39,7 @@ export function formPictures(form: Form, say: Say): NamedPicture[] {
     ...flats(form),
     ...sections(form, say),
     ...others(form, say),
+    ...steps(form, say),
   ];
 }
 
@@ -249,4 +251,12 @@ function others(form: Form, say: Say): NamedPicture[] {
         ]
       : []),
   ];
+}
+
+/** As the booklet shows them, in the order of the work. */
+function steps(form: Form, say: Say): NamedPicture[] {
+  return (form.making?.steps ?? []).map((step, k) => {
+    const number = String(k + 1).padStart(2, '0');
+    return { name: `step-${number}-${step.id}`, drawing: pictureStep(form, step, say) };
+  });
 }

@@ -21,7 +21,7 @@ export interface FormChoices {
   readonly say: Say;
   /** Usual: all solid. Ghosts hide nothing; of them only the outline beside the rest is drawn. */
   readonly show?: (sheet: Sheet) => Showing;
-  /** Seams sewn now, and those that are lettered: the first six, more nobody finds. */
+  /** Seams sewn now, or levels spoken of; and seams that are lettered: the first six, more nobody finds. */
   readonly bold?: readonly string[];
   readonly lettered?: readonly string[];
   /** Level lines, drawn unless this says no. */
@@ -199,7 +199,8 @@ function linesOf(view: View, { bold = [], lettered = [], hasLevels = true }: For
     for (const run of runsOf(line, view)) {
       const points = smoothRun(run.points, run.closed, LINE_SIGMA);
       const { closed } = run;
-      if (line.kind === 'level') levels.set(line.id, [...(levels.get(line.id) ?? []), { points, closed }]);
+      if (line.kind === 'level' && !isBold)
+        levels.set(line.id, [...(levels.get(line.id) ?? []), { points, closed }]);
       else if (isBold) drawn.bold.push(makePath(points, { closed, style: lineStyle('bold') }));
       else if (shown === 2) drawn.seams.push(makePath(points, { closed, style: lineStyle('seam') }));
       const length = points.length;

@@ -54,9 +54,9 @@ export function drawStand(parts: SceneParts, trial: StandTrial, title: string, s
         },
         { from: [0, back - ARROW, z], to: [0, back, z], words: phrase('picture.push', { force }) },
         {
-          from: [0, y + 250, top - 20],
-          to: [0, y + 390, top - 240],
-          bend: -0.2,
+          from: [0, y + 310, top],
+          to: [0, y + 370, top - 230],
+          bend: -0.25,
           words: phrase('picture.tilt', { angle: tilt }),
         },
       ],
