@@ -12,6 +12,7 @@ import type { MakingPhrases } from '../core/making/index.ts';
 import type { MeshPhrases } from '../core/mesh/index.ts';
 import type { NestingPhrases } from '../core/nesting/index.ts';
 import type { PatternPhrases } from '../core/pattern/index.ts';
+import type { PicturePhrases } from '../core/picture/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
@@ -36,6 +37,7 @@ export type CorePhrases = AdvicePhrases &
   MeshPhrases &
   NestingPhrases &
   PatternPhrases &
+  PicturePhrases &
   PipelinePhrases &
   PlanPhrases &
   ProjectPhrases &

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { formPictures } from '../../src/cli/form-pictures.ts';
 import { mapDistance } from '../../src/core/advice/index.ts';
 import type { Phrase, Say } from '../../src/core/base/index.ts';
 import { type ExportOptions, exportForm } from '../../src/core/files/index.ts';
@@ -164,5 +165,6 @@ export async function tellOfFiles(): Promise<unknown> {
     makeForm({ ...project, seams }, { speaker: ENGLISH, targetTriangles: 500 }),
   );
   mapDistance(form.body, form.body, say);
+  formPictures(form, say);
   return [made, layouts, tellOfPieces(say), correctionFromBars({ x: 170.5, y: 199 }), said];
 }

@@ -1,5 +1,6 @@
 import { type Phrase, verbatim } from '../base/index.ts';
 import type { DrawingStyle } from '../drawing/index.ts';
+import { PICTURE_LAYERS } from '../picture/index.ts';
 import { type LayerId, phrase } from './phrases.ts';
 
 /** How a layer looks when nothing else is said. */
@@ -16,6 +17,7 @@ const STYLES: Readonly<Record<LayerId, LayerStyle>> = {
   fill: { stroke: 'none', fill: '#d8d8d8' },
   join: { stroke: '#666666', strokeWidth: 0.18, textColour: '#555555' },
   page: { stroke: '#888888', strokeWidth: 0.2, textColour: '#888888' },
+  ...PICTURE_LAYERS,
 };
 const LAYER_STYLES: Readonly<Record<string, LayerStyle>> = STYLES;
 const OTHER_STYLE: LayerStyle = { stroke: '#333333', strokeWidth: 0.25 };

@@ -1,7 +1,10 @@
 import { type NoValues, phrasesOf } from '../base/index.ts';
 
 /** Layers that have names to switch them by. */
-export type LayerId = 'cut' | 'sew' | 'mark' | 'text' | 'fill' | 'join' | 'page';
+export type LayerId =
+  | ('cut' | 'sew' | 'mark' | 'text' | 'fill' | 'join' | 'page')
+  // Of pictures, by the width of their lines.
+  | ('thin' | 'seam' | 'outline' | 'bold');
 
 /** What this room says, and what is put in. */
 export type ExportPhrases = {

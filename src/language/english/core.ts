@@ -13,6 +13,7 @@ import { making } from './core/making.ts';
 import { mesh } from './core/mesh.ts';
 import { nesting } from './core/nesting.ts';
 import { pattern } from './core/pattern.ts';
+import { picture } from './core/picture.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
@@ -42,6 +43,7 @@ export const catalogue: Catalogue = {
     ...mesh,
     ...nesting,
     ...pattern,
+    ...picture,
     ...pipeline,
     ...plan,
     ...project,

@@ -13,4 +13,8 @@ export const exported: Entries<ExportPhrases> = {
   'layer.fill': 'Areas',
   'layer.join': 'Joining marks',
   'layer.page': 'Page names and checks',
+  'layer.thin': 'Fine lines',
+  'layer.seam': 'Seams',
+  'layer.outline': 'Outlines',
+  'layer.bold': 'What is sewn now',
 };

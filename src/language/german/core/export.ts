@@ -13,4 +13,8 @@ export const exported: Entries<ExportPhrases> = {
   'layer.fill': 'Flächen',
   'layer.join': 'Anschlüsse',
   'layer.page': 'Seitennamen und Messstrecken',
+  'layer.thin': 'Feine Linien',
+  'layer.seam': 'Nähte',
+  'layer.outline': 'Umrisse',
+  'layer.bold': 'Was jetzt genäht wird',
 };

@@ -1,0 +1,1 @@
+export { pictureStep } from './picture-step.ts';

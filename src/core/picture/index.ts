@@ -1,0 +1,12 @@
+export { cutLevel, type SectionChoices } from './cut-level.ts';
+export { drawForm, type FormChoices } from './draw-form.ts';
+export { drawStand, type StandTrial } from './draw-stand.ts';
+export { drawTestTube, type TestTube } from './draw-test-tube.ts';
+export { type FlatChoices, layFlat } from './lay-flat.ts';
+export { PICTURE_LAYERS } from './line-styles.ts';
+export { makeScene, type SceneChoices, type SceneParts } from './make-scene.ts';
+export { orderPanels } from './order-panels.ts';
+export type { PicturePhrases } from './phrases.ts';
+export { CAMERAS } from './project-camera.ts';
+export { stackBoards } from './stack-boards.ts';
+export type * from './types.ts';
