@@ -137,6 +137,27 @@ describe('on a strip', () => {
     expect(planOf({ ...problem, seed: 2 }).length).not.toBe(planOf(problem).length);
   });
 
+  test('begun anew several times, plans still only get shorter, repeat, and keep to the budget', () => {
+    const turns = [0.4, 1.1].map((angle) => ({ angle, mirrored: false }));
+    const items = ['a', 'b'].map((id) => ({ id, outline: ELL, turns }));
+    const problem = problemOf(items, { width: 400, budget: 810_000 });
+    const lengths = new Set<number>();
+    let plan: NestPlan | undefined;
+    for (const { plan: found } of nest(problem)) {
+      if (found && plan) expect(found.length).toBeLessThanOrEqual(plan.length);
+      plan = found ?? plan;
+      if (found) lengths.add(found.length);
+    }
+    expect(lengths.size).toBeGreaterThan(2);
+    expect(worstOverlap(laidOf(items, plan!))).toBeLessThan(0.01);
+    const last = planOf(problem);
+    expect(last.placements).toEqual(plan!.placements);
+    // Not at the bound, where it would have ended early.
+    expect(last.length).toBeGreaterThan(1.01 * last.bound);
+    // One search may end a move beyond it.
+    expect(last.evaluations).toBeLessThan(problem.budget + 1000);
+  });
+
   test('plans only get shorter, and whoever stops early has one', () => {
     let plan: NestPlan | undefined;
     let steps = 0;

@@ -18,92 +18,108 @@ const COMPRESS = { first: 0.002, last: 0.0001, longer: 1.2, shorter: 0.6 };
 const COST = 50;
 
 /**
- * Begins anew as often as this many evaluations an item go into the budget, at most so often, and within this share of it; the rest
- * goes on from the best. A search that goes on for longer stalls.
+ * From so many evaluations an item on, a search begins several times anew, within this share of the budget; at most so often, and
+ * each of the first with at least so many times the square of the items, since passes grow longer with them and more are needed.
+ * What one beginning comes to differs by more than a longer search gains.
  */
-const ANEW = { each: 300_000, most: 2, share: 0.6 };
+const RACE = { from: 400_000, share: 0.65, most: 16, each: 900 };
 
-/** Shortens a valid layout again and again; with a large budget several times from the beginning, then what came out shortest. */
+/** A layout on its way: the shortest it has been, the length to try next if it has not begun, else how much to take off. */
+interface Racer {
+  reach: Reach;
+  next: number;
+  step: number;
+}
+
+/**
+ * Shortens a valid layout again and again. With a large budget several times from the beginning, since which is shortest at first
+ * is often shortest in the end: the better half goes on, with as much for the half as before for all, until one is left.
+ */
 export function* shorten(search: Search, first: First, report: Report): Generator<void, Reach> {
   const { layout, end } = search;
-  const spent = layout.evaluations;
-  const starts = Math.min(ANEW.most, Math.floor((end - spent) / (ANEW.each * layout.items)));
   let best = first.reach;
   const reportShorter = (reach: Reach): void => {
     if (reach.used >= best.used) return;
     best = reach;
     report(reach);
   };
-  for (let k = 1; k <= starts && starts > 1 && !isAtBound(search, best); k++) {
-    const until = spent + ((end - spent) * ANEW.share * k) / starts;
-    yield* shortenOnce({ ...search, end: until }, first, reportShorter);
+  if (isAtBound(search, best)) return best;
+  const budget = end - layout.evaluations;
+  const race = budget < RACE.from * layout.items ? 0 : RACE.share * budget;
+  const rounds = roundsFor(race / (RACE.each * layout.items ** 2));
+  let racers = Array.from({ length: 2 ** rounds }, (): Racer => ({ ...first, step: FIRST_STEP }));
+  for (let round = 0; round < rounds; round++) {
+    for (const racer of racers) {
+      const until = layout.evaluations + race / rounds / racers.length;
+      yield* shortenOnce({ ...search, end: until }, racer, reportShorter);
+      if (isAtBound(search, best)) return best;
+    }
+    racers = racers.sort((a, b) => a.reach.used - b.reach.used).slice(0, racers.length / 2);
   }
-  const next = best === first.reach ? first.next : Infinity;
-  yield* shortenOnce(search, { reach: best, next }, reportShorter);
+  yield* shortenOnce(search, racers[0], reportShorter);
   return best;
 }
 
-/**
- * First in long steps, with tries from disturbed layouts where none goes on (exploring), then in short ones from the best
- * (compressing).
- */
-function* shortenOnce(search: Search, { reach, next }: First, report: Report): Generator<void, Reach> {
+/** The most rounds, of twice as many racers as the next, in which each of the first has one share or more. */
+function roundsFor(shares: number): number {
+  let rounds = 0;
+  while (2 ** (rounds + 1) <= RACE.most && shares / (rounds + 1) >= 2 ** (rounds + 1)) rounds++;
+  return rounds;
+}
+
+/** First in long steps, with tries from disturbed layouts where none goes on, then in short ones from the best. */
+function* shortenOnce(search: Search, racer: Racer, report: Report): Generator<void> {
   const spent = search.layout.evaluations;
   const until = spent + EXPLORES * (search.end - spent);
-  if (isAtBound(search, reach)) return reach;
-  const explored = yield* explore({ ...search, end: until }, reach, next, report);
-  return isAtBound(search, explored) ? explored : yield* compress(search, explored, report);
+  yield* explore({ ...search, end: until }, racer, report);
+  if (!isAtBound(search, racer.reach)) yield* compress(search, racer, report);
 }
 
 /**
  * A layout that cannot be separated is given half of what was taken back, again and again, which often ends shorter than the best;
  * when that is next to nothing, the best is disturbed.
  */
-function* explore(search: Search, start: Reach, next: number, report: Report): Generator<void, Reach> {
+function* explore(search: Search, racer: Racer, report: Report): Generator<void> {
   const { layout } = search;
-  let reach = start;
-  let step = FIRST_STEP;
-  layout.restore(reach.best);
-  layout.limit = reach.used;
-  resize(search, Math.min(next, (1 - step) * reach.used));
+  layout.limit = racer.reach.used;
+  layout.restore(racer.reach.best);
+  resize(search, Math.min(racer.next, (1 - racer.step) * racer.reach.used));
+  racer.next = Infinity;
   while (layout.evaluations < search.end) {
     const { isApart } = yield* separate(search, PATIENCE.exploring);
-    if (isApart && layout.used() < reach.used) {
-      reach = { best: layout.snapshot(), used: layout.used() };
-      report(reach);
-      if (isAtBound(search, reach)) return reach;
-      step = Math.min(FIRST_STEP, step * QUICK);
+    if (isApart && layout.used() < racer.reach.used) {
+      racer.reach = { best: layout.snapshot(), used: layout.used() };
+      report(racer.reach);
+      if (isAtBound(search, racer.reach)) return;
+      racer.step = Math.min(FIRST_STEP, racer.step * QUICK);
     } else {
-      step /= 2;
-      if (step < STUCK_STEP) {
-        layout.limit = reach.used;
-        layout.restore(reach.best);
+      racer.step /= 2;
+      if (racer.step < STUCK_STEP) {
+        layout.limit = racer.reach.used;
+        layout.restore(racer.reach.best);
         disrupt(search);
-        step = DISRUPTED_STEP;
+        racer.step = DISRUPTED_STEP;
       }
     }
-    resize(search, (1 - step) * reach.used);
+    resize(search, (1 - racer.step) * racer.reach.used);
   }
-  return reach;
 }
 
-function* compress(search: Search, start: Reach, report: Report): Generator<void, Reach> {
+function* compress(search: Search, racer: Racer, report: Report): Generator<void> {
   const { layout } = search;
-  let reach = start;
   let step = COMPRESS.first;
   while (layout.evaluations < search.end) {
-    layout.limit = reach.used;
-    layout.restore(reach.best);
-    resize(search, (1 - step) * reach.used);
+    layout.limit = racer.reach.used;
+    layout.restore(racer.reach.best);
+    resize(search, (1 - step) * racer.reach.used);
     const { isApart } = yield* separate(search, PATIENCE.compressing);
-    if (isApart && layout.used() < reach.used) {
-      reach = { best: layout.snapshot(), used: layout.used() };
-      report(reach);
-      if (isAtBound(search, reach)) return reach;
+    if (isApart && layout.used() < racer.reach.used) {
+      racer.reach = { best: layout.snapshot(), used: layout.used() };
+      report(racer.reach);
+      if (isAtBound(search, racer.reach)) return;
       step *= COMPRESS.longer;
     } else step = Math.max(COMPRESS.last, step * COMPRESS.shorter);
   }
-  return reach;
 }
 
 /** What lies right of a place taken by chance, on the last sheet in use, moves by as much as that is made longer or shorter. */
