@@ -246,9 +246,17 @@ describe('inner parts', () => {
     );
   });
 
-  it('have a base plate with a hole for the pole and two for the filling', () => {
+  it('have a base plate with a hole for the pole two for the filling, and slots for the tabs', () => {
     const plate = inside.pieces.find(({ id }) => id === 'base-plate-1')!;
-    expect(plate.cutouts?.map(({ id }) => id)).toEqual(['pole', 'stuffing-right', 'stuffing-left']);
+    expect(plate.cutouts?.map(({ id }) => id)).toEqual([
+      'pole',
+      'stuffing-right',
+      'stuffing-left',
+      'tab-1',
+      'tab-2',
+      'tab-3',
+      'tab-4',
+    ]);
   });
 
   it('cut the second layer of a plate like the first, a quarter turned', () => {
