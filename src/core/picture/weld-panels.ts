@@ -109,6 +109,7 @@ function drawApart(
     .flatMap((seam) => waysAcross(shell, positions, seam));
   if (ways.length === 0 || gape === 0) return points;
   const middles = middlesAround(points, triangles);
+  const normals = measureVertexNormals({ positions: points, triangles });
   const moved = points.slice();
   for (let i = 0; i < points.length; i += 3) {
     const own = points.subarray(i, i + 3);
@@ -122,7 +123,9 @@ function drawApart(
     const { at, across, out } = nearest;
     const middle = middles.subarray(i, i + 3);
     const side = Math.sign(dot(across, [middle[0] - at[0], middle[1] - at[1], middle[2] - at[2]]));
-    const by = (gape / 2) * (1 - least / FOLLOWS) ** 2;
+    // Across a narrow neck the front is near too, but faces the other way.
+    const faces = Math.max(0, dot(out, normals.subarray(i, i + 3)));
+    const by = (gape / 2) * faces * (1 - least / FOLLOWS) ** 2;
     for (let k = 0; k < 3; k++) moved[i + k] += by * (side * across[k] + 2 * STANDS_OUT * out[k]);
   }
   return moved;
