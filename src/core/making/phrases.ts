@@ -120,7 +120,8 @@ interface SeamWords {
   readonly 'seam.with-letter': { readonly seam: Phrase; readonly letter: Phrase };
   readonly 'seam.within': { readonly seam: Phrase; readonly panel: Phrase };
   readonly 'seam.of-piece': { readonly piece: Phrase; readonly at: PlaceOfEdge };
-  readonly 'seam.on-allowances': { readonly piece: Phrase; readonly letter: Phrase };
+  /** `onto`: letter of the shell's seam. */
+  readonly 'seam.on-allowances': { readonly piece: Phrase; readonly onto: string };
   readonly 'seam.sleeve': { readonly hasTie: boolean };
   readonly 'seam.test-tube': { readonly at: 'closing' | 'bottom' | 'top' };
   readonly 'seam.arm': { readonly at: 'outer' | 'inner'; readonly side: 'right' | 'left' };

@@ -80,7 +80,7 @@ function seamsOfBrace(form: Form, brace: DesignedBrace, piece: Piece): WorkSeam[
       const onto = form.shell.seams.find((seam) => seam.id === id);
       const at = placeOfEdge(form, brace, id, letter);
       const name = onto
-        ? phrase('seam.on-allowances', { piece: piece.name, letter: verbatim(letter) })
+        ? phrase('seam.on-allowances', { piece: piece.name, onto: letter })
         : phrase('seam.of-piece', { piece: piece.name, at });
       return withPartner(form, describeEdge(piece, id, name));
     });

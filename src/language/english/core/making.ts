@@ -115,8 +115,7 @@ export const making: Entries<MakingPhrases> = {
   'seam.with-letter': ({ seam, letter }, { say }) => `${say(seam)} (${say(letter)})`,
   'seam.within': ({ seam, panel }, { say }) => `${say(seam)} of the ${say(panel)}`,
   'seam.of-piece': ({ piece, at }, { say }) => `${say(piece)}, ${edges[at]}`,
-  'seam.on-allowances': ({ piece, letter }, { say }) =>
-    `${say(piece)}, on the allowances of seam ${say(letter)}`,
+  'seam.on-allowances': ({ piece, onto }, { say }) => `${say(piece)}, on the allowances of seam ${onto}`,
   'seam.sleeve': ({ hasTie }) =>
     hasTie ? 'pole sleeve, closing seam, with the centre back tie in it' : 'pole sleeve, closing seam',
   'seam.test-tube': ({ at }) => tubeSeams[at],

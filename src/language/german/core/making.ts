@@ -119,8 +119,7 @@ export const making: Entries<MakingPhrases> = {
   'seam.with-letter': ({ seam, letter }, { say }) => `${say(seam)} (${say(letter)})`,
   'seam.within': ({ seam, panel }, { say }) => `${say(seam)}, am Teil „${say(panel)}“`,
   'seam.of-piece': ({ piece, at }, { say }) => `${say(piece)}, ${edges[at]}`,
-  'seam.on-allowances': ({ piece, letter }, { say }) =>
-    `${say(piece)}, auf den Zugaben von Naht ${say(letter)}`,
+  'seam.on-allowances': ({ piece, onto }, { say }) => `${say(piece)}, auf den Zugaben von Naht ${onto}`,
   'seam.sleeve': ({ hasTie }) =>
     hasTie ? 'Rohrtunnel, Schließnaht, mit dem hinteren Band darin' : 'Rohrtunnel, Schließnaht',
   'seam.test-tube': ({ at }) => tubeSeams[at],
