@@ -44,6 +44,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'inside.plate-vanishes-under-cover': { plate: 'armhole', side: 'both', cover: 38, most: 24 },
   'measure.of-side': { measure: WAIST, side: 'left' },
   'filled.size-off': { level: WAIST, size: 'width', by: 4.5, isLess: true },
+  'seam.with-letter': { seam: WAIST, letter: { id: 'verbatim', values: { text: 'AB' } } },
   'step.test-tube.reckoned': { growth: 0.0075 },
   'step.test-tube.usual-cloth': { below: 6, above: 14 },
   'filled.idle': { braces: [WEB] },

@@ -236,6 +236,15 @@ export const SPOILT: readonly Spoilt[] = [
     steps: edit('fill-top-upperChest', 'fill', (op) => ({ ...op, by: 'arm' }) as Op),
   },
   {
+    rule: 'allowance-too-small',
+    at: 'close',
+    what: 'the edge of the base is cut with 5 mm to turn in',
+    given: (given) => ({
+      ...given,
+      joints: given.joints.map((joint) => (joint.id === 'base-edge' ? { ...joint, allowances: [5] } : joint)),
+    }),
+  },
+  {
     rule: 'joined-not-once',
     what: 'a shoulder is sewn again',
     steps: change('sew-shoulder', (ops) => [...ops, ops[0]]),

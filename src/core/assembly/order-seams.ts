@@ -126,7 +126,7 @@ function placeOfSeam(
 
 /**
  * The line that is sewn last: the one of the back nearest to the middle that opens the shell from base to neck, else from base to
- * armhole, else the left side. Then webs are sewn to the back near a free edge, and the last seam lies in the middle cell.
+ * armhole, else the left side, wherever that ends. Then webs are sewn to the back near a free edge, and the last seam lies in the middle cell.
  */
 function closingLine(shell: SeamedShell, panels: PanelFacts): string | undefined {
   const openingAt = new Map(shell.openings.flatMap(({ id, vertices }) => [...vertices].map((v) => [v, id])));
@@ -142,7 +142,6 @@ function closingLine(shell: SeamedShell, panels: PanelFacts): string | undefined
       seams.flatMap(({ points }) => [openingAt.get(points[0]), openingAt.get(points[points.length - 1])]),
     );
     const top = ends.has('neck') ? 0 : ends.has('armholeRight') || ends.has('armholeLeft') ? 1 : undefined;
-    if (!ends.has('base') || top === undefined) return [];
     const isInBack = seams.every(
       (seam) =>
         meanOf(shell.chart, seam.points).sin < 0 && seam.panels.every((id) => isBackOrBand(panels, id)),
@@ -150,9 +149,10 @@ function closingLine(shell: SeamedShell, panels: PanelFacts): string | undefined
     const isSide = seams.some(
       (seam) => panels.get(seam.panels[0])?.isFront !== panels.get(seam.panels[1])?.isFront,
     );
-    if (!isInBack && !isSide) return [];
+    if (!ends.has('base') || !(isSide || (isInBack && top !== undefined))) return [];
     const away = Math.round(Math.min(...seams.map((seam) => awayFromMiddle(shell, seam))));
-    return [{ key, rank: [isInBack ? top : 2, isInBack ? away : 0, side === 'left' ? 0 : 1] }];
+    const kind = isInBack && top !== undefined ? top : top === undefined ? 3 : 2;
+    return [{ key, rank: [kind, isInBack ? away : 0, side === 'left' ? 0 : 1] }];
   });
   return ranked.sort((a, b) => (isBefore(a.rank, b.rank) ? -1 : 1))[0]?.key;
 }

@@ -1,11 +1,3 @@
-export {
-  orderOfWork,
-  type ProvenOrder,
-  planSteps,
-  provenStep,
-  proveOrder,
-  stepsOf,
-} from './order-of-work.ts';
+export { orderOfWork, type ProvenOrder, provenStep } from './order-of-work.ts';
 export type { MakingPhrases } from './phrases.ts';
 export { planMaking } from './plan-making.ts';
-export { type Work, workOfForm } from './work-of-form.ts';

@@ -147,5 +147,5 @@ function tightest({ work, seams, ties }: Closing): SeamWay {
     return way;
   });
   const ratio = (way: SeamWay): number => (way.kind === 'packed' ? way.mouth / way.pack : Infinity);
-  return ways.reduce((a, b) => (ratio(b) < ratio(a) ? b : a));
+  return ways.reduce((a, b) => (ratio(b) < ratio(a) ? b : a), { kind: 'plain' });
 }

@@ -2,6 +2,7 @@ import type { WorkCheck, WorkSeam } from '../form/index.ts';
 import type { DesignedBrace } from '../inside/index.ts';
 import { LAP_FLAT, type Op, type WorkBrace, wayToFreeEdge } from '../sewing/index.ts';
 import { phrase } from './phrases.ts';
+import { closesBehind } from './seams-by-role.ts';
 import { halfOfEdge } from './seams-of-form.ts';
 import { SLEEVE_CLOSING, type Work } from './work-of-form.ts';
 import { innerPieces, lengthCheck, type PlannedStep, pick, plan } from './work-parts.ts';
@@ -92,23 +93,23 @@ export function innerBackStep(work: Work): PlannedStep {
   for (const id of work.order.filter(({ role }) => role === 'closing').map(({ seam }) => seam.id))
     joined.delete(id);
   const wayOf = (joint: string): number => wayToFreeEdge(input, joint, (id) => joined.has(id));
-  for (const side of ['right', 'left', 'centre'] as const) {
+  // What lies in the middle of a closed back first: the webs would stand between it and the sides.
+  for (const side of ['centre', 'right', 'left'] as const) {
     const own = braces.filter((brace) => brace.side === side);
     const straps = own
       .filter(({ kind }) => kind === 'strap')
       .flatMap(({ id }) => input.braces.find((one) => one.id === id) ?? [])
       .toSorted((a, b) => wayOf(b.from[0]) - wayOf(a.from[0]));
-    for (const { id, from, through } of straps) {
-      if (through) ops.push({ does: 'thread', strap: id });
-      ops.push(...from.map((joint): Op => ({ does: 'join', joint, how: 'lap' })));
-      order.push(...from);
-    }
+    const ends = straps.flatMap(({ from }) => from);
+    for (const { id, through } of straps) if (through) ops.push({ does: 'thread', strap: id });
     const rest = own
       .filter(({ kind }) => kind !== 'strap')
       .flatMap((brace) => jointsOnHalf(work, brace, 'back'))
       .filter((joint) => !last.has(joint));
-    ops.push(...rest.map((joint): Op => ({ does: 'join', joint, how: 'lap' })));
-    order.push(...rest);
+    // From a free centre back the straps are the farther ones; from free sides the web is.
+    const inTurn = closesBehind(work) ? [...ends, ...rest] : [...rest, ...ends];
+    ops.push(...inTurn.map((joint): Op => ({ does: 'join', joint, how: 'lap' })));
+    order.push(...inTurn);
   }
   const owners = new Set(order.map(ownerOf));
   const ways = order

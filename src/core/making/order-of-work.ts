@@ -38,7 +38,7 @@ export function orderOfWork(form: Form): ProvenOrder {
 }
 
 /** All steps, the shell closed in the given way. */
-export function planSteps(work: Work, way: ClosingWay): PlannedStep[] {
+function planSteps(work: Work, way: ClosingWay): PlannedStep[] {
   const { has } = work;
   const inside = has.inside
     ? [...plateSteps(work), ...armSteps(work), ...setSteps(work), ...fillSteps(work), ...finishSteps(work)]
@@ -47,7 +47,7 @@ export function planSteps(work: Work, way: ClosingWay): PlannedStep[] {
 }
 
 /** Sews the steps in thought. */
-export function proveOrder(work: Work, planned: readonly PlannedStep[]): ProvenOrder {
+function proveOrder(work: Work, planned: readonly PlannedStep[]): ProvenOrder {
   const names = namesOfWork(work);
   return { work, planned, names, faults: checkOrder(work.input, planned.map(provenStep), names) };
 }

@@ -117,9 +117,11 @@ interface ClosingSteps {
 interface SeamWords {
   readonly 'seam.on-side': { readonly seam: Phrase; readonly side: 'right' | 'left' };
   readonly 'seam.between': { readonly seam: Phrase; readonly one: Phrase; readonly other: Phrase };
+  readonly 'seam.with-letter': { readonly seam: Phrase; readonly letter: Phrase };
   readonly 'seam.within': { readonly seam: Phrase; readonly panel: Phrase };
   readonly 'seam.of-piece': { readonly piece: Phrase; readonly at: PlaceOfEdge };
-  readonly 'seam.on-allowances': { readonly piece: Phrase; readonly letter: string };
+  /** `onto`: letter of the shell's seam. */
+  readonly 'seam.on-allowances': { readonly piece: Phrase; readonly onto: string };
   readonly 'seam.sleeve': { readonly hasTie: boolean };
   readonly 'seam.test-tube': { readonly at: 'closing' | 'bottom' | 'top' };
   readonly 'seam.arm': { readonly at: 'outer' | 'inner'; readonly side: 'right' | 'left' };

@@ -1,5 +1,5 @@
 import type { OrderedSeam } from '../assembly/index.ts';
-import type { Phrase } from '../base/index.ts';
+import { type Phrase, verbatim } from '../base/index.ts';
 import type { Form, WorkSeam } from '../form/index.ts';
 import type { DesignedBrace } from '../inside/index.ts';
 import { measurePolyline } from '../math/index.ts';
@@ -16,14 +16,11 @@ export function seamsOfForm(form: Form, order: readonly OrderedSeam[]): Map<stri
 }
 
 function shellSeams(form: Form, order: readonly OrderedSeam[]): WorkSeam[] {
-  const names = order.map(({ seam, side }) =>
-    side === 'centre' ? seam.name : phrase('seam.on-side', { seam: seam.name, side }),
-  );
-  const keys = names.map((name) => JSON.stringify(name));
+  const names = namesApart(form, order);
   return order.map(({ seam, isFlat, closesRing }, k) => ({
     id: seam.id,
     letter: seam.letter,
-    name: keys.indexOf(keys[k]) === keys.lastIndexOf(keys[k]) ? names[k] : nameByPanels(form, seam),
+    name: names[k],
     kind: 'shell',
     lengths: form.report.seams.find(({ id }) => id === seam.id)?.lengthsFlat ?? [],
     marks: seam.marks.filter(({ kind }) => kind !== 'end').length,
@@ -32,12 +29,31 @@ function shellSeams(form: Form, order: readonly OrderedSeam[]): WorkSeam[] {
   }));
 }
 
+/** Of each seam the shortest name that is its own: by line and side, by its panels, by both, with its letter. */
+function namesApart(form: Form, order: readonly OrderedSeam[]): Phrase[] {
+  const wordings = order.map(({ seam, side }) => {
+    const sided = side === 'centre' ? seam.name : phrase('seam.on-side', { seam: seam.name, side });
+    const both = nameByPanels(form, seam, sided);
+    return [
+      sided,
+      nameByPanels(form, seam, seam.name),
+      both,
+      phrase('seam.with-letter', { seam: both, letter: verbatim(seam.letter) }),
+    ];
+  });
+  return wordings.map((own, k) => {
+    const isOwn = (name: Phrase, i: number): boolean =>
+      wordings.every((other, m) => m === k || JSON.stringify(other[i]) !== JSON.stringify(name));
+    return own.find(isOwn) ?? own[own.length - 1];
+  });
+}
+
 /** A part of a seam line, by what it joins. */
-function nameByPanels(form: Form, { name, panels }: OrderedSeam['seam']): Phrase {
-  const [one, other] = panels.map((id) => form.shell.panels.find((panel) => panel.id === id)?.name ?? name);
+function nameByPanels(form: Form, { panels }: OrderedSeam['seam'], seam: Phrase): Phrase {
+  const [one, other] = panels.map((id) => form.shell.panels.find((panel) => panel.id === id)?.name ?? seam);
   return panels[0] === panels[1]
-    ? phrase('seam.within', { seam: name, panel: one })
-    : phrase('seam.between', { seam: name, one, other });
+    ? phrase('seam.within', { seam, panel: one })
+    : phrase('seam.between', { seam, one, other });
 }
 
 /** Edges of webs, ties and straps on the sleeve and on the shell; the sleeve's own seam holds the back tie. */
@@ -64,7 +80,7 @@ function seamsOfBrace(form: Form, brace: DesignedBrace, piece: Piece): WorkSeam[
       const onto = form.shell.seams.find((seam) => seam.id === id);
       const at = placeOfEdge(form, brace, id, letter);
       const name = onto
-        ? phrase('seam.on-allowances', { piece: piece.name, letter })
+        ? phrase('seam.on-allowances', { piece: piece.name, onto: letter })
         : phrase('seam.of-piece', { piece: piece.name, at });
       return withPartner(form, describeEdge(piece, id, name));
     });

@@ -1,5 +1,5 @@
 export { checkOrder } from './check-order.ts';
 export { type SeamWay, wayOfSeam, wayOut, wayToFreeEdge } from './judge-seam.ts';
-export { DRAW_RATIO, HEAD_GIRTH, LAP_FLAT, LAP_ROLLED, SEW_RATIO, TOOLS } from './limits-of-work.ts';
+export { HEAD_GIRTH, LAP_FLAT, TOOLS } from './limits-of-work.ts';
 export { phrase as sewingPhrase, type SewingPhrases } from './phrases.ts';
 export * from './types.ts';

@@ -1,4 +1,4 @@
-import type { Method, Reading, Tool } from './types.ts';
+import type { Method, Tool } from './types.ts';
 
 /** A mouth goes so many times round its pack, to sew there and to draw out (common practice, no source). */
 export const SEW_RATIO = 2;
@@ -33,6 +33,3 @@ export const LEAST_ALLOWANCE: Readonly<Record<Method, number>> = {
   ladder: 20,
   hand: 10,
 };
-
-/** Readings that need nothing filled, or nothing of the form at all. */
-export const FREE_READINGS: readonly Reading[] = ['paper', 'person', 'stiff'];

@@ -112,9 +112,10 @@ export const making: Entries<MakingPhrases> = {
 
   'seam.on-side': ({ seam, side }, { say }) => `${say(seam)} ${side}`,
   'seam.between': ({ seam, one, other }, { say }) => `${say(seam)}: ${say(one)} to ${say(other)}`,
+  'seam.with-letter': ({ seam, letter }, { say }) => `${say(seam)} (${say(letter)})`,
   'seam.within': ({ seam, panel }, { say }) => `${say(seam)} of the ${say(panel)}`,
   'seam.of-piece': ({ piece, at }, { say }) => `${say(piece)}, ${edges[at]}`,
-  'seam.on-allowances': ({ piece, letter }, { say }) => `${say(piece)}, on the allowances of seam ${letter}`,
+  'seam.on-allowances': ({ piece, onto }, { say }) => `${say(piece)}, on the allowances of seam ${onto}`,
   'seam.sleeve': ({ hasTie }) =>
     hasTie ? 'pole sleeve, closing seam, with the centre back tie in it' : 'pole sleeve, closing seam',
   'seam.test-tube': ({ at }) => tubeSeams[at],

@@ -108,7 +108,7 @@ export const making: Entries<MakingPhrases> = {
   'step.mark.mark':
     'Auf der linken Stoffseite, mit Faden oder auswaschbarem Stift: Höhenlinien, Nahtbuchstaben, Nummern der Passzeichen, rechts oder links, und die Linien, an die Stege und Gurte genäht werden.',
   'step.mark.through':
-    'Höhenlinien, Linien der Stege und Gurte, vordere Mitte, hintere Mitte mit ihrer Nahtlinie sowie „oben“ und „vorn“ durchheften (heften: mit der Hand in Stichen von 5 mm nähen, die später gezogen werden), damit all das auch auf der rechten Seite, der Außenseite, zu sehen ist.',
+    'Höhenlinien, Linien der Stege und Gurte, vordere Mitte, hintere Mitte mit ihrer Nahtlinie sowie „oben“ und „vorn“ durchheften (heften: mit der Hand in Stichen von 5 mm nähen, die später gezogen werden), damit alles auch auf der rechten Seite, der Außenseite, zu sehen ist.',
   'step.mark.hold':
     'Hals, Armlöcher und andere hohle Kanten stützsteppen, bevor sie eingeschnitten werden: eine Steppreihe knapp neben der Nahtlinie in der Zugabe, damit sie sich nicht dehnen.',
   'step.mark.compare':
@@ -116,9 +116,10 @@ export const making: Entries<MakingPhrases> = {
 
   'seam.on-side': ({ seam, side }, { say }) => `${say(seam)} ${sides[side]}`,
   'seam.between': ({ seam, one, other }, { say }) => `${say(seam)}: ${say(one)} an ${say(other)}`,
+  'seam.with-letter': ({ seam, letter }, { say }) => `${say(seam)} (${say(letter)})`,
   'seam.within': ({ seam, panel }, { say }) => `${say(seam)}, am Teil „${say(panel)}“`,
   'seam.of-piece': ({ piece, at }, { say }) => `${say(piece)}, ${edges[at]}`,
-  'seam.on-allowances': ({ piece, letter }, { say }) => `${say(piece)}, auf den Zugaben von Naht ${letter}`,
+  'seam.on-allowances': ({ piece, onto }, { say }) => `${say(piece)}, auf den Zugaben von Naht ${onto}`,
   'seam.sleeve': ({ hasTie }) =>
     hasTie ? 'Rohrtunnel, Schließnaht, mit dem hinteren Band darin' : 'Rohrtunnel, Schließnaht',
   'seam.test-tube': ({ at }) => tubeSeams[at],
