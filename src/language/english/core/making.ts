@@ -86,7 +86,7 @@ export const making: Entries<MakingPhrases> = {
 
   'step.trial.title': 'Try a cheap shell on the person',
   'step.trial.cut':
-    'Cut the panels once in old sheeting from a print in which nothing is taken off for growth or filling (Inside: “cut for the filling” off, no test tube typed in): a person does not stretch it as filling does. Leave 5 cm (2 in) of allowance at the centre back and 2.5 cm (1 in) at the sides.',
+    'Take the trial shell’s own pattern (Cutting, “Trial shell”) and cut it once in old sheeting: nothing is taken off it for growth or filling, since a person does not stretch it as filling does, and its centre back and sides have cloth to spare.',
   'step.trial.sew': ({ neck }, { length }) =>
     `Sew everything but the centre back: that stays open from the base up through the neck band. No head passes a neck of ${length(neck)}, and none has to.`,
   'step.trial.put-on':

@@ -90,7 +90,7 @@ export const making: Entries<MakingPhrases> = {
 
   'step.trial.title': 'Eine billige Hülle an der Person anprobieren',
   'step.trial.cut':
-    'Die Schnittteile einmal aus einem alten Laken schneiden, nach einem Ausdruck, bei dem für Nachgeben und Füllung nichts abgezogen ist (Innenleben: „für die Füllung zugeschnitten“ aus, kein Probeschlauch eingetragen): Eine Person dehnt die Hülle nicht, wie es die Füllung tut. An der hinteren Mitte 5 cm (2 in) Nahtzugabe lassen, an den Seiten 2,5 cm (1 in).',
+    'Den eigenen Schnitt der Probehülle nehmen (Zuschnitt, „Probehülle“) und einmal aus einem alten Laken schneiden: Für Nachgeben und Füllung ist nichts abgezogen, denn eine Person dehnt sie nicht, wie es die Füllung tut, und hintere Mitte und Seiten haben Stoff zum Auslassen.',
   'step.trial.sew': ({ neck }, { length }) =>
     `Alles nähen außer der hinteren Mitte: Die bleibt von der Unterkante bis durch das Halsbündchen offen. Durch einen Hals von ${length(neck)} geht kein Kopf, und es muss auch keiner.`,
   'step.trial.put-on':
