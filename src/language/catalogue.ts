@@ -2,6 +2,7 @@ import type { AdvicePhrases } from '../core/advice/index.ts';
 import type { AssemblyPhrases, DraftPhrases } from '../core/assembly/index.ts';
 import type { BasePhrases, Phrase } from '../core/base/index.ts';
 import type { BodyPhrases } from '../core/body/index.ts';
+import type { BookletPhrases } from '../core/booklet/index.ts';
 import type { ExportPhrases } from '../core/export/index.ts';
 import type { FilesPhrases } from '../core/files/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
@@ -27,6 +28,7 @@ export type CorePhrases = AdvicePhrases &
   AssemblyPhrases &
   BasePhrases &
   BodyPhrases &
+  BookletPhrases &
   DraftPhrases &
   ExportPhrases &
   FilesPhrases &

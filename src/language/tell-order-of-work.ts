@@ -42,8 +42,8 @@ export function tellOrderOfWork(steps: readonly WorkStep[], options: OrderOfWork
     const after = step.needs.flatMap((id) => numberOf.get(id) ?? []).filter((number) => number !== i);
     const box = done.includes(step.id) ? '[x]' : '[ ]';
     const words = [teller.say(step.title)];
-    if (step.isOptional) words.push(teller.say(phrase('plan.optional')));
-    if (after.length > 0) words.push(teller.say(phrase('plan.after', { steps: after })));
+    if (step.isOptional) words.push(teller.say(phraseOfMaking('work.optional')));
+    if (after.length > 0) words.push(teller.say(phraseOfMaking('work.after', { steps: after })));
     lines.push('', `${box} ${i + 1}. ${words.join('  ')}`, ...teller.tellBody(step));
   });
   return `${lines.join('\n')}\n`;
@@ -57,14 +57,14 @@ function createTeller({ catalogue, locale = catalogue.tag, unit }: OrderOfWorkOp
     `${INDENT}${say(head).padEnd(HEAD)}${sayMeasured(words)}`;
   const tellSeam = ({ letter, name, lengths, marks, closesRing, note }: WorkSeam): string => {
     const words = { seam: name, lengths, marks, closesRing, ...(note && { note }) };
-    return row(phrase('plan.seam', { letter }), phrase('plan.seam-words', words));
+    return row(phrase('plan.seam', { letter }), phraseOfMaking('work.seam', words));
   };
   const tellCheck = (check: WorkCheck): string =>
-    row(phrase('plan.check'), phrase('plan.check-words', { check: check.name, value: wordCheck(check) }));
+    row(phrase('plan.check'), phraseOfMaking('work.check', { check: check.name, value: wordCheck(check) }));
   const tellBody = ({ text, pieces, seams, checks, cautions }: WorkStep): string[] => [
     ...text.flatMap(paragraph),
     ...(pieces.length > 0
-      ? paragraph(phrase('plan.pieces', { pieces: pieces.map(({ name }) => name) }))
+      ? paragraph(phraseOfMaking('work.pieces', { pieces: pieces.map(({ name }) => name) }))
       : []),
     ...seams.map(tellSeam),
     ...checks.map(tellCheck),

@@ -7,7 +7,7 @@ import type { FileOptions } from '../calls/index.ts';
 
 const NO_BYTES = new Uint8Array(0);
 /** Formats with letters of printed pages. */
-const LETTERED = ['pdf', 'labels', 'lay', 'projector', 'zip'];
+const LETTERED = ['pdf', 'labels', 'lay', 'booklet', 'projector', 'zip'];
 
 interface Printing {
   /** As in 2024-05-31. */

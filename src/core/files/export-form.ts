@@ -6,6 +6,7 @@ import { type ExportOptions, type FormatWriter, PROGRAM } from './format-writer.
 import { phrase } from './phrases.ts';
 import { piecesWanted } from './pieces-wanted.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
+import { writeBookletFiles } from './write-booklet.ts';
 import { writeLayFiles } from './write-lay.ts';
 import { writeGlbFiles, writeObjFiles, writeStlFiles } from './write-models.ts';
 import { writeCutterFiles, writeDxfFiles, writeSvgFiles } from './write-outlines.ts';
@@ -18,6 +19,7 @@ const WRITERS = {
   pdf: writePdfFiles,
   labels: writeLabelFiles,
   lay: writeLayFiles,
+  booklet: writeBookletFiles,
   projector: writeProjectorFiles,
   cutter: writeCutterFiles,
   dxf: writeDxfFiles,

@@ -51,6 +51,7 @@ export type FilesPhrases = {
   readonly 'file.projector-title': WithProject;
   readonly 'file.labels-title': WithProject;
   readonly 'file.lay-title': WithProject;
+  readonly 'file.booklet-title': WithProject;
   readonly 'file.revision': { readonly revision: string };
 } & { readonly [Id in Heading as `table.${Id}`]: NoValues };
 

@@ -1,21 +1,13 @@
-import { type Issue, type Result, success } from '../base/index.ts';
+import { type Result, success } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { writePdf, writeSvg } from '../export/index.ts';
 import type { Form } from '../form/index.ts';
-import {
-  drawLay,
-  drawLayPages,
-  drawListToBuy,
-  type LayPlan,
-  layAll,
-  layTasks,
-  listToBuy,
-  viewsOfPlan,
-} from '../laying/index.ts';
+import { drawLay, drawLayPages, drawListToBuy, viewsOfPlan } from '../laying/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { PRINT_OPTIONS, planTiles } from '../sheet/index.ts';
 import type { FormFile } from './files-of-form.ts';
 import { type ExportOptions, PROGRAM } from './format-writer.ts';
+import { laysOfForm } from './lays-of-form.ts';
 import { phrase } from './phrases.ts';
 
 /** Pages a roll's plans are drawn on, mm. */
@@ -29,10 +21,7 @@ export async function writeLayFiles(
 ): Promise<Result<FormFile[]>> {
   const pieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
   const laying = form.project.laying ?? {};
-  const { plans, issues } = form.laid ? { plans: form.laid, issues: [] } : layNow(form, pieces);
-  // With the form laid, its list is by the plans already.
-  const listed = form.inside?.materials ?? [];
-  const materials = form.laid ? listed : listToBuy(listed, plans, laying);
+  const { plans, materials, issues } = laysOfForm(form);
   const title = say(phrase('file.lay-title', { project: form.project.name }));
   const files: FormFile[] = [];
   for (const paper of papers) {
@@ -66,12 +55,4 @@ export async function writeLayFiles(
       });
     }
   return success(files, issues);
-}
-
-function layNow(form: Form, pieces: readonly Piece[]): { plans: LayPlan[]; issues: Issue[] } {
-  const laid = layTasks({ ...form, pieces }, form.project.laying).map(layAll);
-  return {
-    plans: laid.flatMap((made) => (made.ok ? [made.value] : [])),
-    issues: laid.flatMap((made) => made.issues.map((issue): Issue => ({ ...issue, severity: 'warning' }))),
-  };
 }

@@ -12,15 +12,15 @@ import type { LayPaper } from './draw-lay-pages.ts';
 import { phrase } from './phrases.ts';
 
 const HEADING = 6;
-const WORDS = 3.4;
-const ROW = 4.6;
-const BOX = 3.4;
+const WORDS = 3.2;
+const ROW = 4.3;
+const BOX = 3.2;
 /** Of the page, beside names: amounts stand in a column of their own, mm. */
 const AMOUNT = 34;
 /** Between two lines of the list. */
 const BETWEEN = 1.6;
 
-/** The list to buy by on pages, to tick off; 9.5 pt. */
+/** The list to buy by on pages, to tick off; 9 pt. */
 export function drawListToBuy(
   lines: readonly MaterialLine[],
   project: string,

@@ -330,8 +330,26 @@ type FaultWords = { readonly [Part in WorkPart as `work.part.${Part}`]: NoValues
   readonly 'work.edge': { readonly of: LacedEdge };
 };
 
+/** What stands round the words of a step wherever the order of work is read. */
+interface StepWords {
+  readonly 'work.optional': NoValues;
+  /** Numbers of the steps to be done before. */
+  readonly 'work.after': { readonly steps: readonly number[] };
+  readonly 'work.pieces': { readonly pieces: readonly Phrase[] };
+  /** mm. */
+  readonly 'work.seam': {
+    readonly seam: Phrase;
+    readonly lengths: readonly number[];
+    readonly marks: number;
+    readonly closesRing: boolean;
+    readonly note?: Phrase;
+  };
+  readonly 'work.check': { readonly check: Phrase; readonly value: Phrase };
+}
+
 /** What this room says, and what is put in. */
 export type MakingPhrases = PrepareSteps &
+  StepWords &
   BoardSteps &
   SewSteps &
   ClosingSteps &

@@ -3,6 +3,7 @@ import { advice } from './core/advice.ts';
 import { assembly } from './core/assembly.ts';
 import { base } from './core/base.ts';
 import { body } from './core/body.ts';
+import { booklet } from './core/booklet.ts';
 import { draft } from './core/draft.ts';
 import { exported } from './core/export.ts';
 import { files } from './core/files.ts';
@@ -35,6 +36,7 @@ export const catalogue: Catalogue = {
     ...assembly,
     ...base,
     ...body,
+    ...booklet,
     ...draft,
     ...exported,
     ...files,

@@ -5,7 +5,7 @@ import { isFormBehind } from '../../store/index.ts';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { usePrinting } from '../parts/use-printing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
-import { useApp } from '../parts/workroom-context.tsx';
+import { useApp, useServices } from '../parts/workroom-context.tsx';
 import { MakingStep } from './making-step.tsx';
 
 const NONE: readonly string[] = [];
@@ -18,6 +18,7 @@ export function MakingStage() {
   const name = useApp((state) => state.project?.name ?? '');
   const isBehind = useApp(isFormBehind);
   const { stages, making: words } = useWords();
+  const services = useServices();
   return (
     <div className="stage making-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
@@ -25,7 +26,14 @@ export function MakingStage() {
         <p className="print-only">{name}</p>
         <p>{words.about}</p>
         {steps && (
-          <p>
+          <p className="making-files">
+            <button
+              type="button"
+              className="plain"
+              onClick={() => services.download({ formats: ['booklet'] })}
+            >
+              {words.booklet}
+            </button>
             <button type="button" className="plain" onClick={() => window.print()}>
               {words.print}
             </button>

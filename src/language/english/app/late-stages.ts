@@ -248,6 +248,7 @@ export const lateStages = {
   making: {
     about:
       'One step at a time, in an order in which nothing needs what comes later. Tick what is done; it is kept with the body.',
+    booklet: 'Download the booklet, with pictures',
     print: 'Print the order of work',
     working: 'Working out the order of work…',
     done: (title: string) => `Done: ${title}`,

@@ -14,6 +14,7 @@ export const files: Entries<FilesPhrases> = {
   'file.letters-lacking': ({ letters }) =>
     `The letters of the print lack ${letters.map((letter) => `“${letter}”`).join(', ')}: boxes stand in their place. Write the name in Latin, Greek, Cyrillic, Hebrew or Arabic letters.`,
   'file.print-title': ({ project, paper }) => `${project} – ${paper.id}`,
+  'file.booklet-title': ({ project }) => `${project} – booklet`,
   'file.lay-title': ({ project }) => `${project} – lay plans`,
   'file.projector-title': ({ project }) => `${project} – to project`,
   'file.labels-title': ({ project }) => `${project} – labels`,

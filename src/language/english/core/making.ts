@@ -29,6 +29,16 @@ const tubeSeams = {
 } as const;
 
 export const making: Entries<MakingPhrases> = {
+  'work.optional': '(may be left out)',
+  'work.after': ({ steps }) => `(after ${steps.join(', ')})`,
+  'work.pieces': ({ pieces }, { say }) => `Pieces: ${pieces.map(say).join(', ')}.`,
+  'work.seam': ({ seam, lengths, marks, closesRing, note }, { say, length }) => {
+    const words = [lengths.map(length).join(' to '), countMarks(marks)];
+    if (closesRing) words.push('closes a ring');
+    if (note) words.push(say(note));
+    return `${say(seam)}: ${words.join(', ')}`;
+  },
+  'work.check': ({ check, value }, { say }) => `${say(check)}: ${say(value)}`,
   ...sewingSteps,
   ...settingSteps,
   'phase.prepare': 'Before cutting the form',
@@ -192,3 +202,7 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.trial': 'what the trial shell tells',
   'work.edge': ({ of }) => lacedEdges[of],
 };
+
+function countMarks(marks: number): string {
+  return marks === 0 ? 'no marks between' : marks === 1 ? '1 mark' : `${marks} marks`;
+}

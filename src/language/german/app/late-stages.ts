@@ -259,6 +259,7 @@ export const lateStages: typeof english = {
   making: {
     about:
       'Ein Schritt nach dem anderen, so geordnet, dass keiner etwas Späteres braucht. Fertiges abhaken; es wird mit dem Körper aufbewahrt.',
+    booklet: 'Heft mit Bildern laden',
     print: 'Arbeitsfolge drucken',
     working: 'Die Arbeitsfolge wird berechnet …',
     done: (title) => `Fertig: ${title}`,

@@ -14,6 +14,7 @@ export const files: Entries<FilesPhrases> = {
   'file.letters-lacking': ({ letters }) =>
     `Der Druckschrift fehlen ${letters.map((letter) => `„${letter}“`).join(', ')}: An ihrer Stelle stehen Kästchen. Den Namen in lateinischen, griechischen, kyrillischen, hebräischen oder arabischen Buchstaben schreiben.`,
   'file.print-title': ({ project, paper }, { say }) => `${project} – ${say(paper.name)}`,
+  'file.booklet-title': ({ project }) => `${project} – Heft`,
   'file.lay-title': ({ project }) => `${project} – Legepläne`,
   'file.projector-title': ({ project }) => `${project} – zum Projizieren`,
   'file.labels-title': ({ project }) => `${project} – Etiketten`,

@@ -32,6 +32,17 @@ const lacedEdges = {
 } as const;
 
 export const making: Entries<MakingPhrases> = {
+  'work.optional': '(kann entfallen)',
+  'work.after': ({ steps }) => `(nach ${steps.join(', ')})`,
+  // Names of pieces have commas of their own.
+  'work.pieces': ({ pieces }, { say }) => `Teile: ${pieces.map(say).join('; ')}.`,
+  'work.seam': ({ seam, lengths, marks, closesRing, note }, { say, length }) => {
+    const words = [lengths.map(length).join(' an '), countMarks(marks)];
+    if (closesRing) words.push('schließt einen Ring');
+    if (note) words.push(say(note));
+    return `${say(seam)}: ${words.join(', ')}`;
+  },
+  'work.check': ({ check, value }, { say }) => `${say(check)}: ${say(value)}`,
   ...sewingSteps,
   ...settingSteps,
   'phase.prepare': 'Vor dem Zuschnitt der Form',
@@ -198,3 +209,7 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.trial': 'was die Probehülle zeigt',
   'work.edge': ({ of }) => lacedEdges[of],
 };
+
+function countMarks(marks: number): string {
+  return marks === 0 ? 'keine Passzeichen dazwischen' : `${marks} Passzeichen`;
+}

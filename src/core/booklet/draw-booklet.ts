@@ -1,0 +1,132 @@
+import { bodyInWords } from '../assembly/index.ts';
+import { phrasesOf, type Say } from '../base/index.ts';
+import { type Drawing, makeLayer, makeText } from '../drawing/index.ts';
+import { type Form, nameRevision, type WorkStep } from '../form/index.ts';
+import type { MaterialLine } from '../inside/index.ts';
+import { drawLayPages, drawListToBuy, type LayPlan } from '../laying/index.ts';
+import type { MakingPhrases } from '../making/index.ts';
+import { drawReadings } from './draw-readings.ts';
+import {
+  type BookletPaper,
+  clearPicture,
+  flowPages,
+  keepTogether,
+  pagesOfFlow,
+  placePicture,
+  writeParagraph,
+} from './flow-pages.ts';
+import { type BookletPart, phrase } from './phrases.ts';
+import { pictureCover } from './picture-cover.ts';
+import { pictureStep } from './picture-step.ts';
+import { shrinkDrawing } from './shrink-drawing.ts';
+import { writeStep } from './write-step.ts';
+
+const phraseOfMaking = phrasesOf<MakingPhrases>();
+
+const PHASE = 5.6;
+const FOOT = 3;
+const TITLE = 9;
+const WORDS = 3.8;
+/** How much smaller pictures are printed than they are drawn: those of filling say one thing, and there are many. */
+const USUAL = 0.82;
+const FILLING = 0.62;
+
+export interface BookletWishes {
+  /** How the pieces lie, and what to buy by that. */
+  readonly plans: readonly LayPlan[];
+  readonly materials: readonly MaterialLine[];
+  readonly paper: BookletPaper;
+  readonly say: Say;
+  /** Written on the cover. */
+  readonly date?: string;
+  /** Steps drawn so far, of all. */
+  readonly onProgress?: (done: number, all: number) => void;
+}
+
+/**
+ * The pages to lay beside the machine: cover, what to buy, how the pieces lie, the order of work with a picture for every step, and
+ * sheets for the readings. What is not there is left out. Every page is as large as the paper. About
+ * 0.1 s a step.
+ */
+export function drawBooklet(form: Form, wishes: BookletWishes): Drawing[] {
+  const { plans, materials, paper, say } = wishes;
+  const { name } = form.project;
+  const pieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
+  const parts: [BookletPart, Drawing[]][] = [
+    ['buy', drawListToBuy(materials, name, paper, say)],
+    ['lays', drawLayPages(plans, pieces, form.project.laying ?? {}, name, paper, say)],
+    ['work', drawWork(form, wishes)],
+    ['readings', drawReadings(form, paper, say)],
+  ];
+  const present = parts.filter(([, pages]) => pages.length > 0);
+  let next = 2;
+  const contents = present.map(([part, pages]) => {
+    const page = next;
+    next += pages.length;
+    return say(phrase('booklet.part', { part, page }));
+  });
+  const cover = drawFront(form, wishes, contents);
+  const pages = [cover, ...present.flatMap(([, own]) => own)];
+  return pages.map((page, i) => withFoot(page, name, i + 1, pages.length, wishes));
+}
+
+function drawFront(
+  form: Form,
+  { paper, say, date = '' }: BookletWishes,
+  contents: readonly string[],
+): Drawing {
+  const { project } = form;
+  const title = say(phrase('booklet.title', { project: project.name }));
+  const flow = flowPages(title, paper);
+  writeParagraph(flow, project.name, { size: TITLE, below: 3 });
+  writeParagraph(flow, [say(bodyInWords(project)), date, nameRevision(project)].filter(Boolean).join(' · '), {
+    size: WORDS,
+    below: 8,
+  });
+  placePicture(flow, pictureCover(form, say));
+  writeParagraph(flow, say(phrase('booklet.how')), { size: WORDS, below: 6 });
+  for (const line of contents) writeParagraph(flow, line, { size: WORDS, below: 2 });
+  return pagesOfFlow(flow)[0];
+}
+
+function drawWork(form: Form, { paper, say, onProgress }: BookletWishes): Drawing[] {
+  const steps = form.making?.steps ?? [];
+  if (steps.length === 0) return [];
+  const flow = flowPages(say(phrase('booklet.title', { project: form.project.name })), paper);
+  const numberOf = new Map(steps.map(({ id }, i) => [id, i + 1]));
+  steps.forEach((step, i) => {
+    const picture = shrinkDrawing(pictureStep(form, step, say), step.phase === 'fill' ? FILLING : USUAL);
+    if (step.phase !== steps[i - 1]?.phase) {
+      clearPicture(flow);
+      flow.y += i > 0 ? 4 : 0;
+      keepTogether(flow, picture.height + 4 * PHASE);
+      writeParagraph(flow, say(phraseOfMaking(`phase.${step.phase}`)), { size: PHASE, below: 1 });
+    }
+    writeStep(flow, step, i + 1, numbersBefore(step, numberOf, i), picture, say);
+    onProgress?.(i + 1, steps.length);
+  });
+  return pagesOfFlow(flow);
+}
+
+/** Numbers of the steps that must come before, but for the one above it, of which that goes without saying. */
+function numbersBefore({ needs }: WorkStep, numberOf: ReadonlyMap<string, number>, above: number): number[] {
+  return needs.flatMap((id) => numberOf.get(id) ?? []).filter((number) => number !== above);
+}
+
+function withFoot(
+  page: Drawing,
+  project: string,
+  number: number,
+  pages: number,
+  { paper, say }: BookletWishes,
+): Drawing {
+  const words = say(phrase('booklet.foot', { project, page: number, pages }));
+  const foot = makeText(paper.pageWidth / 2, paper.pageHeight - paper.margin, words, FOOT, {
+    anchor: 'middle',
+  });
+  const has = page.layers.some(({ name }) => name === 'text');
+  const layers = page.layers.map((layer) =>
+    layer.name === 'text' ? makeLayer('text', [...layer.items, foot]) : layer,
+  );
+  return { ...page, layers: has ? layers : [...layers, makeLayer('text', [foot])] };
+}

@@ -1,0 +1,26 @@
+import { type NoValues, phrasesOf } from '../base/index.ts';
+
+/** Parts of a booklet in their order. */
+export type BookletPart = 'buy' | 'lays' | 'work' | 'readings';
+
+/** What stands in a booklet beside the order of work itself. */
+export interface BookletPhrases {
+  readonly 'booklet.title': { readonly project: string };
+  readonly 'booklet.how': NoValues;
+  /** A line of the contents. */
+  readonly 'booklet.part': { readonly part: BookletPart; readonly page: number };
+  readonly 'booklet.foot': { readonly project: string; readonly page: number; readonly pages: number };
+  readonly 'booklet.readings': NoValues;
+  /** How much a girth may be over, mm. */
+  readonly 'booklet.readings-how': { readonly above: number };
+  readonly 'booklet.zones-how': { readonly isAssumed: boolean };
+  readonly 'booklet.column': { readonly of: BookletColumn };
+  /** mm. */
+  readonly 'booklet.length': { readonly length: number };
+  /** What a zone takes, kg. */
+  readonly 'booklet.mass': { readonly from: number; readonly to: number };
+}
+
+export type BookletColumn = 'level' | 'girth' | 'width' | 'depth' | 'read' | 'zone' | 'filling' | 'weighed';
+
+export const phrase = phrasesOf<BookletPhrases>();

@@ -1,0 +1,39 @@
+import type { BookletColumn, BookletPart, BookletPhrases } from '../../../core/booklet/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+const PARTS: Readonly<Record<BookletPart, string>> = {
+  buy: 'To buy',
+  lays: 'How the pieces lie on cloth and card',
+  work: 'Order of work',
+  readings: 'Filling and readings',
+};
+
+const COLUMNS: Readonly<Record<BookletColumn, string>> = {
+  level: 'level',
+  girth: 'girth',
+  width: 'width',
+  depth: 'depth',
+  read: 'read',
+  zone: 'zone',
+  filling: 'filling',
+  weighed: 'weighed in',
+};
+
+/** What stands in the booklet beside the order of work. */
+export const booklet: Entries<BookletPhrases> = {
+  'booklet.title': ({ project }) => `${project}: booklet`,
+  'booklet.how':
+    'Lay it beside the machine. Tick a box when its step is done, and write what you measure on the line behind its figure.',
+  'booklet.part': ({ part, page }) => `${PARTS[part]}: page ${page}`,
+  'booklet.foot': ({ project, page, pages }) => `${project} · page ${page} of ${pages}`,
+  'booklet.readings': 'Filling and readings',
+  'booklet.readings-how': ({ above }, { small }) =>
+    `A girth may be over by ${small(above)}, never under. A level is judged when the zones above and below it are full: while filling, after a day, after a week, and before every new garment.`,
+  'booklet.zones-how': ({ isAssumed }) =>
+    isAssumed
+      ? 'What each zone takes, if a litre holds 50 to 80 g (an assumption): scale it by what you weighed into the test tube, and write down what went in.'
+      : 'What each zone takes, by what you weighed into the test tube. Write down what went in.',
+  'booklet.column': ({ of }) => COLUMNS[of],
+  'booklet.length': ({ length: mm }, { length }) => length(mm),
+  'booklet.mass': ({ from, to }, { mass }) => `${mass(from)} – ${mass(to)}`,
+};

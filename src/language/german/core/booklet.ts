@@ -1,0 +1,39 @@
+import type { BookletColumn, BookletPart, BookletPhrases } from '../../../core/booklet/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+const PARTS: Readonly<Record<BookletPart, string>> = {
+  buy: 'Einkaufen',
+  lays: 'Wie die Teile auf Stoff und Pappe liegen',
+  work: 'Arbeitsfolge',
+  readings: 'Füllen und Messen',
+};
+
+const COLUMNS: Readonly<Record<BookletColumn, string>> = {
+  level: 'Höhe',
+  girth: 'Umfang',
+  width: 'Breite',
+  depth: 'Tiefe',
+  read: 'gemessen',
+  zone: 'Abschnitt',
+  filling: 'Füllung',
+  weighed: 'eingewogen',
+};
+
+/** What stands in the booklet beside the order of work. */
+export const booklet: Entries<BookletPhrases> = {
+  'booklet.title': ({ project }) => `${project}: Heft`,
+  'booklet.how':
+    'Neben die Maschine legen. Ein Kästchen abhaken, wenn sein Schritt getan ist, und auf die Linie hinter der Zahl schreiben, was gemessen wurde.',
+  'booklet.part': ({ part, page }) => `${PARTS[part]}: Seite ${page}`,
+  'booklet.foot': ({ project, page, pages }) => `${project} · Seite ${page} von ${pages}`,
+  'booklet.readings': 'Füllen und Messen',
+  'booklet.readings-how': ({ above }, { small }) =>
+    `Ein Umfang darf um ${small(above)} größer sein, nie kleiner. Eine Höhe wird beurteilt, wenn über und unter ihr gefüllt ist: beim Füllen, nach einem Tag, nach einer Woche und vor jedem neuen Kleidungsstück.`,
+  'booklet.zones-how': ({ isAssumed }) =>
+    isAssumed
+      ? 'Was jeder Abschnitt aufnimmt, wenn in einen Liter 50 bis 80 g gehen (eine Annahme): nach dem umrechnen, was in den Probeschlauch ging, und aufschreiben, was eingefüllt wurde.'
+      : 'Was jeder Abschnitt aufnimmt, nach dem, was in den Probeschlauch ging. Aufschreiben, was eingefüllt wurde.',
+  'booklet.column': ({ of }) => COLUMNS[of],
+  'booklet.length': ({ length: mm }, { length }) => length(mm),
+  'booklet.mass': ({ from, to }, { mass }) => `${mass(from)} – ${mass(to)}`,
+};
