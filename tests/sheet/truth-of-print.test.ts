@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { planPrint } from '../../src/core/files/index.ts';
+import { printInfo } from '../../src/core/files/write-pages.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import type { Piece } from '../../src/core/pattern/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
@@ -140,7 +141,8 @@ it('names no page as a notch is named, and tells pages and joints as they come o
   const pieces = piecesOf(form);
   const notches = new Set(pieces.flatMap(({ notches: own }) => own.map(({ name }) => name)));
   for (const paper of ['a4', 'letter']) {
-    const job = printPieces(pieces, INFO, { paper });
+    // Words on pieces take room: those of the plan.
+    const job = printPieces(pieces, printInfo(form, pieces, '', inEnglish), { paper });
     const plan = planPrint(form, { papers: [paper], say: inEnglish });
     if (!job.ok || !plan.ok) throw new Error(paper);
     const { pages, tiled } = job.value;
