@@ -57,7 +57,8 @@ function fillZone(
     'fill',
     zone.name,
     [
-      ...(isFirst ? [phrase('step.fill.turn'), phrase('step.fill.scale')] : []),
+      ...(isFirst ? [phrase('step.fill.turn')] : []),
+      ...(isFirst && form.inside?.fill.isAssumed ? [phrase('step.fill.scale')] : []),
       HOW[zone.lower ?? ''] ?? phrase('step.fill.to-base'),
       ...(isFar ? [phrase('step.fill.by-gaps', { depth: depth.base })] : []),
       ...(has.throat && zone.lower === 'upperChest' ? [phrase('step.fill.throat')] : []),

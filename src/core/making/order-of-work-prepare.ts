@@ -133,9 +133,6 @@ function tryCloth({ form, seams: all }: Work): PlannedStep {
   const seams = pick(all, ['test-tube-closing', 'test-tube-bottom', 'test-tube-top']);
   const [closing, end] = seams.map(({ letter }) => letter);
   const pieces = innerPieces(form, (_, material) => material === 'test-tube');
-  const [height, girth] = seams.map(({ lengths }) => lengths[0]);
-  // A cylinder, mm³ to litres.
-  const litres = (girth ** 2 * height) / (4 * Math.PI) / 1e6;
   return plan(
     'test-tube',
     'prepare',
@@ -143,7 +140,7 @@ function tryCloth({ form, seams: all }: Work): PlannedStep {
     [
       phrase('step.test-tube.why'),
       ...instructionsOfTestTube(closing, end, options.clothThickness),
-      phrase('step.test-tube.weigh', { litres }),
+      phrase('step.test-tube.weigh', { isAssumed: form.inside?.fill.isAssumed ?? true }),
       tellOfGrowth(form, growth),
     ],
     [

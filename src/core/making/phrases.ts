@@ -24,7 +24,7 @@ interface PrepareSteps {
   readonly 'step.cloth.square': { readonly side: number };
   readonly 'step.test-tube.title': NoValues;
   readonly 'step.test-tube.why': NoValues;
-  readonly 'step.test-tube.weigh': { readonly litres: number };
+  readonly 'step.test-tube.weigh': { readonly isAssumed: boolean };
   readonly 'step.test-tube.nothing-typed': NoValues;
   /** A fraction. */
   readonly 'step.test-tube.taken-off': { readonly growth: number };

@@ -126,7 +126,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.fill.turn':
     'Fix the pole upside down, or lay the form’s neck on a cushion: the open base is up, and stays so until it is full.',
   'step.fill.scale':
-    'The masses below are for 50 to 80 g a litre: scale them by what you weighed into the test tube.',
+    'The masses below are for 50 to 80 g a litre, an assumption: type in what you weighed into the test tube, and they are yours.',
   'step.fill.shoulders':
     'Fill the shoulders to their ends first, round the neck block, hard enough to carry a garment without sinking.',
   'step.fill.throat':

@@ -108,7 +108,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.fill.turn':
     'Das Rohr kopfüber einspannen oder den Hals der Form auf ein Kissen legen: Die offene Unterkante ist oben und bleibt es, bis die Form voll ist.',
   'step.fill.scale':
-    'Die Massen unten gelten für 50 bis 80 g je Liter: Sie nach dem umrechnen, was in den Probeschlauch ging.',
+    'Die Massen unten gelten für 50 bis 80 g je Liter, eine Annahme: Eintragen, was in den Probeschlauch ging, dann sind es die eigenen.',
   'step.fill.shoulders':
     'Zuerst die Schultern bis in ihre Enden füllen, rund um den Halsblock, so fest, dass sie ein Kleidungsstück tragen, ohne nachzugeben.',
   'step.fill.throat':
