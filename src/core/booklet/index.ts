@@ -1,1 +1,1 @@
-export { pictureStep } from './picture-step.ts';
+export { pictureStep, picturesOfSteps } from './picture-step.ts';
