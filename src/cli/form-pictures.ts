@@ -191,7 +191,7 @@ function sections(form: Form, say: Say): NamedPicture[] {
       { name: `section-${id}`, drawing: cutLevel(form.shell, shape, id, { title: id, say }) },
       {
         name: `section-${id}-open`,
-        drawing: cutLevel(form.shell, shape, id, { title: id, say, open, roll: 'right' }),
+        drawing: cutLevel(form.shell, shape, id, { title: id, say, open, roll: 'middle' }),
       },
     ])
     .slice(0, 6);

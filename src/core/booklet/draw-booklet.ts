@@ -17,7 +17,7 @@ import {
 } from './flow-pages.ts';
 import { type BookletPart, phrase } from './phrases.ts';
 import { pictureCover } from './picture-cover.ts';
-import { pictureStep } from './picture-step.ts';
+import { picturesOfSteps } from './picture-step.ts';
 import { shrinkDrawing } from './shrink-drawing.ts';
 import { writeStep } from './write-step.ts';
 
@@ -39,8 +39,6 @@ export interface BookletWishes {
   readonly say: Say;
   /** Written on the cover. */
   readonly date?: string;
-  /** Steps drawn so far, of all. */
-  readonly onProgress?: (done: number, all: number) => void;
 }
 
 /**
@@ -89,21 +87,22 @@ function drawFront(
   return pagesOfFlow(flow)[0];
 }
 
-function drawWork(form: Form, { paper, say, onProgress }: BookletWishes): Drawing[] {
+function drawWork(form: Form, { paper, say }: BookletWishes): Drawing[] {
   const steps = form.making?.steps ?? [];
   if (steps.length === 0) return [];
   const flow = flowPages(say(phrase('booklet.title', { project: form.project.name })), paper);
   const numberOf = new Map(steps.map(({ id }, i) => [id, i + 1]));
+  const pictures = picturesOfSteps(form, say);
   steps.forEach((step, i) => {
-    const picture = shrinkDrawing(pictureStep(form, step, say), step.phase === 'fill' ? FILLING : USUAL);
+    const drawn = pictures.get(step.id);
+    const picture = drawn && shrinkDrawing(drawn, step.phase === 'fill' ? FILLING : USUAL);
     if (step.phase !== steps[i - 1]?.phase) {
       clearPicture(flow);
       flow.y += i > 0 ? 4 : 0;
-      keepTogether(flow, picture.height + 4 * PHASE);
+      keepTogether(flow, (picture?.height ?? 0) + 4 * PHASE);
       writeParagraph(flow, say(phraseOfMaking(`phase.${step.phase}`)), { size: PHASE, below: 1 });
     }
     writeStep(flow, step, i + 1, numbersBefore(step, numberOf, i), picture, say);
-    onProgress?.(i + 1, steps.length);
   });
   return pagesOfFlow(flow);
 }

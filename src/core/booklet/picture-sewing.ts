@@ -1,51 +1,106 @@
-import type { Say } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import type { Form, WorkStep } from '../form/index.ts';
 import { normalise } from '../math/index.ts';
 import { measureVertexNormals } from '../mesh/index.ts';
-import { CAMERAS, drawForm, layFlat, makeScene, orderPanels, type Sheet } from '../picture/index.ts';
+import type { Piece } from '../pattern/index.ts';
+import {
+  CAMERAS,
+  type Camera,
+  drawBeside,
+  drawForm,
+  layFlat,
+  orderPanels,
+  type Sheet,
+} from '../picture/index.ts';
 import type { Seam } from '../seams/index.ts';
-import { panelsAnd, scenePartsOf } from './scene-parts.ts';
+import { drawFitted, drawFittedForm } from './draw-fitted.ts';
+import { cameraOfClosing, closingSeamsOf, pictureSection, placeOfClosing } from './picture-closing.ts';
+import type { Wish } from './wish.ts';
 
 /** More panels side by side are wider than a page. */
 const MOST_FLAT = 6;
-/** How far the edges of a seam that closes the form are drawn apart, mm. */
-const GAPE = 70;
+/** From behind and far above: all round the neck is seen, its front through the open back. */
+const ABOVE: Camera = { ...CAMERAS.back, elevation: (38 * Math.PI) / 180 };
 
 /** Views from outside, tried in this order. */
 const VIEWS = ['front', 'back', 'frontLeft', 'backLeft', 'side', 'sideLeft'] as const;
 
 /**
- * Seams of the shell: as flat pieces while all still lies flat, laced where `sewn` before (ids of seams), else on the form in space,
- * seen from where they are seen best; what closes the form gapes.
+ * Seams of the shell: as flat pieces while all still lies flat, laced where they were sewn before, else on the form in space, seen from
+ * where they are seen best, from both sides if they are the sides. What is not sewn yet gapes.
  */
-export function pictureShellSeams(
-  form: Form,
-  step: WorkStep,
-  sewn: ReadonlySet<string>,
-  title: string,
-  say: Say,
-): Drawing {
-  const { shell, pieces } = form;
+export function pictureShellSeams(wish: Wish): Drawing {
+  const { form, step, title, say, scenes } = wish;
+  const { shell } = form;
   const now = shell.seams.filter(({ id }) => step.seams.some((seam) => seam.id === id));
   const panels = [...new Set(now.flatMap((seam) => seam.panels))];
-  if (panels.length <= MOST_FLAT && step.seams.every(({ isFlat }) => isFlat)) {
-    const own = orderPanels(shell, panels).flatMap((id) => pieces.filter((piece) => piece.id === id));
-    const joined = shell.seams.filter((seam) => {
-      return sewn.has(seam.id) && seam.panels.every((id) => panels.includes(id));
-    });
-    return layFlat(own, lettersOf(now), { title, joined: lettersOf(joined) });
+  if (panels.length <= MOST_FLAT && step.seams.every(({ isFlat }) => isFlat) && !isNeck(step)) {
+    return pictureFlat(wish, now, panels);
   }
   const ids = now.map(({ id }) => id);
-  const closes = now.length === 1 && step.seams.some(({ closesRing }) => closesRing);
-  const scene = makeScene(scenePartsOf(form), closes ? { open: { seams: ids, gape: GAPE } } : {});
-  return drawForm(scene, CAMERAS[bestViewOf(form, now)], {
-    title,
-    say,
-    show: panelsAnd(),
-    bold: ids,
-    lettered: ids,
+  const closing = closingSeamsOf(form).map(({ id }) => id);
+  const isClosed = ids.some((id) => closing.includes(id));
+  const scene = scenes.open(closing);
+  const draw = (camera: Camera): Drawing => {
+    return drawForm(scene, camera, {
+      title,
+      say,
+      show: (sheet) => (sheet.kind === 'panel' && isThere(sheet, wish) ? 'solid' : 'none'),
+      bold: ids,
+      lettered: ids,
+      hasLevels: step.id !== 'sew-side',
+    });
+  };
+  const cameras = isClosed ? [cameraOfClosing(form)] : camerasFor(form, step, now);
+  return drawFitted((share) => {
+    const drawings = cameras.map((camera) => draw({ ...camera, scale: share * camera.scale }));
+    return drawings.length === 1 ? drawings[0] : drawBeside(drawings, title);
   });
+}
+
+function isNeck({ id }: WorkStep): boolean {
+  return id === 'sew-neck';
+}
+
+/** A panel is in the picture once a seam of it is sewn. */
+function isThere({ id }: Sheet, { form, step }: Wish): boolean {
+  const sewn = sewnBefore(form, step);
+  return form.shell.seams.some((seam) => {
+    return seam.panels.includes(id) && (sewn.has(seam.id) || step.seams.some((one) => one.id === seam.id));
+  });
+}
+
+function camerasFor(form: Form, step: WorkStep, now: readonly Seam[]): Camera[] {
+  if (step.id === 'sew-side' && now.length > 1) return [CAMERAS.side, CAMERAS.sideLeft];
+  if (placeOfClosing(form) !== 'behind') return [CAMERAS[bestViewOf(form, now)]];
+  return [isNeck(step) ? ABOVE : step.id === 'sew-shoulder' ? ABOVE : CAMERAS[bestViewOf(form, now)]];
+}
+
+function pictureFlat({ form, step, title }: Wish, now: readonly Seam[], panels: readonly string[]): Drawing {
+  const { shell, pieces } = form;
+  const own = orderPanels(shell, panels).flatMap((id) => pieces.filter((piece) => piece.id === id));
+  const sewn = sewnBefore(form, step);
+  const joined = shell.seams.filter((seam) => {
+    return sewn.has(seam.id) && seam.panels.every((id) => panels.includes(id));
+  });
+  return layFitted(own, lettersOf(now), { title, joined: lettersOf(joined) });
+}
+
+/** Pieces laid flat, in one row as long as they can be that large. */
+export function layFitted(
+  pieces: readonly Piece[],
+  now: readonly string[],
+  choices: Parameters<typeof layFlat>[2],
+): Drawing {
+  const { scale = 0.1 } = choices;
+  return drawFitted((share) => layFlat(pieces, now, { ...choices, scale: share * scale, width: Infinity }));
+}
+
+/** Ids of the seams of all earlier steps. */
+function sewnBefore({ making }: Form, step: WorkStep): Set<string> {
+  const steps = making?.steps ?? [];
+  const count = steps.findIndex(({ id }) => id === step.id);
+  return new Set(steps.slice(0, Math.max(0, count)).flatMap(({ seams }) => seams.map(({ id }) => id)));
 }
 
 function lettersOf(seams: readonly Seam[]): string[] {
@@ -74,20 +129,30 @@ function bestViewOf({ shell: { mesh } }: Form, seams: readonly Seam[]): (typeof 
  * Seams of inner parts: those of the step in place. Sewn to one half of the shell they are seen from the other, which is a ghost;
  * sewn among themselves they stand alone within the form's outline.
  */
-export function pictureInnerSeams(form: Form, step: WorkStep, title: string, say: Say): Drawing {
+export function pictureInnerSeams({ form, step, title, say, scenes }: Wish, share = 1): Drawing {
   const braces = new Set(step.pieces.map(({ id }) => id));
   const onto = halfOf(form, step);
   const isOwn = ({ id, kind }: Sheet): boolean => braces.has(id) || kind === 'sleeve';
-  const scene = makeScene(scenePartsOf(form));
   const camera = onto === 'back' ? CAMERAS.front : CAMERAS.inside;
-  return drawForm(scene, camera, {
-    title,
-    say,
-    show: (sheet) => {
-      if (sheet.kind !== 'panel') return isOwn(sheet) ? 'solid' : 'none';
-      return sheet.half === onto ? 'solid' : 'ghost';
+  return drawFittedForm(
+    scenes.closed,
+    { ...camera, scale: share * camera.scale },
+    {
+      title,
+      say,
+      show: (sheet) => {
+        if (sheet.kind !== 'panel') return isOwn(sheet) ? 'solid' : 'none';
+        return sheet.half === onto ? 'solid' : 'ghost';
+      },
     },
-  });
+  );
+}
+
+/** Webs and straps onto the back, and beside them the same from above at the waist, the last seam still open. */
+export function pictureInnerBack(wish: Wish): Drawing {
+  const { form, title } = wish;
+  const section = pictureSection(wish, { open: closingSeamsOf(form).map(({ id }) => id) });
+  return drawFitted((share) => drawBeside([pictureInnerSeams(wish, share), section], title));
 }
 
 /** The half of the shell whose panels or seams the step's parts are sewn to; null for what is sewn to no panel. */

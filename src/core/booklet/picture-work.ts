@@ -1,79 +1,115 @@
 import { heightOfWaist } from '../assembly/index.ts';
-import { type Say, withUsual } from '../base/index.ts';
+import { withUsual } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
-import type { Form, WorkStep } from '../form/index.ts';
 import { INSIDE_OPTIONS, sewnGirthOfTestTube } from '../inside/index.ts';
 import {
   CAMERAS,
-  drawForm,
+  drawBeside,
+  drawClothSquare,
+  drawFirstPage,
+  drawSleeve,
   drawStand,
   drawTestTube,
   type FormChoices,
-  layFlat,
   makeScene,
   orderPanels,
-  type SceneArrow,
-  stackBoards,
+  type Sheet,
 } from '../picture/index.ts';
+import { drawFittedForm } from './draw-fitted.ts';
+import { pictureClosing, pictureTrial, pictureTurning } from './picture-closing.ts';
+import {
+  pictureBoards,
+  pictureCare,
+  pictureCovers,
+  pictureCushions,
+  pictureFillArms,
+  pictureFilling,
+  pictureLids,
+  pictureMagnets,
+  pictureSettingBase,
+  pictureSupports,
+} from './picture-setting.ts';
+import { layFitted, pictureInnerBack } from './picture-sewing.ts';
 import { panelsAnd, scenePartsOf } from './scene-parts.ts';
-
-/** What every picture of the work is drawn from. */
-interface Wish {
-  readonly form: Form;
-  readonly step: WorkStep;
-  readonly title: string;
-  readonly say: Say;
-}
-
-type Draw = (wish: Wish) => Drawing;
+import type { Draw, Wish } from './wish.ts';
 
 /** Tilted by hand so far, radians: what the order of work asks for. */
 const TILT = (10 * Math.PI) / 180;
-/** More pieces side by side are wider than a page. */
+/** More pieces side by side are wider than a page; and of those whose both faces are shown. */
 const FEW = 5;
+const BOTH_FACES = 2;
 
-/** Pictures by how a step's id begins; the first that fits. */
-const BY_STEP: readonly (readonly [start: string, draw: Draw])[] = [
-  ['test-tube', drawTube],
-  ['measure', drawTapes],
-  ['cut', drawPanels],
-  ['mark', drawPanels],
-  ['boards', drawBoards],
-  ['magnets', drawMagnets],
-  ['plates', (wish) => drawOutside(wish, { show: panelsAnd('plate') })],
-  ['pole', drawPole],
-  ['fill-', drawFilling],
-  ['rest', drawLevels],
-  ['close', (wish) => drawOutside(wish, { show: panelsAnd('plate', 'pole') }, 'turned')],
-  ['tapes', drawLevels],
-  ['stand', drawOnStand],
-  ['arms', (wish) => drawOutside(wish, { show: panelsAnd('plate', 'pole', 'arm') })],
-];
+/** Pictures by a step's id; `fill-…` by how it begins. */
+const BY_STEP: Readonly<Record<string, Draw | undefined>> = {
+  use: drawOnStand,
+  measure: drawTapes,
+  cloth: drawCloth,
+  'test-tube': drawTube,
+  print: drawPage,
+  trial: pictureTrial,
+  cut: drawPanels,
+  mark: drawFaces,
+  'sew-sleeve': drawUnrolled,
+  'sew-inner-back': pictureInnerBack,
+  'sew-closing': pictureClosing,
+  'turn-out': (wish) => (hasShellSeams(wish) ? pictureClosing(wish) : pictureTurning(wish)),
+  boards: pictureBoards,
+  magnets: pictureMagnets,
+  covers: pictureCovers,
+  'fill-arms': pictureFillArms,
+  cushions: pictureCushions,
+  supports: pictureSupports,
+  pole: drawPole,
+  rest: drawLevels,
+  close: pictureSettingBase,
+  lids: pictureLids,
+  tapes: drawLevels,
+  stand: drawOnStand,
+  arms: (wish) => pictureForm(wish, { show: panelsAnd('plate', 'pole', 'arm') }),
+  care: pictureCare,
+};
 
-/** Work beside sewing: by the step's id, or the form as it stands for ids that are not known. */
-export function pictureWork(wish: Wish): Drawing {
-  const [, draw] = BY_STEP.find(([start]) => wish.step.id.startsWith(start)) ?? [];
-  return (draw ?? drawOutside)(wish);
+/** Work by the step's id; undefined for ids that are not known here. */
+export function pictureWork(wish: Wish): Drawing | undefined {
+  const { id } = wish.step;
+  const draw = BY_STEP[id] ?? (id.startsWith('fill-') ? pictureFilling : undefined);
+  return draw?.(wish);
 }
 
-function drawOutside(
-  { form, title, say }: Wish,
+/** The form as it stands, the shell alone unless the choices say more. */
+export function pictureForm(
+  { title, say, scenes }: Wish,
   choices: Partial<FormChoices> = {},
   camera: keyof typeof CAMERAS = 'front',
 ): Drawing {
-  return drawForm(makeScene(scenePartsOf(form)), CAMERAS[camera], {
-    title,
-    say,
-    show: panelsAnd(),
-    ...choices,
-  });
+  return drawFittedForm(scenes.closed, CAMERAS[camera], { title, say, show: panelsAnd(), ...choices });
+}
+
+function hasShellSeams({ step }: Wish): boolean {
+  return step.seams.some(({ kind }) => kind === 'shell');
+}
+
+/** What a check of the step asks to be measured, mm. */
+function lengthOf({ step }: Wish, check: string): number | undefined {
+  return step.checks.find(({ id }) => id === check)?.value;
+}
+
+function drawCloth(wish: Wish): Drawing {
+  const side = lengthOf(wish, 'square');
+  return side === undefined ? pictureForm(wish) : drawClothSquare(side, wish.title, wish.say);
+}
+
+function drawPage(wish: Wish): Drawing {
+  const [across, up, square] = ['bar-across', 'bar-up', 'square'].map((id) => lengthOf(wish, id));
+  if (across === undefined || up === undefined || square === undefined) return pictureForm(wish);
+  return drawFirstPage({ across, up, square }, wish.title, wish.say);
 }
 
 function drawTube(wish: Wish): Drawing {
   const { form, title, say } = wish;
   const tube = form.inside?.pieces.find(({ id }) => id === 'test-tube');
   const closing = tube?.draft?.input.edges.find(({ id }) => id === 'test-tube-closing')?.letter;
-  if (!tube || closing === undefined) return drawOutside(wish);
+  if (!tube || closing === undefined) return pictureForm(wish);
   const lines = tube.levelLines.map(({ points }) => points[1]);
   const girth = sewnGirthOfTestTube(form.project.inside.clothThickness);
   return drawTestTube({ girth, height: lines[0] + lines[lines.length - 1], lines }, closing, title, say);
@@ -85,78 +121,63 @@ function drawTapes({ form, title, say }: Wish): Drawing {
     ([id]) => id.endsWith('Girth') && !/Arm|elbow|wrist/.test(id),
   );
   const scene = makeScene(scenePartsOf(form), { tapes: girths.map(([id, points]) => ({ id, points })) });
-  return drawForm(scene, CAMERAS.front, { title, say, show: panelsAnd(), hasLevels: false });
+  return drawFittedForm(scene, CAMERAS.front, { title, say, show: panelsAnd(), hasLevels: false });
 }
 
 /** The levels at which the filled form is measured. */
 function drawLevels(wish: Wish): Drawing {
-  return drawOutside(wish, { show: panelsAnd('plate'), bold: wish.form.body.levels.map(({ id }) => id) });
+  return pictureForm(wish, { show: panelsAnd('plate'), bold: wish.form.body.levels.map(({ id }) => id) });
 }
 
-/** The panels of the step right side up, or the first few of the shell. */
-function drawPanels({ form: { shell, pieces }, step, title }: Wish): Drawing {
+/** Panels of the step in their order, those of the neck last. */
+function panelsOf({ form: { shell, pieces }, step }: Wish, most: number) {
   const ids = shell.panels.map(({ id }) => id).filter((id) => step.pieces.some((piece) => piece.id === id));
-  const own = orderPanels(shell, ids).flatMap((id) => pieces.filter((piece) => piece.id === id));
-  return layFlat(own.slice(0, FEW), [], { title, isRightSideUp: true });
+  const isHigh = (id: string): boolean => !pieces.some((piece) => piece.id === id && hasWaist(piece));
+  const ordered = orderPanels(shell, ids).toSorted((a, b) => Number(isHigh(a)) - Number(isHigh(b)));
+  return ordered.slice(0, most).flatMap((id) => pieces.filter((piece) => piece.id === id));
 }
 
-function drawBoards(wish: Wish): Drawing {
-  return drawStack(wish, ['base-plate-2', 'base-plate-1', 'base-plate-cover']);
+function hasWaist({ levelLines }: { readonly levelLines: readonly { readonly id: string }[] }): boolean {
+  return levelLines.some(({ id }) => id === 'waist');
 }
 
-function drawMagnets(wish: Wish): Drawing {
-  const layers = ['armhole-plate-right-2', 'armhole-plate-right-1', 'arm-plate-right-1', 'arm-plate-right-2'];
-  return drawStack(wish, layers);
+/** Panels right side up, all the same way up. */
+function drawPanels(wish: Wish): Drawing {
+  return layFitted(panelsOf(wish, FEW), [], { title: wish.title, isRightSideUp: true });
 }
 
-function drawStack(wish: Wish, ids: readonly string[]): Drawing {
-  const { form, title, say } = wish;
-  const own = ids.flatMap((id) => form.inside?.pieces.filter((piece) => piece.id === id) ?? []);
-  return own.length > 0 ? stackBoards(own, title, say) : drawOutside(wish);
+/** Two panels from their wrong side, and the same from their right side. */
+function drawFaces(wish: Wish): Drawing {
+  const { title } = wish;
+  const own = panelsOf(wish, BOTH_FACES);
+  const wrong = layFitted(own, [], { title });
+  return drawBeside([wrong, layFitted(own.toReversed(), [], { title, isRightSideUp: true })], title);
+}
+
+function drawUnrolled(wish: Wish): Drawing {
+  const sleeve = wish.form.inside?.pieces.find(({ id }) => id === 'pole-sleeve');
+  return sleeve ? drawSleeve(sleeve, wish.title, wish.say) : pictureForm(wish);
 }
 
 /** Pole and sleeve inside, seen through the back. */
 function drawPole(wish: Wish): Drawing {
-  return drawOutside(
+  const inner: readonly Sheet['kind'][] = ['sleeve', 'pole', 'tie', 'web', 'support'];
+  return pictureForm(
     wish,
     {
-      show: (sheet) => {
-        if (sheet.kind === 'panel') return sheet.half === 'back' ? 'ghost' : 'solid';
-        const isShown = ['sleeve', 'pole', 'tie', 'web'].includes(sheet.kind) || sheet.id === 'plate-base';
-        return isShown ? 'solid' : 'none';
+      show: ({ kind, half, id }) => {
+        if (kind === 'panel') return half === 'back' ? 'ghost' : 'solid';
+        return inner.includes(kind) || id === 'plate-neck' ? 'solid' : 'none';
       },
     },
     'inside',
   );
 }
 
-/** On its shoulders, filled from there to the level that ends the step's id, or all the way. */
-function drawFilling(wish: Wish): Drawing {
-  const { form, step } = wish;
-  const lowest = form.body.levels[0];
-  const level = form.body.levels.find(({ id }) => step.id.endsWith(`-${id}`));
-  const base = heightOfBase(form);
-  return drawOutside(
-    wish,
-    { filledTo: (level ?? { z: base }).z, arrows: [intoBase(base, lowest.z)] },
-    'turned',
-  );
-}
-
-function heightOfBase({ shell: { mesh, openings } }: Form): number {
-  const loop = openings.find(({ id }) => id === 'base')?.vertices ?? [];
-  return Math.min(...Array.from(loop, (v) => mesh.positions[3 * v + 2]));
-}
-
-/** Beside the pole, from under the base to the hip. mm. */
-function intoBase(base: number, hip: number): SceneArrow {
-  return { from: [70, 30, base - 150], to: [70, 30, (base + hip) / 2] };
-}
-
 function drawOnStand(wish: Wish): Drawing {
   const { form, title, say } = wish;
   const { project, body, inside } = form;
-  if (!inside) return drawOutside(wish);
+  if (!inside) return pictureForm(wish);
   const { legs, legRadius, garmentMass, garmentOffset } = withUsual(INSIDE_OPTIONS, project.inside);
   const { pushForce, pushHeight } = inside.stand;
   const trial = {

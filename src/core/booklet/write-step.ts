@@ -31,7 +31,7 @@ export function writeStep(
   step: WorkStep,
   number: number,
   needs: readonly number[],
-  picture: Drawing,
+  picture: Drawing | undefined,
   say: Say,
 ): void {
   const heading = [`${number}. ${say(step.title)}`];
@@ -39,11 +39,11 @@ export function writeStep(
   if (needs.length > 0) heading.push(say(phrase('work.after', { steps: needs })));
   clearPicture(flow);
   flow.y += 2;
-  keepTogether(flow, picture.height + 2 * HEADING);
+  keepTogether(flow, (picture?.height ?? 0) + 2 * HEADING);
   ruleAcross(flow);
   flow.y += 1.5;
   writeParagraph(flow, heading.join('  '), { size: HEADING, hasBox: true, below: 2 });
-  placePicture(flow, picture);
+  if (picture) placePicture(flow, picture);
   for (const words of step.text) writeParagraph(flow, say(words), { size: WORDS, below: 1.4 });
   for (const { title, text } of step.cautions) writeCaution(flow, `${say(title)}: ${say(text)}`);
   writePieces(flow, step, say);

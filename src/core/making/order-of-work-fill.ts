@@ -27,7 +27,7 @@ export function fillSteps(work: Work): PlannedStep[] {
 }
 
 function fillZone(
-  { input, has }: Work,
+  { form, input, has }: Work,
   zone: FillZone,
   targets: readonly LevelTarget[],
   before: string,

@@ -13,8 +13,11 @@ export interface SectionChoices {
   readonly open?: readonly string[];
   /** Where allowances of sewn seams are pressed: open as a rule, or both to one side. */
   readonly pressed?: 'open' | 'to-front' | 'to-back';
-  /** The rest of the form, rolled up and packed into the cell at that side. A scheme: it needs words beside it. */
-  readonly roll?: 'right' | 'left';
+  /**
+   * The rest of the form, rolled up and packed into the cell at that side; `middle`: both sides, each rolled onto the middle of the
+   * front, between the webs. A scheme: it needs words beside it.
+   */
+  readonly roll?: 'right' | 'left' | 'middle';
 }
 
 const SIXTH = 1 / 6;
@@ -203,28 +206,49 @@ function poleOf(shape: InsideShape | undefined): DrawingItem[] {
 }
 
 const TURNS = 4.5;
-/** Radius of the roll as a share of the way from the middle to the side. */
+/** Radius of a roll as a share of the way from the middle to the side; of two of them. */
 const ROLL_SHARE = 0.22;
+const ROLLS_SHARE = 0.19;
+/** Between two rolls, mm of paper. */
+const ROLLS_APART = 1.6;
 
-/** A spiral between the middle and one side, with its words under the section. */
-function rollIn(ring: Page, side: 'right' | 'left', say: Say): DrawingItem[] {
+/** A spiral between the middle and one side or one on both sides of the front's middle, with words under the section. */
+function rollIn(ring: Page, where: NonNullable<SectionChoices['roll']>, say: Say): DrawingItem[] {
   const [mx, my] = middleOf(ring);
   const xs = ring.map(([x]) => x);
-  const edge = side === 'right' ? Math.min(...xs) : Math.max(...xs);
-  const [x, radius] = [mx + 0.62 * (edge - mx), ROLL_SHARE * Math.abs(edge - mx)];
+  const half = (Math.max(...xs) - Math.min(...xs)) / 2;
+  if (where !== 'middle') {
+    const x = mx + (where === 'right' ? -0.62 : 0.62) * half;
+    return [
+      ...wordsUnder(ring, x, my, say(phrase('picture.roll'))),
+      ...spiralAt(x, my, ROLL_SHARE * half, 1),
+    ];
+  }
+  const front = Math.max(...ring.filter(([x]) => Math.abs(x - mx) < 0.3 * half).map(([, y]) => y));
+  const radius = Math.min(ROLLS_SHARE * half, 0.45 * (front - my));
+  const y = front - 1.3 * radius;
+  const off = radius + ROLLS_APART / 2;
+  return [
+    ...wordsUnder(ring, mx - off, y, say(phrase('picture.rolls'))),
+    ...[-1, 1].flatMap((side) => spiralAt(mx + side * off, y, radius, side)),
+  ];
+}
+
+/** A rolled up cloth, seen from its end. */
+function spiralAt(x: number, y: number, radius: number, way: number): DrawingItem[] {
   const spiral = Array.from({ length: 24 * TURNS + 1 }, (_, k) => {
     const [angle, r] = [(2 * Math.PI * k) / 24, (radius * k) / (24 * TURNS)];
-    return [x + r * Math.cos(angle), my + r * Math.sin(angle)];
+    return [x + way * r * Math.cos(angle), y + r * Math.sin(angle)];
   });
+  return [circle(x, y, radius, TINTS.wrong), makePath(spiral.flat(), { style: lineStyle('seam') })];
+}
+
+/** A leader from a place down to its words below the front's. */
+function wordsUnder(ring: Page, x: number, y: number, text: string): DrawingItem[] {
   const words = underRing(ring);
   return [
-    makePath([x, my, x, words + 2 + 1.3 * WORD_SIZE], { style: lineStyle('thin') }),
-    circle(x, my, radius, TINTS.wrong),
-    makePath(spiral.flat(), { style: lineStyle('seam') }),
-    makeText(x, words + 2.4 + 2.3 * WORD_SIZE, say(phrase('picture.roll')), WORD_SIZE, {
-      anchor: 'middle',
-      colour: '#000000',
-    }),
+    makePath([x, y, x, words + 2 + 1.3 * WORD_SIZE], { style: lineStyle('thin') }),
+    makeText(x, words + 2.4 + 2.3 * WORD_SIZE, text, WORD_SIZE, { anchor: 'middle', colour: '#000000' }),
   ];
 }
 

@@ -28,6 +28,8 @@ export interface FormChoices {
   readonly hasLevels?: boolean;
   /** Filled so far down: the form's cloth is darker from its top to this height, mm. */
   readonly filledTo?: number;
+  /** Filled so far up: darker from below to this height, mm. */
+  readonly filledBelow?: number;
   readonly arrows?: readonly SceneArrow[];
 }
 
@@ -228,9 +230,13 @@ function runsOf({ kind, points, normals }: SceneLine, { projector, occluders }: 
 const PIXELS = ['paper', 'right', 'web', 'wrong'] as const;
 type Pixel = (typeof PIXELS)[number];
 
-function tintsOf(view: View, { filledTo }: FormChoices): DrawingItem[] {
+function tintsOf(view: View, { filledTo = Infinity, filledBelow = -Infinity }: FormChoices): DrawingItem[] {
   const { image, sheets, scene } = view;
-  const isFilled = filledTo === undefined ? () => false : filledFrom(view, filledTo);
+  const heightAt = heightsOf(view);
+  const isFilled = (pixel: number): boolean => {
+    const z = heightAt(pixel);
+    return z >= filledTo || z <= filledBelow;
+  };
   const [right, web, wrong] = (['right', 'web', 'wrong'] as const).map((name) => PIXELS.indexOf(name));
   const rightSides = scene.sheets.map((sheet) => PIXELS.indexOf(tintOf(sheet)));
   const tints = new Uint8Array(image.triangles.length);
@@ -253,12 +259,12 @@ function tintOf({ kind }: Sheet): Pixel {
   return kind === 'web' || kind === 'tie' || kind === 'strap' || kind === 'throat' ? 'web' : 'paper';
 }
 
-/** Whether what is seen at a pixel lies over a height, mm. */
-function filledFrom({ image, projector }: View, height: number): (pixel: number) => boolean {
+/** The height in space of what is seen at a pixel, mm. */
+function heightsOf({ image, projector }: View): (pixel: number) => number {
   const { columns, top, perMm, depths } = image;
   return (pixel) => {
     const y = top + (Math.floor(pixel / columns) + 0.5) / perMm;
-    return projector.heightAt(y, depths[pixel]) >= height;
+    return projector.heightAt(y, depths[pixel]);
   };
 }
 

@@ -11,6 +11,8 @@ import { type LineWidth, STROKES } from './line-styles.ts';
 /** Round the picture, mm of paper: half the widest line and a little. */
 const MARGIN = 1;
 const WIDTHS = Object.keys(STROKES) as LineWidth[];
+/** Layers of a picture, the lowest first. */
+export const LAYER_ORDER = ['fill', ...WIDTHS, 'mark', 'text'] as const;
 
 /**
  * A picture as a drawing no larger than it is: what is `painted` in its order (tints, and what hides what was painted before), then

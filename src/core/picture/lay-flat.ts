@@ -20,9 +20,10 @@ export interface FlatChoices {
 
 const TENTH = 0.1;
 const WIDEST = 170;
-/** Between pieces, mm of paper: not joined, with room for dotted lines; laced; and between rows. */
+/** Between pieces, mm of paper: to be sewn, with room for dotted lines; laced; not sewn at all; and between rows. */
 const GAP = 9;
 const LACED_GAP = 1.4;
+const LOOSE_GAP = 4;
 const ROW_GAP = 5;
 /** Heights at which pieces are compared, and between stitches of a laced seam, mm of paper. */
 const STEP = 1;
@@ -38,7 +39,8 @@ const INSIDE = 3.6;
 export function layFlat(pieces: readonly Piece[], now: readonly string[], choices: FlatChoices): Drawing {
   const { scale = TENTH, joined = [], width = WIDEST, isRightSideUp = false } = choices;
   const flat = pieces.map((piece) => flattenPiece(piece, scale, isRightSideUp));
-  const laid = layRows(flat, new Set(joined), width);
+  const gap = now.length > 0 ? GAP : LOOSE_GAP;
+  const laid = layRows(flat, new Set(joined), width, gap);
   const tint = isRightSideUp ? TINTS.right : TINTS.wrong;
   const cloth = laid.flatMap((piece) => [
     makePath(piece.cut, {
@@ -62,11 +64,16 @@ export function layFlat(pieces: readonly Piece[], now: readonly string[], choice
 }
 
 /** Pieces in rows, each moved to its place. */
-function layRows(pieces: readonly FlatPiece[], joined: ReadonlySet<string>, width: number): FlatPiece[] {
+function layRows(
+  pieces: readonly FlatPiece[],
+  joined: ReadonlySet<string>,
+  width: number,
+  gap: number,
+): FlatPiece[] {
   const rows: FlatPiece[][] = [[]];
   for (const piece of pieces) {
     const row = rows[rows.length - 1];
-    const placed = placeBeside(row, piece, joined);
+    const placed = placeBeside(row, piece, joined, gap);
     const isTooWide = row.length > 0 && rightOf([...row, placed]) - leftOf([...row, placed]) > width;
     if (isTooWide) rows.push([piece]);
     else row.push(placed);
@@ -81,13 +88,18 @@ function layRows(pieces: readonly FlatPiece[], joined: ReadonlySet<string>, widt
 }
 
 /** To the right of what lies there already, so near that the least gap between them at any height is the wanted one. */
-function placeBeside(row: readonly FlatPiece[], piece: FlatPiece, joined: ReadonlySet<string>): FlatPiece {
+function placeBeside(
+  row: readonly FlatPiece[],
+  piece: FlatPiece,
+  joined: ReadonlySet<string>,
+  apart: number,
+): FlatPiece {
   const last = row[row.length - 1];
   if (!last) return piece;
   const areLaced = last.edges.some(({ letter }) => {
     return joined.has(letter) && piece.edges.some((edge) => edge.letter === letter);
   });
-  const gap = areLaced ? LACED_GAP : GAP;
+  const gap = areLaced ? LACED_GAP : apart;
   const { minX, minY, maxY } = boundsOfPolyline(piece.cut);
   let by = -Infinity;
   for (const before of row) {

@@ -10,6 +10,8 @@ export interface SceneParts {
   readonly shell: SeamedShell;
   readonly shape?: InsideShape;
   readonly arms?: readonly Arm[];
+  /** Upright boards under the shoulder seams: closed outlines, n × 3 mm. */
+  readonly supports?: readonly { readonly side: 'right' | 'left'; readonly outline: Float64Array }[];
 }
 
 export interface SceneChoices {
@@ -29,10 +31,10 @@ const SLEEVE_ROOM = 1.5;
 /**
  * Everything of a form that can be drawn in space: panels as sewn, plates in the openings, braces, sleeve, pole, arms or, in their
  * place, cushions. What of it is shown is chosen when it is drawn. Ids: panels and braces have their own, the others are
- * `plate-base`, `cushion-right`, `arm-left`, `sleeve`, `pole`, `foot`. Cost: that of `weldPanels`.
+ * `plate-base`, `cushion-right`, `support-left`, `arm-left`, `sleeve`, `pole`, `foot`. Cost: that of `weldPanels`.
  */
 export function makeScene(parts: SceneParts, choices: SceneChoices = {}): Scene {
-  const { shell, shape, arms = [] } = parts;
+  const { shell, shape, arms = [], supports = [] } = parts;
   const sheets: Sheet[] = shell.panels.map(sheetOfPanel);
   const { surface, lines } = weldPanels(shell, choices.open);
   const surfaces: Surface[] = [surface];
@@ -51,6 +53,10 @@ export function makeScene(parts: SceneParts, choices: SceneChoices = {}): Scene 
     put(sheetOfBrace(brace), (number) => surfaceOfRows(rowsOfBrace(brace), false, number));
   }
   if (shape) putPole(shape, choices, put);
+  for (const { side, outline } of supports) {
+    const sheet: Sheet = { id: `support-${side}`, kind: 'support', half: 'front', side };
+    put(sheet, (number) => surfaceOfLoop(outline, number));
+  }
   for (const arm of arms) {
     const sheet: Sheet = { id: `arm-${arm.side}`, kind: 'arm', half: 'front', side: arm.side };
     put(sheet, (number) => surfaceOfRows(rowsOfArm(arm), true, number));

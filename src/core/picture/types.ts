@@ -23,6 +23,7 @@ export type SheetKind =
   | 'pole'
   | 'plate'
   | 'block'
+  | 'support'
   | 'cushion'
   | 'arm'
   | 'stand';

@@ -1,0 +1,15 @@
+import type { Say } from '../base/index.ts';
+import type { Drawing } from '../drawing/index.ts';
+import type { Form, WorkStep } from '../form/index.ts';
+import type { ScenesOfForm } from './scenes-of-form.ts';
+
+/** What every picture of a step is drawn from. */
+export interface Wish {
+  readonly form: Form;
+  readonly step: WorkStep;
+  readonly title: string;
+  readonly say: Say;
+  readonly scenes: ScenesOfForm;
+}
+
+export type Draw = (wish: Wish) => Drawing;
