@@ -72,6 +72,7 @@ export function pictureClosing(wish: Wish): Drawing {
         show: now.length > 0 ? panelsAnd() : panelsAnd('tie', 'sleeve'),
         bold: now.length > 0 ? now : ids,
         lettered: now.length > 0 ? now : ids,
+        hasLevels: false,
       },
     );
   };
@@ -86,7 +87,7 @@ export function pictureTurning(wish: Wish): Drawing {
   const { form, title, say, scenes } = wish;
   const z = heightOfBase(form);
   const arrows = [-1, 1].map((side): SceneArrow => {
-    return { from: [90 * side, 0, z + 100], to: [230 * side, 60, z + 90], bend: 0.5 * side };
+    return { from: [90 * side, 0, z + 40], to: [250 * side, 40, z + 110], bend: -0.6 * side };
   });
   const section = pictureSection(wish, {});
   return drawFitted((share) => {

@@ -17,9 +17,9 @@ export function pictureMagnets(wish: Wish): Drawing {
   return pictureStack(wish, layers);
 }
 
-/** A covered plate from the side that is laced. */
+/** A covered plate from the side that is laced: that of the neck, whose only hole is the pole's. */
 export function pictureCovers(wish: Wish): Drawing {
-  const [board] = piecesOf(wish, ['base-plate-1']);
+  const [board] = piecesOf(wish, ['neck-plate-1', 'base-plate-1']);
   return board ? drawLacedPlate(board, wish.title) : pictureShell(wish);
 }
 

@@ -42,13 +42,14 @@ export function pictureShellSeams(wish: Wish): Drawing {
   const isClosed = ids.some((id) => closing.includes(id));
   const scene = scenes.open(closing);
   const draw = (camera: Camera): Drawing => {
+    const shown = isSide(step) ? ids.filter((id) => facesCamera(form, id, camera)) : ids;
     return drawForm(scene, camera, {
       title,
       say,
       show: (sheet) => (sheet.kind === 'panel' && isThere(sheet, wish) ? 'solid' : 'none'),
-      bold: ids,
-      lettered: ids,
-      hasLevels: step.id !== 'sew-side',
+      bold: shown,
+      lettered: shown,
+      hasLevels: !isSide(step),
     });
   };
   const cameras = isClosed ? [cameraOfClosing(form)] : camerasFor(form, step, now);
@@ -62,6 +63,17 @@ function isNeck({ id }: WorkStep): boolean {
   return id === 'sew-neck';
 }
 
+function isSide({ id }: WorkStep): boolean {
+  return id === 'sew-side';
+}
+
+/** Whether a seam lies on the side of the body that is seen. */
+function facesCamera({ shell: { seams, chart } }: Form, id: string, { azimuth }: Camera): boolean {
+  const points = seams.find((seam) => seam.id === id)?.points ?? [];
+  // Chart angles run from the wearer's right to the front, azimuths from the front to the right.
+  return Array.from(points).reduce((sum, v) => sum + Math.sin(chart[2 * v] + azimuth), 0) > 0;
+}
+
 /** A panel is in the picture once a seam of it is sewn. */
 function isThere({ id }: Sheet, { form, step }: Wish): boolean {
   const sewn = sewnBefore(form, step);
@@ -71,9 +83,9 @@ function isThere({ id }: Sheet, { form, step }: Wish): boolean {
 }
 
 function camerasFor(form: Form, step: WorkStep, now: readonly Seam[]): Camera[] {
-  if (step.id === 'sew-side' && now.length > 1) return [CAMERAS.side, CAMERAS.sideLeft];
+  if (isSide(step) && now.length > 1) return [CAMERAS.side, CAMERAS.sideLeft];
   if (placeOfClosing(form) !== 'behind') return [CAMERAS[bestViewOf(form, now)]];
-  return [isNeck(step) ? ABOVE : step.id === 'sew-shoulder' ? ABOVE : CAMERAS[bestViewOf(form, now)]];
+  return [isNeck(step) || step.id === 'sew-shoulder' ? ABOVE : CAMERAS[bestViewOf(form, now)]];
 }
 
 function pictureFlat({ form, step, title }: Wish, now: readonly Seam[], panels: readonly string[]): Drawing {
@@ -129,7 +141,11 @@ function bestViewOf({ shell: { mesh } }: Form, seams: readonly Seam[]): (typeof 
  * Seams of inner parts: those of the step in place. Sewn to one half of the shell they are seen from the other, which is a ghost;
  * sewn among themselves they stand alone within the form's outline.
  */
-export function pictureInnerSeams({ form, step, title, say, scenes }: Wish, share = 1): Drawing {
+export function pictureInnerSeams(
+  { form, step, title, say, scenes }: Wish,
+  share = 1,
+  hasLevels = true,
+): Drawing {
   const braces = new Set(step.pieces.map(({ id }) => id));
   const onto = halfOf(form, step);
   const isOwn = ({ id, kind }: Sheet): boolean => braces.has(id) || kind === 'sleeve';
@@ -140,6 +156,7 @@ export function pictureInnerSeams({ form, step, title, say, scenes }: Wish, shar
     {
       title,
       say,
+      hasLevels,
       show: (sheet) => {
         if (sheet.kind !== 'panel') return isOwn(sheet) ? 'solid' : 'none';
         return sheet.half === onto ? 'solid' : 'ghost';
@@ -152,7 +169,7 @@ export function pictureInnerSeams({ form, step, title, say, scenes }: Wish, shar
 export function pictureInnerBack(wish: Wish): Drawing {
   const { form, title } = wish;
   const section = pictureSection(wish, { open: closingSeamsOf(form).map(({ id }) => id) });
-  return drawFitted((share) => drawBeside([pictureInnerSeams(wish, share), section], title));
+  return drawFitted((share) => drawBeside([pictureInnerSeams(wish, share, false), section], title));
 }
 
 /** The half of the shell whose panels or seams the step's parts are sewn to; null for what is sewn to no panel. */

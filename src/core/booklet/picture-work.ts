@@ -2,6 +2,7 @@ import { heightOfWaist } from '../assembly/index.ts';
 import { withUsual } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { INSIDE_OPTIONS, sewnGirthOfTestTube } from '../inside/index.ts';
+import type { Piece } from '../pattern/index.ts';
 import {
   CAMERAS,
   drawBeside,
@@ -13,9 +14,10 @@ import {
   type FormChoices,
   makeScene,
   orderPanels,
+  type SceneArrow,
   type Sheet,
 } from '../picture/index.ts';
-import { drawFittedForm } from './draw-fitted.ts';
+import { drawFitted, drawFittedForm } from './draw-fitted.ts';
 import { pictureClosing, pictureTrial, pictureTurning } from './picture-closing.ts';
 import {
   pictureBoards,
@@ -130,26 +132,27 @@ function drawLevels(wish: Wish): Drawing {
 }
 
 /** Panels of the step in their order, those of the neck last. */
-function panelsOf({ form: { shell, pieces }, step }: Wish, most: number) {
+function panelsOf({ form: { shell, pieces }, step }: Wish): Piece[] {
   const ids = shell.panels.map(({ id }) => id).filter((id) => step.pieces.some((piece) => piece.id === id));
   const isHigh = (id: string): boolean => !pieces.some((piece) => piece.id === id && hasWaist(piece));
   const ordered = orderPanels(shell, ids).toSorted((a, b) => Number(isHigh(a)) - Number(isHigh(b)));
-  return ordered.slice(0, most).flatMap((id) => pieces.filter((piece) => piece.id === id));
+  return ordered.flatMap((id) => pieces.filter((piece) => piece.id === id));
 }
 
 function hasWaist({ levelLines }: { readonly levelLines: readonly { readonly id: string }[] }): boolean {
   return levelLines.some(({ id }) => id === 'waist');
 }
 
-/** Panels right side up, all the same way up. */
+/** Panels right side up, all the same way up: of twins the right ones. */
 function drawPanels(wish: Wish): Drawing {
-  return layFitted(panelsOf(wish, FEW), [], { title: wish.title, isRightSideUp: true });
+  const own = panelsOf(wish).filter(({ side }) => side !== 'left');
+  return layFitted(own.slice(0, FEW), [], { title: wish.title, isRightSideUp: true });
 }
 
 /** Two panels from their wrong side, and the same from their right side. */
 function drawFaces(wish: Wish): Drawing {
   const { title } = wish;
-  const own = panelsOf(wish, BOTH_FACES);
+  const own = panelsOf(wish).slice(0, BOTH_FACES);
   const wrong = layFitted(own, [], { title });
   return drawBeside([wrong, layFitted(own.toReversed(), [], { title, isRightSideUp: true })], title);
 }
@@ -161,6 +164,10 @@ function drawUnrolled(wish: Wish): Drawing {
 
 /** Pole and sleeve inside, seen through the back. */
 function drawPole(wish: Wish): Drawing {
+  const pole = wish.form.inside?.shape.pole;
+  const upwards: SceneArrow[] = pole
+    ? [{ from: [0, pole.y, pole.zBottom - 150], to: [0, pole.y, pole.zBottom - 45] }]
+    : [];
   const inner: readonly Sheet['kind'][] = ['sleeve', 'pole', 'tie', 'web', 'support'];
   return pictureForm(
     wish,
@@ -169,6 +176,7 @@ function drawPole(wish: Wish): Drawing {
         if (kind === 'panel') return half === 'back' ? 'ghost' : 'solid';
         return inner.includes(kind) || id === 'plate-neck' ? 'solid' : 'none';
       },
+      arrows: upwards,
     },
     'inside',
   );
@@ -184,5 +192,5 @@ function drawOnStand(wish: Wish): Drawing {
     ...{ floor: -heightOfWaist(project, body), legs, legRadius, mass: garmentMass, offset: garmentOffset },
     ...{ force: pushForce, pushHeight, tilt: TILT },
   };
-  return drawStand(scenePartsOf(form), trial, title, say);
+  return drawFitted((share) => drawStand(scenePartsOf(form), trial, title, say, share));
 }

@@ -65,7 +65,7 @@ export function cutLevel(
   ];
   const inside = [
     makePath(ring.flat(), { closed: true, style: tintStyle('right') }),
-    ...bracesAt(shape, heightOf(shell, loop)),
+    ...bracesAt(shape, heightOf(shell, loop), open),
     ...poleOf(shape),
     ...(roll ? rollIn(ring, roll, say) : []),
   ];
@@ -176,9 +176,10 @@ function letterAt(ring: Page, index: number, letter: string): DrawingItem {
   });
 }
 
-/** Each brace at the height, if it has a rung near it. */
-function bracesAt(shape: InsideShape | undefined, z: number): DrawingItem[] {
+/** Each brace at the height, if it has a rung near it; none that is to be sewn to an open seam. */
+function bracesAt(shape: InsideShape | undefined, z: number, open: readonly string[]): DrawingItem[] {
   return (shape?.braces ?? []).flatMap((brace) => {
+    if (brace.from.seams.some(({ id }) => open.includes(id))) return [];
     const rung = nearestRung(brace, z);
     if (!rung) return [];
     const points = [...toPage(rung.from[0], rung.from[1]), ...toPage(rung.to[0], rung.to[1])];
@@ -205,7 +206,8 @@ function poleOf(shape: InsideShape | undefined): DrawingItem[] {
   return [circle(x, y, radius + 0.8, TINTS.web), circle(x, y, radius, TINTS.paper)];
 }
 
-const TURNS = 4.5;
+const TURNS = 4;
+const A_TURN = 16;
 /** Radius of a roll as a share of the way from the middle to the side; of two of them. */
 const ROLL_SHARE = 0.22;
 const ROLLS_SHARE = 0.19;
@@ -236,8 +238,8 @@ function rollIn(ring: Page, where: NonNullable<SectionChoices['roll']>, say: Say
 
 /** A rolled up cloth, seen from its end. */
 function spiralAt(x: number, y: number, radius: number, way: number): DrawingItem[] {
-  const spiral = Array.from({ length: 24 * TURNS + 1 }, (_, k) => {
-    const [angle, r] = [(2 * Math.PI * k) / 24, (radius * k) / (24 * TURNS)];
+  const spiral = Array.from({ length: A_TURN * TURNS + 1 }, (_, k) => {
+    const [angle, r] = [(2 * Math.PI * k) / A_TURN, (radius * k) / (A_TURN * TURNS)];
     return [x + way * r * Math.cos(angle), y + r * Math.sin(angle)];
   });
   return [circle(x, y, radius, TINTS.wrong), makePath(spiral.flat(), { style: lineStyle('seam') })];

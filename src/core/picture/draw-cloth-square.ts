@@ -20,13 +20,9 @@ export function drawClothSquare(side: number, title: string, say: Say): Drawing 
     closed: true,
     style: lineStyle('bold'),
   });
-  return finishDrawing(
-    title,
-    [cloth],
-    [
-      square,
-      ...drawMeasure(x, y + s / 2, s, 'across', side, say),
-      ...drawMeasure(x + s / 2, y, s, 'up', side, say),
-    ],
-  );
+  const both = [
+    ...drawMeasure(x, y + 0.8 * s, s, 'across', side, say, 0.6),
+    ...drawMeasure(x + 0.2 * s, y, s, 'up', side, say, 0.4),
+  ];
+  return finishDrawing(title, [cloth], [square, ...both]);
 }

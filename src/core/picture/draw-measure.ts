@@ -8,8 +8,8 @@ import { phrase } from './phrases.ts';
 const OVER = 1;
 
 /**
- * An arrow with a head at both ends from a place to the right or down the page, and the length it stands for beside a third of it,
- * where no arrow of the other way crosses. `way`: across the page or up it. mm of paper; `length` mm.
+ * An arrow with a head at both ends from a place to the right or down the page, and the length it stands for beside a share of it.
+ * `way`: across the page or up it. mm of paper; `length` mm.
  */
 export function drawMeasure(
   x: number,
@@ -18,10 +18,11 @@ export function drawMeasure(
   way: 'across' | 'up',
   length: number,
   say: Say,
+  share = 0.5,
 ): DrawingItem[] {
   const isAcross = way === 'across';
   const at = (share: number): [number, number] => (isAcross ? [x + share * long, y] : [x, y + share * long]);
-  const [wx, wy] = at(0.25);
+  const [wx, wy] = at(share);
   const [tx, ty] = isAcross ? [wx, wy - OVER] : [wx - OVER, wy];
   const text = makeText(tx, ty, say(phrase('picture.length', { length })), WORD_SIZE, {
     anchor: 'middle',

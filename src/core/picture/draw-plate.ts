@@ -6,12 +6,12 @@ import { thinLine } from './flatten-piece.ts';
 import { GHOST_DASH, lineStyle, TINTS } from './line-styles.ts';
 
 const SCALE = 1 / 5;
-/** Of the cover folded round the rim, of the points of a star, mm of the thing. */
-const FOLD = 26;
-const POINT = 11;
-const STAR_POINTS = 8;
+/** A laced plate is drawn so wide; the cover folded round its rim, and the points of a star. mm of paper. */
+const WIDE = 62;
+const FOLD = 7;
+const POINT = 3.5;
 /** Between two threads of the lacing, and between two stitches round a rim or lid, mm of paper. */
-const LACE = 5;
+const LACE = 3;
 const STITCH = 2.6;
 /** The disc under the base plate, and how far the collar reaches round the pole, mm of the thing. */
 const DISC = 40;
@@ -19,12 +19,14 @@ const COLLAR = 9;
 
 /**
  * A covered plate seen from the side that lies inside, front up: the cover folded over the board's edge and laced to and fro, and its points
- * turned out of every round hole. A fifth of true size, mm of paper.
+ * turned out of every round hole. All plates 62 mm of paper wide.
  */
 export function drawLacedPlate(board: Piece, title: string): Drawing {
-  const rim = onPage(board.cutLine, 1);
-  const fold = drawnIn(rim, SCALE * FOLD);
-  const holes = (board.cutouts ?? []).map(({ id, points }) => ({ id, ring: onPage(points, 1) }));
+  const { minX, maxX } = boundsOfPolyline(board.cutLine);
+  const scale = WIDE / (maxX - minX);
+  const rim = onPage(board.cutLine, 1, scale);
+  const fold = drawnIn(rim, FOLD);
+  const holes = (board.cutouts ?? []).map(({ id, points }) => ({ id, ring: onPage(points, 1, scale) }));
   const stars = holes.filter(({ id }) => !isSlot(id)).map(({ ring }) => ({ ring, points: starOf(ring) }));
   const blocked = [...stars.map(({ points }) => points.flat()), ...holes.map(({ ring }) => [...ring])];
   return finishDrawing(
@@ -78,8 +80,8 @@ function isSlot(id: string): boolean {
 }
 
 /** `side` −1: in the mirror, as seen from below. */
-function onPage(points: Float64Array, side: 1 | -1): Float64Array {
-  return points.map((value, i) => (i % 2 === 0 ? side * SCALE * value : -SCALE * value));
+function onPage(points: Float64Array, side: 1 | -1, scale = SCALE): Float64Array {
+  return points.map((value, i) => (i % 2 === 0 ? side * scale * value : -scale * value));
 }
 
 function filled(points: Float64Array, width: 'seam' | 'outline', tint: keyof typeof TINTS): DrawingItem {
@@ -111,12 +113,13 @@ function starOf(ring: Float64Array): number[][] {
   const [mx, my] = middleOf(ring);
   const { minX, maxX } = boundsOfPolyline(ring);
   const radius = (maxX - minX) / 2;
-  const long = Math.min(SCALE * POINT, radius);
+  const long = Math.min(POINT, radius);
+  const count = Math.max(8, Math.round((1.6 * Math.PI * radius) / long));
   const at = (turn: number, r: number): number[] => {
-    const angle = (2 * Math.PI * turn) / STAR_POINTS;
+    const angle = (2 * Math.PI * turn) / count;
     return [mx + r * Math.cos(angle), my + r * Math.sin(angle)];
   };
-  return Array.from({ length: STAR_POINTS }, (_, k) => {
+  return Array.from({ length: count }, (_, k) => {
     return [...at(k - 0.45, radius), ...at(k, radius + long), ...at(k + 0.45, radius)];
   });
 }

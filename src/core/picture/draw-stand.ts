@@ -26,8 +26,8 @@ const ARROW = 260;
 /** Arrows end so far short of the form, mm. */
 const SHORT = 20;
 
-/** The form on its stand from the side, with the load, the push and the tilt that try it. A twentieth of true size, mm of paper. */
-export function drawStand(parts: SceneParts, trial: StandTrial, title: string, say: Say): Drawing {
+/** The form on its stand from the side, with the load, the push and the tilt that try it. A twentieth of true size or a `share` of that, mm of paper. */
+export function drawStand(parts: SceneParts, trial: StandTrial, title: string, say: Say, share = 1): Drawing {
   const { floor, legs, legRadius, mass, offset, force, pushHeight, tilt } = trial;
   const scene = makeScene(
     { shell: parts.shell, ...(parts.shape && { shape: parts.shape }) },
@@ -39,7 +39,7 @@ export function drawStand(parts: SceneParts, trial: StandTrial, title: string, s
   const back = farthestBack(parts, z) - SHORT;
   return drawForm(
     scene,
-    { ...CAMERAS.side, scale: 1 / 20 },
+    { ...CAMERAS.side, scale: share / 20 },
     {
       title,
       say,
