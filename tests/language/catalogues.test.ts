@@ -55,7 +55,8 @@ function findFaults(phrase: Phrase): string[] {
   const left = findEnglish(phrase, german);
   return [
     ...found(german.trim() === '' || english.trim() === '', 'says nothing'),
-    ...found(german === english, 'is English'),
+    // A number alone is no language.
+    ...found(german === english && /\p{L}/u.test(german), 'is English'),
     ...found(left.length > 0, `keeps “${left.join(' ')}”`),
     ...found(/undefined|NaN|\[object/.test(german), 'has no value'),
     ...found(

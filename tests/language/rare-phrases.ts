@@ -53,11 +53,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'pipeline.broken-promise': { reason: '3 ≠ 4' },
   'pipeline.defect': { reason: '3 ≠ 4' },
   'plan.title': { project: '1001' },
-  'work.after': { steps: [3, 12] },
-  'work.pieces': { pieces: [nameOfPlace('hip'), nameOfPlace('waist')] },
   'plan.seam': { letter: 'AB' },
-  'work.seam': { seam: nameOfPlace('waist'), lengths: [120.5, 121], marks: 3, closesRing: true },
-  'work.check': { check: nameOfPlace('waist'), value: nameOfPlace('hip') },
   'plan.caution': { text: nameOfPlace('waist') },
   'advice.move-points': {
     line: PRINCESS,
