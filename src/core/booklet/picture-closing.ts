@@ -78,7 +78,11 @@ export function pictureClosing(wish: Wish): Drawing {
   };
   if (now.length === 0 || !form.inside) return drawFitted(draw);
   const place = placeOfClosing(form);
-  const section = pictureSection(wish, { open: ids, roll: place === 'behind' ? 'middle' : place });
+  const section = pictureSection(wish, {
+    open: ids,
+    lettered: ids,
+    roll: place === 'behind' ? 'middle' : place,
+  });
   return drawFitted((share) => drawBeside([draw(share), section], title));
 }
 
@@ -106,7 +110,7 @@ export function pictureTurning(wish: Wish): Drawing {
 /** The form cut at its waist, else at its lowest level. */
 export function pictureSection(
   { form, title, say }: Wish,
-  choices: Pick<Parameters<typeof cutLevel>[3], 'open' | 'roll'>,
+  choices: Pick<Parameters<typeof cutLevel>[3], 'open' | 'lettered' | 'roll'>,
 ): Drawing {
   const { levels } = form.shell;
   const level = levels.find(({ id }) => id === 'waist') ?? levels[0];

@@ -22,6 +22,9 @@ const MOST_FLAT = 6;
 /** From behind and far above: all round the neck is seen, its front through the open back. */
 const ABOVE: Camera = { ...CAMERAS.back, elevation: (38 * Math.PI) / 180 };
 
+/** A seam whose cloth faces the side less than this lies on the front or the back. */
+const ASIDE = 0.7;
+
 /** Views from outside, tried in this order. */
 const VIEWS = ['front', 'back', 'frontLeft', 'backLeft', 'side', 'sideLeft'] as const;
 
@@ -34,7 +37,7 @@ export function pictureShellSeams(wish: Wish): Drawing {
   const { shell } = form;
   const now = shell.seams.filter(({ id }) => step.seams.some((seam) => seam.id === id));
   const panels = [...new Set(now.flatMap((seam) => seam.panels))];
-  if (panels.length <= MOST_FLAT && step.seams.every(({ isFlat }) => isFlat) && !isNeck(step)) {
+  if (panels.length <= MOST_FLAT && step.seams.every(({ isFlat }) => isFlat) && !isOnTop(step)) {
     return pictureFlat(wish, now, panels);
   }
   const ids = now.map(({ id }) => id);
@@ -59,8 +62,9 @@ export function pictureShellSeams(wish: Wish): Drawing {
   });
 }
 
-function isNeck({ id }: WorkStep): boolean {
-  return id === 'sew-neck';
+/** Shoulders and neck: pieces laid flat would have to be brought together from far apart. */
+function isOnTop({ id }: WorkStep): boolean {
+  return id === 'sew-neck' || id === 'sew-shoulder';
 }
 
 function isSide({ id }: WorkStep): boolean {
@@ -82,10 +86,16 @@ function isThere({ id }: Sheet, { form, step }: Wish): boolean {
   });
 }
 
+/** One view, for both sides two. */
 function camerasFor(form: Form, step: WorkStep, now: readonly Seam[]): Camera[] {
-  if (isSide(step) && now.length > 1) return [CAMERAS.side, CAMERAS.sideLeft];
-  if (placeOfClosing(form) !== 'behind') return [CAMERAS[bestViewOf(form, now)]];
-  return [isNeck(step) || step.id === 'sew-shoulder' ? ABOVE : CAMERAS[bestViewOf(form, now)]];
+  const isRight = ({ points }: Seam): boolean => Math.cos(form.shell.chart[2 * points[0]]) > 0;
+  const sides = [now.filter(isRight), now.filter((seam) => !isRight(seam))];
+  if (isSide(step) && sides.every(({ length }) => length > 0)) {
+    const [right, left] = sides;
+    return [CAMERAS[sideViewOf(form, right, 'side')], CAMERAS[sideViewOf(form, left, 'sideLeft')]];
+  }
+  if (placeOfClosing(form) === 'behind' && isOnTop(step)) return [ABOVE];
+  return [CAMERAS[bestViewOf(form, now)]];
 }
 
 function pictureFlat({ form, step, title }: Wish, now: readonly Seam[], panels: readonly string[]): Drawing {
@@ -120,21 +130,33 @@ function lettersOf(seams: readonly Seam[]): string[] {
 }
 
 /** From where the cloth along these seams faces the viewer most. */
-function bestViewOf({ shell: { mesh } }: Form, seams: readonly Seam[]): (typeof VIEWS)[number] {
+function bestViewOf(form: Form, seams: readonly Seam[]): (typeof VIEWS)[number] {
+  const facingsIn = facingsOf(form, seams);
+  // Seams on both sides of the form cannot all be seen: the view in which the most are, and then the most of them.
+  const rank = (view: (typeof VIEWS)[number]): number => {
+    const facings = facingsIn(CAMERAS[view]);
+    return facings.filter((facing) => facing > 0.2).length + Math.max(...facings) / 10;
+  };
+  return VIEWS.reduce((best, view) => (rank(view) > rank(best) + 1e-9 ? view : best), VIEWS[0]);
+}
+
+/** The side, unless these seams lie too far round it to the front or the back. */
+function sideViewOf(form: Form, seams: readonly Seam[], side: 'side' | 'sideLeft'): (typeof VIEWS)[number] {
+  const isSeen = facingsOf(form, seams)(CAMERAS[side]).every((facing) => facing > ASIDE);
+  return isSeen ? side : bestViewOf(form, seams);
+}
+
+/** How much the cloth along each seam faces a camera: cosines, looked at from above. */
+function facingsOf({ shell: { mesh } }: Form, seams: readonly Seam[]): (camera: Camera) => number[] {
   const normals = measureVertexNormals(mesh);
   const sums = seams.map(({ points }) =>
     points.reduce(([x, y], v) => [x + normals[3 * v], y + normals[3 * v + 1]], [0, 0]),
   );
-  // Seams on both sides of the form cannot all be seen: the view in which the most are, and then the most of them.
-  const rank = (view: (typeof VIEWS)[number]): number => {
-    const { azimuth } = CAMERAS[view];
-    const facings = sums.map(([x, y]) => {
+  return ({ azimuth }) =>
+    sums.map(([x, y]) => {
       const [nx, ny] = normalise([x, y, 1e-6]);
       return nx * Math.sin(azimuth) + ny * Math.cos(azimuth);
     });
-    return facings.filter((facing) => facing > 0.2).length + Math.max(...facings) / 10;
-  };
-  return VIEWS.reduce((best, view) => (rank(view) > rank(best) + 1e-9 ? view : best), VIEWS[0]);
 }
 
 /**
@@ -168,7 +190,8 @@ export function pictureInnerSeams(
 /** Webs and straps onto the back, and beside them the same from above at the waist, the last seam still open. */
 export function pictureInnerBack(wish: Wish): Drawing {
   const { form, title } = wish;
-  const section = pictureSection(wish, { open: closingSeamsOf(form).map(({ id }) => id) });
+  const open = closingSeamsOf(form).map(({ id }) => id);
+  const section = pictureSection(wish, { open, lettered: open });
   return drawFitted((share) => drawBeside([pictureInnerSeams(wish, share, false), section], title));
 }
 

@@ -3,6 +3,7 @@ import { type Drawing, type DrawingItem, makePath, makeText } from '../drawing/i
 import type { DesignedBrace, InsideShape } from '../inside/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { finishDrawing } from './finish-drawing.ts';
+import { thinLine } from './flatten-piece.ts';
 import { LETTER_SIZE, lineStyle, TINTS, tintStyle, WORD_SIZE } from './line-styles.ts';
 import { phrase } from './phrases.ts';
 
@@ -11,6 +12,8 @@ export interface SectionChoices {
   readonly say: Say;
   /** Seams that are still open at this level. */
   readonly open?: readonly string[];
+  /** Seams that are lettered; usual: all. */
+  readonly lettered?: readonly string[];
   /** Where allowances of sewn seams are pressed: open as a rule, or both to one side. */
   readonly pressed?: 'open' | 'to-front' | 'to-back';
   /**
@@ -42,7 +45,7 @@ export function cutLevel(
   level: string,
   choices: SectionChoices,
 ): Drawing {
-  const { title, say, open = [], roll, pressed = 'open' } = choices;
+  const { title, say, open = [], lettered, roll, pressed = 'open' } = choices;
   const loop = shell.levels.find(({ id }) => id === level)?.vertices ?? new Uint32Array();
   const { positions } = shell.mesh;
   const ring = Array.from(loop, (v) => toPage(positions[3 * v], positions[3 * v + 1]));
@@ -54,17 +57,19 @@ export function cutLevel(
     crossed.filter(({ id }) => isOpen(id)).map(({ index }) => index),
   );
   const lines = [
-    ...walls.map((points) =>
-      makePath(points, { closed: points.length === 2 * ring.length, style: lineStyle('outline') }),
-    ),
+    ...walls.map((points) => {
+      const closed = points.length === 2 * ring.length;
+      const line = closed ? points : thinLine(Float64Array.from(points), false);
+      return makePath(line, { closed, style: lineStyle('outline') });
+    }),
     ...crossed.flatMap(({ id, letter, index }) => [
       ...(isOpen(id) ? turnedInAt(ring, index) : pressedAt(ring, index, pressed)),
-      letterAt(ring, index, letter),
+      ...(lettered && !lettered.includes(id) ? [] : [letterAt(ring, index, letter)]),
     ]),
     ...frontMark(ring, say),
   ];
   const inside = [
-    makePath(ring.flat(), { closed: true, style: tintStyle('right') }),
+    makePath(thinLine(Float64Array.from(ring.flat()), true), { closed: true, style: tintStyle('right') }),
     ...bracesAt(shape, heightOf(shell, loop), open),
     ...poleOf(shape),
     ...(roll ? rollIn(ring, roll, say) : []),
