@@ -28,7 +28,7 @@ const FOOT = 3;
 const TITLE = 9;
 const WORDS = 3.8;
 /** How much smaller pictures are printed than they are drawn: those of filling say one thing, and there are many. */
-const USUAL = 0.82;
+const USUAL = 0.78;
 const FILLING = 0.62;
 
 export interface BookletWishes {

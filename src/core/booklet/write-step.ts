@@ -19,7 +19,7 @@ import { drawWarningSign } from './warning-sign.ts';
 const phrase = phrasesOf<MakingPhrases>();
 
 const HEADING = 4.6;
-const WORDS = 3.2;
+const WORDS = 3.1;
 /** 8.5 pt. */
 const SMALL = 3;
 /** So many pieces are told in a sentence; more that are cut are a list to tick off. */
@@ -44,7 +44,7 @@ export function writeStep(
   flow.y += 1.5;
   writeParagraph(flow, heading.join('  '), { size: HEADING, hasBox: true, below: 2 });
   if (picture) placePicture(flow, picture);
-  for (const words of step.text) writeParagraph(flow, say(words), { size: WORDS, below: 1.4 });
+  for (const words of step.text) writeParagraph(flow, say(words), { size: WORDS, below: 1.2 });
   for (const { title, text } of step.cautions) writeCaution(flow, `${say(title)}: ${say(text)}`);
   writePieces(flow, step, say);
   const small = { size: SMALL, hasBox: true, below: 0.9 };
@@ -71,13 +71,13 @@ function writePieces(flow: PageFlow, { pieces, phase }: WorkStep, say: Say): voi
 
 /** Set off by a sign and a bar at its left. */
 function writeCaution(flow: PageFlow, words: string): void {
-  const style = { size: WORDS, indent: 9, below: 1.4 };
+  const style = { size: WORDS, indent: 9, below: 1.2 };
   keepTogether(flow, 4 * LEADING * WORDS);
   const [from, page] = [flow.y, flow.pages.length];
   putItems(flow, 'mark', drawWarningSign(flow.left, from));
   writeParagraph(flow, words, style);
   if (flow.pages.length === page)
-    putItems(flow, 'mark', [makePath([flow.left + 7.5, from, flow.left + 7.5, flow.y - 1.4])]);
+    putItems(flow, 'mark', [makePath([flow.left + 7.5, from, flow.left + 7.5, flow.y - 1.2])]);
 }
 
 function seamInWords({ name, lengths, marks, closesRing, note }: WorkSeam): Phrase {
