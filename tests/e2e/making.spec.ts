@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
 import { goTo, openApp, WHOLE, waitForFullForm } from './open-app.ts';
 
@@ -39,7 +40,13 @@ test('Making: steps are ticked and kept, pieces and seams light up on the body, 
   await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
   await page.emulateMedia({ media: 'screen' });
 
-  await page.waitForTimeout(2200);
+  // The same as a booklet: a PDF with a picture for every step.
+  const booklet = page.waitForEvent('download', { timeout: 90_000 });
+  await page.getByRole('button', { name: 'Download the booklet, with pictures' }).click();
+  const file = await booklet;
+  expect(file.suggestedFilename()).toBe('print-booklet.pdf');
+  expect((await readFile(await file.path())).subarray(0, 5).toString()).toBe('%PDF-');
+
   await page.reload();
   await waitForFullForm(page);
   await goTo(page, 'Making');

@@ -174,7 +174,7 @@ function writeRows(
 ): void {
   const row = LEADING * size;
   const start = left + indent + (hasBox ? BOX + BEHIND_BOX : 0);
-  const rest = words.split(' ');
+  const rest = wordsOf(words);
   for (let isFirst = true; rest.length > 0; isFirst = false) {
     keepTogether(flow, row);
     const end = (border ?? rightBorder(flow)) - (hasLine ? LINE + BEFORE_LINE : 0);
@@ -191,6 +191,11 @@ function writeRows(
   flow.y += below;
 }
 
+/** Words of a sentence; a number stays with its fraction and its unit. */
+function wordsOf(sentence: string): string[] {
+  return sentence.split(/(?<!\d) | (?!\d+\/\d|(?:mm|cm|in|kg|g|lb|oz|yd)\b)/);
+}
+
 /** Takes as many words as fit, at least one. */
 function takeRow(rest: string[], size: number, room: number): string {
   let line = rest.shift() ?? '';
@@ -202,7 +207,7 @@ function takeRow(rest: string[], size: number, room: number): string {
 function heightOf(words: string, style: ParagraphStyle, width: number): number {
   const { size, indent = 0, hasBox = false, hasLine = false, below = 0 } = style;
   const room = width - indent - (hasBox ? BOX + BEHIND_BOX : 0) - (hasLine ? LINE + BEFORE_LINE : 0);
-  const rest = words.split(' ');
+  const rest = wordsOf(words);
   let rows = 0;
   for (; rest.length > 0; rows++) takeRow(rest, size, room);
   return rows * LEADING * size + below;
