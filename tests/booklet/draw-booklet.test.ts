@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { drawBooklet } from '../../src/core/booklet/index.ts';
 import { cornersOfText, type Drawing, type DrawingText } from '../../src/core/drawing/index.ts';
 import { exportForm } from '../../src/core/files/index.ts';
+import { layAll, layTasks } from '../../src/core/laying/index.ts';
 import { inEnglish } from '../in-english.ts';
 import { sampleForm } from '../picture/sample-form.ts';
 
@@ -15,9 +16,16 @@ const LEAST_LETTERS = (8 * 25.4) / 72;
 
 const form = sampleForm('average', 2000);
 
+const pieces = [...form.pieces, ...form.inside!.pieces];
+/** Laid as quickly as can be: the pages matter, not how much cloth they save. */
+const plans = layTasks({ ...form, pieces }, {}).flatMap((task) => {
+  const laid = layAll({ ...task, budget: 1000 });
+  return laid.ok ? [laid.value] : [];
+});
+
 function bookletOn([pageWidth, pageHeight]: readonly [number, number]): Drawing[] {
   return drawBooklet(form, {
-    plans: [],
+    plans,
     materials: form.inside!.materials,
     paper: { pageWidth, pageHeight, margin: MARGIN },
     say: inEnglish,
@@ -58,6 +66,9 @@ describe.each(Object.entries(PAPERS))('the booklet on %s', (_, size) => {
           if (item.kind !== 'path') continue;
           const isOut = item.points.some((value, i) => !(value > 3 && value < size[i % 2] - 3));
           expect(isOut, item.id).toBe(false);
+          // The number of the page stands alone.
+          const lowest = Math.max(...item.points.filter((_, i) => i % 2 === 1));
+          expect(lowest, item.id).toBeLessThan(size[1] - MARGIN - 3);
         }
     }
   });

@@ -9,6 +9,7 @@ import { drawReadings } from './draw-readings.ts';
 import {
   type BookletPaper,
   clearPicture,
+  FOOT_ROOM,
   flowPages,
   keepTogether,
   pagesOfFlow,
@@ -50,9 +51,10 @@ export function drawBooklet(form: Form, wishes: BookletWishes): Drawing[] {
   const { plans, materials, paper, say } = wishes;
   const { name } = form.project;
   const pieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
+  const aboveFoot = { ...paper, pageHeight: paper.pageHeight - FOOT_ROOM };
   const parts: [BookletPart, Drawing[]][] = [
-    ['buy', drawListToBuy(materials, name, paper, say)],
-    ['lays', drawLayPages(plans, pieces, form.project.laying ?? {}, name, paper, say)],
+    ['buy', drawListToBuy(materials, name, aboveFoot, say)],
+    ['lays', drawLayPages(plans, pieces, form.project.laying ?? {}, name, aboveFoot, say)],
     ['work', drawWork(form, wishes)],
     ['readings', drawReadings(form, paper, say)],
   ];
@@ -127,5 +129,5 @@ function withFoot(
   const layers = page.layers.map((layer) =>
     layer.name === 'text' ? makeLayer('text', [...layer.items, foot]) : layer,
   );
-  return { ...page, layers: has ? layers : [...layers, makeLayer('text', [foot])] };
+  return { ...page, height: paper.pageHeight, layers: has ? layers : [...layers, makeLayer('text', [foot])] };
 }

@@ -61,12 +61,12 @@ const BEFORE_LINE = 2;
 /** A list stands two abreast from this width on. */
 const TWO_ABREAST = 150;
 /** Kept free at the foot of a page for its number. */
-const FOOT = 8;
+export const FOOT_ROOM = 5;
 
 /** A flow with its first page open. */
 export function flowPages(title: string, paper: BookletPaper): PageFlow {
   const { pageWidth, pageHeight, margin } = paper;
-  const borders = { left: margin, right: pageWidth - margin, bottom: pageHeight - margin - FOOT };
+  const borders = { left: margin, right: pageWidth - margin, bottom: pageHeight - margin - FOOT_ROOM };
   const flow: PageFlow = { title, paper, ...borders, pages: [], y: 0, beside: null };
   turnPage(flow);
   return flow;

@@ -13,12 +13,12 @@ import { phrase } from './phrases.ts';
 
 const HEADING = 6;
 const WORDS = 3.2;
-const ROW = 4.3;
+const ROW = 4.1;
 const BOX = 3.2;
 /** Of the page, beside names: amounts stand in a column of their own, mm. */
 const AMOUNT = 34;
 /** Between two lines of the list. */
-const BETWEEN = 1.6;
+const BETWEEN = 1.4;
 
 /** The list to buy by on pages, to tick off; 9 pt. */
 export function drawListToBuy(
