@@ -7,9 +7,11 @@ import { parseModule, readModules, type SourceModule } from '../read-imports.ts'
 const FOR_CONTRIBUTORS = [
   ...[
     'filled-table',
+    'form-pictures',
     'landmark-columns',
     'landmarks',
     'nest-table',
+    'pictures',
     'places-of-body',
     'stages',
     'stages-page',
