@@ -34,8 +34,8 @@ export function CuttingStage() {
       {form && reaches(form, 'cutting') ? (
         <>
           <TubeSkipped />
-          <TrialShellFiles />
           <PrintFiles leftOut={leftOut} />
+          <TrialShellFiles />
           <MachineFiles leftOut={leftOut} />
           <PieceList leftOut={leftOut} onChange={setLeftOut} />
         </>
@@ -92,13 +92,15 @@ function TubeSkipped() {
   const say = useSay();
   if (issues.length === 0) return null;
   return (
-    <ul className="doubts" role="alert">
-      {issues.map(({ code, message }) => (
-        <li key={code} className="warning">
-          {say(message)}
-        </li>
-      ))}
-    </ul>
+    <div role="alert">
+      <ul className="doubts">
+        {issues.map(({ code, message }) => (
+          <li key={code} className="warning">
+            {say(message)}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 
