@@ -1,6 +1,8 @@
 import type { Say } from '../base/index.ts';
 import { type Drawing, makePath, makeText } from '../drawing/index.ts';
 import type { Form } from '../form/index.ts';
+import { ASSUMED_DENSITY } from '../inside/index.ts';
+import { FILLING_TOLERANCE } from '../simulate/index.ts';
 import {
   type BookletPaper,
   flowPages,
@@ -16,8 +18,6 @@ const HEADING = 5.6;
 const WORDS = 3.2;
 const CELL = 3;
 const ROW = 6.6;
-/** Girths may come out over by as much, never under, mm (the order of work asks for the same). */
-const OVER = 5;
 /** Times each level is read: while it is filled, after a day, after a week, later. */
 const READINGS = 4;
 
@@ -30,16 +30,23 @@ export function drawReadings(form: Form, paper: BookletPaper, say: Say): Drawing
   const length = (mm: number): string => say(phrase('booklet.length', { length: mm }));
   const times = Array.from({ length: READINGS }, (_, i) => `${column('read')} ${i + 1}`);
   writeParagraph(flow, say(phrase('booklet.readings')), { size: HEADING, below: 2 });
-  writeParagraph(flow, say(phrase('booklet.readings-how', { above: OVER })), { size: WORDS, below: 3 });
+  writeParagraph(flow, say(phrase('booklet.readings-how', { above: FILLING_TOLERANCE.girth.above })), {
+    size: WORDS,
+    below: 3,
+  });
   for (const kind of ['girth', 'width', 'depth'] as const)
     drawTable(flow, paper, [
       [column('level'), column(kind), ...times],
       ...targets.map((target) => [say(target.name), length(target[kind]), ...times.map(() => '')]),
     ]);
-  writeParagraph(flow, say(phrase('booklet.zones-how', { isAssumed: form.inside?.fill.isAssumed ?? true })), {
-    size: WORDS,
-    below: 3,
-  });
+  writeParagraph(
+    flow,
+    say(phrase('booklet.zones-how', { ...ASSUMED_DENSITY, isAssumed: form.inside?.fill.isAssumed ?? true })),
+    {
+      size: WORDS,
+      below: 3,
+    },
+  );
   drawTable(flow, paper, [
     [column('zone'), column('filling'), column('weighed')],
     ...zones.map(({ name, low, high }) => [

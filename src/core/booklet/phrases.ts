@@ -13,7 +13,8 @@ export interface BookletPhrases {
   readonly 'booklet.readings': NoValues;
   /** How much a girth may be over, mm. */
   readonly 'booklet.readings-how': { readonly above: number };
-  readonly 'booklet.zones-how': { readonly isAssumed: boolean };
+  /** What is assumed until the tube is weighed, g a litre. */
+  readonly 'booklet.zones-how': { readonly isAssumed: boolean; readonly low: number; readonly high: number };
   readonly 'booklet.column': { readonly of: BookletColumn };
   /** mm. */
   readonly 'booklet.length': { readonly length: number };

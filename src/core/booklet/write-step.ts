@@ -1,8 +1,7 @@
-import { type Phrase, phrasesOf, type Say } from '../base/index.ts';
+import { phrasesOf, type Say } from '../base/index.ts';
 import { type Drawing, makePath } from '../drawing/index.ts';
-import type { WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
-import type { MakingPhrases } from '../making/index.ts';
-import { wordCheck } from '../simulate/index.ts';
+import type { WorkStep } from '../form/index.ts';
+import { type MakingPhrases, wordSeam, wordStepCheck } from '../making/index.ts';
 import {
   clearPicture,
   keepTogether,
@@ -51,12 +50,12 @@ export function writeStep(
   flow.y += 0.8;
   writeList(
     flow,
-    step.seams.map((seam) => `${seam.letter}  ${say(seamInWords(seam))}`),
+    step.seams.map((seam) => `${seam.letter}  ${say(wordSeam(seam))}`),
     small,
   );
   writeList(
     flow,
-    step.checks.map((check) => say(checkInWords(check))),
+    step.checks.map((check) => say(wordStepCheck(check))),
     { ...small, hasLine: true },
   );
 }
@@ -78,12 +77,4 @@ function writeCaution(flow: PageFlow, words: string): void {
   writeParagraph(flow, words, style);
   if (flow.pages.length === page)
     putItems(flow, 'mark', [makePath([flow.left + 7.5, from, flow.left + 7.5, flow.y - 1.2])]);
-}
-
-function seamInWords({ name, lengths, marks, closesRing, note }: WorkSeam): Phrase {
-  return phrase('work.seam', { seam: name, lengths, marks, closesRing, ...(note && { note }) });
-}
-
-function checkInWords(check: WorkCheck): Phrase {
-  return phrase('work.check', { check: check.name, value: wordCheck(check) });
 }

@@ -9,7 +9,7 @@ export {
   outsideOfCloth,
   takenOffBy,
 } from './cloth-growth.ts';
-export { densityOfFilling } from './density-of-filling.ts';
+export { ASSUMED_DENSITY, densityOfFilling } from './density-of-filling.ts';
 export { nameOfPlace, placeOnSection } from './describe-level.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';

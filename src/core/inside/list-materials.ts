@@ -143,7 +143,11 @@ export function listMaterials(
       name: phrase('buy.fill'),
       quantity: fill.buy,
       unit: 'kg',
-      note: phrase('buy.fill.note', { low: fill.low, high: fill.high, isAssumed: fill.isAssumed }),
+      note: phrase('buy.fill.note', {
+        low: fill.low,
+        high: fill.high,
+        assumed: fill.isAssumed ? ASSUMED_DENSITY : null,
+      }),
     },
     ...tubeTestLines(areaOf(of('test-tube'))),
   ];

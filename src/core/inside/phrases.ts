@@ -270,7 +270,12 @@ type Buying = {
   readonly 'buy.card': { readonly thickness: number };
   readonly 'buy.tube': { readonly diameter: number };
   readonly 'buy.tube.note': { readonly insideForm: number; readonly isHeightAssumed: boolean };
-  readonly 'buy.fill.note': { readonly low: number; readonly high: number; readonly isAssumed: boolean };
+  readonly 'buy.fill.note': {
+    readonly low: number;
+    readonly high: number;
+    /** kg a cubic metre; null where it was weighed. */
+    readonly assumed: { readonly low: number; readonly high: number } | null;
+  };
   readonly 'buy.disc.note': { readonly diameter: number };
   readonly 'buy.packing.note': { readonly thickness: number };
   readonly 'buy.foam.note': { readonly width: number; readonly depth: number; readonly height: number };

@@ -1,5 +1,6 @@
 import type { Phrase } from '../base/index.ts';
 import type { WorkCheck } from '../form/index.ts';
+import { ASSUMED_DENSITY } from '../inside/index.ts';
 import { type Op, TOOLS } from '../sewing/index.ts';
 import { FILLING_TOLERANCE, type FillZone, type LevelTarget } from '../simulate/index.ts';
 import { levelTargets } from './filling-of-form.ts';
@@ -58,7 +59,7 @@ function fillZone(
     zone.name,
     [
       ...(isFirst ? [phrase('step.fill.turn')] : []),
-      ...(isFirst && form.inside?.fill.isAssumed ? [phrase('step.fill.scale')] : []),
+      ...(isFirst && form.inside?.fill.isAssumed ? [phrase('step.fill.scale', ASSUMED_DENSITY)] : []),
       HOW[zone.lower ?? ''] ?? phrase('step.fill.to-base'),
       ...(isFar ? [phrase('step.fill.by-gaps', { depth: depth.base })] : []),
       ...(has.throat && zone.lower === 'upperChest' ? [phrase('step.fill.throat')] : []),

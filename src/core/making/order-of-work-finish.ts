@@ -1,6 +1,7 @@
 import { heightOfWaist } from '../assembly/index.ts';
 import type { WorkCheck } from '../form/index.ts';
 import type { Op } from '../sewing/index.ts';
+import { FILLING_TOLERANCE } from '../simulate/index.ts';
 import { levelTargets } from './filling-of-form.ts';
 import { sizeChecks } from './order-of-work-fill.ts';
 import { phrase } from './phrases.ts';
@@ -63,7 +64,11 @@ function letRest({ form }: Work): PlannedStep {
     'rest',
     'finish',
     phrase('step.rest.title'),
-    [phrase('step.rest.stand'), phrase('step.rest.measure'), phrase('step.rest.seams')],
+    [
+      phrase('step.rest.stand'),
+      phrase('step.rest.measure', { above: FILLING_TOLERANCE.girth.above }),
+      phrase('step.rest.seams'),
+    ],
     [
       { does: 'danger', of: 'lifting' },
       { does: 'danger', of: 'tipping' },

@@ -2,6 +2,7 @@ import { readCutting } from '../assembly/index.ts';
 import { type Phrase, verbatim, withUsual } from '../base/index.ts';
 import type { Form, WorkCheck } from '../form/index.ts';
 import {
+  ASSUMED_DENSITY,
   INSIDE_OPTIONS,
   instructionsOfTestTube,
   measuredGrowthOf,
@@ -140,7 +141,7 @@ function tryCloth({ form, seams: all }: Work): PlannedStep {
     [
       phrase('step.test-tube.why'),
       ...instructionsOfTestTube(closing, end, options.clothThickness),
-      phrase('step.test-tube.weigh', { isAssumed: form.inside?.fill.isAssumed ?? true }),
+      phrase('step.test-tube.weigh', { ...ASSUMED_DENSITY, isAssumed: form.inside?.fill.isAssumed ?? true }),
       tellOfGrowth(form, growth),
     ],
     [

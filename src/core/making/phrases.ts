@@ -24,7 +24,12 @@ interface PrepareSteps {
   readonly 'step.cloth.square': { readonly side: number };
   readonly 'step.test-tube.title': NoValues;
   readonly 'step.test-tube.why': NoValues;
-  readonly 'step.test-tube.weigh': { readonly isAssumed: boolean };
+  /** What is assumed until then, g a litre. */
+  readonly 'step.test-tube.weigh': {
+    readonly isAssumed: boolean;
+    readonly low: number;
+    readonly high: number;
+  };
   readonly 'step.test-tube.nothing-typed': NoValues;
   /** A fraction. */
   readonly 'step.test-tube.taken-off': { readonly growth: number };
@@ -188,7 +193,8 @@ interface SetSteps {
 
 interface FillSteps {
   readonly 'step.fill.turn': NoValues;
-  readonly 'step.fill.scale': NoValues;
+  /** What is assumed, g a litre. */
+  readonly 'step.fill.scale': { readonly low: number; readonly high: number };
   /** How each zone is filled, from the top down. */
   readonly 'step.fill.shoulders': NoValues;
   readonly 'step.fill.throat': NoValues;
@@ -213,7 +219,8 @@ interface FinishSteps {
   readonly 'step.close.lace': NoValues;
   readonly 'step.rest.title': NoValues;
   readonly 'step.rest.stand': NoValues;
-  readonly 'step.rest.measure': NoValues;
+  /** mm. */
+  readonly 'step.rest.measure': { readonly above: number };
   readonly 'step.rest.seams': NoValues;
   readonly 'step.lids.title': NoValues;
   readonly 'step.lids.top-up': NoValues;

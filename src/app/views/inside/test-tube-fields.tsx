@@ -1,5 +1,6 @@
 import { kgPerPound } from '../../../core/base/index.ts';
 import {
+  ASSUMED_DENSITY,
   INSIDE_OPTIONS,
   limitsOfTestTube,
   measuredGrowthOf,
@@ -65,6 +66,7 @@ function TubeFilling() {
           {(fill.isAssumed ? words.fillAssumed : words.fillWeighed)(
             numbers.mass(fill.low, unit),
             numbers.mass(fill.high, unit),
+            ASSUMED_DENSITY,
           )}
         </p>
       )}

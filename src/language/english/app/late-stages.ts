@@ -92,8 +92,8 @@ export const lateStages = {
       forget: 'Clear it',
       nothing: 'Nothing is typed in, so nothing is taken off the panels for growth.',
       filling: 'Its filling weighs',
-      fillAssumed: (low: string, high: string) =>
-        `Filling of the form: ${low} to ${high}, assumed at 50 to 80 kg a cubic metre (no source). Practice reports 2.5 to 5 kg (5.5 to 11 lb) a torso (no source).`,
+      fillAssumed: (low: string, high: string, assumed: { readonly low: number; readonly high: number }) =>
+        `Filling of the form: ${low} to ${high}, assumed at ${assumed.low} to ${assumed.high} kg a cubic metre (no source). Practice reports 2.5 to 5 kg (5.5 to 11 lb) a torso (no source).`,
       fillWeighed: (low: string, high: string) =>
         `Filling of the form: ${low} to ${high}, by this weight. Practice reports 2.5 to 5 kg (5.5 to 11 lb) a torso (no source).`,
     },

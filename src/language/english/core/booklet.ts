@@ -29,9 +29,9 @@ export const booklet: Entries<BookletPhrases> = {
   'booklet.readings': 'Filling and readings',
   'booklet.readings-how': ({ above }, { small }) =>
     `A girth may be over by ${small(above)}, never under. A level is judged when the zones above and below it are full: while filling, after a day, after a week, and before every new garment.`,
-  'booklet.zones-how': ({ isAssumed }) =>
+  'booklet.zones-how': ({ isAssumed, low, high }) =>
     isAssumed
-      ? 'What each zone takes, if a litre holds 50 to 80 g (an assumption): scale it by what you weighed into the test tube, and write down what went in.'
+      ? `What each zone takes, if a litre holds ${low} to ${high} g (an assumption): scale it by what you weighed into the test tube, and write down what went in.`
       : 'What each zone takes, by what you weighed into the test tube. Write down what went in.',
   'booklet.column': ({ of }) => COLUMNS[of],
   'booklet.length': ({ length: mm }, { length }) => length(mm),

@@ -30,8 +30,8 @@ export const buying: Entries<Buying> = {
   'buy.cord': 'waxed cord',
   'buy.cord.note': 'to lace plate covers and close the last opening',
   'buy.fill': 'polyester fibre',
-  'buy.fill.note': ({ low, high, isAssumed }, tongue) =>
-    `${kilogramsAndPounds(low, high, 'to', tongue)} firm, and a fifth to spare; ${isAssumed ? 'assumed at 50 to 80 kg a cubic metre (no source): weigh what the test tube takes' : 'by the weight of what the test tube took'}; practice reports ${kilogramsAndPounds(2.5, 5, 'to', tongue)} a torso (no source)`,
+  'buy.fill.note': ({ low, high, assumed }, tongue) =>
+    `${kilogramsAndPounds(low, high, 'to', tongue)} firm, and a fifth to spare; ${assumed ? `assumed at ${assumed.low} to ${assumed.high} kg a cubic metre (no source): weigh what the test tube takes` : 'by the weight of what the test tube took'}; practice reports ${kilogramsAndPounds(2.5, 5, 'to', tongue)} a torso (no source)`,
   'buy.arms': 'cloth and interfacing for the arms',
   'buy.arms.note': 'as the shell',
   'buy.arm-fill': 'polyester fibre for the arms',

@@ -125,8 +125,8 @@ export const settingSteps: Entries<SettingWords> = {
 
   'step.fill.turn':
     'Fix the pole upside down, or lay the form’s neck on a cushion: the open base is up, and stays so until it is full.',
-  'step.fill.scale':
-    'The masses below are for 50 to 80 g a litre, an assumption: type in what you weighed into the test tube, and they are yours.',
+  'step.fill.scale': ({ low, high }) =>
+    `The masses below are for ${low} to ${high} g a litre, an assumption: type in what you weighed into the test tube, and they are yours.`,
   'step.fill.shoulders':
     'Fill the shoulders to their ends first, round the neck block, hard enough to carry a garment without sinking.',
   'step.fill.throat':
@@ -165,8 +165,8 @@ export const settingSteps: Entries<SettingWords> = {
   'step.rest.title': 'Stand it on its foot for a day, then measure',
   'step.rest.stand':
     'Turn it over with two people, holding pole and base, and put the pole into its foot. Cloth and seams give and filling settles overnight.',
-  'step.rest.measure':
-    'Then measure every level and enter it under Checking: a girth may be over by 5 mm, never under.',
+  'step.rest.measure': ({ above }, { small }) =>
+    `Then measure every level and enter it under Checking: a girth may be over by ${small(above)}, never under.`,
   'step.rest.seams':
     'Look along every seam: where needle holes open, the seam slips; sew a second row by hand or back it with tape before going on.',
 

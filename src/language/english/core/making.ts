@@ -78,9 +78,9 @@ export const making: Entries<MakingPhrases> = {
   'step.test-tube.title': 'Sew, stuff, weigh and measure the test tube',
   'step.test-tube.why':
     'Stuffed cloth grows, each cloth by its own share, and the panels are cut for that: so this comes before the pattern of the form is printed. Under Cutting, tick only “test tube” in “To cut”, take the pattern, and measure its bars.',
-  'step.test-tube.weigh': ({ isAssumed }) =>
+  'step.test-tube.weigh': ({ isAssumed, low, high }) =>
     isAssumed
-      ? 'Weigh your bag of fibre before and after, and type what went in under Inside, “Test tube”: all masses below are then reckoned by your own hand. Until then they assume 50 to 80 g a litre (an assumption, no source; practice reports 2.5 to 5 kg for a torso).'
+      ? `Weigh your bag of fibre before and after, and type what went in under Inside, “Test tube”: all masses below are then reckoned by your own hand. Until then they assume ${low} to ${high} g a litre (an assumption, no source; practice reports 2.5 to 5 kg for a torso).`
       : 'Weigh your bag of fibre before and after. What is typed in for it under Inside, “Test tube”, is what all masses below are reckoned by.',
   'step.test-tube.nothing-typed': 'Nothing is typed in yet: nothing is taken off the panels for growth.',
   'step.test-tube.reckoned': ({ growth }, { fixed }) =>

@@ -101,8 +101,8 @@ export const lateStages: typeof english = {
       forget: 'Löschen',
       nothing: 'Nichts ist eingetragen, also wird für das Nachgeben an den Schnittteilen nichts abgezogen.',
       filling: 'Seine Füllung wiegt',
-      fillAssumed: (low, high) =>
-        `Füllung der Büste: ${low} bis ${high}, mit 50 bis 80 kg je Kubikmeter angenommen (ohne Quelle). In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
+      fillAssumed: (low, high, assumed) =>
+        `Füllung der Büste: ${low} bis ${high}, mit ${assumed.low} bis ${assumed.high} kg je Kubikmeter angenommen (ohne Quelle). In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
       fillWeighed: (low, high) =>
         `Füllung der Büste: ${low} bis ${high}, nach diesem Gewicht. In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
     },

@@ -29,9 +29,9 @@ export const booklet: Entries<BookletPhrases> = {
   'booklet.readings': 'Füllen und Messen',
   'booklet.readings-how': ({ above }, { small }) =>
     `Ein Umfang darf um ${small(above)} größer sein, nie kleiner. Eine Höhe wird beurteilt, wenn über und unter ihr gefüllt ist: beim Füllen, nach einem Tag, nach einer Woche und vor jedem neuen Kleidungsstück.`,
-  'booklet.zones-how': ({ isAssumed }) =>
+  'booklet.zones-how': ({ isAssumed, low, high }) =>
     isAssumed
-      ? 'Was jeder Abschnitt aufnimmt, wenn in einen Liter 50 bis 80 g gehen (eine Annahme): nach dem umrechnen, was in den Probeschlauch ging, und aufschreiben, was eingefüllt wurde.'
+      ? `Was jeder Abschnitt aufnimmt, wenn in einen Liter ${low} bis ${high} g gehen (eine Annahme): nach dem umrechnen, was in den Probeschlauch ging, und aufschreiben, was eingefüllt wurde.`
       : 'Was jeder Abschnitt aufnimmt, nach dem, was in den Probeschlauch ging. Aufschreiben, was eingefüllt wurde.',
   'booklet.column': ({ of }) => COLUMNS[of],
   'booklet.length': ({ length: mm }, { length }) => length(mm),

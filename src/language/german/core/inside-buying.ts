@@ -29,8 +29,8 @@ export const buying: Entries<Buying> = {
   'buy.cord': 'gewachste Schnur',
   'buy.cord.note': 'um Bezüge zu schnüren und die letzte Öffnung zu schließen',
   'buy.fill': 'Polyesterfaser',
-  'buy.fill.note': ({ low, high, isAssumed }, tongue) =>
-    `${kilogramsAndPounds(low, high, 'bis', tongue)} fest gestopft, und ein Fünftel Vorrat; ${isAssumed ? 'mit 50 bis 80 kg je Kubikmeter angenommen (ohne Quelle): wiegen, was der Probeschlauch fasst' : 'nach dem Gewicht dessen, was der Probeschlauch gefasst hat'}; in der Praxis heißt es ${kilogramsAndPounds(2.5, 5, 'bis', tongue)} je Rumpf (ohne Quelle)`,
+  'buy.fill.note': ({ low, high, assumed }, tongue) =>
+    `${kilogramsAndPounds(low, high, 'bis', tongue)} fest gestopft, und ein Fünftel Vorrat; ${assumed ? `mit ${assumed.low} bis ${assumed.high} kg je Kubikmeter angenommen (ohne Quelle): wiegen, was der Probeschlauch fasst` : 'nach dem Gewicht dessen, was der Probeschlauch gefasst hat'}; in der Praxis heißt es ${kilogramsAndPounds(2.5, 5, 'bis', tongue)} je Rumpf (ohne Quelle)`,
   'buy.arms': 'Stoff und Einlage für die Arme',
   'buy.arms.note': 'wie die Hülle',
   'buy.arm-fill': 'Polyesterfaser für die Arme',

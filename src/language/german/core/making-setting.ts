@@ -107,8 +107,8 @@ export const settingSteps: Entries<SettingWords> = {
 
   'step.fill.turn':
     'Das Rohr kopfüber einspannen oder den Hals der Form auf ein Kissen legen: Die offene Unterkante ist oben und bleibt es, bis die Form voll ist.',
-  'step.fill.scale':
-    'Die Massen unten gelten für 50 bis 80 g je Liter, eine Annahme: Eintragen, was in den Probeschlauch ging, dann sind es die eigenen.',
+  'step.fill.scale': ({ low, high }) =>
+    `Die Massen unten gelten für ${low} bis ${high} g je Liter, eine Annahme: Eintragen, was in den Probeschlauch ging, dann sind es die eigenen.`,
   'step.fill.shoulders':
     'Zuerst die Schultern bis in ihre Enden füllen, rund um den Halsblock, so fest, dass sie ein Kleidungsstück tragen, ohne nachzugeben.',
   'step.fill.throat':
@@ -148,8 +148,8 @@ export const settingSteps: Entries<SettingWords> = {
   'step.rest.title': 'Einen Tag auf ihrem Fuß stehen lassen, dann messen',
   'step.rest.stand':
     'Zu zweit umdrehen, an Rohr und Unterkante gehalten, und das Rohr in seinen Fuß setzen. Über Nacht geben Stoff und Nähte nach, und die Füllung setzt sich.',
-  'step.rest.measure':
-    'Dann jede Höhenlinie messen und unter Prüfen eintragen: Ein Umfang darf 5 mm zu groß sein, nie zu klein.',
+  'step.rest.measure': ({ above }, { small }) =>
+    `Dann jede Höhenlinie messen und unter Prüfen eintragen: Ein Umfang darf ${small(above)} zu groß sein, nie zu klein.`,
   'step.rest.seams':
     'An jeder Naht entlangsehen: Wo sich die Einstichlöcher öffnen, schiebt die Naht; vor dem Weitermachen von Hand eine zweite Reihe nähen oder mit Band hinterlegen.',
 

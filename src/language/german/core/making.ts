@@ -82,9 +82,9 @@ export const making: Entries<MakingPhrases> = {
   'step.test-tube.title': 'Den Probeschlauch nähen, stopfen, wiegen und messen',
   'step.test-tube.why':
     'Gestopfter Stoff gibt nach, jeder um seinen eigenen Anteil, und dafür werden die Schnittteile zugeschnitten: Darum kommt das, bevor der Schnitt der Form gedruckt wird. Unter Zuschnitt bei „Zuzuschneiden“ nur „Probeschlauch“ ankreuzen, den Schnitt herunterladen und seine Messstrecken nachmessen.',
-  'step.test-tube.weigh': ({ isAssumed }) =>
+  'step.test-tube.weigh': ({ isAssumed, low, high }) =>
     isAssumed
-      ? 'Den Beutel mit der Faser vorher und nachher wiegen und unter Innenleben bei „Probeschlauch“ eintragen, was hineinging: Alle Massen unten richten sich dann nach der eigenen Hand. Bis dahin nehmen sie 50 bis 80 g je Liter an (eine Annahme ohne Quelle; aus der Praxis hört man 2,5 bis 5 kg je Rumpf).'
+      ? `Den Beutel mit der Faser vorher und nachher wiegen und unter Innenleben bei „Probeschlauch“ eintragen, was hineinging: Alle Massen unten richten sich dann nach der eigenen Hand. Bis dahin nehmen sie ${low} bis ${high} g je Liter an (eine Annahme ohne Quelle; aus der Praxis hört man 2,5 bis 5 kg je Rumpf).`
       : 'Den Beutel mit der Faser vorher und nachher wiegen. Was dafür unter Innenleben bei „Probeschlauch“ eingetragen ist, danach richten sich alle Massen unten.',
   'step.test-tube.nothing-typed':
     'Noch ist nichts eingetragen: Für das Nachgeben wird an den Schnittteilen nichts abgezogen.',
