@@ -1,6 +1,7 @@
 import { type DisplayUnit, type Phrase, phrasesOf } from '../core/base/index.ts';
 import type { WorkCheck, WorkSeam, WorkStep } from '../core/form/index.ts';
-import { type MakingPhrases, numbersBefore, wordSeam, wordStepCheck } from '../core/making/index.ts';
+import type { MakingPhrases } from '../core/making/index.ts';
+import { wordCheck } from '../core/simulate/index.ts';
 import type { Catalogue } from './catalogue.ts';
 import { createSpeaker } from './create-speaker.ts';
 import { phrase } from './plan-phrases.ts';
@@ -29,6 +30,7 @@ const phraseOfMaking = phrasesOf<MakingPhrases>();
 export function tellOrderOfWork(steps: readonly WorkStep[], options: OrderOfWorkOptions): string {
   const { done = [], project } = options;
   const teller = createTeller(options);
+  const numberOf = new Map(steps.map(({ id }, i) => [id, i + 1]));
   const title = teller.say(phrase('plan.title', { project }));
   const lines = [title, '='.repeat([...title].length)];
   steps.forEach((step, i) => {
@@ -36,7 +38,8 @@ export function tellOrderOfWork(steps: readonly WorkStep[], options: OrderOfWork
       const phase = teller.say(phraseOfMaking(`phase.${step.phase}`));
       lines.push('', phase.toUpperCase());
     }
-    const after = numbersBefore(steps, i);
+    // That a step comes after the one above it goes without saying.
+    const after = step.needs.flatMap((id) => numberOf.get(id) ?? []).filter((number) => number !== i);
     const box = done.includes(step.id) ? '[x]' : '[ ]';
     const words = [teller.say(step.title)];
     if (step.isOptional) words.push(teller.say(phraseOfMaking('work.optional')));
@@ -52,9 +55,12 @@ function createTeller({ catalogue, locale = catalogue.tag, unit }: OrderOfWorkOp
   const paragraph = (words: Phrase): string[] => fold(say(words), INDENT);
   const row = (head: Phrase, words: Phrase): string =>
     `${INDENT}${say(head).padEnd(HEAD)}${sayMeasured(words)}`;
-  const tellSeam = (seam: WorkSeam): string =>
-    row(phrase('plan.seam', { letter: seam.letter }), wordSeam(seam));
-  const tellCheck = (check: WorkCheck): string => row(phrase('plan.check'), wordStepCheck(check));
+  const tellSeam = ({ letter, name, lengths, marks, closesRing, note }: WorkSeam): string => {
+    const words = { seam: name, lengths, marks, closesRing, ...(note && { note }) };
+    return row(phrase('plan.seam', { letter }), phraseOfMaking('work.seam', words));
+  };
+  const tellCheck = (check: WorkCheck): string =>
+    row(phrase('plan.check'), phraseOfMaking('work.check', { check: check.name, value: wordCheck(check) }));
   const tellBody = ({ text, pieces, seams, checks, cautions }: WorkStep): string[] => [
     ...text.flatMap(paragraph),
     ...(pieces.length > 0
