@@ -23,6 +23,7 @@ export { prefixIssues } from './prefix-issues.ts';
 export { type CuttingOptions, readCutting } from './read-cutting.ts';
 export { recutPanels } from './recut-panels.ts';
 export { shrinkGirths } from './shrink-girths.ts';
+export { doesHold, levelForStraps } from './straps-wanted.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
 export {
   checkOpening,

@@ -84,7 +84,11 @@ function drawFront(
     below: 8,
   });
   placePicture(flow, pictureCover(form, say));
-  writeParagraph(flow, say(phrase('booklet.how')), { size: WORDS, below: 6 });
+  writeParagraph(flow, say(phrase('booklet.how')), { size: WORDS, below: form.making ? 2 : 6 });
+  if (form.making) {
+    const { hours } = form.making;
+    writeParagraph(flow, say(phraseOfMaking('work.hours', { hours })), { size: WORDS, below: 6 });
+  }
   for (const line of contents) writeParagraph(flow, line, { size: WORDS, below: 2 });
   return pagesOfFlow(flow)[0];
 }
