@@ -47,6 +47,14 @@ test('Inside: girths of the test tube become growth, are kept, and what cannot b
   await expect(braces.getByText('throat web')).toHaveCount(2);
   await expect(braces.getByText('the straps added there bring')).not.toHaveCount(0);
 
+  // Panels as unrolled want all parts, which is told; a pair of straps goes by a tick.
+  const parts = page.getByRole('region', { name: 'How much goes inside' });
+  await expect(parts).toContainText('all are taken');
+  const straps = parts.getByRole('checkbox', { name: 'Straps at the hip' });
+  await expect(straps).toBeChecked();
+  await straps.uncheck();
+  await expect(braces.getByText(/^hip strap/)).toHaveCount(0);
+
   // A pole too thick for the neck: named in the stage, with what would fit.
   await page.getByRole('textbox', { name: 'Pole, outside' }).fill('10');
   await expect(page.getByRole('region', { name: 'Please look at' })).toContainText(
