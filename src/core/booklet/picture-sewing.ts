@@ -25,6 +25,9 @@ const ABOVE: Camera = { ...CAMERAS.back, elevation: (38 * Math.PI) / 180 };
 /** A seam whose cloth faces the side less than this lies on the front or the back. */
 const ASIDE = 0.7;
 
+/** Beside a view in space, mm on paper for one of cloth. */
+const FLAT_SCALE = 0.1;
+
 /** Views from outside, tried in this order. */
 const VIEWS = ['front', 'back', 'frontLeft', 'backLeft', 'side', 'sideLeft'] as const;
 
@@ -187,12 +190,49 @@ export function pictureInnerSeams(
   );
 }
 
-/** Webs and straps onto the back, and beside them the same from above at the waist, the last seam still open. */
+/** Tie and webs onto the front: the front flat with their lines, lettered, and beside it how they stand in the form. */
+export function pictureInnerFront(wish: Wish): Drawing {
+  const { form, step, title, scenes } = wish;
+  const { shell, pieces } = form;
+  const letters = [...new Set(step.seams.map(({ letter }) => letter))];
+  const isFront = ({ kind, half }: Sheet): boolean => kind === 'panel' && half === 'front';
+  const ofFront = scenes.closed.sheets.filter(isFront).map(({ id }) => id);
+  const sewn = sewnBefore(form, step);
+  const joined = shell.seams.filter(({ id, panels }) => {
+    return sewn.has(id) && panels.every((panel) => ofFront.includes(panel));
+  });
+  const panels = [...new Set(joined.flatMap((seam) => seam.panels))];
+  const own = orderPanels(shell, panels).flatMap((id) => pieces.filter((piece) => piece.id === id));
+  if (own.length === 0 || own.length > MOST_FLAT) return pictureInnerSeams(wish);
+  return drawFitted((share) => {
+    const flat = layFlat(own, letters, {
+      title,
+      joined: lettersOf(joined),
+      scale: FLAT_SCALE * share,
+      width: Infinity,
+    });
+    return drawBeside([flat, pictureInnerSeams(wish, share, false)], title);
+  });
+}
+
+/** Webs and straps onto the back, and beside them the same from above, at the lowest strap, the last seam still open. */
 export function pictureInnerBack(wish: Wish): Drawing {
   const { form, title } = wish;
   const open = closingSeamsOf(form).map(({ id }) => id);
-  const section = pictureSection(wish, { open, lettered: open });
+  const section = pictureSection(wish, { open, lettered: open }, levelOfStrap(wish));
   return drawFitted((share) => drawBeside([pictureInnerSeams(wish, share, false), section], title));
+}
+
+/** The level next to the lowest strap of the step; none without a strap. */
+function levelOfStrap({ form, step }: Wish): string | undefined {
+  const own = new Set(step.pieces.map(({ id }) => id));
+  const heights = (form.inside?.shape.braces ?? [])
+    .filter(({ id, kind }) => kind === 'strap' && own.has(id))
+    .map(({ rungs }) => rungs[0].z);
+  if (heights.length === 0) return undefined;
+  const lowest = Math.min(...heights);
+  const far = ({ z }: { readonly z: number }): number => Math.abs(z - lowest);
+  return form.body.levels.toSorted((a, b) => far(a) - far(b))[0]?.id;
 }
 
 /** The half of the shell whose panels or seams the step's parts are sewn to; null for what is sewn to no panel. */

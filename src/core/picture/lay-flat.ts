@@ -60,7 +60,7 @@ export function layFlat(pieces: readonly Piece[], now: readonly string[], choice
       .filter(({ seam }) => now.length === 0 || now.includes(seam))
       .map(({ points }) => makePath(points, { style: lineStyle('seam') })),
   ]);
-  return finishDrawing(choices.title, cloth, [...lines, ...lace(laid, joined), ...sew(laid, now)]);
+  return finishDrawing(choices.title, cloth, [...lines, ...lace(laid, joined), ...sew(laid, now, joined)]);
 }
 
 /** Pieces in rows, each moved to its place. */
@@ -180,13 +180,14 @@ function lace(laid: readonly FlatPiece[], joined: readonly string[]): DrawingIte
 }
 
 /** Bold edges and lines, dotted lines from notch to notch with an arrow among them, letters. */
-function sew(laid: readonly FlatPiece[], now: readonly string[]): DrawingItem[] {
+function sew(laid: readonly FlatPiece[], now: readonly string[], joined: readonly string[]): DrawingItem[] {
   const taken: [number, number][] = [];
   const discs: DrawingItem[] = [];
   const ties: DrawingItem[] = [];
   const bold: DrawingItem[] = [];
   for (const letter of now) {
-    ties.push(...partnersOf(laid, letter).flatMap(([a, b]) => tie(a.edge, b.edge)));
+    if (!joined.includes(letter))
+      ties.push(...partnersOf(laid, letter).flatMap(([a, b]) => tie(a.edge, b.edge)));
     for (const piece of laid) {
       const edges = piece.edges.filter((edge) => edge.letter === letter);
       const lines = piece.lines.filter((line) => line.letter === letter);
