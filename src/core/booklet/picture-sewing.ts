@@ -9,6 +9,7 @@ import {
   drawBeside,
   drawForm,
   layFlat,
+  lettersOnPiece,
   orderPanels,
   type Sheet,
 } from '../picture/index.ts';
@@ -27,6 +28,8 @@ const ASIDE = 0.7;
 
 /** Beside a view in space, mm on paper for one of cloth. */
 const FLAT_SCALE = 0.1;
+/** The view beside it, which only reminds of how the parts will stand. */
+const SMALLER = 0.65;
 
 /** Views from outside, tried in this order. */
 const VIEWS = ['front', 'back', 'frontLeft', 'backLeft', 'side', 'sideLeft'] as const;
@@ -190,7 +193,7 @@ export function pictureInnerSeams(
   );
 }
 
-/** Tie and webs onto the front: the front flat with their lines, lettered, and beside it how they stand in the form. */
+/** Tie and webs onto the front: the panels they are sewn to flat with their lines, lettered, and beside it how they stand in the form. */
 export function pictureInnerFront(wish: Wish): Drawing {
   const { form, step, title, scenes } = wish;
   const { shell, pieces } = form;
@@ -201,8 +204,9 @@ export function pictureInnerFront(wish: Wish): Drawing {
   const joined = shell.seams.filter(({ id, panels }) => {
     return sewn.has(id) && panels.every((panel) => ofFront.includes(panel));
   });
-  const panels = [...new Set(joined.flatMap((seam) => seam.panels))];
-  const own = orderPanels(shell, panels).flatMap((id) => pieces.filter((piece) => piece.id === id));
+  const own = orderPanels(shell, ofFront)
+    .flatMap((id) => pieces.filter((piece) => piece.id === id))
+    .filter((piece) => lettersOnPiece(piece).some((letter) => letters.includes(letter)));
   if (own.length === 0 || own.length > MOST_FLAT) return pictureInnerSeams(wish);
   return drawFitted((share) => {
     const flat = layFlat(own, letters, {
@@ -210,8 +214,9 @@ export function pictureInnerFront(wish: Wish): Drawing {
       joined: lettersOf(joined),
       scale: FLAT_SCALE * share,
       width: Infinity,
+      isBare: true,
     });
-    return drawBeside([flat, pictureInnerSeams(wish, share, false)], title);
+    return drawBeside([flat, pictureInnerSeams(wish, SMALLER * share, false)], title);
   });
 }
 
