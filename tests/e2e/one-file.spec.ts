@@ -181,7 +181,7 @@ test('the site lies in any folder of a plain host, hands out the one file, and t
   await test.step('the one file is handed out', async () => {
     const [download] = await Promise.all([
       page.waitForEvent('download'),
-      page.getByRole('link', { name: 'The program as one file' }).click(),
+      page.getByRole('link', { name: 'Program as one file' }).click(),
     ]);
     expect(download.suggestedFilename()).toBe('loftseam.html');
     expect(readFileSync(await download.path()).equals(readFileSync(ONE_FILE))).toBe(true);
