@@ -9,6 +9,7 @@ import { compareCommand } from './compare-command.ts';
 import type { Reader } from './create-reader.ts';
 import { demoCommand } from './demo-command.ts';
 import {
+  addBookletOption,
   addCutterOptions,
   addFormatOption,
   addModelOptions,
@@ -104,6 +105,7 @@ function addMake(program: Command, { streams, reader, pipeline, end }: Setting):
   addInsideOption(make, reader);
   addFormatOption(make, reader);
   addPaperOptions(make, reader);
+  addBookletOption(make, reader);
   addProjectorOptions(make, reader);
   addCutterOptions(make, reader);
   addModelOptions(make, reader);

@@ -38,6 +38,9 @@ export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => voi
 /** Told of every better plan, and now and then in between; answers whether the search is to go on. */
 export type OnLaid = (progress: LayProgress) => boolean | Promise<boolean>;
 
+/** Told how much of a long file is drawn, 0..1; answers whether to go on. */
+export type OnDrawn = (share: number) => boolean | Promise<boolean>;
+
 /** Formats as the pipeline names them. */
 export interface FileOptions {
   readonly formats: readonly string[];

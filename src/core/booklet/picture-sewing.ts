@@ -8,6 +8,7 @@ import {
   type Camera,
   drawBeside,
   drawForm,
+  type FlatChoices,
   layFlat,
   lettersOnPiece,
   orderPanels,
@@ -18,6 +19,8 @@ import { drawFitted, drawFittedForm } from './draw-fitted.ts';
 import { cameraOfClosing, closingSeamsOf, pictureSection, placeOfClosing } from './picture-closing.ts';
 import type { Wish } from './wish.ts';
 
+/** Of pieces laid flat. */
+const FLAT_SCALE = 0.1;
 /** More panels side by side are wider than a page. */
 const MOST_FLAT = 6;
 /** From behind and far above: all round the neck is seen, its front through the open back. */
@@ -62,7 +65,7 @@ export function pictureShellSeams(wish: Wish): Drawing {
     });
   };
   const cameras = isClosed ? [cameraOfClosing(form)] : camerasFor(form, step, now);
-  return drawFitted((share) => {
+  return drawFitted(wish.room, (share) => {
     const drawings = cameras.map((camera) => draw({ ...camera, scale: share * camera.scale }));
     return drawings.length === 1 ? drawings[0] : drawBeside(drawings, title);
   });
@@ -104,24 +107,27 @@ function camerasFor(form: Form, step: WorkStep, now: readonly Seam[]): Camera[] 
   return [CAMERAS[bestViewOf(form, now)]];
 }
 
-function pictureFlat({ form, step, title }: Wish, now: readonly Seam[], panels: readonly string[]): Drawing {
+function pictureFlat(wish: Wish, now: readonly Seam[], panels: readonly string[]): Drawing {
+  const { form, step } = wish;
   const { shell, pieces } = form;
   const own = orderPanels(shell, panels).flatMap((id) => pieces.filter((piece) => piece.id === id));
   const sewn = sewnBefore(form, step);
   const joined = shell.seams.filter((seam) => {
     return sewn.has(seam.id) && seam.panels.every((id) => panels.includes(id));
   });
-  return layFitted(own, lettersOf(now), { title, joined: lettersOf(joined) });
+  return layFitted(wish, own, lettersOf(now), { joined: lettersOf(joined) });
 }
 
 /** Pieces laid flat, in one row as long as they can be that large. */
 export function layFitted(
+  { title, room }: Wish,
   pieces: readonly Piece[],
   now: readonly string[],
-  choices: Parameters<typeof layFlat>[2],
+  choices: Omit<FlatChoices, 'title' | 'scale' | 'width'> = {},
 ): Drawing {
-  const { scale = 0.1 } = choices;
-  return drawFitted((share) => layFlat(pieces, now, { ...choices, scale: share * scale, width: Infinity }));
+  return drawFitted(room, (share) =>
+    layFlat(pieces, now, { title, ...choices, scale: share * FLAT_SCALE, width: Infinity }),
+  );
 }
 
 /** Ids of the seams of all earlier steps. */
@@ -169,21 +175,17 @@ function facingsOf({ shell: { mesh } }: Form, seams: readonly Seam[]): (camera: 
  * Seams of inner parts: those of the step in place. Sewn to one half of the shell they are seen from the other, which is a ghost;
  * sewn among themselves they stand alone within the form's outline.
  */
-export function pictureInnerSeams(
-  { form, step, title, say, scenes }: Wish,
-  share = 1,
-  hasLevels = true,
-): Drawing {
+export function pictureInnerSeams(wish: Wish, share = 1, hasLevels = true): Drawing {
+  const { form, step, scenes } = wish;
   const braces = new Set(step.pieces.map(({ id }) => id));
   const onto = halfOf(form, step);
   const isOwn = ({ id, kind }: Sheet): boolean => braces.has(id) || kind === 'sleeve';
   const camera = onto === 'back' ? CAMERAS.front : CAMERAS.inside;
   return drawFittedForm(
+    wish,
     scenes.closed,
     { ...camera, scale: share * camera.scale },
     {
-      title,
-      say,
       hasLevels,
       show: (sheet) => {
         if (sheet.kind !== 'panel') return isOwn(sheet) ? 'solid' : 'none';
@@ -208,7 +210,7 @@ export function pictureInnerFront(wish: Wish): Drawing {
     .flatMap((id) => pieces.filter((piece) => piece.id === id))
     .filter((piece) => lettersOnPiece(piece).some((letter) => letters.includes(letter)));
   if (own.length === 0 || own.length > MOST_FLAT) return pictureInnerSeams(wish);
-  return drawFitted((share) => {
+  return drawFitted(wish.room, (share) => {
     const flat = layFlat(own, letters, {
       title,
       joined: lettersOf(joined),
@@ -225,7 +227,9 @@ export function pictureInnerBack(wish: Wish): Drawing {
   const { form, title } = wish;
   const open = closingSeamsOf(form).map(({ id }) => id);
   const section = pictureSection(wish, { open, lettered: open }, levelOfStrap(wish));
-  return drawFitted((share) => drawBeside([pictureInnerSeams(wish, share, false), section], title));
+  return drawFitted(wish.room, (share) =>
+    drawBeside([pictureInnerSeams(wish, share, false), section], title),
+  );
 }
 
 /** The level next to the lowest strap of the step; none without a strap. */

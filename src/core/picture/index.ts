@@ -16,3 +16,4 @@ export type { PicturePhrases } from './phrases.ts';
 export { CAMERAS } from './project-camera.ts';
 export { stackBoards } from './stack-boards.ts';
 export type * from './types.ts';
+export { weldPanels } from './weld-panels.ts';

@@ -249,6 +249,21 @@ export const lateStages = {
     about:
       'One step at a time, in an order in which nothing needs what comes later. Tick what is done; it is kept with the body.',
     booklet: 'Download the booklet, with pictures',
+    bookletTitle: 'Booklet',
+    pages: 'Pages of the booklet',
+    pageKinds: {
+      same: (paper: string) => `as large as the paper (${paper})`,
+      a5: () => 'A5',
+      folded: (paper: string) => `two on a side of ${paper}, to fold`,
+    },
+    pageHow: {
+      same: 'To lay beside the machine, and to file.',
+      a5: 'Print on A5 paper, or two pages on a sheet of A4 with the booklet setting of the printer; at true size.',
+      folded:
+        'Print at true size on both sides of the paper, turned over along the short edge; lay the sheets together, fold them, sew along the fold.',
+    },
+    drawing: 'Drawing the booklet…',
+    stop: 'Stop',
     print: 'Print the order of work',
     working: 'Working out the order of work…',
     done: (title: string) => `Done: ${title}`,

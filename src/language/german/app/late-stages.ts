@@ -260,6 +260,21 @@ export const lateStages: typeof english = {
     about:
       'Ein Schritt nach dem anderen, so geordnet, dass keiner etwas Späteres braucht. Fertiges abhaken; es wird mit dem Körper aufbewahrt.',
     booklet: 'Heft mit Bildern laden',
+    bookletTitle: 'Heft',
+    pages: 'Seiten des Hefts',
+    pageKinds: {
+      same: (paper) => `so groß wie das Papier (${paper})`,
+      a5: () => 'A5',
+      folded: (paper) => `zwei nebeneinander auf ${paper}, zum Falten`,
+    },
+    pageHow: {
+      same: 'Zum Danebenlegen an der Maschine und zum Abheften.',
+      a5: 'Auf A5-Papier drucken, oder zwei Seiten auf ein Blatt A4 mit der Broschüren-Einstellung des Druckers; in wahrer Größe.',
+      folded:
+        'In wahrer Größe auf beide Seiten des Papiers drucken, über die kurze Kante gewendet; Blätter zusammenlegen, falten, im Falz nähen.',
+    },
+    drawing: 'Das Heft wird gezeichnet …',
+    stop: 'Anhalten',
     print: 'Arbeitsfolge drucken',
     working: 'Die Arbeitsfolge wird berechnet …',
     done: (title) => `Fertig: ${title}`,
