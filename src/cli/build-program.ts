@@ -11,6 +11,7 @@ import { demoCommand } from './demo-command.ts';
 import {
   addCutterOptions,
   addFormatOption,
+  addGaugeOptions,
   addModelOptions,
   addPaperOptions,
   addProjectorOptions,
@@ -107,6 +108,7 @@ function addMake(program: Command, { streams, reader, pipeline, end }: Setting):
   addProjectorOptions(make, reader);
   addCutterOptions(make, reader);
   addModelOptions(make, reader);
+  addGaugeOptions(make, reader);
 }
 
 function addPrintCorrect(program: Command, { streams, reader, pipeline, end }: Setting): void {

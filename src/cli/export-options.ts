@@ -42,6 +42,8 @@ export interface FormatOptions extends PaperOptions {
   readonly colours?: Readonly<Record<string, string>>;
   readonly modelScale?: number;
   readonly wall?: number;
+  readonly gauges?: readonly string[];
+  readonly gaugeClearance?: number;
 }
 
 /** Written when nothing else is asked for. */
@@ -92,6 +94,14 @@ export function addModelOptions(command: Command, reader: Reader): void {
     .option(`--wall <${values.length}>`, words.wall, reading(readMargin, reader));
 }
 
+/** Options for gauges to hold against the filled form. */
+export function addGaugeOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(`--gauges <${values.ids}>`, words.gauges, (text) => text.split(',').map((id) => id.trim()))
+    .option(`--gauge-clearance <${values.length}>`, words.gaugeClearance, reading(readMargin, reader));
+}
+
 /** The option that names the kinds of files. */
 export function addFormatOption(command: Command, reader: Reader): void {
   const { make: words, values } = reader.words.help;
@@ -107,10 +117,12 @@ export async function exportOptionsOf(
   { say }: Reader,
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
-  const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
+  const { gauges, gaugeClearance: clearance } = options;
+  const usual = options.paper ? [...usualFormats, 'pdf'] : usualFormats;
+  const formats = options.formats ?? usual;
   return {
     say,
-    formats,
+    formats: gauges && !formats.includes('gauges') ? [...formats, 'gauges'] : formats,
     ...saved,
     ...(options.paper ? { papers: options.paper } : {}),
     ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
@@ -133,6 +145,10 @@ export async function exportOptionsOf(
     model: {
       ...(options.modelScale === undefined ? {} : { scale: options.modelScale }),
       ...(options.wall === undefined ? {} : { wall: options.wall }),
+    },
+    gauges: {
+      ...(gauges ? { levels: gauges } : {}),
+      ...(clearance === undefined ? {} : { clearance }),
     },
     date,
     font: { name: 'DejaVuSans', bytes: await readFile(findFont()) },
