@@ -29,9 +29,7 @@ const ABOVE: Camera = { ...CAMERAS.back, elevation: (38 * Math.PI) / 180 };
 /** A seam whose cloth faces the side less than this lies on the front or the back. */
 const ASIDE = 0.7;
 
-/** Beside a view in space, mm on paper for one of cloth. */
-const FLAT_SCALE = 0.1;
-/** The view beside it, which only reminds of how the parts will stand. */
+/** A view beside flat pieces, which only reminds of how the parts will stand. */
 const SMALLER = 0.65;
 
 /** Views from outside, tried in this order. */
