@@ -5,6 +5,7 @@ export type {
   FlatCut,
   LayoutLines,
   MakeWish,
+  OnDrawn,
   OnLaid,
   OnProgress,
   PrintWish,

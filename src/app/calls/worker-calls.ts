@@ -15,6 +15,7 @@ import type {
   FlatCut,
   LayoutLines,
   MakeWish,
+  OnDrawn,
   OnLaid,
   OnProgress,
   PrintWish,
@@ -37,9 +38,12 @@ export const workerCalls = {
     { worker: 'either', onDefect: tellDefect, isWorded: true, whenStopped: 'isDropped' },
   ),
 
-  /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
+  /**
+   * The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it.
+   * Told of a long one while it is drawn, the page says whether it is to go on; what is stopped fails without an issue.
+   */
   writeFiles: describeCall(
-    signature<(project: Project, options: FileOptions) => Result<readonly FormFile[]>>(),
+    signature<(project: Project, options: FileOptions, onDrawn: OnDrawn) => Result<readonly FormFile[]>>(),
     {
       worker: 'full',
       onDefect: tellDefect,

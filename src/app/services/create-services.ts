@@ -12,6 +12,7 @@ import { addPhotos, type Photos } from './add-photos.ts';
 import { type Comparing, compareBodies } from './compare-bodies.ts';
 import { type Demo, demos } from './demos.ts';
 import { type Downloads, downloadFiles } from './download-files.ts';
+import { handOverProgram, type ProgramItself } from './hand-over-program.ts';
 import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
@@ -36,6 +37,7 @@ export interface Services
     Downloads,
     LayingOut,
     ProblemReports,
+    ProgramItself,
     Speaking,
     WorkSteering {
   readonly demos: readonly Demo[];
@@ -79,6 +81,7 @@ export function createServices({
     ...downloadFiles(store, actions, worker),
     ...layOut(store, actions, worker),
     ...reportProblems(store, canDrawInSpace),
+    ...handOverProgram(),
     ...speakLanguages(store, actions),
     ...steerWork(store, actions, worker),
     worker: askOfProject(worker, () => store.getState().project),

@@ -76,9 +76,9 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     makeForm: (project, wish, onProgress, voice, stopFlag) =>
       make(project, wish, voice, stopFlag, onProgress),
 
-    async writeFiles(project, options, voice) {
+    async writeFiles(project, options, onDrawn, voice) {
       const write = (form: Form, say: Say) =>
-        writeFiles(form, project, options, { date: today(), say, readFont });
+        writeFiles(form, project, options, { date: today(), say, readFont, onDrawn });
       if (!options.isTrialShell) return ofFilled(project, voice, write);
       // Not by the pipeline, which would forget the form it holds.
       const speaker = await findSpeaker(voice);

@@ -5,7 +5,8 @@ import { isFormBehind } from '../../store/index.ts';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { usePrinting } from '../parts/use-printing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
-import { useApp, useServices } from '../parts/workroom-context.tsx';
+import { useApp } from '../parts/workroom-context.tsx';
+import { BookletMaker } from './booklet-maker.tsx';
 import { MakingStep } from './making-step.tsx';
 
 const NONE: readonly string[] = [];
@@ -20,7 +21,6 @@ export function MakingStage() {
   const name = useApp((state) => state.project?.name ?? '');
   const isBehind = useApp(isFormBehind);
   const { stages, making: words } = useWords();
-  const services = useServices();
   return (
     <div className="stage making-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
@@ -30,18 +30,12 @@ export function MakingStage() {
         {hours !== undefined && <p className="quiet">{say(phrase('work.hours', { hours }))}</p>}
         {steps && (
           <p className="making-files">
-            <button
-              type="button"
-              className="plain"
-              onClick={() => services.download({ formats: ['booklet'] })}
-            >
-              {words.booklet}
-            </button>
             <button type="button" className="plain" onClick={() => window.print()}>
               {words.print}
             </button>
           </p>
         )}
+        {steps && <BookletMaker />}
       </header>
       <FillingAwaited />
       {steps ? <StepList steps={steps} /> : <p className="quiet">{words.working}</p>}

@@ -146,6 +146,15 @@ export const lateStages = {
       pattern: { name: 'Trial shell, pattern', what: 'PDF, on your paper' },
       drawing: { name: 'Trial shell, drawing', what: 'SVG at true size' },
     },
+    gauges: {
+      title: 'Gauges',
+      about:
+        'Half rings and side views of card, to hold against the form while it is filled: a tape cannot see shape. An even gap of light all along is right.',
+      profile: 'Side view',
+      clearance: 'Gap',
+      picture: (name: string) => `The gauge ${name} as it lies round the form`,
+      files: { name: 'Gauges', what: 'PDF on your paper and SVG at true size' },
+    },
     labels: { name: 'Labels', what: 'PDF: a label to sew in for every piece' },
     projector: {
       name: 'For a projector',
@@ -256,6 +265,21 @@ export const lateStages = {
     about:
       'One step at a time, in an order in which nothing needs what comes later. Tick what is done; it is kept with the body.',
     booklet: 'Download the booklet, with pictures',
+    bookletTitle: 'Booklet',
+    pages: 'Pages of the booklet',
+    pageKinds: {
+      same: (paper: string) => `as large as the paper (${paper})`,
+      a5: () => 'A5',
+      folded: (paper: string) => `two on a side of ${paper}, to fold`,
+    },
+    pageHow: {
+      same: 'To lay beside the machine, and to file.',
+      a5: 'Print on A5 paper, or two pages on a sheet of A4 with the booklet setting of the printer; at true size.',
+      folded:
+        'Print at true size on both sides of the paper, turned over along the short edge; lay the sheets together, fold them, sew along the fold.',
+    },
+    drawing: 'Drawing the booklet…',
+    stop: 'Stop',
     print: 'Print the order of work',
     working: 'Working out the order of work…',
     done: (title: string) => `Done: ${title}`,
@@ -301,6 +325,10 @@ export const lateStages = {
     removeOf: (date: string) => `Remove the readings of ${date}`,
     remove: 'Remove',
     historyHow: 'How far each girth was off, all round.',
+    gauges: {
+      title: 'With gauges',
+      about: 'Cut of card from the files under Cutting. They show where, a tape only how much.',
+    },
     pins: {
       title: 'Trial shell: what was pinned off',
       how: 'Type by how much the girth became less, all round: a fold of 3 mm at one side seam has two layers and takes in 6 mm.',

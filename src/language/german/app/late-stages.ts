@@ -155,6 +155,15 @@ export const lateStages: typeof english = {
       pattern: { name: 'Probehülle, Schnitt', what: 'PDF, auf dem eigenen Papier' },
       drawing: { name: 'Probehülle, Zeichnung', what: 'SVG in wahrer Größe' },
     },
+    gauges: {
+      title: 'Lehren',
+      about:
+        'Halbringe und Seitenansichten aus Karton, beim Füllen an die Form zu halten: Gestalt sieht kein Maßband. Richtig ist ein überall gleicher Lichtspalt.',
+      profile: 'Seitenansicht',
+      clearance: 'Spalt',
+      picture: (name: string) => `Die Lehre ${name}, wie sie um die Form liegt`,
+      files: { name: 'Lehren', what: 'PDF auf eigenem Papier und SVG in wahrer Größe' },
+    },
     labels: { name: 'Etiketten', what: 'PDF: ein Etikett zum Einnähen für jedes Teil' },
     projector: {
       name: 'Für einen Projektor',
@@ -267,6 +276,21 @@ export const lateStages: typeof english = {
     about:
       'Ein Schritt nach dem anderen, so geordnet, dass keiner etwas Späteres braucht. Fertiges abhaken; es wird mit dem Körper aufbewahrt.',
     booklet: 'Heft mit Bildern laden',
+    bookletTitle: 'Heft',
+    pages: 'Seiten des Hefts',
+    pageKinds: {
+      same: (paper) => `so groß wie das Papier (${paper})`,
+      a5: () => 'A5',
+      folded: (paper) => `zwei nebeneinander auf ${paper}, zum Falten`,
+    },
+    pageHow: {
+      same: 'Zum Danebenlegen an der Maschine und zum Abheften.',
+      a5: 'Auf A5-Papier drucken, oder zwei Seiten auf ein Blatt A4 mit der Broschüren-Einstellung des Druckers; in wahrer Größe.',
+      folded:
+        'In wahrer Größe auf beide Seiten des Papiers drucken, über die kurze Kante gewendet; Blätter zusammenlegen, falten, im Falz nähen.',
+    },
+    drawing: 'Das Heft wird gezeichnet …',
+    stop: 'Anhalten',
     print: 'Arbeitsfolge drucken',
     working: 'Die Arbeitsfolge wird berechnet …',
     done: (title) => `Fertig: ${title}`,
@@ -312,6 +336,11 @@ export const lateStages: typeof english = {
     removeOf: (date) => `Messung vom ${date} entfernen`,
     remove: 'Entfernen',
     historyHow: 'Wie weit jeder Umfang daneben lag, rundherum.',
+    gauges: {
+      title: 'Mit Lehren',
+      about:
+        'Aus Karton geschnitten, nach den Dateien unter Zuschnitt. Sie zeigen, wo; ein Maßband nur, wie viel.',
+    },
     pins: {
       title: 'Probehülle: was abgesteckt wurde',
       how: 'Eintragen, um wie viel der Umfang ringsum kleiner wurde: Eine Falte von 3 mm an einer Seitennaht hat zwei Lagen und nimmt 6 mm weg.',
