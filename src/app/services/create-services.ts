@@ -12,6 +12,7 @@ import { addPhotos, type Photos } from './add-photos.ts';
 import { type Comparing, compareBodies } from './compare-bodies.ts';
 import { type Demo, demos } from './demos.ts';
 import { type Downloads, downloadFiles } from './download-files.ts';
+import { type ScreenKeeping, screenKeeping } from './keep-screen-on.ts';
 import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
@@ -37,6 +38,7 @@ export interface Services
     LayingOut,
     ProblemReports,
     Speaking,
+    ScreenKeeping,
     WorkSteering {
   readonly demos: readonly Demo[];
   readonly bodies: BodyService;
@@ -80,6 +82,7 @@ export function createServices({
     ...layOut(store, actions, worker),
     ...reportProblems(store, canDrawInSpace),
     ...speakLanguages(store, actions),
+    ...screenKeeping(),
     ...steerWork(store, actions, worker),
     worker: askOfProject(worker, () => store.getState().project),
   };
