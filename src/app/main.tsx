@@ -63,7 +63,7 @@ async function start(): Promise<void> {
   askWorker(store, actions, worker);
   layWhenSeen(store, actions, worker);
   if (canDrawInSpace) keepExample(store, actions, worker, demos);
-  keepForOffline(store);
+  keepForOffline(store, actions);
   watchTabs(store, actions);
   const services = createServices({ store, actions, worker, database, storage, canDrawInSpace });
   void openFirst({ store, actions, services, storage, database });

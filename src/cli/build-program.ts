@@ -12,6 +12,7 @@ import {
   addBookletOption,
   addCutterOptions,
   addFormatOption,
+  addGaugeOptions,
   addModelOptions,
   addPaperOptions,
   addProjectorOptions,
@@ -109,6 +110,7 @@ function addMake(program: Command, { streams, reader, pipeline, end }: Setting):
   addProjectorOptions(make, reader);
   addCutterOptions(make, reader);
   addModelOptions(make, reader);
+  addGaugeOptions(make, reader);
 }
 
 function addPrintCorrect(program: Command, { streams, reader, pipeline, end }: Setting): void {

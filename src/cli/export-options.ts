@@ -44,6 +44,8 @@ export interface FormatOptions extends PaperOptions {
   readonly colours?: Readonly<Record<string, string>>;
   readonly modelScale?: number;
   readonly wall?: number;
+  readonly gauges?: readonly string[];
+  readonly gaugeClearance?: number;
 }
 
 /** Written when nothing else is asked for. */
@@ -105,6 +107,14 @@ export function addModelOptions(command: Command, reader: Reader): void {
     .option(`--wall <${values.length}>`, words.wall, reading(readMargin, reader));
 }
 
+/** Options for gauges to hold against the filled form. */
+export function addGaugeOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(`--gauges <${values.ids}>`, words.gauges, (text) => text.split(',').map((id) => id.trim()))
+    .option(`--gauge-clearance <${values.length}>`, words.gaugeClearance, reading(readMargin, reader));
+}
+
 /** The option that names the kinds of files. */
 export function addFormatOption(command: Command, reader: Reader): void {
   const { make: words, values } = reader.words.help;
@@ -120,11 +130,12 @@ export async function exportOptionsOf(
   { say }: Reader,
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
+  const { gauges, gaugeClearance: clearance } = options;
   const asked = [...(options.paper ? ['pdf'] : []), ...(options.booklet ? ['booklet'] : [])];
   const formats = options.formats ?? [...usualFormats, ...asked];
   return {
     say,
-    formats,
+    formats: gauges && !formats.includes('gauges') ? [...formats, 'gauges'] : formats,
     ...saved,
     ...(options.paper ? { papers: options.paper } : {}),
     ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
@@ -147,6 +158,10 @@ export async function exportOptionsOf(
     model: {
       ...(options.modelScale === undefined ? {} : { scale: options.modelScale }),
       ...(options.wall === undefined ? {} : { wall: options.wall }),
+    },
+    gauges: {
+      ...(gauges ? { levels: gauges } : {}),
+      ...(clearance === undefined ? {} : { clearance }),
     },
     date,
     font: { name: 'DejaVuSans', bytes: await readFile(findFont()) },

@@ -1,4 +1,5 @@
 import type { Phrase } from '../../core/base/index.ts';
+import type { GaugeOptions } from '../../core/gauge/index.ts';
 import type { LayProgress } from '../../core/laying/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { LastStage, StageId } from '../../core/pipeline/index.ts';
@@ -49,6 +50,8 @@ export interface FileOptions {
   readonly formats: readonly string[];
   /** Of the trial shell instead of the form. */
   readonly isTrialShell?: boolean;
+  /** Which gauges, and how they are cut. */
+  readonly gauges?: GaugeOptions;
   /** Ids of the pieces wanted; absent = all. */
   readonly pieces?: readonly string[];
 }

@@ -48,6 +48,8 @@ export interface Notice {
   readonly details?: readonly string[];
   /** Stays until it is closed; others give way to the next. */
   readonly isLasting?: true;
+  /** It holds once the page is loaded again. */
+  readonly offersReload?: true;
   /** What would else be lost, to be saved by hand. */
   readonly file?: { readonly name: string; readonly text: string };
 }

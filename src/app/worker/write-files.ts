@@ -7,7 +7,7 @@ import type { FileOptions, OnDrawn } from '../calls/index.ts';
 
 const NO_BYTES = new Uint8Array(0);
 /** Formats with letters of printed pages. */
-const LETTERED = ['pdf', 'labels', 'lay', 'booklet', 'projector', 'zip'];
+const LETTERED = ['pdf', 'labels', 'lay', 'booklet', 'projector', 'gauges', 'zip'];
 
 interface Printing {
   /** As in 2024-05-31. */
@@ -22,7 +22,7 @@ interface Printing {
 export async function writeFiles(
   form: Form,
   project: Project,
-  { formats, pieces }: FileOptions,
+  { formats, pieces, gauges }: FileOptions,
   { date, say, readFont, onDrawn }: Printing,
 ): Promise<Result<readonly FormFile[]>> {
   const saved = readCutting(project.cutting);
@@ -33,6 +33,7 @@ export async function writeFiles(
     say,
     formats,
     ...(pieces ? { only: pieces } : {}),
+    ...(gauges ? { gauges } : {}),
     date,
     goesOn: onDrawn,
     font: { name: 'DejaVuSans', bytes: needsFont ? await readFont() : NO_BYTES },

@@ -1,3 +1,4 @@
+export { draftGauges } from './draft-gauges.ts';
 export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
 export {

@@ -106,12 +106,13 @@ export function pictureTurning(wish: Wish): Drawing {
   });
 }
 
-/** The form cut at its waist, else at its lowest level. */
+/** The form cut at a level: at its waist if none is given, else at its lowest. */
 export function pictureSection(
   { form, title, say }: Wish,
   choices: Pick<Parameters<typeof cutLevel>[3], 'open' | 'lettered' | 'roll'>,
+  levelId = 'waist',
 ): Drawing {
   const { levels } = form.shell;
-  const level = levels.find(({ id }) => id === 'waist') ?? levels[0];
+  const level = levels.find(({ id }) => id === levelId) ?? levels[0];
   return cutLevel(form.shell, form.inside?.shape, level?.id ?? '', { title, say, ...choices });
 }

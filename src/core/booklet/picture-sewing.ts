@@ -10,6 +10,7 @@ import {
   drawForm,
   type FlatChoices,
   layFlat,
+  lettersOnPiece,
   orderPanels,
   type Sheet,
 } from '../picture/index.ts';
@@ -27,6 +28,9 @@ const ABOVE: Camera = { ...CAMERAS.back, elevation: (38 * Math.PI) / 180 };
 
 /** A seam whose cloth faces the side less than this lies on the front or the back. */
 const ASIDE = 0.7;
+
+/** A view beside flat pieces, which only reminds of how the parts will stand. */
+const SMALLER = 0.65;
 
 /** Views from outside, tried in this order. */
 const VIEWS = ['front', 'back', 'frontLeft', 'backLeft', 'side', 'sideLeft'] as const;
@@ -189,14 +193,53 @@ export function pictureInnerSeams(wish: Wish, share = 1, hasLevels = true): Draw
   );
 }
 
-/** Webs and straps onto the back, and beside them the same from above at the waist, the last seam still open. */
+/** Tie and webs onto the front: the panels they are sewn to flat with their lines, lettered, and beside it how they stand in the form. */
+export function pictureInnerFront(wish: Wish): Drawing {
+  const { form, step, title, scenes } = wish;
+  const { shell, pieces } = form;
+  const letters = [...new Set(step.seams.map(({ letter }) => letter))];
+  const isFront = ({ kind, half }: Sheet): boolean => kind === 'panel' && half === 'front';
+  const ofFront = scenes.closed.sheets.filter(isFront).map(({ id }) => id);
+  const sewn = sewnBefore(form, step);
+  const joined = shell.seams.filter(({ id, panels }) => {
+    return sewn.has(id) && panels.every((panel) => ofFront.includes(panel));
+  });
+  const own = orderPanels(shell, ofFront)
+    .flatMap((id) => pieces.filter((piece) => piece.id === id))
+    .filter((piece) => lettersOnPiece(piece).some((letter) => letters.includes(letter)));
+  if (own.length === 0 || own.length > MOST_FLAT) return pictureInnerSeams(wish);
+  return drawFitted(wish.room, (share) => {
+    const flat = layFlat(own, letters, {
+      title,
+      joined: lettersOf(joined),
+      scale: FLAT_SCALE * share,
+      width: Infinity,
+      isBare: true,
+    });
+    return drawBeside([flat, pictureInnerSeams(wish, SMALLER * share, false)], title);
+  });
+}
+
+/** Webs and straps onto the back, and beside them the same from above, at the lowest strap, the last seam still open. */
 export function pictureInnerBack(wish: Wish): Drawing {
   const { form, title } = wish;
   const open = closingSeamsOf(form).map(({ id }) => id);
-  const section = pictureSection(wish, { open, lettered: open });
+  const section = pictureSection(wish, { open, lettered: open }, levelOfStrap(wish));
   return drawFitted(wish.room, (share) =>
     drawBeside([pictureInnerSeams(wish, share, false), section], title),
   );
+}
+
+/** The level next to the lowest strap of the step; none without a strap. */
+function levelOfStrap({ form, step }: Wish): string | undefined {
+  const own = new Set(step.pieces.map(({ id }) => id));
+  const heights = (form.inside?.shape.braces ?? [])
+    .filter(({ id, kind }) => kind === 'strap' && own.has(id))
+    .map(({ rungs }) => rungs[0].z);
+  if (heights.length === 0) return undefined;
+  const lowest = Math.min(...heights);
+  const far = ({ z }: { readonly z: number }): number => Math.abs(z - lowest);
+  return form.body.levels.toSorted((a, b) => far(a) - far(b))[0]?.id;
 }
 
 /** The half of the shell whose panels or seams the step's parts are sewn to; null for what is sewn to no panel. */

@@ -30,7 +30,7 @@ import {
   pictureSettingBase,
   pictureSupports,
 } from './picture-setting.ts';
-import { layFitted, pictureInnerBack } from './picture-sewing.ts';
+import { layFitted, pictureInnerBack, pictureInnerFront } from './picture-sewing.ts';
 import { panelsAnd, scenePartsOf } from './scene-parts.ts';
 import type { Draw, Wish } from './wish.ts';
 
@@ -51,6 +51,7 @@ const BY_STEP: Readonly<Record<string, Draw | undefined>> = {
   cut: drawPanels,
   mark: drawFaces,
   'sew-sleeve': drawUnrolled,
+  'sew-inner-front': pictureInnerFront,
   'sew-inner-back': pictureInnerBack,
   'sew-closing': pictureClosing,
   'turn-out': (wish) => (hasShellSeams(wish) ? pictureClosing(wish) : pictureTurning(wish)),

@@ -7,6 +7,7 @@ import { phrase } from './phrases.ts';
 import { piecesWanted } from './pieces-wanted.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
 import { writeBookletFiles } from './write-booklet.ts';
+import { writeGaugeFiles } from './write-gauges.ts';
 import { writeLayFiles } from './write-lay.ts';
 import { writeGlbFiles, writeObjFiles, writeStlFiles } from './write-models.ts';
 import { writeCutterFiles, writeDxfFiles, writeSvgFiles } from './write-outlines.ts';
@@ -21,6 +22,7 @@ const WRITERS = {
   lay: writeLayFiles,
   booklet: writeBookletFiles,
   projector: writeProjectorFiles,
+  gauges: writeGaugeFiles,
   cutter: writeCutterFiles,
   dxf: writeDxfFiles,
   glb: writeGlbFiles,

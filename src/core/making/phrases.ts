@@ -38,7 +38,6 @@ interface PrepareSteps {
   readonly 'step.test-tube.usual-cloth': { readonly below: number; readonly above: number };
   readonly 'step.print.title': NoValues;
   readonly 'step.print.cover': { readonly paper: Phrase };
-  readonly 'step.print.rest': NoValues;
   readonly 'step.trial.title': NoValues;
   readonly 'step.trial.cut': NoValues;
   /** Round the finished neck, mm. */
@@ -47,6 +46,7 @@ interface PrepareSteps {
   /** An example: depth pinned off at one seam, the waist's girth and what it becomes, mm. */
   readonly 'step.trial.judge': { readonly pinned: number; readonly waist: number; readonly changed: number };
   readonly 'step.cut.title': NoValues;
+  readonly 'step.cut.print': NoValues;
   readonly 'step.cut.lay': NoValues;
   readonly 'step.cut.cut': NoValues;
   readonly 'step.mark.title': NoValues;
@@ -265,7 +265,7 @@ interface Checks {
   readonly 'check.edge-of-opening': Pick<PlateRim, 'plate'>;
   readonly 'check.magnets': NoValues;
   readonly 'check.all-round': AtLevel;
-  readonly 'check.across-half': AtLevel & { readonly half: Half };
+  readonly 'check.across-half': AtLevel & { readonly half: Half; readonly isApart: boolean };
   readonly 'check.laid-out': AtLevel;
   readonly 'check.laid-flat': AtLevel;
   readonly 'check.brace': AtLevel & { readonly brace: Phrase };

@@ -57,6 +57,14 @@ export function flattenPiece(piece: Piece, scale: number, isRightSideUp: boolean
   };
 }
 
+/** Letters of the seams along its edges, and of the lines on it to which something is sewn. */
+export function lettersOnPiece({ draft, levelLines }: Piece): string[] {
+  return [
+    ...(draft?.input.edges ?? []).filter(({ kind }) => kind === 'seam').map(({ letter }) => letter),
+    ...levelLines.flatMap((line) => letterOfLine(line) ?? []),
+  ];
+}
+
 /** A line with fewer points, within 0.08 mm of paper. */
 export function thinLine(points: Float64Array, closed: boolean): Float64Array {
   const kept = thinPolyline(points, closed, OFF);

@@ -7,6 +7,7 @@ export { drawCoveredBase, drawLacedPlate } from './draw-plate.ts';
 export { drawSleeve } from './draw-sleeve.ts';
 export { drawStand, type StandTrial } from './draw-stand.ts';
 export { drawTestTube, type TestTube } from './draw-test-tube.ts';
+export { lettersOnPiece } from './flatten-piece.ts';
 export { type FlatChoices, layFlat } from './lay-flat.ts';
 export { PICTURE_LAYERS } from './line-styles.ts';
 export { makeScene, type SceneChoices, type SceneParts } from './make-scene.ts';

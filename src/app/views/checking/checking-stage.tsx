@@ -5,6 +5,7 @@ import type { FillingContext } from '../../../core/simulate/index.ts';
 import { isFormBehind } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
+import { GaugeGuide } from '../parts/gauge-guide.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
@@ -29,9 +30,22 @@ export function CheckingStage() {
       </header>
       <FillingAwaited />
       {stuffing ? <CheckingLog stuffing={stuffing} /> : <p className="quiet">{words.checking.working}</p>}
+      <Gauges />
       <TrialPins />
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
+  );
+}
+
+/** For what a tape cannot tell. */
+function Gauges() {
+  const words = useWords().checking.gauges;
+  return (
+    <details className="printer">
+      <summary>{words.title}</summary>
+      <p className="quiet">{words.about}</p>
+      <GaugeGuide />
+    </details>
   );
 }
 

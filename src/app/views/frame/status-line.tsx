@@ -38,13 +38,35 @@ export function StatusLine() {
       <button type="button" className="problem" onClick={services.saveProblemReport}>
         {words.problem}
       </button>
-      <a className="notices-link" href="THIRD-PARTY-NOTICES.txt" target="_blank" rel="noreferrer">
-        {words.thirdParty}
-      </a>
+      <ProgramLinks />
       <p className="status-promise">
         {keptAt === null ? words.notKept : words.kept} {words.promise}
       </p>
     </footer>
+  );
+}
+
+/** The program as one file, and whose work is in it. */
+function ProgramLinks() {
+  const { oneFileUrl, saveNotices } = useServices();
+  const { status: words } = useWords();
+  return (
+    <>
+      {oneFileUrl !== undefined && (
+        <a className="notices-link" href={oneFileUrl} download title={words.aboutOneFile}>
+          {words.oneFile}
+        </a>
+      )}
+      {saveNotices ? (
+        <button type="button" className="notices-link" onClick={saveNotices}>
+          {words.thirdParty}
+        </button>
+      ) : (
+        <a className="notices-link" href="THIRD-PARTY-NOTICES.txt" target="_blank" rel="noreferrer">
+          {words.thirdParty}
+        </a>
+      )}
+    </>
   );
 }
 

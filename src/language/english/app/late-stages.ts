@@ -139,6 +139,15 @@ export const lateStages = {
       pattern: { name: 'Trial shell, pattern', what: 'PDF, on your paper' },
       drawing: { name: 'Trial shell, drawing', what: 'SVG at true size' },
     },
+    gauges: {
+      title: 'Gauges',
+      about:
+        'Half rings and side views of card, to hold against the form while it is filled: a tape cannot see shape. An even gap of light all along is right.',
+      profile: 'Side view',
+      clearance: 'Gap',
+      picture: (name: string) => `The gauge ${name} as it lies round the form`,
+      files: { name: 'Gauges', what: 'PDF on your paper and SVG at true size' },
+    },
     labels: { name: 'Labels', what: 'PDF: a label to sew in for every piece' },
     projector: {
       name: 'For a projector',
@@ -326,6 +335,10 @@ export const lateStages = {
     removeOf: (date: string) => `Remove the readings of ${date}`,
     remove: 'Remove',
     historyHow: 'How far each girth was off, all round.',
+    gauges: {
+      title: 'With gauges',
+      about: 'Cut of card from the files under Cutting. They show where, a tape only how much.',
+    },
     pins: {
       title: 'Trial shell: what was pinned off',
       how: 'Type by how much the girth became less, all round: a fold of 3 mm at one side seam has two layers and takes in 6 mm.',

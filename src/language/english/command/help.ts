@@ -70,6 +70,8 @@ export const help = {
     colours: 'colours by layer, for example cut=#ff0000,sew=none',
     modelScale: 'scale of the model for --formats stl: 5 is 1 : 5',
     wall: 'walls of the hollow model',
+    gauges: 'gauges of card to hold against the filled form: waist,bust,profile (levels of the form)',
+    gaugeClearance: 'gap that shows between gauge and form when it is right',
   },
   printCorrect: {
     about: 'write the pages again for a printer that does not print to size',

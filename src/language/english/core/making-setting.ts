@@ -150,7 +150,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.fill.stop':
     'Stop when a girth is over by more than its limit: take filling out. Never tighten a seam over filling.',
   'step.fill.measure':
-    'The level above is surrounded now: measure it, and enter it under Checking. A level beside an empty zone says nothing.',
+    'The level above is surrounded now: measure it, hold its half rings to it if you cut gauges, and enter it under Checking. A level beside an empty zone says nothing.',
 
   'step.close.title': 'Set in base plate and lower collar',
   'step.close.plate': ({ hasTabs }) =>

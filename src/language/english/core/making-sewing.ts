@@ -79,7 +79,7 @@ export const sewingSteps: Entries<SewingWords> = {
       : 'Close the band behind last.',
   'step.side.title': 'Sew the sides',
   'step.side.adjust':
-    'These seams adjust: baste both first, lay the shell out flat in one layer, wrong side up, and compare with the widths below. Too wide: baste deeper, half the error in each ply of each side.',
+    'These seams adjust: baste both first, lay the shell out flat in one layer, wrong side up, and compare with the widths below. Too wide: baste deeper, half the error at each side seam, a quarter in each of its two plies.',
   'step.side.sew':
     'Then sew them, right and left, with webs, straps and sleeve held out of the way; press open.',
   'step.side.packed':

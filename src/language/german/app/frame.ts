@@ -67,6 +67,8 @@ export const frame: typeof english = {
       'Die Schnittteile sind noch nicht für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien werden trotzdem dafür gemacht.',
     stop: 'Anhalten',
     problem: 'Fehlerbericht speichern',
+    oneFile: 'Programm als Datei',
+    aboutOneFile: 'Zum Aufheben und Weitergeben: öffnet sich aus einem Ordner dieses Computers, ohne Netz.',
     thirdParty: 'Hinweise zu fremder Software',
     notKept: 'Noch nicht in diesem Browser aufbewahrt.',
     kept: 'In diesem Browser aufbewahrt.',

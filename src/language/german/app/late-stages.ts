@@ -148,6 +148,15 @@ export const lateStages: typeof english = {
       pattern: { name: 'Probehülle, Schnitt', what: 'PDF, auf dem eigenen Papier' },
       drawing: { name: 'Probehülle, Zeichnung', what: 'SVG in wahrer Größe' },
     },
+    gauges: {
+      title: 'Lehren',
+      about:
+        'Halbringe und Seitenansichten aus Karton, beim Füllen an die Form zu halten: Gestalt sieht kein Maßband. Richtig ist ein überall gleicher Lichtspalt.',
+      profile: 'Seitenansicht',
+      clearance: 'Spalt',
+      picture: (name: string) => `Die Lehre ${name}, wie sie um die Form liegt`,
+      files: { name: 'Lehren', what: 'PDF auf eigenem Papier und SVG in wahrer Größe' },
+    },
     labels: { name: 'Etiketten', what: 'PDF: ein Etikett zum Einnähen für jedes Teil' },
     projector: {
       name: 'Für einen Projektor',
@@ -337,6 +346,11 @@ export const lateStages: typeof english = {
     removeOf: (date) => `Messung vom ${date} entfernen`,
     remove: 'Entfernen',
     historyHow: 'Wie weit jeder Umfang daneben lag, rundherum.',
+    gauges: {
+      title: 'Mit Lehren',
+      about:
+        'Aus Karton geschnitten, nach den Dateien unter Zuschnitt. Sie zeigen, wo; ein Maßband nur, wie viel.',
+    },
     pins: {
       title: 'Probehülle: was abgesteckt wurde',
       how: 'Eintragen, um wie viel der Umfang ringsum kleiner wurde: Eine Falte von 3 mm an einer Seitennaht hat zwei Lagen und nimmt 6 mm weg.',

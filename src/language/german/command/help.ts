@@ -72,6 +72,8 @@ export const help: typeof english = {
     colours: 'Farben der Ebenen, zum Beispiel cut=#ff0000,sew=none',
     modelScale: 'Maßstab des Modells für --formats stl: 5 ist 1 : 5',
     wall: 'Wandstärke des hohlen Modells',
+    gauges: 'Lehren aus Karton, an die gefüllte Form zu halten: waist,bust,profile (Höhen der Form)',
+    gaugeClearance: 'Spalt, der zwischen Lehre und Form bleibt, wenn es stimmt',
   },
   printCorrect: {
     about: 'die Seiten noch einmal schreiben, für einen Drucker, der den Maßstab nicht hält',

@@ -133,7 +133,7 @@ export const settingSteps: Entries<SettingWords> = {
   'step.fill.stop':
     'Aufhören, sobald ein Umfang seine Grenze überschreitet: Füllung herausnehmen. Nie eine Naht über der Füllung enger nähen.',
   'step.fill.measure':
-    'Die Höhenlinie darüber ist jetzt von Füllung umgeben: sie messen und unter Prüfen eintragen. Neben einer leeren Zone sagt eine Höhenlinie nichts.',
+    'Die Höhenlinie darüber ist jetzt von Füllung umgeben: sie messen, ihre Halbringe anhalten, falls Lehren geschnitten sind, und unter Prüfen eintragen. Neben einer leeren Zone sagt eine Höhenlinie nichts.',
 
   'step.close.title': 'Bodenplatte und unteren Klemmring einsetzen',
   'step.close.plate': ({ hasTabs }) =>
