@@ -92,17 +92,20 @@ function BenchHead({ steps, index, onLeave }: BenchProps & { readonly onLeave: (
         <span>{words.place(index + 1, steps.length)}</span>
         <span className="quiet">{say(phrase(`phase.${steps[index].phase}`))}</span>
       </p>
-      <select
-        aria-label={words.goTo}
-        value={steps[index].id}
-        onChange={(event) => actions.workAtStep(event.target.value)}
-      >
-        {steps.map(({ id, title }, i) => (
-          <option key={id} value={id}>
-            {words.choice(i + 1, say(title), done.includes(id))}
-          </option>
-        ))}
-      </select>
+      <label className="bench-steps">
+        <span>{words.steps}</span>
+        <select
+          aria-label={words.goTo}
+          value={steps[index].id}
+          onChange={(event) => actions.workAtStep(event.target.value)}
+        >
+          {steps.map(({ id, title }, i) => (
+            <option key={id} value={id}>
+              {words.choice(i + 1, say(title), done.includes(id))}
+            </option>
+          ))}
+        </select>
+      </label>
       <button type="button" className="bench-leave" onClick={onLeave}>
         <Icon name="close" />
         <span>{words.leave}</span>

@@ -291,6 +291,7 @@ export const lateStages = {
     place: (number: number, count: number) => `Step ${number} of ${count}`,
     said: (number: number, count: number, title: string) => `Step ${number} of ${count}: ${title}`,
     goTo: 'Go to step',
+    steps: 'Steps',
     choice: (number: number, title: string, isDone: boolean) => `${isDone ? '✓ ' : ''}${number}. ${title}`,
     leave: 'Leave',
     back: 'Back',

@@ -302,6 +302,7 @@ export const lateStages: typeof english = {
     place: (number, count) => `Schritt ${number} von ${count}`,
     said: (number, count, title) => `Schritt ${number} von ${count}: ${title}`,
     goTo: 'Zu Schritt',
+    steps: 'Schritte',
     choice: (number, title, isDone) => `${isDone ? '✓ ' : ''}${number}. ${title}`,
     leave: 'Verlassen',
     back: 'Zurück',
