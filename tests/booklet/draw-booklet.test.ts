@@ -128,7 +128,7 @@ describe('the booklet while it is drawn', () => {
     };
     expect(await exportForm(laid, { ...options, goesOn })).toEqual({ ok: false, issues: [] });
     expect(shares.length).toBe(3);
-    expect(shares.every((share, i) => share > (shares[i - 1] ?? 0) && share < 1)).toBe(true);
+    expect(shares.every((share, i) => share > (shares[i - 1] ?? -1) && share < 1)).toBe(true);
   });
 
   it('folded has half as many pages, of A4 across', async () => {

@@ -30,7 +30,7 @@ const WISHES: readonly Partial<ExportOptions>[] = [
     papers: ['a4', 'both', 'roll36'],
     cutter: { mat: { width: 305, height: 305 }, divides: true },
   },
-  { formats: ['booklet'], papers: ['letter'] },
+  { formats: ['booklet'], papers: ['letter'], print: { booklet: 'folded' } },
   { formats: ['cutter'], cutter: { mat: { width: 305, height: 305 } } },
   { formats: ['pdf'], papers: ['a4'], print: { joint: 'butt', correction: { x: 1.0123, y: 0.9931 } } },
   { formats: ['docx'], only: ['nobody'] },

@@ -42,6 +42,9 @@ export type OnLaid = (progress: LayProgress) => boolean | Promise<boolean>;
 /** Told how much of a long file is drawn, 0..1; answers whether to go on. */
 export type OnDrawn = (share: number) => boolean | Promise<boolean>;
 
+/** Told of every picture, an SVG file, with its step's id; answers the step whose picture is wanted next, null: no more. */
+export type OnStepDrawn = (stepId: string, picture: string) => string | null | Promise<string | null>;
+
 /** Formats as the pipeline names them. */
 export interface FileOptions {
   readonly formats: readonly string[];

@@ -8,6 +8,7 @@ export type {
   OnDrawn,
   OnLaid,
   OnProgress,
+  OnStepDrawn,
   PrintWish,
   Quality,
   SeamAdvice,

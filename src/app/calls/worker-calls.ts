@@ -18,6 +18,7 @@ import type {
   OnDrawn,
   OnLaid,
   OnProgress,
+  OnStepDrawn,
   PrintWish,
   SeamAdvice,
 } from './answers.ts';
@@ -50,6 +51,21 @@ export const workerCalls = {
       isWorded: true,
       needsFilled: true,
       keepsWorker: true,
+      isOfPresentProject: true,
+    },
+  ),
+
+  /**
+   * Pictures of steps of the order of work, one after the other as the page asks for them, the first one first; other calls have their
+   * turn in between. Answers how many were drawn; null when there is no form to draw.
+   */
+  drawSteps: describeCall(
+    signature<(project: Project, first: string, onDrawn: OnStepDrawn) => number | null>(),
+    {
+      worker: 'full',
+      onDefect: none,
+      isWorded: true,
+      needsFilled: true,
       isOfPresentProject: true,
     },
   ),

@@ -12,6 +12,7 @@ import {
 import type { Project } from '../../core/project/index.ts';
 import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
+import { drawSteps } from './draw-steps.ts';
 import { findSpeaker } from './find-speaker.ts';
 import { flattenCut } from './flatten-cut.ts';
 import { layWhileWanted } from './lay-while-wanted.ts';
@@ -84,6 +85,11 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       const speaker = await findSpeaker(voice);
       const trial = makeTrialShell(project, { speaker, date: today() });
       return trial.ok ? write(trial.value.form, speaker.say) : trial;
+    },
+
+    async drawSteps(project, first, onDrawn, voice) {
+      const made = await make(project, FILLED, voice, null);
+      return made.ok ? drawSteps(made.value, first, (await findSpeaker(voice)).say, onDrawn) : null;
     },
 
     planPrint: (project, wish, voice) =>

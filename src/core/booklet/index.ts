@@ -2,4 +2,4 @@ export { type BookletWishes, drawBooklet, pictureRoomOn } from './draw-booklet.t
 export type { BookletPaper } from './flow-pages.ts';
 export { foldPages } from './fold-pages.ts';
 export type { BookletColumn, BookletKind, BookletPart, BookletPhrases } from './phrases.ts';
-export { eachPicture, pictureStep, picturesOfSteps } from './picture-step.ts';
+export { eachPicture, pictureStep, picturesOfSteps, prepareStepPictures } from './picture-step.ts';

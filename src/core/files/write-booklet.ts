@@ -21,8 +21,9 @@ import { phrase } from './phrases.ts';
 const USUAL = PRINT_OPTIONS.paper.usual;
 /** ISO 216, mm. */
 const A5 = { pageWidth: 148, pageHeight: 210 } as const;
-/** Of what the drawing of a booklet takes, its pictures. */
-const PICTURES = 0.9;
+/** Of what a booklet takes, laying its pieces if they are not laid yet; and of what is left, its pictures. */
+const LAYING = 0.4;
+const PICTURES = 0.55;
 
 /**
  * The booklet to lay beside the machine, a file per paper; a form that was not laid is laid first. Between two pictures `goesOn` is
@@ -35,6 +36,8 @@ export async function writeBookletFiles(
 ): Promise<Result<FormFile[]>> {
   const { plans, materials, issues } = laysOfForm(form);
   const { booklet: kind } = withUsual(PRINT_OPTIONS, print);
+  const laid = form.laid ? 0 : LAYING;
+  if ((await goesOn?.(laid)) === false) return failure([]);
   const files: FormFile[] = [];
   for (const [done, asked] of papers.entries()) {
     const own = planTiles({ ...print, paper: asked });
@@ -44,7 +47,7 @@ export async function writeBookletFiles(
     if (files.some((file) => file.name === name)) continue;
     const paper = pageOf(grid.value, kind);
     const pictures = await drawPictures(form, paper, say, (share) =>
-      goesOn?.((done + PICTURES * share) / papers.length),
+      goesOn?.(laid + ((1 - laid) * (done + PICTURES * share)) / papers.length),
     );
     if (!pictures) return failure([]);
     const wishes = { plans, materials, paper, kind, pictures, say, ...(date && { date }) };

@@ -32,6 +32,8 @@ const STEP = 1;
 const STITCH = 3;
 /** Radius of the disc behind a letter, and how far inside its seam it lies, mm of paper. */
 const DISC = 2.4;
+/** So that it is round within 0.04 mm, and short to write down: a picture has many. */
+const DISC_CORNERS = 18;
 const INSIDE = 3.6;
 
 /**
@@ -312,9 +314,11 @@ function besideEdge(points: Float64Array, share: number, { cut }: FlatPiece): [n
 /** A letter on a white disc. */
 function discAt([x, y]: readonly number[], letter: string): DrawingItem[] {
   const radius = DISC + (letter.length > 1 ? 0.5 : 0);
-  const ring = Array.from({ length: 36 }, (_, k) => (2 * Math.PI * k) / 36).flatMap((angle) => {
-    return [radius * Math.cos(angle), radius * Math.sin(angle)];
-  });
+  const ring = Array.from({ length: DISC_CORNERS }, (_, k) => (2 * Math.PI * k) / DISC_CORNERS).flatMap(
+    (angle) => {
+      return [radius * Math.cos(angle), radius * Math.sin(angle)];
+    },
+  );
   const disc = makePath(ring, { closed: true, style: { ...lineStyle('thin'), fill: TINTS.paper } });
   const text = makeText(0, 0.36 * LETTER_SIZE, letter, LETTER_SIZE, { anchor: 'middle', colour: '#000000' });
   return [translateItem(disc, x, y), translateItem(text, x, y)];

@@ -1,11 +1,12 @@
 import { phrasesOf } from '../../../core/base/index.ts';
 import type { WorkPhase, WorkStep } from '../../../core/form/index.ts';
 import type { MakingPhrases } from '../../../core/making/index.ts';
-import { isFormBehind } from '../../store/index.ts';
+import { isFormBehind, placeAtBench } from '../../store/index.ts';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { usePrinting } from '../parts/use-printing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
-import { useApp } from '../parts/workroom-context.tsx';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { BenchDialog } from './bench-dialog.tsx';
 import { BookletMaker } from './booklet-maker.tsx';
 import { MakingStep } from './making-step.tsx';
 
@@ -20,7 +21,10 @@ export function MakingStage() {
   const say = useSay();
   const name = useApp((state) => state.project?.name ?? '');
   const isBehind = useApp(isFormBehind);
-  const { stages, making: words } = useWords();
+  const isAtBench = useApp(({ bench, bodyId }) => bench?.isOpen === true && bench.bodyId === bodyId);
+  const stepAtBench = useApp((state) => placeAtBench(state));
+  const actions = useActions();
+  const { stages, making: words, bench } = useWords();
   return (
     <div className="stage making-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
@@ -30,6 +34,9 @@ export function MakingStage() {
         {hours !== undefined && <p className="quiet">{say(phrase('work.hours', { hours }))}</p>}
         {steps && (
           <p className="making-files">
+            <button type="button" className="main" onClick={() => actions.workAtStep(steps[stepAtBench].id)}>
+              {bench.open}
+            </button>
             <button type="button" className="plain" onClick={() => window.print()}>
               {words.print}
             </button>
@@ -38,6 +45,7 @@ export function MakingStage() {
         {steps && <BookletMaker />}
       </header>
       <FillingAwaited />
+      {steps && isAtBench && <BenchDialog steps={steps} index={stepAtBench} />}
       {steps ? <StepList steps={steps} /> : <p className="quiet">{words.working}</p>}
     </div>
   );

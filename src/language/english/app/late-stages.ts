@@ -292,6 +292,24 @@ export const lateStages = {
     closesRing: 'closes a ring: no longer flat',
     range: (lengths: readonly string[]) => lengths.join(' to '),
   },
+  bench: {
+    open: 'Work at the bench',
+    title: 'At the bench',
+    place: (number: number, count: number) => `Step ${number} of ${count}`,
+    said: (number: number, count: number, title: string) => `Step ${number} of ${count}: ${title}`,
+    goTo: 'Go to step',
+    steps: 'Steps',
+    choice: (number: number, title: string, isDone: boolean) => `${isDone ? '✓ ' : ''}${number}. ${title}`,
+    leave: 'Leave',
+    back: 'Back',
+    done: 'Done',
+    next: 'Next',
+    drawing: 'The picture is being drawn…',
+    pictureOf: (title: string) => `Picture: ${title}`,
+    readings: 'What you measure',
+    screenGoesOff:
+      'This browser cannot keep the screen on: set the display of your device to stay on longer.',
+  },
   checking: {
     about:
       'Measure the empty shell once, then the form after every zone you fill, and a day later. The empty shell, laid flat, may be off by 2 mm (1/16 in) either way. Of the filled form a girth may be over by 5 mm (3/16 in), never under; width and depth may be off by 5 mm (3/16 in) either way.',

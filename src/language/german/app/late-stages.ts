@@ -303,6 +303,24 @@ export const lateStages: typeof english = {
     closesRing: 'schließt einen Ring: liegt nicht mehr flach',
     range: (lengths) => lengths.join(' bis '),
   },
+  bench: {
+    open: 'Am Werktisch arbeiten',
+    title: 'Am Werktisch',
+    place: (number, count) => `Schritt ${number} von ${count}`,
+    said: (number, count, title) => `Schritt ${number} von ${count}: ${title}`,
+    goTo: 'Zu Schritt',
+    steps: 'Schritte',
+    choice: (number, title, isDone) => `${isDone ? '✓ ' : ''}${number}. ${title}`,
+    leave: 'Verlassen',
+    back: 'Zurück',
+    done: 'Fertig',
+    next: 'Weiter',
+    drawing: 'Das Bild wird gezeichnet …',
+    pictureOf: (title) => `Bild: ${title}`,
+    readings: 'Gemessenes',
+    screenGoesOff:
+      'Dieser Browser kann den Bildschirm nicht anlassen: am Gerät einstellen, dass er länger an bleibt.',
+  },
   checking: {
     about:
       'Einmal die leere Hülle messen, dann die Form nach jeder gefüllten Zone, und einen Tag später. Die leere Hülle darf flach hingelegt um 2 mm (1/16 in) nach beiden Seiten abweichen. An der gefüllten Form darf ein Umfang 5 mm (3/16 in) zu groß sein, nie zu klein; Breite und Tiefe dürfen 5 mm (3/16 in) nach beiden Seiten abweichen.',
