@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { formPictures } from '../../src/cli/form-pictures.ts';
 import { mapDistance } from '../../src/core/advice/index.ts';
 import type { Phrase, Say } from '../../src/core/base/index.ts';
 import { type ExportOptions, exportForm } from '../../src/core/files/index.ts';
@@ -26,7 +25,7 @@ function seenAs(diagonal: number) {
 const WISHES: readonly Partial<ExportOptions>[] = [
   {
     formats: EVERYTHING,
-    papers: ['a4', 'both', 'roll36'],
+    papers: ['both', 'roll36'],
     cutter: { mat: { width: 305, height: 305 }, divides: true },
   },
   { formats: ['booklet'], papers: ['letter'] },
@@ -166,6 +165,5 @@ export async function tellOfFiles(): Promise<unknown> {
     makeForm({ ...project, seams }, { speaker: ENGLISH, targetTriangles: 500 }),
   );
   mapDistance(form.body, form.body, say);
-  formPictures(form, say);
   return [made, layouts, tellOfPieces(say), correctionFromBars({ x: 170.5, y: 199 }), said];
 }
