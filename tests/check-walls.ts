@@ -23,6 +23,7 @@ export const coreRooms = [
   'export',
   'project',
   'form',
+  'gauge',
   'assembly',
   'making',
   'booklet',

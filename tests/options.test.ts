@@ -3,6 +3,7 @@ import path from 'node:path';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import type { OptionTable } from '../src/core/base/index.ts';
+import { GAUGE_OPTIONS } from '../src/core/gauge/index.ts';
 import { INSIDE_OPTIONS } from '../src/core/inside/index.ts';
 import { LAYING_OPTIONS } from '../src/core/laying/index.ts';
 import { ALLOWANCE_LIMITS, PATTERN_OPTIONS } from '../src/core/pattern/index.ts';
@@ -12,6 +13,7 @@ import { parseModule, readModules, type SourceModule } from './read-imports.ts';
 const top = path.resolve(import.meta.dirname, '..');
 const modules = readModules(top, 'src');
 const tables: Readonly<Record<string, OptionTable>> = {
+  'src/core/gauge/gauge-options.ts': GAUGE_OPTIONS,
   'src/core/inside/inside-options.ts': INSIDE_OPTIONS,
   'src/core/laying/laying-options.ts': LAYING_OPTIONS,
   'src/core/pattern/pattern-options.ts': PATTERN_OPTIONS,

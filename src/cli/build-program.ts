@@ -9,8 +9,10 @@ import { compareCommand } from './compare-command.ts';
 import type { Reader } from './create-reader.ts';
 import { demoCommand } from './demo-command.ts';
 import {
+  addBookletOption,
   addCutterOptions,
   addFormatOption,
+  addGaugeOptions,
   addModelOptions,
   addPaperOptions,
   addProjectorOptions,
@@ -104,9 +106,11 @@ function addMake(program: Command, { streams, reader, pipeline, end }: Setting):
   addInsideOption(make, reader);
   addFormatOption(make, reader);
   addPaperOptions(make, reader);
+  addBookletOption(make, reader);
   addProjectorOptions(make, reader);
   addCutterOptions(make, reader);
   addModelOptions(make, reader);
+  addGaugeOptions(make, reader);
 }
 
 function addPrintCorrect(program: Command, { streams, reader, pipeline, end }: Setting): void {

@@ -2,13 +2,14 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
-import type { PrintOptions, ProjectedSquare } from '../core/sheet/index.ts';
+import { PRINT_OPTIONS, type PrintOptions, type ProjectedSquare } from '../core/sheet/index.ts';
 import type { Reader } from './create-reader.ts';
 import {
   matIds,
   paperIds,
+  readChoice,
   readColours,
   readFormats,
   reading,
@@ -26,6 +27,7 @@ export interface PaperOptions {
   readonly butt?: boolean;
   readonly twinsApart?: boolean;
   readonly drawAll?: boolean;
+  readonly booklet?: PrintOptions['booklet'];
   readonly only?: readonly string[];
 }
 
@@ -42,6 +44,8 @@ export interface FormatOptions extends PaperOptions {
   readonly colours?: Readonly<Record<string, string>>;
   readonly modelScale?: number;
   readonly wall?: number;
+  readonly gauges?: readonly string[];
+  readonly gaugeClearance?: number;
 }
 
 /** Written when nothing else is asked for. */
@@ -57,6 +61,17 @@ export function addPaperOptions(command: Command, reader: Reader): void {
     .option('--twins-apart', words.twinsApart)
     .option('--draw-all', words.drawAll)
     .option(`--only <${values.ids}...>`, words.only);
+}
+
+/** How the booklet's pages lie on paper. */
+export function addBookletOption(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  const { choices } = PRINT_OPTIONS.booklet;
+  command.addOption(
+    new Option(`--booklet <${values.size}>`, words.booklet)
+      .choices(choices)
+      .argParser(reading(readChoice(choices), reader)),
+  );
 }
 
 /** Options for the page that is projected. */
@@ -92,6 +107,14 @@ export function addModelOptions(command: Command, reader: Reader): void {
     .option(`--wall <${values.length}>`, words.wall, reading(readMargin, reader));
 }
 
+/** Options for gauges to hold against the filled form. */
+export function addGaugeOptions(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  command
+    .option(`--gauges <${values.ids}>`, words.gauges, (text) => text.split(',').map((id) => id.trim()))
+    .option(`--gauge-clearance <${values.length}>`, words.gaugeClearance, reading(readMargin, reader));
+}
+
 /** The option that names the kinds of files. */
 export function addFormatOption(command: Command, reader: Reader): void {
   const { make: words, values } = reader.words.help;
@@ -107,10 +130,12 @@ export async function exportOptionsOf(
   { say }: Reader,
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
-  const formats = options.formats ?? (options.paper ? [...usualFormats, 'pdf'] : usualFormats);
+  const { gauges, gaugeClearance: clearance } = options;
+  const asked = [...(options.paper ? ['pdf'] : []), ...(options.booklet ? ['booklet'] : [])];
+  const formats = options.formats ?? [...usualFormats, ...asked];
   return {
     say,
-    formats,
+    formats: gauges && !formats.includes('gauges') ? [...formats, 'gauges'] : formats,
     ...saved,
     ...(options.paper ? { papers: options.paper } : {}),
     ...(options.only ? { only: options.only.flatMap((ids) => ids.split(',')) } : {}),
@@ -134,6 +159,10 @@ export async function exportOptionsOf(
       ...(options.modelScale === undefined ? {} : { scale: options.modelScale }),
       ...(options.wall === undefined ? {} : { wall: options.wall }),
     },
+    gauges: {
+      ...(gauges ? { levels: gauges } : {}),
+      ...(clearance === undefined ? {} : { clearance }),
+    },
     date,
     font: { name: 'DejaVuSans', bytes: await readFile(findFont()) },
   };
@@ -141,7 +170,7 @@ export async function exportOptionsOf(
 
 /** How the pieces go to paper: what the project says, over it the options. */
 export function printOptionsOf(
-  { margin, butt, twinsApart, drawAll }: PaperOptions,
+  { margin, butt, twinsApart, drawAll, booklet }: PaperOptions,
   saved: Pick<ExportOptions, 'print'>,
 ): NonNullable<ExportOptions['print']> {
   return {
@@ -150,6 +179,7 @@ export function printOptionsOf(
     ...(butt ? { joint: 'butt' as const } : {}),
     ...(twinsApart ? { twins: 'apart' as const } : {}),
     ...(drawAll ? { plain: 'drawn' as const } : {}),
+    ...(booklet ? { booklet } : {}),
   };
 }
 

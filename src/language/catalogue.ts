@@ -7,6 +7,7 @@ import type { ExportPhrases } from '../core/export/index.ts';
 import type { FilesPhrases } from '../core/files/index.ts';
 import type { FlattenPhrases } from '../core/flatten/index.ts';
 import type { FormPhrases } from '../core/form/index.ts';
+import type { GaugePhrases } from '../core/gauge/index.ts';
 import type { InsidePhrases } from '../core/inside/index.ts';
 import type { LayingPhrases } from '../core/laying/index.ts';
 import type { MakingPhrases } from '../core/making/index.ts';
@@ -34,6 +35,7 @@ export type CorePhrases = AdvicePhrases &
   FilesPhrases &
   FlattenPhrases &
   FormPhrases &
+  GaugePhrases &
   LayingPhrases &
   MakingPhrases &
   MeshPhrases &

@@ -30,10 +30,18 @@ const TOLD_AS_ISSUES = [
 const ON_QUICK = ['sketchLayout', 'sketchShape', 'previewSeams', 'flattenCut', 'scatterBody'];
 const ON_FULL = [
   ...['writeFiles', 'worstZones', 'adviseSeams', 'outlineShape', 'shapeBody', 'pictureDistance'],
-  ...['tryFilling', 'planPrint'],
+  ...['tryFilling', 'planPrint', 'drawSteps'],
 ];
 /** Lettered in the page's language: pieces, files, pictures. */
-const WORDED = ['makeForm', 'writeFiles', 'planPrint', 'flattenCut', 'worstZones', 'pictureDistance'];
+const WORDED = [
+  'makeForm',
+  'writeFiles',
+  'planPrint',
+  'flattenCut',
+  'worstZones',
+  'pictureDistance',
+  'drawSteps',
+];
 const STOPPABLE = ['makeForm', 'adviseSeams'];
 
 type Asked = (...args: unknown[]) => Promise<unknown>;

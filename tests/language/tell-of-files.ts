@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { formPictures } from '../../src/cli/form-pictures.ts';
 import { mapDistance } from '../../src/core/advice/index.ts';
 import type { Phrase, Say } from '../../src/core/base/index.ts';
 import { type ExportOptions, exportForm } from '../../src/core/files/index.ts';
+import { gaugedForm, howToHoldGauges, makeGauges } from '../../src/core/gauge/index.ts';
 import { arrangePieces, draftPiece, type PatternOptions } from '../../src/core/pattern/index.ts';
 import { makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
@@ -15,7 +15,7 @@ const FONT = {
   name: 'DejaVuSans',
   bytes: readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
 };
-const EVERYTHING = ['svg', 'pdf', 'labels', 'lay', 'projector', 'cutter', 'csv', 'json'];
+const EVERYTHING = ['svg', 'pdf', 'labels', 'lay', 'projector', 'gauges', 'cutter', 'csv', 'json'];
 
 /** A square as it is projected, mm, but for its diagonal. */
 function seenAs(diagonal: number) {
@@ -26,10 +26,10 @@ function seenAs(diagonal: number) {
 const WISHES: readonly Partial<ExportOptions>[] = [
   {
     formats: EVERYTHING,
-    papers: ['a4', 'both', 'roll36'],
+    papers: ['both', 'roll36'],
     cutter: { mat: { width: 305, height: 305 }, divides: true },
   },
-  { formats: ['booklet'], papers: ['letter'] },
+  { formats: ['booklet'], papers: ['letter'], print: { booklet: 'folded' } },
   { formats: ['cutter'], cutter: { mat: { width: 305, height: 305 } } },
   { formats: ['pdf'], papers: ['a4'], print: { joint: 'butt', correction: { x: 1.0123, y: 0.9931 } } },
   { formats: ['docx'], only: ['nobody'] },
@@ -45,6 +45,8 @@ const WISHES: readonly Partial<ExportOptions>[] = [
   { formats: ['labels'], papers: ['a4'], print: { margin: 82.5 } },
   { formats: ['cutter'], cutter: { kerf: 7.5, mat: { width: 120, height: 305 } } },
   { formats: ['cutter'], cutter: { strokeText: true } },
+  { formats: ['gauges'], gauges: { levels: ['waist', 'knee'], clearance: 12.5, strip: 20.5 } },
+  { formats: ['gauges'], gauges: { levels: ['waist'], clearance: 0 } },
 ];
 
 /** Outlines that can be no piece, or leave little room. mm. */
@@ -165,7 +167,10 @@ export async function tellOfFiles(): Promise<unknown> {
   const layouts = [{ layout: 'spiral' }, { lines: [...lines, ...lines] }].map((seams) =>
     makeForm({ ...project, seams }, { speaker: ENGLISH, targetTriangles: 500 }),
   );
+  const { shell, closedMesh } = form;
+  const gauged = gaugedForm(shell, closedMesh);
+  const aloft = { ...gauged, levels: gauged.levels.map((level) => ({ ...level, z: 5000 })) };
+  made.push(makeGauges(aloft), howToHoldGauges());
   mapDistance(form.body, form.body, say);
-  formPictures(form, say);
   return [made, layouts, tellOfPieces(say), correctionFromBars({ x: 170.5, y: 199 }), said];
 }

@@ -1,4 +1,5 @@
 import type { Phrase } from '../../core/base/index.ts';
+import type { GaugeOptions } from '../../core/gauge/index.ts';
 import type { LayProgress } from '../../core/laying/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import type { LastStage, StageId } from '../../core/pipeline/index.ts';
@@ -38,11 +39,19 @@ export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => voi
 /** Told of every better plan, and now and then in between; answers whether the search is to go on. */
 export type OnLaid = (progress: LayProgress) => boolean | Promise<boolean>;
 
+/** Told how much of a long file is drawn, 0..1; answers whether to go on. */
+export type OnDrawn = (share: number) => boolean | Promise<boolean>;
+
+/** Told of every picture, an SVG file, with its step's id; answers the step whose picture is wanted next, null: no more. */
+export type OnStepDrawn = (stepId: string, picture: string) => string | null | Promise<string | null>;
+
 /** Formats as the pipeline names them. */
 export interface FileOptions {
   readonly formats: readonly string[];
   /** Of the trial shell instead of the form. */
   readonly isTrialShell?: boolean;
+  /** Which gauges, and how they are cut. */
+  readonly gauges?: GaugeOptions;
   /** Ids of the pieces wanted; absent = all. */
   readonly pieces?: readonly string[];
 }

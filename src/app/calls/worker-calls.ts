@@ -15,8 +15,10 @@ import type {
   FlatCut,
   LayoutLines,
   MakeWish,
+  OnDrawn,
   OnLaid,
   OnProgress,
+  OnStepDrawn,
   PrintWish,
   SeamAdvice,
 } from './answers.ts';
@@ -37,15 +39,33 @@ export const workerCalls = {
     { worker: 'either', onDefect: tellDefect, isWorded: true, whenStopped: 'isDropped' },
   ),
 
-  /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
+  /**
+   * The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it.
+   * Told of a long one while it is drawn, the page says whether it is to go on; what is stopped fails without an issue.
+   */
   writeFiles: describeCall(
-    signature<(project: Project, options: FileOptions) => Result<readonly FormFile[]>>(),
+    signature<(project: Project, options: FileOptions, onDrawn: OnDrawn) => Result<readonly FormFile[]>>(),
     {
       worker: 'full',
       onDefect: tellDefect,
       isWorded: true,
       needsFilled: true,
       keepsWorker: true,
+      isOfPresentProject: true,
+    },
+  ),
+
+  /**
+   * Pictures of steps of the order of work, one after the other as the page asks for them, the first one first; other calls have their
+   * turn in between. Answers how many were drawn; null when there is no form to draw.
+   */
+  drawSteps: describeCall(
+    signature<(project: Project, first: string, onDrawn: OnStepDrawn) => number | null>(),
+    {
+      worker: 'full',
+      onDefect: none,
+      isWorded: true,
+      needsFilled: true,
       isOfPresentProject: true,
     },
   ),

@@ -13,6 +13,7 @@ import { type Comparing, compareBodies } from './compare-bodies.ts';
 import { type Demo, demos } from './demos.ts';
 import { type Downloads, downloadFiles } from './download-files.ts';
 import { handOverProgram, type ProgramItself } from './hand-over-program.ts';
+import { type ScreenKeeping, screenKeeping } from './keep-screen-on.ts';
 import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
@@ -39,6 +40,7 @@ export interface Services
     ProblemReports,
     ProgramItself,
     Speaking,
+    ScreenKeeping,
     WorkSteering {
   readonly demos: readonly Demo[];
   readonly bodies: BodyService;
@@ -83,6 +85,7 @@ export function createServices({
     ...reportProblems(store, canDrawInSpace),
     ...handOverProgram(),
     ...speakLanguages(store, actions),
+    ...screenKeeping(),
     ...steerWork(store, actions, worker),
     worker: askOfProject(worker, () => store.getState().project),
   };

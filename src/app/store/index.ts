@@ -17,6 +17,7 @@ export {
 } from './filled-view.ts';
 export { AS_FORETOLD, filledOrTried, trialIn, trialOf, triedIn } from './filling-trial.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
+export { keepBench, readKeptBench } from './keep-bench.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
 export { keepClothPhoto } from './keep-cloth-photo.ts';
 export { keepLanguage, readKeptLanguage } from './keep-language.ts';
@@ -73,6 +74,7 @@ export {
   isSameForm,
   issuesOf,
   issuesOfMeasure,
+  placeAtBench,
   reaches,
   tapesOfMeasure,
 } from './selectors.ts';

@@ -90,3 +90,13 @@ export function isSameForm(a: Project, b: Project): boolean {
     (key) => mine[key] === other[key],
   );
 }
+
+/** Number of the step to work at: the one last looked at for this body, else the first that is not done. */
+export function placeAtBench({ bench, bodyId, form, project }: AppState): number {
+  const steps = form?.making?.steps ?? [];
+  const done = project?.making?.done ?? [];
+  const last = bench?.bodyId === bodyId ? steps.findIndex(({ id }) => id === bench.stepId) : -1;
+  if (last >= 0) return last;
+  const next = steps.findIndex(({ id, isOptional }) => !isOptional && !done.includes(id));
+  return Math.max(0, next);
+}

@@ -27,6 +27,13 @@ export interface Highlight {
 export type Theme = 'system' | 'light' | 'dark';
 export type ViewName = 'front' | 'side' | 'back' | 'threeQuarter';
 
+/** Where a maker works at the bench: the step last looked at of a body's order of work, and whether it fills the page. */
+export interface Bench {
+  readonly bodyId: string;
+  readonly stepId: string;
+  readonly isOpen: boolean;
+}
+
 /** What the person typed into a field while it cannot be used. */
 export interface Draft {
   readonly text: string;
@@ -206,6 +213,8 @@ export interface AppState {
   readonly shapePictures: ShapePictures | null;
   readonly uncertainty: ShownUncertainty | null;
 
+  /** Null before anything was made in this browser. */
+  readonly bench: Bench | null;
   readonly stage: Stage;
   readonly highlight: Highlight | null;
   readonly drafts: Readonly<Record<string, Draft>>;

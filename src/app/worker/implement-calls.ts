@@ -12,6 +12,7 @@ import {
 import type { Project } from '../../core/project/index.ts';
 import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
+import { drawSteps } from './draw-steps.ts';
 import { findSpeaker } from './find-speaker.ts';
 import { flattenCut } from './flatten-cut.ts';
 import { layWhileWanted } from './lay-while-wanted.ts';
@@ -78,14 +79,19 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     makeForm: (project, wish, onProgress, voice, stopFlag) =>
       make(project, wish, voice, stopFlag, onProgress),
 
-    async writeFiles(project, options, voice) {
+    async writeFiles(project, options, onDrawn, voice) {
       const write = (form: Form, say: Say) =>
-        writeFiles(form, project, options, { date: today(), say, readFont });
+        writeFiles(form, project, options, { date: today(), say, readFont, onDrawn });
       if (!options.isTrialShell) return ofFilled(project, voice, write);
       // Not by the pipeline, which would forget the form it holds.
       const speaker = await findSpeaker(voice);
       const trial = makeTrialShell(project, { speaker, date: today() });
       return trial.ok ? write(trial.value.form, speaker.say) : trial;
+    },
+
+    async drawSteps(project, first, onDrawn, voice) {
+      const made = await make(project, FILLED, voice, null);
+      return made.ok ? drawSteps(made.value, first, (await findSpeaker(voice)).say, onDrawn) : null;
     },
 
     planPrint: (project, wish, voice) =>

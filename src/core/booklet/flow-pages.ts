@@ -191,6 +191,14 @@ function writeRows(
   flow.y += below;
 }
 
+/** A sentence in rows no longer than the room, mm, but for a word that is. */
+export function breakWords(sentence: string, size: number, room: number): string[] {
+  const rest = wordsOf(sentence);
+  const rows: string[] = [];
+  while (rest.length > 0) rows.push(takeRow(rest, size, room));
+  return rows;
+}
+
 /** Words of a sentence; a number stays with its fraction and its unit. */
 function wordsOf(sentence: string): string[] {
   return sentence.split(/(?<!\d) | (?!\d+\/\d|(?:mm|cm|in|kg|g|lb|oz|yd)\b)/);
@@ -207,9 +215,6 @@ function takeRow(rest: string[], size: number, room: number): string {
 function heightOf(words: string, style: ParagraphStyle, width: number): number {
   const { size, indent = 0, hasBox = false, hasLine = false, below = 0 } = style;
   const room = width - indent - (hasBox ? BOX + BEHIND_BOX : 0) - (hasLine ? LINE + BEFORE_LINE : 0);
-  const rest = wordsOf(words);
-  let rows = 0;
-  for (; rest.length > 0; rows++) takeRow(rest, size, room);
-  return rows * LEADING * size + below;
+  return breakWords(words, size, room).length * LEADING * size + below;
 }
 //X

@@ -7,6 +7,7 @@ import { phrase } from './phrases.ts';
 import { piecesWanted } from './pieces-wanted.ts';
 import { seamRows, tapeRows } from './table-rows.ts';
 import { writeBookletFiles } from './write-booklet.ts';
+import { writeGaugeFiles } from './write-gauges.ts';
 import { writeLayFiles } from './write-lay.ts';
 import { writeGlbFiles, writeObjFiles, writeStlFiles } from './write-models.ts';
 import { writeCutterFiles, writeDxfFiles, writeSvgFiles } from './write-outlines.ts';
@@ -21,6 +22,7 @@ const WRITERS = {
   lay: writeLayFiles,
   booklet: writeBookletFiles,
   projector: writeProjectorFiles,
+  gauges: writeGaugeFiles,
   cutter: writeCutterFiles,
   dxf: writeDxfFiles,
   glb: writeGlbFiles,
@@ -52,8 +54,11 @@ export async function exportForm(form: Form, options: ExportOptions): Promise<Re
   const warnings: Issue[] = [];
   for (const format of wanted) {
     const made = await WRITERS[format](form, pieces, options);
-    if (!made.ok) issues.push(...made.issues);
-    else {
+    if (!made.ok) {
+      // Stopped by whoever asked.
+      if (made.issues.length === 0) return made;
+      issues.push(...made.issues);
+    } else {
       files.push(...made.value);
       warnings.push(...made.issues);
     }

@@ -1,6 +1,7 @@
 import type { CuttingOptions } from '../assembly/index.ts';
 import type { Result, Say } from '../base/index.ts';
 import type { Form } from '../form/index.ts';
+import type { GaugeOptions } from '../gauge/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { FormFile } from './files-of-form.ts';
 
@@ -16,6 +17,10 @@ export interface ExportOptions extends CuttingOptions {
   /** Ids of the pieces wanted, default all. */
   readonly only?: readonly string[];
   readonly date?: string;
+  /** Told now and then how much of a long file is done, 0..1; answers whether to go on. What is stopped fails without an issue. */
+  readonly goesOn?: (share: number) => boolean | Promise<boolean>;
+  /** Which gauges, and how they are cut; all there are. */
+  readonly gauges?: GaugeOptions;
   /** Letters of the PDF; passed in because the core reads no files. */
   readonly font: { readonly name: string; readonly bytes: Uint8Array };
 }

@@ -15,5 +15,6 @@ export { type MergedMesh, mergeMeshes } from './merge-meshes.ts';
 export type { Mesh } from './mesh.ts';
 export type { MeshPhrases } from './phrases.ts';
 export { pictureCurve, pictureLine, pictureMesh, type View } from './picture.ts';
+export { type Slice, sliceMesh } from './slice-mesh.ts';
 export { type ShortestPath, traceShortestPath } from './trace-shortest-path.ts';
 export { type MeshExpectations, validateMesh } from './validate-mesh.ts';

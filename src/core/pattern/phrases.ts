@@ -3,7 +3,10 @@ import type { Piece, Twins } from './types.ts';
 import type { AllowanceKind } from './usual-allowances.ts';
 
 /** What pieces of a form are cut from. */
-export const MATERIALS = ['shell', 'webs', 'arms', 'covers', 'card', 'foam', 'test-tube', 'trial'] as const;
+export const MATERIALS = [
+  ...(['shell', 'webs', 'arms', 'covers', 'card', 'foam'] as const),
+  ...(['test-tube', 'trial', 'gauge'] as const),
+] as const;
 export type Material = (typeof MATERIALS)[number];
 
 /** What an edge that is no seam can be called by, as its id. */

@@ -90,7 +90,7 @@ export function layOutForCutter(pieces: readonly Piece[], options: CutterOptions
   );
 }
 
-const BOARDS = ['card', 'foam'];
+const BOARDS = ['card', 'foam', 'gauge'];
 const isBoard = ({ material }: Piece): boolean => BOARDS.includes(material);
 /** A strip glued over where a board was parted reaches so far to both sides, mm (common practice, no source). */
 const LAP = 40;

@@ -8,6 +8,7 @@ import { draft } from './core/draft.ts';
 import { exported } from './core/export.ts';
 import { files } from './core/files.ts';
 import { flatten } from './core/flatten.ts';
+import { gauge } from './core/gauge.ts';
 import { inside } from './core/inside.ts';
 import { laying } from './core/laying.ts';
 import { making } from './core/making.ts';
@@ -41,6 +42,7 @@ export const catalogue: Catalogue = {
     ...exported,
     ...files,
     ...flatten,
+    ...gauge,
     ...laying,
     ...making,
     ...mesh,

@@ -5,11 +5,13 @@ import type { FillingContext } from '../../../core/simulate/index.ts';
 import { isFormBehind } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
+import { GaugeGuide } from '../parts/gauge-guide.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
 import { CheckingEntryFields } from './checking-entry.tsx';
 import { CheckingHistory } from './checking-history.tsx';
+import { today } from './today.ts';
 import { TrialPins } from './trial-pins.tsx';
 
 const NONE: readonly CheckingEntry[] = [];
@@ -28,9 +30,22 @@ export function CheckingStage() {
       </header>
       <FillingAwaited />
       {stuffing ? <CheckingLog stuffing={stuffing} /> : <p className="quiet">{words.checking.working}</p>}
+      <Gauges />
       <TrialPins />
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
+  );
+}
+
+/** For what a tape cannot tell. */
+function Gauges() {
+  const words = useWords().checking.gauges;
+  return (
+    <details className="printer">
+      <summary>{words.title}</summary>
+      <p className="quiet">{words.about}</p>
+      <GaugeGuide />
+    </details>
   );
 }
 
@@ -77,10 +92,4 @@ function CheckingLog({ stuffing }: { readonly stuffing: FillingContext }) {
       )}
     </>
   );
-}
-
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => `${n}`.padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

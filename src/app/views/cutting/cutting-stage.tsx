@@ -7,6 +7,7 @@ import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
 import { AllowanceChoices } from './allowance-choices.tsx';
+import { GaugeChoices } from './gauge-choices.tsx';
 import { MachineChoices } from './machine-choices.tsx';
 import { PrintChoices } from './print-choices.tsx';
 import { PrintPages } from './print-pages.tsx';
@@ -36,6 +37,7 @@ export function CuttingStage() {
           <TubeSkipped />
           <PrintFiles leftOut={leftOut} />
           <TrialShellFiles />
+          <GaugeChoices form={form} />
           <MachineFiles leftOut={leftOut} />
           <PieceList leftOut={leftOut} onChange={setLeftOut} />
         </>
