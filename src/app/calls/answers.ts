@@ -64,8 +64,16 @@ export interface PrintWish {
   readonly change?: Partial<Project['cutting']>;
 }
 
-/** Polylines n × 3 mm by layout id. */
-export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
+/** The seams of a layout: polylines n × 3 mm. */
+export type LayoutLines = readonly Float64Array[];
+
+/** Outlines of the body under each choice of one question of shape: closed, n × 2 mm, y down. */
+export interface ChoiceOutlines {
+  /** As the body is now. */
+  readonly now: Float64Array;
+  /** By id of the choice; those that cannot be are left out. */
+  readonly choices: Readonly<Record<string, Float64Array>>;
+}
 
 /** How far a second body lies from a first one, mm; `picture` is an SVG file of the first from three sides. */
 export interface DistancePicture {

@@ -1,4 +1,5 @@
 export type {
+  ChoiceOutlines,
   CutWish,
   DistancePicture,
   FileOptions,

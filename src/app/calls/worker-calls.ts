@@ -79,11 +79,17 @@ export const workerCalls = {
     isOfPresentProject: true,
   }),
 
-  /** Where the seams of every layout run on the project's body; roughly, for pictures. */
-  sketchLayouts: describeCall(signature<(project: Project) => LayoutLines>(), {
+  /** Where the seams of a layout run on the project's body; roughly, for a picture; null when it does not fit the body. */
+  sketchLayout: describeCall(signature<(project: Project, layoutId: string) => LayoutLines | null>(), {
     worker: 'quick',
-    onDefect: () => ({}),
+    onDefect: none,
   }),
+
+  /** As `outlineShape`, from rough bodies: sooner, and some millimetres off. */
+  sketchShape: describeCall(
+    signature<(project: Project, category: string, choice: string | null) => Float64Array | null>(),
+    { worker: 'quick', onDefect: none },
+  ),
 
   /** The seams alone, coarse and quick, with one point of a line being dragged: a drag asks far more often than it gets. */
   previewSeams: describeCall(

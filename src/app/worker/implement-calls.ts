@@ -21,7 +21,8 @@ import { outlineShape } from './outline-shape.ts';
 import { planPrint } from './plan-print.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
-import { sketchLayouts } from './sketch-layouts.ts';
+import { sketchLayout } from './sketch-layout.ts';
+import { createShapeSketcher } from './sketch-shape.ts';
 import { tellUncertainty } from './tell-uncertainty.ts';
 import { writeFiles } from './write-files.ts';
 
@@ -63,6 +64,7 @@ function createMaker(pipeline: Pipeline, runElsewhere: RunJobs | null): Make {
 export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
   const pipeline = createPipeline();
   const make = createMaker(pipeline, runElsewhere);
+  const sketchShape = createShapeSketcher();
   /** What is made of the form that files are written of. */
   const ofFilled = async <T>(
     project: Project,
@@ -95,9 +97,14 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     planPrint: (project, wish, voice) =>
       ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),
 
-    sketchLayouts(project) {
+    sketchLayout(project, layoutId) {
       const body = pipeline.fitBody(project);
-      return body.ok ? sketchLayouts(body.value) : {};
+      return body.ok ? sketchLayout(body.value, layoutId) : null;
+    },
+
+    sketchShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
     },
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),
