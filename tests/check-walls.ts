@@ -29,6 +29,7 @@ export const coreRooms = [
   'booklet',
   'files',
   'advice',
+  'refit',
   'pipeline',
 ] as const;
 

@@ -1,0 +1,17 @@
+import type { OptionsOf, OptionTable } from '../base/index.ts';
+
+/** What a form is changed with. */
+export const REFIT_OPTIONS = {
+  /** Of one layer of wadding as it lies under the cover, not as it comes off the roll. Read in `lay-pads`. */
+  wadding: { unit: 'mm', min: 3, max: 30, usual: 8 },
+} as const satisfies OptionTable;
+
+export type RefitOptions = OptionsOf<typeof REFIT_OPTIONS>;
+
+/**
+ * Beyond these a form is better made anew; ours, by common practice of dress stands, no source. mm, but for layers.
+ *
+ * `least`: what filling, cover and tape leave open anyway. `layers`: more slide over each other. `takenIn`: on each ply of a seam; webs
+ * and notches beside it no longer meet. `sunken`: what may stay too full where nothing can be taken away.
+ */
+export const REFIT_LIMITS = { least: 3, layers: 4, takenIn: 8, sunken: 8 } as const;
