@@ -24,8 +24,8 @@ export { pieceInputsFromShell } from './piece-input.ts';
 export { prefixIssues } from './prefix-issues.ts';
 export { type CuttingOptions, readCutting } from './read-cutting.ts';
 export { recutPanels } from './recut-panels.ts';
-export { shrinkGirths } from './shrink-girths.ts';
 export { seamsAcross } from './seams-across.ts';
+export { shrinkGirths } from './shrink-girths.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
 export {
   checkOpening,

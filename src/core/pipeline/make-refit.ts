@@ -1,4 +1,10 @@
-import { type CutPieces, draftBare, seamsAcross, surfaceOfProject, trialProjectOf } from '../assembly/index.ts';
+import {
+  type CutPieces,
+  draftBare,
+  seamsAcross,
+  surfaceOfProject,
+  trialProjectOf,
+} from '../assembly/index.ts';
 import { failure, type Issue, type Result, success, withUsual } from '../base/index.ts';
 import type { Form } from '../form/index.ts';
 import type { Project } from '../project/index.ts';

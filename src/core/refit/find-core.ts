@@ -3,6 +3,7 @@ import { type Body, type BodyInput, fitBody, surfaceOfBody } from '../body/index
 import { isInsidePolygon } from '../math/index.ts';
 import { frameAt, gapBetween } from './gap-between.ts';
 import { phrase } from './phrases.ts';
+import { moveToFront, standOver } from './stand-over.ts';
 
 /** One of those whom the core serves. */
 export interface CoreBody {
@@ -17,6 +18,8 @@ export interface Core {
   readonly body: Body;
   /** How far it sticks out of one of the bodies at most, mm; 0 where it lies inside all. */
   readonly sticksOut: number;
+  /** How far to the front each body stands round it, mm. */
+  readonly toFront: readonly number[];
   readonly rounds: number;
 }
 
@@ -56,7 +59,8 @@ const TAKEN: Readonly<Record<string, 'least' | 'most'>> = {
 };
 
 /**
- * The largest form found by measures that lies inside all bodies, waists at one height: it begins with the least of every measure, and
+ * The largest form found by measures that lies inside all bodies, their waists at one height and each moved to
+ * front or back as it holds the core best: it begins with the least of every measure, and
  * what sticks out of a body is taken away at its level until nothing does. A body as the pipeline makes any. Fails with fewer
  * than two bodies, and where the bodies differ so much that none is found inside them, with the worst place. A fit a round.
  */
@@ -75,7 +79,8 @@ export function findCore(bodies: readonly CoreBody[]): Result<Core> {
     const found = findSticking(fitted.value, bodies);
     if (!best || found.worst.by < best.sticksOut) {
       const sticksOut = Math.max(0, found.worst.by);
-      best = { input, body: fitted.value, sticksOut, rounds: round, worst: found.worst };
+      const { worst, toFront } = found;
+      best = { input, body: fitted.value, sticksOut, toFront, rounds: round, worst };
     }
     if (found.worst.by <= ENOUGH) break;
     input = takeAway(input, found);
@@ -107,9 +112,7 @@ function readMeasure(body: Body, id: string): number[] {
   const [, level, size] = /^(.*)(Girth|Width|Depth)$/.exec(id) ?? [];
   const section = level && (body.sections as Readonly<Record<string, Body['sections']['hip']>>)[level];
   if (section) return [section[size.toLowerCase() as 'girth' | 'width' | 'depth']];
-  return body.tapes
-    .filter((tape) => tape.id === id || tape.id.startsWith(`${id}.`))
-    .map(({ got }) => got);
+  return body.tapes.filter((tape) => tape.id === id || tape.id.startsWith(`${id}.`)).map(({ got }) => got);
 }
 
 interface Worst {
@@ -118,10 +121,13 @@ interface Worst {
   readonly z: number;
 }
 
-/** How far the core sticks out, mm: at each level to the sides, front and back; over the shoulders; at the neck. */
+/** Where the bodies stand, and how far the core sticks out, mm: at each level to the sides, front and back; over the shoulders; at the neck. */
 interface Sticking {
   readonly worst: Worst;
-  readonly levels: Readonly<Record<string, { readonly side: number; readonly front: number; readonly back: number }>>;
+  readonly toFront: readonly number[];
+  readonly levels: Readonly<
+    Record<string, { readonly side: number; readonly front: number; readonly back: number }>
+  >;
   readonly shoulders: number;
   readonly neck: number;
 }
@@ -129,11 +135,17 @@ interface Sticking {
 function findSticking(core: Body, bodies: readonly CoreBody[]): Sticking {
   const surface = surfaceOfBody(core);
   const chart = pointsOf(core);
-  const frames = Array.from({ length: chart.length / 2 }, (_, i) => frameAt(surface, chart[2 * i], chart[2 * i + 1]));
+  const frames = Array.from({ length: chart.length / 2 }, (_, i) =>
+    frameAt(surface, chart[2 * i], chart[2 * i + 1]),
+  );
   const out = new Float64Array(frames.length);
   let worst: Worst = { by: 0, name: '', z: 0 };
+  const toFront: number[] = [];
   for (const { name, body } of bodies) {
-    const other = surfaceOfBody(body);
+    const own = surfaceOfBody(body);
+    const dy = standOver(surface, own);
+    toFront.push(dy);
+    const other = moveToFront(own, dy);
     const ends = [other.vRange[0], other.vRange[1]].map((v) => heightsAt(other, v));
     const gaps = gapBetween(surface, other, chart);
     for (const [i, { point }] of frames.entries()) {
@@ -142,7 +154,7 @@ function findSticking(core: Body, bodies: readonly CoreBody[]): Sticking {
       if (-gaps[i] > worst.by) worst = { by: -gaps[i], name, z: point[2] };
     }
   }
-  return { worst, ...byZone(core, chart, frames, out) };
+  return { worst, toFront, ...byZone(core, chart, frames, out) };
 }
 
 function byZone(
@@ -150,7 +162,7 @@ function byZone(
   chart: Float64Array,
   frames: readonly ReturnType<typeof frameAt>[],
   out: Float64Array,
-): Omit<Sticking, 'worst'> {
+): Omit<Sticking, 'worst' | 'toFront'> {
   const levels = Object.fromEntries(core.levels.map(({ id }) => [id, { side: 0, front: 0, back: 0 }]));
   const highest = core.levels[core.levels.length - 1].v + ROW_STEP;
   const neckV = Math.min(core.landmarks.neckFront.v, core.landmarks.neckBack.v);
