@@ -7,7 +7,6 @@ import { GAUGE_OPTIONS } from '../src/core/gauge/index.ts';
 import { INSIDE_OPTIONS } from '../src/core/inside/index.ts';
 import { LAYING_OPTIONS } from '../src/core/laying/index.ts';
 import { ALLOWANCE_LIMITS, PATTERN_OPTIONS } from '../src/core/pattern/index.ts';
-import { REFIT_OPTIONS } from '../src/core/refit/index.ts';
 import { CUTTER_OPTIONS, PRINT_OPTIONS } from '../src/core/sheet/index.ts';
 import { parseModule, readModules, type SourceModule } from './read-imports.ts';
 
@@ -18,7 +17,6 @@ const tables: Readonly<Record<string, OptionTable>> = {
   'src/core/inside/inside-options.ts': INSIDE_OPTIONS,
   'src/core/laying/laying-options.ts': LAYING_OPTIONS,
   'src/core/pattern/pattern-options.ts': PATTERN_OPTIONS,
-  'src/core/refit/refit-options.ts': REFIT_OPTIONS,
   'src/core/sheet/sheet-options.ts': { ...PRINT_OPTIONS, ...CUTTER_OPTIONS },
 };
 const keys = Object.values(tables).flatMap((table) => Object.keys(table));

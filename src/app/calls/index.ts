@@ -9,6 +9,7 @@ export type {
   OnProgress,
   PrintWish,
   Quality,
+  RefitAnswer,
   SeamAdvice,
   Voice,
   Work,

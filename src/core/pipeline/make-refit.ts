@@ -5,8 +5,9 @@ import {
   surfaceOfProject,
   trialProjectOf,
 } from '../assembly/index.ts';
-import { failure, type Issue, type Result, success, withUsual } from '../base/index.ts';
+import { failure, type Issue, type Result, success } from '../base/index.ts';
 import type { Form } from '../form/index.ts';
+import { WADDING } from '../pattern/index.ts';
 import type { Project } from '../project/index.ts';
 import {
   isBetterAnew,
@@ -14,7 +15,6 @@ import {
   layPads,
   moveToFront,
   type Pad,
-  REFIT_OPTIONS,
   type RefitOptions,
   type RefitZone,
   refitPhrase,
@@ -59,7 +59,7 @@ export function makeRefit(
   const laid = layPads({ surface, form: old, levels: old.levels }, moveToFront(own, toFront), refitOptions);
   if (!laid.ok) return laid;
   const { pads, grids } = laid.value;
-  const { wadding } = withUsual(REFIT_OPTIONS, refitOptions);
+  const { wadding = WADDING.usual } = refitOptions;
   const zones = judgeRefit(old, body, grids, seamsAcross(stands.value), wadding);
   const found = { zones, toFront, pads };
   if (isBetterAnew(zones)) return success({ ...found, form: null }, zones.flatMap(issuesOfZone));

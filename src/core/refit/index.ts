@@ -10,6 +10,6 @@ export {
 export { type LaidPads, layPads, type Pad, type PaddedForm } from './lay-pads.ts';
 export { offsetSurface } from './offset-surface.ts';
 export { phrase as refitPhrase, type RefitPhrases } from './phrases.ts';
-export { REFIT_LIMITS, REFIT_OPTIONS, type RefitOptions } from './refit-options.ts';
+export { REFIT_LIMITS, type RefitOptions } from './refit-options.ts';
 export { moveToFront, standOver } from './stand-over.ts';
 export { tellStep } from './tell-step.ts';

@@ -1,14 +1,14 @@
 import { flattenRegion } from '../advice/index.ts';
-import { failure, type Issue, type Phrase, type Result, success, withUsual } from '../base/index.ts';
+import { failure, type Issue, type Phrase, type Result, success } from '../base/index.ts';
 import { isInsidePolygon, measurePolygonArea } from '../math/index.ts';
 import { type ChartSurface, sliceMesh } from '../mesh/index.ts';
-import type { NamedLine, PieceInput } from '../pattern/index.ts';
+import { type NamedLine, type PieceInput, WADDING } from '../pattern/index.ts';
 import type { SeamForm } from '../seams/index.ts';
 import { contourLoops } from './contour-loops.ts';
 import { type GapGrid, gapGrid, HALVES, type Half } from './gap-grid.ts';
 import { offsetSurface } from './offset-surface.ts';
 import { phrase } from './phrases.ts';
-import { REFIT_LIMITS, REFIT_OPTIONS, type RefitOptions } from './refit-options.ts';
+import { REFIT_LIMITS, type RefitOptions } from './refit-options.ts';
 
 /** A smaller piece of wadding is not worth laying, mm². */
 const SMALLEST = 2500;
@@ -61,8 +61,8 @@ export function layPads(
   target: ChartSurface,
   options: RefitOptions = {},
 ): Result<LaidPads> {
-  const { wadding } = withUsual(REFIT_OPTIONS, options);
-  const { min, max } = REFIT_OPTIONS.wadding;
+  const { wadding = WADDING.usual } = options;
+  const { min, max } = WADDING;
   if (!(wadding >= min && wadding <= max)) return failure([waddingOutOfRange(wadding)]);
   const grids = HALVES.map((half) => gapGrid(surface, target, form, half));
   const pads: Pad[] = [];
@@ -177,7 +177,7 @@ function pick(points: Float64Array, indices: Uint32Array): Float64Array {
 }
 
 function waddingOutOfRange(wadding: number): Issue {
-  const { min: least, max: most } = REFIT_OPTIONS.wadding;
+  const { min: least, max: most } = WADDING;
   const message = phrase('refit.wadding-out-of-range', { wadding, least, most });
   return {
     ...{ code: 'wadding-out-of-range', path: 'wadding', message, severity: 'error' },

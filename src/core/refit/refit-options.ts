@@ -1,12 +1,8 @@
-import type { OptionsOf, OptionTable } from '../base/index.ts';
-
 /** What a form is changed with. */
-export const REFIT_OPTIONS = {
-  /** Of one layer of wadding as it lies under the cover, not as it comes off the roll. Read in `lay-pads`. */
-  wadding: { unit: 'mm', min: 3, max: 30, usual: 8 },
-} as const satisfies OptionTable;
-
-export type RefitOptions = OptionsOf<typeof REFIT_OPTIONS>;
+export interface RefitOptions {
+  /** mm of one layer, within `WADDING`, which says the usual. */
+  readonly wadding?: number;
+}
 
 /**
  * Beyond these a form is better made anew; ours, by common practice of dress stands, no source. mm, but for layers.

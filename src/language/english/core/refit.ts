@@ -23,7 +23,7 @@ export const refit: Entries<RefitPhrases> = {
   'refit.anew': ({ why, measured, limit }, { small }) =>
     `better made anew: ${reasons[why]} ${small(measured)}, at most ${small(limit)} can be done`,
   'refit.nothing': 'serves as it is',
-  'refit.above': 'shoulders',
+  'refit.above': 'Shoulders',
   'refit.verdict': ({ isAnew }) =>
     isAnew
       ? 'Make a new form: somewhere the body has changed by more than pads and seams can follow.'
