@@ -168,7 +168,7 @@ export async function tellOfFiles(): Promise<unknown> {
     makeForm({ ...project, seams }, { speaker: ENGLISH, targetTriangles: 500 }),
   );
   const { shell, closedMesh } = form;
-  const gauged = gaugedForm(shell, closedMesh);
+  const gauged = gaugedForm(shell, closedMesh, 0);
   const aloft = { ...gauged, levels: gauged.levels.map((level) => ({ ...level, z: 5000 })) };
   made.push(makeGauges(aloft), howToHoldGauges());
   mapDistance(form.body, form.body, say);

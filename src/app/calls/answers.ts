@@ -1,4 +1,5 @@
 import type { Phrase } from '../../core/base/index.ts';
+import type { FormFile } from '../../core/files/index.ts';
 import type { GaugeOptions } from '../../core/gauge/index.ts';
 import type { LayProgress } from '../../core/laying/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
@@ -108,4 +109,22 @@ export interface SeamAdvice {
   readonly step: Phrase;
   /** The same with the figures before and after. */
   readonly message: Phrase;
+}
+
+/** What makes a form that stands serve another body, in words; and pads and cover as one archive, null where it is better made anew. */
+export interface RefitAnswer {
+  readonly zones: readonly {
+    readonly id: string;
+    readonly name: Phrase;
+    readonly steps: readonly Phrase[];
+  }[];
+  readonly verdict: Phrase;
+  /** mm. */
+  readonly toFront: number;
+  readonly pads: readonly {
+    readonly number: number;
+    readonly name: Phrase;
+    readonly notes: readonly Phrase[];
+  }[];
+  readonly archive: FormFile | null;
 }

@@ -12,6 +12,7 @@ export type {
   OnStepDrawn,
   PrintWish,
   Quality,
+  RefitAnswer,
   SeamAdvice,
   Voice,
   Work,

@@ -20,6 +20,7 @@ import type {
   OnProgress,
   OnStepDrawn,
   PrintWish,
+  RefitAnswer,
   SeamAdvice,
 } from './answers.ts';
 import { describeCall, signature } from './describe-call.ts';
@@ -159,6 +160,12 @@ export const workerCalls = {
     onDefect: none,
     isWorded: true,
   }),
+
+  /** What makes the form of the first project serve the body of the second; wadding of so many mm. Several seconds. */
+  refitForm: describeCall(
+    signature<(before: Project, after: Project, wadding: number | undefined) => Result<RefitAnswer>>(),
+    { worker: 'full', onDefect: tellDefect, isWorded: true },
+  ),
 
   /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
   scatterBody: describeCall(signature<(project: Project) => Float64Array | null>(), {

@@ -58,6 +58,8 @@ export interface Notice {
 export interface Ghost {
   readonly name: string;
   readonly body: Body;
+  /** Whose body it is. */
+  readonly project: Project;
 }
 
 /** A place on the body that has a name. */

@@ -19,6 +19,7 @@ import { layWhileWanted } from './lay-while-wanted.ts';
 import { FILLED, isDraft } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
 import { planPrint } from './plan-print.ts';
+import { refitForm } from './refit-form.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
 import { sketchLayout } from './sketch-layout.ts';
@@ -142,6 +143,11 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       const { say } = await findSpeaker(voice);
       const { drawing, ...figures } = mapDistance(before, after, say);
       return { ...figures, picture: writeSvg(drawing, { say }) };
+    },
+
+    async refitForm(before, after, wadding, voice) {
+      const speaker = await findSpeaker(voice);
+      return refitForm(before, after, wadding, { date: today(), speaker, readFont });
     },
 
     scatterBody(project) {

@@ -122,6 +122,15 @@ export const results = {
       `Over the whole surface the second body lies ${rms} mm (root mean square) from the first: at most ${outside} mm outside and ${inside} mm inside it.`,
     picture: (file: string) => `Picture of the distances: ${file}`,
   },
+  refit: {
+    zone: 'zone',
+    girth: 'girth',
+    larger: 'larger mm',
+    smaller: 'smaller mm',
+    what: 'what to do',
+    stands: (distance: string, isInFront: boolean) =>
+      `For this the new body stands ${distance} mm farther to the ${isInFront ? 'front' : 'back'} in the form.`,
+  },
   advise: { nowhere: 'Nowhere is the cloth asked for more than it takes.' },
   propose: {
     asItIs: 'as it is',

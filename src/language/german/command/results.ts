@@ -122,6 +122,15 @@ export const results: typeof english = {
       `Über die ganze Oberfläche liegt der zweite Körper ${rms} mm (quadratisches Mittel) vom ersten entfernt: höchstens ${outside} mm außerhalb und ${inside} mm innerhalb.`,
     picture: (file) => `Bild der Abstände: ${file}`,
   },
+  refit: {
+    zone: 'Zone',
+    girth: 'Umfang',
+    larger: 'größer mm',
+    smaller: 'kleiner mm',
+    what: 'was zu tun ist',
+    stands: (distance: string, isInFront: boolean) =>
+      `Dafür steht der neue Körper ${distance} mm weiter ${isInFront ? 'vorn' : 'hinten'} in der Form.`,
+  },
   advise: { nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.' },
   propose: {
     asItIs: 'wie es ist',
