@@ -23,7 +23,7 @@ export default defineConfig({
     trace: process.env.TRACE ? 'retain-on-failure' : 'off',
   },
   webServer: {
-    command: `npx vite build && npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+    command: `npm run build && npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
     url: `http://127.0.0.1:${port}/`,
     timeout: 180_000,
     reuseExistingServer: false,

@@ -1,49 +1,9 @@
-import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
-import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { contentSecurityPolicy } from './src/build/content-security-policy.ts';
+import { listForOffline } from './src/build/list-for-offline.ts';
+import { ONE_FILE_MODE, packOneFile } from './src/build/pack-one-file.ts';
 import { listThirdParty } from './src/build/third-party-notices.ts';
-
-/** Built pages load nothing from anywhere else. While developing, Vite's own inline scripts must pass too. */
-const POLICY =
-  "default-src 'self'; img-src 'self' blob: data:; font-src 'self'; worker-src 'self' blob:; object-src 'none'; base-uri 'none'; form-action 'none'";
-const DEV_POLICY = `${POLICY}; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; connect-src 'self' ws:`;
-
-function contentSecurityPolicy(): Plugin {
-  let isServing = false;
-  return {
-    name: 'content-security-policy',
-    configResolved: (config) => {
-      isServing = config.command === 'serve' && !config.isProduction;
-    },
-    transformIndexHtml: () => [
-      {
-        tag: 'meta',
-        attrs: { 'http-equiv': 'Content-Security-Policy', content: isServing ? DEV_POLICY : POLICY },
-        injectTo: 'head-prepend',
-      },
-    ],
-  };
-}
-
-/** Puts every built file on the list of the worker that serves the program offline. */
-function offlineWorker(): Plugin {
-  const source = 'src/app/offline-worker.js';
-  return {
-    name: 'offline-worker',
-    apply: 'build',
-    enforce: 'post',
-    generateBundle(_options, bundle) {
-      const files = ['./', 'mark.svg', 'app.webmanifest', ...Object.keys(bundle).sort()];
-      const text = readFileSync(source, 'utf8');
-      const state = createHash('sha256').update(text);
-      for (const item of Object.values(bundle)) state.update(item.type === 'chunk' ? item.code : item.source);
-      const head = `const STATE = '${state.digest('hex').slice(0, 12)}';\nconst FILES = ${JSON.stringify(files)};\n`;
-      this.emitFile({ type: 'asset', fileName: 'offline-worker.js', source: head + text });
-    },
-  };
-}
 
 /** Cross-origin isolation lets a running computation see "cancel" through shared memory. */
 const headers = {
@@ -53,9 +13,14 @@ const headers = {
 
 const thirdParty = listThirdParty();
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   base: './',
-  plugins: [react(), contentSecurityPolicy(), thirdParty.noteAndWrite(), offlineWorker()],
+  plugins: [
+    react(),
+    contentSecurityPolicy(),
+    thirdParty.noteAndWrite(),
+    mode === ONE_FILE_MODE ? packOneFile() : listForOffline(),
+  ],
   worker: { format: 'es', plugins: () => [thirdParty.note()] },
   // The rooms loaded late are named too, so that the first start finds every package and does not reload the page.
   optimizeDeps: { entries: ['index.html', 'src/app/scene/index.ts', 'src/app/worker/form-worker.ts'] },
@@ -111,4 +76,4 @@ export default defineConfig({
     maxWorkers: '100%',
     isolate: false,
   },
-});
+}));

@@ -14,8 +14,10 @@ import {
   createActions,
   createAppStore,
   type KeyValueStore,
+  keepBench,
   keepLanguage,
   openBodyDatabase,
+  readKeptBench,
   readKeptLanguage,
   readKeptTheme,
   stageOf,
@@ -37,8 +39,11 @@ database.catch(() => {});
 async function start(): Promise<void> {
   const wanted = readKeptLanguage(storage, navigator.languages);
   const spoken = await loadSpeech(wanted).catch(() => loadSpeech('en'));
-  const store = createAppStore({ theme: readKeptTheme(storage), ...spoken });
+  const bench = readKeptBench(storage);
+  const stage = bench?.isOpen ? 'making' : 'tape';
+  const store = createAppStore({ theme: readKeptTheme(storage), bench, stage, ...spoken });
   keepLanguage(store, storage);
+  keepBench(store, storage);
   const actions = createActions(store);
   if (spoken.language !== wanted) {
     const text = spoken.words.messages.noLanguage(LANGUAGE_NAMES[wanted]);
@@ -58,7 +63,7 @@ async function start(): Promise<void> {
   askWorker(store, actions, worker);
   layWhenSeen(store, actions, worker);
   if (canDrawInSpace) keepExample(store, actions, worker, demos);
-  keepForOffline(store);
+  keepForOffline(store, actions);
   watchTabs(store, actions);
   const services = createServices({ store, actions, worker, database, storage, canDrawInSpace });
   void openFirst({ store, actions, services, storage, database });

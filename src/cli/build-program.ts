@@ -10,6 +10,7 @@ import { coreCommand } from './core-command.ts';
 import type { Reader } from './create-reader.ts';
 import { demoCommand } from './demo-command.ts';
 import {
+  addBookletOption,
   addCutterOptions,
   addFormatOption,
   addGaugeOptions,
@@ -108,6 +109,7 @@ function addMake(program: Command, { streams, reader, pipeline, end }: Setting):
   addInsideOption(make, reader);
   addFormatOption(make, reader);
   addPaperOptions(make, reader);
+  addBookletOption(make, reader);
   addProjectorOptions(make, reader);
   addCutterOptions(make, reader);
   addModelOptions(make, reader);

@@ -2,13 +2,14 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import { EXPORT_FORMATS, type ExportOptions } from '../core/files/index.ts';
-import type { PrintOptions, ProjectedSquare } from '../core/sheet/index.ts';
+import { PRINT_OPTIONS, type PrintOptions, type ProjectedSquare } from '../core/sheet/index.ts';
 import type { Reader } from './create-reader.ts';
 import {
   matIds,
   paperIds,
+  readChoice,
   readColours,
   readFormats,
   reading,
@@ -26,6 +27,7 @@ export interface PaperOptions {
   readonly butt?: boolean;
   readonly twinsApart?: boolean;
   readonly drawAll?: boolean;
+  readonly booklet?: PrintOptions['booklet'];
   readonly only?: readonly string[];
 }
 
@@ -59,6 +61,17 @@ export function addPaperOptions(command: Command, reader: Reader): void {
     .option('--twins-apart', words.twinsApart)
     .option('--draw-all', words.drawAll)
     .option(`--only <${values.ids}...>`, words.only);
+}
+
+/** How the booklet's pages lie on paper. */
+export function addBookletOption(command: Command, reader: Reader): void {
+  const { make: words, values } = reader.words.help;
+  const { choices } = PRINT_OPTIONS.booklet;
+  command.addOption(
+    new Option(`--booklet <${values.size}>`, words.booklet)
+      .choices(choices)
+      .argParser(reading(readChoice(choices), reader)),
+  );
 }
 
 /** Options for the page that is projected. */
@@ -118,8 +131,8 @@ export async function exportOptionsOf(
   correction?: PrintOptions['correction'],
 ): Promise<ExportOptions> {
   const { gauges, gaugeClearance: clearance } = options;
-  const usual = options.paper ? [...usualFormats, 'pdf'] : usualFormats;
-  const formats = options.formats ?? usual;
+  const asked = [...(options.paper ? ['pdf'] : []), ...(options.booklet ? ['booklet'] : [])];
+  const formats = options.formats ?? [...usualFormats, ...asked];
   return {
     say,
     formats: gauges && !formats.includes('gauges') ? [...formats, 'gauges'] : formats,
@@ -157,7 +170,7 @@ export async function exportOptionsOf(
 
 /** How the pieces go to paper: what the project says, over it the options. */
 export function printOptionsOf(
-  { margin, butt, twinsApart, drawAll }: PaperOptions,
+  { margin, butt, twinsApart, drawAll, booklet }: PaperOptions,
   saved: Pick<ExportOptions, 'print'>,
 ): NonNullable<ExportOptions['print']> {
   return {
@@ -166,6 +179,7 @@ export function printOptionsOf(
     ...(butt ? { joint: 'butt' as const } : {}),
     ...(twinsApart ? { twins: 'apart' as const } : {}),
     ...(drawAll ? { plain: 'drawn' as const } : {}),
+    ...(booklet ? { booklet } : {}),
   };
 }
 

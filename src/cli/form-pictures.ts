@@ -215,6 +215,7 @@ function others(form: Form, say: Say): NamedPicture[] {
   const layers = (ids: readonly string[]) =>
     ids.flatMap((id) => inside?.pieces.filter((piece) => piece.id === id) ?? []);
   const { stand } = inside ?? {};
+  const floor = -heightOfWaist(project, body);
   return [
     {
       name: 'tape',
@@ -233,11 +234,10 @@ function others(form: Form, say: Say): NamedPicture[] {
           {
             name: 'stand',
             drawing: drawStand(
+              makeScene(partsOf(form), { stand: { floor, radius: options.legRadius, legs: options.legs } }),
               partsOf(form),
               {
-                floor: -heightOfWaist(project, body),
-                legs: options.legs,
-                legRadius: options.legRadius,
+                floor,
                 mass: options.garmentMass,
                 offset: options.garmentOffset,
                 force: stand.pushForce,

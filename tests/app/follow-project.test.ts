@@ -171,7 +171,7 @@ describe('following the project', () => {
     follower.request(project);
     await vi.advanceTimersByTimeAsync(530 + 1_500);
     const filledFirst = vi.fn();
-    void follower.writeFiles(project, { formats: ['svg'] }).then(() => filledFirst(seen.filled));
+    void follower.writeFiles(project, { formats: ['svg'] }, () => true).then(() => filledFirst(seen.filled));
     await vi.advanceTimersByTimeAsync(LONG_MS);
     expect(filledFirst).toHaveBeenCalledWith(project);
   });

@@ -8,8 +8,8 @@ import { layAll, layTasks } from '../../src/core/laying/index.ts';
 import { inEnglish } from '../in-english.ts';
 import { sampleForm } from '../picture/sample-form.ts';
 
-/** ISO 216 A4 and A5, and Letter of ANSI/ASME Y14.1; margins of 10 mm. */
-const PAPERS = { a4: [210, 297], letter: [215.9, 279.4], a5: [148, 210] } as const;
+/** ISO 216 A4 and A5, Letter of ANSI/ASME Y14.1 and its half; margins of 10 mm. */
+const PAPERS = { a4: [210, 297], letter: [215.9, 279.4], a5: [148, 210], half: [139.7, 215.9] } as const;
 const MARGIN = 10;
 /** 8 pt, the least a maker reads beside the machine; 1 pt = 25.4 / 72 mm. */
 const LEAST_LETTERS = (8 * 25.4) / 72;
@@ -84,6 +84,66 @@ describe.each(Object.entries(PAPERS))('the booklet on %s', (_, size) => {
           expect(across > 0.2 && down > 1.2, `${text} | ${other}`).toBe(false);
         }
     }
+  });
+
+  it('keeps the words of tables to fill in within their columns', () => {
+    const tables = pages.filter(({ title }) => title === 'Filling and readings');
+    expect(tables.length).toBeGreaterThan(0);
+    for (const page of tables) {
+      const lines = page.layers.flatMap(({ items }) => {
+        return items.flatMap((item) =>
+          item.kind === 'path' && item.points.length === 4 && item.points[0] === item.points[2]
+            ? [item.points]
+            : [],
+        );
+      });
+      expect(lines.length).toBeGreaterThan(2);
+      for (const text of textsOf(page)) {
+        const [left, top, right, bottom] = boxOf(text);
+        const crossed = lines.filter(([x, from, , to]) => {
+          return x > left && x < right && Math.min(from, to) < top && Math.max(from, to) > bottom;
+        });
+        expect(crossed, text.text).toEqual([]);
+      }
+    }
+  });
+});
+
+/** Of the same form and plans, on A4 unless folded. */
+const options = {
+  formats: ['booklet'],
+  papers: ['a4'],
+  date: '2026-01-02',
+  say: inEnglish,
+  font: { name: 'DejaVuSans', bytes: readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf') },
+};
+const laid = { ...form, laid: plans };
+
+describe('the booklet while it is drawn', () => {
+  it('tells how far it is, more with every picture, and stops when it is told to, without an issue', async () => {
+    const shares: number[] = [];
+    const goesOn = async (share: number) => {
+      shares.push(share);
+      return shares.length < 3;
+    };
+    expect(await exportForm(laid, { ...options, goesOn })).toEqual({ ok: false, issues: [] });
+    expect(shares.length).toBe(3);
+    expect(shares.every((share, i) => share > (shares[i - 1] ?? -1) && share < 1)).toBe(true);
+  });
+
+  it('folded has half as many pages, of A4 across', async () => {
+    const files = await exportForm(laid, { ...options, print: { booklet: 'folded' } });
+    if (!files.ok) throw new Error(inEnglish(files.issues[0].message));
+    const content = files.value[0].content as Uint8Array;
+    const pdf = await getDocument({ data: content.slice(), useSystemFonts: false }).promise;
+    const { items } = await (await pdf.getPage(1)).getTextContent();
+    const words = items.map((item) => ('str' in item ? item.str : '')).join(' ');
+    const [, single] = /page 1 of (\d+)/.exec(words) ?? [];
+    expect(pdf.numPages).toBe(2 * Math.ceil(Number(single) / 4));
+    // 1 pt = 25.4 / 72 mm.
+    const [, , width, height] = (await pdf.getPage(1)).view.map((points) => (points * 25.4) / 72);
+    expect(width).toBeCloseTo(297, 3);
+    expect(height).toBeCloseTo(210, 3);
   });
 });
 

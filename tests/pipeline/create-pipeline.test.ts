@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { filesOfForm } from '../../src/core/files/index.ts';
-import { createPipeline, makeForm, type StageId } from '../../src/core/pipeline/index.ts';
+import type { Form } from '../../src/core/form/index.ts';
+import { createPipeline, type MakeOptions, makeForm, type StageId } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
 
@@ -23,42 +24,37 @@ function countingClock(): () => number {
   return () => ticks++;
 }
 
+/** What every form here is made with; with such a clock the times told are the same too. */
+const makeFresh = (tell: MakeOptions['onProgress']): Form => {
+  const form = makeForm(project, {
+    speaker: ENGLISH,
+    targetTriangles,
+    date: '2026-01-31',
+    now: countingClock(),
+    ...(tell ? { onProgress: tell } : {}),
+  });
+  if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
+  return form.value;
+};
+
+const seen: { fraction: number; stage: StageId; what: string }[] = [];
+/** Made from nothing once for all tests: it is what they compare with. */
+let fresh: Form;
+const before = structuredClone(project);
+beforeAll(() => {
+  fresh = makeFresh((fraction, stage, what) => seen.push({ fraction, stage, what: inEnglish(what) }));
+});
+
 describe('makeForm', () => {
   it('passes the stages in order, and its progress only rises', () => {
-    const seen: { fraction: number; stage: StageId; what: string }[] = [];
-    const form = makeForm(project, {
-      speaker: ENGLISH,
-      targetTriangles,
-      onProgress: (fraction, stage, what) => seen.push({ fraction, stage, what: inEnglish(what) }),
-      now: countingClock(),
-    });
-    expect(form.ok).toBe(true);
-    expect([...new Set(seen.map((s) => s.stage))]).toEqual([
-      'tape',
-      'body',
-      'seams',
-      'panels',
-      'inside',
-      'filling',
-      'cutting',
-      'laying',
-    ]);
+    const stages = ['tape', 'body', 'seams', 'panels', 'inside', 'filling', 'cutting', 'laying'];
+    expect([...new Set(seen.map((s) => s.stage))]).toEqual(stages);
     const fractions = seen.map((s) => s.fraction);
     expect(fractions).toEqual(fractions.toSorted((a, b) => a - b));
     expect(fractions[0]).toBe(0);
     expect(fractions[fractions.length - 1]).toBe(1);
     expect(seen.every((s) => s.what.length > 0)).toBe(true);
-    if (form.ok)
-      expect(Object.keys(form.value.report.timingsMs)).toEqual([
-        'tape',
-        'body',
-        'seams',
-        'panels',
-        'inside',
-        'filling',
-        'cutting',
-        'laying',
-      ]);
+    expect(Object.keys(fresh.report.timingsMs)).toEqual(stages);
   });
 
   it('stops where it is told to, at every stage', () => {
@@ -79,12 +75,9 @@ describe('makeForm', () => {
   });
 
   it('gives the same bytes for the same project', async () => {
-    const make = async () => {
-      const form = makeForm(project, { speaker: ENGLISH, targetTriangles, date: '2026-01-31' });
-      if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
-      return filesOfForm(form.value, inEnglish);
-    };
-    const [first, second] = [await make(), await make()];
+    const [first, second] = await Promise.all(
+      [fresh, makeFresh(undefined)].map((form) => filesOfForm(form, inEnglish)),
+    );
     expect(first.map((file) => file.name)).toEqual([
       ...[
         'panels.svg',
@@ -101,11 +94,8 @@ describe('makeForm', () => {
   });
 
   it('leaves the project as it was, and hands over data that can be sent between threads', () => {
-    const before = structuredClone(project);
-    const form = makeForm(project, { speaker: ENGLISH, targetTriangles });
     expect(project).toEqual(before);
-    if (!form.ok) throw new Error(inEnglish(form.issues[0].message));
-    expect(structuredClone(form.value)).toEqual(form.value);
+    expect(structuredClone(fresh)).toEqual(fresh);
   });
 
   it('puts the paths of issues into the saved project', () => {
@@ -153,16 +143,48 @@ describe('a project that came by another way than a file', () => {
 });
 
 describe('createPipeline', () => {
+  const CHANGES: readonly {
+    readonly what: string;
+    readonly change?: (p: Project) => Project;
+    readonly triangles?: number;
+    readonly kept: readonly string[];
+  }[] = [
+    { what: 'nothing', kept: ['body', 'shell', 'flat', 'pieces'] },
+    {
+      what: 'the seam allowance',
+      change: (p) => ({ ...p, cloth: { allowance: 15 } }),
+      kept: ['body', 'shell', 'flat'],
+    },
+    { what: 'the name', change: (p) => ({ ...p, name: 'Someone' }), kept: ['body', 'shell', 'flat'] },
+    {
+      what: 'the blend of seam lengths',
+      change: (p) => ({ ...p, seams: { ...p.seams, lengthBlend: 1 } }),
+      kept: ['body', 'shell'],
+    },
+    { what: 'the fineness', triangles: targetTriangles + 500, kept: ['body'] },
+    {
+      what: 'a measure',
+      change: (p) => ({ ...p, body: { ...p.body, measures: { ...p.body.measures, waistGirth: 790 } } }),
+      kept: [],
+    },
+  ];
+
+  // One pipeline takes all changes in turn, each beside the form before it.
+  const pipeline = createPipeline();
+  let [changed, fineness] = [project, targetTriangles];
+  let last: Form | undefined;
+  const makeNext = (): Form => {
+    const made = pipeline.makeForm(changed, { speaker: ENGLISH, targetTriangles: fineness });
+    if (!made.ok) throw new Error(inEnglish(made.issues[0].message));
+    return made.value;
+  };
+
   /** Stages whose result is the very same object as before. */
-  function keptStages(change: (p: Project) => Project, changeTriangles = 0): string[] {
-    const pipeline = createPipeline();
-    const first = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles });
-    const second = pipeline.makeForm(change(structuredClone(project)), {
-      speaker: ENGLISH,
-      targetTriangles: targetTriangles + changeTriangles,
-    });
-    if (!first.ok || !second.ok) throw new Error('both must succeed');
-    const [a, b] = [first.value, second.value];
+  function keptStages(change: (p: Project) => Project, triangles: number): string[] {
+    const a = last ?? makeNext();
+    [changed, fineness] = [change(structuredClone(changed)), triangles];
+    const b = makeNext();
+    last = b;
     const same: [string, boolean][] = [
       ['body', a.body === b.body],
       ['shell', a.shell === b.shell],
@@ -172,53 +194,30 @@ describe('createPipeline', () => {
     return same.filter(([, isSame]) => isSame).map(([stage]) => stage);
   }
 
-  it.each([
-    ['nothing', (p: Project) => p, 0, ['body', 'shell', 'flat', 'pieces']],
-    [
-      'the seam allowance',
-      (p: Project) => ({ ...p, cloth: { allowance: 15 } }),
-      0,
-      ['body', 'shell', 'flat'],
-    ],
-    ['the name', (p: Project) => ({ ...p, name: 'Someone' }), 0, ['body', 'shell', 'flat']],
-    [
-      'the blend of seam lengths',
-      (p: Project) => ({ ...p, seams: { ...p.seams, lengthBlend: 1 } }),
-      0,
-      ['body', 'shell'],
-    ],
-    ['the fineness', (p: Project) => p, 500, ['body']],
-    [
-      'a measure',
-      (p: Project) => ({ ...p, body: { ...p.body, measures: { ...p.body.measures, waistGirth: 790 } } }),
-      0,
-      [],
-    ],
-  ])('when %s changes, keeps what does not depend on it', (_, change, triangles, kept) => {
-    expect(keptStages(change, triangles)).toEqual(kept);
-  });
+  it.each(CHANGES)(
+    'when $what changes, keeps what does not depend on it',
+    ({ change = (p) => p, triangles = fineness, kept }) => {
+      expect(keptStages(change, triangles)).toEqual(kept);
+    },
+  );
 
-  it('gives what a fresh one would give', () => {
-    const pipeline = createPipeline();
-    pipeline.makeForm(readDemo('petite'), { speaker: ENGLISH, targetTriangles });
-    const reused = pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles });
-    expect(reused).toEqual(makeForm(project, { speaker: ENGLISH, targetTriangles }));
-  });
-
-  it('does not remember a stopped run', () => {
-    const pipeline = createPipeline();
+  it('gives what a fresh one would give, after another body and after a stopped run', () => {
     let stage = '';
+    const other = pipeline.makeForm(readDemo('petite'), { speaker: ENGLISH, targetTriangles });
+    expect(other.ok).toBe(true);
+    const options = { speaker: ENGLISH, targetTriangles, date: '2026-01-31' };
     const stopped = pipeline.makeForm(project, {
-      speaker: ENGLISH,
-      targetTriangles,
+      ...options,
       onProgress: (_, at) => {
         stage = at;
       },
       isCancelled: () => stage === 'panels',
     });
     expect(stopped.ok).toBe(false);
-    expect(pipeline.makeForm(project, { speaker: ENGLISH, targetTriangles })).toEqual(
-      makeForm(project, { speaker: ENGLISH, targetTriangles }),
-    );
+    const reused = pipeline.makeForm(project, options);
+    if (!reused.ok) throw new Error(inEnglish(reused.issues[0].message));
+    expect(withoutTimes(reused.value)).toEqual(withoutTimes(fresh));
   });
 });
+
+const withoutTimes = (form: Form) => ({ ...form, report: { ...form.report, timingsMs: {} } });

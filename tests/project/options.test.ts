@@ -145,6 +145,7 @@ describe('the tables of options', () => {
       'cutting.twins',
       'cutting.plain',
       'cutting.ground',
+      'cutting.booklet',
     ]);
     for (const [path, names] of choices) {
       for (const name of names) expect(issuesWith(path, name)).toEqual([]);

@@ -40,6 +40,12 @@ export type OnProgress = (fraction: number, stage: StageId, what: Phrase) => voi
 /** Told of every better plan, and now and then in between; answers whether the search is to go on. */
 export type OnLaid = (progress: LayProgress) => boolean | Promise<boolean>;
 
+/** Told how much of a long file is drawn, 0..1; answers whether to go on. */
+export type OnDrawn = (share: number) => boolean | Promise<boolean>;
+
+/** Told of every picture, an SVG file, with its step's id; answers the step whose picture is wanted next, null: no more. */
+export type OnStepDrawn = (stepId: string, picture: string) => string | null | Promise<string | null>;
+
 /** Formats as the pipeline names them. */
 export interface FileOptions {
   readonly formats: readonly string[];
@@ -59,8 +65,16 @@ export interface PrintWish {
   readonly change?: Partial<Project['cutting']>;
 }
 
-/** Polylines n × 3 mm by layout id. */
-export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
+/** The seams of a layout: polylines n × 3 mm. */
+export type LayoutLines = readonly Float64Array[];
+
+/** Outlines of the body under each choice of one question of shape: closed, n × 2 mm, y down. */
+export interface ChoiceOutlines {
+  /** As the body is now. */
+  readonly now: Float64Array;
+  /** By id of the choice; those that cannot be are left out. */
+  readonly choices: Readonly<Record<string, Float64Array>>;
+}
 
 /** How far a second body lies from a first one, mm; `picture` is an SVG file of the first from three sides. */
 export interface DistancePicture {

@@ -15,8 +15,10 @@ import type {
   FlatCut,
   LayoutLines,
   MakeWish,
+  OnDrawn,
   OnLaid,
   OnProgress,
+  OnStepDrawn,
   PrintWish,
   RefitAnswer,
   SeamAdvice,
@@ -38,15 +40,33 @@ export const workerCalls = {
     { worker: 'either', onDefect: tellDefect, isWorded: true, whenStopped: 'isDropped' },
   ),
 
-  /** The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it. */
+  /**
+   * The files asked for, as one archive when there are several; the form is made anew at full quality when the worker does not hold it.
+   * Told of a long one while it is drawn, the page says whether it is to go on; what is stopped fails without an issue.
+   */
   writeFiles: describeCall(
-    signature<(project: Project, options: FileOptions) => Result<readonly FormFile[]>>(),
+    signature<(project: Project, options: FileOptions, onDrawn: OnDrawn) => Result<readonly FormFile[]>>(),
     {
       worker: 'full',
       onDefect: tellDefect,
       isWorded: true,
       needsFilled: true,
       keepsWorker: true,
+      isOfPresentProject: true,
+    },
+  ),
+
+  /**
+   * Pictures of steps of the order of work, one after the other as the page asks for them, the first one first; other calls have their
+   * turn in between. Answers how many were drawn; null when there is no form to draw.
+   */
+  drawSteps: describeCall(
+    signature<(project: Project, first: string, onDrawn: OnStepDrawn) => number | null>(),
+    {
+      worker: 'full',
+      onDefect: none,
+      isWorded: true,
+      needsFilled: true,
       isOfPresentProject: true,
     },
   ),
@@ -60,11 +80,17 @@ export const workerCalls = {
     isOfPresentProject: true,
   }),
 
-  /** Where the seams of every layout run on the project's body; roughly, for pictures. */
-  sketchLayouts: describeCall(signature<(project: Project) => LayoutLines>(), {
+  /** Where the seams of a layout run on the project's body; roughly, for a picture; null when it does not fit the body. */
+  sketchLayout: describeCall(signature<(project: Project, layoutId: string) => LayoutLines | null>(), {
     worker: 'quick',
-    onDefect: () => ({}),
+    onDefect: none,
   }),
+
+  /** As `outlineShape`, from rough bodies: sooner, and some millimetres off. */
+  sketchShape: describeCall(
+    signature<(project: Project, category: string, choice: string | null) => Float64Array | null>(),
+    { worker: 'quick', onDefect: none },
+  ),
 
   /** The seams alone, coarse and quick, with one point of a line being dragged: a drag asks far more often than it gets. */
   previewSeams: describeCall(

@@ -1,4 +1,4 @@
-import { createRoot, events, extend, type ReconcilerRoot } from '@react-three/fiber';
+import { events, extend, type ReconcilerRoot } from '@react-three/fiber';
 import {
   Component,
   type ReactNode,
@@ -24,6 +24,7 @@ import {
   SpriteMaterial,
 } from 'three';
 import { CompileAhead } from './compile-ahead.tsx';
+import { makeRoot } from './make-root.ts';
 
 // Only what is named in the scene: the whole of three.js would be twice as much to load.
 extend({
@@ -68,7 +69,7 @@ export function SceneCanvas({ light, children, onPointerMissed }: SceneCanvasPro
   );
   useLayoutEffect(() => {
     if (!canvas.current || width === 0 || height === 0) return;
-    root.current ??= createRoot(canvas.current);
+    root.current ??= makeRoot(canvas.current);
     root.current
       .configure({
         events,

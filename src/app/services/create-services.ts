@@ -12,6 +12,8 @@ import { addPhotos, type Photos } from './add-photos.ts';
 import { type Comparing, compareBodies } from './compare-bodies.ts';
 import { type Demo, demos } from './demos.ts';
 import { type Downloads, downloadFiles } from './download-files.ts';
+import { handOverProgram, type ProgramItself } from './hand-over-program.ts';
+import { type ScreenKeeping, screenKeeping } from './keep-screen-on.ts';
 import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
@@ -36,7 +38,9 @@ export interface Services
     Downloads,
     LayingOut,
     ProblemReports,
+    ProgramItself,
     Speaking,
+    ScreenKeeping,
     WorkSteering {
   readonly demos: readonly Demo[];
   readonly bodies: BodyService;
@@ -79,7 +83,9 @@ export function createServices({
     ...downloadFiles(store, actions, worker),
     ...layOut(store, actions, worker),
     ...reportProblems(store, canDrawInSpace),
+    ...handOverProgram(),
     ...speakLanguages(store, actions),
+    ...screenKeeping(),
     ...steerWork(store, actions, worker),
     worker: askOfProject(worker, () => store.getState().project),
   };

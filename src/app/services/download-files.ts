@@ -1,4 +1,4 @@
-import type { FileOptions, PageCalls } from '../calls/index.ts';
+import type { FileOptions, OnDrawn, PageCalls } from '../calls/index.ts';
 import type { Actions, AppStore } from '../store/index.ts';
 import { fileStem, saveFile } from './save-file.ts';
 
@@ -9,8 +9,8 @@ export interface FileWish extends FileOptions {
 }
 
 export interface Downloads {
-  /** Makes the files of the project at full quality and saves them. */
-  download(wish: FileWish): Promise<void>;
+  /** Makes the files of the project at full quality and saves them; a long one until whoever asked answers no. */
+  download(wish: FileWish, onDrawn?: OnDrawn): Promise<void>;
 }
 
 export function downloadFiles(
@@ -19,10 +19,10 @@ export function downloadFiles(
   worker: Pick<PageCalls, 'writeFiles'>,
 ): Downloads {
   return {
-    async download({ only, ...options }) {
+    async download({ only, ...options }, onDrawn = () => true) {
       const { project } = store.getState();
       if (!project) return;
-      const written = await worker.writeFiles(project, options);
+      const written = await worker.writeFiles(project, options, onDrawn);
       const files = written.ok ? written.value : [];
       // Several files come with their archive last.
       const file = only === undefined ? files[files.length - 1] : files.find(({ name }) => name === only);
@@ -31,6 +31,8 @@ export function downloadFiles(
         saveFile(`${fileStem(project.name)}-${name}`, file.type, file.content);
         return;
       }
+      const wasStopped = !written.ok && written.issues.length === 0;
+      if (wasStopped) return;
       const { words, say } = store.getState();
       actions.tell({
         tone: 'warning',

@@ -27,6 +27,7 @@ const initialState: AppState = {
   sketches: null,
   shapePictures: null,
   uncertainty: null,
+  bench: null,
   stage: 'tape',
   highlight: null,
   drafts: {},

@@ -17,6 +17,7 @@ export {
 } from './filled-view.ts';
 export { AS_FORETOLD, filledOrTried, trialIn, trialOf, triedIn } from './filling-trial.ts';
 export { isMarkOf, isTapeLit, markId } from './highlights.ts';
+export { keepBench, readKeptBench } from './keep-bench.ts';
 export { keepBodies, newBodyId } from './keep-bodies.ts';
 export { keepClothPhoto } from './keep-cloth-photo.ts';
 export { keepLanguage, readKeptLanguage } from './keep-language.ts';
@@ -64,6 +65,7 @@ export { repeatShift } from './repeat-shift.ts';
 export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
+  arePicturesAwaited,
   exampleIn,
   filledInView,
   historyOf,
@@ -72,9 +74,11 @@ export {
   isSameForm,
   issuesOf,
   issuesOfMeasure,
+  placeAtBench,
   reaches,
   tapesOfMeasure,
 } from './selectors.ts';
+export { categoriesAsSeen, type PartOfShape, partsOfShape } from './shape-parts.ts';
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';

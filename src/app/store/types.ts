@@ -6,7 +6,7 @@ import type { Form, FormFilled, TriedForm } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
-import type { LayoutLines, Quality, Work } from '../calls/index.ts';
+import type { ChoiceOutlines, LayoutLines, Quality, Work } from '../calls/index.ts';
 import type { FilledView } from './filled-view.ts';
 import type { LayWork } from './lay-in-view.ts';
 import type { DrawnKind, Layers, Stage } from './stages.ts';
@@ -27,6 +27,13 @@ export interface Highlight {
 export type Theme = 'system' | 'light' | 'dark';
 export type ViewName = 'front' | 'side' | 'back' | 'threeQuarter';
 
+/** Where a maker works at the bench: the step last looked at of a body's order of work, and whether it fills the page. */
+export interface Bench {
+  readonly bodyId: string;
+  readonly stepId: string;
+  readonly isOpen: boolean;
+}
+
 /** What the person typed into a field while it cannot be used. */
 export interface Draft {
   readonly text: string;
@@ -41,6 +48,8 @@ export interface Notice {
   readonly details?: readonly string[];
   /** Stays until it is closed; others give way to the next. */
   readonly isLasting?: true;
+  /** It holds once the page is loaded again. */
+  readonly offersReload?: true;
   /** What would else be lost, to be saved by hand. */
   readonly file?: { readonly name: string; readonly text: string };
 }
@@ -153,14 +162,16 @@ export type PhotoMark = readonly [number, number];
 export interface LayoutSketches {
   /** The project they belong to, by identity of its `body`. */
   readonly body: Project['body'];
-  readonly lines: LayoutLines;
+  /** By id, as far as they are made; null where a layout does not fit the body. */
+  readonly lines: Readonly<Record<string, LayoutLines | null>>;
 }
 
-/** Outlines of the body under each choice of shape: closed, n × 2 mm, y down; by `category.choice`, or `category` as it is now. */
+/** Outlines of the body under each choice of shape. */
 export interface ShapePictures {
   /** The project they belong to, by identity of its `body`. */
   readonly body: Project['body'];
-  readonly outlines: Readonly<Record<string, Float64Array>>;
+  /** By id of the question, as far as they are made; null where there are none. */
+  readonly outlines: Readonly<Record<string, ChoiceOutlines | null>>;
 }
 
 /** How well the shape of one body is known. */
@@ -204,6 +215,8 @@ export interface AppState {
   readonly shapePictures: ShapePictures | null;
   readonly uncertainty: ShownUncertainty | null;
 
+  /** Null before anything was made in this browser. */
+  readonly bench: Bench | null;
   readonly stage: Stage;
   readonly highlight: Highlight | null;
   readonly drafts: Readonly<Record<string, Draft>>;

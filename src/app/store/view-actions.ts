@@ -16,6 +16,9 @@ import type {
 
 export interface ViewActions {
   goTo(stage: Stage): void;
+  /** One step fills the page. */
+  workAtStep(stepId: string): void;
+  leaveBench(): void;
   pointAt(highlight: Highlight | null): void;
   turnTo(view: ViewName): void;
   showLayer(layer: keyof Layers, isShown: boolean): void;
@@ -41,7 +44,14 @@ export interface ViewActions {
 export function createViewActions(store: AppStore): ViewActions {
   return {
     goTo: (stage) =>
-      store.setState({ stage, highlight: null, pencil: { isDown: false, chosen: null, held: null } }),
+      store.setState(({ bench }) => ({
+        stage,
+        highlight: null,
+        pencil: { isDown: false, chosen: null, held: null },
+        bench: bench && { ...bench, isOpen: bench.isOpen && stage === 'making' },
+      })),
+    workAtStep: (stepId) => store.setState(({ bodyId }) => ({ bench: { bodyId, stepId, isOpen: true } })),
+    leaveBench: () => store.setState(({ bench }) => ({ bench: bench && { ...bench, isOpen: false } })),
     pointAt(highlight) {
       const now = store.getState().highlight;
       if (now?.kind === highlight?.kind && now?.id === highlight?.id) return;

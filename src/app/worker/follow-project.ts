@@ -13,6 +13,7 @@ import {
 } from '../calls/index.ts';
 import { createWorkerClient, type WorkerClient } from './create-worker-client.ts';
 import { type FillHandlers, type Filling, fillWhenQuiet } from './fill-when-quiet.ts';
+import FormWorker from './form-worker.ts?worker';
 import { FILLED, QUICK_TRIANGLES, SHAPE, WHOLE } from './make-wishes.ts';
 
 export interface FollowHandlers extends FillHandlers {
@@ -147,7 +148,6 @@ function clientOf(name: keyof PageCalls, { quick, full }: Clients): WorkerClient
 }
 
 function createClients(voice: () => Voice): Clients {
-  const start = (name: Quality) => () =>
-    new Worker(new URL('./form-worker.ts', import.meta.url), { type: 'module', name });
+  const start = (name: Quality) => () => new FormWorker({ name });
   return { quick: createWorkerClient(start('quick'), voice), full: createWorkerClient(start('full'), voice) };
 }

@@ -12,6 +12,7 @@ import {
 import type { Project } from '../../core/project/index.ts';
 import type { ImplementedCalls, MakeWish, OnProgress, StopFlag, Voice } from '../calls/index.ts';
 import { adviseSeams } from './advise-seams.ts';
+import { drawSteps } from './draw-steps.ts';
 import { findSpeaker } from './find-speaker.ts';
 import { flattenCut } from './flatten-cut.ts';
 import { layWhileWanted } from './lay-while-wanted.ts';
@@ -21,7 +22,8 @@ import { planPrint } from './plan-print.ts';
 import { refitForm } from './refit-form.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
-import { sketchLayouts } from './sketch-layouts.ts';
+import { sketchLayout } from './sketch-layout.ts';
+import { createShapeSketcher } from './sketch-shape.ts';
 import { tellUncertainty } from './tell-uncertainty.ts';
 import { writeFiles } from './write-files.ts';
 
@@ -63,6 +65,7 @@ function createMaker(pipeline: Pipeline, runElsewhere: RunJobs | null): Make {
 export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
   const pipeline = createPipeline();
   const make = createMaker(pipeline, runElsewhere);
+  const sketchShape = createShapeSketcher();
   /** What is made of the form that files are written of. */
   const ofFilled = async <T>(
     project: Project,
@@ -77,9 +80,9 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     makeForm: (project, wish, onProgress, voice, stopFlag) =>
       make(project, wish, voice, stopFlag, onProgress),
 
-    async writeFiles(project, options, voice) {
+    async writeFiles(project, options, onDrawn, voice) {
       const write = (form: Form, say: Say) =>
-        writeFiles(form, project, options, { date: today(), say, readFont });
+        writeFiles(form, project, options, { date: today(), say, readFont, onDrawn });
       if (!options.isTrialShell) return ofFilled(project, voice, write);
       // Not by the pipeline, which would forget the form it holds.
       const speaker = await findSpeaker(voice);
@@ -87,12 +90,22 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       return trial.ok ? write(trial.value.form, speaker.say) : trial;
     },
 
+    async drawSteps(project, first, onDrawn, voice) {
+      const made = await make(project, FILLED, voice, null);
+      return made.ok ? drawSteps(made.value, first, (await findSpeaker(voice)).say, onDrawn) : null;
+    },
+
     planPrint: (project, wish, voice) =>
       ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),
 
-    sketchLayouts(project) {
+    sketchLayout(project, layoutId) {
       const body = pipeline.fitBody(project);
-      return body.ok ? sketchLayouts(body.value) : {};
+      return body.ok ? sketchLayout(body.value, layoutId) : null;
+    },
+
+    sketchShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
     },
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),

@@ -3,7 +3,7 @@ import { type Result, type Say, success } from '../../core/base/index.ts';
 import { exportForm, type FormFile } from '../../core/files/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { FileOptions } from '../calls/index.ts';
+import type { FileOptions, OnDrawn } from '../calls/index.ts';
 
 const NO_BYTES = new Uint8Array(0);
 /** Formats with letters of printed pages. */
@@ -15,6 +15,7 @@ interface Printing {
   readonly say: Say;
   /** Asked only when letters are needed. */
   readonly readFont: () => Promise<Uint8Array>;
+  readonly onDrawn: OnDrawn;
 }
 
 /** The files of the form made of a project; several come with their archive last. */
@@ -22,7 +23,7 @@ export async function writeFiles(
   form: Form,
   project: Project,
   { formats, pieces, gauges }: FileOptions,
-  { date, say, readFont }: Printing,
+  { date, say, readFont, onDrawn }: Printing,
 ): Promise<Result<readonly FormFile[]>> {
   const saved = readCutting(project.cutting);
   if (!saved.ok) return saved;
@@ -34,6 +35,7 @@ export async function writeFiles(
     ...(pieces ? { only: pieces } : {}),
     ...(gauges ? { gauges } : {}),
     date,
+    goesOn: onDrawn,
     font: { name: 'DejaVuSans', bytes: needsFont ? await readFont() : NO_BYTES },
   };
   const files = await exportForm(form, options);

@@ -26,6 +26,7 @@ export { type CuttingOptions, readCutting } from './read-cutting.ts';
 export { recutPanels } from './recut-panels.ts';
 export { seamsAcross } from './seams-across.ts';
 export { shrinkGirths } from './shrink-girths.ts';
+export { doesHold, levelForStraps } from './straps-wanted.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
 export {
   checkOpening,

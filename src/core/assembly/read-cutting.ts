@@ -34,6 +34,7 @@ export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
     joint,
     twins,
     plain,
+    booklet,
     ground,
     projectedSquare,
     measuredBars,
@@ -52,7 +53,7 @@ export function readCutting(cutting: ProjectCutting): Result<CuttingOptions> {
     return failure(correction.issues.map((issue) => ({ ...issue, path: FIELDS[issue.path] ?? issue.path })));
   return success({
     papers: [paper ?? PRINT_OPTIONS.paper.usual],
-    print: withoutAbsent({ margin, joint, twins, plain, correction: correction?.value }),
+    print: withoutAbsent({ margin, joint, twins, plain, booklet, correction: correction?.value }),
     projector: withoutAbsent({ ground, projectedSquare }),
     cutter: withoutAbsent({ mat, kerf, bladeOffset, overcut, strokeText, divides, colours }),
   });

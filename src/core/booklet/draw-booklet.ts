@@ -16,10 +16,11 @@ import {
   placePicture,
   writeParagraph,
 } from './flow-pages.ts';
-import { type BookletPart, phrase } from './phrases.ts';
+import { type BookletKind, type BookletPart, phrase } from './phrases.ts';
 import { pictureCover } from './picture-cover.ts';
-import { picturesOfSteps } from './picture-step.ts';
+import { PICTURE_ROOM, picturesOfSteps } from './picture-step.ts';
 import { shrinkDrawing } from './shrink-drawing.ts';
+import type { PictureRoom } from './wish.ts';
 import { writeStep } from './write-step.ts';
 
 const phraseOfMaking = phrasesOf<MakingPhrases>();
@@ -40,6 +41,18 @@ export interface BookletWishes {
   readonly say: Say;
   /** Written on the cover. */
   readonly date?: string;
+  /** How it is printed and folded, told on the cover. */
+  readonly kind?: BookletKind;
+  /** Of the steps, in `pictureRoomOn` the paper; made now if they were not made before. */
+  readonly pictures?: ReadonlyMap<string, Drawing>;
+}
+
+/** What of a page a picture may take at most: it is as wide as the text, and on small pages not higher than half of it. mm. */
+export function pictureRoomOn({ pageWidth, pageHeight, margin }: BookletPaper): PictureRoom {
+  return {
+    width: Math.min(PICTURE_ROOM.width, pageWidth - 2 * margin),
+    height: Math.min(PICTURE_ROOM.height, (pageHeight - 2 * margin) / 2),
+  };
 }
 
 /**
@@ -72,7 +85,7 @@ export function drawBooklet(form: Form, wishes: BookletWishes): Drawing[] {
 
 function drawFront(
   form: Form,
-  { paper, say, date = '' }: BookletWishes,
+  { paper, say, date = '', kind = 'same' }: BookletWishes,
   contents: readonly string[],
 ): Drawing {
   const { project } = form;
@@ -84,16 +97,23 @@ function drawFront(
     below: 8,
   });
   placePicture(flow, pictureCover(form, say));
-  writeParagraph(flow, say(phrase('booklet.how')), { size: WORDS, below: 6 });
+  writeParagraph(flow, say(phrase('booklet.how')), { size: WORDS, below: 4 });
+  if (kind !== 'same')
+    writeParagraph(flow, say(phrase('booklet.print-how', { kind })), { size: WORDS, below: 4 });
+  if (form.making) {
+    const { hours } = form.making;
+    writeParagraph(flow, say(phraseOfMaking('work.hours', { hours })), { size: WORDS, below: 4 });
+  }
+  flow.y += 2;
   for (const line of contents) writeParagraph(flow, line, { size: WORDS, below: 2 });
   return pagesOfFlow(flow)[0];
 }
 
-function drawWork(form: Form, { paper, say }: BookletWishes): Drawing[] {
+function drawWork(form: Form, { paper, say, pictures: made }: BookletWishes): Drawing[] {
   const steps = form.making?.steps ?? [];
   if (steps.length === 0) return [];
   const flow = flowPages(say(phrase('booklet.title', { project: form.project.name })), paper);
-  const pictures = picturesOfSteps(form, say);
+  const pictures = made ?? picturesOfSteps(form, say, pictureRoomOn(paper));
   steps.forEach((step, i) => {
     const drawn = pictures.get(step.id);
     const picture = drawn && shrinkDrawing(drawn, step.phase === 'fill' ? FILLING : USUAL);

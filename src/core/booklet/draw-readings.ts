@@ -1,12 +1,14 @@
 import type { Say } from '../base/index.ts';
-import { type Drawing, makePath, makeText } from '../drawing/index.ts';
+import { type Drawing, makePath, makeText, measureText } from '../drawing/index.ts';
 import type { Form } from '../form/index.ts';
 import { ASSUMED_DENSITY } from '../inside/index.ts';
 import { FILLING_TOLERANCE } from '../simulate/index.ts';
 import {
   type BookletPaper,
+  breakWords,
   flowPages,
   keepTogether,
+  LEADING,
   type PageFlow,
   pagesOfFlow,
   putItems,
@@ -18,6 +20,8 @@ const HEADING = 5.6;
 const WORDS = 3.2;
 const CELL = 3;
 const ROW = 6.6;
+const BESIDE_WORDS = 1.5;
+const BELOW = 4;
 /** Times each level is read: while it is filled, after a day, after a week, later. */
 const READINGS = 4;
 
@@ -58,40 +62,50 @@ export function drawReadings(form: Form, paper: BookletPaper, say: Say): Drawing
   return pagesOfFlow(flow);
 }
 
-/** Lines and words of a table over the whole width; the first two columns are wider. */
+/** Lines and words of a table over the whole width; names too long for their column go on below. */
 function drawTable(
   flow: PageFlow,
   { pageWidth, margin }: BookletPaper,
   rows: readonly (readonly string[])[],
 ): void {
-  keepTogether(flow, rows.length * ROW);
-  const width = pageWidth - 2 * margin;
-  const columns = rows[0].length;
-  const [first, second] = columns > 3 ? [0.22, 0.44] : [0.5, 0.8];
-  const edges = [
-    0,
-    first,
-    second,
-    ...Array.from({ length: columns - 2 }, (_, i) => {
-      return second + ((1 - second) * (i + 1)) / (columns - 2);
-    }),
-  ].map((share) => margin + share * width);
-  const top = flow.y;
-  rows.forEach((row, k) => {
-    const y = top + k * ROW;
-    putItems(flow, 'thin', [makePath([margin, y, margin + width, y])]);
-    putItems(
-      flow,
-      'text',
-      row.flatMap((words, i) =>
-        words === '' ? [] : [makeText(edges[i] + 1.5, y + ROW / 2 + CELL / 3, words, CELL)],
-      ),
-    );
+  const widths = widthsOf(rows, pageWidth - 2 * margin);
+  const edges = [0, ...widths].map((_, i) => margin + widths.slice(0, i).reduce((a, b) => a + b, 0));
+  const cells = rows.map((row) =>
+    row.map((words, i) => (words === '' ? [] : breakWords(words, CELL, widths[i] - 2 * BESIDE_WORDS))),
+  );
+  const heights = cells.map((row) => {
+    return ROW + LEADING * CELL * (Math.max(...row.map((broken) => broken.length)) - 1);
   });
-  const bottom = top + rows.length * ROW;
+  const total = heights.reduce((sum, height) => sum + height, 0);
+  keepTogether(flow, total);
+  const top = flow.y;
+  cells.forEach((row, k) => {
+    putItems(flow, 'thin', [makePath([margin, flow.y, edges[edges.length - 1], flow.y])]);
+    const baseline = flow.y + ROW / 2 + CELL / 3;
+    const texts = row.flatMap((broken, i) =>
+      broken.map((words, n) => {
+        return makeText(edges[i] + BESIDE_WORDS, baseline + n * LEADING * CELL, words, CELL);
+      }),
+    );
+    putItems(flow, 'text', texts);
+    flow.y += heights[k];
+  });
   putItems(flow, 'thin', [
-    makePath([margin, bottom, margin + width, bottom]),
-    ...edges.map((x) => makePath([x, top, x, bottom])),
+    makePath([margin, flow.y, edges[edges.length - 1], flow.y]),
+    ...edges.map((x) => makePath([x, top, x, flow.y])),
   ]);
-  flow.y += rows.length * ROW + 4;
+  flow.y += BELOW;
+}
+
+/** Of the columns: as wide as their words, the second with figures never narrower, the first with names narrowed where it must be. */
+function widthsOf(rows: readonly (readonly string[])[], width: number): number[] {
+  const longest = (column: number): number => {
+    return Math.max(...rows.map((row) => measureText(row[column], CELL))) + 2 * BESIDE_WORDS;
+  };
+  const others = rows[0].length - 2;
+  const [firstShare, secondShare] = others > 1 ? [0.22, 0.22] : [0.5, 0.3];
+  const least = Math.max(...Array.from({ length: others }, (_, i) => longest(i + 2)));
+  const second = Math.max(secondShare * width, longest(1));
+  const first = Math.min(Math.max(firstShare * width, longest(0)), width - second - others * least);
+  return [first, second, ...Array.from({ length: others }, () => (width - first - second) / others)];
 }

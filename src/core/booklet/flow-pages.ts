@@ -175,9 +175,12 @@ function writeRows(
   const row = LEADING * size;
   const start = left + indent + (hasBox ? BOX + BEHIND_BOX : 0);
   const rest = wordsOf(words);
+  // What is written on a line belongs to the column its words began in, though the picture beside them ends meanwhile.
+  let column = border;
   for (let isFirst = true; rest.length > 0; isFirst = false) {
     keepTogether(flow, row);
-    const end = (border ?? rightBorder(flow)) - (hasLine ? LINE + BEFORE_LINE : 0);
+    if (hasLine) column ??= rightBorder(flow);
+    const end = (column ?? rightBorder(flow)) - (hasLine ? LINE + BEFORE_LINE : 0);
     const baseline = flow.y + size;
     putItems(flow, 'text', [makeText(start, baseline, takeRow(rest, size, end - start), size)]);
     if (isFirst && hasBox)
@@ -189,6 +192,14 @@ function writeRows(
     flow.y += row;
   }
   flow.y += below;
+}
+
+/** A sentence in rows no longer than the room, mm, but for a word that is. */
+export function breakWords(sentence: string, size: number, room: number): string[] {
+  const rest = wordsOf(sentence);
+  const rows: string[] = [];
+  while (rest.length > 0) rows.push(takeRow(rest, size, room));
+  return rows;
 }
 
 /** Words of a sentence; a number stays with its fraction and its unit. */
@@ -207,9 +218,6 @@ function takeRow(rest: string[], size: number, room: number): string {
 function heightOf(words: string, style: ParagraphStyle, width: number): number {
   const { size, indent = 0, hasBox = false, hasLine = false, below = 0 } = style;
   const room = width - indent - (hasBox ? BOX + BEHIND_BOX : 0) - (hasLine ? LINE + BEFORE_LINE : 0);
-  const rest = wordsOf(words);
-  let rows = 0;
-  for (; rest.length > 0; rows++) takeRow(rest, size, room);
-  return rows * LEADING * size + below;
+  return breakWords(words, size, room).length * LEADING * size + below;
 }
 //X

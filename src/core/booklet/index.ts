@@ -1,4 +1,5 @@
-export { type BookletWishes, drawBooklet } from './draw-booklet.ts';
+export { type BookletWishes, drawBooklet, pictureRoomOn } from './draw-booklet.ts';
 export type { BookletPaper } from './flow-pages.ts';
-export type { BookletColumn, BookletPart, BookletPhrases } from './phrases.ts';
-export { pictureStep, picturesOfSteps } from './picture-step.ts';
+export { foldPages } from './fold-pages.ts';
+export type { BookletColumn, BookletKind, BookletPart, BookletPhrases } from './phrases.ts';
+export { eachPicture, pictureStep, picturesOfSteps, prepareStepPictures } from './picture-step.ts';

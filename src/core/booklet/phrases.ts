@@ -3,10 +3,15 @@ import { type NoValues, phrasesOf } from '../base/index.ts';
 /** Parts of a booklet in their order. */
 export type BookletPart = 'buy' | 'lays' | 'work' | 'readings';
 
+/** Pages as large as the pattern's paper, pages of A5, or two on a side of the pattern's paper, in the order for folding. */
+export type BookletKind = 'same' | 'a5' | 'folded';
+
 /** What stands in a booklet beside the order of work itself. */
 export interface BookletPhrases {
   readonly 'booklet.title': { readonly project: string };
   readonly 'booklet.how': NoValues;
+  /** How small pages are printed. */
+  readonly 'booklet.print-how': { readonly kind: Exclude<BookletKind, 'same'> };
   /** A line of the contents. */
   readonly 'booklet.part': { readonly part: BookletPart; readonly page: number };
   readonly 'booklet.foot': { readonly project: string; readonly page: number; readonly pages: number };

@@ -39,7 +39,8 @@ export function cameraOfClosing(form: Form): (typeof CAMERAS)[keyof typeof CAMER
 }
 
 /** The shell to try on: open along its closing line, arms through the armholes. */
-export function pictureTrial({ form, title, say, scenes }: Wish): Drawing {
+export function pictureTrial(wish: Wish): Drawing {
+  const { form, scenes } = wish;
   const ids = closingSeamsOf(form).map(({ id }) => id);
   const arrows = (['armholeRight', 'armholeLeft'] as const).flatMap((id): SceneArrow[] => {
     const place = middleOfOpening(form, id);
@@ -47,16 +48,14 @@ export function pictureTrial({ form, title, say, scenes }: Wish): Drawing {
     const [x, y, z] = place;
     return [{ from: [0.45 * x, y, z + 15], to: [1.75 * x, y + 20, z - 35] }];
   });
-  return drawFittedForm(scenes.open(ids, WIDE), cameraOfClosing(form), {
-    title,
-    say,
+  return drawFittedForm(wish, scenes.open(ids, WIDE), cameraOfClosing(form), {
     show: panelsAnd(),
     bold: ids,
     arrows,
   });
 }
 
-/** The last seam gaping, and beside it, where all else is packed in, how it lies inside: from above. */
+/** The last seam gaping, and beside it, from above, how it lies inside: everything packed in, or as it is laddered. */
 export function pictureClosing(wish: Wish): Drawing {
   const { form, step, title, say, scenes } = wish;
   const ids = closingSeamsOf(form).map(({ id }) => id);
@@ -76,14 +75,12 @@ export function pictureClosing(wish: Wish): Drawing {
       },
     );
   };
-  if (now.length === 0 || !form.inside) return drawFitted(draw);
+  if (now.length === 0 || !form.inside) return drawFitted(wish.room, draw);
   const place = placeOfClosing(form);
-  const section = pictureSection(wish, {
-    open: ids,
-    lettered: ids,
-    roll: place === 'behind' ? 'middle' : place,
-  });
-  return drawFitted((share) => drawBeside([draw(share), section], title));
+  // Sewn after all is turned right side out, it is laddered: nothing is rolled up.
+  const roll = step.id === 'sew-closing' ? { roll: place === 'behind' ? ('middle' as const) : place } : {};
+  const section = pictureSection(wish, { open: ids, lettered: ids, ...roll });
+  return drawFitted(wish.room, (share) => drawBeside([draw(share), section], title));
 }
 
 /** The tie on the allowances of the last seam, from above, and the shell drawn out through its base. */
@@ -94,7 +91,7 @@ export function pictureTurning(wish: Wish): Drawing {
     return { from: [90 * side, 0, z + 40], to: [250 * side, 40, z + 110], bend: -0.6 * side };
   });
   const section = pictureSection(wish, {});
-  return drawFitted((share) => {
+  return drawFitted(wish.room, (share) => {
     const camera = { ...CAMERAS.turned, scale: share * CAMERAS.turned.scale };
     const turned = drawForm(scenes.closed, camera, {
       title,
@@ -107,12 +104,13 @@ export function pictureTurning(wish: Wish): Drawing {
   });
 }
 
-/** The form cut at its waist, else at its lowest level. */
+/** The form cut at a level: at its waist if none is given, else at its lowest. */
 export function pictureSection(
   { form, title, say }: Wish,
   choices: Pick<Parameters<typeof cutLevel>[3], 'open' | 'lettered' | 'roll'>,
+  levelId = 'waist',
 ): Drawing {
   const { levels } = form.shell;
-  const level = levels.find(({ id }) => id === 'waist') ?? levels[0];
+  const level = levels.find(({ id }) => id === levelId) ?? levels[0];
   return cutLevel(form.shell, form.inside?.shape, level?.id ?? '', { title, say, ...choices });
 }

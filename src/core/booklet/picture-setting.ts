@@ -1,6 +1,13 @@
 import type { Drawing } from '../drawing/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { CAMERAS, drawCoveredBase, drawLacedPlate, type SceneArrow, stackBoards } from '../picture/index.ts';
+import {
+  CAMERAS,
+  drawBoundPlate,
+  drawCoveredBase,
+  drawLacedPlate,
+  type SceneArrow,
+  stackBoards,
+} from '../picture/index.ts';
 import { drawFittedForm } from './draw-fitted.ts';
 import { heightOfBase, middleOfOpening } from './places-of-form.ts';
 import { panelsAnd } from './scene-parts.ts';
@@ -21,6 +28,12 @@ export function pictureMagnets(wish: Wish): Drawing {
 export function pictureCovers(wish: Wish): Drawing {
   const [board] = piecesOf(wish, ['neck-plate-1', 'base-plate-1']);
   return board ? drawLacedPlate(board, wish.title) : pictureShell(wish);
+}
+
+/** A plate without a cover from outside: that of an armhole, which is seen. */
+export function pictureBinding(wish: Wish): Drawing {
+  const [board] = piecesOf(wish, ['armhole-plate-right-1', 'neck-plate-1', 'base-plate-1']);
+  return board ? drawBoundPlate(board, wish.title) : pictureShell(wish);
 }
 
 /** In the end: covers off, and the magnets of two plates apart; without magnets the form from behind. */
@@ -45,15 +58,13 @@ function piecesOf({ form }: Wish, ids: readonly string[]): Piece[] {
   return ids.flatMap((id) => form.inside?.pieces.filter((piece) => piece.id === id) ?? []);
 }
 
-function pictureShell(
-  { title, say, scenes }: Wish,
-  camera: (typeof CAMERAS)[keyof typeof CAMERAS] = CAMERAS.front,
-) {
-  return drawFittedForm(scenes.closed, camera, { title, say, show: panelsAnd('plate', 'pole') });
+function pictureShell(wish: Wish, camera: (typeof CAMERAS)[keyof typeof CAMERAS] = CAMERAS.front) {
+  return drawFittedForm(wish, wish.scenes.closed, camera, { show: panelsAnd('plate', 'pole') });
 }
 
 /** Both arms as they hang, open at the top, the lower half filled. */
-export function pictureFillArms({ form, title, say, scenes }: Wish): Drawing {
+export function pictureFillArms(wish: Wish): Drawing {
+  const { form, scenes } = wish;
   const arrows = (['armholeRight', 'armholeLeft'] as const).flatMap((id): SceneArrow[] => {
     const place = middleOfOpening(form, id);
     if (!place) return [];
@@ -62,29 +73,23 @@ export function pictureFillArms({ form, title, say, scenes }: Wish): Drawing {
   });
   const heights = form.body.arms.flatMap(({ points }) => [...points.filter((_, i) => i % 3 === 2)]);
   const middle = (Math.min(...heights) + Math.max(...heights)) / 2;
-  return drawFittedForm(scenes.closed, CAMERAS.front, {
-    title,
-    say,
+  return drawFittedForm(wish, scenes.closed, CAMERAS.front, {
     show: ({ kind }) => (kind === 'arm' ? 'solid' : 'none'),
     filledBelow: middle,
     arrows,
   });
 }
 
-export function pictureCushions({ title, say, scenes }: Wish): Drawing {
-  return drawFittedForm(scenes.closed, CAMERAS.front, {
-    title,
-    say,
+export function pictureCushions(wish: Wish): Drawing {
+  return drawFittedForm(wish, wish.scenes.closed, CAMERAS.front, {
     show: panelsAnd('cushion'),
     hasLevels: false,
   });
 }
 
 /** Supports under the shoulders and the plates at their ends, seen through the front. */
-export function pictureSupports({ title, say, scenes }: Wish): Drawing {
-  return drawFittedForm(scenes.closed, CAMERAS.front, {
-    title,
-    say,
+export function pictureSupports(wish: Wish): Drawing {
+  return drawFittedForm(wish, wish.scenes.closed, CAMERAS.front, {
     show: ({ kind, half, id }) => {
       if (kind === 'panel') return half === 'front' ? 'ghost' : 'solid';
       return kind === 'support' || kind === 'sleeve' || id.startsWith('plate-armhole') ? 'solid' : 'none';
@@ -94,14 +99,13 @@ export function pictureSupports({ title, say, scenes }: Wish): Drawing {
 }
 
 /** On its shoulders, filled from there to the level that ends the step's id, or all the way. */
-export function pictureFilling({ form, step, title, say, scenes }: Wish): Drawing {
+export function pictureFilling(wish: Wish): Drawing {
+  const { form, step, scenes } = wish;
   const lowest = form.body.levels[0];
   const level = form.body.levels.find(({ id }) => step.id.endsWith(`-${id}`));
   const base = heightOfBase(form);
   const into: SceneArrow = { from: [70, 30, base - 150], to: [70, 30, (base + lowest.z) / 2] };
-  return drawFittedForm(scenes.closed, CAMERAS.turned, {
-    title,
-    say,
+  return drawFittedForm(wish, scenes.closed, CAMERAS.turned, {
     show: panelsAnd(),
     filledTo: (level ?? { z: base }).z,
     arrows: [into],
@@ -109,14 +113,13 @@ export function pictureFilling({ form, step, title, say, scenes }: Wish): Drawin
 }
 
 /** The base plate pressed down round the pole, the form on its shoulders. */
-export function pictureSettingBase({ form, title, say, scenes }: Wish): Drawing {
+export function pictureSettingBase(wish: Wish): Drawing {
+  const { form, scenes } = wish;
   const base = heightOfBase(form);
   const arrows = [-1, 1].map((side): SceneArrow => {
     return { from: [85 * side, 0, base - 150], to: [85 * side, 0, base - 15] };
   });
-  return drawFittedForm(scenes.closed, CAMERAS.turned, {
-    title,
-    say,
+  return drawFittedForm(wish, scenes.closed, CAMERAS.turned, {
     show: panelsAnd('plate', 'pole'),
     arrows,
   });

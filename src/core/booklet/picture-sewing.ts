@@ -8,7 +8,9 @@ import {
   type Camera,
   drawBeside,
   drawForm,
+  type FlatChoices,
   layFlat,
+  lettersOnPiece,
   orderPanels,
   type Sheet,
 } from '../picture/index.ts';
@@ -17,6 +19,8 @@ import { drawFitted, drawFittedForm } from './draw-fitted.ts';
 import { cameraOfClosing, closingSeamsOf, pictureSection, placeOfClosing } from './picture-closing.ts';
 import type { Wish } from './wish.ts';
 
+/** Of pieces laid flat. */
+const FLAT_SCALE = 0.1;
 /** More panels side by side are wider than a page. */
 const MOST_FLAT = 6;
 /** From behind and far above: all round the neck is seen, its front through the open back. */
@@ -24,6 +28,9 @@ const ABOVE: Camera = { ...CAMERAS.back, elevation: (38 * Math.PI) / 180 };
 
 /** A seam whose cloth faces the side less than this lies on the front or the back. */
 const ASIDE = 0.7;
+
+/** A view beside flat pieces, which only reminds of how the parts will stand. */
+const SMALLER = 0.65;
 
 /** Views from outside, tried in this order. */
 const VIEWS = ['front', 'back', 'frontLeft', 'backLeft', 'side', 'sideLeft'] as const;
@@ -56,7 +63,7 @@ export function pictureShellSeams(wish: Wish): Drawing {
     });
   };
   const cameras = isClosed ? [cameraOfClosing(form)] : camerasFor(form, step, now);
-  return drawFitted((share) => {
+  return drawFitted(wish.room, (share) => {
     const drawings = cameras.map((camera) => draw({ ...camera, scale: share * camera.scale }));
     return drawings.length === 1 ? drawings[0] : drawBeside(drawings, title);
   });
@@ -98,24 +105,27 @@ function camerasFor(form: Form, step: WorkStep, now: readonly Seam[]): Camera[] 
   return [CAMERAS[bestViewOf(form, now)]];
 }
 
-function pictureFlat({ form, step, title }: Wish, now: readonly Seam[], panels: readonly string[]): Drawing {
+function pictureFlat(wish: Wish, now: readonly Seam[], panels: readonly string[]): Drawing {
+  const { form, step } = wish;
   const { shell, pieces } = form;
   const own = orderPanels(shell, panels).flatMap((id) => pieces.filter((piece) => piece.id === id));
   const sewn = sewnBefore(form, step);
   const joined = shell.seams.filter((seam) => {
     return sewn.has(seam.id) && seam.panels.every((id) => panels.includes(id));
   });
-  return layFitted(own, lettersOf(now), { title, joined: lettersOf(joined) });
+  return layFitted(wish, own, lettersOf(now), { joined: lettersOf(joined) });
 }
 
 /** Pieces laid flat, in one row as long as they can be that large. */
 export function layFitted(
+  { title, room }: Wish,
   pieces: readonly Piece[],
   now: readonly string[],
-  choices: Parameters<typeof layFlat>[2],
+  choices: Omit<FlatChoices, 'title' | 'scale' | 'width'> = {},
 ): Drawing {
-  const { scale = 0.1 } = choices;
-  return drawFitted((share) => layFlat(pieces, now, { ...choices, scale: share * scale, width: Infinity }));
+  return drawFitted(room, (share) =>
+    layFlat(pieces, now, { title, ...choices, scale: share * FLAT_SCALE, width: Infinity }),
+  );
 }
 
 /** Ids of the seams of all earlier steps. */
@@ -163,21 +173,17 @@ function facingsOf({ shell: { mesh } }: Form, seams: readonly Seam[]): (camera: 
  * Seams of inner parts: those of the step in place. Sewn to one half of the shell they are seen from the other, which is a ghost;
  * sewn among themselves they stand alone within the form's outline.
  */
-export function pictureInnerSeams(
-  { form, step, title, say, scenes }: Wish,
-  share = 1,
-  hasLevels = true,
-): Drawing {
+export function pictureInnerSeams(wish: Wish, share = 1, hasLevels = true): Drawing {
+  const { form, step, scenes } = wish;
   const braces = new Set(step.pieces.map(({ id }) => id));
   const onto = halfOf(form, step);
   const isOwn = ({ id, kind }: Sheet): boolean => braces.has(id) || kind === 'sleeve';
   const camera = onto === 'back' ? CAMERAS.front : CAMERAS.inside;
   return drawFittedForm(
+    wish,
     scenes.closed,
     { ...camera, scale: share * camera.scale },
     {
-      title,
-      say,
       hasLevels,
       show: (sheet) => {
         if (sheet.kind !== 'panel') return isOwn(sheet) ? 'solid' : 'none';
@@ -187,12 +193,53 @@ export function pictureInnerSeams(
   );
 }
 
-/** Webs and straps onto the back, and beside them the same from above at the waist, the last seam still open. */
+/** Tie and webs onto the front: the panels they are sewn to flat with their lines, lettered, and beside it how they stand in the form. */
+export function pictureInnerFront(wish: Wish): Drawing {
+  const { form, step, title, scenes } = wish;
+  const { shell, pieces } = form;
+  const letters = [...new Set(step.seams.map(({ letter }) => letter))];
+  const isFront = ({ kind, half }: Sheet): boolean => kind === 'panel' && half === 'front';
+  const ofFront = scenes.closed.sheets.filter(isFront).map(({ id }) => id);
+  const sewn = sewnBefore(form, step);
+  const joined = shell.seams.filter(({ id, panels }) => {
+    return sewn.has(id) && panels.every((panel) => ofFront.includes(panel));
+  });
+  const own = orderPanels(shell, ofFront)
+    .flatMap((id) => pieces.filter((piece) => piece.id === id))
+    .filter((piece) => lettersOnPiece(piece).some((letter) => letters.includes(letter)));
+  if (own.length === 0 || own.length > MOST_FLAT) return pictureInnerSeams(wish);
+  return drawFitted(wish.room, (share) => {
+    const flat = layFlat(own, letters, {
+      title,
+      joined: lettersOf(joined),
+      scale: FLAT_SCALE * share,
+      width: Infinity,
+      isBare: true,
+    });
+    return drawBeside([flat, pictureInnerSeams(wish, SMALLER * share, false)], title);
+  });
+}
+
+/** Webs and straps onto the back, and beside them the same from above, at the lowest strap, the last seam still open. */
 export function pictureInnerBack(wish: Wish): Drawing {
   const { form, title } = wish;
   const open = closingSeamsOf(form).map(({ id }) => id);
-  const section = pictureSection(wish, { open, lettered: open });
-  return drawFitted((share) => drawBeside([pictureInnerSeams(wish, share, false), section], title));
+  const section = pictureSection(wish, { open, lettered: open }, levelOfStrap(wish));
+  return drawFitted(wish.room, (share) =>
+    drawBeside([pictureInnerSeams(wish, share, false), section], title),
+  );
+}
+
+/** The level next to the lowest strap of the step; none without a strap. */
+function levelOfStrap({ form, step }: Wish): string | undefined {
+  const own = new Set(step.pieces.map(({ id }) => id));
+  const heights = (form.inside?.shape.braces ?? [])
+    .filter(({ id, kind }) => kind === 'strap' && own.has(id))
+    .map(({ rungs }) => rungs[0].z);
+  if (heights.length === 0) return undefined;
+  const lowest = Math.min(...heights);
+  const far = ({ z }: { readonly z: number }): number => Math.abs(z - lowest);
+  return form.body.levels.toSorted((a, b) => far(a) - far(b))[0]?.id;
 }
 
 /** The half of the shell whose panels or seams the step's parts are sewn to; null for what is sewn to no panel. */

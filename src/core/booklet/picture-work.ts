@@ -12,7 +12,6 @@ import {
   drawStand,
   drawTestTube,
   type FormChoices,
-  makeScene,
   orderPanels,
   type SceneArrow,
   type Sheet,
@@ -20,6 +19,7 @@ import {
 import { drawFitted, drawFittedForm } from './draw-fitted.ts';
 import { pictureClosing, pictureTrial, pictureTurning } from './picture-closing.ts';
 import {
+  pictureBinding,
   pictureBoards,
   pictureCare,
   pictureCovers,
@@ -31,7 +31,7 @@ import {
   pictureSettingBase,
   pictureSupports,
 } from './picture-setting.ts';
-import { layFitted, pictureInnerBack } from './picture-sewing.ts';
+import { layFitted, pictureInnerBack, pictureInnerFront } from './picture-sewing.ts';
 import { panelsAnd, scenePartsOf } from './scene-parts.ts';
 import type { Draw, Wish } from './wish.ts';
 
@@ -52,12 +52,14 @@ const BY_STEP: Readonly<Record<string, Draw | undefined>> = {
   cut: drawPanels,
   mark: drawFaces,
   'sew-sleeve': drawUnrolled,
+  'sew-inner-front': pictureInnerFront,
   'sew-inner-back': pictureInnerBack,
   'sew-closing': pictureClosing,
   'turn-out': (wish) => (hasShellSeams(wish) ? pictureClosing(wish) : pictureTurning(wish)),
   boards: pictureBoards,
   magnets: pictureMagnets,
   covers: pictureCovers,
+  bind: pictureBinding,
   'fill-arms': pictureFillArms,
   cushions: pictureCushions,
   supports: pictureSupports,
@@ -80,11 +82,11 @@ export function pictureWork(wish: Wish): Drawing | undefined {
 
 /** The form as it stands, the shell alone unless the choices say more. */
 export function pictureForm(
-  { title, say, scenes }: Wish,
+  wish: Wish,
   choices: Partial<FormChoices> = {},
   camera: keyof typeof CAMERAS = 'front',
 ): Drawing {
-  return drawFittedForm(scenes.closed, CAMERAS[camera], { title, say, show: panelsAnd(), ...choices });
+  return drawFittedForm(wish, wish.scenes.closed, CAMERAS[camera], { show: panelsAnd(), ...choices });
 }
 
 function hasShellSeams({ step }: Wish): boolean {
@@ -118,12 +120,13 @@ function drawTube(wish: Wish): Drawing {
 }
 
 /** The girths of all levels that were taken. */
-function drawTapes({ form, title, say }: Wish): Drawing {
+function drawTapes(wish: Wish): Drawing {
+  const { form, scenes } = wish;
   const girths = Object.entries(form.body.tapePaths).filter(
     ([id]) => id.endsWith('Girth') && !/Arm|elbow|wrist/.test(id),
   );
-  const scene = makeScene(scenePartsOf(form), { tapes: girths.map(([id, points]) => ({ id, points })) });
-  return drawFittedForm(scene, CAMERAS.front, { title, say, show: panelsAnd(), hasLevels: false });
+  const scene = scenes.closedWith({ tapes: girths.map(([id, points]) => ({ id, points })) });
+  return drawFittedForm(wish, scene, CAMERAS.front, { show: panelsAnd(), hasLevels: false });
 }
 
 /** The levels at which the filled form is measured. */
@@ -146,15 +149,14 @@ function hasWaist({ levelLines }: { readonly levelLines: readonly { readonly id:
 /** Panels right side up, all the same way up: of twins the right ones. */
 function drawPanels(wish: Wish): Drawing {
   const own = panelsOf(wish).filter(({ side }) => side !== 'left');
-  return layFitted(own.slice(0, FEW), [], { title: wish.title, isRightSideUp: true });
+  return layFitted(wish, own.slice(0, FEW), [], { isRightSideUp: true });
 }
 
 /** Two panels from their wrong side, and the same from their right side. */
 function drawFaces(wish: Wish): Drawing {
-  const { title } = wish;
   const own = panelsOf(wish).slice(0, BOTH_FACES);
-  const wrong = layFitted(own, [], { title });
-  return drawBeside([wrong, layFitted(own.toReversed(), [], { title, isRightSideUp: true })], title);
+  const wrong = layFitted(wish, own, []);
+  return drawBeside([wrong, layFitted(wish, own.toReversed(), [], { isRightSideUp: true })], wish.title);
 }
 
 function drawUnrolled(wish: Wish): Drawing {
@@ -183,14 +185,16 @@ function drawPole(wish: Wish): Drawing {
 }
 
 function drawOnStand(wish: Wish): Drawing {
-  const { form, title, say } = wish;
+  const { form, title, say, scenes } = wish;
   const { project, body, inside } = form;
   if (!inside) return pictureForm(wish);
   const { legs, legRadius, garmentMass, garmentOffset } = withUsual(INSIDE_OPTIONS, project.inside);
   const { pushForce, pushHeight } = inside.stand;
+  const floor = -heightOfWaist(project, body);
+  const scene = scenes.closedWith({ stand: { floor, radius: legRadius, legs } });
   const trial = {
-    ...{ floor: -heightOfWaist(project, body), legs, legRadius, mass: garmentMass, offset: garmentOffset },
+    ...{ floor, mass: garmentMass, offset: garmentOffset },
     ...{ force: pushForce, pushHeight, tilt: TILT },
   };
-  return drawFitted((share) => drawStand(scenePartsOf(form), trial, title, say, share));
+  return drawFitted(wish.room, (share) => drawStand(scene, scenePartsOf(form), trial, title, say, share));
 }

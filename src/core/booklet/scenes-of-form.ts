@@ -1,12 +1,14 @@
 import type { Form } from '../form/index.ts';
-import { makeScene, type Scene } from '../picture/index.ts';
+import { makeScene, type Scene, type SceneChoices, weldPanels } from '../picture/index.ts';
 import { scenePartsOf } from './scene-parts.ts';
 
-/** The scenes of one form, each made when it is first asked for: about 0.2 s a scene. */
+/** The scenes of one form, each made when it is first asked for: about 0.1 s a scene. */
 export interface ScenesOfForm {
   /** Sewn but for these seams of the shell, whose edges gape by so many mm. */
   open(seams: readonly string[], gape?: number): Scene;
   readonly closed: Scene;
+  /** All sewn, with tapes on it or on a stand. */
+  closedWith(choices: Pick<SceneChoices, 'tapes' | 'stand'>): Scene;
 }
 
 /** How far the edges of a seam that is not sewn yet are drawn apart, mm. */
@@ -14,17 +16,31 @@ const GAPE = 70;
 
 export function scenesOfForm(form: Form): ScenesOfForm {
   const parts = scenePartsOf(form);
-  const made = new Map<string, Scene>();
-  const open = (seams: readonly string[], gape = GAPE): Scene => {
-    const key = `${gape} ${seams.join(' ')}`;
-    const scene = made.get(key) ?? makeScene(parts, seams.length > 0 ? { open: { seams, gape } } : {});
-    made.set(key, scene);
-    return scene;
+  const once = rememberAll<Scene>();
+  const sewn = rememberAll<ReturnType<typeof weldPanels>>();
+  const closedWith = (choices: Pick<SceneChoices, 'tapes' | 'stand'>): Scene => {
+    const { tapes = [], stand } = choices;
+    const welded = sewn('', () => weldPanels(form.shell));
+    return once(JSON.stringify([tapes.map(({ id }) => id), stand]), () => makeScene(parts, choices, welded));
   };
   return {
-    open,
-    get closed() {
-      return open([]);
+    open(seams, gape = GAPE) {
+      if (seams.length === 0) return closedWith({});
+      return once(`${gape} ${seams.join(' ')}`, () => makeScene(parts, { open: { seams, gape } }));
     },
+    get closed() {
+      return closedWith({});
+    },
+    closedWith,
+  };
+}
+
+/** What is made under a key is made once. */
+function rememberAll<T>(): (key: string, make: () => T) => T {
+  const made = new Map<string, T>();
+  return (key, make) => {
+    const known = made.get(key) ?? make();
+    made.set(key, known);
+    return known;
   };
 }

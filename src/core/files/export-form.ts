@@ -54,8 +54,11 @@ export async function exportForm(form: Form, options: ExportOptions): Promise<Re
   const warnings: Issue[] = [];
   for (const format of wanted) {
     const made = await WRITERS[format](form, pieces, options);
-    if (!made.ok) issues.push(...made.issues);
-    else {
+    if (!made.ok) {
+      // Stopped by whoever asked.
+      if (made.issues.length === 0) return made;
+      issues.push(...made.issues);
+    } else {
       files.push(...made.value);
       warnings.push(...made.issues);
     }

@@ -17,6 +17,8 @@ export interface ExportOptions extends CuttingOptions {
   /** Ids of the pieces wanted, default all. */
   readonly only?: readonly string[];
   readonly date?: string;
+  /** Told now and then how much of a long file is done, 0..1; answers whether to go on. What is stopped fails without an issue. */
+  readonly goesOn?: (share: number) => boolean | Promise<boolean>;
   /** Which gauges, and how they are cut; all there are. */
   readonly gauges?: GaugeOptions;
   /** Letters of the PDF; passed in because the core reads no files. */

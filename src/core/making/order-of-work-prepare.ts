@@ -181,7 +181,7 @@ function printFirstPage({ form, has }: Work): PlannedStep {
     'print',
     'prepare',
     phrase('step.print.title'),
-    [phrase('step.print.cover', { paper: name }), phrase('step.print.rest')],
+    [phrase('step.print.cover', { paper: name })],
     [{ does: 'read', fact: 'bars', how: 'paper', facts: ['measures'] }],
     {
       needs: [...(has.inside ? ['test-tube'] : []), 'measure'],
@@ -250,7 +250,7 @@ function cutCloth({ form, has }: Work): PlannedStep {
     'cut',
     'cut',
     phrase('step.cut.title'),
-    [phrase('step.cut.lay'), phrase('step.cut.cut')],
+    [phrase('step.cut.print'), phrase('step.cut.lay'), phrase('step.cut.cut')],
     [
       { does: 'danger', of: 'blades' },
       ...pieces.map(({ id }) => ({ does: 'make', part: id, of: [], needs: ['cloth'], facts }) as const),

@@ -40,11 +40,13 @@ function sectionStep(work: Work, half: 'front' | 'back'): PlannedStep[] {
   if (seams.length === 0) return [];
   const ids = new Set(seams.flatMap(({ seam }) => seam.panels));
   const hasLevel = seams.some(({ seam }) => seam.isLevel);
+  const isApart = half === 'back' && closesBehind(work);
   const checks: WorkCheck[] = form.shell.levels.flatMap(({ id, name: level }) => {
     const width = widthAtLevel(form, ids, id);
-    return width > 0 ? [lengthCheck(`width-${id}`, phrase('check.across-half', { level, half }), width)] : [];
+    return width > 0
+      ? [lengthCheck(`width-${id}`, phrase('check.across-half', { level, half, isApart }), width)]
+      : [];
   });
-  const isApart = half === 'back' && closesBehind(work);
   return [
     plan(
       `sew-${half}`,

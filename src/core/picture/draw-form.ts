@@ -33,8 +33,8 @@ export interface FormChoices {
   readonly arrows?: readonly SceneArrow[];
 }
 
-/** Pixels a mm of paper: a form at a tenth of true size is about 800 high. */
-const PER_MM = 10;
+/** Pixels a mm of paper: a form at a tenth of true size is about 500 high. Only tints and ghosts are made of them, and lines lie over their edges. */
+const PER_MM = 6;
 /** Smoothing of outlines and of lines on cloth, mm of paper. */
 const OUTLINE_SIGMA = 0.5;
 const LINE_SIGMA = 0.3;
@@ -66,8 +66,8 @@ export function drawForm(scene: Scene, camera: Camera, choices: FormChoices): Dr
 interface SeenSurface {
   readonly surface: Surface;
   readonly seen: Float64Array;
-  readonly solid: readonly number[];
-  readonly ghost: readonly number[];
+  readonly solid: Uint32Array;
+  readonly ghost: Uint32Array;
 }
 
 interface View {
@@ -78,19 +78,18 @@ interface View {
   readonly occluders: Occluders;
   readonly image: DepthImage;
   /** Sheet of every triangle of the image. */
-  readonly sheets: readonly number[];
+  readonly sheets: Uint16Array;
 }
 
 function seeScene(scene: Scene, camera: Camera, { show = () => 'solid' }: FormChoices): View {
   const projector = projectCamera(camera);
   const showing = scene.sheets.map(show);
   const surfaces = scene.surfaces.map((surface): SeenSurface => {
-    const of = (wanted: Showing): number[] => {
-      const faces: number[] = [];
-      surface.sheetOf.forEach((sheet, f) => {
-        if (showing[sheet] === wanted) faces.push(f);
-      });
-      return faces;
+    const of = (wanted: Showing): Uint32Array => {
+      const faces = new Uint32Array(surface.sheetOf.length);
+      let count = 0;
+      for (let f = 0; f < faces.length; f++) if (showing[surface.sheetOf[f]] === wanted) faces[count++] = f;
+      return faces.subarray(0, count);
     };
     return { surface, seen: projector.project(surface.positions), solid: of('solid'), ghost: of('ghost') };
   });
@@ -110,16 +109,18 @@ function seeScene(scene: Scene, camera: Camera, { show = () => 'solid' }: FormCh
 function gather(
   surfaces: readonly SeenSurface[],
   which: 'solid' | 'ghost',
-): { seen: Float64Array; triangles: number[]; sheets: number[] } {
+): { seen: Float64Array; triangles: Uint32Array; sheets: Uint16Array } {
   const seen = new Float64Array(surfaces.reduce((sum, one) => sum + one.seen.length, 0));
-  const triangles: number[] = [];
-  const sheets: number[] = [];
-  let first = 0;
+  const count = surfaces.reduce((sum, one) => sum + one[which].length, 0);
+  const triangles = new Uint32Array(3 * count);
+  const sheets = new Uint16Array(count);
+  let [first, next] = [0, 0];
   for (const one of surfaces) {
+    const { triangles: own, sheetOf } = one.surface;
     seen.set(one.seen, 3 * first);
     for (const f of one[which]) {
-      for (let k = 0; k < 3; k++) triangles.push(first + one.surface.triangles[3 * f + k]);
-      sheets.push(one.surface.sheetOf[f]);
+      for (let k = 0; k < 3; k++) triangles[3 * next + k] = first + own[3 * f + k];
+      sheets[next++] = sheetOf[f];
     }
     first += one.seen.length / 3;
   }
@@ -169,9 +170,9 @@ function isBrace({ kind }: Sheet): boolean {
 
 function cornersOf({ positions, triangles }: Surface): Float64Array[] {
   return Array.from({ length: triangles.length / 3 }, (_, f) => {
-    return Float64Array.from({ length: 9 }, (_, i) => {
-      return positions[3 * triangles[3 * f + Math.floor(i / 3)] + (i % 3)];
-    });
+    const corners = new Float64Array(9);
+    for (let i = 0; i < 9; i++) corners[i] = positions[3 * triangles[3 * f + Math.floor(i / 3)] + (i % 3)];
+    return corners;
   });
 }
 
@@ -233,7 +234,9 @@ type Pixel = (typeof PIXELS)[number];
 function tintsOf(view: View, { filledTo = Infinity, filledBelow = -Infinity }: FormChoices): DrawingItem[] {
   const { image, sheets, scene } = view;
   const heightAt = heightsOf(view);
+  const isAnyFilled = filledTo < Infinity || filledBelow > -Infinity;
   const isFilled = (pixel: number): boolean => {
+    if (!isAnyFilled) return false;
     const z = heightAt(pixel);
     return z >= filledTo || z <= filledBelow;
   };
@@ -289,7 +292,8 @@ function ghostsOf({ surfaces, image }: View): DrawingItem[] {
     }
     return false;
   };
-  const isGhost = Uint8Array.from(ghost.triangles, (triangle) => (triangle < 0 ? 0 : 1));
+  const isGhost = new Uint8Array(ghost.triangles.length);
+  for (let pixel = 0; pixel < isGhost.length; pixel++) isGhost[pixel] = ghost.triangles[pixel] < 0 ? 0 : 1;
   return traceTints(isGhost, ghost).flatMap(({ points }) => {
     const ring = Float64Array.of(...points, points[0], points[1]);
     return runsBeside(ring, isCovered).map((run) => makePath(run, { style: lineStyle('seam', GHOST_DASH) }));

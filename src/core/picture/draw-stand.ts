@@ -1,16 +1,15 @@
 import type { Say } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { drawForm } from './draw-form.ts';
-import { makeScene, type SceneParts } from './make-scene.ts';
+import type { SceneParts } from './make-scene.ts';
 import { phrase } from './phrases.ts';
 import { CAMERAS } from './project-camera.ts';
+import type { Scene } from './types.ts';
 
 /** mm, kg, N: what tries the form on its stand. */
 export interface StandTrial {
   /** Of the floor under the waist, negative. */
   readonly floor: number;
-  readonly legs: number;
-  readonly legRadius: number;
   /** A garment on one side: its mass, and how far from the pole it hangs. */
   readonly mass: number;
   readonly offset: number;
@@ -26,13 +25,19 @@ const ARROW = 260;
 /** Arrows end so far short of the form, mm. */
 const SHORT = 20;
 
-/** The form on its stand from the side, with the load, the push and the tilt that try it. A twentieth of true size or a `share` of that, mm of paper. */
-export function drawStand(parts: SceneParts, trial: StandTrial, title: string, say: Say, share = 1): Drawing {
-  const { floor, legs, legRadius, mass, offset, force, pushHeight, tilt } = trial;
-  const scene = makeScene(
-    { shell: parts.shell, ...(parts.shape && { shape: parts.shape }) },
-    { stand: { floor, radius: legRadius, legs } },
-  );
+/**
+ * The form on its stand (a scene with a stand) from the side, with the load, the push and the tilt that try it. A twentieth of true size
+ * or a `share` of that, mm of paper.
+ */
+export function drawStand(
+  scene: Scene,
+  parts: SceneParts,
+  trial: StandTrial,
+  title: string,
+  say: Say,
+  share = 1,
+): Drawing {
+  const { floor, mass, offset, force, pushHeight, tilt } = trial;
   const y = parts.shape?.pole.y ?? 0;
   const top = parts.shape?.pole.zTop ?? 0;
   const z = floor + pushHeight;

@@ -27,22 +27,35 @@ export function findOccluders(seen: Float64Array, triangles: ArrayLike<number>):
   const size = Math.max(Math.sqrt((PER_CELL * (maxX - minX) * (maxY - minY)) / count), 1e-6);
   const columns = Math.floor((maxX - minX) / size) + 1;
   const rows = Math.floor((maxY - minY) / size) + 1;
-  const cells: number[][] = Array.from({ length: columns * rows }, () => []);
-  for (let f = 0; f < count; f++) {
-    const left = Math.floor((boxes[4 * f] - minX) / size);
-    const top = Math.floor((boxes[4 * f + 1] - minY) / size);
-    const right = Math.floor((boxes[4 * f + 2] - minX) / size);
-    const bottom = Math.floor((boxes[4 * f + 3] - minY) / size);
-    for (let row = top; row <= bottom; row++)
-      for (let column = left; column <= right; column++) cells[row * columns + column].push(f);
-  }
+  const eachCell = (visit: (cell: number, f: number) => void): void => {
+    for (let f = 0; f < count; f++) {
+      const left = Math.floor((boxes[4 * f] - minX) / size);
+      const top = Math.floor((boxes[4 * f + 1] - minY) / size);
+      const right = Math.floor((boxes[4 * f + 2] - minX) / size);
+      const bottom = Math.floor((boxes[4 * f + 3] - minY) / size);
+      for (let row = top; row <= bottom; row++)
+        for (let column = left; column <= right; column++) visit(row * columns + column, f);
+    }
+  };
+  // Triangles of all cells in one list, those of cell c from first[c] on: a list a cell would cost more than the search.
+  const first = new Uint32Array(columns * rows + 1);
+  eachCell((cell) => {
+    first[cell + 1]++;
+  });
+  for (let cell = 0; cell < columns * rows; cell++) first[cell + 1] += first[cell];
+  const next = first.slice();
+  const listed = new Uint32Array(first[columns * rows]);
+  eachCell((cell, f) => {
+    listed[next[cell]++] = f;
+  });
   return {
     isHidden(x, y, depth, tolerance) {
-      const [column, row] = [Math.floor((x - minX) / size), Math.floor((y - minY) / size)];
+      const column = Math.floor((x - minX) / size);
+      const row = Math.floor((y - minY) / size);
       if (column < 0 || row < 0 || column >= columns || row >= rows) return false;
-      for (const f of cells[row * columns + column]) {
-        const over = depthOver(seen, triangles, f, x, y);
-        if (over > depth + tolerance) return true;
+      const cell = row * columns + column;
+      for (let i = first[cell]; i < first[cell + 1]; i++) {
+        if (depthOver(seen, triangles, listed[i], x, y) > depth + tolerance) return true;
       }
       return false;
     },
@@ -60,11 +73,14 @@ function depthOver(
   const a = 3 * triangles[3 * f];
   const b = 3 * triangles[3 * f + 1];
   const c = 3 * triangles[3 * f + 2];
-  const [ux, uy] = [seen[b] - seen[a], seen[b + 1] - seen[a + 1]];
-  const [vx, vy] = [seen[c] - seen[a], seen[c + 1] - seen[a + 1]];
+  const ux = seen[b] - seen[a];
+  const uy = seen[b + 1] - seen[a + 1];
+  const vx = seen[c] - seen[a];
+  const vy = seen[c + 1] - seen[a + 1];
   const area = ux * vy - uy * vx;
   if (Math.abs(area) < 1e-12) return -Infinity;
-  const [px, py] = [x - seen[a], y - seen[a + 1]];
+  const px = x - seen[a];
+  const py = y - seen[a + 1];
   const s = (px * vy - py * vx) / area;
   const t = (ux * py - uy * px) / area;
   if (s < -SLACK || t < -SLACK || s + t > 1 + SLACK) return -Infinity;

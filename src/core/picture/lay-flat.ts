@@ -16,6 +16,8 @@ export interface FlatChoices {
   readonly width?: number;
   /** Right side up, for pieces that are marked or pressed before anything is sewn. */
   readonly isRightSideUp?: boolean;
+  /** Stitching lines that are not sewn now are left out. */
+  readonly isBare?: boolean;
 }
 
 const TENTH = 0.1;
@@ -30,6 +32,8 @@ const STEP = 1;
 const STITCH = 3;
 /** Radius of the disc behind a letter, and how far inside its seam it lies, mm of paper. */
 const DISC = 2.4;
+/** So that it is round within 0.04 mm, and short to write down: a picture has many. */
+const DISC_CORNERS = 18;
 const INSIDE = 3.6;
 
 /**
@@ -37,7 +41,7 @@ const INSIDE = 3.6;
  * edge. What is sewn `now` (letters of edges, or of lines on a piece) is bold on all its partners, with dotted lines from notch to notch. mm of paper. O(pieces² × height).
  */
 export function layFlat(pieces: readonly Piece[], now: readonly string[], choices: FlatChoices): Drawing {
-  const { scale = TENTH, joined = [], width = WIDEST, isRightSideUp = false } = choices;
+  const { scale = TENTH, joined = [], width = WIDEST, isRightSideUp = false, isBare = false } = choices;
   const flat = pieces.map((piece) => flattenPiece(piece, scale, isRightSideUp));
   const gap = now.length > 0 ? GAP : LOOSE_GAP;
   const laid = layRows(flat, new Set(joined), width, gap);
@@ -53,14 +57,14 @@ export function layFlat(pieces: readonly Piece[], now: readonly string[], choice
   ]);
   const lines = laid.flatMap((piece) => [
     ...piece.edges
-      .filter(({ letter }) => !now.includes(letter))
+      .filter(({ letter }) => !isBare && !now.includes(letter))
       .map(({ points }) => makePath(thinLine(points, false), { style: lineStyle('thin', GHOST_DASH) })),
     ...piece.levels.map((points) => makePath(points, { style: lineStyle('thin') })),
     ...piece.notches
       .filter(({ seam }) => now.length === 0 || now.includes(seam))
       .map(({ points }) => makePath(points, { style: lineStyle('seam') })),
   ]);
-  return finishDrawing(choices.title, cloth, [...lines, ...lace(laid, joined), ...sew(laid, now)]);
+  return finishDrawing(choices.title, cloth, [...lines, ...lace(laid, joined), ...sew(laid, now, joined)]);
 }
 
 /** Pieces in rows, each moved to its place. */
@@ -169,24 +173,29 @@ function lace(laid: readonly FlatPiece[], joined: readonly string[]): DrawingIte
     partnersOf(laid, letter).flatMap(([a, b]) => {
       const [one, other] = [a.edge.points, directed(b.edge, a.edge)];
       const count = Math.max(2, Math.round(lengthOf(one) / STITCH));
-      const stitches = Array.from({ length: count - 1 }, (_, k) => {
-        const t = (k + 1) / count;
-        return makePath([...alongLine(one, t), ...alongLine(other, t)], { style: lineStyle('thin') });
+      // To and fro in one line: between stitches it runs along the edges, which are thicker.
+      const rungs = Array.from({ length: count - 1 }, (_, k) => {
+        const ends = [alongLine(one, (k + 1) / count), alongLine(other, (k + 1) / count)];
+        return (k % 2 === 0 ? ends : ends.toReversed()).flat();
       });
-      const edges = [one, other].map((points) => makePath(points, { style: lineStyle('outline') }));
-      return [...edges, ...stitches];
+      const stitches = makePath(rungs.flat(), { style: lineStyle('thin') });
+      const edges = [one, other].map((points) =>
+        makePath(thinLine(points, false), { style: lineStyle('outline') }),
+      );
+      return [...edges, stitches];
     }),
   );
 }
 
 /** Bold edges and lines, dotted lines from notch to notch with an arrow among them, letters. */
-function sew(laid: readonly FlatPiece[], now: readonly string[]): DrawingItem[] {
+function sew(laid: readonly FlatPiece[], now: readonly string[], joined: readonly string[]): DrawingItem[] {
   const taken: [number, number][] = [];
   const discs: DrawingItem[] = [];
   const ties: DrawingItem[] = [];
   const bold: DrawingItem[] = [];
   for (const letter of now) {
-    ties.push(...partnersOf(laid, letter).flatMap(([a, b]) => tie(a.edge, b.edge)));
+    if (!joined.includes(letter))
+      ties.push(...partnersOf(laid, letter).flatMap(([a, b]) => tie(a.edge, b.edge)));
     for (const piece of laid) {
       const edges = piece.edges.filter((edge) => edge.letter === letter);
       const lines = piece.lines.filter((line) => line.letter === letter);
@@ -305,9 +314,11 @@ function besideEdge(points: Float64Array, share: number, { cut }: FlatPiece): [n
 /** A letter on a white disc. */
 function discAt([x, y]: readonly number[], letter: string): DrawingItem[] {
   const radius = DISC + (letter.length > 1 ? 0.5 : 0);
-  const ring = Array.from({ length: 36 }, (_, k) => (2 * Math.PI * k) / 36).flatMap((angle) => {
-    return [radius * Math.cos(angle), radius * Math.sin(angle)];
-  });
+  const ring = Array.from({ length: DISC_CORNERS }, (_, k) => (2 * Math.PI * k) / DISC_CORNERS).flatMap(
+    (angle) => {
+      return [radius * Math.cos(angle), radius * Math.sin(angle)];
+    },
+  );
   const disc = makePath(ring, { closed: true, style: { ...lineStyle('thin'), fill: TINTS.paper } });
   const text = makeText(0, 0.36 * LETTER_SIZE, letter, LETTER_SIZE, { anchor: 'middle', colour: '#000000' });
   return [translateItem(disc, x, y), translateItem(text, x, y)];

@@ -3,7 +3,7 @@ import type { DesignedBrace, InsideShape } from '../inside/index.ts';
 import type { SeamedShell, ShellPanel } from '../seams/index.ts';
 import { surfaceOfDome, surfaceOfLoop, surfaceOfRows, surfaceOfTube } from './solid-surfaces.ts';
 import type { Scene, SceneLine, Sheet, Surface } from './types.ts';
-import { type OpenSeams, weldPanels } from './weld-panels.ts';
+import { type OpenSeams, type WeldedPanels, weldPanels } from './weld-panels.ts';
 
 /** What a scene is made of; a form has all of it. */
 export interface SceneParts {
@@ -31,12 +31,17 @@ const SLEEVE_ROOM = 1.5;
 /**
  * Everything of a form that can be drawn in space: panels as sewn, plates in the openings, braces, sleeve, pole, arms or, in their
  * place, cushions. What of it is shown is chosen when it is drawn. Ids: panels and braces have their own, the others are
- * `plate-base`, `cushion-right`, `support-left`, `arm-left`, `sleeve`, `pole`, `foot`. Cost: that of `weldPanels`.
+ * `plate-base`, `cushion-right`, `support-left`, `arm-left`, `sleeve`, `pole`, `foot`. Cost: that of `weldPanels`,
+ * unless the panels, sewn along the same seams, are given.
  */
-export function makeScene(parts: SceneParts, choices: SceneChoices = {}): Scene {
+export function makeScene(
+  parts: SceneParts,
+  choices: SceneChoices = {},
+  welded: WeldedPanels = weldPanels(parts.shell, choices.open),
+): Scene {
   const { shell, shape, arms = [], supports = [] } = parts;
   const sheets: Sheet[] = shell.panels.map(sheetOfPanel);
-  const { surface, lines } = weldPanels(shell, choices.open);
+  const { surface, lines } = welded;
   const surfaces: Surface[] = [surface];
   const put = (sheet: Sheet, make: (number: number) => Surface): void => {
     surfaces.push(make(sheets.length));

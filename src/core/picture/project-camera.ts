@@ -1,4 +1,4 @@
-import { cross, dot } from '../math/index.ts';
+import { cross } from '../math/index.ts';
 import type { Camera } from './types.ts';
 
 /** From space to the page. */
@@ -49,10 +49,12 @@ export function projectCamera({ azimuth, elevation, scale, isTurned = false }: C
     project(points) {
       const seen = new Float64Array(points.length);
       for (let i = 0; i < points.length; i += 3) {
-        const p = [points[i], points[i + 1], points[i + 2]];
-        seen[i] = scale * dot(right, p);
-        seen[i + 1] = -scale * dot(up, p);
-        seen[i + 2] = dot(toViewer, p);
+        const x = points[i];
+        const y = points[i + 1];
+        const z = points[i + 2];
+        seen[i] = scale * (right[0] * x + right[1] * y + right[2] * z);
+        seen[i + 1] = -scale * (up[0] * x + up[1] * y + up[2] * z);
+        seen[i + 2] = toViewer[0] * x + toViewer[1] * y + toViewer[2] * z;
       }
       return seen;
     },

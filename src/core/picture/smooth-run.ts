@@ -18,7 +18,8 @@ export function smoothRun(points: Float64Array, closed: boolean, sigma: number):
   const smooth = new Float64Array(even.length);
   for (let i = 0; i < count; i++) {
     for (let axis = 0; axis < 2; axis++) {
-      let [sum, mass] = [weights[0] * even[2 * i + axis], weights[0]];
+      let sum = weights[0] * even[2 * i + axis];
+      let mass = weights[0];
       for (let k = 1; k <= reach; k++) {
         sum += weights[k] * (valueAt(even, i - k, axis, closed) + valueAt(even, i + k, axis, closed));
         mass += 2 * weights[k];

@@ -36,8 +36,14 @@ export function splitVisible(
   const total = along[along.length - 1];
   if (!(total > SHORTEST)) return [];
   const count = Math.max(2, Math.ceil(total / STEP));
+  const point: [number, number, number] = [0, 0, 0];
+  const normal: [number, number, number] = [0, 0, 0];
   const look = (s: number): boolean => {
-    const { point, normal } = placeAt(points, normals, along, s);
+    const [i, t] = locate(along, s);
+    for (let k = 0; k < 3; k++) {
+      point[k] = (1 - t) * points[3 * i + k] + t * points[3 * i + 3 + k];
+      normal[k] = (1 - t) * normals[3 * i + k] + t * normals[3 * i + 3 + k];
+    }
     return isSeen(point, normal, kind, projector, occluders);
   };
   const samples = Array.from({ length: count + 1 }, (_, i) => (total * i) / count);
@@ -67,15 +73,16 @@ export function isSeen(
   projector: Projector,
   occluders: Occluders,
 ): boolean {
-  const sides = kind === 'contour' ? [1, -1] : [dot(normal, projector.toViewer) >= 0 ? 1 : -1];
-  return sides.some((side) => {
-    const [x, y, depth] = projector.project([
+  const isFree = (side: 1 | -1): boolean => {
+    const seen = projector.project([
       point[0] + side * OFF * normal[0],
       point[1] + side * OFF * normal[1],
       point[2] + side * OFF * normal[2],
     ]);
-    return !occluders.isHidden(x, y, depth, TOLERANCE);
-  });
+    return !occluders.isHidden(seen[0], seen[1], seen[2], TOLERANCE);
+  };
+  if (kind === 'contour') return isFree(1) || isFree(-1);
+  return isFree(dot(normal, projector.toViewer) >= 0 ? 1 : -1);
 }
 
 /** With its first point again at the end of a closed one. */
@@ -104,21 +111,6 @@ function locate(along: Float64Array, s: number): [number, number] {
   }
   const length = along[high] - along[low];
   return [low, length > 0 ? (s - along[low]) / length : 0];
-}
-
-function placeAt(
-  points: Float64Array,
-  normals: Float64Array,
-  along: Float64Array,
-  s: number,
-): { point: Vector; normal: Vector } {
-  const [i, t] = locate(along, s);
-  const between = (rows: Float64Array, k: number): number =>
-    (1 - t) * rows[3 * i + k] + t * rows[3 * i + 3 + k];
-  return {
-    point: [between(points, 0), between(points, 1), between(points, 2)],
-    normal: [between(normals, 0), between(normals, 1), between(normals, 2)],
-  };
 }
 
 /** Flags with hidden stretches of at most so many samples between seen ones made seen. */

@@ -13,7 +13,7 @@ export function traceBorders(surface: Surface, faces: ArrayLike<number>): Surfac
   const { triangles, positions } = surface;
   const own = new Uint32Array(3 * faces.length);
   for (let i = 0; i < faces.length; i++) {
-    own.set(triangles.subarray(3 * faces[i], 3 * faces[i] + 3), 3 * i);
+    for (let k = 0; k < 3; k++) own[3 * i + k] = triangles[3 * faces[i] + k];
   }
   const twins = findTwins(own, positions.length / 3);
   const following = new Map<number, number[]>();
@@ -67,9 +67,11 @@ function divideAtCorners(surface: Surface, loop: readonly number[]): SurfaceLine
 
 function lineOf({ positions, normals }: Surface, vertices: readonly number[], closed: boolean): SurfaceLine {
   const rows = (from: Float64Array): Float64Array => {
-    return Float64Array.from({ length: 3 * vertices.length }, (_, i) => {
-      return from[3 * vertices[Math.floor(i / 3)] + (i % 3)];
+    const taken = new Float64Array(3 * vertices.length);
+    vertices.forEach((vertex, i) => {
+      for (let k = 0; k < 3; k++) taken[3 * i + k] = from[3 * vertex + k];
     });
+    return taken;
   };
   return { points: rows(positions), normals: rows(normals), closed };
 }

@@ -16,14 +16,22 @@ export interface SurfaceLine {
  */
 export function traceContours(surface: Surface, toViewer: Vector, faces: ArrayLike<number>): SurfaceLine[] {
   const { triangles, normals } = surface;
-  const facing = Float64Array.from({ length: normals.length / 3 }, (_, v) => {
-    // A vertex right on the contour goes to the front, so that every edge is crossed or is not.
-    return dot(normals.subarray(3 * v, 3 * v + 3), toViewer) || Number.MIN_VALUE;
-  });
   const count = normals.length / 3;
+  const [vx, vy, vz] = toViewer;
+  const facing = new Float64Array(count);
+  for (let v = 0; v < count; v++) {
+    // A vertex right on the contour goes to the front, so that every edge is crossed or is not.
+    facing[v] = normals[3 * v] * vx + normals[3 * v + 1] * vy + normals[3 * v + 2] * vz || Number.MIN_VALUE;
+  }
   /** Per crossed edge, the edges next to it. */
   const next = new Map<number, number[]>();
   for (let i = 0; i < faces.length; i++) {
+    const isFront = facing[triangles[3 * faces[i]]] > 0;
+    if (
+      facing[triangles[3 * faces[i] + 1]] > 0 === isFront &&
+      facing[triangles[3 * faces[i] + 2]] > 0 === isFront
+    )
+      continue;
     const crossed: number[] = [];
     for (let k = 0; k < 3; k++) {
       const a = triangles[3 * faces[i] + k];

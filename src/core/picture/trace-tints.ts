@@ -4,9 +4,9 @@ import { smoothRun } from './smooth-run.ts';
 /** Regions smaller than this are not drawn, mm² of paper. */
 const SMALLEST = 0.4;
 /** Takes the steps of the pixels away, mm of paper. */
-const SIGMA = 0.22;
+const SIGMA = 0.34;
 /** Lines are drawn over the edges of tints: so far off them they may be, mm of paper. */
-const OFF = 0.05;
+const OFF = 0.07;
 
 /** A region of one tint: its outer edge only. Drawn after those it lies in, it needs no holes. */
 export interface TintRegion {
@@ -65,10 +65,17 @@ function labelRegions(tints: Uint8Array, columns: number): Int32Array {
       const row = pixel - (pixel % columns);
       let from = pixel;
       while (from > row && isFree(from - 1)) from--;
+      // Of a run above or below only the first pixel is remembered: the others are filled with it.
+      let wasFreeAbove = false;
+      let wasFreeBelow = false;
       for (let at = from; at < row + columns && isFree(at); at++) {
         labels[at] = label;
-        if (at >= columns && isFree(at - columns)) stack.push(at - columns);
-        if (at + columns < tints.length && isFree(at + columns)) stack.push(at + columns);
+        const isFreeAbove = at >= columns && isFree(at - columns);
+        const isFreeBelow = at + columns < tints.length && isFree(at + columns);
+        if (isFreeAbove && !wasFreeAbove) stack.push(at - columns);
+        if (isFreeBelow && !wasFreeBelow) stack.push(at + columns);
+        wasFreeAbove = isFreeAbove;
+        wasFreeBelow = isFreeBelow;
       }
     }
     label++;
@@ -108,5 +115,7 @@ function followEdge(labels: Int32Array, columns: number, first: number): number[
 }
 
 function toPage(corners: readonly number[], { left, top, perMm }: Grid): Float64Array {
-  return Float64Array.from(corners, (value, i) => (i % 2 === 0 ? left : top) + value / perMm);
+  const points = new Float64Array(corners.length);
+  for (let i = 0; i < corners.length; i++) points[i] = (i % 2 === 0 ? left : top) + corners[i] / perMm;
+  return points;
 }

@@ -38,8 +38,9 @@ export function weldPanels(
     for (const vertex of mesh.triangles) triangles.push(corners.vertexOf[corners.first[panel] + vertex]);
     for (let f = 0; f < mesh.triangles.length; f += 3) sheetOf.push(panel);
   });
-  const closed = Float64Array.from({ length: 3 * corners.sources.length }, (_, i) => {
-    return positions[3 * corners.sources[Math.floor(i / 3)] + (i % 3)];
+  const closed = new Float64Array(3 * corners.sources.length);
+  corners.sources.forEach((source, v) => {
+    for (let k = 0; k < 3; k++) closed[3 * v + k] = positions[3 * source + k];
   });
   const faces = Uint32Array.from(triangles);
   const apart = drawApart(closed, faces, shell, positions, open);
@@ -104,20 +105,25 @@ function drawApart(
   positions: Float64Array,
   { seams, gape }: OpenSeams,
 ): Float64Array {
-  const ways = shell.seams
-    .filter(({ id }) => seams.includes(id))
-    .flatMap((seam) => waysAcross(shell, positions, seam));
-  if (ways.length === 0 || gape === 0) return points;
+  const opened = shell.seams.filter(({ id }) => seams.includes(id));
+  if (opened.length === 0 || gape === 0) return points;
+  const normalsOfShell = measureVertexNormals({ positions, triangles: shell.mesh.triangles });
+  const ways = opened.flatMap((seam) => waysAcross(positions, normalsOfShell, seam));
   const middles = middlesAround(points, triangles);
   const normals = measureVertexNormals({ positions: points, triangles });
   const moved = points.slice();
   for (let i = 0; i < points.length; i += 3) {
-    const own = points.subarray(i, i + 3);
+    const [x, y, z] = [points[i], points[i + 1], points[i + 2]];
     let nearest = ways[0];
-    let least = Number.POSITIVE_INFINITY;
+    let least = FOLLOWS;
     for (const way of ways) {
-      const far = Math.hypot(own[0] - way.at[0], own[1] - way.at[1], own[2] - way.at[2]);
-      if (far < least) [least, nearest] = [far, way];
+      const [wx, wy, wz] = way.at;
+      if (Math.abs(x - wx) >= least || Math.abs(z - wz) >= least) continue;
+      const far = Math.hypot(x - wx, y - wy, z - wz);
+      if (far < least) {
+        least = far;
+        nearest = way;
+      }
     }
     if (least >= FOLLOWS) continue;
     const { at, across, out } = nearest;
@@ -133,12 +139,10 @@ function drawApart(
 
 /** At every point of a seam the ways across it (to its left, seen from outside) and out of the shell. */
 function waysAcross(
-  shell: SeamedShell,
   positions: Float64Array,
+  normals: Float64Array,
   seam: Seam,
-): { at: Float64Array; across: Vector; out: Vector }[] {
-  const { triangles } = shell.mesh;
-  const normals = measureVertexNormals({ positions, triangles });
+): { at: Vector; across: Vector; out: Vector }[] {
   return Array.from(seam.points, (vertex, i) => {
     const [a, b] = [seam.points[Math.max(0, i - 1)], seam.points[Math.min(seam.points.length - 1, i + 1)]];
     const along = [0, 1, 2].map((k) => positions[3 * b + k] - positions[3 * a + k]);
@@ -148,7 +152,8 @@ function waysAcross(
       out[2] * along[0] - out[0] * along[2],
       out[0] * along[1] - out[1] * along[0],
     ]);
-    return { at: positions.subarray(3 * vertex, 3 * vertex + 3), across, out };
+    const at = [positions[3 * vertex], positions[3 * vertex + 1], positions[3 * vertex + 2]] as const;
+    return { at, across, out };
   });
 }
 
@@ -164,7 +169,8 @@ function middlesAround(points: Float64Array, triangles: Uint32Array): Float64Arr
         for (let k = 0; k < 3; k++) sums[3 * v + k] += points[3 * triangles[f + other] + k];
     }
   }
-  return sums.map((sum, i) => sum / Math.max(1, counts[Math.floor(i / 3)]));
+  for (let i = 0; i < sums.length; i++) sums[i] /= Math.max(1, counts[Math.floor(i / 3)]);
+  return sums;
 }
 
 function linesOnPanels(

@@ -18,6 +18,11 @@ export const PRINT_OPTIONS = {
   plain: { choices: ['told', 'drawn'], usual: 'told' },
   /** Ground of the page that is projected: dark where the room is dark. Read in `draw-for-projector`. */
   ground: { choices: ['light', 'dark'], usual: 'light' },
+  /**
+   * Pages of the booklet: as large as the paper, of A5, or two on a side of the paper in the order for folding. Read in
+   * `write-booklet`.
+   */
+  booklet: { choices: ['same', 'a5', 'folded'], usual: 'same' },
   /** Width of the strip; not in the file. Read in `plan-tiles`. */
   overlap: { unit: 'mm', min: 5, max: 40, usual: 10 },
 } as const satisfies OptionTable;

@@ -42,7 +42,8 @@ interface LevelProps extends Omit<EntryProps, 'stuffing'> {
   readonly target: LevelTarget;
 }
 
-function LevelFields({ target, entry, onChange }: LevelProps) {
+/** What is read at one level, each beside its target. */
+export function LevelFields({ target, entry, onChange }: LevelProps) {
   const reading = entry.levels[target.id] ?? {};
   const isEmpty = entry.state === 'empty';
   const { checking: words, steps } = useWords();

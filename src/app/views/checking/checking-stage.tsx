@@ -11,6 +11,7 @@ import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
 import { CheckingEntryFields } from './checking-entry.tsx';
 import { CheckingHistory } from './checking-history.tsx';
+import { today } from './today.ts';
 import { TrialPins } from './trial-pins.tsx';
 
 const NONE: readonly CheckingEntry[] = [];
@@ -91,10 +92,4 @@ function CheckingLog({ stuffing }: { readonly stuffing: FillingContext }) {
       )}
     </>
   );
-}
-
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => `${n}`.padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -53,8 +53,8 @@ export function NoticeBar() {
 }
 
 function OneNotice({ notice }: { readonly notice: Notice }) {
-  const { tone, text, details = [], file } = notice;
-  const { notices: words } = useWords();
+  const { tone, text, details = [], file, offersReload } = notice;
+  const { notices: words, top } = useWords();
   const actions = useActions();
   const services = useServices();
   return (
@@ -74,6 +74,11 @@ function OneNotice({ notice }: { readonly notice: Notice }) {
         {file && (
           <button type="button" className="plain" onClick={() => services.saveText(file.name, file.text)}>
             {words.saveFile}
+          </button>
+        )}
+        {offersReload && (
+          <button type="button" className="plain" onClick={() => window.location.reload()}>
+            {top.loadAgain}
           </button>
         )}
         <button

@@ -1,11 +1,13 @@
 import { phrasesOf } from '../../../core/base/index.ts';
 import type { WorkPhase, WorkStep } from '../../../core/form/index.ts';
 import type { MakingPhrases } from '../../../core/making/index.ts';
-import { isFormBehind } from '../../store/index.ts';
+import { isFormBehind, placeAtBench } from '../../store/index.ts';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { usePrinting } from '../parts/use-printing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
-import { useApp, useServices } from '../parts/workroom-context.tsx';
+import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { BenchDialog } from './bench-dialog.tsx';
+import { BookletMaker } from './booklet-maker.tsx';
 import { MakingStep } from './making-step.tsx';
 
 const NONE: readonly string[] = [];
@@ -15,32 +17,35 @@ const phrase = phrasesOf<MakingPhrases>();
 /** From measured paper to a form on its stand: what to do next, with its pieces, seams and numbers. */
 export function MakingStage() {
   const steps = useApp((state) => state.form?.making?.steps);
+  const hours = useApp((state) => state.form?.making?.hours);
+  const say = useSay();
   const name = useApp((state) => state.project?.name ?? '');
   const isBehind = useApp(isFormBehind);
-  const { stages, making: words } = useWords();
-  const services = useServices();
+  const isAtBench = useApp(({ bench, bodyId }) => bench?.isOpen === true && bench.bodyId === bodyId);
+  const stepAtBench = useApp((state) => placeAtBench(state));
+  const actions = useActions();
+  const { stages, making: words, bench } = useWords();
   return (
     <div className="stage making-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
         <h2>{stages.names.making}</h2>
         <p className="print-only">{name}</p>
         <p>{words.about}</p>
+        {hours !== undefined && <p className="quiet">{say(phrase('work.hours', { hours }))}</p>}
         {steps && (
           <p className="making-files">
-            <button
-              type="button"
-              className="plain"
-              onClick={() => services.download({ formats: ['booklet'] })}
-            >
-              {words.booklet}
+            <button type="button" className="main" onClick={() => actions.workAtStep(steps[stepAtBench].id)}>
+              {bench.open}
             </button>
             <button type="button" className="plain" onClick={() => window.print()}>
               {words.print}
             </button>
           </p>
         )}
+        {steps && <BookletMaker />}
       </header>
       <FillingAwaited />
+      {steps && isAtBench && <BenchDialog steps={steps} index={stepAtBench} />}
       {steps ? <StepList steps={steps} /> : <p className="quiet">{words.working}</p>}
     </div>
   );

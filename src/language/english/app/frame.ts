@@ -58,6 +58,7 @@ export const frame = {
     progress: 'Progress',
     working: 'Working it out',
     rough: 'Rough shape',
+    undrawn: 'Shape up to date, pictures of the choices still to come',
     unfilled: 'Shape up to date, panels not yet cut for the filling',
     upToDate: 'Up to date',
     cutForFilling:
@@ -66,6 +67,8 @@ export const frame = {
       'The panels are not yet cut for the filling: what is told here may change by some millimetres. Files are cut for it all the same.',
     stop: 'Stop',
     problem: 'Save a problem report',
+    oneFile: 'Program as one file',
+    aboutOneFile: 'To keep and to hand on: opens from a folder of this computer, without a network.',
     thirdParty: 'Third-party notices',
     notKept: 'Not kept in this browser yet.',
     kept: 'Kept in this browser.',

@@ -9,9 +9,16 @@ export const lateStages = {
     tubeDiameter: 'Pole, outside',
     boardThickness: 'Plate thickness, both layers together',
     coverThickness: 'Layers over the shell',
-    throat: {
-      name: 'Throat webs',
-      what: 'Without them throat and nape swell by centimetres.',
+    parts: {
+      title: 'How much goes inside',
+      howMany: 'Parts inside',
+      fewest: 'Fewest parts that hold',
+      all: 'All parts',
+      how: 'The cut of the panels carries most of the shape. The fewest parts are two webs, two ties and the sleeve, throat webs and one pair of straps; more are added where this body does not come out as asked without them. Plates are bound instead of covered, and the centre back is closed by hand.',
+      allWithoutRecut:
+        'Panels are not cut for the filling, so the parts alone hold the shape: all are taken.',
+      named: (name: string) => name.charAt(0).toUpperCase() + name.slice(1),
+      hours: (hours: string) => `${hours} h of work (our estimate)`,
     },
     recut: {
       name: 'Cutting for the filling',
@@ -258,6 +265,21 @@ export const lateStages = {
     about:
       'One step at a time, in an order in which nothing needs what comes later. Tick what is done; it is kept with the body.',
     booklet: 'Download the booklet, with pictures',
+    bookletTitle: 'Booklet',
+    pages: 'Pages of the booklet',
+    pageKinds: {
+      same: (paper: string) => `as large as the paper (${paper})`,
+      a5: () => 'A5',
+      folded: (paper: string) => `two on a side of ${paper}, to fold`,
+    },
+    pageHow: {
+      same: 'To lay beside the machine, and to file.',
+      a5: 'Print on A5 paper, or two pages on a sheet of A4 with the booklet setting of the printer; at true size.',
+      folded:
+        'Print at true size on both sides of the paper, turned over along the short edge; lay the sheets together, fold them, sew along the fold.',
+    },
+    drawing: 'Drawing the booklet…',
+    stop: 'Stop',
     print: 'Print the order of work',
     working: 'Working out the order of work…',
     done: (title: string) => `Done: ${title}`,
@@ -269,6 +291,24 @@ export const lateStages = {
     marks: (count: number) => (count === 1 ? '1 notch' : `${count} notches`),
     closesRing: 'closes a ring: no longer flat',
     range: (lengths: readonly string[]) => lengths.join(' to '),
+  },
+  bench: {
+    open: 'Work at the bench',
+    title: 'At the bench',
+    place: (number: number, count: number) => `Step ${number} of ${count}`,
+    said: (number: number, count: number, title: string) => `Step ${number} of ${count}: ${title}`,
+    goTo: 'Go to step',
+    steps: 'Steps',
+    choice: (number: number, title: string, isDone: boolean) => `${isDone ? '✓ ' : ''}${number}. ${title}`,
+    leave: 'Leave',
+    back: 'Back',
+    done: 'Done',
+    next: 'Next',
+    drawing: 'The picture is being drawn…',
+    pictureOf: (title: string) => `Picture: ${title}`,
+    readings: 'What you measure',
+    screenGoesOff:
+      'This browser cannot keep the screen on: set the display of your device to stay on longer.',
   },
   checking: {
     about:

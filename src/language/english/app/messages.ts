@@ -34,6 +34,8 @@ export const messages = {
     `${file} is no picture this browser can read. JPEG, PNG and WebP are sure to work.`,
   photoSize: (file: string, width: number, height: number, least: number) =>
     `${file} has ${width} × ${height} pixels; a photo needs ${least} each way at least, and 120 million in all at most.`,
+  updated:
+    'There is a newer version of this program. This page goes on with the one it was opened with; load it again to use the newer. What you typed is kept.',
   noLanguage: (language: string) =>
     `${language} could not be loaded: the network is away, or the program has changed. Load the page again.`,
 };

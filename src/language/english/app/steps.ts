@@ -47,6 +47,7 @@ export const steps = {
     allowanceOf: (edge: string) => `allowance of ${edge}`,
     oneEdge: 'allowance of one edge',
     paper: 'paper',
+    booklet: 'pages of the booklet',
     margin: 'page margin',
     joints: 'joints',
     twins: 'alike pieces',

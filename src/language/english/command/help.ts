@@ -50,13 +50,14 @@ export const help = {
     inside:
       'pole, plates, webs, stand instead of the saved ones: tubeDiameter=28,garmentMass=5,straps=false (keys of the file; mm, kg)',
     formats: (all: string, usual: string) =>
-      `files to write, with commas: ${all}; as a rule ${usual}, with --paper also pdf`,
+      `files to write, with commas: ${all}; as a rule ${usual}, with --paper also pdf, with --booklet also booklet`,
     paper: (all: string) => `paper to print on: ${all}; several with commas`,
     margin: 'margin of the paper that stays empty: 10, "1/2 in"',
     projectedSquare:
       'what the large square measures as projected: upper, right, lower, left side, diagonal from the upper left',
     darkGround: 'light lines on a dark ground, for the projector',
     twinsApart: 'draw right and left pieces apart even where one drawing serves both',
+    booklet: 'pages of the booklet: as large as the paper, of A5, or two on a side in the order for folding',
     drawAll: 'draw also what ruler, compass or another piece gives, instead of a sheet of numbers',
     butt: 'cut pages and put them edge to edge instead of laying them over each other',
     only: 'only these pieces (their ids are in the table of panels)',

@@ -24,6 +24,10 @@ export const booklet: Entries<BookletPhrases> = {
   'booklet.title': ({ project }) => `${project}: booklet`,
   'booklet.how':
     'Lay it beside the machine. Tick a box when its step is done, and write what you measure on the line behind its figure.',
+  'booklet.print-how': ({ kind }) =>
+    kind === 'a5'
+      ? 'Pages of A5: print them on A5 paper, or two on a sheet of A4 with the booklet setting of the printer. Both at true size.'
+      : 'Two pages a side, in the order for folding: print at true size on both sides of the paper, turned over along the short edge. Lay the sheets together as they come, fold them in the middle, and sew along the fold with a long stitch, or staple it.',
   'booklet.part': ({ part, page }) => `${PARTS[part]}: page ${page}`,
   'booklet.foot': ({ project, page, pages }) => `${project} · page ${page} of ${pages}`,
   'booklet.readings': 'Filling and readings',

@@ -92,9 +92,7 @@ export const making: Entries<MakingPhrases> = {
 
   'step.print.title': 'Print the first page and measure its bars',
   'step.print.cover': ({ paper }, { say }) =>
-    `Print the cover alone on ${say(paper)}, at actual size, never “fit to page”, and measure both long bars. If they are off, type what they measure under Cutting and print the corrected file.`,
-  'step.print.rest':
-    'Only then print the rest, join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine. What has no page stands on the sheet of numbers.',
+    `Print the cover alone on ${say(paper)}, at actual size, never “fit to page”, and measure both long bars. If they are off, type what they measure under Cutting: every file is corrected for it. The rest waits until the cloth is cut.`,
 
   'step.trial.title': 'Try a cheap shell on the person',
   'step.trial.cut':
@@ -104,9 +102,11 @@ export const making: Entries<MakingPhrases> = {
   'step.trial.put-on':
     'Put it on from the front like a gown, arms through the armholes, over the underwear that was measured over. A helper pins the back seam line to seam line, from the waist up and down.',
   'step.trial.judge': ({ pinned, waist, changed }, { small, length }) =>
-    `Level lines run level, nothing gapes or pulls, and each level is within 5 mm of the figure below. What has to be pinned in or let out goes back as a changed measure, never as a changed piece: ${small(pinned)} deep at one side seam is twice that round, so a waist of ${length(waist)} is typed as ${length(changed)}. Then print anew.`,
+    `Level lines run level, nothing gapes or pulls, and each level is within 5 mm of the figure below. What has to be pinned in or let out goes back as a changed measure, never as a changed piece: ${small(pinned)} deep at one side seam is twice that round, so a waist of ${length(waist)} is typed as ${length(changed)}. Then try it once more if much has changed.`,
 
-  'step.cut.title': 'Cut the cloth',
+  'step.cut.title': 'Print the pattern and cut the cloth',
+  'step.cut.print':
+    'Now print the whole pattern, made anew from all that was measured and typed in so far. Join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine. What has no page stands on the sheet of numbers.',
   'step.cut.lay':
     'All panels the same way up along the grain, the cloth face up. Right and left are not the same: where one drawing serves both, lay it down as it is for the right one and turned over for the left one.',
   'step.cut.cut':
@@ -149,7 +149,8 @@ export const making: Entries<MakingPhrases> = {
   'check.edge-of-opening': ({ plate }) => `Seam line round the ${plates[plate]}’s opening`,
   'check.magnets': 'Magnets, two in every plate that meets another',
   'check.all-round': ({ level }, { say }) => `${say(level)}, all round`,
-  'check.across-half': ({ level, half }, { say }) => `${say(level)}, across the ${half}`,
+  'check.across-half': ({ level, half, isApart }, { say }) =>
+    `${say(level)}, ${isApart ? 'across both parts of the back added up' : `across the ${half}`}, from seam line to seam line`,
   'check.laid-out': ({ level }, { say }) =>
     `${say(level)}: shell laid out open, from centre back to centre back`,
   'check.laid-flat': ({ level }, { say }) => `${say(level)}: empty shell laid flat, its width`,
@@ -202,6 +203,8 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.shrinkage': 'what the cloth shrinks by',
   'work.fact.sleeve-width': 'the width of the sleeve',
   'work.fact.trial': 'what the trial shell tells',
+  'work.hours': ({ hours }, { fixed }) =>
+    `About ${fixed(hours, 0)} hours of work, breaks and drying left out: our estimate, no source.`,
   'work.edge': ({ of }) => lacedEdges[of],
 };
 

@@ -59,6 +59,7 @@ export const frame: typeof english = {
     progress: 'Fortschritt',
     working: 'Wird berechnet',
     rough: 'Grobe Form',
+    undrawn: 'Form auf dem neuesten Stand, Bilder der Möglichkeiten fehlen noch',
     unfilled: 'Form auf dem neuesten Stand, Teile noch nicht für die Füllung zugeschnitten',
     upToDate: 'Auf dem neuesten Stand',
     cutForFilling:
@@ -67,6 +68,8 @@ export const frame: typeof english = {
       'Die Schnittteile sind noch nicht für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien werden trotzdem dafür gemacht.',
     stop: 'Anhalten',
     problem: 'Fehlerbericht speichern',
+    oneFile: 'Programm als Datei',
+    aboutOneFile: 'Zum Aufheben und Weitergeben: öffnet sich aus einem Ordner dieses Computers, ohne Netz.',
     thirdParty: 'Hinweise zu fremder Software',
     notKept: 'Noch nicht in diesem Browser aufbewahrt.',
     kept: 'In diesem Browser aufbewahrt.',

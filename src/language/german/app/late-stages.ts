@@ -10,9 +10,16 @@ export const lateStages: typeof english = {
     tubeDiameter: 'Rohr, außen',
     boardThickness: 'Dicke der Platten, beide Lagen zusammen',
     coverThickness: 'Lagen über der Hülle',
-    throat: {
-      name: 'Halsstege',
-      what: 'Ohne sie schwellen Halsgrube und Nacken um Zentimeter an.',
+    parts: {
+      title: 'Wie viel hineinkommt',
+      howMany: 'Teile im Innern',
+      fewest: 'So wenige, wie halten',
+      all: 'Alle Teile',
+      how: 'Der Zuschnitt der Schnittteile trägt das meiste der Gestalt. So wenige, wie halten, sind zwei Stege, zwei Bänder und der Tunnel, Halsstege und ein Paar Gurte; weitere kommen dazu, wo dieser Körper ohne sie nicht herauskäme wie gewünscht. Platten werden eingefasst statt bezogen, und die hintere Mitte wird von Hand geschlossen.',
+      allWithoutRecut:
+        'Die Schnittteile sind nicht für die Füllung zugeschnitten, also halten die Teile allein die Gestalt: Alle werden genommen.',
+      named: (name) => name.charAt(0).toUpperCase() + name.slice(1),
+      hours: (hours) => `${hours} h Arbeit (von uns geschätzt)`,
     },
     recut: {
       name: 'Zuschnitt für die Füllung',
@@ -269,6 +276,21 @@ export const lateStages: typeof english = {
     about:
       'Ein Schritt nach dem anderen, so geordnet, dass keiner etwas Späteres braucht. Fertiges abhaken; es wird mit dem Körper aufbewahrt.',
     booklet: 'Heft mit Bildern laden',
+    bookletTitle: 'Heft',
+    pages: 'Seiten des Hefts',
+    pageKinds: {
+      same: (paper) => `so groß wie das Papier (${paper})`,
+      a5: () => 'A5',
+      folded: (paper) => `zwei nebeneinander auf ${paper}, zum Falten`,
+    },
+    pageHow: {
+      same: 'Zum Danebenlegen an der Maschine und zum Abheften.',
+      a5: 'Auf A5-Papier drucken, oder zwei Seiten auf ein Blatt A4 mit der Broschüren-Einstellung des Druckers; in wahrer Größe.',
+      folded:
+        'In wahrer Größe auf beide Seiten des Papiers drucken, über die kurze Kante gewendet; Blätter zusammenlegen, falten, im Falz nähen.',
+    },
+    drawing: 'Das Heft wird gezeichnet …',
+    stop: 'Anhalten',
     print: 'Arbeitsfolge drucken',
     working: 'Die Arbeitsfolge wird berechnet …',
     done: (title) => `Fertig: ${title}`,
@@ -280,6 +302,24 @@ export const lateStages: typeof english = {
     marks: (count) => `${count} Passzeichen`,
     closesRing: 'schließt einen Ring: liegt nicht mehr flach',
     range: (lengths) => lengths.join(' bis '),
+  },
+  bench: {
+    open: 'Am Werktisch arbeiten',
+    title: 'Am Werktisch',
+    place: (number, count) => `Schritt ${number} von ${count}`,
+    said: (number, count, title) => `Schritt ${number} von ${count}: ${title}`,
+    goTo: 'Zu Schritt',
+    steps: 'Schritte',
+    choice: (number, title, isDone) => `${isDone ? '✓ ' : ''}${number}. ${title}`,
+    leave: 'Verlassen',
+    back: 'Zurück',
+    done: 'Fertig',
+    next: 'Weiter',
+    drawing: 'Das Bild wird gezeichnet …',
+    pictureOf: (title) => `Bild: ${title}`,
+    readings: 'Gemessenes',
+    screenGoesOff:
+      'Dieser Browser kann den Bildschirm nicht anlassen: am Gerät einstellen, dass er länger an bleibt.',
   },
   checking: {
     about:

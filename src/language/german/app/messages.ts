@@ -35,6 +35,8 @@ export const messages: typeof english = {
     `${file} ist kein Bild, das dieser Browser lesen kann. JPEG, PNG und WebP gehen sicher.`,
   photoSize: (file, width, height, least) =>
     `${file} hat ${width} × ${height} Bildpunkte; ein Foto braucht mindestens ${least} in jeder Richtung und höchstens 120 Millionen insgesamt.`,
+  updated:
+    'Es gibt eine neuere Fassung dieses Programms. Diese Seite arbeitet mit der weiter, mit der sie geöffnet wurde; neu geladen, nimmt sie die neuere. Alle Angaben bleiben erhalten.',
   noLanguage: (language) =>
     `${language} ließ sich nicht laden: Das Netz fehlt, oder das Programm hat sich geändert. Die Seite neu laden.`,
 };

@@ -47,6 +47,7 @@ export const steps: typeof english = {
     allowanceOf: (edge) => `Zugabe von ${edge}`,
     oneEdge: 'Zugabe einer Kante',
     paper: 'Papier',
+    booklet: 'Seiten des Hefts',
     margin: 'Seitenrand',
     joints: 'Anschlüsse der Seiten',
     twins: 'gleiche Teile',

@@ -52,13 +52,14 @@ export const help: typeof english = {
     inside:
       'Rohr, Platten, Stege, Ständer statt der gespeicherten: tubeDiameter=28,garmentMass=5,straps=false (Schlüssel der Datei; mm, kg)',
     formats: (all, usual) =>
-      `zu schreibende Dateien, durch Kommas getrennt: ${all}; sonst ${usual}, mit --paper auch pdf`,
+      `zu schreibende Dateien, durch Kommas getrennt: ${all}; sonst ${usual}, mit --paper auch pdf, mit --booklet auch booklet`,
     paper: (all) => `Papier für den Druck: ${all}; mehrere durch Kommas getrennt`,
     margin: 'Rand des Papiers, der leer bleibt: 10, "1/2 in"',
     projectedSquare:
       'was das große Quadrat projiziert misst: obere, rechte, untere, linke Seite, Diagonale von oben links',
     darkGround: 'helle Linien auf dunklem Grund, für den Projektor',
     twinsApart: 'rechte und linke Teile getrennt zeichnen, auch wo eine Zeichnung für beide gilt',
+    booklet: 'Seiten des Hefts: so groß wie das Papier, in A5, oder zwei nebeneinander, geordnet zum Falten',
     drawAll: 'auch zeichnen, was Lineal, Zirkel oder ein anderes Teil ergibt, statt ein Maßblatt zu drucken',
     butt: 'Seiten beschneiden und Kante an Kante legen statt übereinander',
     only: 'nur diese Teile (ihre Kennungen stehen in der Tabelle der Schnittteile)',

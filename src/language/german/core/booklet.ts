@@ -24,6 +24,10 @@ export const booklet: Entries<BookletPhrases> = {
   'booklet.title': ({ project }) => `${project}: Heft`,
   'booklet.how':
     'Neben die Maschine legen. Ein Kästchen abhaken, wenn sein Schritt getan ist, und auf die Linie hinter der Zahl schreiben, was gemessen wurde.',
+  'booklet.print-how': ({ kind }) =>
+    kind === 'a5'
+      ? 'Seiten in A5: auf A5-Papier drucken, oder zwei auf ein Blatt A4 mit der Broschüren-Einstellung des Druckers. Beides in wahrer Größe.'
+      : 'Zwei Seiten nebeneinander, geordnet zum Falten: in wahrer Größe auf beide Seiten des Papiers drucken, über die kurze Kante gewendet. Die Blätter, wie sie kommen, zusammenlegen, in der Mitte falten und im Falz mit langem Stich nähen oder klammern.',
   'booklet.part': ({ part, page }) => `${PARTS[part]}: Seite ${page}`,
   'booklet.foot': ({ project, page, pages }) => `${project} · Seite ${page} von ${pages}`,
   'booklet.readings': 'Füllen und Messen',

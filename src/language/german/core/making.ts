@@ -97,9 +97,7 @@ export const making: Entries<MakingPhrases> = {
 
   'step.print.title': 'Die erste Seite drucken und ihre Messstrecken messen',
   'step.print.cover': ({ paper }, { say }) =>
-    `Nur das Deckblatt drucken, Papier ${say(paper)}, in wahrer Größe, nie „an Seite anpassen“, und beide lange Strecken messen. Stimmen sie nicht, das Gemessene unter Zuschnitt eintragen und die ausgeglichene Datei drucken.`,
-  'step.print.rest':
-    'Erst dann den Rest drucken, die Seiten verbinden und noch einmal von Kreuz zu Kreuz über die Anschlüsse messen: Ein Millimeter auf den Meter ist in Ordnung. Was keine eigene Seite hat, steht auf dem Maßblatt.',
+    `Nur das Deckblatt drucken, Papier ${say(paper)}, in wahrer Größe, nie „an Seite anpassen“, und beide lange Strecken messen. Stimmen sie nicht, das Gemessene unter Zuschnitt eintragen: Jede Datei wird danach ausgeglichen. Der Rest wartet, bis der Stoff zugeschnitten wird.`,
 
   'step.trial.title': 'Eine billige Hülle an der Person anprobieren',
   'step.trial.cut':
@@ -109,9 +107,11 @@ export const making: Entries<MakingPhrases> = {
   'step.trial.put-on':
     'Von vorn anziehen wie einen Kittel, die Arme durch die Armlöcher, über der Wäsche, über der gemessen wurde. Jemand steckt den Rücken zu, Nahtlinie auf Nahtlinie, von der Taille nach oben und nach unten.',
   'step.trial.judge': ({ pinned, waist, changed }, { small, length }) =>
-    `Die Höhenlinien laufen waagerecht, nichts klafft oder spannt, und jede Höhe weicht höchstens 5 mm von der Zahl unten ab. Was abgesteckt oder ausgelassen werden muss, kommt als geändertes Maß zurück, nie als geändertes Teil: ${small(pinned)} tief an einer Seitennaht sind rundum das Doppelte, eine Taille von ${length(waist)} wird also als ${length(changed)} eingetragen. Dann neu drucken.`,
+    `Die Höhenlinien laufen waagerecht, nichts klafft oder spannt, und jede Höhe weicht höchstens 5 mm von der Zahl unten ab. Was abgesteckt oder ausgelassen werden muss, kommt als geändertes Maß zurück, nie als geändertes Teil: ${small(pinned)} tief an einer Seitennaht sind rundum das Doppelte, eine Taille von ${length(waist)} wird also als ${length(changed)} eingetragen. Hat sich viel geändert, dann noch einmal anprobieren.`,
 
-  'step.cut.title': 'Den Stoff zuschneiden',
+  'step.cut.title': 'Den Schnitt drucken und den Stoff zuschneiden',
+  'step.cut.print':
+    'Jetzt den ganzen Schnitt drucken, neu gerechnet aus allem, was bis hier gemessen und eingetragen ist. Die Seiten verbinden und noch einmal von Kreuz zu Kreuz über die Anschlüsse messen: Ein Millimeter auf den Meter ist in Ordnung. Was keine eigene Seite hat, steht auf dem Maßblatt.',
   'step.cut.lay':
     'Alle Schnittteile in gleicher Richtung im Fadenlauf, Schauseite des Stoffs oben. Rechts und links sind nicht gleich: Wo eine Zeichnung für beide gilt, sie für rechts hinlegen, wie sie ist, und für links wenden.',
   'step.cut.cut':
@@ -154,8 +154,8 @@ export const making: Entries<MakingPhrases> = {
   'check.edge-of-opening': ({ plate }) => `Nahtlinie rund um die Öffnung ${plates[plate].withArticle}`,
   'check.magnets': 'Magnete, zwei in jeder Platte, die auf eine andere trifft',
   'check.all-round': ({ level }, { say }) => `${say(level)}, rundherum`,
-  'check.across-half': ({ level, half }, { say }) =>
-    `${say(level)}, quer über das ${half === 'front' ? 'Vorderteil' : 'Rückenteil'}`,
+  'check.across-half': ({ level, half, isApart }, { say }) =>
+    `${say(level)}, ${isApart ? 'beide Rückenteile zusammengezählt' : `quer über das ${half === 'front' ? 'Vorderteil' : 'Rückenteil'}`}, von Nahtlinie zu Nahtlinie`,
   'check.laid-out': ({ level }, { say }) =>
     `${say(level)}: offen ausgebreitete Hülle, von hinterer Mitte zu hinterer Mitte`,
   'check.laid-flat': ({ level }, { say }) => `${say(level)}, Breite der leeren, flach hingelegten Hülle`,
@@ -209,6 +209,8 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.shrinkage': 'um wie viel der Stoff einläuft',
   'work.fact.sleeve-width': 'die Breite des Tunnels',
   'work.fact.trial': 'was die Probehülle zeigt',
+  'work.hours': ({ hours }, { fixed }) =>
+    `Etwa ${fixed(hours, 0)} Stunden Arbeit, ohne Pausen und Trocknen: von uns geschätzt, ohne Quelle.`,
   'work.edge': ({ of }) => lacedEdges[of],
 };
 
