@@ -15,6 +15,9 @@ export function tellOfOrders(): unknown {
   const thick = { ...form.project, inside: { ...form.project.inside, clothThickness: 2.5 } };
   // Bound plates and a laddered back, as with the fewest parts.
   const simple = { ...form.project, inside: { ...form.project.inside, recut: true } };
-  const bound = planMaking({ ...without(form, (id) => /^(base|neck)-plate-cover$/.test(id)), project: simple });
+  const bound = planMaking({
+    ...without(form, (id) => /^(base|neck)-plate-cover$/.test(id)),
+    project: simple,
+  });
   return [spoilt, bare.issues, planMaking({ ...form, project: thick }), bound];
 }
