@@ -37,7 +37,7 @@ export async function coreCommand(
   const { making: _making, checking: _checking, ...first } = projects[0];
   const name = say(refitPhrase('core.name', { names: projects.map((project) => project.name) }));
   const project: Project = { ...first, name: name.slice(0, LONGEST_NAME), body: core.value.input };
-  const files = [{ name: 'core.loftseam.json', content: serializeProject(project) }];
+  const files = [{ name: `${STEM}.loftseam.json`, content: serializeProject(project) }];
   stdout.write(`${(await writeFiles(options.out, files)).join('\n')}\n`);
   let exitCode: number = exitCodes.fine;
   for (const [i, person] of projects.entries()) {
@@ -53,5 +53,6 @@ export async function coreCommand(
   return exitCode;
 }
 
+const STEM = 'core';
 /** Characters that a project's name may have. */
 const LONGEST_NAME = 200;

@@ -21,6 +21,7 @@ import { tellOfHostileSeams } from './tell-of-hostile-seams.ts';
 import { tellOfLaying } from './tell-of-laying.ts';
 import { tellOfNesting } from './tell-of-nesting.ts';
 import { tellOfOrders } from './tell-of-orders.ts';
+import { tellOfRefit } from './tell-of-refit.ts';
 import { tellOfStatics } from './tell-of-statics.ts';
 
 const [inEnglish, inGerman] = [createSpeaker(englishCore), createSpeaker(germanCore)];
@@ -118,6 +119,7 @@ const MADE: Readonly<Record<string, () => unknown>> = {
   'outlines without room': tellOfNesting,
   'pieces on cloth': tellOfLaying,
   'orders of work': tellOfOrders,
+  'a form for another body': tellOfRefit,
   'what is rare': () => Object.entries(RARE).map(([id, values]) => ({ id, values })),
 };
 

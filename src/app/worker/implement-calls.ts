@@ -145,10 +145,8 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       return { ...figures, picture: writeSvg(drawing, { say }) };
     },
 
-    async refitForm(before, after, wadding, voice) {
-      const speaker = await findSpeaker(voice);
-      return refitForm(before, after, wadding, { date: today(), speaker, readFont });
-    },
+    refitForm: (before, after, wadding, voice) =>
+      refitForm(before, after, wadding, { date: today(), voice, readFont }),
 
     scatterBody(project) {
       const body = pipeline.fitBody(project);

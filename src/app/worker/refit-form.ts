@@ -1,15 +1,16 @@
 import { readCutting } from '../../core/assembly/index.ts';
-import { type Result, type Speaker, success } from '../../core/base/index.ts';
+import { type Result, success } from '../../core/base/index.ts';
 import { exportForm } from '../../core/files/index.ts';
 import { makeRefit } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import { refitPhrase, tellStep } from '../../core/refit/index.ts';
-import type { RefitAnswer } from '../calls/index.ts';
+import type { RefitAnswer, Voice } from '../calls/index.ts';
+import { findSpeaker } from './find-speaker.ts';
 
 interface Printing {
   /** As in 2024-05-31. */
   readonly date: string;
-  readonly speaker: Speaker;
+  readonly voice: Voice;
   readonly readFont: () => Promise<Uint8Array>;
 }
 
@@ -18,8 +19,9 @@ export async function refitForm(
   before: Project,
   after: Project,
   wadding: number | undefined,
-  { date, speaker, readFont }: Printing,
+  { date, voice, readFont }: Printing,
 ): Promise<Result<RefitAnswer>> {
+  const speaker = await findSpeaker(voice);
   const refit = makeRefit(before, after, { speaker, date }, wadding === undefined ? {} : { wadding });
   const saved = readCutting(after.cutting);
   if (!refit.ok) return refit;
