@@ -1,8 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
 import { leaveUnfilled } from './leave-unfilled.ts';
 import { makePicture } from './make-picture.ts';
 import { goTo, openApp, STAGE_NAMES, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 /** What depends on the colours of the page: of all rules, these are asked again in dark. */
 const RULES_OF_COLOUR = ['color-contrast', 'link-in-text-block'];

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
 import { drawNothing } from './draw-nothing.ts';
 import { leaveUnfilled } from './leave-unfilled.ts';
 import { openApp, openPage, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 test.beforeEach(drawNothing);
 test.beforeEach(leaveUnfilled);

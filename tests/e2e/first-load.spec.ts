@@ -1,6 +1,6 @@
 import { gzipSync } from 'node:zlib';
-import { expect, test } from '@playwright/test';
 import { goTo, openApp } from './open-app.ts';
+import { expect, test } from './shared-page.ts';
 
 test('the first screen needs at most 450 kB, compressed, besides what works behind the page', async ({
   page,

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
-import { expect, type Page, test } from '@playwright/test';
 import { leaveUnfilled } from './leave-unfilled.ts';
 import { openApp, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 /** Not one click in this file: the whole job with nothing but keys. */
 

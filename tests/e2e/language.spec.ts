@@ -1,6 +1,4 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
-
 import { MEASURES, SHAPE_CATEGORIES } from '../../src/core/body/index.ts';
 import { CAUTIONS } from '../../src/core/inside/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
@@ -9,6 +7,7 @@ import { words as german } from '../../src/language/german/app.ts';
 import { inEnglish } from '../in-english.ts';
 import { leaveUnfilled } from './leave-unfilled.ts';
 import { openApp, openPage, WHOLE, watchComplaints } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 const STAGES = Object.values(german.stages.names);
 

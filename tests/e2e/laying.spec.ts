@@ -1,8 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
 import { drawNothing } from './draw-nothing.ts';
 import { makePicture } from './make-picture.ts';
 import { goTo, openApp, waitForFilledForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 test.beforeEach(drawNothing);
 

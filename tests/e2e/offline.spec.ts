@@ -1,5 +1,5 @@
-import { expect, type Page, test } from '@playwright/test';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 

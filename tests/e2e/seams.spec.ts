@@ -1,6 +1,6 @@
-import { expect, type Page, test } from '@playwright/test';
 import { leaveUnfilled } from './leave-unfilled.ts';
 import { goTo, openApp, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 test.beforeEach(leaveUnfilled);
 

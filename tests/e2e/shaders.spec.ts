@@ -1,5 +1,5 @@
-import { expect, test } from '@playwright/test';
 import { goTo, openApp, STAGE_NAMES, waitForFullForm } from './open-app.ts';
+import { expect, test } from './shared-page.ts';
 
 declare global {
   interface Window {

@@ -1,5 +1,5 @@
-import { expect, type Page, test } from '@playwright/test';
 import { openApp, WHOLE, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 const status = (page: Page) => page.locator('p[role="status"]');
 

@@ -278,7 +278,7 @@ describe('a print of made-up pieces', () => {
   });
 
   it('lays more than a page description can hold on several pages of a roll, joining none', async () => {
-    const many = Array.from({ length: 12 }, (_, n) =>
+    const many = Array.from({ length: 5 }, (_, n) =>
       pieces.map((piece) => ({ ...piece, id: `${piece.id}-${n}` })),
     );
     const made = printPieces(many.flat(), INFO, { paper: 'roll24' });
