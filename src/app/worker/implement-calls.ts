@@ -61,11 +61,31 @@ function createMaker(pipeline: Pipeline, runElsewhere: RunJobs | null): Make {
   };
 }
 
+/** Small pictures of a project's body. */
+function pictureBody(
+  pipeline: Pipeline,
+): Pick<ImplementedCalls, 'sketchLayout' | 'sketchShape' | 'outlineShape'> {
+  const sketchShape = createShapeSketcher();
+  return {
+    sketchLayout(project, layoutId) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchLayout(body.value, layoutId) : null;
+    },
+    sketchShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
+    },
+    outlineShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
+    },
+  };
+}
+
 /** What the worker does for each call of the table. What it throws is told on the page's side. */
 export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
   const pipeline = createPipeline();
   const make = createMaker(pipeline, runElsewhere);
-  const sketchShape = createShapeSketcher();
   /** What is made of the form that files are written of. */
   const ofFilled = async <T>(
     project: Project,
@@ -98,15 +118,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     planPrint: (project, wish, voice) =>
       ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),
 
-    sketchLayout(project, layoutId) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? sketchLayout(body.value, layoutId) : null;
-    },
-
-    sketchShape(project, category, choice) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
-    },
+    ...pictureBody(pipeline),
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),
 
@@ -125,11 +137,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     tryFilling: (project, trial) => pipeline.tryFilling(project, FILLED, trial),
 
     layPieces: (task, onLaid) => layWhileWanted(task, onLaid),
-
-    outlineShape(project, category, choice) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
-    },
 
     uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
 
