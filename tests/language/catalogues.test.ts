@@ -81,7 +81,7 @@ const pipeline = createPipeline();
 function makeCoarse(demo: object, { layout, inside, parts }: Changes = {}): unknown {
   const read = parseProject(JSON.stringify(demo));
   if (!read.ok) throw new Error(read.issues.map(({ message }) => inEnglish(message)).join('\n'));
-  const project = {
+  const project: Project = {
     ...read.value,
     seams: { ...read.value.seams, ...(layout === undefined ? {} : { layout }) },
     inside: { ...read.value.inside, parts: parts ?? 'all', ...inside },
