@@ -59,6 +59,17 @@ function createMaker(pipeline: Pipeline, runElsewhere: RunJobs | null): Make {
   };
 }
 
+/** What is made of the trial shell; not by the pipeline, which would forget the form it holds. */
+async function ofTrialShell<T>(
+  project: Project,
+  voice: Voice,
+  use: (form: Form, say: Say) => Result<T> | Promise<Result<T>>,
+): Promise<Result<T>> {
+  const speaker = await findSpeaker(voice);
+  const trial = makeTrialShell(project, { speaker, date: today() });
+  return trial.ok ? use(trial.value.form, speaker.say) : trial;
+}
+
 /** What the worker does for each call of the table. What it throws is told on the page's side. */
 export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
   const pipeline = createPipeline();
@@ -80,11 +91,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     async writeFiles(project, options, onDrawn, voice) {
       const write = (form: Form, say: Say) =>
         writeFiles(form, project, options, { date: today(), say, readFont, onDrawn });
-      if (!options.isTrialShell) return ofFilled(project, voice, write);
-      // Not by the pipeline, which would forget the form it holds.
-      const speaker = await findSpeaker(voice);
-      const trial = makeTrialShell(project, { speaker, date: today() });
-      return trial.ok ? write(trial.value.form, speaker.say) : trial;
+      return options.isTrialShell ? ofTrialShell(project, voice, write) : ofFilled(project, voice, write);
     },
 
     async drawSteps(project, first, onDrawn, voice) {
