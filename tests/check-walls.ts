@@ -22,13 +22,14 @@ export const coreRooms = [
   'laying',
   'export',
   'project',
-  'form',
   'gauge',
+  'form',
   'assembly',
   'making',
   'booklet',
   'files',
   'advice',
+  'refit',
   'pipeline',
 ] as const;
 

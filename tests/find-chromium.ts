@@ -11,6 +11,8 @@ export const chromiumFlags = [
   '--disable-sync',
   '--use-angle=swiftshader',
   '--enable-unsafe-swiftshader',
+  // Some distributions ask for the opposite: without a graphics card that takes three times the processor time.
+  '--disable-gpu-rasterization',
 ];
 
 /**

@@ -1,8 +1,8 @@
 import { createPipeline } from '../src/core/pipeline/index.ts';
 import { ENGLISH } from './in-english.ts';
 
-/** Enough for every demo and every layout of two of them. */
-const REMEMBERED = 40;
+/** Enough for every demo, every layout of two of them, and what files of tests between these make. */
+const REMEMBERED = 80;
 
 /**
  * One memory for all tests of a process that make forms to look at something else: a demo's body is fitted once and its form filled

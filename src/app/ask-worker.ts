@@ -1,11 +1,11 @@
+import { keepPictures } from './keep-pictures.ts';
 import { type Actions, type AppStore, isSameForm, reaches, stageOf } from './store/index.ts';
-import { type Follower, pictureChoices } from './worker/index.ts';
+import type { Follower } from './worker/index.ts';
 
 /** Asks the worker for the form and what else the stage looked at needs, whenever the store changes. */
 export function askWorker(store: AppStore, actions: Actions, worker: Follower): void {
   keepForm(store, actions, worker);
-  keepSketches(store, actions, worker);
-  keepShapePictures(store, actions, worker);
+  keepPictures(store, actions, worker);
   keepUncertainty(store, actions, worker);
   keepControlPoints(store, actions, worker);
   followPulls(store, actions, worker);
@@ -29,37 +29,6 @@ function keepForm(store: AppStore, actions: Actions, worker: Follower): void {
     if (isMade && before.project && isSameForm(now.project, before.project))
       actions.receiveForm({ ...now.form, project: now.project }, now.project, 'full');
     else worker.request(now.project);
-  });
-}
-
-/** Pictures of the layouts are made once they are looked at and the body has settled. */
-function keepSketches(store: AppStore, actions: Actions, worker: Follower): void {
-  let asked: unknown = null;
-  store.subscribe(({ stage, project, formOf, formQuality, sketches }) => {
-    if (stage !== 'seams' || !project || formOf !== project || formQuality !== 'full') return;
-    if (sketches?.body === project.body || asked === project.body) return;
-    asked = project.body;
-    void worker
-      .sketchLayouts(project)
-      .then((lines) => actions.receiveSketches({ body: project.body, lines }));
-  });
-}
-
-/** Pictures of the choices of shape, while the body is looked at and has settled. */
-function keepShapePictures(store: AppStore, actions: Actions, worker: Follower): void {
-  let running: unknown = null;
-  store.subscribe((now) => {
-    const { stage, project, formOf, formQuality } = now;
-    if (stage !== 'body' || !project || formOf !== project || formQuality !== 'full') return;
-    const { body } = project;
-    if (running === body) return;
-    running = body;
-    const isWanted = () => store.getState().stage === 'body' && store.getState().project?.body === body;
-    void pictureChoices(worker, project, isWanted, (key, outline) =>
-      actions.receiveShapePicture(body, key, outline),
-    ).finally(() => {
-      if (running === body && !isWanted()) running = null;
-    });
   });
 }
 

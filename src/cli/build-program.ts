@@ -6,6 +6,7 @@ import { adviseCommand } from './advise-command.ts';
 import { checkCommand } from './check-command.ts';
 import type { CommandStreams } from './command-streams.ts';
 import { compareCommand } from './compare-command.ts';
+import { coreCommand } from './core-command.ts';
 import type { Reader } from './create-reader.ts';
 import { demoCommand } from './demo-command.ts';
 import {
@@ -39,6 +40,7 @@ import {
   readZones,
   triangleLimits,
 } from './read-arguments.ts';
+import { refitCommand } from './refit-command.ts';
 import { regionCommand } from './region-command.ts';
 import { SpeakingCommand } from './speaking-command.ts';
 
@@ -72,6 +74,7 @@ export function buildProgram(setting: Setting): Command {
   addLooking(program, setting);
   addPlan(program, setting);
   addCompare(program, setting);
+  addRefit(program, setting);
   addAdvise(program, setting);
   addPropose(program, setting);
   addRegion(program, setting);
@@ -167,6 +170,35 @@ function addCompare(program: Command, { streams, reader, pipeline, end }: Settin
     .action(async (before, after, options) =>
       end(await compareCommand(before, after, options, streams, reader, pipeline)),
     );
+}
+
+/** A form that stands, for another body; and one core for several. */
+function addRefit(program: Command, { streams, reader, pipeline, end }: Setting): void {
+  const { refit, core, make, values, project, out } = reader.words.help;
+  const refitting = program
+    .command('refit')
+    .description(refit.about)
+    .argument(`<${values.before}>`, project)
+    .argument(`<${values.after}>`, project)
+    .action(async (before, after, options) =>
+      end(await refitCommand(before, after, options, streams, reader, pipeline)),
+    );
+  const sharing = program
+    .command('core')
+    .description(core.about)
+    .argument(`<${values.file}...>`, project)
+    .action(async (files, options) => end(await coreCommand(files, options, streams, reader, pipeline)));
+  for (const command of [refitting, sharing]) {
+    command
+      .option(`-o, --out <${values.folder}>`, out, 'out')
+      .option(`-w, --wadding <${values.length}>`, refit.wadding, reading(readLength, reader))
+      .option(
+        `-t, --triangles <${values.number}>`,
+        make.triangles(limitsInWords(triangleLimits, reader)),
+        reading(readTriangles, reader),
+      );
+    addPaperOptions(command, reader);
+  }
 }
 
 function addAdvise(program: Command, { streams, reader, pipeline, end }: Setting): void {

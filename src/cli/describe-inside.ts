@@ -1,6 +1,6 @@
 import type { DisplayUnit } from '../core/base/index.ts';
 import type { ReportInside } from '../core/form/index.ts';
-import { type MaterialLine, nameOfPlace } from '../core/inside/index.ts';
+import { insidePhrase, type MaterialLine, nameOfPlace } from '../core/inside/index.ts';
 import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
 
@@ -51,7 +51,7 @@ function describeLevels(
 
 /** How webs, pole and stand hold it, and what was taken off the panels. */
 function describeHolding(
-  { pole, stand, webPlaces, levels, strapGains }: ReportInside,
+  { pole, stand, webPlaces, levels, strapGains, parts }: ReportInside,
   unit: DisplayUnit,
   { say, words: { inside: words }, numbers }: Reader,
 ): string[] {
@@ -59,9 +59,16 @@ function describeHolding(
   const taken = levels
     .filter(({ takenOff }) => takenOff > 0)
     .map(({ id, takenOff }) => `${id} ${numbers.fixed(takenOff, 1)} mm`);
+  const describePart = ({ name, isIn, isNeeded, hours, gain }: ReportInside['parts'][number]): string =>
+    [
+      words.part(say(name), isIn, numbers.fixed(hours, 1)),
+      ...(isNeeded ? [say(insidePhrase('part.needed'))] : []),
+      ...(gain ? [say(insidePhrase('part.gain', gain))] : []),
+    ].join(' ');
   return [
     websAndPole(numbers.length(pole.sleeveFlatWidth, unit), numbers.length(pole.insideForm, unit)),
     ...strapGains.map(({ text }) => say(text)),
+    ...parts.map(describePart),
     words.stand(
       numbers.fixed(stand.tipAngleDeg, 1),
       numbers.fixed(stand.pushForce, 0),

@@ -1,9 +1,9 @@
 /**
  * npm run filled [-- --triangles N] [--body WORD] [--pressure KPA] [--tube PERCENT] [--without KINDS]
- *   [--unrolled] [--free-armholes] [--survey N]
+ *   [--unrolled] [--free-armholes] [--survey N] [--inside LIST]
  * Prints what the filled form of every demo body is in space beside what was asked: girth, width and depth over the cloth at every
  * level, distances to the body, what webs and seams carry. `--tube`: growth of the test tube, which is taken off the
- * panels. `--without`: kinds of braces left out of the filling. `--unrolled`: panels are not cut for the filling. `--survey`: instead
+ * panels. `--inside`: as of `make`, so `--inside parts=all`. `--without`: kinds of braces left out of the filling. `--unrolled`: panels are not cut for the filling. `--survey`: instead
  * of the demos, N people of the survey of 1988, women and men in turn. Ends with 1 when anything could not be made.
  */
 import { readdirSync } from 'node:fs';
@@ -23,10 +23,13 @@ import { type Project, parseProject } from '../core/project/index.ts';
 import { findEquilibrium } from '../core/statics/index.ts';
 import { createReader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
+import { addInsideOption, type InsideCommandOptions, withInside } from './inside-options.ts';
 import { readProjectFile } from './read-project-file.ts';
 import { measuresOfRow, readSurveyRows } from './survey-columns.ts';
 
-const options = new Command('filled')
+const reader = await createReader('en');
+const { speaker, say } = reader;
+const command = new Command('filled')
   .option('--triangles <n>', 'of each form', '6000')
   .option('--body <word>', 'only demo bodies whose file name contains it', '')
   .option('--pressure <kPa>', 'of the filling', '3')
@@ -34,9 +37,10 @@ const options = new Command('filled')
   .option('--without <kinds>', 'leave out: tie, web, strap, throat, by commas', '')
   .option('--unrolled', 'panels as unrolled, not cut for the filling', false)
   .option('--free-armholes', 'armhole boards held by nothing but the cloth', false)
-  .option('--survey <n>', 'people of the survey of 1988 instead of the demos', '0')
-  .parse()
-  .opts<{
+  .option('--survey <n>', 'people of the survey of 1988 instead of the demos', '0');
+addInsideOption(command, reader);
+const options = command.parse().opts<
+  InsideCommandOptions & {
     triangles: string;
     body: string;
     pressure: string;
@@ -45,11 +49,11 @@ const options = new Command('filled')
     unrolled: boolean;
     freeArmholes: boolean;
     survey: string;
-  }>();
+  }
+>();
 
 const shared = path.join(import.meta.dirname, '../../shared');
 const pipeline = createPipeline();
-const { speaker, say } = await createReader('en');
 const left = options.without.split(',');
 
 interface Named {
@@ -149,7 +153,8 @@ let levels: readonly string[] = [];
 let missed = 0;
 const count = Number(options.survey);
 for await (const { body, project } of count > 0 ? people(count) : demos()) {
-  const form = project.ok ? formOf(project.value) : project.issues;
+  const changed = project.ok ? withInside(project.value, options) : project;
+  const form = changed.ok ? formOf(changed.value) : changed.issues;
   const refuse = (issues: readonly Issue[]): void => {
     missed++;
     const worst = issues.find(({ severity }) => severity === 'error') ?? issues[0];

@@ -1,6 +1,7 @@
 import { readCutting } from '../core/assembly/index.ts';
 import { success } from '../core/base/index.ts';
 import { exportForm } from '../core/files/index.ts';
+import { makingPhrase } from '../core/making/index.ts';
 import { ALLOWANCE_KINDS, type NotchShape } from '../core/pattern/index.ts';
 import { type MakeForm, makeTrialShell, type Pipeline } from '../core/pipeline/index.ts';
 import type { Project, ProjectCloth } from '../core/project/index.ts';
@@ -68,10 +69,11 @@ export async function makeCommand(
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);
   stdout.write(`${describeReport(form.value.report, project.value.displayUnits, reader)}\n\n`);
-  const { inside, filled } = form.value.report;
+  const { inside, filled, hours } = form.value.report;
   if (inside) stdout.write(`${describeInside(inside, project.value.displayUnits, reader)}\n\n`);
   if (filled && inside)
     stdout.write(`${describeFilled(filled, inside, project.value.displayUnits, reader)}\n\n`);
+  if (hours) stdout.write(`${reader.say(makingPhrase('work.hours', { hours: hours.all }))}\n\n`);
   stdout.write(`${[...written, ...tellPages(files.value, reader)].join('\n')}\n`);
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;

@@ -1,6 +1,7 @@
 import { readCutting } from '../core/assembly/index.ts';
 import { verbatim } from '../core/base/index.ts';
 import { planPrint } from '../core/files/index.ts';
+import { makingPhrase } from '../core/making/index.ts';
 import type { Pipeline } from '../core/pipeline/index.ts';
 import { findPaper } from '../core/sheet/index.ts';
 import { judgeFilling, wordCorrection } from '../core/simulate/index.ts';
@@ -31,6 +32,8 @@ export async function planCommand(
     done: making?.done ?? [],
   });
   streams.stdout.write(text);
+  const { hours } = made.making;
+  streams.stdout.write(`\n${reader.say(makingPhrase('work.hours', { hours }))}\n`);
   const saved = readCutting(made.project.cutting);
   const { papers = [], ...cutting } = saved.ok ? saved.value : {};
   const print = printOptionsOf(options, cutting);

@@ -17,6 +17,7 @@ import type { PatternPhrases } from '../core/pattern/index.ts';
 import type { PicturePhrases } from '../core/picture/index.ts';
 import type { PipelinePhrases } from '../core/pipeline/index.ts';
 import type { ProjectPhrases } from '../core/project/index.ts';
+import type { RefitPhrases } from '../core/refit/index.ts';
 import type { SeamsPhrases } from '../core/seams/index.ts';
 import type { SewingPhrases } from '../core/sewing/index.ts';
 import type { SheetPhrases } from '../core/sheet/index.ts';
@@ -45,6 +46,7 @@ export type CorePhrases = AdvicePhrases &
   PipelinePhrases &
   PlanPhrases &
   ProjectPhrases &
+  RefitPhrases &
   SeamsPhrases &
   SewingPhrases &
   SheetPhrases &

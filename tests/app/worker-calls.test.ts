@@ -27,7 +27,7 @@ const TOLD_AS_ISSUES = [
   ...['makeForm', 'writeFiles', 'previewSeams', 'flattenCut', 'worstZones', 'adviseSeams', 'tryFilling'],
   'planPrint',
 ];
-const ON_QUICK = ['sketchLayouts', 'previewSeams', 'flattenCut', 'scatterBody'];
+const ON_QUICK = ['sketchLayout', 'sketchShape', 'previewSeams', 'flattenCut', 'scatterBody'];
 const ON_FULL = [
   ...['writeFiles', 'worstZones', 'adviseSeams', 'outlineShape', 'shapeBody', 'pictureDistance'],
   ...['tryFilling', 'planPrint', 'drawSteps'],
@@ -146,7 +146,8 @@ describe('the calls as the worker does them', () => {
     expect(same?.picture).toContain('<svg');
     const points = await client.scatterBody(demo);
     expect((points?.length ?? 1) % 3).toBe(0);
-    expect(Object.keys(await client.sketchLayouts(demo)).length).toBeGreaterThan(3);
+    expect((await client.sketchLayout(demo, 'upright8'))?.length).toBeGreaterThan(3);
+    expect(await client.sketchLayout(demo, 'no such layout')).toBeNull();
   });
 
   it('call back while they go on', async () => {

@@ -184,6 +184,8 @@ describe('loftseam make with formats', () => {
       [['--paper', 'a4', '--margin', '90'], /margin.*90 mm.*at least 60 mm/i],
       [['--formats', 'cutter', '--kerf', '9'], /kerf of 9 mm.*0 to 3 mm/i],
       [['--formats', 'cutter', '--blade-offset', '5'], /blade offset of 5 mm.*0 to 2 mm/i],
+      [['--formats', 'gauges', '--gauge-clearance', '12'], /clearance of 12 mm: give 0 to 10 mm/],
+      [['--gauges', 'knee'], /no gauge called “knee”.*waist.*profile/],
       [['--formats', 'stl', '--wall', '12'], /Walls of 12 mm.*0\.4 to 4\.0 mm/],
       [['--allowance-for', 'seam=1'], /allowance of 1 mm.*3 to 50 mm/i],
       [['--allowance', '2'], /3 to 50 mm/],

@@ -1,9 +1,6 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
-import { leaveUnfilled } from './leave-unfilled.ts';
-import { goTo, openApp, waitForFullForm } from './open-app.ts';
-
-test.beforeEach(leaveUnfilled);
+import { goTo, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 const picture = (page: Page) => page.getByRole('group', { name: /^Picture of the body/ });
 
@@ -18,8 +15,9 @@ async function stillPicture(page: Page): Promise<Buffer> {
   return last;
 }
 
-test('the body in space: tapes pointed at, its picture saved, arms taken off', async ({ page }) => {
-  const complaints = await openApp(page);
+test('the body in space: tapes pointed at, its picture saved, arms taken off', async ({
+  sharedPage: page,
+}) => {
   await test.step('a tape pointed at on the body lights its row, and the row its tape', async () => {
     const row = page.locator('li.measure', { hasText: 'Hip girth' }).first();
     const before = await stillPicture(page);
@@ -69,11 +67,9 @@ test('the body in space: tapes pointed at, its picture saved, arms taken off', a
     await page.getByRole('textbox', { name: 'Elbow girth' }).focus();
     await expect(arms).toHaveCount(0);
   });
-  expect(complaints).toEqual([]);
 });
 
-test('the tools of Body: level cut, comparing, thread, right and left', async ({ page }) => {
-  const complaints = await openApp(page);
+test('the tools of Body: level cut, comparing, thread, right and left', async ({ sharedPage: page }) => {
   await goTo(page, 'Body');
   await test.step('a level cut at the waist reads the waist girth; another height reads another', async () => {
     const view = page.getByRole('region', { name: 'Cut level at any height' });
@@ -168,5 +164,4 @@ test('the tools of Body: level cut, comparing, thread, right and left', async ({
     await page.getByRole('checkbox', { name: 'Mirror image', exact: true }).uncheck();
     await expect(view.getByRole('checkbox', { name: /Lay the mirror image/ })).not.toBeChecked();
   });
-  expect(complaints).toEqual([]);
 });

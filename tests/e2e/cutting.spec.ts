@@ -1,12 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
 import { strFromU8, unzipSync } from 'fflate';
-import { drawNothing } from './draw-nothing.ts';
-import { leaveUnfilled } from './leave-unfilled.ts';
-import { goTo, openApp } from './open-app.ts';
-
-test.beforeEach(drawNothing);
+import { goTo } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 async function downloaded(page: Page, button: string): Promise<{ name: string; path: string }> {
   const [download] = await Promise.all([
@@ -17,9 +13,8 @@ async function downloaded(page: Page, button: string): Promise<{ name: string; p
 }
 
 test('a pattern on the paper chosen, corrected for the printer; several files come as one archive', async ({
-  page,
+  undrawnPage: page,
 }) => {
-  const complaints = await openApp(page);
   await goTo(page, 'Cutting');
   await test.step('several files come as one archive', async () => {
     const tables = await downloaded(page, 'Download tables');
@@ -47,15 +42,11 @@ test('a pattern on the paper chosen, corrected for the printer; several files co
     await expect(page.getByText('+0.50 % across and 0.00 % up')).toBeVisible();
     expect((await downloaded(page, 'Download pattern')).name).toMatch(/print-letter-corrected\.pdf$/);
   });
-  expect(complaints).toEqual([]);
 });
 
 test('pages and joints are told and shown before anything is downloaded, with what a choice saves', async ({
-  page,
-  context,
+  undrawnPage: page,
 }) => {
-  await leaveUnfilled({ context });
-  const complaints = await openApp(page);
   await goTo(page, 'Cutting');
   const told = page.getByText(/^\d+ pages on A4, \d+ of them pattern, with \d+ joints to tape\.$/);
   await expect(told).toBeVisible({ timeout: 90_000 });
@@ -71,15 +62,11 @@ test('pages and joints are told and shown before anything is downloaded, with wh
   await twins.uncheck();
   await expect(page.getByRole('button', { name: 'Undo: Set alike pieces' })).toBeEnabled();
   await expect(async () => expect(await count()).toBe(before + saved)).toPass({ timeout: 60_000 });
-  expect(complaints).toEqual([]);
 });
 
 test('cutting machine, notches, one edge and left-out pieces are kept in the project and undone by name', async ({
-  page,
-  context,
+  undrawnPage: page,
 }) => {
-  await leaveUnfilled({ context });
-  const complaints = await openApp(page);
   await goTo(page, 'Cutting');
   await page.getByRole('combobox', { name: 'Notches' }).selectOption('outward');
   await expect(page.getByRole('button', { name: 'Undo: Set shape of notches' })).toBeEnabled();
@@ -107,12 +94,9 @@ test('cutting machine, notches, one edge and left-out pieces are kept in the pro
     expect(svg).not.toContain('<text');
     expect(svg).not.toContain('data-layer="sew"');
   }
-  expect(complaints).toEqual([]);
 });
 
-test('what is inside: sizes once filled, webs, stand, what to buy', async ({ page, context }) => {
-  await leaveUnfilled({ context });
-  const complaints = await openApp(page);
+test('what is inside: sizes once filled, webs, stand, what to buy', async ({ undrawnPage: page }) => {
   await goTo(page, 'Inside');
   const filled = page.getByRole('region', { name: 'Once filled', exact: true });
   await expect(filled.getByRole('row')).not.toHaveCount(0);
@@ -120,5 +104,4 @@ test('what is inside: sizes once filled, webs, stand, what to buy', async ({ pag
   await page.getByRole('textbox', { name: 'Pole, outside' }).fill('3.2');
   await expect(page.getByRole('button', { name: 'Undo: Set pole, outside' })).toBeEnabled();
   await expect(page.getByText('Two swallowed magnets can pierce the gut')).toBeVisible();
-  expect(complaints).toEqual([]);
 });

@@ -1,15 +1,11 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
 import { DOMParser } from '@xmldom/xmldom';
-import { leaveUnfilled } from './leave-unfilled.ts';
-import { goTo, openApp, waitForFullForm } from './open-app.ts';
-
-test.beforeEach(leaveUnfilled);
+import { goTo, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
 
-test('a region drawn on the body becomes a flat piece in true size', async ({ page }) => {
-  const complaints = await openApp(page);
+test('a region drawn on the body becomes a flat piece in true size', async ({ sharedPage: page }) => {
   await goTo(page, 'Panels');
   await page.getByRole('button', { name: 'Front', exact: true }).click();
   const own = page.getByRole('region', { name: 'A piece of your own' });
@@ -69,11 +65,9 @@ test('a region drawn on the body becomes a flat piece in true size', async ({ pa
   }).toPass({ timeout: 60_000, intervals: [10] });
   await own.getByRole('button', { name: 'Wipe away' }).click();
   await expect(own.getByRole('alert')).toHaveCount(0);
-  expect(complaints).toEqual([]);
 });
 
-test('panels laid together unroll as one piece; a ring is refused', async ({ page }) => {
-  const complaints = await openApp(page);
+test('panels laid together unroll as one piece; a ring is refused', async ({ undrawnPage: page }) => {
   await goTo(page, 'Panels');
   const own = page.getByRole('region', { name: 'A piece of your own' });
   await own.getByRole('radio', { name: 'Panels together' }).check();
@@ -82,11 +76,11 @@ test('panels laid together unroll as one piece; a ring is refused', async ({ pag
   await expect(own.getByRole('img', { name: /laid flat/ })).toBeVisible();
   await own.getByRole('checkbox', { name: 'side back left' }).check();
   await expect(own.getByRole('alert')).toContainText('do not hang together');
-  expect(complaints).toEqual([]);
 });
 
-test('a new seam is drawn by keyboard, panels divided and joined, each one undo step', async ({ page }) => {
-  const complaints = await openApp(page);
+test('a new seam is drawn by keyboard, panels divided and joined, each one undo step', async ({
+  undrawnPage: page,
+}) => {
   await goTo(page, 'Seams');
   const own = page.getByRole('region', { name: 'More seams, or fewer' });
   const pieces = page.locator('.seams-stage dl.numbers dd').first();
@@ -125,5 +119,4 @@ test('a new seam is drawn by keyboard, panels divided and joined, each one undo 
   await own.getByRole('button', { name: 'Join' }).click();
   await waitForFullForm(page);
   await expect(pieces).toHaveText(String(count));
-  expect(complaints).toEqual([]);
 });

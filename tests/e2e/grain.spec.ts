@@ -1,13 +1,9 @@
-import { expect, test } from '@playwright/test';
-import { drawNothing } from './draw-nothing.ts';
-import { leaveUnfilled } from './leave-unfilled.ts';
-import { goTo, openApp, waitForFullForm } from './open-app.ts';
+import { goTo, waitForFullForm } from './open-app.ts';
+import { expect, test } from './shared-page.ts';
 
-test.beforeEach(drawNothing);
-test.beforeEach(leaveUnfilled);
-
-test('the grain of a piece is turned by pointer, keys and number, each one undo step', async ({ page }) => {
-  const complaints = await openApp(page);
+test('the grain of a piece is turned by pointer, keys and number, each one undo step', async ({
+  undrawnPage: page,
+}) => {
   await goTo(page, 'Panels');
   const grain = page.getByRole('region', { name: 'Grain' });
   await grain.getByRole('combobox', { name: 'Panel' }).selectOption({ label: 'side front right' });
@@ -34,7 +30,7 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
   }
   await expect(field).toHaveValue('45');
   await expect(usage).not.toHaveText(before ?? '');
-  await expect(undo).toBeDisabled();
+  await expect(undo).toHaveAccessibleName(/^Undo: Open/);
   await page.mouse.up();
   await expect(undo).toHaveAccessibleName('Undo: Turn the grain of side front right');
   await waitForFullForm(page);
@@ -42,7 +38,7 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
   await expect(field).toHaveValue('−45');
   await undo.click();
   await expect(field).toHaveValue('0');
-  await expect(undo).toBeDisabled();
+  await expect(undo).toHaveAccessibleName(/^Undo: Open/);
 
   // Keys: one visit, one step. The other side is left alone when asked.
   await grain.getByRole('checkbox', { name: /side front right as its mirror image/ }).uncheck();
@@ -53,7 +49,7 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
   await expect(left).toHaveAttribute('aria-valuetext', '14° to the right');
   await undo.click();
   await expect(field).toHaveValue('0');
-  await expect(undo).toBeDisabled();
+  await expect(undo).toHaveAccessibleName(/^Undo: Open/);
 
   // Number: what cannot be used is told.
   await field.fill('120');
@@ -62,6 +58,8 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
   await field.fill('7,5');
   await field.press('Enter');
   await expect(left).toHaveAttribute('aria-valuetext', '7.5° to the left');
+  // The best of a rough form is not quite that of the full one.
+  await waitForFullForm(page);
   await grain.getByRole('button', { name: /^Best: / }).click();
   await waitForFullForm(page);
   // The form may stand as whole for a moment before the turned piece is unrolled again.
@@ -72,11 +70,11 @@ test('the grain of a piece is turned by pointer, keys and number, each one undo 
       return Math.abs((used ?? 0) - (best ?? 100));
     })
     .toBeLessThanOrEqual(1);
-  expect(complaints).toEqual([]);
 });
 
-test('the cloth is chosen, and what it takes judges the grain; undo names it', async ({ page }) => {
-  const complaints = await openApp(page);
+test('the cloth is chosen, and what it takes judges the grain; undo names it', async ({
+  undrawnPage: page,
+}) => {
   await goTo(page, 'Panels');
   const usage = page.getByRole('region', { name: 'Grain' }).getByRole('row', { name: /Used of its limits/ });
   const used = async () => Number(/(\d+) %/.exec((await usage.textContent()) ?? '')?.[1]);
@@ -92,5 +90,4 @@ test('the cloth is chosen, and what it takes judges the grain; undo names it', a
   await expect(undo).toHaveAccessibleName('Undo: Set cloth');
   await undo.click();
   await expect(cloth).toHaveValue('plainCotton');
-  expect(complaints).toEqual([]);
 });

@@ -1,14 +1,10 @@
-import { expect, test } from '@playwright/test';
-import { leaveUnfilled } from './leave-unfilled.ts';
 import { makePicture } from './make-picture.ts';
-import { goTo, openApp, waitForFullForm } from './open-app.ts';
-
-test.beforeEach(leaveUnfilled);
+import { goTo } from './open-app.ts';
+import { expect, test } from './shared-page.ts';
 
 test('a photo lies under the body, is scaled by two points, kept with the body and not in the file', async ({
-  page,
+  sharedPage: page,
 }) => {
-  const complaints = await openApp(page);
   await goTo(page, 'Body');
   const tools = page.getByRole('region', { name: 'Photo under the body' });
   const front = tools.getByRole('group', { name: 'Front' });
@@ -80,7 +76,6 @@ test('a photo lies under the body, is scaled by two points, kept with the body a
   // Kept with the body.
   await page.waitForTimeout(1500);
   await page.reload();
-  await waitForFullForm(page);
   await goTo(page, 'Body');
   await tools.getByRole('group', { name: 'Front' }).getByRole('button', { name: 'Look at it' }).click();
   await expect(view.locator('image')).toHaveAttribute('height', '1800');
@@ -88,5 +83,4 @@ test('a photo lies under the body, is scaled by two points, kept with the body a
   expect(kept).not.toContain('front.png');
   await tools.getByRole('button', { name: 'Take it away' }).click();
   await expect(view).toHaveCount(0);
-  expect(complaints).toEqual([]);
 });

@@ -1,20 +1,14 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
-import { drawNothing } from './draw-nothing.ts';
-import { leaveUnfilled } from './leave-unfilled.ts';
-import { goTo, openPage, waitForFullForm } from './open-app.ts';
-
-test.beforeEach(drawNothing);
-test.beforeEach(leaveUnfilled);
+import { goTo, waitForFullForm } from './open-app.ts';
+import { expect, type Page, test } from './shared-page.ts';
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
 const second = (page: Page) => page.getByRole('textbox', { name: 'Waist girth, second reading' });
 const waistRow = (page: Page) => page.getByRole('listitem').filter({ has: waist(page) });
 
 test('a doubted measure stays when its second reading agrees; the mean is used and saved', async ({
-  page,
+  undrawnPage: page,
 }) => {
-  const complaints = await openPage(page);
   await waist(page).fill('87');
   await expect(waistRow(page)).toContainText('more than in most people whose other measures are like these');
   await page.getByRole('button', { name: 'Waist girth: measure again' }).click();
@@ -47,11 +41,9 @@ test('a doubted measure stays when its second reading agrees; the mean is used a
   await expect(page.getByRole('listitem').filter({ has: neck('') })).toContainText(
     '0.6 cm apart, mean 36.8 cm',
   );
-  expect(complaints).toEqual([]);
 });
 
-test('every choice of shape is a picture of this body', async ({ page }) => {
-  await openPage(page);
+test('every choice of shape is a picture of this body', async ({ undrawnPage: page }) => {
   await goTo(page, 'Body');
   const row = page.getByRole('group', { name: 'Belly', exact: true });
   await expect(row.locator('.shape-picture .outline-edge')).toHaveCount(4);

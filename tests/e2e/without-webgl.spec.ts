@@ -1,13 +1,9 @@
-import { expect, test } from '@playwright/test';
-import { drawNothing } from './draw-nothing.ts';
-import { leaveUnfilled } from './leave-unfilled.ts';
-import { goTo, openApp } from './open-app.ts';
+import { goTo } from './open-app.ts';
+import { expect, test } from './shared-page.ts';
 
-test.beforeEach(drawNothing);
-test.beforeEach(leaveUnfilled);
-
-test('without WebGL the body is an outline, a message says so, and the panels work', async ({ page }) => {
-  const complaints = await openApp(page);
+test('without WebGL the body is an outline, a message says so, and the panels work', async ({
+  undrawnPage: page,
+}) => {
   await expect(page.getByText('This browser cannot draw in three dimensions here')).toBeVisible();
   await expect(page.getByRole('img', { name: 'The body from the front' })).toBeVisible();
   await goTo(page, 'Panels');
@@ -19,5 +15,4 @@ test('without WebGL the body is an outline, a message says so, and the panels wo
     page.getByRole('button', { name: 'Download pieces' }).click(),
   ]);
   expect(download.suggestedFilename()).toMatch(/panels\.svg$/);
-  expect(complaints).toEqual([]);
 });

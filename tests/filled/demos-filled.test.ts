@@ -10,7 +10,10 @@ import type { Equilibrium } from '../../src/core/statics/index.ts';
 import { solved } from '../statics/solved.ts';
 import { demoToFill } from './filled-demo.ts';
 
-const { form, given } = demoToFill('average', 3000);
+/** All parts, as some of them are tried alone here. */
+const demo = (id: string, triangles: number) => demoToFill(id, triangles, false, { parts: 'all' });
+
+const { form, given } = demo('average', 3000);
 const filled = filledProblem(given);
 const balance = solved(filled.problem);
 const measures = measureFilled(filled, balance);
@@ -177,7 +180,7 @@ describe('a filled demo body otherwise', () => {
 
   // Coarse triangles miss bends: told in `shared/filled/RESULTS.md`, and here with a half more.
   it('comes out alike of twice as many triangles', () => {
-    const fine = filledProblem(demoToFill('average', 6000).given);
+    const fine = filledProblem(demo('average', 6000).given);
     const found = measureFilled(fine, solved(fine.problem));
     for (const { id } of measures.levels)
       expect(Math.abs(unlike(id, 'girth', found) - unlike(id, 'girth'))).toBeLessThan(1.5);
@@ -203,7 +206,7 @@ describe('a filled demo body otherwise', () => {
 
   // What the sections foretell of straps holds in space too: a third and 3 mm of the width at the least.
   it.each(['average', 'large-bust'])('%s is less wide under the bust with straps there', (id) => {
-    const { given: own } = id === 'average' ? { given } : demoToFill(id, 3000);
+    const { given: own } = id === 'average' ? { given } : demo(id, 3000);
     const braces = designedBraces(own);
     const straps = braces.filter((brace) => brace.id.startsWith('strap-underbust'));
     expect(straps.length).toBe(2);
@@ -218,7 +221,7 @@ describe('a filled demo body otherwise', () => {
 
   // An independent simulation, of other bodies: ties carried on to the neck leave 18 of 39 mm, two more lines beside 13.
   it.each(['average', 'large-bust'])('%s swells less in the throat with webs there', (id) => {
-    const { given: own } = id === 'average' ? { given } : demoToFill(id, 3000);
+    const { given: own } = id === 'average' ? { given } : demo(id, 3000);
     const braces = designedBraces(own);
     const throat = braces.filter((brace) => brace.id.startsWith('throat-'));
     expect(throat.map((brace) => brace.id)).toEqual(['throat-right', 'throat-left']);

@@ -25,7 +25,7 @@ function solid(at: (angle: number) => Point): GaugedForm {
   }
   const mesh = { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
   const name = { id: 'level.waist', values: {} };
-  return { closed: mesh, shell: mesh, levels: [{ id: 'waist', name, z: 210 }], base: 0 };
+  return { closed: mesh, shell: mesh, levels: [{ id: 'waist', name, z: 210 }], base: 0, cover: 0 };
 }
 
 const OVAL = solid((t) => [140 * Math.cos(t), 105 * Math.sin(t)]);
@@ -74,6 +74,14 @@ describe('half rings', () => {
     }
     const found = lengthOf(edgeOf(right, 'inner')) + lengthOf(edgeOf(left, 'inner'));
     expect(Math.abs(found - girth - 2 * Math.PI * c)).toBeLessThan(0.1);
+  });
+
+  it('are smaller by a cover that goes on later', () => {
+    const lengths = [0, 3].map((cover) => {
+      const [right] = gaugesOf({ ...OVAL, cover }, { clearance: 2, levels: ['waist'] });
+      return lengthOf(edgeOf(right, 'inner'));
+    });
+    expect(Math.abs(lengths[0] - lengths[1] - Math.PI * 3)).toBeLessThan(0.05);
   });
 
   it('have tips along the middle plane, square to the outer side, and a strip of the asked width where narrowest', () => {

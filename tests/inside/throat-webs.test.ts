@@ -8,6 +8,7 @@ import type { Piece } from '../../src/core/pattern/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { inEnglish } from '../in-english.ts';
+import { formToMake } from '../making/form-to-make.ts';
 import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 function readDemo(id: string): Project {
@@ -223,7 +224,7 @@ describe('the line of the throat', () => {
   it.each(LAYOUTS.map(({ id }) => id))(
     'of layout %s lies on one front panel each, clear of its seams',
     (layout) => {
-      const form = make({ ...readDemo('uneven-shoulders'), seams: { layout } });
+      const form = formToMake('uneven-shoulders', layout);
       for (const side of SIDES) {
         const [drawn, ...others] = drawnLines(form, side);
         expect(others).toEqual([]);

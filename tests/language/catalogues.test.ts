@@ -69,19 +69,21 @@ function findFaults(phrase: Phrase): string[] {
 interface Changes {
   readonly layout?: string;
   readonly inside?: Partial<Project['inside']>;
+  /** As a rule all, which have more to say. */
+  readonly parts?: 'fewest';
 }
 
 // Most differ in the inside alone.
 const pipeline = createPipeline();
 
 /** A whole form, coarse, and what was told while it was made, or why it cannot be. */
-function makeCoarse(demo: object, { layout, inside }: Changes = {}): unknown {
+function makeCoarse(demo: object, { layout, inside, parts }: Changes = {}): unknown {
   const read = parseProject(JSON.stringify(demo));
   if (!read.ok) throw new Error(read.issues.map(({ message }) => inEnglish(message)).join('\n'));
-  const project = {
+  const project: Project = {
     ...read.value,
     seams: { ...read.value.seams, ...(layout === undefined ? {} : { layout }) },
-    inside: { ...read.value.inside, ...inside },
+    inside: { ...read.value.inside, parts: parts ?? 'all', ...inside },
   };
   const told: Phrase[] = [];
   const onProgress = (_fraction: number, _stage: string, what: Phrase) => void told.push(what);
@@ -108,7 +110,7 @@ const MADE: Readonly<Record<string, () => unknown>> = {
   'an average figure with arms, measured bent': () =>
     makeCoarse({ ...average, body: { ...average.body, arms: 'flexed' } }),
   'a flat chest': () => makeCoarse(broadChest, { layout: 'upright12BustWaist' }),
-  'unlike shoulders': () => makeCoarse(unevenShoulders, { layout: 'upright16' }),
+  'unlike shoulders': () => makeCoarse(unevenShoulders, { layout: 'upright16', parts: 'fewest' }),
   'a yoke': () => makeCoarse(average, { layout: 'upright8Yoke' }),
   'insides that cannot hold': () => INSIDES.map((inside) => makeCoarse(average, { inside })),
   'corrections and checks': tellOfCorrections,

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { type Phrase, parseLength } from '../../src/core/base/index.ts';
 import { type BodyInput, checkMeasures, fitBody, type MeasureValue } from '../../src/core/body/index.ts';
 import { checkSewing } from '../../src/core/flatten/check-sewing.ts';
@@ -5,6 +6,7 @@ import { type FlattenProblem, flattenFree, flattenTogether } from '../../src/cor
 import { type Mesh, validateMesh } from '../../src/core/mesh/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
 import { DEMO_IDS, readDemo } from '../body/read-demo.ts';
+import { sharedPipeline } from '../shared-pipeline.ts';
 import { collectPhrases } from './collect-phrases.ts';
 
 const average = readDemo('average');
@@ -139,6 +141,12 @@ function tellOfUnrolling(): Phrase[] {
   return [...told, ...collectPhrases(found)];
 }
 
+/** Other tests look at the same bodies. */
+function fitDemo(id: string): unknown {
+  const project = parseProject(readFileSync(`shared/demos/${id}.loftseam.json`, 'utf8'));
+  return project.ok ? sharedPipeline.fitBody(project.value) : project;
+}
+
 /** What is told of measures, files, meshes and panels that are wrong, each in its own way. */
 export function tellOfHostileInputs(): Phrase[] {
   return collectPhrases([
@@ -147,7 +155,7 @@ export function tellOfHostileInputs(): Phrase[] {
       const body = { ...average, ...changed };
       return [checkMeasures(body), fitBody(body)];
     }),
-    ...DEMO_IDS.map((id) => fitBody(readDemo(id))),
+    ...DEMO_IDS.map(fitDemo),
     ...FILES.map((file) => parseProject(file)),
     ...MESHES.flatMap((unfit) => [validateMesh(unfit, { isClosed: true }), flattenFree(unfit)]),
     tellOfUnrolling(),

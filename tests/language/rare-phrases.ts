@@ -16,6 +16,7 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'file.wrong-value': { field: 'cloth.allowance' },
   'stand.stem-too-thick': { stem: 22, bore: 21.5 },
   'buy.packing': {},
+  'part.gain': { without: 3.1, with: 2.6, at: 'throat', atWithout: 10.2, atWith: 4.5 },
   'buy.packing.note': { thickness: 2.5 },
   'trial.leave-open': { letters: ['D', 'K'] },
   'trial.head-does-not-pass': { girth: 372, least: 590 },

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { formPictures } from '../../src/cli/form-pictures.ts';
 import { mapDistance } from '../../src/core/advice/index.ts';
 import type { Phrase, Say } from '../../src/core/base/index.ts';
 import { type ExportOptions, exportForm } from '../../src/core/files/index.ts';
@@ -27,7 +26,7 @@ function seenAs(diagonal: number) {
 const WISHES: readonly Partial<ExportOptions>[] = [
   {
     formats: EVERYTHING,
-    papers: ['a4', 'both', 'roll36'],
+    papers: ['both', 'roll36'],
     cutter: { mat: { width: 305, height: 305 }, divides: true },
   },
   { formats: ['booklet'], papers: ['letter'], print: { booklet: 'folded' } },
@@ -169,10 +168,9 @@ export async function tellOfFiles(): Promise<unknown> {
     makeForm({ ...project, seams }, { speaker: ENGLISH, targetTriangles: 500 }),
   );
   const { shell, closedMesh } = form;
-  const gauged = gaugedForm(shell, closedMesh);
+  const gauged = gaugedForm(shell, closedMesh, 0);
   const aloft = { ...gauged, levels: gauged.levels.map((level) => ({ ...level, z: 5000 })) };
   made.push(makeGauges(aloft), howToHoldGauges());
   mapDistance(form.body, form.body, say);
-  formPictures(form, say);
   return [made, layouts, tellOfPieces(say), correctionFromBars({ x: 170.5, y: 199 }), said];
 }

@@ -3,7 +3,7 @@ import { checkOrder } from '../../src/core/sewing/index.ts';
 import { formToMake, without } from '../making/form-to-make.ts';
 import { SPOILT } from '../making/spoilt-orders.ts';
 
-/** Orders of work that cannot be followed, each with why; a form that cannot be made in any; and one that is closed from outside. */
+/** Orders of work that cannot be followed, each with why; a form that cannot be made in any; one that is closed from outside; and one of the fewest parts. */
 export function tellOfOrders(): unknown {
   const form = formToMake('average');
   const { work, planned, names } = orderOfWork(form);
@@ -13,5 +13,8 @@ export function tellOfOrders(): unknown {
   );
   const bare = planMaking(without(form, (id) => /-plate-|^lid-|-cover$|^cushion/.test(id)));
   const thick = { ...form.project, inside: { ...form.project.inside, clothThickness: 2.5 } };
-  return [spoilt, bare.issues, planMaking({ ...form, project: thick })];
+  // Bound plates and a laddered back, as with the fewest parts.
+  const simple = { ...form.project, inside: { ...form.project.inside, recut: true } };
+  const bound = planMaking({ ...without(form, (id) => /^(base|neck)-plate-cover$/.test(id)), project: simple });
+  return [spoilt, bare.issues, planMaking({ ...form, project: thick }), bound];
 }

@@ -1,4 +1,5 @@
 import type { Phrase } from '../../core/base/index.ts';
+import type { FormFile } from '../../core/files/index.ts';
 import type { GaugeOptions } from '../../core/gauge/index.ts';
 import type { LayProgress } from '../../core/laying/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
@@ -64,8 +65,16 @@ export interface PrintWish {
   readonly change?: Partial<Project['cutting']>;
 }
 
-/** Polylines n × 3 mm by layout id. */
-export type LayoutLines = Readonly<Record<string, readonly Float64Array[]>>;
+/** The seams of a layout: polylines n × 3 mm. */
+export type LayoutLines = readonly Float64Array[];
+
+/** Outlines of the body under each choice of one question of shape: closed, n × 2 mm, y down. */
+export interface ChoiceOutlines {
+  /** As the body is now. */
+  readonly now: Float64Array;
+  /** By id of the choice; those that cannot be are left out. */
+  readonly choices: Readonly<Record<string, Float64Array>>;
+}
 
 /** How far a second body lies from a first one, mm; `picture` is an SVG file of the first from three sides. */
 export interface DistancePicture {
@@ -100,4 +109,22 @@ export interface SeamAdvice {
   readonly step: Phrase;
   /** The same with the figures before and after. */
   readonly message: Phrase;
+}
+
+/** What makes a form that stands serve another body, in words; and pads and cover as one archive, null where it is better made anew. */
+export interface RefitAnswer {
+  readonly zones: readonly {
+    readonly id: string;
+    readonly name: Phrase;
+    readonly steps: readonly Phrase[];
+  }[];
+  readonly verdict: Phrase;
+  /** mm. */
+  readonly toFront: number;
+  readonly pads: readonly {
+    readonly number: number;
+    readonly name: Phrase;
+    readonly notes: readonly Phrase[];
+  }[];
+  readonly archive: FormFile | null;
 }

@@ -1,4 +1,5 @@
 export type {
+  ChoiceOutlines,
   CutWish,
   DistancePicture,
   FileOptions,
@@ -11,6 +12,7 @@ export type {
   OnStepDrawn,
   PrintWish,
   Quality,
+  RefitAnswer,
   SeamAdvice,
   Voice,
   Work,

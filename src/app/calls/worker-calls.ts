@@ -20,6 +20,7 @@ import type {
   OnProgress,
   OnStepDrawn,
   PrintWish,
+  RefitAnswer,
   SeamAdvice,
 } from './answers.ts';
 import { describeCall, signature } from './describe-call.ts';
@@ -79,11 +80,17 @@ export const workerCalls = {
     isOfPresentProject: true,
   }),
 
-  /** Where the seams of every layout run on the project's body; roughly, for pictures. */
-  sketchLayouts: describeCall(signature<(project: Project) => LayoutLines>(), {
+  /** Where the seams of a layout run on the project's body; roughly, for a picture; null when it does not fit the body. */
+  sketchLayout: describeCall(signature<(project: Project, layoutId: string) => LayoutLines | null>(), {
     worker: 'quick',
-    onDefect: () => ({}),
+    onDefect: none,
   }),
+
+  /** As `outlineShape`, from rough bodies: sooner, and some millimetres off. */
+  sketchShape: describeCall(
+    signature<(project: Project, category: string, choice: string | null) => Float64Array | null>(),
+    { worker: 'quick', onDefect: none },
+  ),
 
   /** The seams alone, coarse and quick, with one point of a line being dragged: a drag asks far more often than it gets. */
   previewSeams: describeCall(
@@ -153,6 +160,12 @@ export const workerCalls = {
     onDefect: none,
     isWorded: true,
   }),
+
+  /** What makes the form of the first project serve the body of the second; wadding of so many mm. Several seconds. */
+  refitForm: describeCall(
+    signature<(before: Project, after: Project, wadding: number | undefined) => Result<RefitAnswer>>(),
+    { worker: 'full', onDefect: tellDefect, isWorded: true },
+  ),
 
   /** Points all over the project's body, n × 3 mm, for a small picture; null when it has none. */
   scatterBody: describeCall(signature<(project: Project) => Float64Array | null>(), {

@@ -1,10 +1,14 @@
+import type { FormFile } from '../../core/files/index.ts';
 import type { PageCalls } from '../calls/index.ts';
 import type { Actions, AppStore } from '../store/index.ts';
 import { loadProjectRoom } from './load-project-room.ts';
+import { fileStem, saveFile } from './save-file.ts';
 
 export interface Comparing {
   /** Lays the body of another project over this one; `fileName` stands for a name it lacks. */
   compareWith(text: string, fileName: string): Promise<void>;
+  /** Saves pads and cover that make a form serve this body. */
+  saveRefit(archive: FormFile): void;
 }
 
 export function compareBodies(
@@ -18,7 +22,7 @@ export function compareBodies(
       const read = parseProject(text);
       const body = read.ok ? await worker.shapeBody(read.value) : null;
       if (read.ok && body) {
-        actions.compareWith({ name: read.value.name || fileName, body });
+        actions.compareWith({ name: read.value.name || fileName, body, project: read.value });
         return;
       }
       const { words, say } = store.getState();
@@ -27,6 +31,10 @@ export function compareBodies(
         text: words.messages.noBody(fileName),
         details: read.issues.map(({ message }) => say(message)),
       });
+    },
+    saveRefit({ type, content }) {
+      const stem = fileStem(store.getState().project?.name ?? '');
+      saveFile(`${stem}-refit.zip`, type, content);
     },
   };
 }

@@ -11,6 +11,8 @@ import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
 
+export type InsideChoice = Pick<InsideOptions, 'parts' | 'strapsAt' | 'plateCovers'>;
+
 export interface EditActions {
   /** Replaces what is being edited; undo brings the former project back. */
   openProject(
@@ -50,6 +52,8 @@ export interface EditActions {
   setInside(id: InsideNumber, value: number | null, label: string): void;
   /** Whether a part that can be left out is made. */
   setInsidePart(id: 'throat' | 'recut', isMade: boolean, label: string): void;
+  /** How many inner parts, straps level by level, covers of plates; `undefined` goes back to the usual. */
+  chooseInside(change: Changes<InsideChoice>, label: string): void;
   /**
    * What pieces of a use are laid on; `undefined` goes back to the usual. Pieces not locked are then laid anew, unless the change
    * leaves where they lie as it is.
@@ -293,7 +297,7 @@ function workEdits({ say, change }: Steps): Pick<EditActions, 'setCutting' | 'se
 function insideEdits({
   say,
   change,
-}: Steps): Pick<EditActions, 'setTestTube' | 'setInside' | 'setInsidePart'> {
+}: Steps): Pick<EditActions, 'setTestTube' | 'setInside' | 'setInsidePart' | 'chooseInside'> {
   return {
     setTestTube: (line, mm, label) =>
       change(say().set(label), (project) => {
@@ -309,6 +313,11 @@ function insideEdits({
         if ((before ?? null) === value) return project;
         const others = testTube && id !== 'measuredGrowth' ? { ...rest, testTube } : rest;
         return { ...project, inside: value === null ? others : { ...others, [id]: value } };
+      }),
+    chooseInside: (changes, label) =>
+      change(say().set(label), (project) => {
+        const inside = withChanges<InsideOptions>(project.inside, changes);
+        return inside === project.inside ? project : { ...project, inside };
       }),
     setInsidePart: (id, isMade, label) =>
       change(say().set(label), (project) => {

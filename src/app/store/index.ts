@@ -65,6 +65,7 @@ export { repeatShift } from './repeat-shift.ts';
 export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
+  arePicturesAwaited,
   exampleIn,
   filledInView,
   historyOf,
@@ -77,6 +78,7 @@ export {
   reaches,
   tapesOfMeasure,
 } from './selectors.ts';
+export { categoriesAsSeen, type PartOfShape, partsOfShape } from './shape-parts.ts';
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';

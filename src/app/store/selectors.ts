@@ -4,8 +4,10 @@ import type { Form, FormFilled } from '../../core/form/index.ts';
 import { INSIDE_OPTIONS } from '../../core/inside/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import { LAYOUTS } from '../../core/seams/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { filledOrTried } from './filling-trial.ts';
+import { categoriesAsSeen } from './shape-parts.ts';
 import type { AppState } from './types.ts';
 
 /** Warnings and errors of the latest attempt, whether or not it made a form. */
@@ -28,6 +30,22 @@ export function isFormBehind(state: AppState): boolean {
 export function isFillingAwaited({ form, project, failure }: AppState): boolean {
   if (!form || !project || failure) return false;
   return withUsual(INSIDE_OPTIONS, project.inside).recut && !reaches(form, 'filling');
+}
+
+/** True while small pictures of what may be chosen are still to come in the stage looked at. */
+export function arePicturesAwaited({ stage, project, failure, sketches, shapePictures }: AppState): boolean {
+  if (!project || failure) return false;
+  const { body } = project;
+  if (stage === 'seams') return !isWhole(LAYOUTS, sketches?.body === body ? sketches.lines : {});
+  if (stage !== 'body') return false;
+  return !isWhole(categoriesAsSeen(body), shapePictures?.body === body ? shapePictures.outlines : {});
+}
+
+function isWhole(
+  asked: readonly { readonly id: string }[],
+  made: Readonly<Record<string, unknown>>,
+): boolean {
+  return asked.every(({ id }) => id in made);
 }
 
 /** The filled form, foretold or tried, where the body is looked at as that. */

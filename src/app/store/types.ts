@@ -6,7 +6,7 @@ import type { Form, FormFilled, TriedForm } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
-import type { LayoutLines, Quality, Work } from '../calls/index.ts';
+import type { ChoiceOutlines, LayoutLines, Quality, Work } from '../calls/index.ts';
 import type { FilledView } from './filled-view.ts';
 import type { LayWork } from './lay-in-view.ts';
 import type { DrawnKind, Layers, Stage } from './stages.ts';
@@ -58,6 +58,8 @@ export interface Notice {
 export interface Ghost {
   readonly name: string;
   readonly body: Body;
+  /** Whose body it is. */
+  readonly project: Project;
 }
 
 /** A place on the body that has a name. */
@@ -160,14 +162,16 @@ export type PhotoMark = readonly [number, number];
 export interface LayoutSketches {
   /** The project they belong to, by identity of its `body`. */
   readonly body: Project['body'];
-  readonly lines: LayoutLines;
+  /** By id, as far as they are made; null where a layout does not fit the body. */
+  readonly lines: Readonly<Record<string, LayoutLines | null>>;
 }
 
-/** Outlines of the body under each choice of shape: closed, n × 2 mm, y down; by `category.choice`, or `category` as it is now. */
+/** Outlines of the body under each choice of shape. */
 export interface ShapePictures {
   /** The project they belong to, by identity of its `body`. */
   readonly body: Project['body'];
-  readonly outlines: Readonly<Record<string, Float64Array>>;
+  /** By id of the question, as far as they are made; null where there are none. */
+  readonly outlines: Readonly<Record<string, ChoiceOutlines | null>>;
 }
 
 /** How well the shape of one body is known. */

@@ -2,16 +2,17 @@ import type { Issue } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
+import type { ChoiceOutlines, LayoutLines } from '../calls/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { isSameForm } from './selectors.ts';
-import type { LayoutSketches, Quality, ShownUncertainty, Work } from './types.ts';
+import type { Quality, ShownUncertainty, Work } from './types.ts';
 
 export interface WorkActions {
   showWork(work: Work | null): void;
   receiveForm(form: Form, project: Project, quality: Quality): void;
   receiveFailure(issues: readonly Issue[], project: Project): void;
-  receiveSketches(sketches: LayoutSketches): void;
-  receiveShapePicture(body: Project['body'], key: string, outline: Float64Array): void;
+  receiveSketch(body: Project['body'], layoutId: string, lines: LayoutLines | null): void;
+  receiveShapePictures(body: Project['body'], category: string, outlines: ChoiceOutlines | null): void;
   receiveUncertainty(uncertainty: ShownUncertainty): void;
   receiveExample(example: Body): void;
   markStopped(): void;
@@ -34,11 +35,15 @@ export function createWorkActions(store: AppStore): WorkActions {
     receiveFailure(failure, project) {
       if (store.getState().project === project) store.setState({ failure });
     },
-    receiveSketches: (sketches) => store.setState({ sketches }),
-    receiveShapePicture: (body, key, outline) =>
+    receiveSketch: (body, layoutId, lines) =>
+      store.setState(({ sketches }) => {
+        const known = sketches?.body === body ? sketches.lines : {};
+        return { sketches: { body, lines: { ...known, [layoutId]: lines } } };
+      }),
+    receiveShapePictures: (body, category, outlines) =>
       store.setState(({ shapePictures }) => {
         const known = shapePictures?.body === body ? shapePictures.outlines : {};
-        return { shapePictures: { body, outlines: { ...known, [key]: outline } } };
+        return { shapePictures: { body, outlines: { ...known, [category]: outlines } } };
       }),
     receiveUncertainty: (uncertainty) => store.setState({ uncertainty }),
     receiveExample: (example) => store.setState({ example }),

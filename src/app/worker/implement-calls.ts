@@ -19,9 +19,11 @@ import { layWhileWanted } from './lay-while-wanted.ts';
 import { FILLED, isDraft } from './make-wishes.ts';
 import { outlineShape } from './outline-shape.ts';
 import { planPrint } from './plan-print.ts';
+import { refitForm } from './refit-form.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
-import { sketchLayouts } from './sketch-layouts.ts';
+import { sketchLayout } from './sketch-layout.ts';
+import { createShapeSketcher } from './sketch-shape.ts';
 import { tellUncertainty } from './tell-uncertainty.ts';
 import { writeFiles } from './write-files.ts';
 
@@ -74,6 +76,7 @@ async function ofTrialShell<T>(
 export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
   const pipeline = createPipeline();
   const make = createMaker(pipeline, runElsewhere);
+  const sketchShape = createShapeSketcher();
   /** What is made of the form that files are written of. */
   const ofFilled = async <T>(
     project: Project,
@@ -102,9 +105,14 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     planPrint: (project, wish, voice) =>
       ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),
 
-    sketchLayouts(project) {
+    sketchLayout(project, layoutId) {
       const body = pipeline.fitBody(project);
-      return body.ok ? sketchLayouts(body.value) : {};
+      return body.ok ? sketchLayout(body.value, layoutId) : null;
+    },
+
+    sketchShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
     },
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),
@@ -142,6 +150,11 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
       const { say } = await findSpeaker(voice);
       const { drawing, ...figures } = mapDistance(before, after, say);
       return { ...figures, picture: writeSvg(drawing, { say }) };
+    },
+
+    async refitForm(before, after, wadding, voice) {
+      const speaker = await findSpeaker(voice);
+      return refitForm(before, after, wadding, { date: today(), speaker, readFont });
     },
 
     scatterBody(project) {

@@ -56,11 +56,12 @@ export function outlineShape(
   body: Body,
   category: string,
   choice: string | null,
+  options: { readonly fair: boolean } = { fair: true },
 ): Float64Array | null {
   const look = LOOKS[category];
   if (!look) return null;
   if (choice === null) return outlineOf(body, look);
-  const fitted = fitBody({ ...input, shape: { ...input.shape, [category]: choice } }, body, { fair: true });
+  const fitted = fitBody({ ...input, shape: { ...input.shape, [category]: choice } }, body, options);
   return fitted.ok ? outlineOf(fitted.value, look) : null;
 }
 

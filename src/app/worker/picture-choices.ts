@@ -1,21 +1,25 @@
-import { shapeCategoriesOf } from '../../core/body/index.ts';
-import type { Project } from '../../core/project/index.ts';
-import type { PageCalls } from '../calls/index.ts';
+import type { ShapeCategory } from '../../core/body/index.ts';
+import type { ChoiceOutlines } from '../calls/index.ts';
 
-/** Outlines for every choice of every question of shape this figure has, one after the other, while `isWanted`. */
+/**
+ * Outlines for every choice of these questions of shape, one after the other, while `isWanted`; told question by question,
+ * since all pictures of one have one scale, and null for one of which there is no picture.
+ */
 export async function pictureChoices(
-  calls: Pick<PageCalls, 'outlineShape'>,
-  project: Project,
+  outline: (category: string, choice: string | null) => Promise<Float64Array | null>,
+  categories: readonly ShapeCategory[],
   isWanted: () => boolean,
-  onPicture: (key: string, outline: Float64Array) => void,
+  onPictures: (category: string, outlines: ChoiceOutlines | null) => void,
 ): Promise<void> {
-  for (const category of shapeCategoriesOf(project.body.figure, project.body.shape ?? {})) {
-    for (const choice of [null, ...category.choices.map(({ id }) => id)]) {
+  for (const category of categories) {
+    const now = await outline(category.id, null);
+    const choices: Record<string, Float64Array> = {};
+    for (const { id } of category.choices) {
       if (!isWanted()) return;
-      const outline = await calls.outlineShape(project, category.id, choice);
-      if (outline && isWanted()) {
-        onPicture(choice === null ? category.id : `${category.id}.${choice}`, outline);
-      }
+      const made = await outline(category.id, id);
+      if (made) choices[id] = made;
     }
+    if (!isWanted()) return;
+    onPictures(category.id, now && { now, choices });
   }
 }

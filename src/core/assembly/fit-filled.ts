@@ -30,6 +30,8 @@ export interface FittedFilling {
   readonly filled: FilledShell;
   readonly balance: Equilibrium;
   readonly measures: FilledMeasures;
+  /** Levels that got straps because the fewest parts did not hold them. */
+  readonly strapsAdded: readonly string[];
   /** Girths of the levels at half and at double the pressure over stiffness; where no test tube tells which it is. mm. */
   readonly band?: readonly { readonly id: string; readonly soft: number; readonly firm: number }[];
 }
@@ -83,7 +85,8 @@ export function fitFilling(
     measuredGrowthOf(options) === undefined
       ? bandOf(filled, balance.value, sections, isCancelled)
       : undefined;
-  return success({ unknowns, amounts, filled, balance: balance.value, measures, ...(band && { band }) });
+  const found = { unknowns, amounts, filled, balance: balance.value, measures };
+  return success({ ...found, strapsAdded: [], ...(band && { band }) });
 }
 
 /** Sizes as of the body itself: between its points the mesh that is filled is a millimetre or two smaller round than that. */

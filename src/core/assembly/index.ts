@@ -1,3 +1,4 @@
+export { draftBare } from './draft-bare.ts';
 export { draftGauges } from './draft-gauges.ts';
 export type { DraftPhrases } from './draft-phrases.ts';
 export { bodyInWords, type CutPieces, draftPieces } from './draft-pieces.ts';
@@ -23,7 +24,9 @@ export { pieceInputsFromShell } from './piece-input.ts';
 export { prefixIssues } from './prefix-issues.ts';
 export { type CuttingOptions, readCutting } from './read-cutting.ts';
 export { recutPanels } from './recut-panels.ts';
+export { seamsAcross } from './seams-across.ts';
 export { shrinkGirths } from './shrink-girths.ts';
+export { doesHold, levelForStraps } from './straps-wanted.ts';
 export { surfaceOfProject } from './surface-of-project.ts';
 export {
   checkOpening,

@@ -7,6 +7,7 @@ import {
   checkSkippedTube,
   densityOfFilling,
   designInside,
+  furtherParts,
   type InsideForm,
   type InsideShape,
   insideInputs,
@@ -44,10 +45,11 @@ export interface InsideDesign {
   readonly arms: FlatArms;
 }
 
-/** Designs webs, ties, straps and pole. What is wrong comes as issues beside the design, so that the panels still come. */
+/** Designs webs, ties, straps and pole; straps also at the levels where they are `needed`. What is wrong comes as issues beside the design, so that the panels still come. */
 export function designOfShell(
   made: FlattenedShell & { readonly flatArms: Result<FlatArms> },
   project: Project,
+  needed: readonly string[] = [],
 ): Result<InsideDesign> {
   const unrolled = made.flatArms;
   const arms = unrolled.ok ? unrolled.value : { panels: [], flat: [] };
@@ -56,7 +58,7 @@ export function designOfShell(
     heightOfWaist(project, made.body),
     isHeightOfWaistAssumed(project),
   );
-  const { shape, issues } = designInside(form, project.inside);
+  const { shape, issues } = designInside(form, project.inside, needed);
   return success({ form, shape, arms }, [...issues, ...unrolled.issues]);
 }
 
@@ -127,6 +129,7 @@ export function makeInside(
     stand: stand.findings,
     materials: materials.lines,
     fill: materials.fill,
+    parts: furtherParts(form, shape),
   };
   return success({ inside, drawings }, issues);
 }

@@ -100,6 +100,10 @@ function drawFront(
   writeParagraph(flow, say(phrase('booklet.how')), { size: WORDS, below: 4 });
   if (kind !== 'same')
     writeParagraph(flow, say(phrase('booklet.print-how', { kind })), { size: WORDS, below: 4 });
+  if (form.making) {
+    const { hours } = form.making;
+    writeParagraph(flow, say(phraseOfMaking('work.hours', { hours })), { size: WORDS, below: 4 });
+  }
   flow.y += 2;
   for (const line of contents) writeParagraph(flow, line, { size: WORDS, below: 2 });
   return pagesOfFlow(flow)[0];

@@ -175,9 +175,12 @@ function writeRows(
   const row = LEADING * size;
   const start = left + indent + (hasBox ? BOX + BEHIND_BOX : 0);
   const rest = wordsOf(words);
+  // What is written on a line belongs to the column its words began in, though the picture beside them ends meanwhile.
+  let column = border;
   for (let isFirst = true; rest.length > 0; isFirst = false) {
     keepTogether(flow, row);
-    const end = (border ?? rightBorder(flow)) - (hasLine ? LINE + BEFORE_LINE : 0);
+    if (hasLine) column ??= rightBorder(flow);
+    const end = (column ?? rightBorder(flow)) - (hasLine ? LINE + BEFORE_LINE : 0);
     const baseline = flow.y + size;
     putItems(flow, 'text', [makeText(start, baseline, takeRow(rest, size, end - start), size)]);
     if (isFirst && hasBox)

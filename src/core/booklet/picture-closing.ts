@@ -55,7 +55,7 @@ export function pictureTrial(wish: Wish): Drawing {
   });
 }
 
-/** The last seam gaping, and beside it, where all else is packed in, how it lies inside: from above. */
+/** The last seam gaping, and beside it, from above, how it lies inside: everything packed in, or as it is laddered. */
 export function pictureClosing(wish: Wish): Drawing {
   const { form, step, title, say, scenes } = wish;
   const ids = closingSeamsOf(form).map(({ id }) => id);
@@ -77,11 +77,9 @@ export function pictureClosing(wish: Wish): Drawing {
   };
   if (now.length === 0 || !form.inside) return drawFitted(wish.room, draw);
   const place = placeOfClosing(form);
-  const section = pictureSection(wish, {
-    open: ids,
-    lettered: ids,
-    roll: place === 'behind' ? 'middle' : place,
-  });
+  // Sewn after all is turned right side out, it is laddered: nothing is rolled up.
+  const roll = step.id === 'sew-closing' ? { roll: place === 'behind' ? ('middle' as const) : place } : {};
+  const section = pictureSection(wish, { open: ids, lettered: ids, ...roll });
   return drawFitted(wish.room, (share) => drawBeside([draw(share), section], title));
 }
 

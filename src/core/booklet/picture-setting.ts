@@ -1,6 +1,13 @@
 import type { Drawing } from '../drawing/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { CAMERAS, drawCoveredBase, drawLacedPlate, type SceneArrow, stackBoards } from '../picture/index.ts';
+import {
+  CAMERAS,
+  drawBoundPlate,
+  drawCoveredBase,
+  drawLacedPlate,
+  type SceneArrow,
+  stackBoards,
+} from '../picture/index.ts';
 import { drawFittedForm } from './draw-fitted.ts';
 import { heightOfBase, middleOfOpening } from './places-of-form.ts';
 import { panelsAnd } from './scene-parts.ts';
@@ -21,6 +28,12 @@ export function pictureMagnets(wish: Wish): Drawing {
 export function pictureCovers(wish: Wish): Drawing {
   const [board] = piecesOf(wish, ['neck-plate-1', 'base-plate-1']);
   return board ? drawLacedPlate(board, wish.title) : pictureShell(wish);
+}
+
+/** A plate without a cover from outside: that of an armhole, which is seen. */
+export function pictureBinding(wish: Wish): Drawing {
+  const [board] = piecesOf(wish, ['armhole-plate-right-1', 'neck-plate-1', 'base-plate-1']);
+  return board ? drawBoundPlate(board, wish.title) : pictureShell(wish);
 }
 
 /** In the end: covers off, and the magnets of two plates apart; without magnets the form from behind. */

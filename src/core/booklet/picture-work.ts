@@ -19,6 +19,7 @@ import {
 import { drawFitted, drawFittedForm } from './draw-fitted.ts';
 import { pictureClosing, pictureTrial, pictureTurning } from './picture-closing.ts';
 import {
+  pictureBinding,
   pictureBoards,
   pictureCare,
   pictureCovers,
@@ -58,6 +59,7 @@ const BY_STEP: Readonly<Record<string, Draw | undefined>> = {
   boards: pictureBoards,
   magnets: pictureMagnets,
   covers: pictureCovers,
+  bind: pictureBinding,
   'fill-arms': pictureFillArms,
   cushions: pictureCushions,
   supports: pictureSupports,

@@ -3,7 +3,7 @@ import type { FormInside, ReportInside } from './types.ts';
 
 /** The numbers of the inner parts, without their shapes. */
 export function reportInside(inside: FormInside): ReportInside {
-  const { shape, levels, stand, materials, fill, arms } = inside;
+  const { shape, levels, stand, materials, fill, arms, parts } = inside;
   return {
     webPlaces: shape.webPlaces,
     levels,
@@ -15,6 +15,7 @@ export function reportInside(inside: FormInside): ReportInside {
       ),
     })),
     strapGains: shape.strapGains,
+    parts,
     pole: {
       y: shape.pole.y,
       sleeveFlatWidth: shape.pole.sleeveGirth / 2,

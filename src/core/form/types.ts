@@ -6,6 +6,7 @@ import type { FlatDisk, StrainSummary } from '../flatten/index.ts';
 import type {
   Caution,
   FillMass,
+  FurtherPart,
   InsideShape,
   MaterialLine,
   PlateRim,
@@ -45,6 +46,8 @@ export interface Report {
   readonly inside?: ReportInside;
   /** How the form comes out once filled; absent where its panels are cut as unrolled. */
   readonly filled?: ReportFilled;
+  /** Of work for the whole form, breaks and drying left out, in all and by its steps: our estimate, no source. Absent from drafts. */
+  readonly hours?: { readonly all: number; readonly steps: Readonly<Record<string, number>> };
   readonly timingsMs: Readonly<Record<string, number>>;
 }
 
@@ -59,6 +62,8 @@ export interface ReportInside {
   }[];
   /** What the straps added at a level buy. */
   readonly strapGains: readonly StrapGain[];
+  /** What may be there or not beside webs, ties and sleeve: what it buys, and its hours. */
+  readonly parts: readonly FurtherPart[];
   readonly pole: { readonly y: number; readonly sleeveFlatWidth: number; readonly insideForm: number };
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];
@@ -235,4 +240,6 @@ export interface FormInside {
   readonly stand: StandFindings;
   readonly materials: readonly MaterialLine[];
   readonly fill: FillMass;
+  /** What may be there or not beside webs, ties and sleeve. */
+  readonly parts: readonly FurtherPart[];
 }

@@ -18,6 +18,8 @@ export interface WorkStep {
   readonly needs: readonly string[];
   readonly checks: readonly WorkCheck[];
   readonly cautions: readonly Caution[];
+  /** Of work, breaks and drying left out: our estimate, no source. */
+  readonly hours: number;
   /** May be left out. */
   readonly isOptional?: boolean;
 }
@@ -53,6 +55,8 @@ export interface WorkCheck {
 export interface Making {
   /** In the order of the work. */
   readonly steps: readonly WorkStep[];
+  /** Of all steps that may not be left out. */
+  readonly hours: number;
   /** For `judgeFilling`. */
   readonly stuffing: FillingContext;
 }

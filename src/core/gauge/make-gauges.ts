@@ -21,7 +21,7 @@ export const PROFILE = 'profile';
 /**
  * Gauges of card to hold against the filled form from outside: a right and a left half ring for each level asked for, as seen from above,
  * front up; and the front and back of the side view. Outer edges are straight and square, the inner one lies `clearance`
- * outside the form. Pieces of the material `gauge`, to be cut without allowance. Fails with every unknown level, every
+ * outside the form as it is before its cover goes on. Pieces of the material `gauge`, to be cut without allowance. Fails with every unknown level, every
  * option out of its range, and every level asked for by name that has no closed outline; others of these
  * are left out with a warning. O(triangles × gauges).
  */
@@ -36,7 +36,7 @@ export function makeGauges(form: GaugedForm, options: GaugeOptions = {}): Result
     .map((level): Result<PieceInput[]> => {
       const height = level.z - form.base;
       const [right, left] = (['right', 'left'] as const).map((side) => {
-        const half = halfOfSection(form.closed, level.z, side, clearance);
+        const half = halfOfSection(form.closed, level.z, side, clearance - form.cover);
         return half && ringPiece({ half, side, level, height, clearance, strip });
       });
       if (right && left) return success([right, left]);
@@ -45,7 +45,7 @@ export function makeGauges(form: GaugedForm, options: GaugeOptions = {}): Result
     });
   const profiles = asked.includes(PROFILE)
     ? (['front', 'back'] as const).flatMap((side) => {
-        const line = outlineFromSide(form.shell, side, clearance);
+        const line = outlineFromSide(form.shell, side, clearance - form.cover);
         return line ? [profilePiece(line, side, form, clearance, strip)] : [];
       })
     : [];

@@ -10,7 +10,15 @@ import { fitPole, topOnSleeve } from './fit-pole.ts';
 import { angleFromBack, placeOnLine } from './inside-lines.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
 import { type PlacedBrace, placeBraces } from './place-braces.ts';
-import { type BracePlan, isOff, plansWith, topOfWebs, usualPlan } from './plan-braces.ts';
+import {
+  type BracePlan,
+  isOff,
+  levelsToHold,
+  mayAddStraps,
+  plansWith,
+  topOfWebs,
+  usualPlan,
+} from './plan-braces.ts';
 import { sliceTarget } from './section-target.ts';
 import { checkTestTube } from './test-tube-growth.ts';
 import { type ThroatWebs, throatWebs } from './throat-webs.ts';
@@ -43,32 +51,33 @@ interface Row {
 type RowMemory = Map<string, Pick<Row, 'level' | 'design'>>;
 
 interface Attempt {
-  readonly shape: Omit<InsideShape, 'strapGains'>;
+  readonly shape: Omit<InsideShape, 'strapGains' | 'strapsNeeded'>;
   readonly issues: readonly Issue[];
 }
 
 /**
  * Webs, ties and straps for a form, and what the stuffed form then measures. On a pressure of filling the cloth takes
  * the shape of `solveSection`; the lengths of the braces are those that keep it nearest the body, row by row. The back
- * and front ties end on the pole sleeve; a pair of webs runs from front to back; straps hold the sides at hip and bust.
- * With `webPlaces` left open, seams are tried first. Where a level then stays too far off, more straps and webs set
+ * and front ties end on the pole sleeve; a pair of webs runs from front to back; straps hold the sides at the bust, at levels that are
+ * `needed` or swell much by their sections, with all parts at the hip too.
+ * With `webPlaces` left open, seams are tried first. With all parts, where a level then stays too far off, more straps and webs set
  * otherwise are tried there, and kept if they bring it within its limit or are worth their sewing. Throat webs, as deep as the body, go on above. About 25 balances at each of 11 rows, more rows
  * for what is tried.
  */
 export function designInside(
   form: InsideForm,
   options: InsideOptions,
+  needed: readonly string[] = [],
 ): { shape: InsideShape; issues: Issue[] } {
   const {
     wantedDeviation: wanted,
     boardThickness,
-    straps: hasStraps,
     throat: hasThroat,
     tubeDiameter,
     webPlaces,
   } = withUsual(INSIDE_OPTIONS, options);
   const shellDepth = depthOfShell(options);
-  const usual = usualPlan(hasStraps);
+  const usual = usualPlan(form.levels, options, needed);
   const { pole, issues } = fitPole(
     form,
     tubeDiameter,
@@ -101,14 +110,16 @@ export function designInside(
     attempt('seams', usual, JUDGED).shape.levels.every(({ held }) => Math.abs(held.deviation) <= wanted);
   const places = webPlaces ?? (isGoodOnSeams() ? 'seams' : 'panels');
 
-  const first = attempt(places, usual);
-  const { plan, gains: strapGains } = addStraps(
-    first,
-    usual,
-    hasStraps ? wanted : Number.POSITIVE_INFINITY,
-    (other, levelId) => attempt(places, other, [levelId]),
+  const bare = attempt(places, usual);
+  const strapsNeeded = [...needed, ...levelsToHold(bare.shape.levels, options, usual)];
+  const start = strapsNeeded.length > needed.length ? usualPlan(form.levels, options, strapsNeeded) : usual;
+  const first = start === usual ? bare : attempt(places, start);
+  const isOpenToMore = (level: LevelFinding): boolean =>
+    isOff(level, wanted) && mayAddStraps(level.id, options);
+  const { plan, gains: strapGains } = addStraps(first, start, wanted, isOpenToMore, (other, levelId) =>
+    attempt(places, other, [levelId]),
   );
-  const best = plan === usual ? first : attempt(places, plan);
+  const best = plan === start ? first : attempt(places, plan);
   const throat = hasThroat
     ? throatWebs(
         form,
@@ -118,7 +129,7 @@ export function designInside(
         form.letterCount + best.shape.panelLines.length,
       )
     : WITHOUT_THROAT;
-  const shape: InsideShape = { ...withThroat(best.shape, throat), strapGains };
+  const shape: InsideShape = { ...withThroat(best.shape, throat), strapGains, strapsNeeded };
   return {
     shape,
     issues: [
@@ -146,11 +157,12 @@ function addStraps(
   first: Attempt,
   usual: BracePlan,
   wanted: number,
+  isOpenToMore: (level: LevelFinding) => boolean,
   tryAt: (plan: BracePlan, levelId: string) => Attempt,
 ): { plan: BracePlan; gains: StrapGain[] } {
   let plan = usual;
   const gains: StrapGain[] = [];
-  for (const before of first.shape.levels.filter((one) => isOff(one, wanted))) {
+  for (const before of first.shape.levels.filter(isOpenToMore)) {
     const tries = plansWith(plan, before.id).flatMap((other) => {
       const tried = tryAt(other, before.id);
       const [level] = tried.shape.levels;

@@ -13,6 +13,7 @@ export { ASSUMED_DENSITY, densityOfFilling } from './density-of-filling.ts';
 export { nameOfPlace, placeOnSection } from './describe-level.ts';
 export { designInside } from './design-inside.ts';
 export { reachOfPulledSleeve } from './fit-pole.ts';
+export { type FurtherPart, furtherParts, type PartGain, type StrapLevel } from './further-parts.ts';
 export { INSIDE_OPTIONS } from './inside-options.ts';
 export { insideInputs } from './inside-pieces.ts';
 export {
@@ -28,8 +29,11 @@ export {
   listMaterials,
   type MaterialLine,
   massOfFill,
+  widthOfBinding,
 } from './list-materials.ts';
-export type { InsidePhrases, Sides } from './phrases.ts';
+export { partsOfInside } from './parts-of-inside.ts';
+export { type InsidePhrases, phrase as insidePhrase, type Sides } from './phrases.ts';
+export { mayHaveStraps } from './plan-braces.ts';
 export type { PlateRim } from './plate-pieces.ts';
 export { sampleSection } from './sample-section.ts';
 export {

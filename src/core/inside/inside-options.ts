@@ -10,6 +10,17 @@ const TEST_TUBE = {
   measure3: TUBE_GIRTH,
 } as const satisfies OptionTable;
 
+/** Straps at a level, whatever is usual there; as a rule by `parts`. Read in `plan-braces`. */
+const STRAPS = { choices: ['with', 'without'], usual: null } as const;
+const STRAPS_AT = {
+  hip: STRAPS,
+  highHip: STRAPS,
+  waist: STRAPS,
+  underbust: STRAPS,
+  bust: STRAPS,
+  upperChest: STRAPS,
+} as const satisfies OptionTable;
+
 /**
  * What the maker may choose for the inside: limits, unit, and what is taken where nothing was chosen. The only place that says
  * so; file, app and command line ask here. The order is that in which the keys are told.
@@ -34,10 +45,22 @@ export const INSIDE_OPTIONS = {
    * seams if that brings the wanted deviation, else on panels. Read in `design-inside`.
    */
   webPlaces: { choices: ['seams', 'panels'], usual: null },
-  /** Straps from the side seams to the sleeve at hip and bust. Read in `design-inside`. */
+  /**
+   * How many inner parts: the fewest that hold the filled form in shape, or all by which each level keeps its shape alone. Where panels
+   * are not cut for the filling, all. Read in `parts-of-inside`.
+   */
+  parts: { choices: ['fewest', 'all'], usual: 'fewest' },
+  /** False: no straps from the sides to the sleeve, wherever they would help. Read in `plan-braces`. */
   straps: { usual: true },
+  /** Level by level. */
+  strapsAt: STRAPS_AT,
   /** A pair of webs in the throat, over the end of the front tie. Read in `design-inside`. */
   throat: { usual: true },
+  /**
+   * Cloth covers over the plates, else tape round their rims; as a rule with all parts, and where there are arms, whose magnets lie under
+   * covers. Read in `parts-of-inside`.
+   */
+  plateCovers: { choices: ['with', 'without'], usual: null },
   /**
    * Panels and braces are cut so that the filled form comes out as the body. Otherwise as unrolled, smaller by the growth of
    * the test tube all over. Read in `filling`,

@@ -138,6 +138,7 @@ export function listMaterials(
     ...standLines(options),
     ...sewingLines(sewn),
     ...glueLines(areaOf(of('card'))),
+    ...bindingLines(inner, boardThickness),
     {
       id: 'fill',
       name: phrase('buy.fill'),
@@ -179,7 +180,7 @@ function sheetLines(
     cloth('shell', shell),
     cloth('interfacing', shell),
     cloth('webs', webs),
-    sheets('covers', phrase('buy.covers'), covers, verbatim('')),
+    ...(covers > 0 ? [sheets('covers', phrase('buy.covers'), covers, verbatim(''))] : []),
     sheets('card', phrase('buy.card', { thickness: boardThickness }), card, phrase('buy.card.note')),
   ];
 }
@@ -264,6 +265,35 @@ function glueLines(card: number): MaterialLine[] {
   return glue > 0
     ? [{ id: 'glue', name: phrase('buy.glue'), quantity: glue, unit: 'kg', note: phrase('buy.glue.note') }]
     : [];
+}
+
+/** A tape lies so far over each face of a board, mm (ours: it holds the holes there), and is sold in widths of whole steps. */
+const OVER_FACE = 16;
+const TAPE_STEP = 5;
+/** What is lost at joins and where it is snipped (ours). */
+const TAPE_SPARE = 1.1;
+const RIMS = ['base-plate', 'neck-plate', 'armhole-plate-right', 'armhole-plate-left'];
+
+/** Width of the tape round the rim of a board without a cover, mm. */
+export function widthOfBinding(boardThickness: number): number {
+  return TAPE_STEP * Math.ceil((boardThickness + 2 * OVER_FACE) / TAPE_STEP);
+}
+
+function bindingLines(inner: readonly Piece[], boardThickness: number): MaterialLine[] {
+  const isCovered = (plate: string): boolean => inner.some(({ id }) => id === `${plate}-cover`);
+  const bare = inner.filter(({ id }) => RIMS.some((plate) => id === `${plate}-1` && !isCovered(plate)));
+  const round = bare.reduce((sum, { cutLine }) => sum + measurePolyline(cutLine, true), 0);
+  if (round === 0) return [];
+  const note = phrase('buy.binding.note', { width: widthOfBinding(boardThickness) });
+  return [
+    {
+      id: 'binding',
+      name: phrase('buy.binding'),
+      quantity: (TAPE_SPARE * round) / 1000,
+      unit: 'm',
+      note,
+    },
+  ];
 }
 
 /** The trial of the cloth, if it is drawn: its cloth in m², and what it is stuffed with. */

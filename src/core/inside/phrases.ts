@@ -23,6 +23,21 @@ interface BraceNames {
   readonly 'brace.throat-line': NoValues;
 }
 
+/** Parts of the inside that may be there or not. */
+interface FurtherParts {
+  readonly 'part.throat': NoValues;
+  readonly 'part.straps': { readonly level: Phrase };
+  /** Off the body in the mean, and at the size farthest off or the throat, without and with it, mm. */
+  readonly 'part.gain': {
+    readonly without: number;
+    readonly with: number;
+    readonly at: 'size' | 'throat';
+    readonly atWithout: number;
+    readonly atWith: number;
+  };
+  readonly 'part.needed': NoValues;
+}
+
 interface PieceNames {
   readonly 'plate.base': NoValues;
   readonly 'plate.neck': NoValues;
@@ -247,8 +262,10 @@ type Bought =
   | 'glue'
   | 'needles'
   | 'tape'
+  | 'binding'
   | 'test-tube';
 type Told =
+  | 'binding'
   | 'foam'
   | 'fill'
   | 'arm-fill'
@@ -276,6 +293,7 @@ type Buying = {
     /** kg a cubic metre; null where it was weighed. */
     readonly assumed: { readonly low: number; readonly high: number } | null;
   };
+  readonly 'buy.binding.note': { readonly width: number };
   readonly 'buy.disc.note': { readonly diameter: number };
   readonly 'buy.packing.note': { readonly thickness: number };
   readonly 'buy.foam.note': { readonly width: number; readonly depth: number; readonly height: number };
@@ -289,6 +307,7 @@ type Buying = {
 
 /** What this room says, and what is put in. */
 export type InsidePhrases = BraceNames &
+  FurtherParts &
   PieceNames &
   TestTube &
   OpeningNames &

@@ -1,4 +1,7 @@
-import type { InsideForm, LevelFinding } from './types.ts';
+import { withUsual } from '../base/index.ts';
+import { INSIDE_OPTIONS } from './inside-options.ts';
+import { partsOfInside } from './parts-of-inside.ts';
+import type { InsideForm, InsideOptions, LevelFinding } from './types.ts';
 
 /** Which straps there are, and where webs stand in or out at a level. */
 export interface BracePlan {
@@ -28,9 +31,69 @@ const ADDITIONS: Readonly<Record<string, readonly Addition[]>> = {
   upperChest: [{ straps: [0.44] }, { straps: [0.44], webs: [0.07, 0.14] }],
 };
 
-/** Webs of one pair where they usually hold best, and straps at the two fullest levels. */
-export function usualPlan(hasStraps: boolean): BracePlan {
-  return { straps: hasStraps ? { hip: [0.5], bust: [0.5] } : {}, webShares: {} };
+/**
+ * Straps that are always there. With all parts at the two fullest levels; more are added where a section stays too far off. With the fewest,
+ * on panels cut for the filling, at the bust alone: `shared/filled/RESULTS.md`, “The fewest parts”.
+ */
+const STRAPS = { all: ['hip', 'bust'], fewest: ['bust'] } as const;
+
+/**
+ * Webs of one pair where they usually hold best, and one pair of straps at every level that has them from the start: where the
+ * options ask for them, at the usual levels, and where they are `needed` besides.
+ */
+export function usualPlan(
+  levels: readonly { readonly id: string }[],
+  options: InsideOptions,
+  needed: readonly string[],
+): BracePlan {
+  const usual: readonly string[] = [...STRAPS[partsOfInside(options)], ...needed];
+  const isWanted = (id: string): boolean => {
+    const chosen = choiceOfStraps(id, options);
+    return mayHaveStraps(id, options) && (chosen === 'with' || usual.includes(id));
+  };
+  const straps = Object.fromEntries(
+    levels.flatMap(({ id }) => (isWanted(id) ? [[id, [placeOfPair(id)]]] : [])),
+  );
+  return { straps, webShares: {} };
+}
+
+/**
+ * A level above the waist whose section, held by webs and ties, comes out so much too wide, mm, keeps something of it on panels cut for
+ * the filling too: `shared/filled/RESULTS.md`, “The fewest parts”.
+ */
+const SWELLS = { underbust: 17 } as const;
+
+/** With the fewest parts, levels without straps in the plan that want some by what their sections foretell. */
+export function levelsToHold(
+  levels: readonly LevelFinding[],
+  options: InsideOptions,
+  { straps }: BracePlan,
+): string[] {
+  if (partsOfInside(options) === 'all') return [];
+  return Object.entries(SWELLS).flatMap(([id, most]) => {
+    const level = levels.find((one) => one.id === id);
+    const isTooWide = level !== undefined && level.held.width - level.body.width > most;
+    return isTooWide && !straps[id] && mayHaveStraps(id, options) ? [id] : [];
+  });
+}
+
+/** Whether more straps may be tried at a level that stays too far off by its section. */
+export function mayAddStraps(levelId: string, options: InsideOptions): boolean {
+  return partsOfInside(options) === 'all' && mayHaveStraps(levelId, options);
+}
+
+/** Nobody chose otherwise. */
+export function mayHaveStraps(levelId: string, options: InsideOptions): boolean {
+  return withUsual(INSIDE_OPTIONS, options).straps && choiceOfStraps(levelId, options) !== 'without';
+}
+
+function choiceOfStraps(levelId: string, { strapsAt = {} }: InsideOptions): 'with' | 'without' | undefined {
+  return Object.entries(strapsAt).find(([id]) => id === levelId)?.[1];
+}
+
+/** Where one pair alone stands: at the side, and over the armholes' lower edge a little before it. */
+function placeOfPair(levelId: string): number {
+  return levelId === 'upperChest' ? 0.44 : 0.5;
 }
 
 /** The plan with each addition known for the level, the simplest first. */

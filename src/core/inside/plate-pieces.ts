@@ -13,6 +13,7 @@ import { depthOfShell } from './cloth-growth.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
 import { joinSides } from './join-sides.ts';
 import { makeOval } from './make-oval.ts';
+import { hasPlateCovers } from './parts-of-inside.ts';
 import { phrase } from './phrases.ts';
 import {
   BOARD_BESIDE_HOLE,
@@ -27,7 +28,7 @@ import type { InsideForm, InsideOptions, InsideShape, Side } from './types.ts';
 
 /** Play of the pole in a plate's hole, mm on the diameter (common practice: 0.5 to 1). */
 const POLE_PLAY = 1;
-/** Between board and the outside of the shell: the shell, its allowance turned in, and the cover. */
+/** Between board and the outside of the shell: the shell, its allowance turned in, and the cover or the tape round the rim. */
 const CLOTH_LAYERS = 3;
 const STUFFING_RADIUS = 38;
 const LID_OVERLAP = 14;
@@ -70,12 +71,13 @@ export interface PlateRim {
 
 /**
  * Board plates for every opening, each as two layers whose flutes cross, the base with pole and stuffing holes and their
- * lids, the neck with a pole hole; and a cloth cover for each. A plate is the shell's edge less the shell's cloth (with
+ * lids, the neck with a pole hole; and a cloth cover for each that is to have one. A plate is the shell's edge less the shell's cloth (with
  * its turned-in allowance) and the cover's: 3 layers of cloth; see `plateRings` for what the board's thickness takes.
  */
 export function plateInputs(form: InsideForm, shape: InsideShape, options: InsideOptions): PlateSet {
   const { clothThickness, boardThickness } = withUsual(INSIDE_OPTIONS, options);
   const inset = CLOTH_LAYERS * clothThickness + depthOfShell(options);
+  const areCovered = hasPlateCovers(options, form.arms.length > 0);
   const issues: Issue[] = [];
   const rims: PlateRim[] = [];
   const inputs = (Object.keys(PLATES) as OpeningId[]).flatMap((id) => {
@@ -115,7 +117,7 @@ export function plateInputs(form: InsideForm, shape: InsideShape, options: Insid
     issues.push(...tight.map(tightHole));
     const round = holes.map(({ line }) => line);
     const lines = id === 'base' ? [...round, ...slotsOf(inner ?? ring, round, shape)] : round;
-    return [...boardLayers(board, lines), boardCover(board, lines)];
+    return [...boardLayers(board, lines), ...(areCovered ? [boardCover(board, lines)] : [])];
   });
   // Arms are cut to the body: nothing is taken off them.
   const wrists = wristPlates(form.arms, CLOTH_LAYERS * clothThickness);

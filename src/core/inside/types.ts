@@ -190,6 +190,8 @@ export interface InsideShape {
   readonly levels: readonly LevelFinding[];
   /** At levels where straps were added. */
   readonly strapGains: readonly StrapGain[];
+  /** Levels that have straps though the fewest parts were wanted: without them this body would not come out as asked. */
+  readonly strapsNeeded: readonly string[];
   readonly braces: readonly DesignedBrace[];
   /** Lines to draw on the panels, where braces are sewn on inside them. */
   readonly panelLines: readonly {

@@ -13,13 +13,16 @@ export function namesOfWork({ form, zones }: Work): Readonly<Record<string, Phra
       `${part}-right`,
       `${part}-left`,
       `${part}-covered`,
+      `${part}-bound`,
       `whole-${part}-right`,
       `whole-${part}-left`,
     ].map((id) => [id, name]);
   });
-  const sides = ['right', 'left'].map((side): [string, Phrase] => {
-    return [`armhole-plate-${side}-covered`, phrase('work.part.armhole-plate')];
-  });
+  const sides = ['right', 'left'].flatMap((side) =>
+    ['covered', 'bound'].map((how): [string, Phrase] => {
+      return [`armhole-plate-${side}-${how}`, phrase('work.part.armhole-plate')];
+    }),
+  );
   return Object.fromEntries([
     ...parts,
     ...sides,

@@ -1,6 +1,6 @@
 import type { Phrase } from '../base/index.ts';
 import type { WorkCheck, WorkSeam, WorkStep } from '../form/index.ts';
-import { type Method, type Op, type SeamWay, wayOfSeam, wayOut } from '../sewing/index.ts';
+import { type Method, type Op, SEW_RATIO, type SeamWay, wayOfSeam, wayOut } from '../sewing/index.ts';
 import { jointsAtClosing, noteOpen } from './order-of-work-inner.ts';
 import { phrase } from './phrases.ts';
 import { closesBehind, idsOfSeams, joinSeams, seamsByRole } from './seams-by-role.ts';
@@ -108,6 +108,7 @@ function closePacked(closing: Closing): PlannedStep[] {
 function closeLaddered(closing: Closing): PlannedStep[] {
   const { work, seams, ties, pieces, words, checks } = closing;
   const sew = joinSeams(seamsByRole(work, 'closing'), 'ladder');
+  const roll = figuresOf(tightest(closing));
   const tie = ties.map((joint): Op => ({ does: 'join', joint, how: 'lap' }));
   const onOne = pick(work.seams, ties).map((seam): WorkSeam => noteOpen(work, seam));
   return [
@@ -124,7 +125,7 @@ function closeLaddered(closing: Closing): PlannedStep[] {
       closing,
       [
         phrase('step.turn-out.ladder'),
-        phrase('step.turn-out.why-ladder', figuresOf(tightest(closing))),
+        phrase(roll.ratio < SEW_RATIO ? 'step.turn-out.why-ladder' : 'step.turn-out.or-packed', roll),
         phrase('step.closing.flat'),
       ],
       [...sew, ...READ],

@@ -5,7 +5,7 @@ import { FILLING_TOLERANCE } from '../simulate/index.ts';
 import { levelTargets } from './filling-of-form.ts';
 import { sizeChecks } from './order-of-work-fill.ts';
 import { phrase } from './phrases.ts';
-import { dressed, type Work } from './work-of-form.ts';
+import { dressed, dressingOf, type Work } from './work-of-form.ts';
 import { cautionsOf, innerPieces, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
 
 /** Base plate and lower collar, a day of rest on it, the last openings, stand, lines, arms, care. */
@@ -25,15 +25,16 @@ export function finishSteps(work: Work): PlannedStep[] {
 function closeBase(work: Work): PlannedStep {
   const { form, has } = work;
   const zones = form.inside?.levels ?? [];
+  const isCovered = has.cover('base-plate');
   const tabs: Op[] = has.tabs ? [{ does: 'fix', part: 'tabs', to: 'base-plate', from: 'outside' }] : [];
   return plan(
     'close',
     'finish',
     phrase('step.close.title'),
     [
-      phrase('step.close.plate', { hasTabs: has.tabs }),
+      phrase('step.close.plate', { hasTabs: has.tabs, isCovered }),
       phrase('step.close.collar'),
-      phrase('step.close.lace'),
+      phrase('step.close.lace', { isCovered }),
     ],
     [
       { does: 'insert', part: 'base-plate', through: 'base', over: ['pole', ...(has.tabs ? ['tabs'] : [])] },
@@ -47,7 +48,7 @@ function closeBase(work: Work): PlannedStep {
       { does: 'carry', from: 'lower-collar', to: 'pole' },
     ],
     {
-      needs: [zones.length > 0 ? `fill-${lastZone(form)}` : 'pole', 'boards'],
+      needs: [zones.length > 0 ? `fill-${lastZone(form)}` : 'pole', dressingOf(work, 'base-plate')],
       pieces: innerPieces(form, (id) => /^(base-plate-|tab-)/.test(id)),
     },
   );
@@ -82,7 +83,7 @@ function letRest({ form }: Work): PlannedStep {
   );
 }
 
-function closeLids({ form }: Work): PlannedStep {
+function closeLids({ form, has }: Work): PlannedStep {
   const lids = innerPieces(form, (id) => id.startsWith('lid-'));
   return plan(
     'lids',
@@ -90,9 +91,9 @@ function closeLids({ form }: Work): PlannedStep {
     phrase('step.lids.title'),
     [
       phrase('step.lids.top-up'),
-      phrase('step.lids.gaps'),
+      phrase('step.lids.gaps', { isCovered: has.cover('armhole-plate') }),
       ...(lids.length > 0 ? [phrase('step.lids.lids')] : []),
-      phrase('step.lids.lace'),
+      phrase('step.lids.lace', { isCovered: has.cover('base-plate') }),
     ],
     [
       { does: 'gate', gate: 'gap-right', girth: 0 },

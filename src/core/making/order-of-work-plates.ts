@@ -1,10 +1,12 @@
 import type { Phrase } from '../base/index.ts';
+import { withUsual } from '../base/index.ts';
 import type { Form, WorkCheck } from '../form/index.ts';
 import type { PlateRim } from '../inside/index.ts';
+import { INSIDE_OPTIONS, widthOfBinding } from '../inside/index.ts';
 import { measurePolyline } from '../math/index.ts';
 import type { Op } from '../sewing/index.ts';
 import { phrase } from './phrases.ts';
-import type { Work } from './work-of-form.ts';
+import { PLATE_OF, type Work } from './work-of-form.ts';
 import { cautionsOf, edgeOfOpening, innerPieces, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
 
 const PLATES = [
@@ -14,7 +16,7 @@ const PLATES = [
   { opening: 'armholeLeft', plate: 'armhole-plate-left-1' },
 ] as const;
 
-/** Boards to the edges as they were sewn, magnets while the boards are bare, covers. */
+/** Boards to the edges as they were sewn, magnets while the boards are bare, covers, and tape round the rims of plates without one. */
 export function plateSteps(work: Work): PlannedStep[] {
   if (!work.has.plates) return [];
   const covers = work.form.inside?.pieces.some(({ material }) => material === 'covers') ?? false;
@@ -22,6 +24,7 @@ export function plateSteps(work: Work): PlannedStep[] {
     cutBoards(work),
     ...(work.has.arms ? [seatMagnets(work)] : []),
     ...(covers ? [coverPlates(work)] : []),
+    ...(boundPlates(work).length > 0 ? [bindPlates(work)] : []),
   ];
 }
 
@@ -120,6 +123,36 @@ function seatMagnets({ form, has }: Work): PlannedStep {
         },
       ],
       cautions: cautionsOf('magnets'),
+    },
+  );
+}
+
+/** Ids of the plates of the openings that have no cover. */
+function boundPlates({ form, has }: Work): string[] {
+  return layeredBoards(form).filter((id) => Object.values(PLATE_OF).includes(id) && !has.cover(id));
+}
+
+/** From the rim to the holes through which the shell's edge is sewn on, and from one to the next, mm (ours). */
+const HOLES = { inside: 8, apart: 10 } as const;
+
+/** The shell's edges are sewn to holes in the rim, which tape keeps from tearing and from chafing the thread. */
+function bindPlates(work: Work): PlannedStep {
+  const { form, has } = work;
+  const { boardThickness } = withUsual(INSIDE_OPTIONS, form.project.inside);
+  const plates = boundPlates(work);
+  return plan(
+    'bind',
+    'plates',
+    phrase('step.bind.title'),
+    [
+      phrase('step.bind.tape', { width: widthOfBinding(boardThickness) }),
+      phrase('step.bind.holes', HOLES),
+      ...(has.tabs ? [phrase('step.bind.slots')] : []),
+    ],
+    plates.map((id): Op => ({ does: 'make', part: `${id}-bound`, of: [id] })),
+    {
+      needs: ['boards'],
+      pieces: innerPieces(form, (id) => plates.some((plate) => id === `${plate}-1`)),
     },
   );
 }

@@ -2,7 +2,7 @@ import type { Form } from '../form/index.ts';
 import { distanceInSpace } from '../math/index.ts';
 import type { Op } from '../sewing/index.ts';
 import { phrase } from './phrases.ts';
-import { dressed, GATES, PLATE_OF, type Work } from './work-of-form.ts';
+import { dressed, dressingOf, GATES, PLATE_OF, type Work } from './work-of-form.ts';
 import { innerPieces, lengthCheck, type PlannedStep, plan } from './work-parts.ts';
 
 /** What of an armhole's edge stays open below its plate for filling, mm: fingers and a stick pass. */
@@ -36,7 +36,7 @@ function setSupports(work: Work): PlannedStep {
     phrase('step.supports.title', { has: has.supports }),
     [
       ...(has.supports ? [phrase('step.supports.tack')] : []),
-      phrase('step.supports.plates', { gap: GAP }),
+      phrase('step.supports.plates', { gap: GAP, isCovered: has.cover('armhole-plate') }),
       ...(has.supports ? [phrase('step.supports.glue')] : []),
       phrase('step.supports.cord'),
       ...(has.arms ? [phrase('step.supports.ways')] : []),
@@ -51,7 +51,7 @@ function setSupports(work: Work): PlannedStep {
       { does: 'carry', from: 'garment', to: 'shoulders' },
     ],
     {
-      needs: ['turn-out', has.cover('armhole-plate') || has.cover('neck-plate') ? 'covers' : 'boards'],
+      needs: ['turn-out', dressingOf(work, 'armhole-plate')],
       pieces: innerPieces(form, (id) => /^(armhole-plate-|shoulder-support-)/.test(id)),
       checks: [lengthCheck('armhole-cord', phrase('check.armhole-cord'), betweenArmholes(form), 2)],
     },
@@ -86,7 +86,7 @@ function setPole(work: Work): PlannedStep {
       phrase('step.pole.push'),
       ...(has.block ? [phrase('step.pole.block', { hasSupports: has.supports })] : []),
       phrase('step.pole.collar'),
-      phrase('step.pole.plate'),
+      phrase('step.pole.plate', { isCovered: has.cover('neck-plate') }),
       phrase('step.pole.plumb'),
     ],
     [
@@ -101,7 +101,7 @@ function setPole(work: Work): PlannedStep {
       { does: 'carry', from: 'upper-collar', to: 'pole' },
     ],
     {
-      needs: ['supports', 'sew-sleeve'],
+      needs: ['supports', 'sew-sleeve', dressingOf(work, 'neck-plate')],
       pieces: innerPieces(form, (id) => /^neck-/.test(id)),
       checks: [lengthCheck('inside', phrase('check.pole-inside'), inside, 3)],
     },

@@ -1,6 +1,8 @@
 import type { Phrase } from '../base/index.ts';
 import type { Form, WorkStep } from '../form/index.ts';
+import { partsOfInside } from '../inside/index.ts';
 import { checkOrder, type OrderFault, type ProvenStep } from '../sewing/index.ts';
+import { hoursOfStep } from './hours-of-step.ts';
 import { namesOfWork } from './names-of-work.ts';
 import { armSteps } from './order-of-work-arms.ts';
 import type { ClosingWay } from './order-of-work-close.ts';
@@ -25,16 +27,18 @@ export interface ProvenOrder {
 /**
  * Everything to do from the tape to the finished form, with the pieces, seams and numbers of this form, in an order that is proven
  * by sewing it in thought (`checkOrder`): sides and shoulders on an empty shell that is open behind, inner parts near its
- * free edges, the centre back last. That is packed where the cell beside it takes everything else, and laddered from
- * outside where it does not; the first way without a fault is taken. A form without inner parts (a draft) has the steps of
+ * free edges, the centre back last. With the fewest parts that is laddered from outside; with all it is packed where the cell beside it
+ * takes everything else, and laddered where it does not; the first way without a fault is taken. A form without inner parts (a draft) has the steps of
  * the shell only. Cost: that of measuring every flat seam once, and of the proof.
  */
 export function orderOfWork(form: Form): ProvenOrder {
   const work = workOfForm(form);
-  const packed = proveOrder(work, planSteps(work, 'packed'));
-  if (packed.faults.length === 0) return packed;
-  const laddered = proveOrder(work, planSteps(work, 'ladder'));
-  return laddered.faults.length < packed.faults.length ? laddered : packed;
+  const isSimple = partsOfInside(form.project.inside) === 'fewest';
+  const [first, second] = isSimple ? (['ladder', 'packed'] as const) : (['packed', 'ladder'] as const);
+  const usual = proveOrder(work, planSteps(work, first));
+  if (usual.faults.length === 0) return usual;
+  const other = proveOrder(work, planSteps(work, second));
+  return other.faults.length < usual.faults.length ? other : usual;
 }
 
 /** All steps, the shell closed in the given way. */
@@ -61,6 +65,7 @@ export function provenStep({ step, ops }: PlannedStep): ProvenStep {
   };
 }
 
-export function stepsOf({ planned }: ProvenOrder): WorkStep[] {
-  return planned.map(({ step }) => step);
+/** The steps as they are told, with the hours they take. */
+export function stepsOf({ work, planned }: ProvenOrder): WorkStep[] {
+  return planned.map((one) => ({ ...one.step, hours: hoursOfStep(work, one) }));
 }

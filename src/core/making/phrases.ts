@@ -102,6 +102,11 @@ interface Packing {
   readonly ratio: number;
 }
 
+/** The edge is sewn to the plate's cover, else through holes in its bound rim. */
+interface OnPlate {
+  readonly isCovered: boolean;
+}
+
 interface ClosingSteps {
   readonly 'step.closing.title': { readonly isBehind: boolean; readonly isLaddered: boolean };
   readonly 'step.closing.empty': NoValues;
@@ -116,6 +121,7 @@ interface ClosingSteps {
   readonly 'step.turn-out.draw': Packing;
   readonly 'step.turn-out.ladder': NoValues;
   readonly 'step.turn-out.why-ladder': Packing;
+  readonly 'step.turn-out.or-packed': Packing;
 }
 
 /** Names and notes of seams in the order of sewing. */
@@ -155,6 +161,12 @@ interface BoardSteps {
   readonly 'step.covers.stretch': NoValues;
   readonly 'step.covers.holes': NoValues;
   readonly 'step.covers.slots': NoValues;
+  readonly 'step.bind.title': NoValues;
+  /** Of the tape, mm. */
+  readonly 'step.bind.tape': { readonly width: number };
+  /** From the rim, and from one to the next, mm. */
+  readonly 'step.bind.holes': { readonly inside: number; readonly apart: number };
+  readonly 'step.bind.slots': NoValues;
 }
 
 interface ArmSteps {
@@ -179,7 +191,7 @@ interface SetSteps {
   readonly 'step.supports.title': { readonly has: boolean };
   readonly 'step.supports.tack': NoValues;
   /** mm. */
-  readonly 'step.supports.plates': { readonly gap: number };
+  readonly 'step.supports.plates': OnPlate & { readonly gap: number };
   readonly 'step.supports.glue': NoValues;
   readonly 'step.supports.cord': NoValues;
   readonly 'step.supports.ways': NoValues;
@@ -187,7 +199,7 @@ interface SetSteps {
   readonly 'step.pole.push': NoValues;
   readonly 'step.pole.block': { readonly hasSupports: boolean };
   readonly 'step.pole.collar': NoValues;
-  readonly 'step.pole.plate': NoValues;
+  readonly 'step.pole.plate': OnPlate;
   readonly 'step.pole.plumb': NoValues;
 }
 
@@ -214,9 +226,9 @@ interface FillSteps {
 
 interface FinishSteps {
   readonly 'step.close.title': NoValues;
-  readonly 'step.close.plate': { readonly hasTabs: boolean };
+  readonly 'step.close.plate': OnPlate & { readonly hasTabs: boolean };
   readonly 'step.close.collar': NoValues;
-  readonly 'step.close.lace': NoValues;
+  readonly 'step.close.lace': OnPlate;
   readonly 'step.rest.title': NoValues;
   readonly 'step.rest.stand': NoValues;
   /** mm. */
@@ -224,9 +236,9 @@ interface FinishSteps {
   readonly 'step.rest.seams': NoValues;
   readonly 'step.lids.title': NoValues;
   readonly 'step.lids.top-up': NoValues;
-  readonly 'step.lids.gaps': NoValues;
+  readonly 'step.lids.gaps': OnPlate;
   readonly 'step.lids.lids': NoValues;
-  readonly 'step.lids.lace': NoValues;
+  readonly 'step.lids.lace': OnPlate;
   readonly 'step.stand.title': NoValues;
   readonly 'step.stand.pin': NoValues;
   readonly 'step.stand.tilt': NoValues;
@@ -328,7 +340,7 @@ export const WORK_FACTS = [
 ] as const;
 export type WorkFact = (typeof WORK_FACTS)[number];
 
-/** Edges that are sewn to the cover of a plate. */
+/** Edges that are sewn to the cover or the rim of a plate. */
 export type LacedEdge = 'base' | 'neck' | 'armhole' | 'wrist' | 'cap';
 
 type FaultWords = { readonly [Part in WorkPart as `work.part.${Part}`]: NoValues } & {
@@ -340,6 +352,8 @@ type FaultWords = { readonly [Part in WorkPart as `work.part.${Part}`]: NoValues
 /** What stands round the words of a step wherever the order of work is read. */
 interface StepWords {
   readonly 'work.optional': NoValues;
+  /** Of work for the whole form: our estimate. */
+  readonly 'work.hours': { readonly hours: number };
   /** Numbers of the steps to be done before. */
   readonly 'work.after': { readonly steps: readonly number[] };
   readonly 'work.pieces': { readonly pieces: readonly Phrase[] };

@@ -16,8 +16,10 @@ export function planMaking(form: Form): { readonly making: Making; readonly issu
     const section = sectionOfLevel(form, id);
     return section ? [[id, section] as const] : [];
   });
+  const steps = stepsOf(order);
   const making: Making = {
-    steps: stepsOf(order),
+    steps,
+    hours: steps.reduce((sum, { hours, isOptional }) => (isOptional ? sum : sum + hours), 0),
     stuffing: {
       targets: levelTargets(form),
       zones: order.work.zones,

@@ -93,9 +93,14 @@ function inputOf(
   };
 }
 
-/** A plate as it is set in: with its cover, where it has one. */
+/** A plate as it is set in: with its cover, or with tape round its rim. */
 export function dressed({ has }: Work, plate: string): string {
-  return has.cover(plate) ? `${plate}-covered` : plate;
+  return `${plate}-${has.cover(plate) ? 'covered' : 'bound'}`;
+}
+
+/** The step that makes a plate ready to be set in. */
+export function dressingOf({ has }: Work, plate: string): 'covers' | 'bind' {
+  return has.cover(plate) ? 'covers' : 'bind';
 }
 
 /** Panels, braces and what else meets in a seam. */

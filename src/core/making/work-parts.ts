@@ -21,7 +21,8 @@ export function plan(
   ops: readonly Op[],
   rest: Partial<WorkStep> = {},
 ): PlannedStep {
-  const empty = { pieces: [], seams: [], needs: [], checks: [], cautions: [] };
+  // Its hours are told when the whole order is known.
+  const empty = { pieces: [], seams: [], needs: [], checks: [], cautions: [], hours: 0 };
   return { step: { id, phase, title, text, ...empty, ...rest }, ops };
 }
 

@@ -20,6 +20,7 @@ export {
   type NotchShape,
   PATTERN_OPTIONS,
   type PatternOptions,
+  WADDING,
 } from './pattern-options.ts';
 export type { PatternPhrases } from './phrases.ts';
 export { smoothPiece } from './smooth-piece.ts';

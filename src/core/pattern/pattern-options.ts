@@ -38,6 +38,9 @@ export const GRAIN_TURN = {
   usual: 0,
 } as const satisfies NumberOption;
 
+/** One layer of wadding as it lies under the cover, not as it comes off the roll; ours. Read in `lay-pads`. */
+export const WADDING = { unit: 'mm', min: 3, max: 30, usual: 8 } as const satisfies NumberOption;
+
 /** What is chosen for every piece, the allowance also for some edges alone, mm. */
 export interface PatternOptions extends OptionsOf<typeof PATTERN_OPTIONS> {
   /** Seam allowance by edge: a seam id or `base`, `neck`, `armholeRight`, `armholeLeft`. */

@@ -5,7 +5,7 @@ import type { AllowanceKind } from './usual-allowances.ts';
 /** What pieces of a form are cut from. */
 export const MATERIALS = [
   ...(['shell', 'webs', 'arms', 'covers', 'card', 'foam'] as const),
-  ...(['test-tube', 'trial', 'gauge'] as const),
+  ...(['test-tube', 'trial', 'gauge', 'wadding'] as const),
 ] as const;
 export type Material = (typeof MATERIALS)[number];
 

@@ -43,6 +43,27 @@ export function drawLacedPlate(board: Piece, title: string): Drawing {
   );
 }
 
+/** Tape over each face of a bound rim, and holes in it, mm of paper; the holes stand so far from the rim and from each other. */
+const TAPE = 5;
+const PRICK = { inside: 2.6, apart: 3.4, radius: 0.45 } as const;
+
+/** A plate without a cover, from outside, front up: tape folded over its rim, and the holes in it through which the shell is sewn on. */
+export function drawBoundPlate(board: Piece, title: string): Drawing {
+  const { minX, maxX } = boundsOfPolyline(board.cutLine);
+  const scale = WIDE / (maxX - minX);
+  const rim = onPage(board.cutLine, 1, scale);
+  const holes = (board.cutouts ?? []).map(({ points }) => onPage(points, 1, scale));
+  return finishDrawing(
+    title,
+    [
+      filled(rim, 'outline', 'web'),
+      filled(drawnIn(rim, TAPE), 'seam', 'paper'),
+      ...holes.map((ring) => filled(ring, 'seam', 'web')),
+    ],
+    pricksAlong(drawnIn(rim, PRICK.inside)),
+  );
+}
+
 /**
  * The base seen from below, front up: pole, collar and disc in the middle, lids laced over the filling holes, ladder stitches round
  * the rim. A fifth of true size, mm of paper.
@@ -168,6 +189,28 @@ function circleOn(ring: Float64Array, radius: number): Float64Array {
     const angle = (2 * Math.PI * (i >> 1)) / 48;
     return i % 2 === 0 ? x + SCALE * radius * Math.cos(angle) : y + SCALE * radius * Math.sin(angle);
   });
+}
+
+/** Small round holes along a closed line. */
+function pricksAlong(outline: Float64Array): DrawingItem[] {
+  const pricks: DrawingItem[] = [];
+  const { apart, radius } = PRICK;
+  let left = apart;
+  for (let i = 0; i < outline.length; i += 2) {
+    const j = (i + 2) % outline.length;
+    const [ax, ay, bx, by] = [outline[i], outline[i + 1], outline[j], outline[j + 1]];
+    const long = Math.hypot(bx - ax, by - ay);
+    for (; left < long; left += apart) {
+      const [x, y] = [ax + (left / long) * (bx - ax), ay + (left / long) * (by - ay)];
+      const ring = Float64Array.from({ length: 24 }, (_, k) => {
+        const angle = (Math.PI * (k >> 1)) / 6;
+        return k % 2 === 0 ? x + radius * Math.cos(angle) : y + radius * Math.sin(angle);
+      });
+      pricks.push(makePath(ring, { closed: true, style: lineStyle('seam') }));
+    }
+    left -= long;
+  }
+  return pricks;
 }
 
 /** Short stitches across a closed edge, half of each inside. */

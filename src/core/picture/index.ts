@@ -3,7 +3,7 @@ export { drawBeside } from './draw-beside.ts';
 export { drawClothSquare } from './draw-cloth-square.ts';
 export { drawFirstPage, type FirstPage } from './draw-first-page.ts';
 export { drawForm, type FormChoices } from './draw-form.ts';
-export { drawCoveredBase, drawLacedPlate } from './draw-plate.ts';
+export { drawBoundPlate, drawCoveredBase, drawLacedPlate } from './draw-plate.ts';
 export { drawSleeve } from './draw-sleeve.ts';
 export { drawStand, type StandTrial } from './draw-stand.ts';
 export { drawTestTube, type TestTube } from './draw-test-tube.ts';

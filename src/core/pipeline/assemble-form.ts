@@ -2,6 +2,7 @@ import type { FittedFilling } from '../assembly/index.ts';
 import { assertInvariant } from '../base/index.ts';
 import { CLOTHS, findCloth, measureFreeStrain } from '../flatten/index.ts';
 import { type Form, type FormFilled, type FormInside, makeReport } from '../form/index.ts';
+import { partsOfInside } from '../inside/index.ts';
 import { type LayPlan, listToBuy } from '../laying/index.ts';
 import { planMaking } from '../making/index.ts';
 import type { Project } from '../project/index.ts';
@@ -30,8 +31,9 @@ export function assembleForm(
   const laid = take(laidOutStep);
   const fitted = take(fittedStep);
   const filled = fitted && filledOf(fitted);
-  // Where the form was filled in space, its sections have nothing to say any more.
-  const told = filled ? issues.filter(({ code }) => code !== 'level-deviates') : issues;
+  // Where the form was filled in space, or is to be, its sections have nothing to say.
+  const isYetToFill = !options.fills && partsOfInside(project.inside) === 'fewest';
+  const told = filled || isYetToFill ? issues.filter(({ code }) => code !== 'level-deviates') : issues;
   const outer = take(shellPiecesStep);
   const inner = withListToBuy(take(insideStep), laid, project);
   const made = { body, shell, closedMesh, flat: take(cutFlatStep) ?? take(laidStep) ?? [] };
@@ -59,7 +61,9 @@ export function assembleForm(
   };
   if (inner === undefined) return form;
   const { making, issues: against } = planMaking(form);
-  return { ...form, making, report: { ...report, issues: [...report.issues, ...against] } };
+  const steps = Object.fromEntries(making.steps.map(({ id, hours }) => [id, hours]));
+  const hours = { all: making.hours, steps };
+  return { ...form, making, report: { ...report, hours, issues: [...report.issues, ...against] } };
 }
 
 /** With everything laid, cloth is bought by the plans. */
@@ -79,7 +83,7 @@ export function filledOf({
   balance,
   measures,
   band,
-}: Omit<FittedFilling, 'unknowns' | 'amounts'>): FormFilled {
+}: Omit<FittedFilling, 'unknowns' | 'amounts' | 'strapsAdded'>): FormFilled {
   const { shell } = filled.given;
   const positions = balance.positions.slice(0, shell.mesh.positions.length);
   const { tensions, states } = balance;

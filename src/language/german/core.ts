@@ -19,6 +19,7 @@ import { picture } from './core/picture.ts';
 import { pipeline } from './core/pipeline.ts';
 import { plan } from './core/plan.ts';
 import { project } from './core/project.ts';
+import { refit } from './core/refit.ts';
 import { seams } from './core/seams.ts';
 import { sewing } from './core/sewing.ts';
 import { sheet } from './core/sheet.ts';
@@ -52,6 +53,7 @@ export const catalogue: Catalogue = {
     ...pipeline,
     ...plan,
     ...project,
+    ...refit,
     ...seams,
     ...sewing,
     ...sheet,

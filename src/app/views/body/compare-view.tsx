@@ -6,6 +6,7 @@ import { useDemoCards } from '../parts/use-demo-cards.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 import { DistanceMap } from './distance-map.tsx';
+import { RefitView } from './refit-view.tsx';
 
 /** Another body over this one, and what differs level by level. */
 export function CompareView() {
@@ -61,6 +62,7 @@ export function CompareView() {
       </div>
       {ghost && <Differences />}
       {ghost && <DistanceMap />}
+      {ghost && <RefitView />}
     </section>
   );
 }

@@ -1,43 +1,20 @@
 import { useState } from 'react';
-import {
-  isUnusual,
-  SHAPE_PART_IDS,
-  type ShapeCategory,
-  type ShapePart,
-  shapeCategoriesOf,
-} from '../../../core/body/index.ts';
+import type { ShapeCategory } from '../../../core/body/index.ts';
+import { type PartOfShape, partsOfShape } from '../../store/index.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { ShapePicture } from './shape-picture.tsx';
 
-/** What most bodies differ in: open from the start. */
-const OPEN_PARTS: readonly ShapePart[] = ['posture', 'belly'];
-
 /** One choice per question this figure has, part by part; a number from a file is kept and shown as it is. */
 export function ShapeChoices() {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
-  const answers = useApp((state) => state.project?.body.shape) ?? {};
-  const categories = shapeCategoriesOf(figure, answers);
-  return SHAPE_PART_IDS.map((part) => (
-    <PartOfShape
-      key={part}
-      part={part}
-      categories={categories.filter((category) => category.part === part)}
-    />
-  ));
+  const shape = useApp((state) => state.project?.body.shape) ?? {};
+  return partsOfShape({ figure, shape }).map((part) => <PartChoices key={part.part} {...part} />);
 }
 
-interface PartOfShapeProps {
-  readonly part: ShapePart;
-  readonly categories: readonly ShapeCategory[];
-}
-
-function PartOfShape({ part, categories }: PartOfShapeProps) {
-  const answers = useApp((state) => state.project?.body.shape) ?? {};
+function PartChoices({ part, categories, unusual, startsOpen }: PartOfShape) {
   const { body: words } = useWords();
-  const count = categories.filter(({ id }) => isUnusual(id, answers)).length;
-  const [isOpen, setIsOpen] = useState(count > 0 || OPEN_PARTS.includes(part));
-  if (categories.length === 0) return null;
+  const [isOpen, setIsOpen] = useState(startsOpen);
   return (
     <details
       className="measure-group"
@@ -46,7 +23,7 @@ function PartOfShape({ part, categories }: PartOfShapeProps) {
     >
       <summary>
         <span className="group-name">{words.shapeParts[part]}</span>
-        <span className="group-count">{words.shapeAnswers(count, categories.length)}</span>
+        <span className="group-count">{words.shapeAnswers(unusual, categories.length)}</span>
       </summary>
       <div className="shape-choices">
         {categories.map((category) => (

@@ -12,10 +12,10 @@ const MARGIN = 0.04;
 
 /** This body as the choice would make it, over a thread line of the body as it is now. */
 export function ShapePicture({ categoryId, choiceId, choiceIds }: ShapePictureProps) {
-  const outlines = useApp((state) => state.shapePictures?.outlines);
-  const now = outlines?.[categoryId];
-  const own = outlines?.[`${categoryId}.${choiceId}`];
-  const all = [now, ...choiceIds.map((id) => outlines?.[`${categoryId}.${id}`])].filter((line) => !!line);
+  const outlines = useApp((state) => state.shapePictures?.outlines[categoryId]);
+  const now = outlines?.now;
+  const own = outlines?.choices[choiceId];
+  const all = [now, ...choiceIds.map((id) => outlines?.choices[id])].filter((line) => !!line);
   return (
     <svg className="shape-picture" viewBox={boxRound(all)} aria-hidden="true">
       {own && <path d={closedPath(own)} className="outline-edge" />}

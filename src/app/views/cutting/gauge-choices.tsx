@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'react';
+import { withUsual } from '../../../core/base/index.ts';
 import type { Form } from '../../../core/form/index.ts';
 import { GAUGE_OPTIONS, gaugedForm, PROFILE } from '../../../core/gauge/index.ts';
+import { INSIDE_OPTIONS } from '../../../core/inside/index.ts';
 import { Download } from '../parts/download-list.tsx';
 import { GaugeGuide } from '../parts/gauge-guide.tsx';
 import { LengthRow } from '../parts/length-row.tsx';
@@ -13,7 +15,10 @@ export function GaugeChoices({ form }: { readonly form: Form }) {
   const words = useWords().cutting.gauges;
   const say = useSay();
   const services = useServices();
-  const gauged = useMemo(() => gaugedForm(form.shell, form.closedMesh), [form]);
+  const gauged = useMemo(() => {
+    const { coverThickness } = withUsual(INSIDE_OPTIONS, form.project.inside);
+    return gaugedForm(form.shell, form.closedMesh, coverThickness);
+  }, [form]);
   const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set());
   const [clearance, setClearance] = useState<number>();
   const choices = [

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { isFillingAwaited, isFormBehind } from '../../store/index.ts';
+import { arePicturesAwaited, isFillingAwaited, isFormBehind } from '../../store/index.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
 
@@ -10,6 +10,7 @@ export function StatusLine() {
   const work = useApp((state) => state.work);
   const isBehind = useApp(isFormBehind);
   const isAwaited = useApp(isFillingAwaited);
+  const areUndrawn = useApp(arePicturesAwaited);
   const triangles = useApp((state) => state.form?.report.body.triangles ?? 0);
   const keptAt = useApp((state) => state.keptAt);
   const services = useServices();
@@ -17,7 +18,8 @@ export function StatusLine() {
   const { status: words, picture } = useWords();
   const say = useSay();
   const isLong = useIsLasting(work !== null);
-  const standing = isBehind || !triangles ? 'rough' : isAwaited ? 'unfilled' : 'upToDate';
+  const whole = areUndrawn ? 'undrawn' : isAwaited ? 'unfilled' : 'upToDate';
+  const standing = isBehind || !triangles ? 'rough' : whole;
   return (
     <footer className="status-line">
       <p className="status-work" role="status" data-standing={standing}>

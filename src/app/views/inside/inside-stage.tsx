@@ -13,6 +13,7 @@ import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { FilledForces } from './filled-forces.tsx';
 import { FilledForm } from './filled-form.tsx';
+import { FurtherParts } from './further-parts.tsx';
 import { TestTubeFields } from './test-tube-fields.tsx';
 
 const CARES = ['blades', 'iron', 'glue', 'dust', 'magnets', 'tipping', 'lifting', 'fire', 'rigging'];
@@ -37,6 +38,7 @@ export function InsideStage() {
       {inside ? (
         <>
           {form?.filled && <FilledForces form={form} filled={form.filled} />}
+          <FurtherParts parts={inside.parts} />
           <Braces inside={inside} />
           <Stand inside={inside} />
           <Materials inside={inside} />
@@ -75,7 +77,7 @@ function InsideDoubts() {
 }
 
 const CHOICES = ['tubeDiameter', 'boardThickness', 'coverThickness'] as const;
-const SWITCHES = ['throat', 'recut'] as const;
+const SWITCHES = ['recut'] as const;
 
 function InsideChoices() {
   const inside = useApp((state) => state.project?.inside);

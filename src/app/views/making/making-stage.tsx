@@ -17,6 +17,8 @@ const phrase = phrasesOf<MakingPhrases>();
 /** From measured paper to a form on its stand: what to do next, with its pieces, seams and numbers. */
 export function MakingStage() {
   const steps = useApp((state) => state.form?.making?.steps);
+  const hours = useApp((state) => state.form?.making?.hours);
+  const say = useSay();
   const name = useApp((state) => state.project?.name ?? '');
   const isBehind = useApp(isFormBehind);
   const isAtBench = useApp(({ bench, bodyId }) => bench?.isOpen === true && bench.bodyId === bodyId);
@@ -29,6 +31,7 @@ export function MakingStage() {
         <h2>{stages.names.making}</h2>
         <p className="print-only">{name}</p>
         <p>{words.about}</p>
+        {hours !== undefined && <p className="quiet">{say(phrase('work.hours', { hours }))}</p>}
         {steps && (
           <p className="making-files">
             <button type="button" className="main" onClick={() => actions.workAtStep(steps[stepAtBench].id)}>

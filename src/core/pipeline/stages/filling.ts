@@ -1,11 +1,15 @@
 import {
   changeBraces,
   designOfShell,
+  doesHold,
   type FittedFilling,
+  type FlatArms,
   fitFilling,
   flattenProblemFromShell,
+  type InsideDesign,
   judgeFilled,
   layAlongGrain,
+  levelForStraps,
   movesOfCut,
   nameFlattenIssues,
   recutPanels,
@@ -13,9 +17,20 @@ import {
   type TrialShell,
 } from '../../assembly/index.ts';
 import { type Issue, type Result, success, withUsual } from '../../base/index.ts';
-import { type FlatDisk, flattenTogether } from '../../flatten/index.ts';
-import { cutGirth, doesTakeOff, INSIDE_OPTIONS, takenOffBy } from '../../inside/index.ts';
-import { cutIntoPanels } from '../../seams/index.ts';
+import type { Body } from '../../body/index.ts';
+import { type FlatDisk, type FlattenProblem, flattenTogether } from '../../flatten/index.ts';
+import {
+  cutGirth,
+  doesTakeOff,
+  INSIDE_OPTIONS,
+  type InsideOptions,
+  mayHaveStraps,
+  partsOfInside,
+  takenOffBy,
+} from '../../inside/index.ts';
+import type { ChartSurface, Mesh } from '../../mesh/index.ts';
+import type { Project } from '../../project/index.ts';
+import { cutIntoPanels, type SeamedShell } from '../../seams/index.ts';
 import { phrase } from '../phrases.ts';
 import type { Stage, StepContext } from '../step.ts';
 import { bodyStep, layoutStep } from './body.ts';
@@ -62,23 +77,74 @@ const trialStep = formStep({
 /** How the cut must change for the filled form to be the body. */
 export const fittedStep = formStep({
   id: 'fitted',
-  needs: { body: bodyStep, trial: trialStep, design: designStep },
+  needs: {
+    body: bodyStep,
+    cut: cutStep,
+    problem: problemStep,
+    flat: flatStep,
+    arms: armsStep,
+    trial: trialStep,
+    design: designStep,
+  },
   section: 'inside',
   isLeftOut,
   dependsOn: ({ project: { inside, cloth } }) => [inside, cloth.grain],
-  run({ body, trial, design }, context): Result<FittedFilling | undefined> {
-    const { inside, cloth } = context.given.project;
+  run(made, context): Result<FittedFilling | undefined> {
+    const { body, trial, design } = made;
+    const { project } = context.given;
+    const { inside, cloth } = project;
     if (!trial || !design) return success(undefined);
-    const onProgress = (fraction: number) => context.onProgress(fraction, what);
     const { isCancelled } = context;
-    const made = fitFilling(trial, design.shape, inside, body.sections, cloth.grain, {
-      onProgress,
-      isCancelled,
-    });
-    if (!made.ok) return asWarnings(made.issues, context);
-    return success(made.value, judgeFilled(made.value.measures, design.shape.braces));
+    const fitted = ({ shape }: InsideDesign, onProgress: (fraction: number) => void) =>
+      fitFilling(trial, shape, inside, body.sections, cloth.grain, { onProgress, isCancelled });
+    const first = fitted(design, (fraction) => context.onProgress(fraction, what));
+    if (!first.ok) return asWarnings(first.issues, context);
+    const told = ({ measures }: FittedFilling, { shape }: InsideDesign) =>
+      judgeFilled(measures, shape.braces);
+    const level = levelToAdd(first.value.measures, design, inside);
+    const more = level === undefined ? undefined : designAnew(made, made.flat, project, [level]);
+    // Seldom: the bar stays where it is.
+    const second = more && fitted(more, () => context.onProgress(1, what));
+    if (!more || !second?.ok || second.value.measures.distance.rms >= first.value.measures.distance.rms)
+      return success(first.value, told(first.value, design));
+    const strapsAdded = level === undefined ? [] : [level];
+    return success({ ...second.value, strapsAdded }, told(second.value, more));
   },
 });
+
+/** With the fewest parts, where to add straps because the form would not come out as asked. */
+function levelToAdd(
+  measures: FittedFilling['measures'],
+  { shape }: InsideDesign,
+  options: InsideOptions,
+): string | undefined {
+  if (partsOfInside(options) === 'all' || doesHold(measures)) return undefined;
+  return levelForStraps(measures, shape, (id) => mayHaveStraps(id, options));
+}
+
+/** What a design is made of beside the panels. */
+interface DesignGiven {
+  readonly body: Body;
+  readonly cut: {
+    readonly surface: ChartSurface;
+    readonly shell: SeamedShell;
+    readonly closedMesh: Mesh;
+  };
+  readonly problem: FlattenProblem;
+  readonly arms: Result<FlatArms> | undefined;
+}
+
+/** The inside for these panels, with straps at the levels that need them besides. */
+function designAnew(
+  { body, cut, problem, arms }: DesignGiven,
+  flat: readonly FlatDisk[],
+  project: Project,
+  needed: readonly string[],
+): InsideDesign | undefined {
+  const flatArms = arms ?? { ok: false, issues: [] };
+  const anew = designOfShell({ ...cut, body, flat, disks: problem.disks, flatArms }, project, needed);
+  return anew.ok ? anew.value : undefined;
+}
 
 /** The fine panels cut so, upright. */
 const recutStep = formStep({
@@ -121,15 +187,13 @@ export const cutDesignStep = formStep({
     fitted: fittedStep,
   },
   dependsOn: ({ project }) => project.inside,
-  run({ body, cut, problem, recut, arms, design, fitted }, { given }) {
+  run({ recut, design, fitted, ...made }, { given }) {
     if (!recut || !fitted || !design) return success(design);
-    const made = { ...cut, body, flat: recut, disks: problem.disks };
-    const flatArms = arms ?? { ok: false, issues: [] };
-    const anew = designOfShell({ ...made, flatArms }, given.project);
-    if (!anew.ok) return success(design);
-    const { shape } = anew.value;
+    const anew = designAnew(made, recut, given.project, fitted.strapsAdded);
+    if (!anew) return success(design);
+    const { shape } = anew;
     const braces = changeBraces(shape.braces, fitted.unknowns, fitted.amounts);
-    return success({ ...anew.value, shape: { ...shape, braces } });
+    return success({ ...anew, shape: { ...shape, braces } });
   },
 });
 

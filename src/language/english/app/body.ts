@@ -128,6 +128,17 @@ export const body = {
     aProject: 'A saved project…',
     project: 'Saved project to compare with',
     stop: 'Stop comparing',
+    refit: {
+      title: 'A form of the other one stands',
+      about: (name: string) =>
+        `What makes a form that was made of ${name} serve this body: pads where this one is larger, seams to take in where it is smaller, and a new cover.`,
+      wadding: 'A layer of wadding',
+      workOut: 'Work it out',
+      working: 'Working it out…',
+      stands: (distance: string, isInFront: boolean) =>
+        `For this the body stands ${distance} farther to the ${isInFront ? 'front' : 'back'} in the form.`,
+      files: 'Save pads and cover',
+    },
     about: (name: string) => `${name} is drawn over this body. Its sizes, and how far they are from these:`,
     differences: 'Differences',
     sizes: { girth: 'girth', width: 'width', depth: 'depth' },

@@ -58,6 +58,7 @@ export const frame = {
     progress: 'Progress',
     working: 'Working it out',
     rough: 'Rough shape',
+    undrawn: 'Shape up to date, pictures of the choices still to come',
     unfilled: 'Shape up to date, panels not yet cut for the filling',
     upToDate: 'Up to date',
     cutForFilling:

@@ -9,9 +9,16 @@ export const lateStages = {
     tubeDiameter: 'Pole, outside',
     boardThickness: 'Plate thickness, both layers together',
     coverThickness: 'Layers over the shell',
-    throat: {
-      name: 'Throat webs',
-      what: 'Without them throat and nape swell by centimetres.',
+    parts: {
+      title: 'How much goes inside',
+      howMany: 'Parts inside',
+      fewest: 'Fewest parts that hold',
+      all: 'All parts',
+      how: 'The cut of the panels carries most of the shape. The fewest parts are two webs, two ties and the sleeve, throat webs and one pair of straps; more are added where this body does not come out as asked without them. Plates are bound instead of covered, and the centre back is closed by hand.',
+      allWithoutRecut:
+        'Panels are not cut for the filling, so the parts alone hold the shape: all are taken.',
+      named: (name: string) => name.charAt(0).toUpperCase() + name.slice(1),
+      hours: (hours: string) => `${hours} h of work (our estimate)`,
     },
     recut: {
       name: 'Cutting for the filling',

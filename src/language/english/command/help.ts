@@ -88,6 +88,11 @@ export const help = {
     about: 'show what differs between two bodies, or one body then and now',
     map: 'also draw the distances, as a picture: FILE.svg',
   },
+  refit: {
+    about: 'change a form that stands for a changed body: pads, seams to take in, a new cover, or made anew',
+    wadding: 'one layer of wadding as it lies under the cover, 3 to 30 mm',
+  },
+  core: { about: 'one core inside several people, with pads and a cover for each' },
   advise: {
     about:
       'try out which seam to move or add where the cloth is asked for more than it takes; changes nothing',

@@ -83,6 +83,8 @@ export const results = {
       `Webs sewn to lines drawn on the panels. Pole sleeve ${sleeve} wide laid flat; ${pole} of pole between the plates.`,
     stand: (angle: string, push: string, lean: string, ballast: string) =>
       `Stand: tips at ${angle}° or a push of ${push} N at shoulder height; the pole leans ${lean} mm. Ballast needed: ${ballast} kg.`,
+    part: (name: string, isIn: boolean, hours: string) =>
+      `${isIn ? 'With' : 'Without'} ${name}: ${hours} h of work (our estimate)${isIn ? ' that leaving them out would save.' : ' to add them.'}`,
     takenOff: (list: string) => `Taken off the panels for growth and layers: ${list}.`,
     takeCare: 'Take care',
   },
@@ -119,6 +121,15 @@ export const results = {
     distances: (rms: string, outside: string, inside: string) =>
       `Over the whole surface the second body lies ${rms} mm (root mean square) from the first: at most ${outside} mm outside and ${inside} mm inside it.`,
     picture: (file: string) => `Picture of the distances: ${file}`,
+  },
+  refit: {
+    zone: 'zone',
+    girth: 'girth',
+    larger: 'larger mm',
+    smaller: 'smaller mm',
+    what: 'what to do',
+    stands: (distance: string, isInFront: boolean) =>
+      `For this the new body stands ${distance} mm farther to the ${isInFront ? 'front' : 'back'} in the form.`,
   },
   advise: { nowhere: 'Nowhere is the cloth asked for more than it takes.' },
   propose: {

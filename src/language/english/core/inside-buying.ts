@@ -28,7 +28,9 @@ export const buying: Entries<Buying> = {
   'buy.thread': 'strong polyester thread',
   'buy.thread.note': 'every seam sewn twice',
   'buy.cord': 'waxed cord',
-  'buy.cord.note': 'to lace plate covers and close the last opening',
+  'buy.cord.note': 'to lace plates and close the last opening',
+  'buy.binding': 'strong cotton tape',
+  'buy.binding.note': ({ width }, { length }) => `${length(width)} wide, round the rims of the plates`,
   'buy.fill': 'polyester fibre',
   'buy.fill.note': ({ low, high, assumed }, tongue) =>
     `${kilogramsAndPounds(low, high, 'to', tongue)} firm, and a fifth to spare; ${assumed ? `assumed at ${assumed.low} to ${assumed.high} kg a cubic metre (no source): weigh what the test tube takes` : 'by the weight of what the test tube took'}; practice reports ${kilogramsAndPounds(2.5, 5, 'to', tongue)} a torso (no source)`,

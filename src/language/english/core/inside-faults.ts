@@ -2,7 +2,10 @@ import type { InsidePhrases, Sides } from '../../../core/inside/index.ts';
 import type { Entries, Tongue } from '../../catalogue.ts';
 
 type Faults = {
-  readonly [Id in keyof InsidePhrases as Id extends `inside.${string}` | `opening.${string}`
+  readonly [Id in keyof InsidePhrases as Id extends
+    | `inside.${string}`
+    | `opening.${string}`
+    | `part.${string}`
     ? Id
     : never]: InsidePhrases[Id];
 };
@@ -51,6 +54,11 @@ export const faultsInside: Entries<Faults> = {
   'opening.for-straps': ({ number }) => `the slot several straps share, opening ${number},`,
   'inside.strap-gain': ({ level, of, before, after }, { say, fixed }) =>
     `${say(level)}: the straps added there bring its ${GAINED[of]} to ${fixed(after, 1)} mm off the body, ${fixed(before, 1)} mm without them.`,
+  'part.throat': 'throat webs',
+  'part.straps': ({ level }, { inSentence }) => `straps at the ${inSentence(level)}`,
+  'part.gain': ({ without, with: held, at, atWithout, atWith }, { fixed }) =>
+    `On two filled demo bodies the form lies ${fixed(without, 1)} mm off the body in the mean without them, ${fixed(held, 1)} with them; ${at === 'throat' ? 'the throat stands out by' : 'the width or depth farthest off misses by'} ${fixed(atWithout, 1)} mm without, ${fixed(atWith, 1)} with.`,
+  'part.needed': 'Added because this form would not come out as asked without them.',
   'inside.web-too-open': ({ brace, open, most }, { say, percent }) =>
     `The ${say(brace)} is open over ${percent(open, 0)} of its height; ${percent(most, 0)} is the most over which it still holds front to back. ${MEND_WEB}`,
   'inside.hole-near-edge': ({ hole, side, plate, least }, { plain }) =>

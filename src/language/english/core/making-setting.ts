@@ -6,6 +6,7 @@ export type SettingWords = {
     | 'boards'
     | 'magnets'
     | 'covers'
+    | 'bind'
     | 'sew-arms'
     | 'fill-arms'
     | 'cushions'
@@ -38,6 +39,10 @@ const spots = {
   right: 'on the right',
 } as const;
 
+/** How a plate is made ready, and what the edge of the shell is sewn to. */
+const dressed = (isCovered: boolean): string => (isCovered ? 'covered' : 'bound');
+const toPlate = (isCovered: boolean): string => (isCovered ? 'to the cover' : 'through the holes of its rim');
+
 /** From plates to care: all that is set in, filled and closed. */
 export const settingSteps: Entries<SettingWords> = {
   'step.boards.title': 'Cut and glue the boards, to the edges as they were sewn',
@@ -69,6 +74,14 @@ export const settingSteps: Entries<SettingWords> = {
     'Over every hole of the board (pole, filling holes, peg) cut the cover in a star, never out: turn its points in through the hole and glue them down.',
   'step.covers.slots':
     'In the base plate cut a slot beside the pole’s hole for each tab of the sleeve, through cover and board, at the marked places.',
+
+  'step.bind.title': 'Bind the rims of the plates',
+  'step.bind.tape': ({ width }, { length }) =>
+    `Spread wood glue on the rim and lay strong cotton tape, ${length(width)} wide, round it, folded over both faces and snipped where the rim bends: no bare edge is left that could chafe a thread or scratch a hand. The face that will be seen may have a scrap of the shell’s cloth glued on first.`,
+  'step.bind.holes': ({ inside, apart }, { length }) =>
+    `When it is dry, prick holes through the tape with an awl (in wood, drill them), ${length(apart)} apart: from ${length(inside)} inside the rim, on the face that will be outside, slanting to the middle of the rim. A curved needle finds its way through them, and the shell’s edges are sewn there.`,
+  'step.bind.slots':
+    'In the base plate cut a slot beside the pole’s hole for each tab of the sleeve, at the marked places.',
 
   'step.sew-arms.title': 'Sew the arms and close their wrists',
   'step.sew-arms.sew':
@@ -103,8 +116,8 @@ export const settingSteps: Entries<SettingWords> = {
     has ? 'Set in shoulder supports and armhole plates' : 'Set in the armhole plates',
   'step.supports.tack':
     'Push each support in through its armhole, edge up under the shoulder seam, and tack it (a few strong stitches by hand) to the allowances of that seam at both ends and in the middle.',
-  'step.supports.plates': ({ gap }, { length }) =>
-    `Turn the armhole’s edge in, push the covered plate in from outside, up to up and front to front, and sew the edge to the cover with waxed thread; but leave the lowest ${length(gap)} open for filling.`,
+  'step.supports.plates': ({ gap, isCovered }, { length }) =>
+    `Turn the armhole’s edge in, push the ${dressed(isCovered)} plate in from outside, up to up and front to front, and sew the edge ${toPlate(isCovered)} with waxed thread; but leave the lowest ${length(gap)} open for filling.`,
   'step.supports.glue':
     'Reaching in through the base, glue the outer end of each support to the armhole plate, so that they move as one.',
   'step.supports.cord':
@@ -118,8 +131,8 @@ export const settingSteps: Entries<SettingWords> = {
     `${hasSupports ? 'Put wood glue on the inner ends of the supports, through the neck. ' : ''}Press the neck block together and push it down over the pole through the neck, until its foot sits where the neck begins${hasSupports ? ', against the supports' : ''}.`,
   'step.pole.collar':
     'Screw the upper collar tight on the pole, so that the neck plate will lie on it with its top at the neck’s edge.',
-  'step.pole.plate':
-    'Slide the covered neck plate over the pole onto the collar, front to front, turn the neck’s edge in and sew it to the cover all round.',
+  'step.pole.plate': ({ isCovered }) =>
+    `Slide the ${dressed(isCovered)} neck plate over the pole onto the collar, front to front, turn the neck’s edge in and sew it ${toPlate(isCovered)} all round.`,
   'step.pole.plumb':
     'Look from the front and from the side against a plumb line (a weight on a thread): the pole stands in the middle, and the level lines run square to it.',
 
@@ -153,14 +166,14 @@ export const settingSteps: Entries<SettingWords> = {
     'The level above is surrounded now: measure it, hold its half rings to it if you cut gauges, and enter it under Checking. A level beside an empty zone says nothing.',
 
   'step.close.title': 'Set in base plate and lower collar',
-  'step.close.plate': ({ hasTabs }) =>
+  'step.close.plate': ({ hasTabs, isCovered }) =>
     hasTabs
-      ? 'With the foot still off, slide the covered base plate over the pole, draw each tab of the sleeve through its slot, press the plate down onto the filling, and stitch the tabs flat below it.'
-      : 'With the foot still off, slide the covered base plate over the pole and press it down onto the filling.',
+      ? `With the foot still off, slide the ${dressed(isCovered)} base plate over the pole, draw each tab of the sleeve through its slot, press the plate down onto the filling, and ${isCovered ? 'stitch the tabs flat below it' : 'glue the tabs flat below it and sew them down through holes pricked beside the slots'}.`
+      : `With the foot still off, slide the ${dressed(isCovered)} base plate over the pole and press it down onto the filling.`,
   'step.close.collar':
     'Slide the plywood disc on after it, press, and screw the lower collar tight against the disc: from now on it carries the form.',
-  'step.close.lace':
-    'Turn the base’s edge in and lace it to the cover for now in stitches of 2 cm (3/4 in): they hold for the day of rest and come out again if filling has to move.',
+  'step.close.lace': ({ isCovered }) =>
+    `Turn the base’s edge in and lace it ${toPlate(isCovered)} for now in stitches of 2 cm (3/4 in): they hold for the day of rest and come out again if filling has to move.`,
 
   'step.rest.title': 'Stand it on its foot for a day, then measure',
   'step.rest.stand':
@@ -173,11 +186,11 @@ export const settingSteps: Entries<SettingWords> = {
   'step.lids.title': 'Top up, and close the last openings',
   'step.lids.top-up':
     'Top up or take out with the stick, the hip and belly through the two holes of the base plate, chest and shoulders through the gaps under the armhole plates, and measure again.',
-  'step.lids.gaps':
-    'Then close the gaps under the armhole plates: turn the edge in and sew it to the cover as the rest.',
+  'step.lids.gaps': ({ isCovered }) =>
+    `Then close the gaps under the armhole plates: turn the edge in and sew it ${toPlate(isCovered)} as the rest.`,
   'step.lids.lids': 'Cover each lid with a scrap of cloth and lace it over its hole.',
-  'step.lids.lace':
-    'Go round the base once more in ladder stitches of 7 mm (they run in the fold of the edge and cross straight over to the cover, like the rungs of a ladder), waxed cord, a knot every 10 cm (4 in), and pull the long ones out.',
+  'step.lids.lace': ({ isCovered }) =>
+    `Go round the base once more in ladder stitches of ${isCovered ? '7 mm' : '10 mm, from hole to hole'} (they run in the fold of the edge and cross straight over to the ${isCovered ? 'cover' : 'plate'}, like the rungs of a ladder), waxed cord, a knot every 10 cm (4 in), and pull the long ones out.`,
 
   'step.stand.title': 'Pin the pole, weigh down the foot, and try it on a slope',
   'step.stand.pin':

@@ -124,4 +124,6 @@ export const sewingSteps: Entries<SewingWords> = {
     'Close the seam from outside, from the base up, in ladder stitch: stitches of 5 mm that run in the folds of both turned-in edges and cross straight over, like the rungs of a ladder. Waxed thread, a curved needle, a knot every 10 cm (4 in).',
   'step.turn-out.why-ladder': ({ mouth, pack, ratio }, { length, fixed }) =>
     `Sewing it by machine would mean to put a roll of about ${length(pack)} round into a tube of ${length(mouth)}: ${fixed(ratio, 1)} times as much, and 2 are needed.`,
+  'step.turn-out.or-packed': ({ mouth, pack, ratio }, { length, fixed }) =>
+    `By hand nothing has to be rolled up, turned inside out or drawn out again, and the seam can be mended from outside at any time. Who would rather sew it by machine can: a roll of about ${length(pack)} round goes into a tube of ${length(mouth)} (${fixed(ratio, 1)} times); choose “All parts” under Inside, and the steps for it stand here.`,
 };

@@ -203,6 +203,8 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.shrinkage': 'what the cloth shrinks by',
   'work.fact.sleeve-width': 'the width of the sleeve',
   'work.fact.trial': 'what the trial shell tells',
+  'work.hours': ({ hours }, { fixed }) =>
+    `About ${fixed(hours, 0)} hours of work, breaks and drying left out: our estimate, no source.`,
   'work.edge': ({ of }) => lacedEdges[of],
 };
 

@@ -125,6 +125,17 @@ export const body: typeof english = {
     aProject: 'Ein gespeichertes Projekt …',
     project: 'Gespeichertes Projekt zum Vergleichen',
     stop: 'Nicht mehr vergleichen',
+    refit: {
+      title: 'Eine Form des anderen steht schon',
+      about: (name: string) =>
+        `Was eine Form, die nach ${name} gemacht ist, für diesen Körper passend macht: Polster, wo er größer ist, engere Nähte, wo er kleiner ist, und ein neuer Bezug.`,
+      wadding: 'Eine Lage Watte',
+      workOut: 'Ausrechnen',
+      working: 'Wird ausgerechnet…',
+      stands: (distance: string, isInFront: boolean) =>
+        `Dafür steht der Körper ${distance} weiter ${isInFront ? 'vorn' : 'hinten'} in der Form.`,
+      files: 'Polster und Bezug speichern',
+    },
     about: (name) =>
       `${name} ist über diesen Körper gezeichnet. Seine Maße, und wie weit sie von diesen abweichen:`,
     differences: 'Unterschiede',

@@ -59,6 +59,7 @@ export const frame: typeof english = {
     progress: 'Fortschritt',
     working: 'Wird berechnet',
     rough: 'Grobe Form',
+    undrawn: 'Form auf dem neuesten Stand, Bilder der Möglichkeiten fehlen noch',
     unfilled: 'Form auf dem neuesten Stand, Teile noch nicht für die Füllung zugeschnitten',
     upToDate: 'Auf dem neuesten Stand',
     cutForFilling:

@@ -10,9 +10,16 @@ export const lateStages: typeof english = {
     tubeDiameter: 'Rohr, außen',
     boardThickness: 'Dicke der Platten, beide Lagen zusammen',
     coverThickness: 'Lagen über der Hülle',
-    throat: {
-      name: 'Halsstege',
-      what: 'Ohne sie schwellen Halsgrube und Nacken um Zentimeter an.',
+    parts: {
+      title: 'Wie viel hineinkommt',
+      howMany: 'Teile im Innern',
+      fewest: 'So wenige, wie halten',
+      all: 'Alle Teile',
+      how: 'Der Zuschnitt der Schnittteile trägt das meiste der Gestalt. So wenige, wie halten, sind zwei Stege, zwei Bänder und der Tunnel, Halsstege und ein Paar Gurte; weitere kommen dazu, wo dieser Körper ohne sie nicht herauskäme wie gewünscht. Platten werden eingefasst statt bezogen, und die hintere Mitte wird von Hand geschlossen.',
+      allWithoutRecut:
+        'Die Schnittteile sind nicht für die Füllung zugeschnitten, also halten die Teile allein die Gestalt: Alle werden genommen.',
+      named: (name) => name.charAt(0).toUpperCase() + name.slice(1),
+      hours: (hours) => `${hours} h Arbeit (von uns geschätzt)`,
     },
     recut: {
       name: 'Zuschnitt für die Füllung',

@@ -93,6 +93,12 @@ export const help: typeof english = {
     about: 'zeigen, worin sich zwei Körper unterscheiden, oder ein Körper früher und jetzt',
     map: 'auch die Abstände zeichnen, als Bild: DATEI.svg',
   },
+  refit: {
+    about:
+      'eine stehende Form für einen veränderten Körper ändern: Polster, engere Nähte, neuer Bezug, oder neu machen',
+    wadding: 'eine Lage Watte, wie sie unter dem Bezug liegt, 3 bis 30 mm',
+  },
+  core: { about: 'ein Kern in mehreren Menschen, mit Polstern und Bezug für jeden' },
   advise: {
     about:
       'ausprobieren, welche Naht zu verschieben oder hinzuzufügen wäre, wo vom Stoff mehr verlangt wird, als er hergibt; ändert nichts',

@@ -83,6 +83,8 @@ export const results: typeof english = {
       `Stege sind an Linien genäht, die auf die Schnittteile gezeichnet sind. Tunnel flach gelegt ${sleeve} breit; ${pole} Rohr zwischen den Platten.`,
     stand: (angle, push, lean, ballast) =>
       `Ständer: kippt bei ${angle}° oder einem Stoß von ${push} N in Schulterhöhe; das Rohr neigt sich um ${lean} mm. Nötiger Ballast: ${ballast} kg.`,
+    part: (name, isIn, hours) =>
+      `${isIn ? 'Mit' : 'Ohne'} ${name}: ${hours} h Arbeit (von uns geschätzt)${isIn ? ', die es spart, sie wegzulassen.' : ', um sie zu ergänzen.'}`,
     takenOff: (list) => `An den Schnittteilen abgezogen für Nachgeben und Lagen darüber: ${list}.`,
     takeCare: 'Vorsicht',
   },
@@ -119,6 +121,15 @@ export const results: typeof english = {
     distances: (rms, outside, inside) =>
       `Über die ganze Oberfläche liegt der zweite Körper ${rms} mm (quadratisches Mittel) vom ersten entfernt: höchstens ${outside} mm außerhalb und ${inside} mm innerhalb.`,
     picture: (file) => `Bild der Abstände: ${file}`,
+  },
+  refit: {
+    zone: 'Zone',
+    girth: 'Umfang',
+    larger: 'größer mm',
+    smaller: 'kleiner mm',
+    what: 'was zu tun ist',
+    stands: (distance: string, isInFront: boolean) =>
+      `Dafür steht der neue Körper ${distance} mm weiter ${isInFront ? 'vorn' : 'hinten'} in der Form.`,
   },
   advise: { nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.' },
   propose: {

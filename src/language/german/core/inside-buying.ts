@@ -27,7 +27,9 @@ export const buying: Entries<Buying> = {
   'buy.thread': 'starkes Polyestergarn',
   'buy.thread.note': 'jede Naht zweimal genäht',
   'buy.cord': 'gewachste Schnur',
-  'buy.cord.note': 'um Bezüge zu schnüren und die letzte Öffnung zu schließen',
+  'buy.cord.note': 'um Platten zu schnüren und die letzte Öffnung zu schließen',
+  'buy.binding': 'festes Baumwollband',
+  'buy.binding.note': ({ width }, { length }) => `${length(width)} breit, um die Ränder der Platten`,
   'buy.fill': 'Polyesterfaser',
   'buy.fill.note': ({ low, high, assumed }, tongue) =>
     `${kilogramsAndPounds(low, high, 'bis', tongue)} fest gestopft, und ein Fünftel Vorrat; ${assumed ? `mit ${assumed.low} bis ${assumed.high} kg je Kubikmeter angenommen (ohne Quelle): wiegen, was der Probeschlauch fasst` : 'nach dem Gewicht dessen, was der Probeschlauch gefasst hat'}; in der Praxis heißt es ${kilogramsAndPounds(2.5, 5, 'bis', tongue)} je Rumpf (ohne Quelle)`,

@@ -3,7 +3,10 @@ import type { Entries, Tongue } from '../../catalogue.ts';
 import { SIDES } from './sides.ts';
 
 type Faults = {
-  readonly [Id in keyof InsidePhrases as Id extends `inside.${string}` | `opening.${string}`
+  readonly [Id in keyof InsidePhrases as Id extends
+    | `inside.${string}`
+    | `opening.${string}`
+    | `part.${string}`
     ? Id
     : never]: InsidePhrases[Id];
 };
@@ -60,6 +63,11 @@ export const faultsInside: Entries<Faults> = {
   'opening.for-straps': ({ number }) => `dem gemeinsamen Schlitz mehrerer Gurte (Öffnung ${number})`,
   'inside.strap-gain': ({ level, of, before, after }, { say, fixed }) =>
     `${say(level)}: Die hier ergänzten Gurte bringen ${GAINED[of]} auf ${fixed(after, 1)} mm an den Körper heran, ohne sie sind es ${fixed(before, 1)} mm.`,
+  'part.throat': 'Halsstege',
+  'part.straps': ({ level }, { inSentence }) => `Gurte ${inSentence(level)}`,
+  'part.gain': ({ without, with: held, at, atWithout, atWith }, { fixed }) =>
+    `Auf zwei gefüllten Beispielkörpern liegt die Büste im Mittel ohne sie ${fixed(without, 1)} mm neben dem Körper, mit ihnen ${fixed(held, 1)} mm; ${at === 'throat' ? 'die Halsgrube steht vor:' : 'die Breite oder Tiefe, die am weitesten abweicht, verfehlt ihn:'} ohne sie um ${fixed(atWithout, 1)} mm, mit ihnen um ${fixed(atWith, 1)} mm.`,
+  'part.needed': 'Ergänzt, weil diese Form ohne sie nicht herauskäme wie gewünscht.',
   'inside.web-too-open': ({ brace, open, most }, { say, percent }) =>
     `${say(brace)}: auf ${percent(open, 0)} seiner Höhe offen; bei höchstens ${percent(most, 0)} hält er noch vorn und hinten zusammen. ${MEND_WEB}`,
   'inside.hole-near-edge': ({ hole, side, plate, least }, { plain }) =>

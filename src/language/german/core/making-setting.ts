@@ -17,6 +17,11 @@ const spots = {
   right: 'rechts',
 } as const;
 
+/** Wie eine Platte vorbereitet ist, und woran die Kante der Hülle genäht wird. */
+const dressed = (isCovered: boolean): string => (isCovered ? 'bezogene' : 'eingefasste');
+const toPlate = (isCovered: boolean): string =>
+  isCovered ? 'an den Bezug' : 'durch die Löcher ihres Rands an die Platte';
+
 /** Von den Platten bis zur Pflege: alles, was eingesetzt, gefüllt und geschlossen wird. */
 export const settingSteps: Entries<SettingWords> = {
   'step.boards.title': 'Die Platten schneiden und kleben, nach den Kanten, wie sie genäht wurden',
@@ -48,6 +53,14 @@ export const settingSteps: Entries<SettingWords> = {
     'Über jedem Loch der Platte (Rohr, Füllöcher, Zapfen) den Bezug sternförmig einschneiden, nie ausschneiden: die Zacken durch das Loch nach innen schlagen und festleimen.',
   'step.covers.slots':
     'In die Bodenplatte neben dem Rohrloch für jede Lasche des Tunnels einen Schlitz durch Bezug und Platte schneiden, an den markierten Stellen.',
+
+  'step.bind.title': 'Die Ränder der Platten einfassen',
+  'step.bind.tape': ({ width }, { length }) =>
+    `Den Rand mit Holzleim bestreichen und festes Baumwollband, ${length(width)} breit, herumlegen, über beide Flächen geschlagen und an den Rundungen eingeschnitten: Keine nackte Kante bleibt, die einen Faden durchscheuern oder eine Hand kratzen könnte. Auf die Fläche, die man sehen wird, kann vorher ein Rest vom Stoff der Hülle geleimt werden.`,
+  'step.bind.holes': ({ inside, apart }, { length }) =>
+    `Ist es trocken, mit einer Ahle Löcher durch das Band stechen (in Holz bohren), im Abstand von ${length(apart)}: auf der Fläche, die außen sein wird, ${length(inside)} vom Rand entfernt, schräg bis in die Mitte des Rands. Eine gebogene Nadel findet durch sie hindurch; dort werden die Kanten der Hülle angenäht.`,
+  'step.bind.slots':
+    'In die Bodenplatte neben dem Rohrloch für jede Lasche des Tunnels einen Schlitz schneiden, an den markierten Stellen.',
 
   'step.sew-arms.title': 'Die Arme nähen und am Handgelenk schließen',
   'step.sew-arms.sew':
@@ -84,8 +97,8 @@ export const settingSteps: Entries<SettingWords> = {
     has ? 'Schulterstützen und Armlochplatten einsetzen' : 'Die Armlochplatten einsetzen',
   'step.supports.tack':
     'Jede Stütze durch ihr Armloch hineinschieben, die Kante oben unter die Schulternaht, und sie an beiden Enden und in der Mitte an die Zugaben dieser Naht heften (einige feste Stiche von Hand).',
-  'step.supports.plates': ({ gap }, { length }) =>
-    `Die Kante des Armlochs einschlagen, die bezogene Platte von außen einschieben, oben zu oben und vorn zu vorn, und die Kante mit gewachstem Faden an den Bezug nähen; die untersten ${length(gap)} aber zum Füllen offen lassen.`,
+  'step.supports.plates': ({ gap, isCovered }, { length }) =>
+    `Die Kante des Armlochs einschlagen, die ${dressed(isCovered)} Platte von außen einschieben, oben zu oben und vorn zu vorn, und die Kante mit gewachstem Faden ${toPlate(isCovered)} nähen; die untersten ${length(gap)} aber zum Füllen offen lassen.`,
   'step.supports.glue':
     'Durch die Unterkante hineingreifen und das äußere Ende jeder Stütze an die Armlochplatte leimen, sodass sie sich nur gemeinsam bewegen.',
   'step.supports.cord':
@@ -100,8 +113,8 @@ export const settingSteps: Entries<SettingWords> = {
     `${hasSupports ? 'Durch den Hals Holzleim auf die inneren Enden der Stützen geben. ' : ''}Den Halsblock zusammendrücken und durch den Hals über das Rohr hinunterschieben, bis sein Fuß dort sitzt, wo der Hals beginnt${hasSupports ? ', an den Stützen' : ''}.`,
   'step.pole.collar':
     'Den oberen Klemmring so auf dem Rohr festschrauben, dass die Halsplatte darauf liegt und oben mit der Halskante abschließt.',
-  'step.pole.plate':
-    'Die bezogene Halsplatte über das Rohr auf den Klemmring schieben, vorn zu vorn, die Halskante einschlagen und ringsum an den Bezug nähen.',
+  'step.pole.plate': ({ isCovered }) =>
+    `Die ${dressed(isCovered)} Halsplatte über das Rohr auf den Klemmring schieben, vorn zu vorn, die Halskante einschlagen und ringsum ${toPlate(isCovered)} nähen.`,
   'step.pole.plumb':
     'Von vorn und von der Seite gegen ein Lot (ein Gewicht an einem Faden) ansehen: Das Rohr steht in der Mitte, und die Höhenlinien laufen im rechten Winkel dazu.',
 
@@ -136,14 +149,14 @@ export const settingSteps: Entries<SettingWords> = {
     'Die Höhenlinie darüber ist jetzt von Füllung umgeben: sie messen, ihre Halbringe anhalten, falls Lehren geschnitten sind, und unter Prüfen eintragen. Neben einer leeren Zone sagt eine Höhenlinie nichts.',
 
   'step.close.title': 'Bodenplatte und unteren Klemmring einsetzen',
-  'step.close.plate': ({ hasTabs }) =>
+  'step.close.plate': ({ hasTabs, isCovered }) =>
     hasTabs
-      ? 'Der Fuß ist noch ab: die bezogene Bodenplatte über das Rohr schieben, jede Lasche des Tunnels durch ihren Schlitz ziehen, die Platte auf die Füllung drücken und die Laschen unter ihr flach annähen.'
-      : 'Der Fuß ist noch ab: die bezogene Bodenplatte über das Rohr schieben und auf die Füllung drücken.',
+      ? `Der Fuß ist noch ab: die ${dressed(isCovered)} Bodenplatte über das Rohr schieben, jede Lasche des Tunnels durch ihren Schlitz ziehen, die Platte auf die Füllung drücken und die Laschen unter ihr flach ${isCovered ? 'annähen' : 'anleimen und durch gestochene Löcher neben den Schlitzen annähen'}.`
+      : `Der Fuß ist noch ab: die ${dressed(isCovered)} Bodenplatte über das Rohr schieben und auf die Füllung drücken.`,
   'step.close.collar':
     'Die Sperrholzscheibe nachschieben, andrücken und den unteren Klemmring fest an die Scheibe schrauben: Von nun an trägt er die Form.',
-  'step.close.lace':
-    'Die Unterkante einschlagen und vorläufig in Stichen von 2 cm (3/4 in) an den Bezug schnüren: Sie halten für den Ruhetag und kommen wieder heraus, wenn Füllung verschoben werden muss.',
+  'step.close.lace': ({ isCovered }) =>
+    `Die Unterkante einschlagen und vorläufig in Stichen von 2 cm (3/4 in) ${toPlate(isCovered)} schnüren: Sie halten für den Ruhetag und kommen wieder heraus, wenn Füllung verschoben werden muss.`,
 
   'step.rest.title': 'Einen Tag auf ihrem Fuß stehen lassen, dann messen',
   'step.rest.stand':
@@ -156,11 +169,11 @@ export const settingSteps: Entries<SettingWords> = {
   'step.lids.title': 'Nachfüllen und die letzten Öffnungen schließen',
   'step.lids.top-up':
     'Mit dem Stock nachfüllen oder herausnehmen, Hüfte und Bauch durch die zwei Löcher der Bodenplatte, Brust und Schultern durch die Spalte unter den Armlochplatten, und noch einmal messen.',
-  'step.lids.gaps':
-    'Dann die Spalte unter den Armlochplatten schließen: die Kante einschlagen und wie das Übrige an den Bezug nähen.',
+  'step.lids.gaps': ({ isCovered }) =>
+    `Dann die Spalte unter den Armlochplatten schließen: die Kante einschlagen und wie das Übrige ${toPlate(isCovered)} nähen.`,
   'step.lids.lids': 'Jeden Deckel mit einem Stoffrest beziehen und über sein Loch schnüren.',
-  'step.lids.lace':
-    'Noch einmal rund um die Unterkante, im Leiterstich von 7 mm (er läuft im Bruch der Kante und führt gerade zum Bezug hinüber wie Sprossen einer Leiter), gewachste Schnur, alle 10 cm (4 in) ein Knoten, und die langen Stiche herausziehen.',
+  'step.lids.lace': ({ isCovered }) =>
+    `Noch einmal rund um die Unterkante, im Leiterstich von ${isCovered ? '7 mm' : '10 mm, von Loch zu Loch'} (er läuft im Bruch der Kante und führt gerade ${isCovered ? 'zum Bezug' : 'zur Platte'} hinüber wie Sprossen einer Leiter), gewachste Schnur, alle 10 cm (4 in) ein Knoten, und die langen Stiche herausziehen.`,
 
   'step.stand.title': 'Das Rohr verstiften, den Fuß beschweren und auf einer Schräge prüfen',
   'step.stand.pin':

@@ -109,4 +109,6 @@ export const sewingSteps: Entries<SewingWords> = {
     'Die Naht von außen schließen, von der Unterkante nach oben, im Leiterstich: Stiche von 5 mm, die in den Brüchen beider eingeschlagenen Kanten laufen und gerade hinüberführen wie Sprossen einer Leiter. Gewachster Faden, gebogene Nadel, alle 10 cm (4 in) ein Knoten.',
   'step.turn-out.why-ladder': ({ mouth, pack, ratio }, { length, fixed }) =>
     `Mit der Maschine genäht, müsste eine Rolle von etwa ${length(pack)} in einen Schlauch von ${length(mouth)}: das ${fixed(ratio, 1)}fache, und das 2fache ist nötig.`,
+  'step.turn-out.or-packed': ({ mouth, pack, ratio }, { length, fixed }) =>
+    `Von Hand muss nichts zusammengerollt, umgestülpt und wieder herausgezogen werden, und die Naht lässt sich jederzeit von außen ausbessern. Wer sie lieber mit der Maschine näht, kann das: Eine Rolle von etwa ${length(pack)} geht in einen Schlauch von ${length(mouth)} (das ${fixed(ratio, 1)}fache); unter Innenleben „Alle Teile“ wählen, dann stehen hier die Schritte dafür.`,
 };

@@ -209,6 +209,8 @@ export const making: Entries<MakingPhrases> = {
   'work.fact.shrinkage': 'um wie viel der Stoff einläuft',
   'work.fact.sleeve-width': 'die Breite des Tunnels',
   'work.fact.trial': 'was die Probehülle zeigt',
+  'work.hours': ({ hours }, { fixed }) =>
+    `Etwa ${fixed(hours, 0)} Stunden Arbeit, ohne Pausen und Trocknen: von uns geschätzt, ohne Quelle.`,
   'work.edge': ({ of }) => lacedEdges[of],
 };
 

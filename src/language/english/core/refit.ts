@@ -1,0 +1,54 @@
+import type { RefitPhrases } from '../../../core/refit/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+/** A form made to serve a changed body, and one core for several people. */
+export const refit: Entries<RefitPhrases> = {
+  'pad.name': ({ number, half, layer }) => `Pad ${number}: ${half}, layer ${layer}`,
+  'pad.middle': ({ half }) => `middle of the ${half}`,
+  'pad.up': 'up',
+  'pad.place': ({ half, low, high, right, left }, { small }) =>
+    `It reaches from ${overWaist(low, small)} to ${overWaist(high, small)}; from the middle of the ${half} ${reach(right, 'right', small)} and ${reach(left, 'left', small)}.`,
+  'pad.on-form': ({ wadding }, { small }) =>
+    `Of wadding ${small(wadding)} thick. Lay it on the form, its lines on the form's, and catch its edge down.`,
+  'pad.on-pad': ({ wadding, number }, { small }) =>
+    `Of wadding ${small(wadding)} thick. Lay it on pad ${number}, lines on lines, and catch its edge down.`,
+  'refit.wadding-out-of-range': ({ wadding, least, most }) =>
+    `Wadding of ${wadding} mm cannot be used: give ${least} to ${most} mm.`,
+  'refit.pads': ({ layers, thickness }, { small }) =>
+    `pad: ${layers} ${layers === 1 ? 'layer' : 'layers'}, ${small(thickness)} at the thickest`,
+  'refit.take-in': ({ letters, each, girth }, { small, length }) =>
+    `take in ${letters.length === 1 ? 'seam' : 'seams'} ${letters.join(', ')} by ${small(each)} on each ply, webs beside them first unpicked: ${length(girth)} round then`,
+  'refit.stays-full': ({ by }, { small }) =>
+    `work filling away; it may stay too full by ${small(by)}, which no seam takes in`,
+  'refit.anew': ({ why, measured, limit }, { small }) =>
+    `better made anew: ${reasons[why]} ${small(measured)}, at most ${small(limit)} can be done`,
+  'refit.nothing': 'serves as it is',
+  'refit.above': 'Shoulders',
+  'refit.verdict': ({ isAnew }) =>
+    isAnew
+      ? 'Make a new form: somewhere the body has changed by more than pads and seams can follow.'
+      : 'The form can be changed to serve this body.',
+  'refit.cover': ({ project }) => `${project}, new cover`,
+  'core.too-few': ({ count }) => `A core is made for two people or more; ${count} given.`,
+  'core.name': ({ names }) => `Core of ${names.join(', ')}`,
+  'core.sticks-out': ({ name, by, height, limit }, { small, length }) =>
+    `The core sticks out of the body of ${name} by ${small(by)}, ${length(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist; more than ${small(limit)} is told. Fewer people, or people more alike, make a better core.`,
+};
+
+const reasons = {
+  'too-thick': 'pads would be',
+  'too-much-to-take-in': 'every seam would be taken in by',
+  'too-full': 'the form is too full by',
+} as const;
+
+type Small = (mm: number) => string;
+
+function overWaist(height: number, small: Small): string {
+  return `${small(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist`;
+}
+
+/** Where a pad ends on one side of the middle, or begins beyond it. */
+function reach(distance: number, side: 'right' | 'left', small: Small): string {
+  const other = side === 'right' ? 'left' : 'right';
+  return `${small(Math.abs(distance))} to the wearer's ${distance < 0 ? other : side}`;
+}
