@@ -72,11 +72,43 @@ async function ofTrialShell<T>(
   return trial.ok ? use(trial.value.form, speaker.say) : trial;
 }
 
+/** What is asked of the project's body alone, which the pipeline holds. */
+function callsAboutBody(
+  pipeline: Pipeline,
+): Pick<
+  ImplementedCalls,
+  'sketchLayout' | 'sketchShape' | 'outlineShape' | 'uncertaintyOfBody' | 'scatterBody'
+> {
+  const sketchShape = createShapeSketcher();
+  return {
+    sketchLayout(project, layoutId) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchLayout(body.value, layoutId) : null;
+    },
+
+    sketchShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
+    },
+
+    outlineShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
+    },
+
+    uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
+
+    scatterBody(project) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? scatterBody(body.value) : null;
+    },
+  };
+}
+
 /** What the worker does for each call of the table. What it throws is told on the page's side. */
 export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
   const pipeline = createPipeline();
   const make = createMaker(pipeline, runElsewhere);
-  const sketchShape = createShapeSketcher();
   /** What is made of the form that files are written of. */
   const ofFilled = async <T>(
     project: Project,
@@ -88,6 +120,8 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
   };
 
   return {
+    ...callsAboutBody(pipeline),
+
     makeForm: (project, wish, onProgress, voice, stopFlag) =>
       make(project, wish, voice, stopFlag, onProgress),
 
@@ -104,16 +138,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     planPrint: (project, wish, voice) =>
       ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),
-
-    sketchLayout(project, layoutId) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? sketchLayout(body.value, layoutId) : null;
-    },
-
-    sketchShape(project, category, choice) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
-    },
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),
 
@@ -133,13 +157,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     layPieces: (task, onLaid) => layWhileWanted(task, onLaid),
 
-    outlineShape(project, category, choice) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
-    },
-
-    uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
-
     shapeBody(project) {
       // Not by the pipeline, which would forget the body it is working on.
       const body = fitBody(project.body, undefined, { fair: true });
@@ -155,11 +172,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
     async refitForm(before, after, wadding, voice) {
       const speaker = await findSpeaker(voice);
       return refitForm(before, after, wadding, { date: today(), speaker, readFont });
-    },
-
-    scatterBody(project) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? scatterBody(body.value) : null;
     },
   };
 }
