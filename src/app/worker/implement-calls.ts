@@ -61,23 +61,46 @@ function createMaker(pipeline: Pipeline, runElsewhere: RunJobs | null): Make {
   };
 }
 
-/** Small pictures of a project's body. */
-function pictureBody(
+/** What is made of the trial shell; not by the pipeline, which would forget the form it holds. */
+async function ofTrialShell<T>(
+  project: Project,
+  voice: Voice,
+  use: (form: Form, say: Say) => Result<T> | Promise<Result<T>>,
+): Promise<Result<T>> {
+  const speaker = await findSpeaker(voice);
+  const trial = makeTrialShell(project, { speaker, date: today() });
+  return trial.ok ? use(trial.value.form, speaker.say) : trial;
+}
+
+/** What is asked of the project's body alone, which the pipeline holds. */
+function callsAboutBody(
   pipeline: Pipeline,
-): Pick<ImplementedCalls, 'sketchLayout' | 'sketchShape' | 'outlineShape'> {
+): Pick<
+  ImplementedCalls,
+  'sketchLayout' | 'sketchShape' | 'outlineShape' | 'uncertaintyOfBody' | 'scatterBody'
+> {
   const sketchShape = createShapeSketcher();
   return {
     sketchLayout(project, layoutId) {
       const body = pipeline.fitBody(project);
       return body.ok ? sketchLayout(body.value, layoutId) : null;
     },
+
     sketchShape(project, category, choice) {
       const body = pipeline.fitBody(project);
       return body.ok ? sketchShape(project.body, body.value, category, choice) : null;
     },
+
     outlineShape(project, category, choice) {
       const body = pipeline.fitBody(project);
       return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
+    },
+
+    uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
+
+    scatterBody(project) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? scatterBody(body.value) : null;
     },
   };
 }
@@ -97,17 +120,15 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
   };
 
   return {
+    ...callsAboutBody(pipeline),
+
     makeForm: (project, wish, onProgress, voice, stopFlag) =>
       make(project, wish, voice, stopFlag, onProgress),
 
     async writeFiles(project, options, onDrawn, voice) {
       const write = (form: Form, say: Say) =>
         writeFiles(form, project, options, { date: today(), say, readFont, onDrawn });
-      if (!options.isTrialShell) return ofFilled(project, voice, write);
-      // Not by the pipeline, which would forget the form it holds.
-      const speaker = await findSpeaker(voice);
-      const trial = makeTrialShell(project, { speaker, date: today() });
-      return trial.ok ? write(trial.value.form, speaker.say) : trial;
+      return options.isTrialShell ? ofTrialShell(project, voice, write) : ofFilled(project, voice, write);
     },
 
     async drawSteps(project, first, onDrawn, voice) {
@@ -117,8 +138,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     planPrint: (project, wish, voice) =>
       ofFilled(project, voice, (form, say) => planPrint(form, project, wish, today(), say)),
-
-    ...pictureBody(pipeline),
 
     previewSeams: (project, options) => pipeline.previewSeams(project, options),
 
@@ -138,8 +157,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     layPieces: (task, onLaid) => layWhileWanted(task, onLaid),
 
-    uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
-
     shapeBody(project) {
       // Not by the pipeline, which would forget the body it is working on.
       const body = fitBody(project.body, undefined, { fair: true });
@@ -154,11 +171,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     refitForm: (before, after, wadding, voice) =>
       refitForm(before, after, wadding, { date: today(), voice, readFont }),
-
-    scatterBody(project) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? scatterBody(body.value) : null;
-    },
   };
 }
 

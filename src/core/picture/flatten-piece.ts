@@ -25,7 +25,7 @@ export interface FlatPiece {
 }
 
 /** At a tenth of true size a line may be so far off, mm of paper. */
-const OFF = 0.08;
+const OFF = 0.06;
 const SHELL_MATERIALS: ReadonlySet<string> = new Set(['shell', 'arms', 'test-tube']);
 
 /** A piece as it lies on paper, seen from its wrong side unless right side up. O(points). */
@@ -65,7 +65,7 @@ export function lettersOnPiece({ draft, levelLines }: Piece): string[] {
   ];
 }
 
-/** A line with fewer points, within 0.08 mm of paper. */
+/** A line with fewer points, within 0.06 mm of paper. */
 export function thinLine(points: Float64Array, closed: boolean): Float64Array {
   const kept = thinPolyline(points, closed, OFF);
   return Float64Array.from({ length: 2 * kept.length }, (_, i) => points[2 * kept[i >> 1] + (i % 2)]);
