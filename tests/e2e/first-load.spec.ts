@@ -1,5 +1,6 @@
 import { gzipSync } from 'node:zlib';
-import { goTo, openApp } from './open-app.ts';
+import { drawNothing } from './draw-nothing.ts';
+import { goTo, openPage } from './open-app.ts';
 import { expect, test } from './shared-page.ts';
 
 test('the first screen needs at most 450 kB, compressed, besides what works behind the page', async ({
@@ -28,9 +29,11 @@ test.use({ serviceWorkers: 'block' });
 
 test('a part of the program that cannot be loaded says so, and the page can be loaded again', async ({
   page,
+  context,
 }) => {
+  await drawNothing({ context });
   await page.route('**/late-stages-*.js', (route) => route.abort());
-  await openApp(page);
+  await openPage(page);
   await page.getByRole('textbox', { name: 'Waist girth', exact: true }).fill('80');
   await page
     .getByRole('navigation', { name: 'Stages' })

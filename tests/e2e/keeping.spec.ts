@@ -1,13 +1,14 @@
 import { readFile } from 'node:fs/promises';
 import { drawNothing } from './draw-nothing.ts';
 import { leaveUnfilled } from './leave-unfilled.ts';
-import { openApp, openPage, waitForFullForm } from './open-app.ts';
+import { openPage, waitForFullForm } from './open-app.ts';
 import { expect, type Page, test } from './shared-page.ts';
 
 test.beforeEach(drawNothing);
 test.beforeEach(leaveUnfilled);
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth', exact: true });
+const waistRow = (page: Page) => page.getByRole('listitem').filter({ has: waist(page) });
 const notices = (page: Page) => page.locator('.notice');
 const openList = async (page: Page) => {
   await page.getByRole('button', { name: 'Bodies and earlier states' }).click();
@@ -48,7 +49,7 @@ test('broken texts in the browser’s storage are told, put aside and can be sav
   // Opening something else does not take such a message away; closing does.
   await page.getByRole('button', { name: 'Demo bodies' }).click();
   await page.getByRole('button', { name: /Corvin Hale/ }).click();
-  await waitForFullForm(page);
+  await expect(page.getByLabel('Name of this project')).toHaveValue('Corvin Hale, male figure');
   await expect(notices(page)).toHaveCount(2);
   await notices(page).nth(0).getByRole('button', { name: 'Close this message' }).click();
   await expect(notices(page)).toHaveCount(1);
@@ -56,9 +57,8 @@ test('broken texts in the browser’s storage are told, put aside and can be sav
   expect(kept).toContain('{broken');
   expect(kept).toContain('[{"at": 1, "name": "Odile"');
   await page.reload();
-  await waitForFullForm(page);
-  await expect(notices(page)).toHaveCount(0);
   await expect(page.getByLabel('Name of this project')).toHaveValue('Corvin Hale, male figure');
+  await expect(notices(page)).toHaveCount(0);
 });
 
 const REFUSALS = {
@@ -85,7 +85,7 @@ for (const [how, refuse] of Object.entries(REFUSALS)) {
     await expect(notices(page)).toContainText('does not keep several bodies or photos here');
     await waist(page).fill('80');
     await waist(page).blur();
-    await waitForFullForm(page);
+    await expect(waistRow(page)).toContainText('body reads 80.0 cm');
     const list = await openList(page);
     await expect(list.getByRole('alert')).toContainText('cannot keep bodies here');
     await page.reload();
@@ -111,7 +111,7 @@ test('storage that is really full is told, the body stands in the list, and what
   await expect(page.getByText('Not kept in this browser yet.')).toBeVisible();
   await waist(page).fill('80');
   await waist(page).blur();
-  await waitForFullForm(page);
+  await expect(waistRow(page)).toContainText('body reads 80.0 cm');
   const list = await openList(page);
   await expect(list.getByRole('listitem')).toHaveText([/Maren Ostley.*open now/]);
   // From the list it comes back in the next visit.
@@ -131,7 +131,7 @@ test('a browser that forbids storage altogether still works, and says so', async
       });
     }
   });
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
   await expect(notices(page).filter({ hasText: 'refuses to keep the project' })).toBeVisible();
   await expect(notices(page).filter({ hasText: 'does not keep several bodies' })).toBeVisible();
   await waist(page).fill('80');
