@@ -61,6 +61,31 @@ function createMaker(pipeline: Pipeline, runElsewhere: RunJobs | null): Make {
   };
 }
 
+/** What needs a body and no form. */
+function callsAboutBodies(
+  pipeline: Pipeline,
+): Pick<ImplementedCalls, 'outlineShape' | 'uncertaintyOfBody' | 'shapeBody' | 'scatterBody'> {
+  return {
+    outlineShape(project, category, choice) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
+    },
+
+    uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
+
+    shapeBody(project) {
+      // Not by the pipeline, which would forget the body it is working on.
+      const body = fitBody(project.body, undefined, { fair: true });
+      return body.ok ? body.value : null;
+    },
+
+    scatterBody(project) {
+      const body = pipeline.fitBody(project);
+      return body.ok ? scatterBody(body.value) : null;
+    },
+  };
+}
+
 /** What the worker does for each call of the table. What it throws is told on the page's side. */
 export function implementCalls({ runElsewhere, readFont }: Surroundings): ImplementedCalls {
   const pipeline = createPipeline();
@@ -126,18 +151,7 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     layPieces: (task, onLaid) => layWhileWanted(task, onLaid),
 
-    outlineShape(project, category, choice) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? outlineShape(project.body, body.value, category, choice) : null;
-    },
-
-    uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
-
-    shapeBody(project) {
-      // Not by the pipeline, which would forget the body it is working on.
-      const body = fitBody(project.body, undefined, { fair: true });
-      return body.ok ? body.value : null;
-    },
+    ...callsAboutBodies(pipeline),
 
     async pictureDistance(before, after, voice) {
       const { say } = await findSpeaker(voice);
@@ -147,11 +161,6 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     refitForm: (before, after, wadding, voice) =>
       refitForm(before, after, wadding, { date: today(), voice, readFont }),
-
-    scatterBody(project) {
-      const body = pipeline.fitBody(project);
-      return body.ok ? scatterBody(body.value) : null;
-    },
   };
 }
 
