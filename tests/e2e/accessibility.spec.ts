@@ -1,8 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
-import { leaveUnfilled } from './leave-unfilled.ts';
 import { makePicture } from './make-picture.ts';
-import { goTo, openApp, STAGE_NAMES, waitForFullForm } from './open-app.ts';
-import { expect, type Page, test } from './shared-page.ts';
+import { goTo, STAGE_NAMES, waitForFilledForm, waitForFullForm } from './open-app.ts';
+import { expect, openAverage, type Page, test } from './shared-page.ts';
 
 /** What depends on the colours of the page: of all rules, these are asked again in dark. */
 const RULES_OF_COLOUR = ['color-contrast', 'link-in-text-block'];
@@ -21,6 +20,12 @@ async function expectNoneInLightAndDark(page: Page, where: string): Promise<void
   );
 }
 
+async function openAllDetails(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+}
+
 /** Rules broken and where; more than `least` rules must have found something to judge. */
 async function violations(axe: AxeBuilder, least: number): Promise<string[]> {
   const { violations: broken, passes } = await axe.analyze();
@@ -29,20 +34,24 @@ async function violations(axe: AxeBuilder, least: number): Promise<string[]> {
 }
 
 test.describe('in light and in dark', () => {
-  test.use({ contextOptions: { reducedMotion: 'reduce' } });
-  test('axe finds nothing in any stage', async ({ page }) => {
+  // Colours are judged where they end, not on their way.
+  test.beforeEach(({ sharedPage }) => sharedPage.emulateMedia({ reducedMotion: 'reduce' }));
+
+  test('axe finds nothing in any stage', async ({ sharedPage: page }) => {
     test.setTimeout(300_000);
-    await openApp(page);
+    await openAverage(page, 'filled.json', {});
     for (const stage of STAGE_NAMES) {
       await goTo(page, stage);
+      if (stage === 'Inside') await waitForFilledForm(page);
+      await openAllDetails(page);
       await expectNoneInLightAndDark(page, stage);
     }
   });
 
-  test('axe finds nothing in readings, the gallery, and what cannot be read', async ({ page, context }) => {
-    await leaveUnfilled({ context });
+  test('axe finds nothing in readings, the gallery, and what cannot be read', async ({
+    sharedPage: page,
+  }) => {
     test.setTimeout(300_000);
-    await openApp(page);
     await goTo(page, 'Checking');
     await page.getByRole('button', { name: 'Measure the filled form' }).click();
     await page.getByRole('textbox', { name: 'Waist girth', exact: true }).fill('90');
@@ -59,10 +68,8 @@ test.describe('in light and in dark', () => {
     await expectNoneInLightAndDark(page, 'bad input');
   });
 
-  test('axe finds nothing with the tools of the stages open', async ({ page, context }) => {
-    await leaveUnfilled({ context });
+  test('axe finds nothing with the tools of the stages open', async ({ sharedPage: page }) => {
     test.setTimeout(300_000);
-    await openApp(page);
     await page.getByLabel('Open a project file').setInputFiles('shared/demos/uneven-shoulders.loftseam.json');
     await expect(page.getByLabel('Name of this project')).toHaveValue(/Isolde/);
     await waitForFullForm(page);
@@ -116,10 +123,9 @@ test.describe('in light and in dark', () => {
 });
 
 test('on a phone nothing sticks out, names of stages keep apart, the present one is in sight; light by hand', async ({
-  page,
+  sharedPage: page,
 }) => {
   await page.setViewportSize({ width: 390, height: 844 });
-  await openApp(page);
   const names = page.getByRole('navigation', { name: 'Stages' }).locator('.stage-name');
   for (const [index, stage] of STAGE_NAMES.entries()) {
     await goTo(page, stage);

@@ -1,6 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { leaveUnfilled } from './leave-unfilled.ts';
-import { openApp, waitForFullForm } from './open-app.ts';
+import { openPage, waitForFullForm } from './open-app.ts';
 import { expect, type Page, test } from './shared-page.ts';
 
 /** Not one click in this file: the whole job with nothing but keys. */
@@ -35,7 +34,7 @@ async function tabTo(page: Page, name: RegExp, key: 'Tab' | 'Shift+Tab' = 'Tab')
 
 test('from an empty page to the printed pattern by keyboard alone', async ({ page }) => {
   test.setTimeout(300_000);
-  const complaints = await openApp(page);
+  const complaints = await openPage(page);
 
   // A new body, begun from the gallery; the focus goes back to where it came from.
   await tabTo(page, /^Demo bodies$/);
@@ -121,12 +120,9 @@ test('from an empty page to the printed pattern by keyboard alone', async ({ pag
 });
 
 test('Tab goes through every stage and comes round again, to everything that can be used', async ({
-  page,
-  context,
+  sharedPage: page,
 }) => {
-  await leaveUnfilled({ context });
   test.setTimeout(240_000);
-  await openApp(page);
   for (const [digit, name] of ['Tape', 'Body', 'Seams', 'Panels', 'Inside', 'Cutting'].entries()) {
     await page.keyboard.press(`Alt+${digit + 1}`);
     await expect(page.getByRole('heading', { level: 2, name })).toBeVisible();
