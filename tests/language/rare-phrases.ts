@@ -80,7 +80,6 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'line.middle': { panel: SLEEVE },
   'piece.edge-mark': { edge: WAIST, number: 2 },
   'numbers.allowances': { left: 10, right: 12.5, bottom: 15, top: 20, unit: 'cm' },
-  'piece.no-room-for-notes': { piece: SLEEVE },
   'arm.outer-line': { panel: SLEEVE },
   'arm.seam': { line: 'outer', side: 'right' },
   'arm.join': { line: 'inner', side: 'left' },

@@ -52,7 +52,7 @@ export const INSIDE_OPTIONS = {
   parts: { choices: ['fewest', 'all'], usual: 'fewest' },
   /** False: no straps from the sides to the sleeve, wherever they would help. Read in `plan-braces`. */
   straps: { usual: true },
-  /** Level by level. */
+  /** Straps at single levels, whatever holds as a rule. Read in `plan-braces`. */
   strapsAt: STRAPS_AT,
   /** A pair of webs in the throat, over the end of the front tie. Read in `design-inside`. */
   throat: { usual: true },
