@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checkOpening, openingOfTrial, orderSeams } from '../../src/core/assembly/index.ts';
-import { measuresFromPins } from '../../src/core/body/index.ts';
+import { fitBody, measuresFromPins } from '../../src/core/body/index.ts';
 import { makeTrialShell } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';
@@ -36,6 +36,12 @@ describe('a trial shell', () => {
       // Chords of 3000 triangles, and hollows that a tape spans; growth and layers would take off 30 mm and more.
       expect(Math.abs((level?.lengthFlat ?? 0) - Number(typed)), id).toBeLessThan(2);
     }
+  });
+
+  it('is cut from the very body the form is made from', () => {
+    const body = fitBody(project.body, undefined, { fair: true });
+    expect(body.ok).toBe(true);
+    if (body.ok) expect(form.body.shape).toEqual(body.value.shape);
   });
 
   it('is the shell alone, band and all, of cloth for trying on', () => {
