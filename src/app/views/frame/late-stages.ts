@@ -1,4 +1,6 @@
 /** The stages after the first, in a chunk of their own that the first picture does not wait for. */
+import '../styles/late.css';
+
 export { BodyStage as body } from '../body/body-stage.tsx';
 export { CheckingStage as checking } from '../checking/checking-stage.tsx';
 export { CuttingStage as cutting } from '../cutting/cutting-stage.tsx';
