@@ -61,7 +61,7 @@ function describeHolding(
     .map(({ id, takenOff }) => `${id} ${numbers.fixed(takenOff, 1)} mm`);
   const describePart = ({ name, isIn, isNeeded, hours, gain }: ReportInside['parts'][number]): string =>
     [
-      words.part(say(name), isIn, numbers.fixed(hours, 1)),
+      (isIn ? words.partIn : words.partOut)(say(name), numbers.fixed(hours, 1)),
       ...(isNeeded ? [say(insidePhrase('part.needed'))] : []),
       ...(gain ? [say(insidePhrase('part.gain', gain))] : []),
     ].join(' ');

@@ -54,7 +54,7 @@ describe('loftseam make with formats', () => {
       [
         ...['body.glb', 'body.obj', 'body.stl', 'form.zip', 'model-1-to-5.stl', 'panels.dxf', 'panels.obj'],
         ...['model-1-to-5-hollow.stl', 'panels.glb', 'panels.stl'],
-        ...['card.svg', 'covers.svg', 'foam.svg', 'test-tube.svg', 'webs.svg'],
+        ...['card.svg', 'foam.svg', 'test-tube.svg', 'webs.svg'],
         ...['panels.svg', 'print-a4.pdf', 'print-letter.pdf', 'report.json', 'seams.csv', 'tapes.csv'],
       ].sort(),
     );

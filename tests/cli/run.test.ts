@@ -42,7 +42,6 @@ describe('loftseam make', () => {
       ...[
         'body.glb',
         'card.svg',
-        'covers.svg',
         'foam.svg',
         'panels.glb',
         'panels.svg',

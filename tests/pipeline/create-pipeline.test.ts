@@ -79,16 +79,7 @@ describe('makeForm', () => {
       [fresh, makeFresh(undefined)].map((form) => filesOfForm(form, inEnglish)),
     );
     expect(first.map((file) => file.name)).toEqual([
-      ...[
-        'panels.svg',
-        'webs.svg',
-        'card.svg',
-        'covers.svg',
-        'foam.svg',
-        'test-tube.svg',
-        'report.json',
-        'body.glb',
-      ],
+      ...['panels.svg', 'webs.svg', 'card.svg', 'foam.svg', 'test-tube.svg', 'report.json', 'body.glb'],
     ]);
     expect(second).toEqual(first);
   });

@@ -83,8 +83,10 @@ export const results = {
       `Webs sewn to lines drawn on the panels. Pole sleeve ${sleeve} wide laid flat; ${pole} of pole between the plates.`,
     stand: (angle: string, push: string, lean: string, ballast: string) =>
       `Stand: tips at ${angle}° or a push of ${push} N at shoulder height; the pole leans ${lean} mm. Ballast needed: ${ballast} kg.`,
-    part: (name: string, isIn: boolean, hours: string) =>
-      `${isIn ? 'With' : 'Without'} ${name}: ${hours} h of work (our estimate)${isIn ? ' that leaving them out would save.' : ' to add them.'}`,
+    partIn: (name: string, hours: string) =>
+      `With ${name}: ${hours} h of work (our estimate) that leaving them out would save.`,
+    partOut: (name: string, hours: string) =>
+      `Without ${name}: ${hours} h of work (our estimate) to add them.`,
     takenOff: (list: string) => `Taken off the panels for growth and layers: ${list}.`,
     takeCare: 'Take care',
   },

@@ -83,8 +83,9 @@ export const results: typeof english = {
       `Stege sind an Linien genäht, die auf die Schnittteile gezeichnet sind. Tunnel flach gelegt ${sleeve} breit; ${pole} Rohr zwischen den Platten.`,
     stand: (angle, push, lean, ballast) =>
       `Ständer: kippt bei ${angle}° oder einem Stoß von ${push} N in Schulterhöhe; das Rohr neigt sich um ${lean} mm. Nötiger Ballast: ${ballast} kg.`,
-    part: (name, isIn, hours) =>
-      `${isIn ? 'Mit' : 'Ohne'} ${name}: ${hours} h Arbeit (von uns geschätzt)${isIn ? ', die es spart, sie wegzulassen.' : ', um sie zu ergänzen.'}`,
+    partIn: (name, hours) =>
+      `Mit ${name}: ${hours} h Arbeit (von uns geschätzt), die es spart, sie wegzulassen.`,
+    partOut: (name, hours) => `Ohne ${name}: ${hours} h Arbeit (von uns geschätzt), um sie zu ergänzen.`,
     takenOff: (list) => `An den Schnittteilen abgezogen für Nachgeben und Lagen darüber: ${list}.`,
     takeCare: 'Vorsicht',
   },
