@@ -116,7 +116,6 @@ const RULES_OF_WORDS = [
   'select-name',
   'summary-name',
   'svg-img-alt',
-  'target-size',
   'valid-lang',
 ];
 
