@@ -19,6 +19,7 @@ function sewArms(work: Work): PlannedStep {
     all.has(id),
   );
   const wrists = input.joints.map(({ id }) => id).filter((id) => id.startsWith('wrist-'));
+  const dressing = has.cover('wrist-plate') || has.cover('arm-plate') ? 'covers' : 'bind';
   return plan(
     'sew-arms',
     'arms',
@@ -37,7 +38,7 @@ function sewArms(work: Work): PlannedStep {
       }),
     ],
     {
-      needs: ['mark', has.cover('wrist-plate') || has.cover('arm-plate') ? 'covers' : 'boards'],
+      needs: ['mark', wrists.length > 0 ? dressing : 'boards'],
       pieces: innerPieces(form, (id, material) => material === 'arms' || id.startsWith('wrist-')),
       seams: pick(all, order),
     },

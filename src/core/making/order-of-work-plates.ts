@@ -127,9 +127,11 @@ function seatMagnets({ form, has }: Work): PlannedStep {
   );
 }
 
-/** Ids of the plates of the openings that have no cover. */
+/** Ids of the plates that cloth is sewn to, of openings and arms, and that have no cover. */
 function boundPlates({ form, has }: Work): string[] {
-  return layeredBoards(form).filter((id) => Object.values(PLATE_OF).includes(id) && !has.cover(id));
+  const isSewnTo = (id: string): boolean =>
+    Object.values(PLATE_OF).includes(id) || /^(wrist|arm)-plate-/.test(id);
+  return layeredBoards(form).filter((id) => isSewnTo(id) && !has.cover(id));
 }
 
 /** From the rim to the holes through which the shell's edge is sewn on, and from one to the next, mm (ours). */
@@ -151,7 +153,8 @@ function bindPlates(work: Work): PlannedStep {
     ],
     plates.map((id): Op => ({ does: 'make', part: `${id}-bound`, of: [id] })),
     {
-      needs: ['boards'],
+      // Magnets are seated in bare boards.
+      needs: [has.arms ? 'magnets' : 'boards'],
       pieces: innerPieces(form, (id) => plates.some((plate) => id === `${plate}-1`)),
     },
   );
