@@ -111,7 +111,8 @@ export function describeRefit(
   ]);
   const titles = [text.zone, text.girth, text.larger, text.smaller, text.what].map((title) => ({ title }));
   const lines = [formatTable(titles, rows), '', say(refitPhrase('refit.verdict', { isAnew: !form }))];
-  if (toFront !== 0) lines.push(text.stands(numbers.fixed(Math.abs(toFront), 1), toFront > 0));
+  const stands = toFront > 0 ? text.standsInFront : text.standsBehind;
+  if (toFront !== 0) lines.push(stands(numbers.fixed(Math.abs(toFront), 1)));
   if (form && pads.length > 0)
     lines.push(
       '',

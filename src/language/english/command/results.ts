@@ -130,8 +130,10 @@ export const results = {
     larger: 'larger mm',
     smaller: 'smaller mm',
     what: 'what to do',
-    stands: (distance: string, isInFront: boolean) =>
-      `For this the new body stands ${distance} mm farther to the ${isInFront ? 'front' : 'back'} in the form.`,
+    standsInFront: (distance: string) =>
+      `For this the new body stands ${distance} mm farther to the front in the form.`,
+    standsBehind: (distance: string) =>
+      `For this the new body stands ${distance} mm farther to the back in the form.`,
   },
   advise: { nowhere: 'Nowhere is the cloth asked for more than it takes.' },
   propose: {

@@ -129,8 +129,8 @@ export const results: typeof english = {
     larger: 'größer mm',
     smaller: 'kleiner mm',
     what: 'was zu tun ist',
-    stands: (distance: string, isInFront: boolean) =>
-      `Dafür steht der neue Körper ${distance} mm weiter ${isInFront ? 'vorn' : 'hinten'} in der Form.`,
+    standsInFront: (distance) => `Dafür steht der neue Körper ${distance} mm weiter vorn in der Form.`,
+    standsBehind: (distance) => `Dafür steht der neue Körper ${distance} mm weiter hinten in der Form.`,
   },
   advise: { nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.' },
   propose: {
