@@ -138,6 +138,14 @@ describe('the tables of options', () => {
     );
     expect(choices.map(([path]) => path)).toEqual([
       'inside.webPlaces',
+      'inside.parts',
+      'inside.strapsAt.hip',
+      'inside.strapsAt.highHip',
+      'inside.strapsAt.waist',
+      'inside.strapsAt.underbust',
+      'inside.strapsAt.bust',
+      'inside.strapsAt.upperChest',
+      'inside.plateCovers',
       'inside.poleMaterial',
       'cloth.notchShape',
       'cutting.paper',
