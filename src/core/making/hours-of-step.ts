@@ -86,7 +86,7 @@ const BY_STEP: Readonly<Record<string, (work: Work) => number>> = {
   bind: ({ form, has }) =>
     (MINUTES.rim *
       sum(
-        innerOf(form, (id) => /^(base|neck|armhole)-plate-.*1$/.test(id))
+        innerOf(form, (id) => /^(base|neck|armhole|arm|wrist)-plate-.*1$/.test(id))
           .filter(({ id }) => !has.cover(id.slice(0, -2)))
           .map(({ cutLine }) => measurePolyline(cutLine, true)),
       )) /

@@ -1,7 +1,8 @@
 import type { Method } from './types.ts';
 
 /**
- * Minutes of work of someone who sews at home, breaks and drying left out: our estimate, no source. The only place that says so.
+ * Minutes of work of someone who sews at home, breaks and drying left out: our estimate, no source. Here by the metre,
+ * the piece and the litre; `hours-of-step` has what steps take that have none of these.
  */
 export const MINUTES = {
   /** A metre of seam: pinned, sewn in two rows, pressed; sewn through other layers, or by hand. */

@@ -1,9 +1,9 @@
 import type { WorkSeam, WorkStep } from '../../../core/form/index.ts';
-import { wordCheck } from '../../../core/simulate/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
-import { useNumbers, useSay, useSayInUnits, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { BenchReadings } from './bench-readings.tsx';
+import { StepChecks } from './making-step.tsx';
 
 const NONE: readonly string[] = [];
 
@@ -47,7 +47,7 @@ export function BenchStep({ steps, step, picture }: BenchStepProps) {
         ))}
         <BenchSeams seams={step.seams} />
         <BenchPieces step={step} />
-        <BenchChecks step={step} />
+        <StepChecks step={step} className="bench-checks" />
         <BenchReadings step={step} />
       </div>
     </>
@@ -104,20 +104,5 @@ function BenchPieces({ step }: { readonly step: WorkStep }) {
       <summary>{words.pieces}</summary>
       <p>{step.pieces.map(({ name }) => say(name)).join(', ')}</p>
     </details>
-  );
-}
-
-function BenchChecks({ step }: { readonly step: WorkStep }) {
-  const say = useSayInUnits();
-  if (step.checks.length === 0) return null;
-  return (
-    <dl className="bench-checks">
-      {step.checks.map((check) => (
-        <div key={check.id}>
-          <dt>{say(check.name)}</dt>
-          <dd>{say(wordCheck(check))}</dd>
-        </div>
-      ))}
-    </dl>
   );
 }

@@ -61,7 +61,7 @@ function StepBody({ step, waitsFor, isShown }: Pick<MakingStepProps, 'step' | 'w
       ))}
       <Pieces step={step} showsAll={isShown} />
       <Seams seams={step.seams} />
-      <Checks step={step} />
+      <StepChecks step={step} className="step-checks" />
       {step.cautions.map((caution) => {
         const [title, text] = [say(caution.title), say(caution.text)];
         return (
@@ -178,11 +178,12 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
   );
 }
 
-function Checks({ step }: { readonly step: WorkStep }) {
+/** What is to be measured, and what it should come to. */
+export function StepChecks({ step, className }: { readonly step: WorkStep; readonly className: string }) {
   const say = useSayInUnits();
   if (step.checks.length === 0) return null;
   return (
-    <dl className="step-checks">
+    <dl className={className}>
       {step.checks.map((check) => (
         <div key={check.id}>
           <dt>{say(check.name)}</dt>
