@@ -13,6 +13,8 @@ export default defineConfig({
   // Drawing is in software: two pages at once only slow each other down.
   workers: 1,
   forbidOnly: true,
+  // Beside everything else a page can be kept waiting for minutes. What needed a second try is named with the counts.
+  retries: 1,
   reporter: [['list'], ['json', { outputFile: 'test-results/e2e.json' }]],
   use: {
     baseURL: `http://127.0.0.1:${port}`,

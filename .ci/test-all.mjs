@@ -1,15 +1,13 @@
 // Browser tests beside checks and unit tests: alone, the browser leaves a core idle about half of the time, waiting for its
 // page. Checks and unit tests give way to it, so that the page stays as quick as when it is alone. Their lines come as they
-// are written, those of the browser tests at its end. Everything runs to its end; any failure fails.
+// are written, those of the browser tests at its end. Everything runs to its end; any failure fails. Unit tests have all cores,
+// though tests of one process share forms: one fewer would idle from the end of the browser tests on, a third of the whole time.
 import { spawn } from 'node:child_process';
-import { availableParallelism, setPriority } from 'node:os';
+import { setPriority } from 'node:os';
 
 const GIVING_WAY = 10;
-/** A core is the browser's. And tests of one process share the forms they look at: two processes would make most of them twice. */
-const UNIT_WORKERS = Math.max(1, availableParallelism() - 1);
-
 const browser = run(['e2e'], 'pipe');
-const others = runInTurn([['check'], ['unit', '--', `--maxWorkers=${UNIT_WORKERS}`]]);
+const others = runInTurn([['check'], ['unit']]);
 const codes = [await browser.done, ...(await others)];
 console.log(browser.said());
 process.exitCode = codes.every((code) => code === 0) ? 0 : 1;

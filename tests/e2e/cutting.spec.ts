@@ -62,6 +62,9 @@ test('pages and joints are told and shown before anything is downloaded, with wh
   await twins.uncheck();
   await expect(page.getByRole('button', { name: 'Undo: Set alike pieces' })).toBeEnabled();
   await expect(async () => expect(await count()).toBe(before + saved)).toPass({ timeout: 60_000 });
+  // Open, they would be drawn anew at every change of the tests after this.
+  await page.getByText('Look at the pages').click();
+  await expect(page.locator('.page-pictures svg')).toHaveCount(0);
 });
 
 test('cutting machine, notches, one edge and left-out pieces are kept in the project and undone by name', async ({

@@ -53,20 +53,29 @@ export function PrintPages({ wanted }: { readonly wanted: readonly string[] | nu
           ))}
         </ul>
       )}
-      {plan && (
-        <details className="page-pictures">
-          <summary>{words.look}</summary>
-          <ol>
-            {plan.pictures.map((picture, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: pages have no other name, and their order is what they are
-              <li key={i}>
-                <Page picture={picture} />
-              </li>
-            ))}
-          </ol>
-        </details>
-      )}
+      {plan && <PagePictures pictures={plan.pictures} />}
     </div>
+  );
+}
+
+/** Drawn while they are looked at only: they are some dozens, of some thousand lines, and other at every choice. */
+function PagePictures({ pictures }: { readonly pictures: readonly PagePicture[] }) {
+  const [isOpen, setIsOpen] = useState(false);
+  const { print: words } = useWords();
+  return (
+    <details className="page-pictures" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+      <summary>{words.look}</summary>
+      {isOpen && (
+        <ol>
+          {pictures.map((picture, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: pages have no other name, and their order is what they are
+            <li key={i}>
+              <Page picture={picture} />
+            </li>
+          ))}
+        </ol>
+      )}
+    </details>
   );
 }
 
