@@ -15,7 +15,7 @@ describe('the hip of a faired body, against calipers', () => {
   it.each<[Figure, string]>([
     ['bust', 'women'],
     ['chest', 'men'],
-  ])('%s: %s', { timeout: 60_000 }, (figure, who) => {
+  ])('%s: %s', (figure, who) => {
     const rows = readSurveyRows(`shared/survey/survey1988-${who}.csv`).filter((_, i) => i % 2 === 0);
     const offBy = (row: SurveyRow): readonly [number, number] => {
       const { hip } = fitOrThrow({ figure, measures: measuresOfRow(row, figure) }, { fair: true }).sections;
