@@ -55,6 +55,29 @@ export function measuresOfLandmarks(row: LandmarkRow, fiveOnly = false): Record<
   );
 }
 
+/**
+ * What a home measurer would read off a wall behind her and up from the floor, with `error()` on each reading, mm. Where the wall
+ * stands nobody knows: here a hand's breadth behind her blades.
+ */
+export function wallOfLandmarks(row: LandmarkRow, error: () => number): Record<string, number> {
+  const wall = row.bladesBackY - 100;
+  const away = {
+    wallNape: row.napeY,
+    wallBlades: row.bladesBackY,
+    wallWaistBack: row.waistBackY,
+    wallNeckFront: row.neckFrontY,
+    wallBust: pairOf(row, 'bustPoint')[1],
+    wallWaistFront: row.waistFrontY,
+    wallBelly: row.bellyFrontY,
+    wallNeckSide: pairOf(row, 'neckSide')[1],
+  };
+  return Object.fromEntries(
+    Object.entries(away)
+      .filter(([, y]) => Number.isFinite(y))
+      .map(([id, y]) => [id, y - wall + error()]),
+  );
+}
+
 /** A smooth curve in side view through nape, blades and waist: the parabola of y over z through the three, by its length. */
 function lengthOverBack(nape: Point, blades: Point, waist: Point): number {
   const [z0, z1, z2] = [waist[2], blades[2], nape[2]];

@@ -2,14 +2,29 @@ import { assertInvariant } from '../base/index.ts';
 import { cross, dot, factorDense, solveDense, type Vector } from '../math/index.ts';
 import { makePrior } from './body-prior.ts';
 import { stateProblem } from './fit-body.ts';
-import { differentiateReadings, type FitProblem, listReadings, shapeAt, type Target } from './fit-problem.ts';
+import {
+  differentiateReadings,
+  type FitProblem,
+  listBeliefs,
+  listReadings,
+  shapeAt,
+  type Target,
+} from './fit-problem.ts';
+import type { StanceId } from './parameter-ids.ts';
+import { isStanceRead, READ_TO } from './read-stance.ts';
 import { readShapeChoices } from './shape-choices.ts';
 import { surfaceOfBody } from './surface-of-body.ts';
 import { TAPE_RULES } from './tapes.ts';
 import type { Body, BodyInput, BodyShape, TapeKind } from './types.ts';
 
 /** What a careful person's tape, wall and box err by, one standard deviation in mm (common practice, no source). */
-const READING_ERROR: Readonly<Record<TapeKind, number>> = { girth: 8, length: 5, width: 5, depth: 5 };
+const READING_ERROR: Readonly<Record<TapeKind, number>> = {
+  girth: 8,
+  length: 5,
+  width: 5,
+  depth: 5,
+  distance: READ_TO,
+};
 const AROUND = 24;
 const ROWS = 28;
 
@@ -79,11 +94,18 @@ function wishedTargets(input: BodyInput, targets: readonly Target[]): Target[] {
   const height = input.measures.napeHeight === undefined ? 'napeHeight' : 'waistHeight';
   return Object.entries(TAPE_RULES)
     .filter(([id]) => (id === 'napeRise' ? !has.has('napeHeight') : !has.has(id)))
+    .filter(([, { reach }]) => canBeRead(reach.stance, input))
     .map(([id, rule]) => {
       const named = id === 'napeRise' ? height : id;
       const spread = errorOf({ id: named, rule });
       return { id: named, rule, side: 'right', value: 0, spread, typed: false };
     });
+}
+
+/** One reading from a wall or floor of which nothing is known tells nothing. */
+function canBeRead(stance: StanceId | undefined, input: BodyInput): boolean {
+  if (stance === undefined || isStanceRead(input, stance)) return true;
+  return stance === 'floor' && input.measures.waistHeight !== undefined;
 }
 
 /** Jacobian of all readings of the surface, each over its spread; rows × n. */
@@ -100,11 +122,11 @@ function linearise(problem: FitProblem, point: Float64Array): Float64Array {
 }
 
 function informationOf(
-  { unknowns, prior }: FitProblem,
+  problem: FitProblem,
   rows: Float64Array,
   isRead: (row: number) => boolean,
 ): Float64Array {
-  const n = unknowns.length;
+  const n = problem.unknowns.length;
   const information = new Float64Array(n * n);
   for (let row = 0; row < rows.length / n; row++) {
     if (!isRead(row)) continue;
@@ -114,16 +136,10 @@ function informationOf(
       for (let j = 0; j < n; j++) information[i * n + j] += a * rows[row * n + j];
     }
   }
-  unknowns.forEach(({ spread }, i) => {
-    information[i * n + i] += 1 / (spread * spread);
-  });
-  for (const { upper, lower, spread } of prior.spacings) {
-    const [up, low] = [upper, lower].map((id) => unknowns.findIndex((u) => u.id === id));
-    const weight = 1 / (spread * spread);
-    information[up * n + up] += weight;
-    information[low * n + low] += weight;
-    information[up * n + low] -= weight;
-    information[low * n + up] -= weight;
+  for (const { of, spread } of listBeliefs(problem)) {
+    for (const a of of) {
+      for (const b of of) information[a.unknown * n + b.unknown] += (a.times * b.times) / (spread * spread);
+    }
   }
   return information;
 }

@@ -7,6 +7,7 @@ import { isConfirmed, isThirdReadingWanted, limitOfReadings } from './limit-of-r
 import { FIRST_MEASURES, findMeasure, MEASURES, type MeasureDefinition, nameOfMeasure } from './measures.ts';
 import { type MeasureRule, phrase } from './phrases.ts';
 import { rangeOfMeasure } from './range-of-measure.ts';
+import { checkStance } from './read-stance.ts';
 import type { BodyInput, Figure, MeasureValue, SidedValue } from './types.ts';
 
 /** Beyond the working range by this factor a measure is refused, not only doubted. */
@@ -204,7 +205,7 @@ function checkRelations(input: BodyInput): Issue[] {
   below('shoulderDrop', 'shoulderLength', 1, 'less');
   below('waistHeight', 'napeHeight', 1, 'lower');
   for (const level of ['bust', 'underbust', 'waist', 'highHip', 'hip']) issues.push(...checkBox(level, get));
-  issues.push(...checkBackLength(get), ...checkConfirmations(get, input.figure));
+  issues.push(...checkBackLength(get), ...checkConfirmations(get, input.figure), ...checkStance(input));
   return issues;
 }
 

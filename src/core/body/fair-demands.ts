@@ -1,7 +1,7 @@
 import { MET_WITHIN } from './fit-issues.ts';
 import type { FittedShape, Target } from './fit-problem.ts';
 import { KNOT, type OnBump, type OnTrunk } from './rails.ts';
-import type { TapeContext } from './tapes.ts';
+import type { TapeContext } from './tape-rule.ts';
 
 /** Something that the faired surface must read. */
 export interface Demand {
@@ -43,13 +43,13 @@ const waistAtZero: Demand = {
 
 function demandOfTape(
   { context: start }: FittedShape,
-  { id, rule, side, value, spread, typed }: Target,
+  { id, rule, side, value, spread, typed, isSoft }: Target,
 ): Demand {
   const got = rule.measure(start, side);
   return {
     id,
-    wanted: typed && Math.abs(got - value) <= MET_WITHIN ? value : got,
-    give: typed ? 0 : ESTIMATE_GIVE * spread * spread,
+    wanted: typed && !isSoft && Math.abs(got - value) <= MET_WITHIN ? value : got,
+    give: typed && !isSoft ? 0 : ESTIMATE_GIVE * spread * spread,
     read: (context) => rule.measure(context, side),
     pull: (context, onTrunk, onBump) => {
       const { chart, pulls } = rule.touch(context, side);

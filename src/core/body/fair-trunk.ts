@@ -10,7 +10,7 @@ import { KNOTS } from './rails.ts';
 import { type SampledNet, sampleNet } from './sample-net.ts';
 import { addSideBreasts, flattenBumps, listBreastHeights } from './side-breasts.ts';
 import { type FairedShape, type Fairing, solveFairing } from './solve-fairing.ts';
-import type { TapeContext } from './tapes.ts';
+import type { TapeContext } from './tape-rule.ts';
 import { NET_COLUMNS, TrunkNetEvaluator, weightsRound } from './trunk-net.ts';
 import type { TrunkNet } from './types.ts';
 

@@ -1,7 +1,7 @@
 import type { Issue } from '../base/index.ts';
 import { phrase } from './phrases.ts';
 import { sampleRow } from './tape-paths.ts';
-import type { TapeContext } from './tapes.ts';
+import type { TapeContext } from './tape-rule.ts';
 import type { BodyLevel } from './types.ts';
 
 /**

@@ -5,7 +5,7 @@ import { type Arm, makeRightArm, mirrorArm, traceArmTapes } from './make-arm.ts'
 import { findMeasure, MEASURES, nameOfMeasure } from './measures.ts';
 import { phrase } from './phrases.ts';
 import { liftLoop, pathLength } from './tape-paths.ts';
-import type { TapeContext } from './tapes.ts';
+import type { TapeContext } from './tape-rule.ts';
 import type { BodyInput, TapeReading } from './types.ts';
 
 export interface FittedArms {

@@ -4,13 +4,15 @@ import { checkMeasures } from './check-measures.ts';
 import { fairTrunk } from './fair-trunk.ts';
 import { findCrossedSections } from './find-crossed-sections.ts';
 import { fitArms } from './fit-arms.ts';
-import { conflictIssues, MET_WITHIN, pullIssues } from './fit-issues.ts';
+import { conflictIssues, MET_WITHIN, pullIssues, SOFTLY_MET } from './fit-issues.ts';
 import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.ts';
+import { type ParameterId, SKEW_IDS } from './parameter-ids.ts';
 import { phrase } from './phrases.ts';
 import { placeLandmarks, placeLevels } from './place-landmarks.ts';
+import { isStanceRead, READ_TO } from './read-stance.ts';
 import { readShapeChoices } from './shape-choices.ts';
-import { type ParameterId, SKEW_IDS } from './shape-parameters.ts';
-import { measureSection, type Side, TAPE_RULES, type TapeContext } from './tapes.ts';
+import type { Side, TapeContext } from './tape-rule.ts';
+import { measureSection, TAPE_RULES } from './tapes.ts';
 import type { Body, BodyInput, MeasureValue, TapeReading } from './types.ts';
 
 type Choices = Readonly<Record<string, number>>;
@@ -100,6 +102,8 @@ export function stateProblem(input: BodyInput, prior: BodyPrior, shape: Choices)
   const isSymmetric = !Object.values(input.measures).some(isUnlike) && !isLopsided(shape);
   const isSought = (id: ParameterId): boolean => {
     const asker = ASKED_BY[id];
+    if (id === 'lean' || id === 'curve') return isStanceRead(input, 'wall');
+    if (id === 'wall' || id === 'floor') return isStanceRead(input, id);
     if (id === 'neckSize') return input.measures.neckGirth !== undefined;
     if (asker) return isUnlike(input.measures[asker]);
     return !isSymmetric || !SKEW_IDS.includes(id);
@@ -144,7 +148,12 @@ function listTargets(input: BodyInput, prior: BodyPrior, shape: Choices, isSymme
   const targets: Target[] = [];
   for (const [id, rule] of Object.entries(TAPE_RULES)) {
     const typed = input.measures[id];
-    const exact = { rule, spread: 0, typed: true } as const;
+    const exact = {
+      rule,
+      spread: 0,
+      typed: true,
+      ...(rule.reach.stance ? { spread: READ_TO, isSoft: true } : {}),
+    };
     if (typed === undefined) {
       const estimate = prior.estimates[id];
       if (!estimate || id === 'napeRise') continue;
@@ -183,18 +192,18 @@ function letYield(target: Target, { measures }: BodyInput): Target {
 function readTapes(targets: readonly Target[], context: TapeContext) {
   const tapes: TapeReading[] = [];
   const tapePaths: Record<string, Float64Array> = {};
-  for (const { id, rule, side, value, spread, typed } of targets) {
+  for (const { id, rule, side, value, spread, typed, isSoft } of targets) {
     if (tapePaths[id] && side === 'left') continue;
     const got = rule.measure(context, side);
     tapePaths[id] = rule.trace(context, side);
-    const met = Math.abs(got - value) <= MET_WITHIN;
+    const met = Math.abs(got - value) <= (isSoft ? SOFTLY_MET * spread : MET_WITHIN);
     tapes.push({
       id,
       kind: rule.kind,
       target: value,
       got,
       status: typed ? (met ? 'met' : 'conflict') : 'estimated',
-      ...(typed ? {} : { spread }),
+      ...(typed && !isSoft ? {} : { spread }),
     });
   }
   return { tapes, tapePaths };

@@ -1,12 +1,14 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import { nameOfMeasure } from './measures.ts';
+import { type Parameter, type ParameterId, STANCE_IDS, type StanceId } from './parameter-ids.ts';
 import { phrase } from './phrases.ts';
 import { isPulledByMaker } from './pulled-by-maker.ts';
-import type { Parameter } from './shape-parameters.ts';
 import type { BodyInput, TapeReading } from './types.ts';
 
 /** A typed tape is met when the body reads within this, mm. */
 export const MET_WITHIN = 0.5;
+/** A reading with a spread of its own is met within so many of them: one in 400 is not, were they spread normally. */
+export const SOFTLY_MET = 3;
 /** A prior pulled further than this many standard deviations is told. */
 const DOUBT_PULL = 2;
 /** Beyond this many it is called very unusual: three in a thousand people, were they spread normally. */
@@ -46,6 +48,7 @@ export function pullIssues(
   const pulls = unknowns
     .map((u, i) => ({ id: u.id, pull: Math.abs(point[i] - u.mean) / u.spread }))
     .filter((p) => p.pull > DOUBT_PULL && !isPulledByMaker(p.id, input))
+    .filter((p): p is { id: Exclude<ParameterId, StanceId>; pull: number } => !isStance(p.id))
     .sort((a, b) => b.pull - a.pull);
   if (pulls.length === 0) return [];
   const { id, pull } = pulls[0];
@@ -59,6 +62,10 @@ export function pullIssues(
       message: phrase('body.unusual-shape', { part: phrase(`part.${id}`), isVery: pull > VERY_UNUSUAL }),
     },
   ];
+}
+
+function isStance(id: ParameterId): id is StanceId {
+  return STANCE_IDS.some((stance) => stance === id);
 }
 
 /** A tape of both sides or of one. */

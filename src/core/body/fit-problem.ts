@@ -1,23 +1,11 @@
 import { type LeastSquaresSolution, minimiseLeastSquares } from '../math/index.ts';
 import { makeArmholes } from './armhole.ts';
 import type { BodyPrior } from './body-prior.ts';
+import { PARAMETER_IDS, type Parameter, type ParameterId, SKEW_IDS } from './parameter-ids.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL_COUNT, ShapeEvaluator } from './rails.ts';
-import {
-  buildShape,
-  PARAMETER_IDS,
-  type Parameter,
-  type ParameterId,
-  type ParameterValues,
-  SKEW_IDS,
-} from './shape-parameters.ts';
-import {
-  knotIndex,
-  measureLevelRatio,
-  type Side,
-  type TapeContext,
-  type TapeReach,
-  type TapeRule,
-} from './tapes.ts';
+import { buildShape, type ParameterValues } from './shape-parameters.ts';
+import { knotIndex, type Side, type TapeContext, type TapeReach, type TapeRule } from './tape-rule.ts';
+import { measureLevelRatio } from './tapes.ts';
 import type { BodyShape, Figure } from './types.ts';
 
 export interface Target {
@@ -29,6 +17,8 @@ export interface Target {
   /** Of an estimate; typed tapes follow the stage of the solve, but one that cannot be met yields by this (usually 0). */
   readonly spread: number;
   readonly typed: boolean;
+  /** Typed, but read only to within its spread: the body comes as near as all readings together let it. */
+  readonly isSoft?: boolean;
 }
 
 export interface FitProblem {
@@ -84,7 +74,8 @@ export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape 
     left: { u: Math.PI - p.bustAngle + p.bustAngleSkew, v: KNOT.bust - p.bustLevelSkew },
   };
   const armholes = makeArmholes(shape.armhole);
-  return { shape, context: { evaluator, bust, armholes, rows: new Map() } };
+  const stance = { wall: p.wall, floor: p.floor };
+  return { shape, context: { evaluator, bust, armholes, stance, rows: new Map() } };
 }
 
 /** One residual that reads the surface. */
@@ -101,43 +92,66 @@ function minimise(
   typedSpread: number,
   tolerance: number,
 ): LeastSquaresSolution {
-  const { unknowns, prior } = problem;
   const readings = listReadings(problem, typedSpread);
-  const index = new Map<ParameterId, number>(unknowns.map((u, i) => [u.id, i]));
-  const spacings = prior.spacings.map((s) => ({ ...s, up: index.get(s.upper)!, low: index.get(s.lower)! }));
-  const n = unknowns.length;
+  const beliefs = listBeliefs(problem);
+  const n = problem.unknowns.length;
   const surfaceRows = readings.length;
   return minimiseLeastSquares(
     {
       start,
-      residualCount: surfaceRows + spacings.length + n,
+      residualCount: surfaceRows + beliefs.length,
       residuals: (values, out) => {
         const { context } = shapeAt(problem, values);
         readings.forEach(({ read, wanted, spread }, i) => {
           out[i] = (read(context) - wanted) / spread;
         });
-        let i = surfaceRows;
-        for (const { up, low, mean, spread } of spacings)
-          out[i++] = (values[up] - values[low] - mean) / spread;
-        unknowns.forEach((unknown, k) => {
-          out[i++] = (values[k] - unknown.mean) / unknown.spread;
+        beliefs.forEach(({ of, mean, spread }, i) => {
+          let sum = 0;
+          for (const { unknown, times } of of) sum += times * values[unknown];
+          out[surfaceRows + i] = (sum - mean) / spread;
         });
       },
       jacobian: (values, residuals, out) => {
         out.fill(0);
         differentiateReadings(problem, readings, values, residuals, out);
-        let i = surfaceRows;
-        for (const { up, low, spread } of spacings) {
-          out[i * n + up] = 1 / spread;
-          out[i++ * n + low] = -1 / spread;
-        }
-        unknowns.forEach((unknown, k) => {
-          out[i++ * n + k] = 1 / unknown.spread;
+        beliefs.forEach(({ of, spread }, i) => {
+          for (const { unknown, times } of of) out[(surfaceRows + i) * n + unknown] = times / spread;
         });
       },
     },
     { tolerance, jacobianReuse: 3, ...(typedSpread < 0.1 ? { damping: NEAR_DAMPING } : {}) },
   );
+}
+
+/** What is believed of a sum of unknowns: a Gaussian. */
+interface Belief {
+  readonly of: readonly { readonly unknown: number; readonly times: number }[];
+  readonly mean: number;
+  readonly spread: number;
+}
+
+/** Row spacings, then every unknown by itself, less what it has in common with others. */
+export function listBeliefs({ unknowns, prior }: FitProblem): Belief[] {
+  const index = new Map<ParameterId, number>(unknowns.map((u, i) => [u.id, i]));
+  const term = (id: ParameterId, times: number): Belief['of'] => {
+    const unknown = index.get(id);
+    return unknown === undefined ? [] : [{ unknown, times }];
+  };
+  return [
+    ...prior.spacings.map(({ upper, lower, mean, spread }) => ({
+      of: [...term(upper, 1), ...term(lower, -1)],
+      mean,
+      spread,
+    })),
+    ...unknowns.map(({ id, mean, spread }) => ({
+      of: [
+        ...term(id, 1),
+        ...Object.entries(prior.common[id] ?? {}).flatMap(([of, share]) => term(of as ParameterId, -share)),
+      ],
+      mean,
+      spread,
+    })),
+  ];
 }
 
 /** Targets in their order, then ratios, straights and the armhole's plane. */
@@ -248,6 +262,7 @@ function touchedKnots(before: BodyShape, after: BodyShape): Touched {
 }
 
 function canMove(reach: TapeReach, touched: Touched, id: ParameterId): boolean {
+  if (reach.stance !== undefined && id === reach.stance) return true;
   if (reach.bumps && touched.bumps) return true;
   if (reach.bustPoint && (id === 'bustAngle' || SKEW_IDS.includes(id))) return true;
   if (reach.armhole && ARMHOLE_IDS.includes(id)) return true;

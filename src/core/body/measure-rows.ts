@@ -1,6 +1,14 @@
 import type { TapeKind } from './types.ts';
 
-export type MeasureGroup = 'first' | 'girths' | 'lengths' | 'shoulders' | 'arms' | 'widths' | 'heights';
+export type MeasureGroup =
+  | 'first'
+  | 'girths'
+  | 'lengths'
+  | 'shoulders'
+  | 'arms'
+  | 'widths'
+  | 'heights'
+  | 'wall';
 
 type Range = readonly [min: number, max: number];
 export type MeasureRow<Id extends string> = readonly [
@@ -54,6 +62,22 @@ export const MEASURE_ROWS = [
   ['neckBaseDepth', 'depth', 'widths', [60, 150], [70, 170]],
   ['napeHeight', 'length', 'heights', [1120, 1700], [1120, 1800]],
   ['waistHeight', 'length', 'heights', [800, 1300], [800, 1350]],
+  // Heights of landmarks, and distances from a wall a hand's breadth behind the heels. Ranges: common practice, no source.
+  ['neckSideHeight', 'distance', 'heights', [1120, 1720], [1120, 1820]],
+  ['neckFrontHeight', 'distance', 'heights', [1080, 1640], [1080, 1740]],
+  ['shoulderHeight', 'distance', 'heights', [1080, 1680], [1080, 1780], 'sided'],
+  ['armpitHeight', 'distance', 'heights', [1000, 1560], [1000, 1660], 'sided'],
+  ['bustHeight', 'distance', 'heights', [900, 1500], [950, 1600]],
+  ['hipHeight', 'distance', 'heights', [620, 1120], [620, 1150]],
+  ['wallNape', 'distance', 'wall', [20, 350], [20, 350]],
+  ['wallBlades', 'distance', 'wall', [10, 320], [10, 320]],
+  ['wallWaistBack', 'distance', 'wall', [20, 360], [20, 360]],
+  ['wallSeat', 'distance', 'wall', [5, 250], [5, 250]],
+  ['wallNeckSide', 'distance', 'wall', [50, 420], [50, 420]],
+  ['wallNeckFront', 'distance', 'wall', [100, 500], [100, 520]],
+  ['wallBust', 'distance', 'wall', [170, 680], [170, 620]],
+  ['wallWaistFront', 'distance', 'wall', [130, 750], [130, 750]],
+  ['wallBelly', 'distance', 'wall', [150, 800], [150, 800]],
 ] as const satisfies readonly MeasureRow<string>[];
 
 /** What a measure is called in the file. */

@@ -1,7 +1,7 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 import type { MeasureId } from './measure-rows.ts';
+import type { ParameterId, StanceId } from './parameter-ids.ts';
 import type { LandmarkId, LevelName } from './place-ids.ts';
-import type { ParameterId } from './shape-parameters.ts';
 import type { ShapeCategoryId, ShapeChoicePhraseId } from './shape-questions.ts';
 
 /** Names of measures, and where the tape lies. */
@@ -23,7 +23,7 @@ export type PlacePhrases = { readonly [Name in LevelName as `level.${Name}`]: No
 };
 
 /** What the unknowns of the fit shape. */
-export type PartPhrases = { readonly [Id in ParameterId as `part.${Id}`]: NoValues };
+export type PartPhrases = { readonly [Id in Exclude<ParameterId, StanceId> as `part.${Id}`]: NoValues };
 
 /** What is wrong with one measure alone. mm. */
 export interface MeasureFaultPhrases {
@@ -40,6 +40,9 @@ export interface MeasureFaultPhrases {
   };
   readonly 'body.sides-contradict': UnlikeSides & { readonly limit: number };
   readonly 'body.sides-differ': UnlikeSides;
+  /** `count` readings from the wall, of `least` that tell anything. */
+  readonly 'body.wall-alone': { readonly count: number; readonly least: number };
+  readonly 'body.height-alone': { readonly measure: Phrase; readonly needed: Phrase };
   readonly 'body.readings-differ': {
     readonly measure: Phrase;
     readonly gap: number;

@@ -1,7 +1,7 @@
 import { nameOfLevel } from './name-places.ts';
 import { LEVEL_IDS } from './place-ids.ts';
 import { ARMPIT_V, KNOT } from './rails.ts';
-import type { TapeContext } from './tapes.ts';
+import type { TapeContext } from './tape-rule.ts';
 import type { BodyLevel, ChartPoint, Figure, LandmarkId } from './types.ts';
 
 /** The level rows, from the hip up. */

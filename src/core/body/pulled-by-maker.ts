@@ -1,4 +1,4 @@
-import { type ParameterId, SKEW_IDS } from './shape-parameters.ts';
+import { type ParameterId, SKEW_IDS } from './parameter-ids.ts';
 import { SECTION_LEVELS } from './shape-questions.ts';
 import type { BodyInput } from './types.ts';
 

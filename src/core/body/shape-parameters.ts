@@ -1,83 +1,10 @@
 import { reachToCentre } from './bump-reaches.ts';
+import type { ParameterId } from './parameter-ids.ts';
 import { hangBump, placeChoiceBumps, placeHump, turnBumps } from './place-choice-bumps.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL, RAIL_COUNT } from './rails.ts';
 import type { ShapeNumbers } from './shape-numbers.ts';
 import { twistRows } from './twist-rows.ts';
 import type { BodyShape, Figure } from './types.ts';
-
-/** One unknown of the fit with its Gaussian prior. mm unless the name says ratio or angle. */
-export interface Parameter {
-  readonly id: ParameterId;
-  readonly mean: number;
-  readonly spread: number;
-}
-
-const IDS = [
-  'aHip',
-  'aHighHip',
-  'aWaist',
-  'aUnderbust',
-  'aBust',
-  'aUpperChest',
-  'armBulge',
-  'xShoulder',
-  'aNeck',
-  'dHip',
-  'dHighHip',
-  'dWaist',
-  'dUnderbust',
-  'dBust',
-  'dUpperChest',
-  'dNeck',
-  'yHip',
-  'yHighHip',
-  'yUnderbust',
-  'yBust',
-  'yUpperChest',
-  'yNeck',
-  'zHip',
-  'zHighHip',
-  'zUnderbust',
-  'zBust',
-  'zUpperChest',
-  'zShoulder',
-  'zNeckSide',
-  'zNape',
-  'zNeckFront',
-  'zBase',
-  'roundBack',
-  'fullFront',
-  'bustHeight',
-  'bustAngle',
-  'kHip',
-  'kHighHip',
-  'kWaist',
-  'kUnderbust',
-  'kBust',
-  'armYaw',
-  'armFront',
-  'armBack',
-  'neckSize',
-  'shoulderX',
-  'shoulderZ',
-  'bustHeightSkew',
-  'bustAngleSkew',
-  'bustLevelSkew',
-  'hipZ',
-  'armpitZ',
-] as const;
-/** The last seven are half of (right − left) and stay 0 on a symmetric body. */
-export type ParameterId = (typeof IDS)[number];
-export type SkewId =
-  | 'shoulderX'
-  | 'shoulderZ'
-  | 'bustHeightSkew'
-  | 'bustAngleSkew'
-  | 'bustLevelSkew'
-  | 'hipZ'
-  | 'armpitZ';
-export const PARAMETER_IDS: readonly ParameterId[] = IDS;
-export const SKEW_IDS: readonly ParameterId[] = IDS.slice(-7);
 
 export type ParameterValues = Record<ParameterId, number>;
 

@@ -1,4 +1,5 @@
-import { ARMPIT_V, KNOT, KNOT_IDS, type KnotId, type ShapeEvaluator } from './rails.ts';
+import { ARMPIT_V, KNOT, type KnotId } from './rails.ts';
+import { STANCE_RULES } from './stance-tapes.ts';
 import {
   acrossPath,
   backWaistPath,
@@ -8,56 +9,21 @@ import {
   measureBridgedRow,
   pathLength,
   pathOfRow,
-  sampleRow,
   sampleUpright,
   type TapePath,
 } from './tape-paths.ts';
-import { type TapeTouch, touchBetween, touchFront, touchPath } from './tape-touches.ts';
-import type { ChartPoint, TapeKind } from './types.ts';
-
-/** Where the fitted landmarks lie that tapes start from. */
-export interface TapeContext {
-  readonly evaluator: ShapeEvaluator;
-  readonly bust: { readonly right: ChartPoint; readonly left: ChartPoint };
-  readonly armholes: Armholes;
-  /** Rows already sampled, by v: several tapes read the same row. */
-  readonly rows: Map<number, Float64Array>;
-}
-
-export interface Armholes {
-  readonly right: Float64Array;
-  readonly left: Float64Array;
-}
-
-export type Side = 'right' | 'left';
-
-/** What a tape depends on, so that a solver reads again only what a step can move. */
-export interface TapeReach {
-  /** First and last knot whose rails it reads. */
-  readonly from: KnotId;
-  readonly to: KnotId;
-  /** A single level row at a knot: no other knot moves it. */
-  readonly isRow: boolean;
-  readonly bumps: boolean;
-  readonly bustPoint: boolean;
-  readonly armhole: boolean;
-}
-
-export interface TapeRule {
-  readonly kind: TapeKind;
-  readonly sided: boolean;
-  readonly reach: TapeReach;
-  /** Length in mm. */
-  readonly measure: (context: TapeContext, side: Side) => number;
-  /** n × 3 path; closed for girths. */
-  readonly trace: (context: TapeContext, side: Side) => Float64Array;
-  /** How the length changes with the points of the surface that carry the tape. */
-  readonly touch: (context: TapeContext, side: Side) => TapeTouch;
-}
-
-function reach(from: KnotId, to: KnotId, more: Partial<TapeReach> = {}): TapeReach {
-  return { from, to, isRow: from === to, bumps: true, bustPoint: false, armhole: false, ...more };
-}
+import {
+  reach,
+  rowOf,
+  type Side,
+  sideAngle,
+  type TapeContext,
+  type TapeReach,
+  type TapeRule,
+  traceExtent,
+} from './tape-rule.ts';
+import { touchBetween, touchFront, touchPath } from './tape-touches.ts';
+import type { ChartPoint } from './types.ts';
 
 function girthRule(knot: KnotId): TapeRule {
   return {
@@ -191,6 +157,7 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
       return touchPath({ points: liftLoop(c.evaluator, chart), chart }, true);
     },
   },
+  ...STANCE_RULES,
   napeRise: {
     kind: 'length',
     sided: false,
@@ -200,11 +167,6 @@ export const TAPE_RULES: Readonly<Record<string, TapeRule>> = {
     touch: () => ({ chart: Float64Array.of(-Math.PI / 2, KNOT.neckBase), pulls: Float64Array.of(0, 0, 1) }),
   },
 };
-
-/** Position of a knot in the rails, for comparing reaches. */
-export function knotIndex(knot: KnotId): number {
-  return KNOT_IDS.indexOf(knot);
-}
 
 /** Depth over breadth of a level row, breasts included. */
 export function measureLevelRatio(context: TapeContext, knot: KnotId): number {
@@ -231,19 +193,6 @@ function lowerHip({ evaluator }: TapeContext): Side {
 /** Rows tilted by less count as level, mm. */
 const LEAST_TILT = 1e-6;
 
-function sideAngle(side: Side): number {
-  return side === 'right' ? 0 : Math.PI;
-}
-
-function rowOf(context: TapeContext, v: number): Float64Array {
-  let points = context.rows.get(v);
-  if (!points) {
-    points = sampleRow(context.evaluator, v);
-    context.rows.set(v, points);
-  }
-  return points;
-}
-
 function measureExtent(row: Float64Array, axis: 0 | 1): number {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
@@ -252,22 +201,6 @@ function measureExtent(row: Float64Array, axis: 0 | 1): number {
     if (row[i] > high) high = row[i];
   }
   return high - low;
-}
-
-/** The points furthest apart along the axis, the lower first. */
-function traceExtent(row: Float64Array, v: number, axis: 0 | 1): TapePath {
-  let low = 0;
-  let high = 0;
-  for (let i = 0; i < row.length; i += 3) {
-    if (row[i + axis] < row[low + axis]) low = i;
-    if (row[i + axis] > row[high + axis]) high = i;
-  }
-  const { chart } = pathOfRow(row, v);
-  const at = [low / 3, high / 3];
-  return {
-    points: Float64Array.from([...row.subarray(low, low + 3), ...row.subarray(high, high + 3)]),
-    chart: Float64Array.from(at.flatMap((i) => [chart[2 * i], chart[2 * i + 1]])),
-  };
 }
 
 function traceBetween(context: TapeContext, a: ChartPoint, b: ChartPoint): TapePath {

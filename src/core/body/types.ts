@@ -35,7 +35,8 @@ export interface ChartPoint {
   readonly v: number;
 }
 
-export type TapeKind = 'girth' | 'length' | 'width' | 'depth';
+/** A distance is read off the wall or up from the floor. */
+export type TapeKind = 'girth' | 'length' | 'width' | 'depth' | 'distance';
 
 /** One tape: what was asked for and what the fitted body reads. mm. */
 export interface TapeReading {
@@ -45,7 +46,7 @@ export interface TapeReading {
   readonly target: number;
   readonly got: number;
   readonly status: 'met' | 'conflict' | 'estimated';
-  /** One standard deviation of the estimate; only when estimated. */
+  /** One standard deviation: of the estimate, or of a reading that is not met exactly; absent of a tape that is. */
   readonly spread?: number;
 }
 

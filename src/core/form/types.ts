@@ -105,7 +105,7 @@ export interface ReportFilledPlace {
 
 export interface ReportTape {
   readonly id: string;
-  readonly kind: 'girth' | 'length' | 'width' | 'depth';
+  readonly kind: 'girth' | 'length' | 'width' | 'depth' | 'distance';
   readonly target: number;
   readonly got: number;
   readonly status: 'met' | 'conflict' | 'estimated';

@@ -9,5 +9,7 @@ export interface MeasureAdvice {
 export function adviceFor(measureId: string, advice: Words['advice']): MeasureAdvice | null {
   const known = (advice as Readonly<Record<string, MeasureAdvice>>)[measureId];
   if (known) return known;
+  if (/^wall/.test(measureId)) return advice.anyDistance;
+  if (/Height$/.test(measureId)) return advice.anyHeight;
   return /(Width|Depth)$/.test(measureId) ? advice.anySize : null;
 }

@@ -7,7 +7,7 @@ import { MeasureField } from './measure-field.tsx';
 import { NextMeasure } from './next-measure.tsx';
 import { WaistChoice } from './waist-choice.tsx';
 
-const GROUPS = ['girths', 'lengths', 'shoulders', 'widths', 'arms', 'heights'] as const;
+const GROUPS = ['girths', 'lengths', 'shoulders', 'widths', 'arms', 'heights', 'wall'] as const;
 
 /** Typing the measures: the first five, then all others by group. */
 export function TapeStage() {

@@ -95,4 +95,12 @@ export const advice = {
     mistake: 'Measuring in shoes, or looking down.',
   },
   waistHeight: { why: 'Says how tall the stand must be.', mistake: 'Letting the tape lean outwards.' },
+  anyDistance: {
+    why: 'How the person stands, which no tape can tell.',
+    mistake: 'Leaning on the wall, or letting the ruler tilt.',
+  },
+  anyHeight: {
+    why: 'Places it at its height; only with the waist height.',
+    mistake: 'Letting the ruler lean; read over a book held level.',
+  },
 };

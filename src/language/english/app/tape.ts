@@ -34,7 +34,14 @@ export const tape = {
       },
       widths: { name: 'Widths and depths', why: 'A girth cannot tell wide from deep; these can.' },
       arms: { name: 'Arms', why: 'All five make a pair of arms that can be taken off.' },
-      heights: { name: 'Heights', why: 'From the floor, for the stand.' },
+      heights: {
+        name: 'Heights',
+        why: 'From the floor. Nape and waist tell how tall the stand must be, the others how high each place lies.',
+      },
+      wall: {
+        name: 'From a wall',
+        why: 'How the person stands, which no tape can tell. Barefoot, heels a hand’s breadth from a wall, standing as always; read each distance level. Take at least three, some behind and some in front: one alone says nothing.',
+      },
     },
     countOf: (count: number, all: number) => `${count} of ${all}`,
     howToType:

@@ -19,7 +19,7 @@ export const results = {
     body: 'body',
     off: 'off mm',
     result: 'result',
-    kinds: { girth: 'girth', length: 'length', width: 'width', depth: 'depth' },
+    kinds: { girth: 'girth', length: 'length', width: 'width', depth: 'depth', distance: 'distance' },
     met: 'met',
     conflict: 'conflict',
     estimated: 'estimated',

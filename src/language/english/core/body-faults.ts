@@ -22,6 +22,10 @@ const measureFaults: Entries<MeasureFaultPhrases> = {
     `${say(measure)} differs by ${difference(gap)} between left, ${length(left)}, and right, ${length(right)}; at most ${length(limit)} can be made. Re-measure both sides.`,
   'body.sides-differ': ({ measure, gap, left, right }, { say, length, difference }) =>
     `${say(measure)} differs by ${difference(gap)} between left, ${length(left)}, and right, ${length(right)}. Some bodies are so: if a second measuring gives the same, leave it so, or give one value for both.`,
+  'body.wall-alone': ({ count, least }) =>
+    `Only ${count} of the readings from the wall: nobody knows where the wall stands, so fewer than ${least} say nothing. Take some behind and some in front.`,
+  'body.height-alone': ({ measure, needed }, { say }) =>
+    `${say(measure)}: without “${say(needed)}” a height from the floor says little. Measure that too.`,
   'body.readings-differ': ({ measure, gap, limit }, { say, difference }) =>
     `The two readings of ${say(measure)} differ by ${difference(gap)}; up to ${difference(limit)} is usual. Take a third.`,
 };

@@ -53,6 +53,8 @@ export const bodyParts: Entries<PartPhrases> = {
   'part.bustAngleSkew': 'an unlike bust',
   'part.bustLevelSkew': 'unlike bust point heights',
   'part.neckSize': 'the size of the neck',
+  'part.lean': 'how far the trunk leans',
+  'part.curve': 'the curve of the upper back',
   'part.hipZ': 'unlike hip heights',
   'part.armpitZ': 'unlike armpit heights',
 };

@@ -111,4 +111,12 @@ export const advice: typeof english = {
     why: 'Sagt, wie hoch der Ständer sein muss.',
     mistake: 'Das Maßband schräg nach außen laufen lassen.',
   },
+  anyDistance: {
+    why: 'Wie die Person steht; das sagt kein Maßband.',
+    mistake: 'Sich anlehnen, oder das Lineal schräg halten.',
+  },
+  anyHeight: {
+    why: 'Legt die Stelle in ihre Höhe; nur zusammen mit der Taillenhöhe.',
+    mistake: 'Das Lineal schräg halten; über ein waagrecht gehaltenes Buch ablesen.',
+  },
 };

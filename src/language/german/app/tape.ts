@@ -38,7 +38,14 @@ export const tape: typeof english = {
         why: 'Ein Umfang unterscheidet breit nicht von tief; diese hier schon.',
       },
       arms: { name: 'Arme', why: 'Alle fünf zusammen ergeben ein Paar abnehmbarer Arme.' },
-      heights: { name: 'Höhen', why: 'Vom Boden aus, für den Ständer.' },
+      heights: {
+        name: 'Höhen',
+        why: 'Vom Boden aus. Nacken und Taille sagen, wie hoch der Ständer sein muss, die anderen, wie hoch jede Stelle liegt.',
+      },
+      wall: {
+        name: 'Von der Wand',
+        why: 'Wie die Person steht: Das sagt kein Maßband. Barfuß, die Fersen eine Handbreit vor einer Wand, so stehen wie immer; jeden Abstand waagrecht ablesen. Mindestens drei nehmen, hinten und vorn: einer allein sagt nichts.',
+      },
     },
     countOf: (count, all) => `${count} von ${all}`,
     howToType:

@@ -20,7 +20,7 @@ export const results: typeof english = {
     body: 'Ist',
     off: 'daneben mm',
     result: 'Ergebnis',
-    kinds: { girth: 'Umfang', length: 'Länge', width: 'Breite', depth: 'Tiefe' },
+    kinds: { girth: 'Umfang', length: 'Länge', width: 'Breite', depth: 'Tiefe', distance: 'Abstand' },
     met: 'stimmt',
     conflict: 'Widerspruch',
     estimated: 'geschätzt',

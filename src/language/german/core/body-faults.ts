@@ -23,6 +23,10 @@ const measureFaults: Entries<MeasureFaultPhrases> = {
     `${say(measure)}: links, ${length(left)}, und rechts, ${length(right)}, unterscheiden sich um ${difference(gap)}; machbar sind höchstens ${length(limit)}. Beide Seiten noch einmal messen.`,
   'body.sides-differ': ({ measure, gap, left, right }, { say, length, difference }) =>
     `${say(measure)}: links, ${length(left)}, und rechts, ${length(right)}, unterscheiden sich um ${difference(gap)}. Manche Körper sind so: Ergibt eine zweite Messung dasselbe, so lassen, oder einen Wert für beide angeben.`,
+  'body.wall-alone': ({ count, least }) =>
+    `Nur ${count} der Abstände von der Wand: Wo die Wand steht, weiß niemand, also sagen weniger als ${least} nichts. Einige hinten und einige vorn messen.`,
+  'body.height-alone': ({ measure, needed }, { say }) =>
+    `${say(measure)}: Ohne „${say(needed)}“ sagt eine Höhe vom Boden wenig. Auch diese messen.`,
   'body.readings-differ': ({ measure, gap, limit }, { say, difference }) =>
     `${say(measure)}: Die beiden Messungen unterscheiden sich um ${difference(gap)}; üblich sind bis zu ${difference(limit)}. Ein drittes Mal messen.`,
 };

@@ -53,6 +53,8 @@ export const bodyParts: Entries<PartPhrases> = {
   'part.bustAngleSkew': 'im ungleichen Busen',
   'part.bustLevelSkew': 'in den ungleichen Höhen der Brustpunkte',
   'part.neckSize': 'in der Größe des Halses',
+  'part.lean': 'in der Neigung des Rumpfs',
+  'part.curve': 'in der Rundung des oberen Rückens',
   'part.hipZ': 'in den ungleichen Höhen der Hüften',
   'part.armpitZ': 'in den ungleichen Höhen der Achseln',
 };
