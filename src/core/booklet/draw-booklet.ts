@@ -5,6 +5,7 @@ import { type Form, nameRevision } from '../form/index.ts';
 import type { MaterialLine } from '../inside/index.ts';
 import { drawLayPages, drawListToBuy, type LayPlan } from '../laying/index.ts';
 import { type MakingPhrases, numbersBefore } from '../making/index.ts';
+import { drawKey } from './draw-key.ts';
 import { drawReadings } from './draw-readings.ts';
 import {
   type BookletPaper,
@@ -106,6 +107,7 @@ function drawFront(
   }
   flow.y += 2;
   for (const line of contents) writeParagraph(flow, line, { size: WORDS, below: 2 });
+  if (form.making) drawKey(flow, say);
   return pagesOfFlow(flow)[0];
 }
 
