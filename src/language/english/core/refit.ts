@@ -31,8 +31,14 @@ export const refit: Entries<RefitPhrases> = {
   'refit.cover': ({ project }) => `${project}, new cover`,
   'core.too-few': ({ count }) => `A core is made for two people or more; ${count} given.`,
   'core.name': ({ names }) => `Core of ${names.join(', ')}`,
-  'core.sticks-out': ({ name, by, height, limit }, { small, length }) =>
-    `The core sticks out of the body of ${name} by ${small(by)}, ${length(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist; more than ${small(limit)} is told. Fewer people, or people more alike, make a better core.`,
+  'core.sticks-out': ({ name, by, height, limit, isRefused }, { small, length }) =>
+    `The core sticks out of the body of ${name} by ${small(by)}, ${length(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist; ${isRefused ? `${small(limit)} at most can be` : `up to ${small(limit)} would not be noticed`}. Fewer people, or people more alike, make a better core.`,
+  'core.verdict': ({ name, isAnew }) =>
+    isAnew
+      ? `This core does not serve ${name}: make them a form of their own, or a core for the others alone.`
+      : `Pads and a cover make the core ${name}.`,
+  'core.smaller': ({ tapes }, { inSentence, small }) =>
+    `To lie inside all of them the core is smaller than the smallest: ${tapes.map(({ name, under }) => `${inSentence(name)} by ${small(under)}`).join(', ')}. All of them wear pads there. People more alike need less.`,
 };
 
 const reasons = {

@@ -35,8 +35,14 @@ export const refit: Entries<RefitPhrases> = {
   'core.too-few': ({ count }) =>
     `Ein Kern wird für zwei oder mehr Menschen gemacht; angegeben sind ${count}.`,
   'core.name': ({ names }) => `Kern von ${names.join(', ')}`,
-  'core.sticks-out': ({ name, by, height, limit }, { small, length }) =>
-    `Der Kern steht um ${small(by)} aus dem Körper von ${name} heraus, ${length(Math.abs(height))} ${height < 0 ? 'unter' : 'über'} der Taille; mehr als ${small(limit)} wird gesagt. Weniger Menschen, oder ähnlichere, ergeben einen besseren Kern.`,
+  'core.sticks-out': ({ name, by, height, limit, isRefused }, { small, length }) =>
+    `Der Kern steht um ${small(by)} aus dem Körper von ${name} heraus, ${length(Math.abs(height))} ${height < 0 ? 'unter' : 'über'} der Taille${isRefused ? `; höchstens ${small(limit)} gehen` : `; bis ${small(limit)} wären nicht zu merken`}. Weniger Menschen, oder ähnlichere, ergeben einen besseren Kern.`,
+  'core.verdict': ({ name, isAnew }) =>
+    isAnew
+      ? `Für ${name} taugt dieser Kern nicht: eine eigene Form machen, oder einen Kern nur für die Übrigen.`
+      : `Polster und Überzug machen aus dem Kern: ${name}.`,
+  'core.smaller': ({ tapes }, { inSentence, small }) =>
+    `Um in allen zu liegen, ist der Kern kleiner als der kleinste von ihnen: ${tapes.map(({ name, under }) => `${inSentence(name)} um ${small(under)}`).join(', ')}. Dort haben alle Polster. Ähnlichere Menschen brauchen weniger davon.`,
 };
 
 const reasons = {
