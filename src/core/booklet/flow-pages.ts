@@ -208,9 +208,9 @@ export function breakWords(sentence: string, size: number, room: number): string
   return rows;
 }
 
-/** Words of a sentence; a number stays with its fraction, its unit and the sign before it. */
+/** Words of a sentence; a number stays with its fraction, its unit, the sign before it, and its other limit behind a stroke. */
 function wordsOf(sentence: string): string[] {
-  return sentence.split(/(?<![\d±]) |(?<!±) (?!\d+\/\d|(?:mm|cm|in|kg|g|lb|oz|yd)\b)/);
+  return sentence.split(/(?<![\d±/]) (?!\/|\d+\/\d)|(?<![±/]) (?!\/|\d+\/\d|(?:mm|cm|in|kg|g|lb|oz|yd)\b)/);
 }
 
 /** Takes as many words as fit, at least one. */
