@@ -111,7 +111,7 @@ export function findCore(bodies: readonly CoreBody[]): Result<Core> {
 /** Girths and lengths, as widths and depths go with the girths. */
 function tapesOf(core: Body, bodies: readonly CoreBody[]): CoreTape[] {
   return MEASURES.flatMap(({ id, name }) => {
-    if (TAKEN[id] !== 'least') return [];
+    if (TAKEN[id] !== 'least' || /(Width|Depth)$/.test(id)) return [];
     const [own, ...people] = [core, ...bodies.map(({ body }) => body)].map((body) =>
       Math.min(...readMeasure(body, id)),
     );
