@@ -1,17 +1,42 @@
 import type { UseId } from '../core/laying/index.ts';
 import type { PageCalls } from './calls/index.ts';
 import { seekLay } from './services/index.ts';
-import { type Actions, type AppStore, isFormBehind, isLaid, layInView, usesOfForm } from './store/index.ts';
+import {
+  type Actions,
+  type AppStore,
+  isFormBehind,
+  isLaid,
+  layInView,
+  trialOfForm,
+  usesOfForm,
+} from './store/index.ts';
 
 /**
  * While Laying is looked at, every use without a plan gets one: the one looked at first. A maker's own search, and a form on its
  * way, go before.
  */
-export function layWhenSeen(store: AppStore, actions: Actions, worker: Pick<PageCalls, 'layPieces'>): void {
+export function layWhenSeen(
+  store: AppStore,
+  actions: Actions,
+  worker: Pick<PageCalls, 'layPieces' | 'trialPieces'>,
+): void {
   let isLooking = false;
+  /** Of these pieces the trial's were asked for, once. */
+  let askedOf: object | null = null;
+  const askForTrial = async () => {
+    const state = store.getState();
+    const { form, project } = state;
+    const isWanted = project && form?.inside && isLaid(project.laying, 'trial');
+    if (!isWanted || trialOfForm(state) || askedOf === form.pieces) return;
+    askedOf = form.pieces;
+    const made = await worker.trialPieces(project);
+    if (made.ok) actions.receiveTrialPieces({ of: form.pieces, pieces: made.value });
+  };
   const look = () => {
     const state = store.getState();
-    if (isLooking || state.stage !== 'laying' || isFormBehind(state) || state.layWork.search) return;
+    if (state.stage !== 'laying' || isFormBehind(state)) return;
+    void askForTrial();
+    if (isLooking || state.layWork.search) return;
     const use = nextUse(store);
     const seen = use && layInView(state, use);
     if (!use || !seen) return;
@@ -36,6 +61,7 @@ export function layWhenSeen(store: AppStore, actions: Actions, worker: Pick<Page
       now.project === before.project &&
       now.formQuality === before.formQuality &&
       now.layWork.use === before.layWork.use &&
+      now.layWork.trial === before.layWork.trial &&
       (now.layWork.search === null) === (before.layWork.search === null);
     if (!isSame) look();
   });

@@ -44,7 +44,7 @@ async function writePictures(
   }
   const { say } = reader.speaker;
   const files = formPictures(form.value, say).map(({ name, drawing }) => {
-    return { name: `${name}.svg`, content: writeSvg(drawing, { say }) };
+    return { name: `${name}.svg`, content: writeSvg(drawing, { say, isCompact: true }) };
   });
   const figures = files.map(({ name, content }) => {
     const size = (content.length / 1000).toFixed(1);

@@ -98,6 +98,7 @@ export function describeRefit(
   { zones, pads, form, toFront }: Refit,
   { displayUnits: unit }: Project,
   { words, say, numbers }: Reader,
+  verdict = refitPhrase('refit.verdict', { isAnew: !form }),
 ): string {
   const { refit: text } = words;
   const rows = zones.map(({ level, outside, inside, girth, steps }) => [
@@ -110,7 +111,7 @@ export function describeRefit(
       : steps.map((step) => say(tellStep(step))).join('; '),
   ]);
   const titles = [text.zone, text.girth, text.larger, text.smaller, text.what].map((title) => ({ title }));
-  const lines = [formatTable(titles, rows), '', say(refitPhrase('refit.verdict', { isAnew: !form }))];
+  const lines = [formatTable(titles, rows), '', say(verdict)];
   const stands = toFront > 0 ? text.standsInFront : text.standsBehind;
   if (toFront !== 0) lines.push(stands(numbers.fixed(Math.abs(toFront), 1)));
   if (form && pads.length > 0)

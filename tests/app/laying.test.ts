@@ -16,11 +16,13 @@ import {
   repeatShift,
   scaleClothPhoto,
   turnOn,
+  usesOfForm,
 } from '../../src/app/store/index.ts';
 import { placeName } from '../../src/app/views/laying/place-name.ts';
 import { layWhileWanted } from '../../src/app/worker/lay-while-wanted.ts';
 import type { Form } from '../../src/core/form/index.ts';
 import { type LaidPiece, type LayPlan, type LayTask, layAll } from '../../src/core/laying/index.ts';
+import type { Project } from '../../src/core/project/index.ts';
 import { rectangle } from '../laying/rectangles.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
@@ -44,7 +46,12 @@ function openLaying() {
   store.temporal.getState().clear();
   actions.lookAtUse('webs');
   const asked: LayTask[] = [];
-  const worker: Pick<PageCalls, 'layPieces'> = {
+  const asksOfTrial: Project[] = [];
+  const worker: Pick<PageCalls, 'layPieces' | 'trialPieces'> = {
+    trialPieces: async (project) => {
+      asksOfTrial.push(project);
+      return { ok: true, value: [rectangle('sleeve', 130, 210, { material: 'trial' })], issues: [] };
+    },
     layPieces: (task, onLaid) => {
       asked.push(task);
       return Promise.resolve().then(() => layWhileWanted(task, onLaid));
@@ -59,13 +66,31 @@ function openLaying() {
     return found;
   };
   const stockOf = () => store.getState().project?.laying?.webs;
-  return { store, actions, worker, asked, show, seen, plan, stockOf };
+  return { store, actions, worker, asked, asksOfTrial, show, seen, plan, stockOf };
 }
 
 const settled = (store: ReturnType<typeof createAppStore>) =>
   vi.waitFor(() => expect(store.getState().layWork.search).toBeNull());
 
 describe('laying while it is looked at', () => {
+  it('lays the trial shell’s own pieces, asked for once, when they are wanted', async () => {
+    const { store, actions, worker, asksOfTrial, show } = openLaying();
+    layWhenSeen(store, actions, worker);
+    const form = formOf();
+    show(form);
+    const trial = () => layInView(store.getState(), 'trial');
+    expect(usesOfForm(store.getState().form)).toContain('trial');
+    expect([trial(), asksOfTrial.length]).toEqual([null, 0]);
+    actions.setStock('trial', { isLaid: true }, 'lay it');
+    // The same form serves: laying changes no piece.
+    show(form);
+    await vi.waitFor(() => expect(trial()?.isSearched).toBe(true));
+    // 210 mm long about its middle as the trial’s, not 200 as the form’s.
+    expect(trial()?.rules.pieces.map(({ id }) => id)).toEqual(['sleeve']);
+    expect(trial()?.task.pieces.map(({ cutLine }) => Math.max(...cutLine))).toEqual([105]);
+    expect(asksOfTrial.length).toBe(1);
+  });
+
   it('lays by itself once the form is there, and keeps nothing of it unasked', async () => {
     const { store, actions, worker, show, seen, stockOf } = openLaying();
     layWhenSeen(store, actions, worker);

@@ -18,7 +18,9 @@ export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'buy.packing': {},
   'part.gain': { without: 3.1, with: 2.6, at: 'throat', atWithout: 10.2, atWith: 4.5 },
   'buy.packing.note': { thickness: 2.5 },
-  'core.sticks-out': { name: 'Katze', by: 2.5, height: -42.5, limit: 1.5 },
+  'core.sticks-out': { name: 'Katze', by: 2.5, height: -42.5, limit: 1.5, isRefused: true },
+  'core.smaller': { tapes: [{ name: { id: 'measure.neckBaseGirth.name', values: {} }, under: 31.5 }] },
+  'core.verdict': { name: 'Katze', isAnew: true },
   'trial.leave-open': { letters: ['D', 'K'] },
   'trial.head-does-not-pass': { girth: 372, least: 590 },
   'cloth.usual-allowance-withdrawn': {

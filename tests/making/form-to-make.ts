@@ -1,14 +1,21 @@
 import { readFileSync } from 'node:fs';
 import type { Form } from '../../src/core/form/index.ts';
 import { parseProject } from '../../src/core/project/index.ts';
+import type { SeamLine } from '../../src/core/seams/index.ts';
 import { inEnglish } from '../in-english.ts';
 import { COARSE, sharedPipeline } from '../shared-pipeline.ts';
 
 /** A coarse form of a demo. It is cut as unrolled, which no order of work depends on and which spares filling it in space. */
-export function formToMake(demo: string, layout?: string, inside = {}): Form {
+export function formToMake(
+  demo: string,
+  layout?: string | readonly SeamLine[],
+  inside = {},
+  measures = {},
+): Form {
   const raw = JSON.parse(readFileSync(`shared/demos/${demo}.loftseam.json`, 'utf8'));
-  const seams = layout === undefined ? raw.seams : { layout };
-  const whole = { ...raw, seams, inside: { ...raw.inside, recut: false, ...inside } };
+  const seams = typeof layout === 'string' ? { layout } : layout ? { lines: layout } : raw.seams;
+  const body = { ...raw.body, measures: { ...raw.body.measures, ...measures } };
+  const whole = { ...raw, body, seams, inside: { ...raw.inside, recut: false, ...inside } };
   const project = parseProject(JSON.stringify(whole));
   if (!project.ok) throw new Error(project.issues.map(({ message }) => inEnglish(message)).join('\n'));
   const form = sharedPipeline.makeForm(project.value, COARSE);

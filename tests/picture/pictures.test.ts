@@ -174,10 +174,13 @@ describe('boards pulled apart', () => {
 
 describe('all pictures of a form', () => {
   const drawn = formPictures(form, say);
-  const files = drawn.map(({ name, drawing }) => ({ name, svg: writeSvg(drawing, { say }) }));
+  const files = drawn.map(({ name, drawing }) => ({
+    name,
+    svg: writeSvg(drawing, { say, isCompact: true }),
+  }));
 
   it('come out the same, byte by byte', () => {
-    const again = formPictures(form, say).map(({ drawing }) => writeSvg(drawing, { say }));
+    const again = formPictures(form, say).map(({ drawing }) => writeSvg(drawing, { say, isCompact: true }));
     expect(again).toEqual(files.map(({ svg }) => svg));
   });
 

@@ -68,6 +68,23 @@ describe('the core of two people', () => {
   if (!found.ok) throw new Error('core');
   const core = found.value;
 
+  it('tells by how much it is under the smallest of them, and warns of that', () => {
+    const waist = core.tapes.find(({ id }) => id === 'waistGirth');
+    // As typed in the demos.
+    expect(waist?.people.map(Math.round)).toEqual([765, 780]);
+    expect(waist?.under).toBeCloseTo(765 - (waist?.core ?? 0), 0);
+    // By the section of its own surface, a polygon of 200 chords.
+    const around = sectionAt(core.body, 0).reduce(
+      (sum, [a, b]) => sum + Math.hypot(a[0] - b[0], a[1] - b[1]),
+      0,
+    );
+    expect(Math.abs(around - (waist?.core ?? 0))).toBeLessThan(3);
+    const most = Math.max(...core.tapes.map(({ under }) => under));
+    const told = found.issues.find(({ code }) => code === 'core-smaller');
+    expect(told?.measured ?? most).toBe(most);
+    expect(told !== undefined).toBe(most > 10);
+  });
+
   it('lies inside both: points of its sections are within 1.5 mm of their sections, level by level', () => {
     // Above the armpits sections run through the armholes, which no surface closes.
     for (const z of [-230, -190, -140, -80, -30, 0, 40, 80, 120, 150]) {

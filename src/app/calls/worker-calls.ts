@@ -5,6 +5,7 @@ import type { FormFile } from '../../core/files/index.ts';
 import type { FillingTrial } from '../../core/filled/index.ts';
 import type { Form, TriedForm, WorstZone } from '../../core/form/index.ts';
 import type { LayPlan, LayTask } from '../../core/laying/index.ts';
+import type { Piece } from '../../core/pattern/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChartPlace } from '../../core/seams/index.ts';
 import type { PrintPlan } from '../../core/sheet/index.ts';
@@ -134,6 +135,15 @@ export const workerCalls = {
   layPieces: describeCall(signature<(task: LayTask, onLaid: OnLaid) => Result<LayPlan>>(), {
     worker: 'quick',
     onDefect: tellDefect,
+  }),
+
+  /** The trial shell's pieces of a project that lays them, for a form that was made before it did. */
+  trialPieces: describeCall(signature<(project: Project) => Result<readonly Piece[]>>(), {
+    worker: 'full',
+    onDefect: tellDefect,
+    isWorded: true,
+    needsFilled: true,
+    isOfPresentProject: true,
   }),
 
   /** Outline of the project's body under one choice of shape (`null` = as it is), n × 2 mm; null when it has none. */

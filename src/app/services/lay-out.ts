@@ -9,7 +9,6 @@ import {
   type LaySearch,
   type LaySeen,
   layInView,
-  piecesOfForm,
 } from '../store/index.ts';
 
 export interface LayingOut {
@@ -57,12 +56,11 @@ export function layOut(store: AppStore, actions: Does, worker: Pick<PageCalls, '
     async tryStock(use, change) {
       const state = store.getState();
       const seen = layInView(state, use);
-      const pieces = piecesOfForm(state.form);
-      if (!seen || !state.form || !pieces) return null;
+      if (!seen || !state.form) return null;
       const { placed: _kept, ...before } = seen.of.stock;
       const stock = { ...before, ...change };
       const budget = Math.round(seen.task.budget * SHORT);
-      const task = layTask({ ...state.form, pieces }, use, stock, budget);
+      const task = layTask({ ...state.form, pieces: seen.task.pieces }, use, stock, budget);
       const isWanted = () => layInView(store.getState(), use)?.of === seen.of;
       const found = await worker.layPieces(task, isWanted);
       return found.ok && found.value.left.length === 0 ? found.value : null;

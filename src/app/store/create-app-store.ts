@@ -47,7 +47,7 @@ const initialState: AppState = {
   },
   filledView: { look: 'webs', share: 1, isEnlarged: false, hasBody: false },
   filledTrial: null,
-  layWork: { use: 'shell', chosen: null, drag: 'pieces', found: {}, search: null },
+  layWork: { use: 'shell', chosen: null, drag: 'pieces', found: {}, search: null, trial: null },
   clothPhoto: null,
   sectionZ: null,
   photos: { front: null, side: null },

@@ -47,6 +47,7 @@ export {
   layInView,
   piecesOfForm,
   stockOf,
+  trialOfForm,
   usesOfForm,
 } from './lay-in-view.ts';
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';

@@ -1,7 +1,7 @@
 import type { Issue } from '../../core/base/index.ts';
 import type { LayPlan, UseId } from '../../core/laying/index.ts';
 import type { AppStore } from './create-app-store.ts';
-import type { LayDrag, LaySearch, LayWork } from './lay-in-view.ts';
+import type { LayDrag, LaySearch, LayWork, TrialPieces } from './lay-in-view.ts';
 import type { ClothPhoto } from './types.ts';
 
 export interface LayActions {
@@ -15,6 +15,8 @@ export interface LayActions {
   /** What the search has come to so far; heard only while it is the one under way. */
   receiveLay(search: LaySearch, plan: LayPlan | null, issues: readonly Issue[], share: number): void;
   endLay(): void;
+  /** The trial shell's pieces are there. */
+  receiveTrialPieces(trial: TrialPieces): void;
   /** Back to what the project holds, or to nothing. */
   forgetLay(use: UseId): void;
 }
@@ -40,6 +42,7 @@ export function createLayActions(store: AppStore): LayActions {
       }));
     },
     endLay: () => change(() => ({ search: null })),
+    receiveTrialPieces: (trial) => change(() => ({ trial })),
     forgetLay: (use) => change(({ found: { [use]: _gone, ...found } }) => ({ found })),
   };
 }

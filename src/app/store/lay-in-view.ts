@@ -54,6 +54,13 @@ export interface LayWork {
   readonly drag: LayDrag;
   readonly found: { readonly [Id in UseId]?: FoundLay };
   readonly search: LaySearch | null;
+  /** The trial shell's pieces, asked for when they were first laid; of the form with those pieces. */
+  readonly trial: TrialPieces | null;
+}
+
+export interface TrialPieces {
+  readonly of: Form['pieces'];
+  readonly pieces: Form['pieces'];
 }
 
 /** What is known where laying is looked at; part of the state. */
@@ -94,7 +101,15 @@ export function piecesOfForm(form: Form | null): readonly Form['pieces'][number]
 /** Uses of a form that have pieces, in their order; also those that are laid only when asked for. */
 export function usesOfForm(form: Form | null): UseId[] {
   const pieces = piecesOfForm(form) ?? [];
-  return USES.filter((use) => piecesOfUse(use, pieces).length > 0).map(({ id }) => id);
+  const has = (use: (typeof USES)[number]) => piecesOfUse(use, pieces).length > 0;
+  // Every shell can be tried on: its trial's pieces are made when they are laid.
+  return USES.filter((use) => (use.id === 'trial' ? pieces.length > 0 : has(use))).map(({ id }) => id);
+}
+
+/** The trial shell's pieces of the form in view; undefined until they are made. */
+export function trialOfForm({ form, layWork }: LaySight): Form['pieces'] | undefined {
+  const { trial } = layWork;
+  return form?.trial ?? (trial && trial.of === form?.pieces ? trial.pieces : undefined);
 }
 
 /** Whether a use is laid: extra ones when switched on, others unless switched off or following the shell's cloth. */
@@ -106,10 +121,12 @@ export function isLaid(laying: Laying | undefined, id: UseId): boolean {
 }
 
 /** The same object while nothing changes. */
-export function layInView({ form, project, layWork }: LaySight, use: UseId): LaySeen | null {
-  const pieces = piecesOfForm(form);
-  if (!form || !pieces || form.flat.length === 0) return null;
-  const key: LayKey = { pieces: form.pieces, inside: form.inside, stock: stockOf(project, use) };
+export function layInView(sight: LaySight, use: UseId): LaySeen | null {
+  const { form, project, layWork } = sight;
+  const pieces = use === 'trial' ? trialOfForm(sight) : piecesOfForm(form);
+  if (!form?.inside || !pieces || form.flat.length === 0) return null;
+  const outer = use === 'trial' ? pieces : form.pieces;
+  const key: LayKey = { pieces: outer, inside: form.inside, stock: stockOf(project, use) };
   const found = layWork.found[use];
   const known = seen.get(use);
   const isSame = known !== undefined && isSameKey(known.lay.of, key);

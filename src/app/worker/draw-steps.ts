@@ -11,7 +11,7 @@ export async function drawSteps(form: Form, first: string, say: Say, onDrawn: On
   for (let wanted: string | null = first; wanted !== null; count++) {
     const step = form.making?.steps.find(({ id }) => id === wanted);
     if (!step) break;
-    wanted = await onDrawn(step.id, writeSvg(draw(step), { say }));
+    wanted = await onDrawn(step.id, writeSvg(draw(step), { say, isCompact: true }));
   }
   return count;
 }

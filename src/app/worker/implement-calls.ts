@@ -157,6 +157,11 @@ export function implementCalls({ runElsewhere, readFont }: Surroundings): Implem
 
     layPieces: (task, onLaid) => layWhileWanted(task, onLaid),
 
+    async trialPieces(project, voice) {
+      const speaker = await findSpeaker(voice);
+      return pipeline.trialPieces(project, { ...FILLED, speaker, date: today() });
+    },
+
     shapeBody(project) {
       // Not by the pipeline, which would forget the body it is working on.
       const body = fitBody(project.body, undefined, { fair: true });

@@ -5,6 +5,7 @@ import { type Form, nameRevision } from '../form/index.ts';
 import type { MaterialLine } from '../inside/index.ts';
 import { drawLayPages, drawListToBuy, type LayPlan } from '../laying/index.ts';
 import { type MakingPhrases, numbersBefore } from '../making/index.ts';
+import { drawKey } from './draw-key.ts';
 import { drawReadings } from './draw-readings.ts';
 import {
   type BookletPaper,
@@ -56,7 +57,7 @@ export function pictureRoomOn({ pageWidth, pageHeight, margin }: BookletPaper): 
 }
 
 /**
- * The pages to lay beside the machine: cover, what to buy, how the pieces lie, the order of work with a picture for every step, and
+ * The pages to lay beside the machine: cover with a key to the pictures, what to buy, how the pieces lie, the order of work with a picture for every step, and
  * sheets for the readings. What is not there is left out. Every page is as large as the paper. About
  * 0.2 s a step at 20,000 triangles.
  */
@@ -72,14 +73,17 @@ export function drawBooklet(form: Form, wishes: BookletWishes): Drawing[] {
     ['readings', drawReadings(form, paper, say)],
   ];
   const present = parts.filter(([, pages]) => pages.length > 0);
-  let next = 2;
-  const contents = present.map(([part, pages]) => {
-    const page = next;
-    next += pages.length;
-    return say(phrase('booklet.part', { part, page }));
-  });
-  const cover = drawFront(form, wishes, contents);
-  const pages = [cover, ...present.flatMap(([, own]) => own)];
+  const contentsAfter = (count: number): string[] => {
+    let next = count + 1;
+    return present.map(([part, pages]) => {
+      const page = next;
+      next += pages.length;
+      return say(phrase('booklet.part', { part, page }));
+    });
+  };
+  // On small pages the key of the pictures has one of its own; how many there are, no number in the contents changes.
+  const count = drawFront(form, wishes, contentsAfter(1)).length;
+  const pages = [...drawFront(form, wishes, contentsAfter(count)), ...present.flatMap(([, own]) => own)];
   return pages.map((page, i) => withFoot(page, name, i + 1, pages.length, wishes));
 }
 
@@ -87,7 +91,7 @@ function drawFront(
   form: Form,
   { paper, say, date = '', kind = 'same' }: BookletWishes,
   contents: readonly string[],
-): Drawing {
+): Drawing[] {
   const { project } = form;
   const title = say(phrase('booklet.title', { project: project.name }));
   const flow = flowPages(title, paper);
@@ -106,7 +110,8 @@ function drawFront(
   }
   flow.y += 2;
   for (const line of contents) writeParagraph(flow, line, { size: WORDS, below: 2 });
-  return pagesOfFlow(flow)[0];
+  if (form.making) drawKey(flow, say);
+  return pagesOfFlow(flow);
 }
 
 function drawWork(form: Form, { paper, say, pictures: made }: BookletWishes): Drawing[] {

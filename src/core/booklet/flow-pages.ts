@@ -60,6 +60,8 @@ const LINE = 20;
 const BEFORE_LINE = 2;
 /** A list stands two abreast from this width on. */
 const TWO_ABREAST = 150;
+/** A paragraph of so many rows is not divided. */
+const FEW_ROWS = 4;
 /** Kept free at the foot of a page for its number. */
 export const FOOT_ROOM = 5;
 
@@ -101,6 +103,10 @@ export function ruleAcross(flow: PageFlow): void {
 
 /** A paragraph over the width that the picture leaves, the first row that does not fit beginning a page. */
 export function writeParagraph(flow: PageFlow, words: string, style: ParagraphStyle): void {
+  const { size, below = 0 } = style;
+  const height = heightOf(words, style, rightBorder(flow) - flow.left) - below;
+  // No row of a paragraph stands alone on a page.
+  keepTogether(flow, Math.min(height, FEW_ROWS * LEADING * size));
   writeRows(flow, words, style, flow.left, null);
 }
 
@@ -202,9 +208,9 @@ export function breakWords(sentence: string, size: number, room: number): string
   return rows;
 }
 
-/** Words of a sentence; a number stays with its fraction and its unit. */
+/** Words of a sentence; a number stays with its fraction, its unit, the sign before it, and its other limit behind a stroke. */
 function wordsOf(sentence: string): string[] {
-  return sentence.split(/(?<!\d) | (?!\d+\/\d|(?:mm|cm|in|kg|g|lb|oz|yd)\b)/);
+  return sentence.split(/(?<![\d±/]) (?!\/|\d+\/\d)|(?<![±/]) (?!\/|\d+\/\d|(?:mm|cm|in|kg|g|lb|oz|yd)\b)/);
 }
 
 /** Takes as many words as fit, at least one. */
@@ -220,4 +226,3 @@ function heightOf(words: string, style: ParagraphStyle, width: number): number {
   const room = width - indent - (hasBox ? BOX + BEHIND_BOX : 0) - (hasLine ? LINE + BEFORE_LINE : 0);
   return breakWords(words, size, room).length * LEADING * size + below;
 }
-//X

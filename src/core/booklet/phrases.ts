@@ -14,6 +14,10 @@ export interface BookletPhrases {
   readonly 'booklet.print-how': { readonly kind: Exclude<BookletKind, 'same'> };
   /** A line of the contents. */
   readonly 'booklet.part': { readonly part: BookletPart; readonly page: number };
+  readonly 'booklet.key-title': NoValues;
+  readonly 'booklet.key': { readonly of: PictureKey };
+  /** How the shell is drawn while it is sewn wrong side out. */
+  readonly 'booklet.key-side': NoValues;
   readonly 'booklet.foot': { readonly project: string; readonly page: number; readonly pages: number };
   readonly 'booklet.readings': NoValues;
   /** How much a girth may be over, mm. */
@@ -26,6 +30,10 @@ export interface BookletPhrases {
   /** What a zone takes, kg. */
   readonly 'booklet.mass': { readonly from: number; readonly to: number };
 }
+
+/** What the tints and lines of the pictures mean, in the order of their key. */
+export const PICTURE_KEYS = ['right', 'wrong', 'web', 'bold', 'level', 'dotted'] as const;
+export type PictureKey = (typeof PICTURE_KEYS)[number];
 
 export type BookletColumn = 'level' | 'girth' | 'width' | 'depth' | 'read' | 'zone' | 'filling' | 'weighed';
 

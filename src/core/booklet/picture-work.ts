@@ -196,5 +196,8 @@ function drawOnStand(wish: Wish): Drawing {
     ...{ floor, mass: garmentMass, offset: garmentOffset },
     ...{ force: pushForce, pushHeight, tilt: TILT },
   };
-  return drawFitted(wish.room, (share) => drawStand(scene, scenePartsOf(form), trial, title, say, share));
+  const drawing = scenes.drawn('stand', () =>
+    drawFitted(wish.room, (share) => drawStand(scene, scenePartsOf(form), trial, title, say, share)),
+  );
+  return { ...drawing, title };
 }

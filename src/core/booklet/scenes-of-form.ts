@@ -1,3 +1,4 @@
+import type { Drawing } from '../drawing/index.ts';
 import type { Form } from '../form/index.ts';
 import { makeScene, type Scene, type SceneChoices, weldPanels } from '../picture/index.ts';
 import { scenePartsOf } from './scene-parts.ts';
@@ -9,6 +10,8 @@ export interface ScenesOfForm {
   readonly closed: Scene;
   /** All sewn, with tapes on it or on a stand. */
   closedWith(choices: Pick<SceneChoices, 'tapes' | 'stand'>): Scene;
+  /** A picture that several steps show, by its name. */
+  drawn(name: string, draw: () => Drawing): Drawing;
 }
 
 /** How far the edges of a seam that is not sewn yet are drawn apart, mm. */
@@ -17,6 +20,7 @@ const GAPE = 70;
 export function scenesOfForm(form: Form): ScenesOfForm {
   const parts = scenePartsOf(form);
   const once = rememberAll<Scene>();
+  const drawn = rememberAll<Drawing>();
   const sewn = rememberAll<ReturnType<typeof weldPanels>>();
   const closedWith = (choices: Pick<SceneChoices, 'tapes' | 'stand'>): Scene => {
     const { tapes = [], stand } = choices;
@@ -32,6 +36,7 @@ export function scenesOfForm(form: Form): ScenesOfForm {
       return closedWith({});
     },
     closedWith,
+    drawn,
   };
 }
 

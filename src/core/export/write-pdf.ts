@@ -49,7 +49,7 @@ export async function writePdf({
   const [pdf, fontkit] = await Promise.all([import('@cantoo/pdf-lib'), import('fontkit')]);
   const { PDFName } = pdf;
   const document = await pdf.PDFDocument.create({ updateMetadata: false });
-  document.registerFontkit(fontkit);
+  document.registerFontkit(layingOutOnce(fontkit));
   document.setTitle(title, { showInWindowTitleBar: true });
   document.setCreator(creator);
   document.setProducer(creator);
@@ -191,6 +191,26 @@ function writeText(
   const at = `${format(x - back * cos)} ${format(y - back * sin)}`;
   const letters = `BT /F ${format(size)} Tf ${matrix.join(' ')} ${at} Tm <${glyphs}> Tj ET`;
   return colour ? `q ${writeColour(colour)} rg ${letters} Q` : letters;
+}
+
+type Fontkit = Parameters<PDFDocument['registerFontkit']>[0];
+
+/** Letters are set twice in a row, for their glyphs and for their width: done once, in half the time. */
+function layingOutOnce(fontkit: Fontkit): Fontkit {
+  return {
+    create(...wanted) {
+      const font = fontkit.create(...wanted);
+      if (!font || !('layout' in font)) return font;
+      const layout = font.layout.bind(font);
+      let last: { readonly key: string; readonly run: ReturnType<typeof layout> } | undefined;
+      font.layout = (text, ...rest) => {
+        const key = JSON.stringify([text, rest]);
+        if (last?.key !== key) last = { key, run: layout(text, ...rest) };
+        return last.run;
+      };
+      return font;
+    },
+  };
 }
 
 /** A text's glyphs as they stand in the file, '' for blanks alone, and its width at a size of 1. */

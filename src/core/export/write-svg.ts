@@ -19,37 +19,45 @@ export interface SvgOptions {
   readonly say: Say;
   /** CSS colour by layer name, for machines that tell cutting from drawing by colour; `none` leaves a layer out. */
   readonly colours?: Readonly<Record<string, string>>;
+  /** For pictures to look at, a third less to keep: two decimals, and lines drawn alike one after the other in one path. */
+  readonly isCompact?: boolean;
   /** One stroke width for all, mm, without dashes, for machines that take only hairlines. */
   readonly hairline?: number;
+}
+
+/** What is written with: how numbers are written, and the ids so far. */
+interface Pen {
+  readonly ids: Set<string>;
+  readonly number: (value: number) => string;
+  readonly isCompact: boolean;
 }
 
 /**
  * The drawing as SVG 1.1: width and height in mm and a viewBox in mm, so that one user unit is one millimetre
  * everywhere; the only transforms are rotations of texts. One group per layer, its id and `data-layer` the
- * layer's name. Curves are fitted within 0.015 mm of their points (`fitCurves`). Numbers carry three decimals: a point moves
+ * layer's name. Curves are fitted within 0.015 mm of their points (`fitCurves`). With three decimals a point moves
  * by at most 0.0007 mm. Same drawing, same text.
  * Throws on a number that is not finite and on an id used twice.
  */
 export function writeSvg(drawing: Drawing, options: SvgOptions): string {
   const { width, height, title } = drawing;
-  const ids = new Set<string>();
+  const { isCompact = false } = options;
+  const decimals = isCompact ? 2 : 3;
+  const pen: Pen = { ids: new Set(), number: (value) => formatNumber(value, decimals), isCompact };
+  const { number } = pen;
   const size = options.say(phrase('drawing.size', { width, height }));
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
-    `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${formatNumber(width)}mm" height="${formatNumber(height)}mm" viewBox="0 0 ${formatNumber(width)} ${formatNumber(height)}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}">`,
     `<title>${escapeXml(title)}</title>`,
     `<desc>${escapeXml(size)}</desc>`,
-    ...drawing.layers.flatMap((layer) => writeLayer(layer, ids, options)),
+    ...drawing.layers.flatMap((layer) => writeLayer(layer, pen, options)),
     '</svg>',
     '',
   ].join('\n');
 }
 
-function writeLayer(
-  layer: DrawingLayer,
-  ids: Set<string>,
-  { colours, hairline }: Omit<SvgOptions, 'say'>,
-): string[] {
+function writeLayer(layer: DrawingLayer, pen: Pen, { colours, hairline }: Omit<SvgOptions, 'say'>): string[] {
   const colour = colours?.[layer.name];
   if (colour === 'none') return [];
   const style =
@@ -59,60 +67,88 @@ function writeLayer(
   const fonts = ` font-family="${escapeXml(FONTS)}"`;
   const letters = colour ?? textColourOfLayer(layer.name);
   return [
-    `<g${writeId(layer.name, ids)} data-layer="${name}"${writeStyle({ fill: 'none', ...coloured })} stroke-linejoin="round"${fonts}>`,
-    ...layer.items.map((item) => writeItem(item, ids, letters)),
+    `<g${writeId(layer.name, pen)} data-layer="${name}"${writeStyle({ fill: 'none', ...coloured }, pen)} stroke-linejoin="round"${fonts}>`,
+    ...runsOf(layer.items, pen).map((run) => writeRun(run, pen, letters)),
     '</g>',
   ];
 }
 
-function writeItem(item: DrawingItem, ids: Set<string>, textColour: string): string {
-  return item.kind === 'path' ? writePath(item, ids) : writeText(item, ids, textColour);
+/** Items that are written in one; each alone unless compact. */
+function runsOf(items: readonly DrawingItem[], { isCompact }: Pen): DrawingItem[][] {
+  const runs: DrawingItem[][] = [];
+  for (const item of items) {
+    const last = runs.at(-1)?.[0];
+    if (isCompact && last && isLineAlike(last, item)) runs.at(-1)?.push(item);
+    else runs.push([item]);
+  }
+  return runs;
 }
 
-function writePath(path: DrawingPath, ids: Set<string>): string {
-  if (path.points.length === 0) return '';
+/** Open lines that are only stroked, the same way: dashes begin anew with each part of a path (SVG 1.1, 11.4). */
+function isLineAlike(one: DrawingItem, other: DrawingItem): boolean {
+  const isLine = (item: DrawingItem): item is DrawingPath =>
+    item.kind === 'path' && !item.closed && item.id === undefined && item.style?.fill === undefined;
+  return isLine(one) && isLine(other) && JSON.stringify(one.style) === JSON.stringify(other.style);
+}
+
+function writeRun([first, ...rest]: readonly DrawingItem[], pen: Pen, textColour: string): string {
+  if (first.kind === 'text') return writeText(first, pen, textColour);
+  return writePath([first, ...rest.filter(({ kind }) => kind === 'path')] as DrawingPath[], pen);
+}
+
+function writePath(paths: readonly DrawingPath[], pen: Pen): string {
+  const [{ id, style = {} }] = paths;
+  const d = paths.flatMap((path) => commandsOf(path, pen)).join(' ');
+  return d === '' ? '' : `<path${writeId(id, pen)}${writeStyle(style, pen)} d="${d}"/>`;
+}
+
+function commandsOf(path: DrawingPath, { number, isCompact }: Pen): string[] {
+  if (path.points.length === 0) return [];
   const { startX, startY, pieces, isCurve } = fitCurves(path.points, path.closed, CURVE_TOLERANCE);
-  const commands = [`M${formatNumber(startX)} ${formatNumber(startY)}`];
+  const commands = [`M${number(startX)} ${number(startY)}`];
   // What closes a path need not be drawn when it is straight.
   const drawn = path.closed && isCurve[isCurve.length - 1] === 0 ? isCurve.length - 1 : isCurve.length;
   for (let i = 0; i < drawn; i++) {
     const from = isCurve[i] === 1 ? 6 * i : 6 * i + 4;
-    const numbers = [...pieces.subarray(from, 6 * i + 6)].map(formatNumber).join(' ');
-    commands.push(`${isCurve[i] === 1 ? 'C' : 'L'}${numbers}`);
+    const numbers = [...pieces.subarray(from, 6 * i + 6)].map(number).join(' ');
+    // A letter stands for all commands of its kind that follow.
+    const isSame = isCompact && i > 0 && isCurve[i] === isCurve[i - 1];
+    commands.push(`${isSame ? '' : isCurve[i] === 1 ? 'C' : 'L'}${numbers}`);
   }
   if (path.closed) commands.push('Z');
-  return `<path${writeId(path.id, ids)}${writeStyle(path.style ?? {})} d="${commands.join(' ')}"/>`;
+  return commands;
 }
 
-function writeText(text: DrawingText, ids: Set<string>, colour: string): string {
-  const x = formatNumber(text.x);
-  const y = formatNumber(text.y);
+function writeText(text: DrawingText, pen: Pen, colour: string): string {
+  const { number } = pen;
+  const x = number(text.x);
+  const y = number(text.y);
   const degrees = ((text.angle ?? 0) * 180) / Math.PI;
-  const turn = degrees === 0 ? '' : ` transform="rotate(${formatNumber(degrees)} ${x} ${y})"`;
+  const turn = degrees === 0 ? '' : ` transform="rotate(${number(degrees)} ${x} ${y})"`;
   const anchor = text.anchor && text.anchor !== 'start' ? ` text-anchor="${text.anchor}"` : '';
-  return `<text${writeId(text.id, ids)} x="${x}" y="${y}" font-size="${formatNumber(text.size)}"${anchor}${turn} fill="${text.colour ?? colour}" stroke="none">${escapeXml(text.text)}</text>`;
+  return `<text${writeId(text.id, pen)} x="${x}" y="${y}" font-size="${number(text.size)}"${anchor}${turn} fill="${text.colour ?? colour}" stroke="none">${escapeXml(text.text)}</text>`;
 }
 
-function writeId(id: string | undefined, ids: Set<string>): string {
+function writeId(id: string | undefined, { ids }: Pen): string {
   if (id === undefined) return '';
   assertInvariant(!ids.has(id), 'export', 'every id in a drawing is used once', id);
   ids.add(id);
   return ` id="${escapeId(id)}"`;
 }
 
-function writeStyle(style: DrawingStyle): string {
+function writeStyle(style: DrawingStyle, { number }: Pen): string {
   const parts: string[] = [];
   if (style.fill !== undefined) parts.push(` fill="${escapeXml(style.fill)}"`);
   if (style.stroke !== undefined) parts.push(` stroke="${escapeXml(style.stroke)}"`);
-  if (style.strokeWidth !== undefined) parts.push(` stroke-width="${formatNumber(style.strokeWidth)}"`);
-  if (style.dash) parts.push(` stroke-dasharray="${style.dash.map(formatNumber).join(' ')}"`);
+  if (style.strokeWidth !== undefined) parts.push(` stroke-width="${number(style.strokeWidth)}"`);
+  if (style.dash) parts.push(` stroke-dasharray="${style.dash.map(number).join(' ')}"`);
   return parts.join('');
 }
 
-/** Three decimals, without trailing zeros or a negative zero. */
-function formatNumber(value: number): string {
+/** Without trailing zeros or a negative zero. */
+function formatNumber(value: number, decimals: number): string {
   assertInvariant(Number.isFinite(value), 'export', 'every number in a drawing is finite', value);
-  const text = value.toFixed(3).replace(/\.?0+$/, '');
+  const text = value.toFixed(decimals).replace(/\.?0+$/, '');
   return text === '-0' ? '0' : text;
 }
 

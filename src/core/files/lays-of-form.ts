@@ -15,7 +15,7 @@ export function laysOfForm(form: Form): LaysOfForm {
   const listed = form.inside?.materials ?? [];
   // With the form laid, its list is by the plans already.
   if (form.laid) return { plans: form.laid, materials: listed, issues: [] };
-  const pieces = [...form.pieces, ...(form.inside?.pieces ?? [])];
+  const pieces = [...form.pieces, ...(form.inside?.pieces ?? []), ...(form.trial ?? [])];
   const laying = form.project.laying ?? {};
   const laid = layTasks({ ...form, pieces }, laying).map(layAll);
   const plans = laid.flatMap((made) => (made.ok ? [made.value] : []));

@@ -10,6 +10,7 @@ import {
 import type { Drawing } from '../drawing/index.ts';
 import { writePdf } from '../export/index.ts';
 import type { Form } from '../form/index.ts';
+import { planMaking } from '../making/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { PRINT_OPTIONS, planTiles, type TileGrid } from '../sheet/index.ts';
 import type { FormFile } from './files-of-form.ts';
@@ -51,7 +52,7 @@ export async function writeBookletFiles(
     );
     if (!pictures) return failure([]);
     const wishes = { plans, materials, paper, kind, pictures, say, ...(date && { date }) };
-    const pages = drawBooklet(form, wishes);
+    const pages = drawBooklet(printedOn(form, asked), wishes);
     const content = await writePdf({
       pages: kind === 'folded' ? foldPages(pages) : pages,
       title: say(phrase('file.booklet-title', { project: form.project.name })),
@@ -63,6 +64,14 @@ export async function writeBookletFiles(
     files.push({ name, type: 'application/pdf', content });
   }
   return success(files, issues);
+}
+
+/** The form as its pattern goes on this paper, which the order of work names with its bars, whatever the project says. */
+function printedOn(form: Form, paper: string): Form {
+  const { project, making } = form;
+  if (!making || paper === (project.cutting.paper ?? USUAL)) return form;
+  const changed = { ...form, project: { ...project, cutting: { ...project.cutting, paper } } };
+  return { ...changed, making: planMaking(changed).making };
 }
 
 /** The size of one page. */

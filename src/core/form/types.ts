@@ -191,6 +191,8 @@ export interface Form {
   readonly inside?: FormInside;
   /** Filled in space, with panels and braces cut for that; absent where they are cut as unrolled. */
   readonly filled?: FormFilled;
+  /** The trial shell's pieces, where the project lays them. */
+  readonly trial?: readonly Piece[];
   /** How the pieces lie on cloth and boards, a plan a use; absent where nobody asked. */
   readonly laid?: readonly LayPlan[];
   /** How to make it and what to check; absent from drafts. */

@@ -11,6 +11,14 @@ const SLEEVE_EASE = 4;
 /** The sleeve's upper end, where the tube shows last, is left free over so much, mm. */
 const FREE_END = 30;
 
+/** Of the pole from the outside of the base plate to that of the neck plate, mm. */
+export function poleInsideForm(
+  { zTop, zBottom }: Pick<PoleFit, 'zTop' | 'zBottom'>,
+  boardThickness: number,
+): number {
+  return zTop - zBottom + 2 * boardThickness;
+}
+
 /** The highest that anything is sewn on to the sleeve, mm. */
 export function topOnSleeve({ zTop }: PoleFit): number {
   return zTop - FREE_END;

@@ -12,11 +12,12 @@ export {
 export { ASSUMED_DENSITY, densityOfFilling } from './density-of-filling.ts';
 export { nameOfPlace, placeOnSection } from './describe-level.ts';
 export { designInside } from './design-inside.ts';
-export { reachOfPulledSleeve } from './fit-pole.ts';
+export { poleInsideForm, reachOfPulledSleeve } from './fit-pole.ts';
 export { type FurtherPart, furtherParts, type PartGain, type StrapLevel } from './further-parts.ts';
 export { INSIDE_OPTIONS } from './inside-options.ts';
 export { insideInputs } from './inside-pieces.ts';
 export {
+  GRAVITY,
   judgeStand,
   judgeTipping,
   leanOfPole,

@@ -5,7 +5,7 @@ import { checkStem, wallOfTube } from './packing-of-tube.ts';
 import { phrase } from './phrases.ts';
 import type { InsideOptions } from './types.ts';
 
-const GRAVITY = 9.81;
+export const GRAVITY = 9.81;
 /** Tilt at which a loaded form must still come back, degrees: our own criterion, no standard for dress forms is known. */
 const LEAST_TIP_ANGLE_DEG = 10;
 /** Lean of the pole that the eye does not mind, mm. Ours. */

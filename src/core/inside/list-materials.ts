@@ -3,6 +3,7 @@ import { boundsOfPoints, measurePolygonArea, measurePolyline } from '../math/ind
 import type { Piece } from '../pattern/index.ts';
 import { depthOfShell } from './cloth-growth.ts';
 import { ASSUMED_DENSITY, densityOfFilling, type FillDensity } from './density-of-filling.ts';
+import { poleInsideForm } from './fit-pole.ts';
 import { INSIDE_OPTIONS } from './inside-options.ts';
 import { packingOfTube } from './packing-of-tube.ts';
 import { phrase } from './phrases.ts';
@@ -314,7 +315,7 @@ function tubeTestLines(area: number): MaterialLine[] {
 
 function tubeLine(form: InsideForm, shape: InsideShape, options: InsideOptions): MaterialLine {
   const { boardThickness, tubeDiameter } = withUsual(INSIDE_OPTIONS, options);
-  const tubeInside = shape.pole.zTop - shape.pole.zBottom + 2 * boardThickness;
+  const tubeInside = poleInsideForm(shape.pole, boardThickness);
   const tubeAll = form.waistHeight + shape.pole.zTop + boardThickness;
   return {
     id: 'tube',

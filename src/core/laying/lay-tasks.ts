@@ -14,7 +14,7 @@ export interface LaidForm {
   readonly body: Pick<Body, 'landmarks' | 'levels'>;
   readonly shell: SeamedShell;
   readonly flat: readonly FlatDisk[];
-  /** All of them, the inner ones too. */
+  /** All of them, the inner ones too, and the trial shell's where these are laid. */
   readonly pieces: readonly Piece[];
 }
 
@@ -39,7 +39,7 @@ export function layTask(form: LaidForm, use: UseId, stock: Stock, budget = budge
 }
 
 function budgetOf(use: UseId): number {
-  return findUse(use).material === 'shell' ? BUDGET.shell : BUDGET.other;
+  return ['shell', 'trial'].includes(findUse(use).material) ? BUDGET.shell : BUDGET.other;
 }
 
 /** What follows the shell's cloth is not laid for itself. */

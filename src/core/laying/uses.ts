@@ -20,7 +20,7 @@ export interface Use {
   /** Material of its pieces. */
   readonly material: string;
   readonly isCloth: boolean;
-  /** Laid only when asked for: of another cloth in the same shapes. */
+  /** Laid only when asked for. */
   readonly isExtra?: boolean;
   /** May follow the laid length of this one's cloth. */
   readonly follows?: UseId;
@@ -37,7 +37,7 @@ export const USES: readonly Use[] = [
   { id: 'shell', material: 'shell', ...CLOTH },
   { id: 'interfacing', material: 'shell', ...CLOTH, width: 900, follows: 'shell' },
   { id: 'lining', material: 'shell', ...CLOTH, isExtra: true, follows: 'shell' },
-  { id: 'trial', material: 'shell', ...CLOTH, isExtra: true },
+  { id: 'trial', material: 'trial', ...CLOTH, isExtra: true },
   { id: 'webs', material: 'webs', ...CLOTH },
   { id: 'covers', material: 'covers', ...CLOTH },
   { id: 'arms', material: 'arms', ...CLOTH },

@@ -23,7 +23,7 @@ export function fillSteps(work: Work): PlannedStep[] {
   const targets = levelTargets(work.form);
   const { zones } = work;
   return zones.map((zone, k) =>
-    fillZone(work, zone, targets, k === 0 ? 'pole' : `fill-${zones[k - 1].id}`, k === 0),
+    fillZone(work, zone, targets, k === 0 ? 'pole' : `fill-${zones[k - 1].id}`, k),
   );
 }
 
@@ -32,8 +32,11 @@ function fillZone(
   zone: FillZone,
   targets: readonly LevelTarget[],
   before: string,
-  isFirst: boolean,
+  place: number,
 ): PlannedStep {
+  const isFirst = place === 0;
+  // Above the first zone lies no level.
+  const isFirstRead = place === 1;
   const mass: WorkCheck = {
     id: 'mass',
     name: phrase('check.fill'),
@@ -64,7 +67,7 @@ function fillZone(
       ...(isFar ? [phrase('step.fill.by-gaps', { depth: depth.base })] : []),
       ...(has.throat && zone.lower === 'upperChest' ? [phrase('step.fill.throat')] : []),
       ...(isFirst ? [phrase('step.fill.in-turn'), phrase('step.fill.ties'), phrase('step.fill.stop')] : []),
-      ...(level ? [phrase('step.fill.measure')] : []),
+      ...(level ? [phrase('step.fill.measure', { level: level.name, isFirst: isFirstRead })] : []),
     ],
     [
       ...ways,

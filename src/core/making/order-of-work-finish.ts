@@ -106,6 +106,8 @@ function closeLids({ form, has }: Work): PlannedStep {
 
 function tryStand({ form }: Work): PlannedStep {
   const stand = form.inside?.stand;
+  // As it is told: to the gram.
+  const hasBallast = (stand?.ballast ?? 0) >= 0.0005;
   const checks: WorkCheck[] = stand
     ? [
         {
@@ -116,23 +118,27 @@ function tryStand({ form }: Work): PlannedStep {
           below: null,
           above: null,
         },
-        {
-          id: 'ballast',
-          name: phrase('check.ballast'),
-          unit: 'kg',
-          value: stand.ballast,
-          below: 0,
-          above: null,
-        },
+        ...(hasBallast
+          ? [
+              {
+                id: 'ballast',
+                name: phrase('check.ballast'),
+                unit: 'kg',
+                value: stand.ballast,
+                below: 0,
+                above: null,
+              } as const,
+            ]
+          : []),
       ]
     : [];
   return plan(
     'stand',
     'finish',
-    phrase('step.stand.title'),
+    phrase('step.stand.title', { hasBallast }),
     [
       phrase('step.stand.pin'),
-      phrase('step.stand.tilt'),
+      phrase('step.stand.tilt', { hasBallast }),
       phrase('step.stand.castors'),
       phrase('step.stand.write'),
     ],

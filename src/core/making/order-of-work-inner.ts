@@ -18,13 +18,14 @@ export function sleeveStep({ form, input, seams, has }: Work): PlannedStep {
   const order = [...onSleeve('strap'), ...onSleeve('tie'), ...onSleeve('throat'), SLEEVE_CLOSING];
   const tabs = innerPieces(form, (id) => id.startsWith('tab-'));
   const hasStraps = input.braces.some(({ kind }) => kind === 'strap');
+  const letters = pick(seams, onSleeve('strap')).map(({ letter }) => letter);
   return plan(
     'sew-sleeve',
     'sew',
     phrase('step.sleeve.title'),
     [
       phrase('step.sleeve.hem', { hasStraps }),
-      phrase('step.sleeve.stitch', { hasStraps }),
+      phrase('step.sleeve.stitch', { hasStraps, areOneLine: new Set(letters).size < letters.length }),
       ...(has.throat ? [phrase('step.sleeve.throat')] : []),
       phrase('step.sleeve.close'),
       ...(has.tabs ? [phrase('step.sleeve.tabs', { count: tabs.length })] : []),

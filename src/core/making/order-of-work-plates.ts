@@ -49,7 +49,7 @@ function cutBoards({ form, has }: Work): PlannedStep {
       phrase('step.boards.glue'),
       phrase('step.boards.pole'),
       ...(has.block ? [phrase('step.boards.block')] : []),
-      ...(form.inside?.rims ?? []).map(phraseOfRim),
+      ...phrasesOfRims(form.inside?.rims ?? []),
     ],
     [
       { does: 'danger', of: 'glue' },
@@ -83,9 +83,22 @@ function boardChecks(form: Form): WorkCheck[] {
   });
 }
 
-/** What to do about a wall that is not square to its plate. */
-function phraseOfRim({ kind, ...rim }: PlateRim): Phrase {
-  return phrase(kind === 'bevel' ? 'step.boards.shell-narrows' : 'step.boards.shell-widens', rim);
+/** What to do about walls that are not square to their plates; plates that read alike are told together. */
+function phrasesOfRims(rims: readonly PlateRim[]): Phrase[] {
+  const asRead = ({ kind, where, angle, depth }: PlateRim): string =>
+    [kind, where, Math.round((angle * 180) / Math.PI), depth.toFixed(1)].join(' ');
+  const groups = new Map<string, PlateRim[]>();
+  for (const rim of rims) groups.set(asRead(rim), [...(groups.get(asRead(rim)) ?? []), rim]);
+  return [...groups.values()].map((alike) => {
+    const [{ kind, where, angle, depth }] = alike;
+    const plates = alike.map(({ plate }) => plate);
+    return phrase(kind === 'bevel' ? 'step.boards.shell-narrows' : 'step.boards.shell-widens', {
+      plates,
+      where,
+      angle,
+      depth,
+    });
+  });
 }
 
 /** Ids of boards that hold magnets. */

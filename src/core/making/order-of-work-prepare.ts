@@ -3,6 +3,7 @@ import { type Phrase, verbatim, withUsual } from '../base/index.ts';
 import type { Form, WorkCheck } from '../form/index.ts';
 import {
   ASSUMED_DENSITY,
+  GRAVITY,
   INSIDE_OPTIONS,
   instructionsOfTestTube,
   measuredGrowthOf,
@@ -33,7 +34,7 @@ export function prepareSteps(work: Work): PlannedStep[] {
   return [
     decideUse(work),
     measureTwice(form),
-    prepareCloth(has.arms),
+    prepareCloth(work),
     ...(has.inside ? [tryCloth(work)] : []),
     printFirstPage(work),
     tryShell(form),
@@ -63,7 +64,14 @@ function decideUse({ form: { inside, project } }: Work): PlannedStep {
     phrase('step.use.title'),
     [
       phrase('step.use.settle'),
-      ...(inside ? [phrase('step.use.pole'), phrase('step.use.load'), phrase('step.use.height')] : []),
+      ...(inside
+        ? [
+            phrase('step.use.pole'),
+            phrase('step.use.load'),
+            phrase('step.use.height'),
+            phrase('step.use.arrows', { push: inside.stand.pushForce / GRAVITY }),
+          ]
+        : []),
     ],
     [
       { does: 'make', part: 'pole', of: [] },
@@ -93,14 +101,15 @@ function measureTwice(form: Form): PlannedStep {
   );
 }
 
-function prepareCloth(hasArms: boolean): PlannedStep {
+function prepareCloth({ form, has }: Work): PlannedStep {
+  const hasCovers = form.inside?.pieces.some(({ material }) => material === 'covers') ?? false;
   return plan(
     'cloth',
     'prepare',
     phrase('step.cloth.title'),
     [
       phrase('step.cloth.wash'),
-      phrase('step.cloth.which', { hasArms }),
+      phrase('step.cloth.which', { hasArms: has.arms, hasCovers }),
       phrase('step.cloth.fuse'),
       phrase('step.cloth.square', { side: SQUARE }),
     ],

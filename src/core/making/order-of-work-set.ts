@@ -1,4 +1,6 @@
+import { withUsual } from '../base/index.ts';
 import type { Form } from '../form/index.ts';
+import { INSIDE_OPTIONS, poleInsideForm } from '../inside/index.ts';
 import { distanceInSpace } from '../math/index.ts';
 import type { Op } from '../sewing/index.ts';
 import { phrase } from './phrases.ts';
@@ -72,6 +74,7 @@ function setPole(work: Work): PlannedStep {
   const { form, has } = work;
   const pole = form.inside?.shape.pole;
   const inside = pole ? pole.zTop - pole.zBottom : 0;
+  const { boardThickness } = withUsual(INSIDE_OPTIONS, form.project.inside);
   const block: Op[] = has.block
     ? [
         { does: 'insert', part: 'neck-block', through: 'neck', over: ['pole'] },
@@ -83,7 +86,7 @@ function setPole(work: Work): PlannedStep {
     'pole',
     phrase('step.pole.title'),
     [
-      phrase('step.pole.push'),
+      phrase('step.pole.push', { inside: pole ? poleInsideForm(pole, boardThickness) : 0 }),
       ...(has.block ? [phrase('step.pole.block', { hasSupports: has.supports })] : []),
       phrase('step.pole.collar'),
       phrase('step.pole.plate', { isCovered: has.cover('neck-plate') }),

@@ -13,12 +13,14 @@ interface PrepareSteps {
   readonly 'step.use.pole': NoValues;
   readonly 'step.use.load': NoValues;
   readonly 'step.use.height': NoValues;
+  /** What the arrows in its picture mean; the push as the mass that weighs so much, kg. */
+  readonly 'step.use.arrows': { readonly push: number };
   readonly 'step.measure.title': NoValues;
   readonly 'step.measure.how': NoValues;
   readonly 'step.measure.compare': NoValues;
   readonly 'step.cloth.title': NoValues;
   readonly 'step.cloth.wash': NoValues;
-  readonly 'step.cloth.which': { readonly hasArms: boolean };
+  readonly 'step.cloth.which': { readonly hasArms: boolean; readonly hasCovers: boolean };
   readonly 'step.cloth.fuse': NoValues;
   /** mm. */
   readonly 'step.cloth.square': { readonly side: number };
@@ -66,7 +68,8 @@ interface SewSteps {
   readonly 'step.half.pin': NoValues;
   readonly 'step.sleeve.title': NoValues;
   readonly 'step.sleeve.hem': { readonly hasStraps: boolean };
-  readonly 'step.sleeve.stitch': { readonly hasStraps: boolean };
+  /** `areOneLine`: a letter names the ends of several straps, one above the other. */
+  readonly 'step.sleeve.stitch': { readonly hasStraps: boolean; readonly areOneLine: boolean };
   readonly 'step.sleeve.throat': NoValues;
   readonly 'step.sleeve.close': NoValues;
   readonly 'step.sleeve.tabs': { readonly count: number };
@@ -142,8 +145,10 @@ interface SeamWords {
 /** Where an edge of an inner part is sewn on. */
 export type PlaceOfEdge = 'sleeve' | 'line' | 'front' | 'back';
 
-/** How the shell leans behind a plate: radians, and mm over the thickness of the board. */
-type Rim = Pick<PlateRim, 'plate' | 'where' | 'angle' | 'depth'>;
+/** How the shell leans behind plates that are alike in it: radians, and mm over the thickness of the board. */
+export type LeaningRims = Pick<PlateRim, 'where' | 'angle' | 'depth'> & {
+  readonly plates: readonly PlateRim['plate'][];
+};
 
 interface BoardSteps {
   readonly 'step.boards.title': NoValues;
@@ -151,8 +156,8 @@ interface BoardSteps {
   readonly 'step.boards.glue': NoValues;
   readonly 'step.boards.pole': NoValues;
   readonly 'step.boards.block': NoValues;
-  readonly 'step.boards.shell-narrows': Rim;
-  readonly 'step.boards.shell-widens': Rim;
+  readonly 'step.boards.shell-narrows': LeaningRims;
+  readonly 'step.boards.shell-widens': LeaningRims;
   readonly 'step.magnets.title': NoValues;
   readonly 'step.magnets.mark': NoValues;
   readonly 'step.magnets.try': { readonly hasCushions: boolean };
@@ -196,7 +201,8 @@ interface SetSteps {
   readonly 'step.supports.cord': NoValues;
   readonly 'step.supports.ways': NoValues;
   readonly 'step.pole.title': NoValues;
-  readonly 'step.pole.push': NoValues;
+  /** From the pole's upper end to the outside of the base plate, mm. */
+  readonly 'step.pole.push': { readonly inside: number };
   readonly 'step.pole.block': { readonly hasSupports: boolean };
   readonly 'step.pole.collar': NoValues;
   readonly 'step.pole.plate': OnPlate;
@@ -221,7 +227,7 @@ interface FillSteps {
   readonly 'step.fill.in-turn': NoValues;
   readonly 'step.fill.ties': NoValues;
   readonly 'step.fill.stop': NoValues;
-  readonly 'step.fill.measure': NoValues;
+  readonly 'step.fill.measure': AtLevel & { readonly isFirst: boolean };
 }
 
 interface FinishSteps {
@@ -239,9 +245,9 @@ interface FinishSteps {
   readonly 'step.lids.gaps': OnPlate;
   readonly 'step.lids.lids': NoValues;
   readonly 'step.lids.lace': OnPlate;
-  readonly 'step.stand.title': NoValues;
+  readonly 'step.stand.title': { readonly hasBallast: boolean };
   readonly 'step.stand.pin': NoValues;
-  readonly 'step.stand.tilt': NoValues;
+  readonly 'step.stand.tilt': { readonly hasBallast: boolean };
   readonly 'step.stand.castors': NoValues;
   readonly 'step.stand.write': NoValues;
   readonly 'step.tapes.title': NoValues;

@@ -9,7 +9,7 @@ export { drawStand, type StandTrial } from './draw-stand.ts';
 export { drawTestTube, type TestTube } from './draw-test-tube.ts';
 export { lettersOnPiece } from './flatten-piece.ts';
 export { type FlatChoices, layFlat } from './lay-flat.ts';
-export { PICTURE_LAYERS } from './line-styles.ts';
+export { GHOST_DASH, LEVEL_DASH, lineStyle, PICTURE_LAYERS, STROKES, tintStyle } from './line-styles.ts';
 export { makeScene, type SceneChoices, type SceneParts } from './make-scene.ts';
 export { orderPanels } from './order-panels.ts';
 export type { PicturePhrases } from './phrases.ts';

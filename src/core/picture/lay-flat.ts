@@ -194,8 +194,7 @@ function sew(laid: readonly FlatPiece[], now: readonly string[], joined: readonl
   const ties: DrawingItem[] = [];
   const bold: DrawingItem[] = [];
   for (const letter of now) {
-    if (!joined.includes(letter))
-      ties.push(...partnersOf(laid, letter).flatMap(([a, b]) => tie(a.edge, b.edge)));
+    if (!joined.includes(letter)) ties.push(...partnersOf(laid, letter).flatMap(([a, b]) => tie(a, b)));
     for (const piece of laid) {
       const edges = piece.edges.filter((edge) => edge.letter === letter);
       const lines = piece.lines.filter((line) => line.letter === letter);
@@ -239,9 +238,24 @@ function placeDisc(
   return discAt(place, letter);
 }
 
+/** From an edge so far along its tie lies beyond its allowance, mm of paper. */
+const BEYOND = 3;
+
+/** The straight way to the partner leads over the edge's own piece: its letters tell, lines would hide the piece. */
+function leadsOverPiece(
+  [x, y]: readonly number[],
+  [toX, toY]: readonly number[],
+  { cut }: FlatPiece,
+): boolean {
+  const share = BEYOND / (Math.hypot(toX - x, toY - y) || 1);
+  return share < 0.5 && isInsidePolygon(cut, x + share * (toX - x), y + share * (toY - y));
+}
+
 /** Dotted lines between the same marks of two edges, and an arrow both ways. */
-function tie(one: FlatEdge, other: FlatEdge): DrawingItem[] {
+function tie({ piece, edge: one }: OwnEdge, { piece: otherPiece, edge: other }: OwnEdge): DrawingItem[] {
   const points = directed(other, one);
+  const [a, b] = [alongLine(one.points, 0.4), alongLine(points, 0.4)];
+  if (leadsOverPiece(a, b, piece) && leadsOverPiece(b, a, otherPiece)) return [];
   const ends = [0, 1].map((t) => [...alongLine(one.points, t), ...alongLine(points, t)]);
   const marks = one.marks.flatMap(({ number, index }) => {
     const partner = other.marks.find((mark) => mark.number === number);
@@ -250,7 +264,6 @@ function tie(one: FlatEdge, other: FlatEdge): DrawingItem[] {
     return [[...at(one, index), ...at(other, partner.index)]];
   });
   const dotted = [...ends, ...marks].map((line) => makePath(line, { style: lineStyle('seam', GHOST_DASH) }));
-  const [a, b] = [alongLine(one.points, 0.4), alongLine(points, 0.4)];
   const [mx, my] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
   const short = ([x, y]: readonly number[]): [number, number] => [x + 0.12 * (mx - x), y + 0.12 * (my - y)];
   if (Math.hypot(a[0] - b[0], a[1] - b[1]) < GAP / 2) return dotted;

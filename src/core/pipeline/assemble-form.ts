@@ -9,7 +9,7 @@ import type { Project } from '../project/index.ts';
 import type { MakeOptions } from './make-options.ts';
 import type { Harvest } from './run-stages.ts';
 import { bodyStep } from './stages/body.ts';
-import { insideStep, shellPiecesStep } from './stages/cutting.ts';
+import { insideStep, shellPiecesStep, trialPiecesStep } from './stages/cutting.ts';
 import { cutFlatStep, fittedStep } from './stages/filling.ts';
 import type { FormGiven } from './stages/form-step.ts';
 import { laidOutStep } from './stages/laying.ts';
@@ -35,6 +35,7 @@ export function assembleForm(
   const isYetToFill = !options.fills && partsOfInside(project.inside) === 'fewest';
   const told = filled || isYetToFill ? issues.filter(({ code }) => code !== 'level-deviates') : issues;
   const outer = take(shellPiecesStep);
+  const trial = take(trialPiecesStep);
   const inner = withListToBuy(take(insideStep), laid, project);
   const made = { body, shell, closedMesh, flat: take(cutFlatStep) ?? take(laidStep) ?? [] };
   const { kind, grain } = project.cloth;
@@ -55,6 +56,7 @@ export function assembleForm(
     drawings: [...(outer?.drawings ?? []), ...(inner?.drawings ?? [])],
     ...(inner === undefined ? {} : { inside: inner.inside }),
     ...(filled === undefined ? {} : { filled }),
+    ...(trial === undefined ? {} : { trial }),
     ...(laid === undefined ? {} : { laid }),
     stages,
     report,

@@ -5,6 +5,7 @@ import type { FillingTrial } from '../filled/index.ts';
 import type { Form, TriedForm } from '../form/index.ts';
 import { INSIDE_OPTIONS } from '../inside/index.ts';
 import { LAYING_OPTIONS } from '../laying/index.ts';
+import type { Piece } from '../pattern/index.ts';
 import { checkOptions, type Project } from '../project/index.ts';
 import { assembleForm } from './assemble-form.ts';
 import type { MakeForm, MakeOptions } from './make-options.ts';
@@ -12,6 +13,7 @@ import { phrase } from './phrases.ts';
 import { createStageRunner } from './run-stages.ts';
 import { type SharedWork, shareWork } from './share-work.ts';
 import { bodyStep } from './stages/body.ts';
+import { trialPiecesStep } from './stages/cutting.ts';
 import { fittedStep } from './stages/filling.ts';
 import type { FormGiven, StepOptions } from './stages/form-step.ts';
 import { STAGES } from './stages.ts';
@@ -42,6 +44,8 @@ export interface Pipeline {
   ) => Result<TriedForm | undefined>;
   /** Lines, cut and strain of the seams alone, coarse and quick, while a line is dragged. */
   readonly previewSeams: PreviewSeams;
+  /** The trial shell's pieces of a project that lays them; quick where the form was just made of it. */
+  readonly trialPieces: (project: Project, options: StepOptions) => Result<readonly Piece[]>;
 }
 
 /**
@@ -102,12 +106,18 @@ export function createPipeline(remembered = 1): Pipeline {
     return tryFitted(fitted.value, project.inside, trial);
   };
 
+  const trialPieces: Pipeline['trialPieces'] = (project, options) => {
+    const made = runner.makeOne(trialPiecesStep, { project, options });
+    return made.ok ? success(made.value ?? [], made.issues) : made;
+  };
+
   return {
     makeForm: (project, options) => catchingBrokenPromises(() => makeForm(project, options)),
     fitBody: (project) => catchingBrokenPromises(() => shapeBody(project)),
     makeFormShared,
     tryFilling: (project, options, trial) =>
       catchingBrokenPromises(() => tryFilling(project, options, trial)),
+    trialPieces: (project, options) => catchingBrokenPromises(() => trialPieces(project, options)),
     previewSeams: (project, options) => catchingBrokenPromises(() => previewSeams(project, options)),
   };
 }

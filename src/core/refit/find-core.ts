@@ -1,5 +1,5 @@
-import { failure, type Issue, type Result, success } from '../base/index.ts';
-import { type Body, type BodyInput, fitBody, surfaceOfBody } from '../body/index.ts';
+import { failure, type Issue, type Phrase, type Result, success } from '../base/index.ts';
+import { type Body, type BodyInput, fitBody, MEASURES, surfaceOfBody } from '../body/index.ts';
 import { isInsidePolygon } from '../math/index.ts';
 import { frameAt, gapBetween } from './gap-between.ts';
 import { phrase } from './phrases.ts';
@@ -12,6 +12,17 @@ export interface CoreBody {
   readonly body: Body;
 }
 
+/** A measure of the core beside those whom it serves, mm. */
+export interface CoreTape {
+  readonly id: string;
+  readonly name: Phrase;
+  /** In the order of the bodies; of two sides the smaller. */
+  readonly people: readonly number[];
+  readonly core: number;
+  /** How much smaller the core is than the smallest of them; negative where it is larger. */
+  readonly under: number;
+}
+
 export interface Core {
   /** Measures that make it; a project of them is made like any other. */
   readonly input: BodyInput;
@@ -21,11 +32,15 @@ export interface Core {
   /** How far to the front each body stands round it, mm. */
   readonly toFront: readonly number[];
   readonly rounds: number;
+  /** Girths and lengths that were taken over all bodies. */
+  readonly tapes: readonly CoreTape[];
 }
 
 /** Told above this, refused above that, mm; ours: cloth alone is thinner than the first, filling hides no more than the second. */
 const TOLD = 1;
 const REFUSED = 4;
+/** A girth or length of the core that is so much smaller than all people's is told, mm; ours: a layer of wadding round a neck takes 50. */
+const TOLD_UNDER = 10;
 /** Looked for no longer once it is nearer than this, mm. */
 const ENOUGH = 0.5;
 const ROUNDS = 10;
@@ -67,7 +82,7 @@ const TAKEN: Readonly<Record<string, 'least' | 'most'>> = {
 export function findCore(bodies: readonly CoreBody[]): Result<Core> {
   if (bodies.length < 2) return failure([tooFew(bodies.length)]);
   let input = startInput(bodies);
-  let best: (Core & { readonly worst: Worst }) | undefined;
+  let best: (Omit<Core, 'tapes'> & { readonly worst: Worst }) | undefined;
   let warm: Body | undefined;
   for (let round = 1; round <= ROUNDS; round++) {
     const fitted = fitBody(input, warm, { fair: true });
@@ -86,10 +101,40 @@ export function findCore(bodies: readonly CoreBody[]): Result<Core> {
     input = takeAway(input, found);
   }
   if (!best) return failure([tooFew(0)]);
-  const { worst, ...core } = best;
-  if (core.sticksOut <= TOLD) return success(core);
-  const issue = sticking(worst, core.sticksOut > REFUSED);
-  return core.sticksOut > REFUSED ? failure([issue]) : success(core, [issue]);
+  const { worst, ...found } = best;
+  const core = { ...found, tapes: tapesOf(best.body, bodies) };
+  if (core.sticksOut > REFUSED) return failure([sticking(worst, true)]);
+  const issues = core.sticksOut > TOLD ? [sticking(worst, false)] : [];
+  return success(core, [...issues, ...tellUnder(core.tapes)]);
+}
+
+/** Girths and lengths, as widths and depths go with the girths. */
+function tapesOf(core: Body, bodies: readonly CoreBody[]): CoreTape[] {
+  return MEASURES.flatMap(({ id, name }) => {
+    if (TAKEN[id] !== 'least' || /(Width|Depth)$/.test(id)) return [];
+    const [own, ...people] = [core, ...bodies.map(({ body }) => body)].map((body) =>
+      Math.min(...readMeasure(body, id)),
+    );
+    if (![own, ...people].every(Number.isFinite)) return [];
+    return [{ id, name, people, core: own, under: Math.min(...people) - own }];
+  });
+}
+
+function tellUnder(tapes: readonly CoreTape[]): Issue[] {
+  const told = tapes.filter(({ under }) => under > TOLD_UNDER).toSorted((a, b) => b.under - a.under);
+  if (told.length === 0) return [];
+  const message = phrase('core.smaller', { tapes: told.map(({ name, under }) => ({ name, under })) });
+  const [{ under: measured }] = told;
+  return [
+    {
+      code: 'core-smaller',
+      path: 'body.measures',
+      message,
+      severity: 'warning',
+      measured,
+      limit: TOLD_UNDER,
+    },
+  ];
 }
 
 function startInput(bodies: readonly CoreBody[]): BodyInput {
@@ -241,7 +286,7 @@ function tooFew(count: number): Issue {
 
 function sticking({ by, name, z }: Worst, isRefused: boolean): Issue {
   const limit = isRefused ? REFUSED : TOLD;
-  const message = phrase('core.sticks-out', { name, by, height: z, limit });
+  const message = phrase('core.sticks-out', { name, by, height: z, limit, isRefused });
   const severity = isRefused ? 'error' : 'warning';
   return { code: 'core-sticks-out', path: 'body.measures', message, severity, measured: by, limit };
 }

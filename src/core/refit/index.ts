@@ -1,4 +1,4 @@
-export { type Core, type CoreBody, findCore } from './find-core.ts';
+export { type Core, type CoreBody, type CoreTape, findCore } from './find-core.ts';
 export { gapBetween } from './gap-between.ts';
 export {
   isBetterAnew,

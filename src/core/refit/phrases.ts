@@ -1,4 +1,4 @@
-import { type NoValues, phrasesOf } from '../base/index.ts';
+import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 
 type Half = 'front' | 'back';
 
@@ -46,6 +46,13 @@ export interface RefitPhrases {
     readonly by: number;
     readonly height: number;
     readonly limit: number;
+    readonly isRefused: boolean;
+  };
+  /** Whether pads make the core serve that person. */
+  readonly 'core.verdict': { readonly name: string; readonly isAnew: boolean };
+  /** By how much the core is smaller than the smallest of all. */
+  readonly 'core.smaller': {
+    readonly tapes: readonly { readonly name: Phrase; readonly under: number }[];
   };
 }
 

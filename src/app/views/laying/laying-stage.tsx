@@ -44,6 +44,7 @@ function LaidUses() {
 function OneUse({ use }: { readonly use: UseId }) {
   const isOn = useApp((state) => isLaid(state.project?.laying, use));
   const seen = useApp((state) => layInView(state, use));
+  const { laying: words } = useWords();
   const say = useSay();
   const name = say({ id: `use.${use}`, values: {} });
   const isChoice = useApp((state) => {
@@ -53,6 +54,7 @@ function OneUse({ use }: { readonly use: UseId }) {
   return (
     <>
       {isChoice && <UseSwitch use={use} />}
+      {isOn && !seen && <p className="quiet">{words.drafting}</p>}
       {isOn && seen && (
         <>
           <PlanOfUse use={use} seen={seen} name={name} />

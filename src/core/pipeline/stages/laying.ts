@@ -3,7 +3,7 @@ import { type LayPlan, layPieces, layTasks } from '../../laying/index.ts';
 import { phrase } from '../phrases.ts';
 import type { Stage } from '../step.ts';
 import { bodyStep } from './body.ts';
-import { insideStep, shellPiecesStep } from './cutting.ts';
+import { insideStep, shellPiecesStep, trialPiecesStep } from './cutting.ts';
 import { cutFlatStep } from './filling.ts';
 import { type FormGiven, formStep } from './form-step.ts';
 import { cutStep } from './seams.ts';
@@ -13,14 +13,26 @@ const what = phrase('pipeline.laying');
 /** How the pieces of every use lie; what cannot be laid is told as a warning, since all can still be cut otherwise. */
 export const laidOutStep = formStep({
   id: 'laidOut',
-  needs: { body: bodyStep, cut: cutStep, flat: cutFlatStep, shell: shellPiecesStep, inside: insideStep },
+  needs: {
+    body: bodyStep,
+    cut: cutStep,
+    flat: cutFlatStep,
+    shell: shellPiecesStep,
+    inside: insideStep,
+    trial: trialPiecesStep,
+  },
   section: 'laying',
   isLeftOut: ({ options }) => options.lays !== true || options.isDraft === true,
   dependsOn: ({ project }) => project.laying ?? null,
-  run({ body, cut, flat, shell, inside }, context): Result<LayPlan[]> {
+  run({ body, cut, flat, shell, inside, trial = [] }, context): Result<LayPlan[]> {
     assertInvariant(inside !== undefined, 'pipeline', 'all pieces are drafted before they are laid', inside);
     const { project } = context.given;
-    const form = { body, shell: cut.shell, flat, pieces: [...shell.pieces, ...inside.inside.pieces] };
+    const form = {
+      body,
+      shell: cut.shell,
+      flat,
+      pieces: [...shell.pieces, ...inside.inside.pieces, ...trial],
+    };
     const tasks = layTasks(form, project.laying);
     const plans: LayPlan[] = [];
     const issues: Issue[] = [];

@@ -289,7 +289,7 @@ export const lateStages = {
     more: (count: number) => `and ${count} more`,
     seams: 'Seams, in this order',
     marks: (count: number) => (count === 1 ? '1 notch' : `${count} notches`),
-    closesRing: 'closes a ring: no longer flat',
+    closesRing: 'no longer lies flat after it',
     range: (lengths: readonly string[]) => lengths.join(' to '),
   },
   bench: {

@@ -135,6 +135,11 @@ export const results = {
     standsBehind: (distance: string) =>
       `For this the new body stands ${distance} mm farther to the back in the form.`,
   },
+  core: {
+    measure: 'measure',
+    core: 'core',
+    under: 'under the smallest mm',
+  },
   advise: { nowhere: 'Nowhere is the cloth asked for more than it takes.' },
   propose: {
     asItIs: 'as it is',

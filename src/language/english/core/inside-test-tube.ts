@@ -20,8 +20,8 @@ export const testTube: Entries<TestTube> = {
     'Stuff it as hard as the form will be, small tufts first into the rims, wearing a mask: a thumb pressed in leaves no dent. Close it by hand, stand it on end and let it rest for a day.',
   'test-tube.measure':
     'Measure round it at lines 1, 2 and 3, the tape level and touching all round but not pulled.',
-  'test-tube.type': ({ girth }, { length }) =>
-    `Type the three girths under Inside, “Test tube”. Before stuffing it measures ${length(girth)} over the cloth. The panels are then cut for what the cloth grows: only then print and cut them.`,
+  'test-tube.type': ({ girth }, { fineLength }) =>
+    `Type the three girths under Inside, “Test tube”. Before stuffing it measures ${fineLength(girth)} over the cloth. The panels are then cut for what the cloth grows: only then print and cut them.`,
   'test-tube.too-small': ({ line, girth, least }, { lengthAlone }) =>
     `Test tube, girth at line ${line}: ${lengthAlone(girth)} is less than the tube as it was sewn, ${lengthAlone(least)} over the cloth. Fill it harder, or check that it was printed true to size, and measure again; until then nothing is taken off for growth.`,
   'test-tube.too-large': ({ line, girth, most }, { lengthAlone }) =>

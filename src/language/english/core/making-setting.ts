@@ -27,8 +27,8 @@ export type SettingWords = {
 const plates = {
   base: 'base plate',
   neck: 'neck plate',
-  armholeRight: 'armhole plate right',
-  armholeLeft: 'armhole plate left',
+  armholeRight: 'right armhole plate',
+  armholeLeft: 'left armhole plate',
 } as const;
 const spots = {
   back: 'at the back',
@@ -38,6 +38,12 @@ const spots = {
   left: 'on the left',
   right: 'on the right',
 } as const;
+
+type Plates = readonly (keyof typeof plates)[];
+const behind = (list: Plates): string =>
+  list.length === 2 && list.every((plate) => plate.startsWith('armhole'))
+    ? 'Behind both armhole plates'
+    : `Behind the ${list.map((plate) => plates[plate]).join(' and the ')}`;
 
 /** How a plate is made ready, and what the edge of the shell is sewn to. */
 const dressed = (isCovered: boolean): string => (isCovered ? 'covered' : 'bound');
@@ -54,10 +60,10 @@ export const settingSteps: Entries<SettingWords> = {
     'Push the pole through base and neck plate: it must turn without rattling. If it rattles, wrap the pole there with tape until it does not.',
   'step.boards.block':
     'Cut the neck block from foam by its three templates, from above, from the side and from the front, and bore a hole for the pole down its middle.',
-  'step.boards.shell-narrows': ({ plate, where, angle, depth }, tongue) =>
-    `Behind the ${plates[plate]} the shell narrows, by ${tongue.angle(angle, 0)} ${spots[where]} at most: its inner layer is cut up to ${tongue.fixed(depth, 1)} mm smaller. Sand the step between the layers to a slope.`,
-  'step.boards.shell-widens': ({ plate, where, angle, depth }, tongue) =>
-    `Behind the ${plates[plate]} the shell widens, by ${tongue.angle(angle, 0)} ${spots[where]} at most: up to ${tongue.fixed(depth, 1)} mm stay open behind its rim. Pack filling in there, so that the edge lies firm.`,
+  'step.boards.shell-narrows': ({ plates: list, where, angle, depth }, tongue) =>
+    `${behind(list)} the shell narrows, by ${tongue.angle(angle, 0)} ${spots[where]} at most: the inner layer is cut up to ${tongue.fixed(depth, 1)} mm smaller. Sand the step between the layers to a slope.`,
+  'step.boards.shell-widens': ({ plates: list, where, angle, depth }, tongue) =>
+    `${behind(list)} the shell widens, by ${tongue.angle(angle, 0)} ${spots[where]} at most: up to ${tongue.fixed(depth, 1)} mm stay open behind the rim. Pack filling in there, so that the edge lies firm.`,
 
   'step.magnets.title': 'Try the magnets on the bare boards, then seat them',
   'step.magnets.mark':
@@ -121,12 +127,12 @@ export const settingSteps: Entries<SettingWords> = {
   'step.supports.glue':
     'Reaching in through the base, glue the outer end of each support to the armhole plate, so that they move as one.',
   'step.supports.cord':
-    'Through the gaps, tie the lower edges of both armhole plates to each other with waxed cord, past the sleeve, as long as given below: under the filling they must neither turn nor come nearer.',
+    'Through the gaps, tie the lower edges of both armhole plates to each other with waxed cord, through two pricked holes in each, past the sleeve, as long as given below: under the filling they must neither turn nor come nearer.',
   'step.supports.ways': 'Hold arm or cushion to each plate once more: own side draws, other side pushes.',
 
   'step.pole.title': 'Put pole, neck block and neck plate in',
-  'step.pole.push':
-    'Push the pole, without its foot, or a spare tube as thick, up through the sleeve and out at the neck, as far as its mark. It goes in before the filling: afterwards nothing finds the sleeve.',
+  'step.pole.push': ({ inside }, { fineLength }) =>
+    `Draw a mark round the pole, ${fineLength(inside)} below its upper end. Push it, without its foot, or a spare tube as thick, up through the sleeve until the mark lies at the edge of the base: then it ends at the neck’s edge. It goes in before the filling: afterwards nothing finds the sleeve.`,
   'step.pole.block': ({ hasSupports }) =>
     `${hasSupports ? 'Put wood glue on the inner ends of the supports, through the neck. ' : ''}Press the neck block together and push it down over the pole through the neck, until its foot sits where the neck begins${hasSupports ? ', against the supports' : ''}.`,
   'step.pole.collar':
@@ -162,8 +168,10 @@ export const settingSteps: Entries<SettingWords> = {
     'Ties, webs and straps are sewn at both ends and are not pulled: they come taut by the filling. One that hangs loose has too little beside it.',
   'step.fill.stop':
     'Stop when a girth is over by more than its limit: take filling out. Never tighten a seam over filling.',
-  'step.fill.measure':
-    'The level above is surrounded now: measure it, hold its half rings to it if you cut gauges, and enter it under Checking. A level beside an empty zone says nothing.',
+  'step.fill.measure': ({ level, isFirst }, { say, inSentence }) =>
+    isFirst
+      ? `The level “${say(level)}” has filling on both sides now: measure it, hold its half rings to it if you cut gauges, and enter it under Checking. A level beside an empty zone says nothing.`
+      : `Now measure the ${inSentence(level)} in the same way, and enter it.`,
 
   'step.close.title': 'Set in base plate and lower collar',
   'step.close.plate': ({ hasTabs, isCovered }) =>
@@ -192,11 +200,14 @@ export const settingSteps: Entries<SettingWords> = {
   'step.lids.lace': ({ isCovered }) =>
     `Go round the base once more in ladder stitches of ${isCovered ? '7 mm' : '10 mm, from hole to hole'} (they run in the fold of the edge and cross straight over to the ${isCovered ? 'cover' : 'plate'}, like the rungs of a ladder), waxed cord, a knot every 10 cm (4 in), and pull the long ones out.`,
 
-  'step.stand.title': 'Pin the pole, weigh down the foot, and try it on a slope',
+  'step.stand.title': ({ hasBallast }) =>
+    hasBallast
+      ? 'Pin the pole, weigh down the foot, and try it on a slope'
+      : 'Pin the pole, and try it on a slope',
   'step.stand.pin':
     'Bore through lower collar and pole and put a cross pin in: the collar carries, the pin keeps the form from turning.',
-  'step.stand.tilt':
-    'Fix the ballast (weight on the legs), hang the heaviest garment on, and tilt the form by hand to 10° in every direction over a soft floor, with somebody ready to catch it.',
+  'step.stand.tilt': ({ hasBallast }) =>
+    `${hasBallast ? 'Fix the ballast (weight on the legs), hang' : 'The foot is heavy enough, no ballast goes on it. Hang'} the heaviest garment on, and tilt the form by hand to 10° in every direction over a soft floor, with somebody ready to catch it.`,
   'step.stand.castors':
     'Castors get guards or caps, so that no hem is caught and run over; lock them for the test.',
   'step.stand.write': 'Write on the foot: date, person, measures, underwear, heaviest garment.',

@@ -38,9 +38,9 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.sleeve.title': 'Sew the pole sleeve with its ties and straps',
   'step.sleeve.hem': ({ hasStraps }) =>
     `The sleeve is the narrow tube for the pole. Ties go from it to centre front and back, ${hasStraps ? 'straps to the sides, ' : ''}webs from front to back. Hem (fold the edge under twice and stitch it down) ${hasStraps ? 'webs, ties and straps' : 'webs and ties'} at top and bottom, and stitch round their openings before cutting these out.`,
-  'step.sleeve.stitch': ({ hasStraps }) =>
+  'step.sleeve.stitch': ({ hasStraps, areOneLine }) =>
     hasStraps
-      ? 'The sleeve lies flat, marks up. Stitch every strap, then the front tie, along its own line on it, in the order below, level on level: each strap is a line of its own, though one letter names all on a line.'
+      ? `The sleeve lies flat, marks up. Stitch every strap, then the front tie, along its own line on it, in the order below, level on level${areOneLine ? ': each strap is a line of its own, though one letter names all on a line' : ''}.`
       : 'The sleeve lies flat, marks up. Stitch the front tie along its line on it, level on level.',
   'step.sleeve.throat':
     'Stitch both throat webs, the small ones that hold the hollow of the neck, beside the front tie in the same way, right and left, their longer end down, mark on mark. They lie higher on the shell than on the sleeve: that slant is wanted.',
@@ -48,7 +48,7 @@ export const sewingSteps: Entries<SewingWords> = {
     'Close the sleeve to a tube, marked side out, with the edge of the back tie caught in the seam. Everything now hangs on the outside of the tube.',
   'step.sleeve.tabs': ({ count }) =>
     `Stitch the ${count} tabs to its lower end, evenly round it, hanging down.`,
-  'step.sleeve.try': 'Slide it over the pole: it must pass without force, and not flap.',
+  'step.sleeve.try': 'Slide the sleeve over the pole: it must pass without force, and not flap.',
 
   'step.inner.title': ({ half, hasStraps }) =>
     half === 'front'
@@ -63,7 +63,7 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.inner.straps':
     'Begin on the right. Draw each strap, from the sleeve outwards, through the slot of the right web, and sew its end along its line on the side, level on level. A strap that was passed by cannot be threaded once the web is closed.',
   'step.inner.to-back': ({ far, isRolled, hasStraps }, { length }) =>
-    `${hasStraps ? 'Then sew' : 'Begin on the right: sew'} the back edge of the web to its line on the right back, mark on mark, in two rows. It lies ${length(far)} from the free edge${isRolled ? ': roll that side up so that it passes the machine’s arm' : ', within the arm of any machine'}. Then the same on the left.`,
+    `${hasStraps ? 'Then sew' : 'Begin on the right: sew'} the back edge of the web to its line on the right back, mark on mark, in two rows. It lies ${length(far)} from the free edge${isRolled ? ': roll that side up so that it passes the machine’s arm' : ', so near that any machine reaches it'}. Then the same on the left.`,
   'step.inner.no-twist':
     'Measure each web and strap against the figures below, and look through from base to neck: none may twist, or cross another but by its slot.',
 
@@ -79,7 +79,7 @@ export const sewingSteps: Entries<SewingWords> = {
       : 'Close the band behind last.',
   'step.side.title': 'Sew the sides',
   'step.side.adjust':
-    'These seams adjust: baste both first, lay the shell out flat in one layer, wrong side up, and compare with the widths below. Too wide: baste deeper, half the error at each side seam, a quarter in each of its two plies.',
+    'These seams adjust: baste both first, smooth the shell, open behind, flat in one layer level by level, wrong side up (it does not lie flat all at once), and compare with the widths below. Too wide: baste deeper, half the error at each side seam, a quarter in each of its two plies; too narrow: less deep in the same way.',
   'step.side.sew':
     'Then sew them, right and left, with webs, straps and sleeve held out of the way; press open.',
   'step.side.packed':
@@ -109,7 +109,7 @@ export const sewingSteps: Entries<SewingWords> = {
       ? 'Turn everything right side out through the open back and arrange webs and straps inside. Count the pins. Turn both back edges in along the seam line and baste them.'
       : 'Turn everything right side out through the open side. Count the pins. Turn both edges in along the seam line and baste them.',
   'step.closing.flat':
-    'Lay the empty shell flat in two layers, level line on level line, and compare with the widths below. Now is the time to sew a seam again: not when it is full. Then measure round the edges of neck, armholes and base along the stitching lines, and write them down: the plates are cut to these.',
+    'Lay the empty shell flat in two layers, level line on level line, and compare with the widths below. Now is the time to sew a seam again: not when it is full. Then measure round the edges of neck, armholes and base along the stitching lines, and write them down beside the figures of the next step: the plates are cut to these.',
   'step.turn-out.title': ({ isBehind, isLaddered }) =>
     isLaddered
       ? isBehind
@@ -123,7 +123,7 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.turn-out.ladder':
     'Close the seam from outside, from the base up, in ladder stitch: stitches of 5 mm that run in the folds of both turned-in edges and cross straight over, like the rungs of a ladder. Waxed thread, a curved needle, a knot every 10 cm (4 in).',
   'step.turn-out.why-ladder': ({ mouth, pack, ratio }, { length, fixed }) =>
-    `Sewing it by machine would mean to put a roll of about ${length(pack)} round into a tube of ${length(mouth)}: ${fixed(ratio, 1)} times as much, and 2 are needed.`,
+    `Sewing it by machine would mean to put a roll of about ${length(pack)} round into a tube ${length(mouth)} round: ${fixed(ratio, 1)} times as much, and 2 are needed.`,
   'step.turn-out.or-packed': ({ mouth, pack, ratio }, { length, fixed }) =>
-    `By hand nothing has to be rolled up, turned inside out or drawn out again, and the seam can be mended from outside at any time. Who would rather sew it by machine can: a roll of about ${length(pack)} round goes into a tube of ${length(mouth)} (${fixed(ratio, 1)} times); choose “All parts” under Inside, and the steps for it stand here.`,
+    `By hand nothing has to be rolled up, turned inside out or drawn out again, and the seam can be mended from outside at any time. Who would rather sew it by machine can: a roll of about ${length(pack)} round goes into a tube ${length(mouth)} round (${fixed(ratio, 1)} times); choose “All parts” under Inside, and the steps for it stand here.`,
 };

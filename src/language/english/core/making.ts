@@ -6,8 +6,8 @@ import { sewingSteps } from './making-sewing.ts';
 const plates = {
   base: 'base plate',
   neck: 'neck plate',
-  armholeRight: 'armhole plate right',
-  armholeLeft: 'armhole plate left',
+  armholeRight: 'right armhole plate',
+  armholeLeft: 'left armhole plate',
 } as const;
 const edges = {
   sleeve: 'on the sleeve',
@@ -31,10 +31,11 @@ const tubeSeams = {
 export const making: Entries<MakingPhrases> = {
   'work.optional': '(may be left out)',
   'work.after': ({ steps }) => `(after ${steps.join(', ')})`,
-  'work.pieces': ({ pieces }, { say }) => `Pieces: ${pieces.map(say).join(', ')}.`,
+  // Names of pieces have commas of their own.
+  'work.pieces': ({ pieces }, { say }) => `Pieces: ${pieces.map(say).join('; ')}.`,
   'work.seam': ({ seam, lengths, marks, closesRing, note }, { say, length }) => {
-    const words = [lengths.map(length).join(' to '), countMarks(marks)];
-    if (closesRing) words.push('closes a ring');
+    const words = [sayLengths(lengths.map(length)), countMarks(marks)];
+    if (closesRing) words.push('no longer lies flat after it');
     if (note) words.push(say(note));
     return `${say(seam)}: ${words.join(', ')}`;
   },
@@ -52,13 +53,15 @@ export const making: Entries<MakingPhrases> = {
 
   'step.use.title': 'Settle what the form is for, with pole, collars and foot in your hand',
   'step.use.settle':
-    'Heaviest garment, pinning into it, arms or none, a cover over it: settle these first, since they change the pieces.',
+    'Settle these first and type them under Inside, since they change the pieces: how heavy the heaviest garment is, whether pins go into the form, whether it gets arms, and whether a cover goes over it.',
   'step.use.pole':
     'Measure the pole with a caliper before anything is cut: tubes are seldom as thick as they are called. A telescopic pole is measured where it is to stand inside the form.',
   'step.use.load':
     'What carries: the garment lies on the shoulders, they stand on the filling, the filling on the base plate, that on a disc of plywood (80 mm across or more) and a collar, a ring screwed tight round the pole; the pole stands in its foot. A second collar goes under the neck plate. Screw both collars on now and push with your whole weight: neither may slip.',
   'step.use.height':
     'The foot must come off the pole again: the base plate is slid on from there at the end.',
+  'step.use.arrows': ({ push }, { mass }) =>
+    `The arrows in the picture: the heaviest garment; the push at which the form tips (as strong as ${mass(push)} press); the tilt at which it is tried in the end.`,
 
   'step.measure.title': 'Measure twice, and look at the body',
   'step.measure.how':
@@ -68,10 +71,10 @@ export const making: Entries<MakingPhrases> = {
 
   'step.cloth.title': 'Wash, press and fuse the cloth',
   'step.cloth.wash': 'Wash and press the cloth, and pull its threads square.',
-  'step.cloth.which': ({ hasArms }) =>
-    `Interfacing, a thin cloth with glue on one side that an iron melts (to fuse it), goes onto the wrong side, the inside, of the cloth for shell${hasArms ? ', arms' : ''} and test tube. Webs, ties, straps, sleeve and covers go without.`,
+  'step.cloth.which': ({ hasArms, hasCovers }) =>
+    `Interfacing, a thin cloth with glue on one side that an iron melts (to fuse it), goes onto the wrong side, the inside, of the cloth for shell${hasArms ? ', arms' : ''} and test tube. Webs, ties, straps${hasCovers ? ', sleeve and covers' : ' and sleeve'} go without.`,
   'step.cloth.fuse':
-    'Fuse it to oblongs of cloth larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
+    'Fuse the interfacing to oblongs of cloth larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
   'step.cloth.square': ({ side }, { length }) =>
     `Draw a square of ${length(side)} on one oblong before fusing and measure it after: if either side is off by more than 1 mm the cloth still shrinks: steam and press all of it once more, and draw a new square.`,
 
@@ -101,14 +104,14 @@ export const making: Entries<MakingPhrases> = {
     `Sew everything but the centre back: that stays open from the base up through the neck band. No head passes a neck of ${length(neck)}, and none has to.`,
   'step.trial.put-on':
     'Put it on from the front like a gown, arms through the armholes, over the underwear that was measured over. A helper pins the back seam line to seam line, from the waist up and down.',
-  'step.trial.judge': ({ pinned, waist, changed }, { small, length }) =>
-    `Level lines run level, nothing gapes or pulls, and each level is within 5 mm of the figure below. What has to be pinned in or let out goes back as a changed measure, never as a changed piece: ${small(pinned)} deep at one side seam is twice that round, so a waist of ${length(waist)} is typed as ${length(changed)}. Then try it once more if much has changed.`,
+  'step.trial.judge': ({ pinned, waist, changed }, { small, fineLength }) =>
+    `Level lines (round the body where its girths are measured) run level, nothing gapes or pulls, and each level is within 5 mm of the figure below. What has to be pinned in or let out goes back as a changed measure, never as a changed piece: ${small(pinned)} deep at one side seam is twice that round, so a waist of ${fineLength(waist)} is typed as ${fineLength(changed)}. Then try it once more if much has changed.`,
 
   'step.cut.title': 'Print the pattern and cut the cloth',
   'step.cut.print':
     'Now print the whole pattern, made anew from all that was measured and typed in so far. Join the pages, and measure once more from cross to cross over the joints: a millimetre on the metre is fine. What has no page stands on the sheet of numbers.',
   'step.cut.lay':
-    'All panels the same way up along the grain, the cloth face up. Right and left are not the same: where one drawing serves both, lay it down as it is for the right one and turned over for the left one.',
+    'Lay the pieces as the plans at the front of the booklet or under Laying show: arrows along the grain, the right side of the cloth up. Right and left are not the same: where one drawing serves both, lay it down as it is for the right one and turned over for the left one.',
   'step.cut.cut':
     'Cut on the solid line; allowances differ from edge to edge and stand on the pieces. Cut notches (the short marks that meet on two pieces) no deeper than a third of the allowance. Tick every piece off against the list.',
 
@@ -146,7 +149,7 @@ export const making: Entries<MakingPhrases> = {
   'check.pieces': 'Pieces of cloth in all',
   'check.panels-marked': ({ side }) => `Shell panels marked ${side}`,
   'check.round-plate': ({ plate }) => `Round the ${plates[plate]}, along its edge`,
-  'check.edge-of-opening': ({ plate }) => `Seam line round the ${plates[plate]}’s opening`,
+  'check.edge-of-opening': ({ plate }) => `Seam line round the opening of the ${plates[plate]}`,
   'check.magnets': 'Magnets, two in every plate that meets another',
   'check.all-round': ({ level }, { say }) => `${say(level)}, all round`,
   'check.across-half': ({ level, half, isApart }, { say }) =>
@@ -207,6 +210,12 @@ export const making: Entries<MakingPhrases> = {
     `About ${fixed(hours, 0)} hours of work, breaks and drying left out: our estimate, no source.`,
   'work.edge': ({ of }) => lacedEdges[of],
 };
+
+/** Both edges nearly always read the same. */
+function sayLengths(lengths: readonly string[]): string {
+  const areAlike = lengths.length === 2 && lengths[0] === lengths[1];
+  return areAlike ? `${lengths[0]} each` : lengths.join(' to ');
+}
 
 function countMarks(marks: number): string {
   return marks === 0 ? 'no marks between' : marks === 1 ? '1 mark' : `${marks} marks`;

@@ -7,7 +7,7 @@ export const refit: Entries<RefitPhrases> = {
   'pad.middle': ({ half }) => `middle of the ${half}`,
   'pad.up': 'up',
   'pad.place': ({ half, low, high, right, left }, { small }) =>
-    `It reaches from ${overWaist(low, small)} to ${overWaist(high, small)}; from the middle of the ${half} ${reach(right, 'right', small)} and ${reach(left, 'left', small)}.`,
+    `It reaches from ${overWaist(low, small)} to ${overWaist(high, small)}; ${across(half, right, left, small)}.`,
   'pad.on-form': ({ wadding }, { small }) =>
     `Of wadding ${small(wadding)} thick. Lay it on the form, its lines on the form's, and catch its edge down.`,
   'pad.on-pad': ({ wadding, number }, { small }) =>
@@ -31,8 +31,14 @@ export const refit: Entries<RefitPhrases> = {
   'refit.cover': ({ project }) => `${project}, new cover`,
   'core.too-few': ({ count }) => `A core is made for two people or more; ${count} given.`,
   'core.name': ({ names }) => `Core of ${names.join(', ')}`,
-  'core.sticks-out': ({ name, by, height, limit }, { small, length }) =>
-    `The core sticks out of the body of ${name} by ${small(by)}, ${length(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist; more than ${small(limit)} is told. Fewer people, or people more alike, make a better core.`,
+  'core.sticks-out': ({ name, by, height, limit, isRefused }, { small, length }) =>
+    `The core sticks out of the body of ${name} by ${small(by)}, ${length(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist; ${isRefused ? `${small(limit)} at most can be` : `up to ${small(limit)} would not be noticed`}. Fewer people, or people more alike, make a better core.`,
+  'core.verdict': ({ name, isAnew }) =>
+    isAnew
+      ? `This core does not serve ${name}: make them a form of their own, or a core for the others alone.`
+      : `Pads and a cover make the core ${name}.`,
+  'core.smaller': ({ tapes }, { inSentence, small }) =>
+    `To lie inside all of them the core is smaller than the smallest: ${tapes.map(({ name, under }) => `${inSentence(name)} by ${small(under)}`).join(', ')}. All of them wear pads there. People more alike need less.`,
 };
 
 const reasons = {
@@ -47,8 +53,10 @@ function overWaist(height: number, small: Small): string {
   return `${small(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist`;
 }
 
-/** Where a pad ends on one side of the middle, or begins beyond it. */
-function reach(distance: number, side: 'right' | 'left', small: Small): string {
-  const other = side === 'right' ? 'left' : 'right';
-  return `${small(Math.abs(distance))} to the wearer's ${distance < 0 ? other : side}`;
+/** Over the middle, or on one side of it: an end beyond the middle is told as less than nothing. */
+function across(half: string, right: number, left: number, small: Small): string {
+  if (right >= 0 && left >= 0)
+    return `from the middle of the ${half} ${small(right)} to the wearer's right and ${small(left)} to the wearer's left`;
+  const [side, near, far] = right < 0 ? ['left', right, left] : ['right', left, right];
+  return `to the wearer's ${side} of the middle of the ${half}, from ${small(near)} to ${small(far)} off it`;
 }

@@ -300,7 +300,7 @@ export const lateStages: typeof english = {
     more: (count) => `und ${count} weitere`,
     seams: 'Nähte, in dieser Reihenfolge',
     marks: (count) => `${count} Passzeichen`,
-    closesRing: 'schließt einen Ring: liegt nicht mehr flach',
+    closesRing: 'liegt danach nicht mehr flach',
     range: (lengths) => lengths.join(' bis '),
   },
   bench: {

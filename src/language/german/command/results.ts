@@ -132,6 +132,11 @@ export const results: typeof english = {
     standsInFront: (distance) => `Dafür steht der neue Körper ${distance} mm weiter vorn in der Form.`,
     standsBehind: (distance) => `Dafür steht der neue Körper ${distance} mm weiter hinten in der Form.`,
   },
+  core: {
+    measure: 'Maß',
+    core: 'Kern',
+    under: 'unter dem kleinsten mm',
+  },
   advise: { nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.' },
   propose: {
     asItIs: 'wie es ist',

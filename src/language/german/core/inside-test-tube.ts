@@ -21,8 +21,8 @@ export const testTube: Entries<TestTube> = {
     'So fest stopfen wie später die Form, zuerst kleine Flocken in die Ränder, mit Staubmaske: Ein Daumen hinterlässt keine Delle. Von Hand schließen, aufrecht hinstellen und einen Tag ruhen lassen.',
   'test-tube.measure':
     'An den Linien 1, 2 und 3 rundherum messen, das Maßband waagerecht und überall anliegend, aber nicht gezogen.',
-  'test-tube.type': ({ girth }, { length }) =>
-    `Die drei Umfänge unter Innenleben bei „Probeschlauch“ eintragen. Vor dem Stopfen misst er ${length(girth)} über dem Stoff. Danach werden die Schnittteile um das Nachgeben des Stoffs kleiner: erst dann drucken und zuschneiden.`,
+  'test-tube.type': ({ girth }, { fineLength }) =>
+    `Die drei Umfänge unter Innenleben bei „Probeschlauch“ eintragen. Vor dem Stopfen misst er ${fineLength(girth)} über dem Stoff. Danach werden die Schnittteile um das Nachgeben des Stoffs kleiner: erst dann drucken und zuschneiden.`,
   'test-tube.too-small': ({ line, girth, least }, { lengthAlone }) =>
     `Probeschlauch, Umfang an Linie ${line}: ${lengthAlone(girth)} ist weniger als der genähte Schlauch, ${lengthAlone(least)} über dem Stoff. Fester stopfen, oder prüfen, ob er in wahrer Größe gedruckt wurde, und noch einmal messen; bis dahin wird für das Nachgeben nichts abgezogen.`,
   'test-tube.too-large': ({ line, girth, most }, { lengthAlone }) =>

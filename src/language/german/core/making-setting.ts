@@ -1,13 +1,18 @@
 import type { Entries } from '../../catalogue.ts';
 import type { SettingWords } from '../../english/core/making-setting.ts';
 
-/** With its article behind “hinter”. */
+/** Mit Artikel hinter „hinter“. */
 const plates = {
-  base: { name: 'Bodenplatte', withArticle: 'der Bodenplatte' },
-  neck: { name: 'Halsplatte', withArticle: 'der Halsplatte' },
-  armholeRight: { name: 'Armlochplatte rechts', withArticle: 'der rechten Armlochplatte' },
-  armholeLeft: { name: 'Armlochplatte links', withArticle: 'der linken Armlochplatte' },
+  base: 'der Bodenplatte',
+  neck: 'der Halsplatte',
+  armholeRight: 'der rechten Armlochplatte',
+  armholeLeft: 'der linken Armlochplatte',
 } as const;
+type Plates = readonly (keyof typeof plates)[];
+const behind = (list: Plates): string =>
+  list.length === 2 && list.every((plate) => plate.startsWith('armhole'))
+    ? 'Hinter beiden Armlochplatten'
+    : `Hinter ${list.map((plate) => plates[plate]).join(' und ')}`;
 const spots = {
   back: 'hinten',
   front: 'vorn',
@@ -33,10 +38,10 @@ export const settingSteps: Entries<SettingWords> = {
     'Das Rohr durch Boden- und Halsplatte schieben: Es muss sich drehen, ohne zu klappern. Klappert es, das Rohr dort mit Klebeband umwickeln, bis es das nicht mehr tut.',
   'step.boards.block':
     'Den Halsblock nach seinen drei Schablonen aus Schaumstoff schneiden, von oben, von der Seite und von vorn, und in seiner Mitte ein Loch für das Rohr bohren.',
-  'step.boards.shell-narrows': ({ plate, where, angle, depth }, tongue) =>
-    `Hinter ${plates[plate].withArticle} wird die Hülle enger, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Die innere Lage wird bis zu ${tongue.fixed(depth, 1)} mm kleiner geschnitten. Die Stufe zwischen den Lagen schräg schleifen.`,
-  'step.boards.shell-widens': ({ plate, where, angle, depth }, tongue) =>
-    `Hinter ${plates[plate].withArticle} wird die Hülle weiter, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Bis zu ${tongue.fixed(depth, 1)} mm bleiben hinter dem Rand offen. Dort Füllung einstopfen, damit die Kante fest anliegt.`,
+  'step.boards.shell-narrows': ({ plates: list, where, angle, depth }, tongue) =>
+    `${behind(list)} wird die Hülle enger, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Die innere Lage wird bis zu ${tongue.fixed(depth, 1)} mm kleiner geschnitten. Die Stufe zwischen den Lagen schräg schleifen.`,
+  'step.boards.shell-widens': ({ plates: list, where, angle, depth }, tongue) =>
+    `${behind(list)} wird die Hülle weiter, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Bis zu ${tongue.fixed(depth, 1)} mm bleiben hinter dem Rand offen. Dort Füllung einstopfen, damit die Kante fest anliegt.`,
 
   'step.magnets.title': 'Die Magnete an den nackten Platten ausprobieren, dann einsetzen',
   'step.magnets.mark':
@@ -102,13 +107,13 @@ export const settingSteps: Entries<SettingWords> = {
   'step.supports.glue':
     'Durch die Unterkante hineingreifen und das äußere Ende jeder Stütze an die Armlochplatte leimen, sodass sie sich nur gemeinsam bewegen.',
   'step.supports.cord':
-    'Durch die Spalte die unteren Ränder beider Armlochplatten am Tunnel vorbei mit gewachster Schnur aneinanderbinden, so lang wie unten angegeben: Unter der Füllung dürfen sie sich weder drehen noch näher kommen.',
+    'Durch die Spalte die unteren Ränder beider Armlochplatten am Tunnel vorbei mit gewachster Schnur aneinanderbinden, in jeder durch zwei gestochene Löcher, so lang wie unten angegeben: Unter der Füllung dürfen sie sich weder drehen noch näher kommen.',
   'step.supports.ways':
     'Arm oder Kissen noch einmal an jede Platte halten: Die eigene Seite zieht an, die andere stößt ab.',
 
   'step.pole.title': 'Rohr, Halsblock und Halsplatte einsetzen',
-  'step.pole.push':
-    'Das Rohr ohne seinen Fuß, oder ein gleich dickes zweites, durch den Tunnel nach oben und zum Hals hinausschieben, bis zu seiner Marke. Es kommt vor der Füllung hinein: Danach findet nichts mehr in den Tunnel.',
+  'step.pole.push': ({ inside }, { fineLength }) =>
+    `Eine Marke auf das Rohr ziehen, ${fineLength(inside)} unter seinem oberen Ende. Es ohne seinen Fuß, oder ein gleich dickes zweites, durch den Tunnel nach oben schieben, bis die Marke an der Unterkante liegt: Dann endet es oben mit der Halskante. Es kommt vor der Füllung hinein: Danach findet nichts mehr in den Tunnel.`,
   'step.pole.block': ({ hasSupports }) =>
     `${hasSupports ? 'Durch den Hals Holzleim auf die inneren Enden der Stützen geben. ' : ''}Den Halsblock zusammendrücken und durch den Hals über das Rohr hinunterschieben, bis sein Fuß dort sitzt, wo der Hals beginnt${hasSupports ? ', an den Stützen' : ''}.`,
   'step.pole.collar':
@@ -145,8 +150,10 @@ export const settingSteps: Entries<SettingWords> = {
     'Bänder, Stege und Gurte sind an beiden Enden angenäht und werden nicht gezogen: Die Füllung spannt sie. Wo einer lose hängt, ist daneben zu wenig.',
   'step.fill.stop':
     'Aufhören, sobald ein Umfang seine Grenze überschreitet: Füllung herausnehmen. Nie eine Naht über der Füllung enger nähen.',
-  'step.fill.measure':
-    'Die Höhenlinie darüber ist jetzt von Füllung umgeben: sie messen, ihre Halbringe anhalten, falls Lehren geschnitten sind, und unter Prüfen eintragen. Neben einer leeren Zone sagt eine Höhenlinie nichts.',
+  'step.fill.measure': ({ level, isFirst }, { say }) =>
+    isFirst
+      ? `Die Höhenlinie „${say(level)}“ hat jetzt auf beiden Seiten Füllung: sie messen, ihre Halbringe anhalten, falls Lehren geschnitten sind, und unter Prüfen eintragen. Neben einer leeren Zone sagt eine Höhenlinie nichts.`
+      : `Jetzt „${say(level)}“ ebenso messen und eintragen.`,
 
   'step.close.title': 'Bodenplatte und unteren Klemmring einsetzen',
   'step.close.plate': ({ hasTabs, isCovered }) =>
@@ -175,11 +182,12 @@ export const settingSteps: Entries<SettingWords> = {
   'step.lids.lace': ({ isCovered }) =>
     `Noch einmal rund um die Unterkante, im Leiterstich von ${isCovered ? '7 mm' : '10 mm, von Loch zu Loch'} (er läuft im Bruch der Kante und führt gerade ${isCovered ? 'zum Bezug' : 'zur Platte'} hinüber wie Sprossen einer Leiter), gewachste Schnur, alle 10 cm (4 in) ein Knoten, und die langen Stiche herausziehen.`,
 
-  'step.stand.title': 'Das Rohr verstiften, den Fuß beschweren und auf einer Schräge prüfen',
+  'step.stand.title': ({ hasBallast }) =>
+    `Das Rohr verstiften${hasBallast ? ', den Fuß beschweren' : ''} und auf einer Schräge prüfen`,
   'step.stand.pin':
     'Durch unteren Klemmring und Rohr bohren und einen Querstift einsetzen: Der Klemmring trägt, der Stift verhindert, dass die Form sich dreht.',
-  'step.stand.tilt':
-    'Den Ballast (Gewicht auf den Beinen) befestigen, das schwerste Kleidungsstück anhängen und die Form über weichem Boden von Hand in jede Richtung um 10° neigen, während jemand bereitsteht, sie aufzufangen.',
+  'step.stand.tilt': ({ hasBallast }) =>
+    `${hasBallast ? 'Den Ballast (Gewicht auf den Beinen) befestigen, das' : 'Der Fuß ist schwer genug, Ballast kommt keiner darauf. Das'} schwerste Kleidungsstück anhängen und die Form über weichem Boden von Hand in jede Richtung um 10° neigen, während jemand bereitsteht, sie aufzufangen.`,
   'step.stand.castors':
     'Rollen bekommen Schutzbügel oder Kappen, damit kein Saum erfasst und überrollt wird; für die Prüfung feststellen.',
   'step.stand.write': 'Auf den Fuß schreiben: Datum, Person, Maße, Unterwäsche, schwerstes Kleidungsstück.',

@@ -23,9 +23,9 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.sleeve.title': 'Den Rohrtunnel mit seinen Bändern und Gurten nähen',
   'step.sleeve.hem': ({ hasStraps }) =>
     `Der Tunnel ist der schmale Schlauch für das Rohr. Bänder gehen von ihm zur vorderen und hinteren Mitte, ${hasStraps ? 'Gurte zu den Seiten, ' : ''}Stege von vorn nach hinten. ${hasStraps ? 'Stege, Bänder und Gurte' : 'Stege und Bänder'} oben und unten säumen (die Kante zweimal umschlagen und feststeppen) und ihre Öffnungen umsteppen, bevor sie ausgeschnitten werden.`,
-  'step.sleeve.stitch': ({ hasStraps }) =>
+  'step.sleeve.stitch': ({ hasStraps, areOneLine }) =>
     hasStraps
-      ? 'Der Tunnel liegt flach, die Marken oben. Jeden Gurt und dann das vordere Band auf seine eigene Linie steppen, in der Folge unten, Höhenlinie auf Höhenlinie: Jeder Gurt ist eine Linie für sich, auch wenn ein Buchstabe alle auf einer Geraden nennt.'
+      ? `Der Tunnel liegt flach, die Marken oben. Jeden Gurt und dann das vordere Band auf seine eigene Linie steppen, in der Folge unten, Höhenlinie auf Höhenlinie${areOneLine ? ': Jeder Gurt ist eine Linie für sich, auch wenn ein Buchstabe alle auf einer Geraden nennt' : ''}.`
       : 'Der Tunnel liegt flach, die Marken oben. Das vordere Band auf seine Linie steppen, Höhenlinie auf Höhenlinie.',
   'step.sleeve.throat':
     'Neben dem vorderen Band beide Halsstege, die kleinen, die die Halsgrube halten, ebenso aufsteppen, rechts und links, mit dem längeren Ende unten, Passzeichen auf Passzeichen. An der Hülle liegen sie höher als am Tunnel: Diese Schräge ist gewollt.',
@@ -33,7 +33,8 @@ export const sewingSteps: Entries<SewingWords> = {
     'Den Tunnel zum Schlauch schließen, die markierte Seite außen, die Kante des hinteren Bandes in der Naht mitgefasst. Alles hängt jetzt außen am Schlauch.',
   'step.sleeve.tabs': ({ count }) =>
     `Die ${count} Laschen gleichmäßig verteilt an sein unteres Ende steppen, nach unten hängend.`,
-  'step.sleeve.try': 'Über das Rohr schieben: Er muss ohne Kraft darübergehen und darf nicht schlackern.',
+  'step.sleeve.try':
+    'Den Tunnel über das Rohr schieben: Er muss ohne Kraft darübergehen und darf nicht schlackern.',
 
   'step.inner.title': ({ half, hasStraps }) =>
     half === 'front'
@@ -48,7 +49,7 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.inner.straps':
     'Rechts anfangen. Jeden Gurt vom Tunnel nach außen durch den Schlitz des rechten Stegs ziehen und sein Ende an seine Linie an der Seite nähen, Höhenlinie auf Höhenlinie. Ein übergangener Gurt lässt sich nicht mehr durchziehen, wenn der Steg geschlossen ist.',
   'step.inner.to-back': ({ far, isRolled, hasStraps }, { length }) =>
-    `${hasStraps ? 'Dann' : 'Rechts anfangen:'} die hintere Kante des Stegs an seine Linie im rechten Rückenteil nähen, Passzeichen auf Passzeichen, in zwei Reihen. Sie liegt ${length(far)} von der freien Kante${isRolled ? ': Diese Seite aufrollen, damit sie durch den Maschinenarm geht' : ', im Arm jeder Maschine'}. Dann links ebenso.`,
+    `${hasStraps ? 'Dann' : 'Rechts anfangen:'} die hintere Kante des Stegs an seine Linie im rechten Rückenteil nähen, Passzeichen auf Passzeichen, in zwei Reihen. Sie liegt ${length(far)} von der freien Kante${isRolled ? ': Diese Seite aufrollen, damit sie durch den Maschinenarm geht' : ', so nah, dass sie unter jede Maschine passt'}. Dann links ebenso.`,
   'step.inner.no-twist':
     'Jeden Steg und Gurt mit den Zahlen unten vergleichen und von der Unterkante zum Hals hindurchsehen: Keiner darf sich verdrehen oder einen anderen kreuzen, außer durch seinen Schlitz.',
 
@@ -64,7 +65,7 @@ export const sewingSteps: Entries<SewingWords> = {
       : 'Zuletzt das Bündchen hinten schließen.',
   'step.side.title': 'Die Seiten nähen',
   'step.side.adjust':
-    'An diesen Nähten wird angepasst: erst beide heften, die Hülle in einer Lage flach ausbreiten, linke Seite oben, und mit den Breiten unten vergleichen. Zu weit: tiefer heften, auf jeder Seite den halben Fehler, auf beide Lagen verteilt.',
+    'An diesen Nähten wird angepasst: erst beide heften, die hinten offene Hülle Höhe für Höhe in einer Lage flach streichen, linke Seite oben (alles auf einmal liegt nicht flach), und mit den Breiten unten vergleichen. Zu weit: tiefer heften, auf jeder Seite den halben Fehler, auf beide Lagen verteilt; zu eng: ebenso weniger tief.',
   'step.side.sew':
     'Dann nähen, rechts und links, Stege, Gurte und Tunnel dabei beiseitegehalten; auseinanderbügeln.',
   'step.side.packed':
@@ -94,7 +95,7 @@ export const sewingSteps: Entries<SewingWords> = {
       ? 'Alles durch den offenen Rücken auf rechts wenden und Stege und Gurte innen ordnen. Die Stecknadeln zählen. Beide Rückenkanten an der Nahtlinie einschlagen und heften.'
       : 'Alles durch die offene Seite auf rechts wenden. Die Stecknadeln zählen. Beide Kanten an der Nahtlinie einschlagen und heften.',
   'step.closing.flat':
-    'Die leere Hülle in zwei Lagen flach hinlegen, Höhenlinie auf Höhenlinie, und mit den Breiten unten vergleichen. Jetzt ist die Zeit, eine Naht noch einmal zu nähen: nicht, wenn sie voll ist. Dann rund um die Kanten von Hals, Armlöchern und Unterkante messen, an den Nahtlinien entlang, und aufschreiben: Danach werden die Platten geschnitten.',
+    'Die leere Hülle in zwei Lagen flach hinlegen, Höhenlinie auf Höhenlinie, und mit den Breiten unten vergleichen. Jetzt ist die Zeit, eine Naht noch einmal zu nähen: nicht, wenn sie voll ist. Dann rund um die Kanten von Hals, Armlöchern und Unterkante messen, an den Nahtlinien entlang, und bei den Zahlen des nächsten Schritts aufschreiben: Danach werden die Platten geschnitten.',
   'step.turn-out.title': ({ isBehind, isLaddered }) =>
     isLaddered
       ? isBehind
@@ -108,7 +109,7 @@ export const sewingSteps: Entries<SewingWords> = {
   'step.turn-out.ladder':
     'Die Naht von außen schließen, von der Unterkante nach oben, im Leiterstich: Stiche von 5 mm, die in den Brüchen beider eingeschlagenen Kanten laufen und gerade hinüberführen wie Sprossen einer Leiter. Gewachster Faden, gebogene Nadel, alle 10 cm (4 in) ein Knoten.',
   'step.turn-out.why-ladder': ({ mouth, pack, ratio }, { length, fixed }) =>
-    `Mit der Maschine genäht, müsste eine Rolle von etwa ${length(pack)} in einen Schlauch von ${length(mouth)}: das ${fixed(ratio, 1)}fache, und das 2fache ist nötig.`,
+    `Mit der Maschine genäht, müsste eine Rolle, die etwa ${length(pack)} rund ist, in einen Schlauch von ${length(mouth)} rundherum: das ${fixed(ratio, 1)}fache, und das 2fache ist nötig.`,
   'step.turn-out.or-packed': ({ mouth, pack, ratio }, { length, fixed }) =>
-    `Von Hand muss nichts zusammengerollt, umgestülpt und wieder herausgezogen werden, und die Naht lässt sich jederzeit von außen ausbessern. Wer sie lieber mit der Maschine näht, kann das: Eine Rolle von etwa ${length(pack)} geht in einen Schlauch von ${length(mouth)} (das ${fixed(ratio, 1)}fache); unter Innenleben „Alle Teile“ wählen, dann stehen hier die Schritte dafür.`,
+    `Von Hand muss nichts zusammengerollt, umgestülpt und wieder herausgezogen werden, und die Naht lässt sich jederzeit von außen ausbessern. Wer sie lieber mit der Maschine näht, kann das: Eine Rolle, die etwa ${length(pack)} rund ist, geht in einen Schlauch von ${length(mouth)} rundherum, dem ${fixed(ratio, 1)}fachen; unter Innenleben „Alle Teile“ wählen, dann stehen hier die Schritte dafür.`,
 };

@@ -3,7 +3,7 @@ import type { Entries } from '../../catalogue.ts';
 import { settingSteps } from './making-setting.ts';
 import { sewingSteps } from './making-sewing.ts';
 
-/** Name, and with its article behind “hinter” and as a genitive. */
+/** Name, and with its article as a genitive. */
 const plates = {
   base: { name: 'Bodenplatte', withArticle: 'der Bodenplatte' },
   neck: { name: 'Halsplatte', withArticle: 'der Halsplatte' },
@@ -37,8 +37,8 @@ export const making: Entries<MakingPhrases> = {
   // Names of pieces have commas of their own.
   'work.pieces': ({ pieces }, { say }) => `Teile: ${pieces.map(say).join('; ')}.`,
   'work.seam': ({ seam, lengths, marks, closesRing, note }, { say, length }) => {
-    const words = [lengths.map(length).join(' an '), countMarks(marks)];
-    if (closesRing) words.push('schließt einen Ring');
+    const words = [sayLengths(lengths.map(length)), countMarks(marks)];
+    if (closesRing) words.push('liegt danach nicht mehr flach');
     if (note) words.push(say(note));
     return `${say(seam)}: ${words.join(', ')}`;
   },
@@ -56,26 +56,28 @@ export const making: Entries<MakingPhrases> = {
 
   'step.use.title': 'Klären, wofür die Form ist, mit Rohr, Klemmringen und Fuß zur Hand',
   'step.use.settle':
-    'Schwerstes Kleidungsstück, Nadeln hineinstecken, Arme oder keine, ein Überzug: Das zuerst klären, denn es ändert die Teile.',
+    'Zuerst klären und unter Innenleben eintragen, denn es ändert die Teile: wie schwer das schwerste Kleidungsstück ist, ob mit Nadeln hineingesteckt wird, ob Arme daran sollen und ob ein Überzug darüberkommt.',
   'step.use.pole':
     'Das Rohr mit dem Messschieber messen, bevor etwas zugeschnitten wird: Rohre sind selten so dick, wie sie heißen. Ein ausziehbares Rohr dort messen, wo es in der Form stehen wird.',
   'step.use.load':
     'Was trägt: Das Kleidungsstück liegt auf den Schultern, diese stehen auf der Füllung, die Füllung auf der Bodenplatte, diese auf einer Sperrholzscheibe (mindestens 80 mm breit) und einem Klemmring, der fest um das Rohr geschraubt wird; das Rohr steht im Fuß. Ein zweiter Klemmring kommt unter die Halsplatte. Beide jetzt aufschrauben und mit dem ganzen Gewicht daraufdrücken: Keiner darf rutschen.',
   'step.use.height':
     'Der Fuß muss sich wieder vom Rohr nehmen lassen: Von dort wird zuletzt die Bodenplatte aufgeschoben.',
+  'step.use.arrows': ({ push }, { mass }) =>
+    `Die Pfeile im Bild: das schwerste Kleidungsstück; der Stoß, bei dem die Form kippt (so stark, wie ${mass(push)} drücken); die Neigung, auf der sie am Ende geprüft wird.`,
 
   'step.measure.title': 'Zweimal messen und den Körper ansehen',
   'step.measure.how':
-    'Über der Unterwäsche messen, die getragen wird, bei lockerem Stand, mit markierten Punkten an Hals, Schulter und Brust.',
+    'Über der Unterwäsche messen, die getragen wird, locker stehend, mit markierten Punkten an Hals, Schulter und Brust.',
   'step.measure.compare':
     'Abgelesenes eintragen, ein zweites Mal messen und berichtigen, was angemerkt ist, bis sich nichts mehr widerspricht. Breiten, Tiefen und Seitenansicht mit der Person vergleichen.',
 
   'step.cloth.title': 'Den Stoff waschen, bügeln und fixieren',
   'step.cloth.wash': 'Den Stoff waschen, bügeln und fadengerade ziehen.',
-  'step.cloth.which': ({ hasArms }) =>
-    `Einlage, ein dünner Stoff mit Kleber auf einer Seite, den das Bügeleisen schmilzt (fixieren), kommt auf die linke Seite, die Innenseite, des Stoffs für Hülle${hasArms ? ', Arme' : ''} und Probeschlauch. Stege, Bänder, Gurte, Tunnel und Bezüge bleiben ohne.`,
+  'step.cloth.which': ({ hasArms, hasCovers }) =>
+    `Einlage, ein dünner Stoff mit Kleber auf einer Seite, den das Bügeleisen schmilzt (fixieren), kommt auf die linke Seite, die Innenseite, des Stoffs für Hülle${hasArms ? ', Arme' : ''} und Probeschlauch. Stege, Bänder, Gurte${hasCovers ? ', Tunnel und Bezüge' : ' und Tunnel'} bleiben ohne.`,
   'step.cloth.fuse':
-    'Sie auf Rechtecke aus Stoff fixieren, die größer sind als die Schnittteile, und flach auskühlen lassen. Fixierter Stoff läuft ein, darum wird vorher nichts zugeschnitten.',
+    'Die Einlage auf Rechtecke aus Stoff fixieren, die größer sind als die Schnittteile, und flach auskühlen lassen. Fixierter Stoff läuft ein, darum wird vorher nichts zugeschnitten.',
   'step.cloth.square': ({ side }, { length }) =>
     `Vor dem Fixieren auf ein Rechteck ein Quadrat von ${length(side)} zeichnen und danach messen: Weicht eine Seite um mehr als 1 mm ab, läuft der Stoff noch ein: alles noch einmal dämpfen und bügeln und ein neues Quadrat zeichnen.`,
 
@@ -106,14 +108,14 @@ export const making: Entries<MakingPhrases> = {
     `Alles nähen außer der hinteren Mitte: Die bleibt von der Unterkante bis durch das Halsbündchen offen. Durch einen Hals von ${length(neck)} geht kein Kopf, und es muss auch keiner.`,
   'step.trial.put-on':
     'Von vorn anziehen wie einen Kittel, die Arme durch die Armlöcher, über der Wäsche, über der gemessen wurde. Jemand steckt den Rücken zu, Nahtlinie auf Nahtlinie, von der Taille nach oben und nach unten.',
-  'step.trial.judge': ({ pinned, waist, changed }, { small, length }) =>
-    `Die Höhenlinien laufen waagerecht, nichts klafft oder spannt, und jede Höhe weicht höchstens 5 mm von der Zahl unten ab. Was abgesteckt oder ausgelassen werden muss, kommt als geändertes Maß zurück, nie als geändertes Teil: ${small(pinned)} tief an einer Seitennaht sind rundum das Doppelte, eine Taille von ${length(waist)} wird also als ${length(changed)} eingetragen. Hat sich viel geändert, dann noch einmal anprobieren.`,
+  'step.trial.judge': ({ pinned, waist, changed }, { small, fineLength }) =>
+    `Die Höhenlinien (rund um den Körper, wo seine Umfänge gemessen sind) laufen waagerecht, nichts klafft oder spannt, und jede Höhe weicht höchstens 5 mm von der Zahl unten ab. Was abgesteckt oder ausgelassen werden muss, kommt als geändertes Maß zurück, nie als geändertes Teil: ${small(pinned)} tief an einer Seitennaht sind rundum das Doppelte, eine Taille von ${fineLength(waist)} wird also als ${fineLength(changed)} eingetragen. Hat sich viel geändert, dann noch einmal anprobieren.`,
 
   'step.cut.title': 'Den Schnitt drucken und den Stoff zuschneiden',
   'step.cut.print':
     'Jetzt den ganzen Schnitt drucken, neu gerechnet aus allem, was bis hier gemessen und eingetragen ist. Die Seiten verbinden und noch einmal von Kreuz zu Kreuz über die Anschlüsse messen: Ein Millimeter auf den Meter ist in Ordnung. Was keine eigene Seite hat, steht auf dem Maßblatt.',
   'step.cut.lay':
-    'Alle Schnittteile in gleicher Richtung im Fadenlauf, Schauseite des Stoffs oben. Rechts und links sind nicht gleich: Wo eine Zeichnung für beide gilt, sie für rechts hinlegen, wie sie ist, und für links wenden.',
+    'Die Teile auflegen, wie die Pläne vorn im Heft oder unter Auslegen es zeigen: Pfeile im Fadenlauf, rechte Seite des Stoffs oben. Rechts und links sind nicht gleich: Wo eine Zeichnung für beide gilt, sie für rechts hinlegen, wie sie ist, und für links wenden.',
   'step.cut.cut':
     'Auf der durchgezogenen Linie schneiden; die Nahtzugaben sind von Kante zu Kante verschieden und stehen auf den Teilen. Passzeichen (die kurzen Marken, die an zwei Teilen aufeinandertreffen) höchstens ein Drittel der Nahtzugabe tief einschneiden. Jedes Teil in der Liste abhaken.',
 
@@ -213,6 +215,12 @@ export const making: Entries<MakingPhrases> = {
     `Etwa ${fixed(hours, 0)} Stunden Arbeit, ohne Pausen und Trocknen: von uns geschätzt, ohne Quelle.`,
   'work.edge': ({ of }) => lacedEdges[of],
 };
+
+/** Beide Kanten lesen sich fast immer gleich. */
+function sayLengths(lengths: readonly string[]): string {
+  const areAlike = lengths.length === 2 && lengths[0] === lengths[1];
+  return areAlike ? `je ${lengths[0]}` : lengths.join(' an ');
+}
 
 function countMarks(marks: number): string {
   return marks === 0 ? 'keine Passzeichen dazwischen' : `${marks} Passzeichen`;

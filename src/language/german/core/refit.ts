@@ -10,7 +10,7 @@ export const refit: Entries<RefitPhrases> = {
   'pad.middle': ({ half }) => middles[half],
   'pad.up': 'oben',
   'pad.place': ({ half, low, high, right, left }, { small }) =>
-    `Es reicht von ${overWaist(low, small)} bis ${overWaist(high, small)}; von der ${half === 'front' ? 'vorderen' : 'hinteren'} Mitte ${reach(right, 'right', small)} und ${reach(left, 'left', small)}.`,
+    `Es reicht von ${overWaist(low, small)} bis ${overWaist(high, small)}; ${across(half, right, left, small)}.`,
   'pad.on-form': ({ wadding }, { small }) =>
     `Aus Watte, ${small(wadding)} dick. Auf die Form legen, Linie auf Linie, und den Rand festnähen.`,
   'pad.on-pad': ({ wadding, number }, { small }) =>
@@ -35,8 +35,14 @@ export const refit: Entries<RefitPhrases> = {
   'core.too-few': ({ count }) =>
     `Ein Kern wird für zwei oder mehr Menschen gemacht; angegeben sind ${count}.`,
   'core.name': ({ names }) => `Kern von ${names.join(', ')}`,
-  'core.sticks-out': ({ name, by, height, limit }, { small, length }) =>
-    `Der Kern steht um ${small(by)} aus dem Körper von ${name} heraus, ${length(Math.abs(height))} ${height < 0 ? 'unter' : 'über'} der Taille; mehr als ${small(limit)} wird gesagt. Weniger Menschen, oder ähnlichere, ergeben einen besseren Kern.`,
+  'core.sticks-out': ({ name, by, height, limit, isRefused }, { small, length }) =>
+    `Der Kern steht um ${small(by)} aus dem Körper von ${name} heraus, ${length(Math.abs(height))} ${height < 0 ? 'unter' : 'über'} der Taille${isRefused ? `; höchstens ${small(limit)} gehen` : `; bis ${small(limit)} wären nicht zu merken`}. Weniger Menschen, oder ähnlichere, ergeben einen besseren Kern.`,
+  'core.verdict': ({ name, isAnew }) =>
+    isAnew
+      ? `Für ${name} taugt dieser Kern nicht: eine eigene Form machen, oder einen Kern nur für die Übrigen.`
+      : `Polster und Überzug machen aus dem Kern: ${name}.`,
+  'core.smaller': ({ tapes }, { inSentence, small }) =>
+    `Um in allen zu liegen, ist der Kern kleiner als der kleinste von ihnen: ${tapes.map(({ name, under }) => `${inSentence(name)} um ${small(under)}`).join(', ')}. Dort haben alle Polster. Ähnlichere Menschen brauchen weniger davon.`,
 };
 
 const reasons = {
@@ -51,8 +57,11 @@ function overWaist(height: number, small: Small): string {
   return `${small(Math.abs(height))} ${height < 0 ? 'unter' : 'über'} der Taille`;
 }
 
-/** Wo ein Polster auf einer Seite der Mitte endet, oder jenseits beginnt. */
-function reach(distance: number, side: 'right' | 'left', small: Small): string {
-  const isRight = (side === 'right') === distance >= 0;
-  return `${small(Math.abs(distance))} nach ${isRight ? 'rechts' : 'links'}`;
+/** Über die Mitte, oder auf einer Seite davon: Ein Ende jenseits der Mitte ist kleiner als null. */
+function across(half: 'front' | 'back', right: number, left: number, small: Small): string {
+  const middle = half === 'front' ? 'vorderen' : 'hinteren';
+  if (right >= 0 && left >= 0)
+    return `von der ${middle} Mitte ${small(right)} nach rechts und ${small(left)} nach links`;
+  const [side, near, far] = right < 0 ? ['links', right, left] : ['rechts', left, right];
+  return `${side} von der ${middle} Mitte, ${small(near)} bis ${small(far)} von ihr entfernt`;
 }
