@@ -1,51 +1,72 @@
-import { useEffect, useRef, useState } from 'react';
-import { Icon } from '../parts/icon.tsx';
+import { useState } from 'react';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useServices } from '../parts/workroom-context.tsx';
+import { BodyDialog } from './body-dialog.tsx';
 import { BodyList } from './body-list.tsx';
+import { DemoCards } from './demo-cards.tsx';
+import { useWardrobe } from './wardrobe-context.tsx';
 
-/** The maker's bodies, and the last states this browser kept, to go back to after a mistake or a crash. */
-export function EarlierStates({ onClose }: { readonly onClose: () => void }) {
+/** The maker's bodies; beneath them, out of the way, the last states this browser kept and the demos. */
+export function Wardrobe({ onClose }: { readonly onClose: () => void }) {
+  const { top } = useWords();
+  const { words } = useWardrobe();
+  return (
+    <BodyDialog className="wardrobe" title={top.earlier} onClose={onClose}>
+      {(close) => (
+        <>
+          <BodyList onClose={close} />
+          <Folded title={words.earlier}>
+            <EarlierStates onClose={close} />
+          </Folded>
+          <Folded title={top.demoBodies}>
+            <DemoCards onClose={close} />
+          </Folded>
+        </>
+      )}
+    </BodyDialog>
+  );
+}
+
+/** What is made only once it is unfolded. */
+function Folded({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details className="wardrobe-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{title}</summary>
+      {isOpen && children}
+    </details>
+  );
+}
+
+/** To go back to after a mistake or a crash. */
+function EarlierStates({ onClose }: { readonly onClose: () => void }) {
   const services = useServices();
   const [states] = useState(services.listEarlierStates);
-  const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
-    dialog.current?.showModal();
-  }, []);
-  // Closed by the browser, so that the focus goes back to the button it came from.
-  const close = () => dialog.current?.close();
-  const words = useWords();
+  const { top } = useWords();
+  const { words } = useWardrobe();
   const { time: sayTime } = useNumbers();
   return (
-    <dialog ref={dialog} className="gallery earlier" aria-labelledby="earlier-title" onClose={onClose}>
-      <div className="gallery-head">
-        <h2 id="earlier-title">{words.top.earlier}</h2>
-        <button type="button" className="icon-only" aria-label={words.top.close} onClick={close}>
-          <Icon name="close" />
-        </button>
-      </div>
-      <BodyList onClose={close} />
-      <h3>{words.bodies.earlier}</h3>
-      <p className="quiet">{words.bodies.aboutEarlier}</p>
+    <>
+      <p className="quiet">{words.aboutEarlier}</p>
       <ol className="earlier-list">
         {states.map(({ at, name, text }, index) => (
           <li key={`${at} ${name}`}>
             <button
               type="button"
               onClick={() => {
-                close();
-                void services.openText(text, words.bodies.stateOf(sayTime(at)));
+                onClose();
+                void services.openText(text, words.stateOf(sayTime(at)));
               }}
             >
-              <span className="card-name">{name || words.top.untitled}</span>
+              <span className="card-name">{name || top.untitled}</span>
               <time className="quiet" dateTime={new Date(at).toISOString()}>
                 {sayTime(at)}
-                {index === 0 ? `, ${words.bodies.newest}` : ''}
+                {index === 0 ? `, ${words.newest}` : ''}
               </time>
             </button>
           </li>
         ))}
       </ol>
-    </dialog>
+    </>
   );
 }
