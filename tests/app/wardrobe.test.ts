@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  describeBodies,
   type KeptBody,
   type KeptCard,
   layOutWardrobe,
@@ -23,7 +24,7 @@ const measures = (bustGirth: number, waistGirth: number, hipGirth: number): Part
 
 function names(bodies: readonly KeptBody[], asked: { order?: WardrobeOrder; search?: string } = {}) {
   const { order = 'changed', search = '' } = asked;
-  const cards = layOutWardrobe({ bodies, cards: NO_CARDS }, { order, search, locale: 'en' });
+  const cards = layOutWardrobe(describeBodies({ bodies, cards: NO_CARDS }), { order, search, locale: 'en' });
   return cards.map(({ bodies: own }) => own.map(({ body }) => body.id));
 }
 
@@ -72,7 +73,11 @@ describe('the wardrobe', () => {
       checking: { entries: [entry, entry] },
     });
     const told = (cards: ReadonlyMap<string, KeptCard>) =>
-      layOutWardrobe({ bodies: [body], cards }, { order: 'name', search: '', locale: 'en' })[0].bodies[0];
+      layOutWardrobe(describeBodies({ bodies: [body], cards }), {
+        order: 'name',
+        search: '',
+        locale: 'en',
+      })[0].bodies[0];
     expect(told(NO_CARDS)).toMatchObject({
       ...{ size: [930, 765, 1010], measured: 3, isPrinted: true, steps: null, ticked: 3, readings: 2 },
     });
@@ -87,10 +92,7 @@ describe('the wardrobe', () => {
     });
     const texts = ['{"format":', 'null', '[]', '{"person":7,"body":{"measures":3},"making":{"done":"x"}}'];
     const broken = texts.map((text, i) => ({ id: `broken ${i}`, name: 'Hurt', at: -i, text }));
-    const [first, ...rest] = layOutWardrobe(
-      { bodies: [sided, ...broken], cards: NO_CARDS },
-      { order: 'changed', search: '', locale: 'en' },
-    ).map(({ bodies }) => bodies[0]);
+    const [first, ...rest] = describeBodies({ bodies: [sided, ...broken], cards: NO_CARDS });
     expect(first.size).toEqual([905, null, null]);
     expect(rest).toHaveLength(4);
     for (const card of rest)

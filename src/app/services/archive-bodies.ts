@@ -8,15 +8,19 @@ import { type ArchiveFault, LARGEST_ARCHIVE, unpackBodies } from './unpack-bodie
 
 type ArchiveWords = WardrobeWords['archive'];
 
-/** Hands over all bodies as one archive; tells why not when it could not be opened again. */
-export function saveBodies(bodies: readonly KeptBody[], words: ArchiveWords, today: string): Notice | null {
+/** Hands over all bodies as one archive, or tells why not when it could not be opened again. */
+export function saveBodies(bodies: readonly KeptBody[], words: ArchiveWords, today: string): Notice {
   const archive = packBodies(bodies);
   // What cannot be brought back is no copy.
   const checked = unpackBodies(archive);
   if ('fault' in checked) return { tone: 'warning', text: words.notSaved(tellFault(checked.fault, words)) };
-  saveFile(`loftseam-bodies-${today}.zip`, 'application/zip', archive);
-  return null;
+  const name = `loftseam-bodies-${today}.zip`;
+  saveFile(name, 'application/zip', archive);
+  return { tone: 'plain', text: words.saved(bodies.length, name) };
 }
+
+/** Of a name that may be as long as it likes. */
+const MOST_LETTERS = 80;
 
 /** What of an archive is new, what is here already, and what cannot be read as a body. */
 export interface SortedBodies {
@@ -106,7 +110,7 @@ async function readBodies(
     if (read.ok) readable.push({ ...body, name: read.value.name });
     else {
       const reason = read.issues[0] ? say(read.issues[0].message) : messages.cannotRead;
-      unreadable.push(own.unreadable(body.name || top.untitled, reason));
+      unreadable.push(own.unreadable(body.name.slice(0, MOST_LETTERS) || top.untitled, reason));
     }
     // The page has its turn in between.
     if ((readable.length + unreadable.length) % 20 === 0) await new Promise((go) => setTimeout(go));
@@ -127,7 +131,7 @@ function tellFault(fault: ArchiveFault, { faults }: ArchiveWords): string {
       return faults.tooMany(fault.most);
     case 'oddName':
     case 'damaged':
-      return faults[fault.is](fault.file);
+      return faults[fault.is](fault.file.slice(0, MOST_LETTERS));
     default:
       return faults[fault.is];
   }

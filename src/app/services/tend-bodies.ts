@@ -34,8 +34,8 @@ export interface BodyService {
   scatter(body: KeptBody): Promise<Float64Array | null>;
   /** For a body that has no picture yet. */
   putPicture(id: string, picture: CardPicture): Promise<void>;
-  /** Hands over all bodies as one archive; what is told of it, null when nothing need be. */
-  saveAll(): Promise<Notice | null>;
+  /** Hands over all bodies as one archive, and tells it. */
+  saveAll(): Promise<Notice>;
   /** Adds what an archive holds and is not here yet; tells what came of it. Never changes what is here. */
   openArchive(file: File): Promise<Notice>;
 }
@@ -67,8 +67,9 @@ export function tendBodies(needs: TendingNeeds): BodyService {
     async duplicate(body) {
       const project = await read(body);
       const copy = { ...body, id: newId(), at: Date.now() };
-      const names = { ...namesOf(project), name: words().messages.copyOf(body.name).slice(0, LONGEST_NAME) };
-      await (await opened()).put(await named(copy, project, names));
+      await (await opened()).put(
+        await named(copy, project, copyOf(namesOf(project), words().messages.copyOf)),
+      );
     },
     async beginVersion(body, label) {
       const { making: _done, checking: _read, ...project } = await read(body);
@@ -86,8 +87,10 @@ export function tendBodies(needs: TendingNeeds): BodyService {
     scatter: async (body) => worker.scatterBody(await read(body)),
     async putPicture(id, picture) {
       const cabinet = await opened();
-      const steps = (await cabinet.list()).cards.get(id)?.steps ?? null;
-      await cabinet.putCard({ id, picture, steps });
+      const { bodies, cards } = await cabinet.list();
+      // Taken away, or given a better one of its form, meanwhile.
+      if (!bodies.some((body) => body.id === id) || cards.get(id)?.picture) return;
+      await cabinet.putCard({ id, picture, steps: cards.get(id)?.steps ?? null });
     },
     async saveAll() {
       return saveBodies((await (await opened()).list()).bodies, own.archive, today());
@@ -120,4 +123,14 @@ function filesOfBodies(store: AppStore) {
 
 function namesOf({ name, person }: Project): BodyNames {
   return person ? { name, person } : { name };
+}
+
+/** Two bodies of a person are told apart by their labels, others by their names. */
+function copyOf({ name, person }: BodyNames, copy: (name: string) => string): BodyNames {
+  const short = (text: string) => copy(text).slice(0, LONGEST_NAME);
+  if (!person) return { name: short(name) };
+  return {
+    name: short(name),
+    person: person.label ? { ...person, label: short(person.label) } : person,
+  };
 }

@@ -65,8 +65,7 @@ function unpack(archive: Uint8Array): Files {
   const partsByName = new Map<string, Uint8Array[]>();
   let total = 0;
   const unzip = new Unzip((file) => {
-    if (partsByName.has(file.name) || !isPlainName(file.name))
-      refuse({ is: 'oddName', file: file.name.slice(0, 80) });
+    if (partsByName.has(file.name) || !isPlainName(file.name)) refuse({ is: 'oddName', file: file.name });
     if (partsByName.size > MOST_BODIES) refuse({ is: 'tooMany', most: MOST_BODIES });
     const parts: Uint8Array[] = [];
     partsByName.set(file.name, parts);

@@ -207,7 +207,8 @@ function bodyEdits({ say, change }: Steps): Pick<EditActions, BodyEdits> {
   return {
     renameProject: (name) =>
       change(say().rename, (project) => (project.name === name ? project : { ...project, name })),
-    nameBody: (names) => change(say().rename, ({ person: _before, ...others }) => ({ ...others, ...names })),
+    nameBody: ({ name, person }) =>
+      change(say().rename, (project) => withChanges<Project>(project, { name, person })),
     setUnits: (displayUnits) =>
       change(say().showUnits[displayUnits], (project) =>
         project.displayUnits === displayUnits ? project : { ...project, displayUnits },

@@ -97,6 +97,7 @@ export { typicalStrain } from './typical-strain.ts';
 export { VEIL_FROM, VEIL_TO, veilAt } from './veil-of-body.ts';
 export {
   type BodyCard,
+  describeBodies,
   layOutWardrobe,
   oneLength,
   personsOf,

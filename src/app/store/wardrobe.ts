@@ -43,7 +43,7 @@ export type WardrobeOrder = (typeof WARDROBE_ORDERS)[number];
 const PRINTING = 'print';
 
 /** Reads what a card tells; a file that cannot be read tells nothing but its name and date. */
-export function describeBody(body: KeptBody, card: KeptCard | undefined): BodyCard {
+function describeBody(body: KeptBody, card: KeptCard | undefined): BodyCard {
   const file = readLeniently(body.text);
   const person = recordOf(file.person);
   const measures = recordOf(recordOf(file.body).measures);
@@ -72,21 +72,25 @@ export function oneLength(value: MeasureValue | unknown): number | null {
   return typeof left === 'number' && typeof right === 'number' ? (left + right) / 2 : null;
 }
 
+/** What the cards of all bodies tell. */
+export function describeBodies({ bodies, cards }: Pick<KeptBodies, 'bodies' | 'cards'>): readonly BodyCard[] {
+  return bodies.map((body) => describeBody(body, cards.get(body.id)));
+}
+
 /** One card a person, in the order asked for; `locale` (BCP 47) orders names. */
 export function layOutWardrobe(
-  { bodies, cards }: Pick<KeptBodies, 'bodies' | 'cards'>,
+  bodies: readonly BodyCard[],
   asked: { readonly order: WardrobeOrder; readonly search: string; readonly locale: string },
 ): readonly WardrobeCard[] {
-  const all = groupByPerson(bodies.map((body) => describeBody(body, cards.get(body.id))));
   const words = plain(asked.search).split(/\s+/).filter(Boolean);
-  const found = all.flatMap((card) => narrow(card, words));
-  return found.sort(comparing(asked));
+  return groupByPerson(bodies)
+    .flatMap((card) => narrow(card, words))
+    .sort(comparing(asked));
 }
 
 /** Names of the persons there are, each once. */
-export function personsOf({ bodies, cards }: Pick<KeptBodies, 'bodies' | 'cards'>): readonly string[] {
-  const names = bodies.map((body) => describeBody(body, cards.get(body.id)).person);
-  return [...new Set(names.filter((name) => name !== null))];
+export function personsOf(bodies: readonly BodyCard[]): readonly string[] {
+  return [...new Set(bodies.flatMap(({ person }) => person ?? []))];
 }
 
 function groupByPerson(bodies: readonly BodyCard[]): WardrobeCard[] {

@@ -60,6 +60,8 @@ export const wardrobe = {
     open: 'Add bodies from such a file…',
     file: 'File with several bodies',
     about: 'One archive with a project file for each body. Photos stay in this browser.',
+    saved: (count: number, file: string) =>
+      `${count === 1 ? '1 body was' : `${count} bodies were`} handed over as ${file}.`,
     added: (count: number) =>
       count === 0 ? 'No body was new.' : count === 1 ? '1 body was added.' : `${count} bodies were added.`,
     known: (count: number) =>

@@ -25,7 +25,7 @@ export const wardrobe: WardrobeWords = {
   person: 'Person',
   label: 'Was ihn unterscheidet',
   aboutPerson: 'Körper derselben Person stehen auf einer Karte. Leer lassen, damit er eine eigene bekommt.',
-  keep: 'Behalten',
+  keep: 'Übernehmen',
   cancel: 'Abbrechen',
   version: 'Neue Fassung',
   versionOne: (name) => `Neue Fassung von ${name}`,
@@ -61,6 +61,8 @@ export const wardrobe: WardrobeWords = {
     open: 'Körper aus so einer Datei dazunehmen …',
     file: 'Datei mit mehreren Körpern',
     about: 'Ein Archiv mit einer Projektdatei für jeden Körper. Fotos bleiben in diesem Browser.',
+    saved: (count, file) =>
+      `${count === 1 ? '1 Körper wurde' : `${count} Körper wurden`} als ${file} übergeben.`,
     added: (count) =>
       count === 0
         ? 'Kein Körper war neu.'

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import {
+  describeBodies,
   layOutWardrobe,
   type Notice,
   personsOf,
@@ -34,11 +35,12 @@ export function BodyList({ onClose }: BodyListProps) {
   const [told, setTold] = useState<Notice | null>(null);
   const pair = usePair(contents.bodies);
   const { bodies, cards, unreadable } = contents;
+  const described = useMemo(() => describeBodies({ bodies: bodies ?? [], cards }), [bodies, cards]);
   const shown = useMemo(
-    () => layOutWardrobe({ bodies: bodies ?? [], cards }, { order, search, locale }),
-    [bodies, cards, order, search, locale],
+    () => layOutWardrobe(described, { order, search, locale }),
+    [described, order, search, locale],
   );
-  const persons = useMemo(() => personsOf({ bodies: bodies ?? [], cards }), [bodies, cards]);
+  const persons = useMemo(() => personsOf(described), [described]);
   const count = bodies?.length ?? 0;
   return (
     <section className="body-list" aria-labelledby="bodies-title">
@@ -93,15 +95,20 @@ export function BodyList({ onClose }: BodyListProps) {
   );
 }
 
+/** Of a long list of what was found. */
+const MOST_DETAILS = 8;
+
 function Told({ notice: { tone, text, details = [] } }: { readonly notice: Notice }) {
+  const words = useWords().notices;
   return (
-    <div className={tone === 'warning' ? 'field-message' : 'deleted'} role="status">
+    <div className={tone === 'warning' ? 'told-warning' : 'deleted'} role="status">
       <p>{text}</p>
       {details.length > 0 && (
         <ul>
-          {details.map((detail) => (
+          {[...new Set(details)].slice(0, MOST_DETAILS).map((detail) => (
             <li key={detail}>{detail}</li>
           ))}
+          {details.length > MOST_DETAILS && <li>{words.more(details.length - MOST_DETAILS)}</li>}
         </ul>
       )}
     </div>

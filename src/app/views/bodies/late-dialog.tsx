@@ -9,25 +9,32 @@ import { WardrobeProvider } from './wardrobe-context.tsx';
 const late = (name: 'Wardrobe' | 'DemoGallery') =>
   lazy(async () => ({ default: (await import('../frame/late-stages.ts'))[name] }));
 
-const DIALOGS = { Wardrobe: late('Wardrobe'), DemoGallery: late('DemoGallery') };
+const CONTENTS = { wardrobe: late('Wardrobe'), demos: late('DemoGallery') };
 
 interface LateDialogProps {
-  readonly of: keyof typeof DIALOGS;
-  /** Of what is said when it cannot be loaded. */
+  readonly of: keyof typeof CONTENTS;
   readonly title: string;
   readonly onClose: () => void;
 }
 
-/** A dialog of bodies, loaded with the later stages, and its words by themselves: the first picture waits for none. */
+/**
+ * A dialog of bodies. It opens at once, so that the focus is in it; what is in it is loaded with the later stages, and its words by
+ * themselves: the first picture waits for none.
+ */
 export function LateDialog({ of, title, onClose }: LateDialogProps) {
   const services = useServices();
+  const words = useWords().top;
   const [room] = useState(() => services.openWardrobe());
   return (
-    <FallbackBoundary fallback={<NotLoaded title={title} onClose={onClose} />}>
-      <Suspense fallback={null}>
-        <InRoom room={room} of={of} onClose={onClose} />
-      </Suspense>
-    </FallbackBoundary>
+    <BodyDialog className={of} title={title} onClose={onClose}>
+      {(close) => (
+        <FallbackBoundary fallback={<NotLoaded />}>
+          <Suspense fallback={<p className="quiet">{words.opening}</p>}>
+            <InRoom room={room} of={of} onClose={close} />
+          </Suspense>
+        </FallbackBoundary>
+      )}
+    </BodyDialog>
   );
 }
 
@@ -36,26 +43,22 @@ interface InRoomProps extends Omit<LateDialogProps, 'title'> {
 }
 
 function InRoom({ room, of, onClose }: InRoomProps) {
-  const Dialog = DIALOGS[of];
+  const Content = CONTENTS[of];
   return (
     <WardrobeProvider value={use(room)}>
-      <Dialog onClose={onClose} />
+      <Content onClose={onClose} />
     </WardrobeProvider>
   );
 }
 
-function NotLoaded({ title, onClose }: Omit<LateDialogProps, 'of'>) {
+function NotLoaded() {
   const words = useWords().top;
   return (
-    <BodyDialog className="unloaded" title={title} onClose={onClose}>
-      {() => (
-        <>
-          <p role="alert">{words.notLoaded}</p>
-          <button type="button" className="main" onClick={() => window.location.reload()}>
-            {words.loadAgain}
-          </button>
-        </>
-      )}
-    </BodyDialog>
+    <>
+      <p role="alert">{words.notLoaded}</p>
+      <button type="button" className="main" onClick={() => window.location.reload()}>
+        {words.loadAgain}
+      </button>
+    </>
   );
 }

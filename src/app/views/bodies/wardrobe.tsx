@@ -1,29 +1,27 @@
 import { useState } from 'react';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useServices } from '../parts/workroom-context.tsx';
-import { BodyDialog } from './body-dialog.tsx';
 import { BodyList } from './body-list.tsx';
 import { DemoCards } from './demo-cards.tsx';
 import { useWardrobe } from './wardrobe-context.tsx';
 
-/** The maker's bodies; beneath them, out of the way, the last states this browser kept and the demos. */
+/**
+ * The maker's bodies; beneath them, out of the way, the last states this browser kept and the demos. `onClose` is called before
+ * another body is opened.
+ */
 export function Wardrobe({ onClose }: { readonly onClose: () => void }) {
   const { top } = useWords();
   const { words } = useWardrobe();
   return (
-    <BodyDialog className="wardrobe" title={top.earlier} onClose={onClose}>
-      {(close) => (
-        <>
-          <BodyList onClose={close} />
-          <Folded title={words.earlier}>
-            <EarlierStates onClose={close} />
-          </Folded>
-          <Folded title={top.demoBodies}>
-            <DemoCards onClose={close} />
-          </Folded>
-        </>
-      )}
-    </BodyDialog>
+    <>
+      <BodyList onClose={onClose} />
+      <Folded title={words.earlier}>
+        <EarlierStates onClose={onClose} />
+      </Folded>
+      <Folded title={top.demoBodies}>
+        <DemoCards onClose={onClose} />
+      </Folded>
+    </>
   );
 }
 

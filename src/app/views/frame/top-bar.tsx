@@ -83,10 +83,10 @@ function FileTools() {
         <Icon name="earlier" />
       </button>
       {earlier.isOpen && (
-        <LateDialog key={earlier.number} of="Wardrobe" title={words.earlier} onClose={earlier.close} />
+        <LateDialog key={earlier.number} of="wardrobe" title={words.earlier} onClose={earlier.close} />
       )}
       {gallery.isOpen && (
-        <LateDialog key={gallery.number} of="DemoGallery" title={words.demoBodies} onClose={gallery.close} />
+        <LateDialog key={gallery.number} of="demos" title={words.demoBodies} onClose={gallery.close} />
       )}
     </div>
   );
