@@ -3,6 +3,8 @@ import {
   type Actions,
   type AppStore,
   type BodyDatabase,
+  isFormBehind,
+  isOfNewerProgram,
   type KeyValueStore,
   keepBodies,
   keepClothPhoto,
@@ -87,7 +89,12 @@ async function keepInDatabase(opening: FirstOpening, serialize: Serialize): Prom
   try {
     database = await opening.database;
   } catch (error) {
-    warn(messages().noDatabase(error instanceof Error ? error.message : String(error)));
+    const reason = isOfNewerProgram(error)
+      ? messages().ofNewerProgram
+      : error instanceof Error
+        ? error.message
+        : String(error);
+    warn(messages().noDatabase(reason));
     return;
   }
   const bodies = keepBodies(store, database, serialize, (reason) => warn(messages().refusesBody(reason)));
@@ -103,5 +110,24 @@ async function keepInDatabase(opening: FirstOpening, serialize: Serialize): Prom
   store.subscribe((now, before) => {
     const isOther = now.photos !== before.photos || now.clothPhoto !== before.clothPhoto;
     if (isOther && now.bodyId === before.bodyId) void bodies.flush();
+  });
+  keepCards(store, database);
+}
+
+/** Long enough for a run of changes to end. */
+const CARD_DELAY_MS = 1_500;
+
+/** Keeps a picture of each body, and how many steps its making has, whenever its form is whole and nothing more is changed. */
+function keepCards(store: AppStore, database: BodyDatabase): void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const keep = async () => {
+    const { keepCard } = await import('./keep-cards.ts');
+    const state = store.getState();
+    if (!isFormBehind(state) && state.project !== state.asOpened) await keepCard(state, database);
+  };
+  store.subscribe((now, before) => {
+    if (now.form === before.form || now.formQuality !== 'full' || now.project === now.asOpened) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => void keep().catch(() => {}), CARD_DELAY_MS);
   });
 }

@@ -35,7 +35,7 @@ export async function coreCommand(
   const core = findCore(bodies);
   if (core.issues.length > 0) stderr.write(`${describeIssues(core.issues, reader)}\n`);
   if (!core.ok) return exitCodes.errorsInProject;
-  const { making: _making, checking: _checking, ...first } = projects[0];
+  const { making: _making, checking: _checking, person: _person, ...first } = projects[0];
   const name = say(refitPhrase('core.name', { names: projects.map((project) => project.name) }));
   const project: Project = { ...first, name: name.slice(0, LONGEST_NAME), body: core.value.input };
   stdout.write(`${describeCore(core.value, projects, reader)}\n\n`);

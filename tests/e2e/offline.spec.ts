@@ -33,6 +33,7 @@ test('an earlier state can be opened again, and that undone', async ({ page, con
   await waist(page).blur();
   await page.clock.runFor(2_000);
   await page.getByRole('button', { name: 'Bodies and earlier states' }).click();
+  await page.getByText('Earlier states', { exact: true }).click();
   // The dialog lists the bodies of this browser above the states.
   const states = page.locator('.earlier-list').last().getByRole('listitem');
   await expect(states).toHaveCount(2);

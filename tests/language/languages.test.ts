@@ -2,6 +2,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { LANGUAGE_NAMES, LANGUAGES, loadCatalogue } from '../../src/language/index.ts';
 import { loadCommandWords } from '../../src/language/load-command-words.ts';
+import { loadWardrobeWords } from '../../src/language/load-wardrobe-words.ts';
 import { loadWords } from '../../src/language/load-words.ts';
 import { readModules } from '../read-imports.ts';
 
@@ -25,6 +26,7 @@ describe('the languages', () => {
       expect(LANGUAGE_NAMES[language]).toMatch(/^\p{Lu}/u);
       expect((await loadCatalogue(language)).tag).toBe(language);
       expect(Object.keys(await loadWords(language))).toContain('tapeTable');
+      expect(Object.keys(await loadWardrobeWords(language))).toContain('archive');
       expect(Object.keys(await loadCommandWords(language))).toContain('refusals');
     }
   });
@@ -32,6 +34,8 @@ describe('the languages', () => {
   it('differ', async () => {
     const help = await Promise.all(LANGUAGES.map(async (id) => (await loadCommandWords(id)).help.program));
     const volumes = await Promise.all(LANGUAGES.map(async (id) => (await loadWords(id)).body.volume));
+    const sizes = await Promise.all(LANGUAGES.map(async (id) => (await loadWardrobeWords(id)).compareBoth));
+    expect(new Set(sizes).size).toBe(LANGUAGES.length);
     expect(new Set(help).size).toBe(LANGUAGES.length);
     expect(new Set(volumes).size).toBe(LANGUAGES.length);
   });
@@ -45,6 +49,8 @@ describe('who loads which words', () => {
     const words = wordsIn('src/app/main.tsx');
     expect(words).toContain('src/language/english/app.ts');
     expect(words.filter((file) => file.includes('/command'))).toEqual([]);
+    // The dialogs of bodies bring their own.
+    expect(words.filter((file) => file.includes('/wardrobe'))).toEqual([]);
     expect(loadedWith('src/app/main.tsx')).not.toContain('src/language/load-command-words.ts');
   });
 

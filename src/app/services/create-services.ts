@@ -16,18 +16,19 @@ import { handOverProgram, type ProgramItself } from './hand-over-program.ts';
 import { type ScreenKeeping, screenKeeping } from './keep-screen-on.ts';
 import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
+import { type WardrobeOpening, wardrobeOpening } from './open-wardrobe.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
 import { type ProblemReports, reportProblems } from './report-problems.ts';
 import { type ProjectSaving, saveProjects } from './save-projects.ts';
 import { type ShownSaving, saveShown } from './save-shown.ts';
 import { type Speaking, speakLanguages } from './speak-languages.ts';
 import { type FormMaker, steerWork, type WorkSteering } from './steer-work.ts';
-import { type BodyService, tendBodies } from './tend-bodies.ts';
 import { type SeamTrial, trySeams } from './try-seams.ts';
 
 /** What the views ask of the world outside: files, the browser and the worker. */
 export interface Services
   extends Opening,
+    WardrobeOpening,
     DemoPictures,
     Comparing,
     SeamTrial,
@@ -43,7 +44,6 @@ export interface Services
     ScreenKeeping,
     WorkSteering {
   readonly demos: readonly Demo[];
-  readonly bodies: BodyService;
   /** What this browser kept before, newest first. */
   listEarlierStates(): readonly EarlierState[];
   /** Every call of the table. */
@@ -68,13 +68,14 @@ export function createServices({
   storage,
   canDrawInSpace,
 }: World): Services {
+  const opening = openProjects(store, actions);
   return {
     demos,
     ...pictureDemos(worker),
-    ...openProjects(store, actions),
-    bodies: tendBodies(database, store.getState),
+    ...opening,
+    ...wardrobeOpening({ store, actions, worker, database }),
     listEarlierStates: () => readEarlierStates(storage),
-    ...compareBodies(store, actions, worker),
+    ...compareBodies(store, actions, worker, opening),
     ...trySeams(store, worker),
     ...addPhotos(store, actions),
     ...addClothPhotos(store, actions),

@@ -53,6 +53,7 @@ const initialState: AppState = {
   photos: { front: null, side: null },
   photoMarks: null,
   ghost: null,
+  ghostAwaited: null,
   example: null,
   seamWork: { base: null, preview: null, before: null, chosen: null, pull: null, refusal: '' },
   thread: { from: null, to: null, isPicking: false },

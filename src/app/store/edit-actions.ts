@@ -6,10 +6,11 @@ import {
   type WaistKind,
 } from '../../core/body/index.ts';
 import { INSIDE_OPTIONS, type InsideOptions, type TestTubeReadings } from '../../core/inside/index.ts';
-import type { KeptPlace, Laying, Stock, UseId } from '../../core/laying/index.ts';
+import type { KeptPlace, Stock, UseId } from '../../core/laying/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
+import { withHeldAlone, withStock } from './with-stock.ts';
 
 export type InsideChoice = Pick<InsideOptions, 'parts' | 'strapsAt' | 'plateCovers'>;
 
@@ -23,6 +24,8 @@ export interface EditActions {
   /** The same project as another of the maker's bodies, named as a copy; no undo step. */
   goOnAsCopy(): void;
   renameProject(name: string): void;
+  /** Its name and whose body it is, in one step. */
+  nameBody(names: Pick<Project, 'name' | 'person'>): void;
   setUnits(units: Project['displayUnits']): void;
   setFigure(figure: Figure): void;
   /** Where the waist was tied. */
@@ -181,7 +184,7 @@ function opening(store: AppStore, { end }: Steps): Pick<EditActions, 'openProjec
       if (!project) return;
       store.temporal.getState().pause();
       store.setState({
-        project: { ...project, name: words.bodies.copyOf(project.name) },
+        project: { ...project, name: words.messages.copyOf(project.name) },
         bodyId: newBodyId(),
       });
       store.temporal.getState().resume();
@@ -191,6 +194,7 @@ function opening(store: AppStore, { end }: Steps): Pick<EditActions, 'openProjec
 
 type BodyEdits =
   | 'renameProject'
+  | 'nameBody'
   | 'setUnits'
   | 'setFigure'
   | 'setWaist'
@@ -203,6 +207,8 @@ function bodyEdits({ say, change }: Steps): Pick<EditActions, BodyEdits> {
   return {
     renameProject: (name) =>
       change(say().rename, (project) => (project.name === name ? project : { ...project, name })),
+    nameBody: ({ name, person }) =>
+      change(say().rename, (project) => withChanges<Project>(project, { name, person })),
     setUnits: (displayUnits) =>
       change(say().showUnits[displayUnits], (project) =>
         project.displayUnits === displayUnits ? project : { ...project, displayUnits },
@@ -353,19 +359,6 @@ function layEdits({ say, change }: Steps): Pick<EditActions, 'setStock' | 'setCl
         return after === before ? project : withStock(project, use, after);
       }),
   };
-}
-
-function withStock(project: Project, use: UseId, stock: Stock): Project {
-  const { laying: before, ...others } = project;
-  const { [use]: _replaced, ...rest } = before ?? {};
-  const laying: Laying = Object.keys(stock).length > 0 ? { ...rest, [use]: stock } : rest;
-  return Object.keys(laying).length > 0 ? { ...others, laying } : others;
-}
-
-/** Locked pieces stay where they are; the others have no place any more. */
-function withHeldAlone({ placed = [], ...stock }: Stock): Stock {
-  const held = placed.filter(({ isHeld }) => isHeld);
-  return held.length > 0 ? { ...stock, placed: held } : stock;
 }
 
 /** Back to the lines of the named layout. */

@@ -52,7 +52,16 @@ export {
 } from './lay-in-view.ts';
 export { type LaidThread, layThread, namedChartPlaces, namedPlaces } from './lay-thread.ts';
 export { lineFromPoints, traceDrawnLine } from './line-from-points.ts';
-export { type BodyDatabase, type KeptBodies, type KeptBody, openBodyDatabase } from './open-body-database.ts';
+export {
+  type BodyDatabase,
+  type CardPicture,
+  isOfNewerProgram,
+  type KeptBodies,
+  type KeptBody,
+  type KeptCard,
+  openBodyDatabase,
+  type WholeBody,
+} from './open-body-database.ts';
 export { boxOf, keptPlaces, moveBy, stepBy, turnOn, turnsByHand, turnTo } from './place-by-hand.ts';
 export {
   markAtPlace,
@@ -83,6 +92,18 @@ export { categoriesAsSeen, type PartOfShape, partsOfShape } from './shape-parts.
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';
+export { today } from './today.ts';
 export * from './types.ts';
 export { typicalStrain } from './typical-strain.ts';
 export { VEIL_FROM, VEIL_TO, veilAt } from './veil-of-body.ts';
+export {
+  type BodyCard,
+  describeBodies,
+  layOutWardrobe,
+  oneLength,
+  personsOf,
+  SIZE_MEASURES,
+  WARDROBE_ORDERS,
+  type WardrobeCard,
+  type WardrobeOrder,
+} from './wardrobe.ts';

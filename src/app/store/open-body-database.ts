@@ -10,10 +10,30 @@ export interface KeptBody {
   readonly text: string;
 }
 
+/** What is shown of a kept body beside its file, from the last form that was made of it. */
+export interface KeptCard {
+  /** Of the body. */
+  readonly id: string;
+  readonly picture: CardPicture | null;
+  /** Ids of the steps of its order of work that cannot be left out; null before they were known. */
+  readonly steps: readonly string[] | null;
+}
+
+/** Paths of lines as in SVG, mm, x to the right and y down. */
+export interface CardPicture {
+  /** Closed outlines: from the front, and from the wearer's right. */
+  readonly front: string;
+  readonly side: string;
+  /** Seams as seen from the front; empty where none were cut. */
+  readonly seams: string;
+}
+
 /** All that is kept of bodies. */
 export interface KeptBodies {
   /** Newest first. */
   readonly bodies: readonly KeptBody[];
+  /** By id of the body; not every body has one. */
+  readonly cards: ReadonlyMap<string, KeptCard>;
   /** Entries that are no bodies, as they were found; they are left where they are. */
   readonly unreadable: readonly unknown[];
 }
@@ -25,12 +45,24 @@ export interface KeptPhotos {
   readonly unreadable: readonly PhotoSide[];
 }
 
+/** A body with all that is kept beside it, as it is taken away and put back. */
+export interface WholeBody {
+  readonly body: KeptBody;
+  /** Key and value of whatever stood beside it. */
+  readonly photos: readonly (readonly [string, unknown])[];
+  readonly card: KeptCard | null;
+}
+
 /** Where several bodies are kept between visits. Every call may be refused: storage full, or not allowed here. */
 export interface BodyDatabase {
   list(): Promise<KeptBodies>;
   put(body: KeptBody): Promise<void>;
-  /** Its photos go with it, that of the cloth too. */
-  remove(id: string): Promise<void>;
+  /** All of them, or none when the browser refuses one. */
+  putAll(bodies: readonly KeptBody[]): Promise<void>;
+  putCard(card: KeptCard): Promise<void>;
+  /** Its card and photos go with it, that of the cloth too. Null when it is not there. */
+  take(id: string): Promise<WholeBody | null>;
+  putBack(whole: WholeBody): Promise<void>;
   photosOf(bodyId: string): Promise<KeptPhotos>;
   /** `null` takes the photo away. */
   putPhoto(bodyId: string, side: PhotoSide, photo: Photo | null): Promise<void>;
@@ -40,9 +72,11 @@ export interface BodyDatabase {
 }
 
 const DATABASE = 'loftseam';
-const VERSION = 2;
+/** 1: bodies; 2: photos beside them; 3: cards too. */
+const VERSION = 3;
 const BODIES = 'bodies';
 const PHOTOS = 'photos';
+const CARDS = 'cards';
 /** Beside the sides of the body. */
 const CLOTH = 'cloth';
 /** A browser that neither opens nor refuses its database is not waited for longer. */
@@ -54,54 +88,122 @@ const PATIENCE_MS = 4_000;
  */
 export async function openBodyDatabase(factory: IDBFactory | undefined): Promise<BodyDatabase> {
   if (!factory) throw new Error('this browser has no database');
-  const database = await openDatabase(factory);
-  const run = <T>(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest<T>, place = BODIES) =>
-    new Promise<T>((resolve, reject) => {
-      const transaction = database.transaction(place, mode);
-      const request = ask(transaction.objectStore(place));
+  const transact = transactionsOf(await openDatabase(factory));
+  return { ...bodyCalls(transact), ...photoCalls(transact) };
+}
+
+/** `ask` gives back what answers once all that it asked for is on disk. */
+type Transact = <T>(
+  places: readonly string[],
+  mode: IDBTransactionMode,
+  ask: (at: Places) => () => T,
+) => Promise<T>;
+
+function transactionsOf(database: IDBDatabase): Transact {
+  return (places, mode, ask) =>
+    new Promise((resolve, reject) => {
+      const transaction = database.transaction(places, mode);
+      let answer: ReturnType<typeof ask>;
+      try {
+        answer = ask((place) => transaction.objectStore(place));
+      } catch (error) {
+        // What was asked for before is not to be done alone.
+        transaction.abort();
+        return reject(error);
+      }
       // Only a finished transaction is on disk.
-      transaction.oncomplete = () => resolve(request.result);
+      transaction.oncomplete = () => resolve(answer());
       transaction.onabort = () => reject(transaction.error ?? new Error('the database gave up'));
-      transaction.onerror = () =>
-        reject(transaction.error ?? request.error ?? new Error('the database failed'));
+      transaction.onerror = () => reject(transaction.error ?? new Error('the database failed'));
+    });
+}
+
+type PhotoCalls = Pick<BodyDatabase, 'photosOf' | 'putPhoto' | 'clothPhotoOf' | 'putClothPhoto'>;
+
+function bodyCalls(transact: Transact): Omit<BodyDatabase, keyof PhotoCalls> {
+  const put = (place: string, values: readonly object[]) =>
+    transact([place], 'readwrite', (at) => {
+      for (const value of values) at(place).put(value);
+      return () => {};
     });
   return {
-    async list() {
-      const all: unknown[] = await run('readonly', (store) => store.getAll());
-      const bodies = all.filter(isKeptBody).sort((a, b) => b.at - a.at);
-      return { bodies, unreadable: all.filter((entry) => !isKeptBody(entry)) };
-    },
-    put: async (body) => void (await run('readwrite', (store) => store.put(body))),
-    async remove(id) {
-      await run('readwrite', (store) => store.delete(id));
-      for (const part of [...PHOTO_SIDES, CLOTH] as const)
-        await run('readwrite', (store) => store.delete(keyOf(id, part)), PHOTOS);
-    },
+    list: () =>
+      transact([BODIES, CARDS], 'readonly', (at) => {
+        const entries: IDBRequest<unknown[]> = at(BODIES).getAll();
+        const found: IDBRequest<unknown[]> = at(CARDS).getAll();
+        return () => ({
+          bodies: entries.result.filter(isKeptBody).sort((a, b) => b.at - a.at),
+          cards: new Map(found.result.filter(isKeptCard).map((card) => [card.id, card])),
+          unreadable: entries.result.filter((entry) => !isKeptBody(entry)),
+        });
+      }),
+    put: (body) => put(BODIES, [body]),
+    putAll: (bodies) => put(BODIES, bodies),
+    putCard: (card) => put(CARDS, [card]),
+    take: (id) => transact([BODIES, PHOTOS, CARDS], 'readwrite', (at) => takeWhole(at, id)),
+    putBack: ({ body, photos, card }) =>
+      transact([BODIES, PHOTOS, CARDS], 'readwrite', (at) => {
+        at(BODIES).put(body);
+        for (const [key, photo] of photos) at(PHOTOS).put(photo, key);
+        if (card) at(CARDS).put(card);
+        return () => {};
+      }),
+  };
+}
+
+function takeWhole(at: Places, id: string): () => WholeBody | null {
+  const keys = ([...PHOTO_SIDES, CLOTH] as const).map((part) => keyOf(id, part));
+  const body: IDBRequest<unknown> = at(BODIES).get(id);
+  const card: IDBRequest<unknown> = at(CARDS).get(id);
+  const photos = keys.map((key): [string, IDBRequest<unknown>] => [key, at(PHOTOS).get(key)]);
+  at(BODIES).delete(id);
+  at(CARDS).delete(id);
+  for (const key of keys) at(PHOTOS).delete(key);
+  return () => {
+    if (!isKeptBody(body.result)) return null;
+    return {
+      body: body.result,
+      photos: photos.flatMap(([key, { result }]) => (result === undefined ? [] : [[key, result]])),
+      card: isKeptCard(card.result) ? card.result : null,
+    };
+  };
+}
+
+function photoCalls(transact: Transact): PhotoCalls {
+  const get = (key: string) =>
+    transact([PHOTOS], 'readonly', (at) => {
+      const request: IDBRequest<unknown> = at(PHOTOS).get(key);
+      return () => request.result;
+    });
+  const put = (key: string, photo: Photo | ClothPhoto | null) =>
+    transact([PHOTOS], 'readwrite', (at) => {
+      if (photo) at(PHOTOS).put(photo, key);
+      else at(PHOTOS).delete(key);
+      return () => {};
+    });
+  return {
     async photosOf(bodyId) {
-      const get = (side: PhotoSide) =>
-        run('readonly', (store): IDBRequest<unknown> => store.get(keyOf(bodyId, side)), PHOTOS);
-      const found = { front: await get('front'), side: await get('side') };
+      const found = { front: await get(keyOf(bodyId, 'front')), side: await get(keyOf(bodyId, 'side')) };
       const { front, side } = found;
       return {
         photos: { front: isPhoto(front) ? front : null, side: isPhoto(side) ? side : null },
         unreadable: PHOTO_SIDES.filter((id) => found[id] !== undefined && !isPhoto(found[id])),
       };
     },
-    async putPhoto(bodyId, side, photo) {
-      const key = keyOf(bodyId, side);
-      if (photo) await run('readwrite', (store) => store.put(photo, key), PHOTOS);
-      else await run('readwrite', (store) => store.delete(key), PHOTOS);
-    },
+    putPhoto: (bodyId, side, photo) => put(keyOf(bodyId, side), photo),
     async clothPhotoOf(bodyId) {
-      const found: unknown = await run('readonly', (store) => store.get(keyOf(bodyId, CLOTH)), PHOTOS);
+      const found = await get(keyOf(bodyId, CLOTH));
       return isClothPhoto(found) ? found : null;
     },
-    async putClothPhoto(bodyId, photo) {
-      const key = keyOf(bodyId, CLOTH);
-      if (photo) await run('readwrite', (store) => store.put(photo, key), PHOTOS);
-      else await run('readwrite', (store) => store.delete(key), PHOTOS);
-    },
+    putClothPhoto: (bodyId, photo) => put(keyOf(bodyId, CLOTH), photo),
   };
+}
+
+type Places = (place: string) => IDBObjectStore;
+
+/** Whether a refusal means that a newer version of this program has kept what is there (Indexed Database API 3.0, VersionError). */
+export function isOfNewerProgram(error: unknown): boolean {
+  return error instanceof DOMException && error.name === 'VersionError';
 }
 
 function openDatabase(factory: IDBFactory): Promise<IDBDatabase> {
@@ -113,6 +215,9 @@ function openDatabase(factory: IDBFactory): Promise<IDBDatabase> {
         request.result.createObjectStore(BODIES, { keyPath: 'id' });
       }
       if (!request.result.objectStoreNames.contains(PHOTOS)) request.result.createObjectStore(PHOTOS);
+      if (!request.result.objectStoreNames.contains(CARDS)) {
+        request.result.createObjectStore(CARDS, { keyPath: 'id' });
+      }
     };
     request.onsuccess = () => {
       clearTimeout(timer);
@@ -151,4 +256,12 @@ function isKeptBody(value: unknown): value is KeptBody {
     typeof body.at === 'number' &&
     typeof body.text === 'string'
   );
+}
+
+function isKeptCard(value: unknown): value is KeptCard {
+  const card = value as Partial<KeptCard> | null;
+  const { picture, steps } = card ?? {};
+  const isPicture =
+    picture === null || [picture?.front, picture?.side, picture?.seams].every((d) => typeof d === 'string');
+  return typeof card?.id === 'string' && isPicture && (steps === null || Array.isArray(steps));
 }

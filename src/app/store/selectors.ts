@@ -82,10 +82,10 @@ export function historyOf(store: AppStore): { undo: string | null; redo: string 
   };
 }
 
-/** True when two states of a project give the same form: they differ in what was done and measured, and how pieces lie, at most. */
+/** True when two states of a project give the same form: they differ in what was done and measured, how pieces lie, and whose body it is, at most. */
 export function isSameForm(a: Project, b: Project): boolean {
-  const { making: _a, checking: _b, laying: _c, ...mine } = a;
-  const { making: _d, checking: _e, laying: _f, ...other } = b;
+  const { making: _a, checking: _b, laying: _c, person: _g, ...mine } = a;
+  const { making: _d, checking: _e, laying: _f, person: _h, ...other } = b;
   return (Object.keys({ ...mine, ...other }) as (keyof typeof mine)[]).every(
     (key) => mine[key] === other[key],
   );

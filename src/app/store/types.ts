@@ -236,6 +236,8 @@ export interface AppState {
   readonly layWork: LayWork;
   readonly clothPhoto: ClothPhoto | null;
   readonly ghost: Ghost | null;
+  /** The name of a kept body chosen to compare with, until it is there. */
+  readonly ghostAwaited: string | null;
   /** A body that shows where tapes lie while there is no form; of the figure chosen. */
   readonly example: Body | null;
   readonly thread: Thread;

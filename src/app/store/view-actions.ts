@@ -27,6 +27,8 @@ export interface ViewActions {
   takePicture(): void;
   cutAt(z: number | null): void;
   compareWith(ghost: Ghost | null): void;
+  /** The name of a body that is on its way to be compared with; `null` when none is any more. */
+  awaitComparing(name: string | null): void;
   /** Sets the end not yet set; when both are, begins anew. */
   pickThreadEnd(place: BodyPlace): void;
   setThread(change: Partial<Thread>): void;
@@ -65,6 +67,7 @@ export function createViewActions(store: AppStore): ViewActions {
     takePicture: () => store.setState(({ pictureNonce }) => ({ pictureNonce: pictureNonce + 1 })),
     cutAt: (sectionZ) => store.setState({ sectionZ }),
     compareWith: (ghost) => store.setState({ ghost }),
+    awaitComparing: (ghostAwaited) => store.setState({ ghostAwaited }),
     pickThreadEnd: (place) =>
       store.setState(({ thread }) => ({
         thread:

@@ -1,4 +1,5 @@
 export type { Brand, Mm, Rad } from './brand.ts';
+export { crc32 } from './crc32.ts';
 export { assertInvariant, InvariantError } from './invariant-error.ts';
 export {
   type AnyJobKind,

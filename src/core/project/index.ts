@@ -8,6 +8,13 @@ export type {
 export { migrateProject } from './migrate-project.ts';
 export { parseProject } from './parse-project.ts';
 export type { FilePhrases, JsonPhrases, ProjectPhrases } from './phrases.ts';
-export type { Project, ProjectCloth, ProjectCutting, ProjectInside, ProjectSeams } from './project.ts';
+export type {
+  Project,
+  ProjectCloth,
+  ProjectCutting,
+  ProjectInside,
+  ProjectPerson,
+  ProjectSeams,
+} from './project.ts';
 export { measureLimits, projectFormat, projectVersion } from './project.ts';
 export { serializeProject } from './serialize-project.ts';

@@ -47,6 +47,8 @@ export interface Project {
   readonly format: typeof projectFormat;
   readonly version: typeof projectVersion;
   readonly name: string;
+  /** Whose body it is, where several are kept of one person; nothing here changes a piece. */
+  readonly person?: ProjectPerson;
   readonly displayUnits: 'cm' | 'in';
   readonly body: BodyInput;
   readonly seams: ProjectSeams;
@@ -59,6 +61,14 @@ export interface Project {
   readonly making?: ProjectMaking;
   /** What was measured on shell and form. */
   readonly checking?: ProjectChecking;
+}
+
+/** One of several bodies of a person: over other foundations, or on another date. */
+export interface ProjectPerson {
+  /** The same in all of them. */
+  readonly name: string;
+  /** What sets this one apart, for example "over the corset". */
+  readonly label?: string;
 }
 
 export interface ProjectSeams {
@@ -113,6 +123,8 @@ const named = <T extends z.ZodType>(value: T) =>
     .record(z.string(), value)
     .refine((entries) => Object.keys(entries).length <= MOST_NAMES, { params: { mostNames: MOST_NAMES } });
 
+const nameSchema = z.string().max(200);
+const personSchema = z.strictObject({ name: nameSchema.min(1), label: nameSchema.exactOptional() });
 const bodySchema = z.strictObject({
   figure: z.enum(['bust', 'chest']),
   measures: named(z.union([lengthInMm, sidedLength])),
@@ -175,7 +187,8 @@ const cuttingSchema = z.strictObject({
 export const projectSchema = z.strictObject({
   format: z.literal(projectFormat),
   version: z.literal(projectVersion),
-  name: z.string().max(200),
+  name: nameSchema,
+  person: personSchema.exactOptional(),
   displayUnits: z.enum(['cm', 'in']),
   body: bodySchema,
   seams: seamsSchema.default({}),
@@ -190,6 +203,7 @@ export const projectSchema = z.strictObject({
 /** Keys each object of the file may hold, by dotted path; `*` stands for any one key. */
 export const knownKeys: ReadonlyMap<string, readonly string[]> = new Map([
   ['', Object.keys(projectSchema.shape)],
+  ['person', Object.keys(personSchema.shape)],
   ['body', Object.keys(bodySchema.shape)],
   ['body.measures.*', Object.keys(sidedLength.shape)],
   ['seams', Object.keys(seamsSchema.shape)],

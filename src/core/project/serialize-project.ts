@@ -5,6 +5,7 @@ const keyOrder = [
   'format',
   'version',
   'name',
+  'person',
   'displayUnits',
   'body',
   'seams',

@@ -1,104 +1,162 @@
-import { useCallback, useEffect, useState } from 'react';
-import type { KeptBodies, KeptBody } from '../../store/index.ts';
+import { useMemo, useState } from 'react';
+import {
+  describeBodies,
+  layOutWardrobe,
+  type Notice,
+  personsOf,
+  WARDROBE_ORDERS,
+  type WardrobeOrder,
+  type WholeBody,
+} from '../../store/index.ts';
 import { useNumbers, useWords } from '../parts/use-words.ts';
-import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
-
-/** No bodies until the database was looked into. */
-type Contents = Omit<KeptBodies, 'bodies'> & { readonly bodies: KeptBodies['bodies'] | null };
+import { useServices } from '../parts/workroom-context.tsx';
+import { ArchiveTools } from './archive-tools.tsx';
+import { ChosenPair, usePair } from './chosen-pair.tsx';
+import { useCabinet } from './use-cabinet.ts';
+import { WardrobeCards } from './wardrobe-card.tsx';
+import { useWardrobe } from './wardrobe-context.tsx';
 
 interface BodyListProps {
   readonly onClose: () => void;
 }
 
-/** The bodies worked on in this browser: open, rename, duplicate, delete, and take a deletion back. */
+/** From so many bodies on, searching and ordering is worth its place. */
+const MANY = 2;
+
+/** The bodies worked on in this browser: looked for, opened, named, compared, copied, saved together, deleted and taken back. */
 export function BodyList({ onClose }: BodyListProps) {
-  const services = useServices();
-  const words = useWords();
-  const { bodies, unreadable, trouble, run } = useCabinet();
-  const [deleted, setDeleted] = useState<KeptBody | null>(null);
+  const { untitled } = useWords().top;
+  const { bodies: tending, words } = useWardrobe();
+  const { locale } = useNumbers();
+  const { contents, trouble, run } = useCabinet();
+  const [search, setSearch] = useState('');
+  const [order, setOrder] = useState<WardrobeOrder>('changed');
+  const [deleted, setDeleted] = useState<WholeBody | null>(null);
+  const [told, setTold] = useState<Notice | null>(null);
+  const pair = usePair(contents.bodies);
+  const { bodies, cards, unreadable } = contents;
+  const described = useMemo(() => describeBodies({ bodies: bodies ?? [], cards }), [bodies, cards]);
+  const shown = useMemo(
+    () => layOutWardrobe(described, { order, search, locale }),
+    [described, order, search, locale],
+  );
+  const persons = useMemo(() => personsOf(described), [described]);
+  const count = bodies?.length ?? 0;
   return (
     <section className="body-list" aria-labelledby="bodies-title">
-      <h3 id="bodies-title">{words.bodies.title}</h3>
+      <h3 id="bodies-title">{words.title}</h3>
       {trouble && (
         <p className="field-message" role="alert">
-          {words.bodies.refused(trouble)}
+          {trouble.of === 'cabinet' ? words.refused(trouble.reason) : words.notDone(trouble.reason)}
         </p>
       )}
+      {told && <Told notice={told} />}
       {deleted && (
         <p className="deleted" role="status">
-          {words.bodies.deleted(deleted.name || words.top.untitled)}{' '}
+          {words.deleted(deleted.body.name || untitled)}{' '}
           <button
             type="button"
             className="plain"
             onClick={() =>
               void run(async () => {
-                await services.bodies.put(deleted);
+                await tending.putBack(deleted);
                 setDeleted(null);
               })
             }
           >
-            {words.bodies.takeBack}
+            {words.takeBack}
           </button>
         </p>
       )}
       {unreadable.length > 0 && <UnreadableEntries entries={unreadable} />}
-      {bodies?.length === 0 && !trouble && <p className="quiet">{words.bodies.none}</p>}
+      {bodies?.length === 0 && !trouble && <p className="quiet">{words.none}</p>}
       <NewBodyButtons onClose={onClose} />
-      <ul className="earlier-list">
-        {bodies?.map((body) => (
-          <BodyRow
-            key={body.id}
-            body={body}
-            onClose={onClose}
-            onCopy={() => void run(() => services.bodies.duplicate(body))}
-            onRename={(name) => void run(() => services.bodies.rename(body, name))}
-            onDelete={() =>
-              void run(async () => {
-                await services.bodies.remove(body.id);
-                setDeleted(body);
-              })
-            }
-          />
-        ))}
-      </ul>
+      {count >= MANY && (
+        <Finding
+          search={search}
+          onSearch={setSearch}
+          order={order}
+          onOrder={setOrder}
+          shown={shown.reduce((sum, card) => sum + card.bodies.length, 0)}
+          count={count}
+        />
+      )}
+      <WardrobeCards
+        cards={shown}
+        persons={persons}
+        pair={pair}
+        onClose={onClose}
+        run={run}
+        onDeleted={setDeleted}
+      />
+      <ChosenPair pair={pair} onClose={onClose} />
+      <ArchiveTools count={count} onTold={setTold} run={run} />
     </section>
   );
 }
 
-/** What the cabinet holds, read anew after each work on it; `trouble` tells what went wrong last, empty when nothing did. */
-function useCabinet() {
-  const services = useServices();
-  const [{ bodies, unreadable }, setContents] = useState<Contents>({ bodies: null, unreadable: [] });
-  const [trouble, setTrouble] = useState('');
-  const refresh = useCallback(async () => {
-    try {
-      setContents(await services.bodies.list());
-    } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
-      setContents({ bodies: [], unreadable: [] });
-    }
-  }, [services]);
-  useEffect(() => void refresh(), [refresh]);
-  const run = async (work: () => Promise<void>) => {
-    try {
-      await work();
-      setTrouble('');
-    } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
-    }
-    await refresh();
-  };
-  return { bodies, unreadable, trouble, run };
+/** Of a long list of what was found. */
+const MOST_DETAILS = 8;
+
+function Told({ notice: { tone, text, details = [] } }: { readonly notice: Notice }) {
+  const words = useWords().notices;
+  return (
+    <div className={tone === 'warning' ? 'told-warning' : 'deleted'} role="status">
+      <p>{text}</p>
+      {details.length > 0 && (
+        <ul>
+          {[...new Set(details)].slice(0, MOST_DETAILS).map((detail) => (
+            <li key={detail}>{detail}</li>
+          ))}
+          {details.length > MOST_DETAILS && <li>{words.more(details.length - MOST_DETAILS)}</li>}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+interface FindingProps {
+  readonly search: string;
+  readonly onSearch: (text: string) => void;
+  readonly order: WardrobeOrder;
+  readonly onOrder: (order: WardrobeOrder) => void;
+  readonly shown: number;
+  readonly count: number;
+}
+
+function Finding({ search, onSearch, order, onOrder, shown, count }: FindingProps) {
+  const { words } = useWardrobe();
+  return (
+    <search className="body-finding">
+      <label>
+        <span>{words.search}</span>
+        <input type="search" value={search} onChange={(event) => onSearch(event.target.value)} />
+      </label>
+      <label>
+        <span>{words.order}</span>
+        <select value={order} onChange={(event) => onOrder(event.target.value as WardrobeOrder)}>
+          {WARDROBE_ORDERS.map((id) => (
+            <option key={id} value={id}>
+              {words.orders[id]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <p className="quiet" role="status">
+        {shown === 0 ? words.nothingFound : words.shown(shown, count)}
+      </p>
+    </search>
+  );
 }
 
 function NewBodyButtons({ onClose }: BodyListProps) {
   const services = useServices();
-  const words = useWords();
+  const { words } = useWardrobe();
   return (
-    <>
+    <p className="body-begin">
       <button
         type="button"
-        className="plain save-as"
+        className="plain"
         onClick={() => {
           onClose();
           services.newBody();
@@ -109,121 +167,34 @@ function NewBodyButtons({ onClose }: BodyListProps) {
       {services.saveProjectAs && (
         <button
           type="button"
-          className="plain save-as"
+          className="plain"
           onClick={() => {
             onClose();
             void services.saveProjectAs?.();
           }}
         >
-          {words.bodies.saveAs}
+          {words.saveAs}
         </button>
       )}
-    </>
+    </p>
   );
 }
 
 function UnreadableEntries({ entries }: { readonly entries: readonly unknown[] }) {
   const services = useServices();
-  const words = useWords();
+  const { notices } = useWords();
+  const { words } = useWardrobe();
   const text = () => JSON.stringify(entries, null, 2);
   return (
     <p className="field-message" role="status">
-      {words.bodies.unreadable(entries.length)}{' '}
+      {words.unreadable(entries.length)}{' '}
       <button
         type="button"
         className="plain"
         onClick={() => services.saveText('loftseam-bodies-unreadable.txt', text())}
       >
-        {words.notices.saveFile}
+        {notices.saveFile}
       </button>
     </p>
-  );
-}
-
-interface BodyRowProps {
-  readonly body: KeptBody;
-  readonly onClose: () => void;
-  readonly onCopy: () => void;
-  readonly onRename: (name: string) => void;
-  readonly onDelete: () => void;
-}
-
-function BodyRow({ body, onClose, onCopy, onRename, onDelete }: BodyRowProps) {
-  const services = useServices();
-  const actions = useActions();
-  const isOpen = useApp((state) => state.bodyId === body.id);
-  const [name, setName] = useState<string | null>(null);
-  const words = useWords();
-  const { time: sayTime } = useNumbers();
-  const shown = body.name || words.top.untitled;
-  const settle = () => {
-    if (name !== null && name.trim() !== '' && name !== body.name) {
-      // The open one is renamed like any other change of it, to be undone.
-      if (isOpen) actions.renameProject(name.trim());
-      onRename(name.trim());
-    }
-    setName(null);
-  };
-  return (
-    <li className="body-row" data-open={isOpen || undefined}>
-      {name === null ? (
-        <button
-          type="button"
-          className="body-open"
-          disabled={isOpen}
-          onClick={() => {
-            onClose();
-            void services.openText(body.text, shown, body.id);
-          }}
-        >
-          <span className="card-name">{shown}</span>
-          <span className="quiet">{isOpen ? words.bodies.openNow : sayTime(body.at)}</span>
-        </button>
-      ) : (
-        <input
-          aria-label={words.bodies.newName(shown)}
-          value={name}
-          maxLength={200}
-          ref={(field) => field?.focus()}
-          onChange={(event) => setName(event.target.value)}
-          onBlur={settle}
-          onKeyDown={(event) => {
-            if (event.key === 'Enter') settle();
-            if (event.key !== 'Escape') return;
-            event.preventDefault();
-            event.stopPropagation();
-            setName(null);
-          }}
-        />
-      )}
-      <span className="body-tools">
-        <button
-          type="button"
-          className="plain"
-          aria-label={words.bodies.renameOne(shown)}
-          onClick={() => setName(body.name)}
-        >
-          {words.bodies.rename}
-        </button>
-        <button
-          type="button"
-          className="plain"
-          aria-label={words.bodies.duplicateOne(shown)}
-          onClick={onCopy}
-        >
-          {words.bodies.duplicate}
-        </button>
-        {!isOpen && (
-          <button
-            type="button"
-            className="plain"
-            aria-label={words.bodies.deleteOne(shown)}
-            onClick={onDelete}
-          >
-            {words.bodies.delete}
-          </button>
-        )}
-      </span>
-    </li>
   );
 }

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { compareBodies } from '../../../core/body/index.ts';
 import { readProjectFile } from '../parts/open-file.ts';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
@@ -17,6 +17,14 @@ export function CompareView() {
   const actions = useActions();
   const cards = useDemoCards(services.demos);
   const input = useRef<HTMLInputElement>(null);
+  const awaited = useApp((state) => state.ghostAwaited);
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    // Whoever chose it elsewhere is brought here.
+    if (awaited === null) return;
+    title.current?.scrollIntoView({ block: 'start' });
+    title.current?.focus({ preventScroll: true });
+  }, [awaited]);
   const choose = (id: string) => {
     const card = cards.find(({ demo }) => demo.id === id);
     if (card) void card.demo.load().then((text) => services.compareWith(text, card.name));
@@ -27,7 +35,9 @@ export function CompareView() {
   };
   return (
     <section className="compare-view" aria-labelledby="compare-title">
-      <h3 id="compare-title">{words.title}</h3>
+      <h3 id="compare-title" ref={title} tabIndex={-1}>
+        {words.title}
+      </h3>
       <div className="compare-tools">
         <select aria-label={words.demo} value="" onChange={(event) => choose(event.target.value)}>
           <option value="" disabled>
@@ -60,6 +70,11 @@ export function CompareView() {
           </button>
         )}
       </div>
+      {awaited !== null && !ghost && (
+        <p className="quiet" role="status">
+          {words.awaited(awaited)}
+        </p>
+      )}
       {ghost && <Differences />}
       {ghost && <DistanceMap />}
       {ghost && <RefitView />}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { CAUTIONS } from '../../../core/inside/index.ts';
 import type { CheckingEntry } from '../../../core/project/index.ts';
 import type { FillingContext } from '../../../core/simulate/index.ts';
-import { isFormBehind } from '../../store/index.ts';
+import { isFormBehind, today } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { GaugeGuide } from '../parts/gauge-guide.tsx';
@@ -11,7 +11,6 @@ import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
 import { CheckingEntryFields } from './checking-entry.tsx';
 import { CheckingHistory } from './checking-history.tsx';
-import { today } from './today.ts';
 import { TrialPins } from './trial-pins.tsx';
 
 const NONE: readonly CheckingEntry[] = [];

@@ -1,6 +1,8 @@
-/** The stages after the first, in a chunk of their own that the first picture does not wait for. */
+/** The stages after the first, and the dialogs of bodies, in a chunk of their own that the first picture does not wait for. */
 import '../styles/late.css';
 
+export { DemoGallery } from '../bodies/demo-gallery.tsx';
+export { Wardrobe } from '../bodies/wardrobe.tsx';
 export { BodyStage as body } from '../body/body-stage.tsx';
 export { CheckingStage as checking } from '../checking/checking-stage.tsx';
 export { CuttingStage as cutting } from '../cutting/cutting-stage.tsx';

@@ -1,8 +1,7 @@
 import { useRef } from 'react';
 import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../../../language/index.ts';
 import type { Theme } from '../../store/index.ts';
-import { DemoGallery } from '../bodies/demo-gallery.tsx';
-import { EarlierStates } from '../bodies/earlier-states.tsx';
+import { LateDialog } from '../bodies/late-dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { openFile } from '../parts/open-file.ts';
 import { useOpening } from '../parts/use-opening.ts';
@@ -83,8 +82,12 @@ function FileTools() {
       <button type="button" aria-label={words.earlier} title={words.earlier} onClick={earlier.open}>
         <Icon name="earlier" />
       </button>
-      {earlier.isOpen && <EarlierStates key={earlier.number} onClose={earlier.close} />}
-      {gallery.isOpen && <DemoGallery key={gallery.number} onClose={gallery.close} />}
+      {earlier.isOpen && (
+        <LateDialog key={earlier.number} of="wardrobe" title={words.earlier} onClose={earlier.close} />
+      )}
+      {gallery.isOpen && (
+        <LateDialog key={gallery.number} of="demos" title={words.demoBodies} onClose={gallery.close} />
+      )}
     </div>
   );
 }

@@ -1,9 +1,9 @@
 import type { WorkStep } from '../../../core/form/index.ts';
 import type { CheckingEntry } from '../../../core/project/index.ts';
+import { today } from '../../store/index.ts';
 import { CheckingCorrections } from '../checking/checking-corrections.tsx';
 import { LevelFields } from '../checking/checking-entry.tsx';
 import { FillMass } from '../checking/fill-mass.tsx';
-import { today } from '../checking/today.ts';
 import { TrialPins } from '../checking/trial-pins.tsx';
 import { TestTubeFields } from '../inside/test-tube-fields.tsx';
 import { useWords } from '../parts/use-words.ts';

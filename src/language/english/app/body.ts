@@ -127,6 +127,7 @@ export const body = {
     aDemo: 'A demo body…',
     aProject: 'A saved project…',
     project: 'Saved project to compare with',
+    awaited: (name: string) => `Working out ${name}…`,
     stop: 'Stop comparing',
     refit: {
       title: 'A form of the other one stands',

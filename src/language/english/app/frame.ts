@@ -133,35 +133,5 @@ export const frame = {
     pullFrom: (most: string) => `${most} and more`,
     stretch: (limit: string) => `cloth must stretch +${limit}\u00a0%`,
   },
-  gallery: {
-    newBody: 'Begin a new body with its first five measures',
-    about:
-      'Invented people of the Lantern Yard Players, a community theatre. Opening one puts your present project aside; undo brings it back.',
-  },
-  bodies: {
-    title: 'Bodies in this browser',
-    refused: (reason: string) =>
-      `This browser cannot keep bodies here (${reason}). Save to files instead; nothing that is open is lost.`,
-    unreadable: (count: number) =>
-      `${count === 1 ? 'One entry here cannot be read' : `${count} entries here cannot be read`}; what is there is left as it is.`,
-    deleted: (name: string) => `${name} was deleted.`,
-    takeBack: 'Take it back',
-    none: 'None yet. A body is kept here from the first change on.',
-    saveAs: 'Save the open one to a file you choose…',
-    openNow: 'open now',
-    newName: (name: string) => `New name of ${name}`,
-    rename: 'Rename',
-    renameOne: (name: string) => `Rename ${name}`,
-    duplicate: 'Duplicate',
-    duplicateOne: (name: string) => `Duplicate ${name}`,
-    copyOf: (name: string) => `${name}, copy`,
-    delete: 'Delete',
-    deleteOne: (name: string) => `Delete ${name}`,
-    earlier: 'Earlier states',
-    aboutEarlier:
-      'The last ten states kept in this browser, one a minute while you work. Opening one can be undone.',
-    stateOf: (time: string) => `the state of ${time}`,
-    newest: 'newest',
-  },
   table: (what: string) => `${what}, table`,
 };

@@ -1,5 +1,8 @@
 /** What the program tells about files, photos and the place where bodies are kept. */
 export const messages = {
+  copyOf: (name: string) => `${name}, copy`,
+  ofNewerProgram:
+    'what it keeps was last used by a newer version of this program; load the page again to use that',
   copyHere:
     'This body is open in another tab too. It goes on here as a copy, so that neither tab writes over the other; both stand under Bodies and earlier states.',
   copyThere:

@@ -124,6 +124,7 @@ export const body: typeof english = {
     aDemo: 'Ein Beispielkörper …',
     aProject: 'Ein gespeichertes Projekt …',
     project: 'Gespeichertes Projekt zum Vergleichen',
+    awaited: (name) => `${name} wird ausgerechnet …`,
     stop: 'Nicht mehr vergleichen',
     refit: {
       title: 'Eine Form des anderen steht schon',

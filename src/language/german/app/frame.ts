@@ -129,35 +129,5 @@ export const frame: typeof english = {
     pullFrom: (most) => `${most} und mehr`,
     stretch: (limit) => `zu dehnen +${limit}\u00a0%`,
   },
-  gallery: {
-    newBody: 'Neuen Körper mit den ersten fünf Maßen beginnen',
-    about:
-      'Erfundene Menschen der „Lantern Yard Players“, eines Laientheaters. Beim Öffnen wird das jetzige Projekt beiseitegelegt; Zurücknehmen bringt es wieder.',
-  },
-  bodies: {
-    title: 'Körper in diesem Browser',
-    refused: (reason) =>
-      `Dieser Browser kann hier keine Körper aufbewahren (${reason}). Stattdessen in Dateien speichern; was geöffnet ist, geht nicht verloren.`,
-    unreadable: (count) =>
-      `${count === 1 ? 'Ein Eintrag hier ist nicht lesbar' : `${count} Einträge hier sind nicht lesbar`}; was dort steht, bleibt, wie es ist.`,
-    deleted: (name) => `${name} wurde gelöscht.`,
-    takeBack: 'Wiederherstellen',
-    none: 'Noch keiner. Ab der ersten Änderung wird ein Körper hier aufbewahrt.',
-    saveAs: 'Den geöffneten in eine gewählte Datei speichern …',
-    openNow: 'jetzt geöffnet',
-    newName: (name) => `Neuer Name für ${name}`,
-    rename: 'Umbenennen',
-    renameOne: (name) => `${name} umbenennen`,
-    duplicate: 'Duplizieren',
-    duplicateOne: (name) => `${name} duplizieren`,
-    copyOf: (name) => `${name}, Kopie`,
-    delete: 'Löschen',
-    deleteOne: (name) => `${name} löschen`,
-    earlier: 'Frühere Stände',
-    aboutEarlier:
-      'Die letzten zehn Stände in diesem Browser, während der Arbeit einer je Minute. Das Öffnen lässt sich zurücknehmen.',
-    stateOf: (time) => `Stand vom ${time}`,
-    newest: 'neuester',
-  },
   table: (what) => `${what}, Tabelle`,
 };

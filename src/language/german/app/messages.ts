@@ -1,6 +1,9 @@
 import type { messages as english } from '../../english/app/messages.ts';
 
 export const messages: typeof english = {
+  copyOf: (name) => `${name}, Kopie`,
+  ofNewerProgram:
+    'was er aufbewahrt, hat zuletzt eine neuere Fassung dieses Programms benutzt; dafür die Seite neu laden',
   copyHere:
     'Dieser Körper ist auch in einem anderen Tab geöffnet. Hier geht er als Kopie weiter, damit kein Tab den anderen überschreibt; beide stehen unter „Körper und frühere Stände“.',
   copyThere:

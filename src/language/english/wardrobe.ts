@@ -1,0 +1,92 @@
+/** What is said of the bodies of a browser, and of the demos; loaded when one of their dialogs is asked for. */
+export const wardrobe = {
+  gallery: {
+    newBody: 'Begin a new body with its first five measures',
+    about:
+      'Invented people of the Lantern Yard Players, a community theatre. Opening one puts your present project aside; undo brings it back.',
+  },
+  title: 'Bodies in this browser',
+  refused: (reason: string) =>
+    `This browser cannot keep bodies here (${reason}). Save to files instead; nothing that is open is lost.`,
+  notDone: (reason: string) => `That could not be done (${reason}). Nothing was changed.`,
+  unreadable: (count: number) =>
+    `${count === 1 ? 'One entry here cannot be read' : `${count} entries here cannot be read`}; what is there is left as it is.`,
+  deleted: (name: string) => `${name} was deleted.`,
+  takeBack: 'Take it back',
+  none: 'None yet. A body is kept here from the first change on.',
+  saveAs: 'Save the open one to a file you choose…',
+  openNow: 'open now',
+  more: 'More',
+  moreOf: (name: string) => `of ${name}`,
+  rename: 'Name and person',
+  renameOne: (name: string) => `Name and person of ${name}`,
+  name: 'Name, on every sheet',
+  person: 'Person',
+  label: 'What sets it apart',
+  aboutPerson: 'Bodies of the same person share a card. Leave it empty for a card of its own.',
+  keep: 'Keep',
+  cancel: 'Cancel',
+  version: 'New version',
+  versionOne: (name: string) => `New version of ${name}`,
+  aboutVersion: (name: string) =>
+    `Begins from this body, on the same card as ${name}. Measures and choices are copied; ticks and readings begin anew.`,
+  labels: ['Over the corset', 'Over the period bra', 'Second measuring'],
+  versionOf: (person: string, label: string) => `${person}, ${label}`,
+  duplicate: 'Duplicate',
+  duplicateOne: (name: string) => `Duplicate ${name}`,
+  delete: 'Delete',
+  deleteOne: (name: string) => `Delete ${name}`,
+  search: 'Search names',
+  order: 'In order of',
+  orders: { changed: 'last change', name: 'name', size: 'size' },
+  shown: (count: number, all: number) => `${count} of ${all} bodies`,
+  nothingFound: 'No body here is called so.',
+  size: { bust: 'Bust, waist, hip:', chest: 'Chest, waist, hip:' },
+  noSize: 'not measured',
+  measured: (count: number) => (count === 1 ? '1 measure' : `${count} measures`),
+  printed: 'pattern printed',
+  steps: (done: number, all: number) => `${done} of ${all} steps done`,
+  ticked: (count: number) => (count === 1 ? '1 step done' : `${count} steps done`),
+  readings: (count: number) => (count === 1 ? 'measured once' : `measured ${count} times`),
+  atBench: 'at the bench',
+  compare: 'Compare',
+  compareOne: (name: string) => `Compare ${name}`,
+  oneMore: (name: string) => `${name} and one more to choose`,
+  both: (first: string, second: string) => `${first} and ${second}`,
+  compareBoth: 'Compare these two',
+  clearChoice: 'Choose none',
+  archive: {
+    save: 'Save all to one file',
+    open: 'Add bodies from such a file…',
+    file: 'File with several bodies',
+    about: 'One archive with a project file for each body. Photos stay in this browser.',
+    saved: (count: number, file: string) =>
+      `${count === 1 ? '1 body was' : `${count} bodies were`} handed over as ${file}.`,
+    added: (count: number) =>
+      count === 0 ? 'No body was new.' : count === 1 ? '1 body was added.' : `${count} bodies were added.`,
+    known: (count: number) =>
+      count === 1 ? '1 is here already, just the same.' : `${count} are here already, just the same.`,
+    apart: (name: string) => `${name} is here already in another state: both are kept, each for itself.`,
+    unreadable: (name: string, reason: string) => `${name} could not be read as a body: ${reason}`,
+    notOpened: (file: string, reason: string) =>
+      `${file} could not be opened: ${reason} Nothing was changed.`,
+    notSaved: (reason: string) => `The bodies could not be saved to one file: ${reason}`,
+    faults: {
+      tooLarge: (megabytes: string) => `it is ${megabytes} MB, and an archive of bodies has 50 MB at most.`,
+      unpacksTooLarge: 'what is in it is far larger than bodies are.',
+      tooMany: (most: number) => `it holds more than ${most} files.`,
+      noArchive: 'it is no archive, or a damaged one.',
+      notOurs: 'it holds no list of bodies, so it was not saved here.',
+      newer: 'it was saved by a newer version of this program.',
+      oddName: (file: string) => `a file in it has a name that is not allowed there (${file}).`,
+      damaged: (file: string) => `${file} in it is damaged or missing.`,
+    },
+  },
+  earlier: 'Earlier states',
+  aboutEarlier:
+    'The last ten states kept in this browser, one a minute while you work. Opening one can be undone.',
+  stateOf: (time: string) => `the state of ${time}`,
+  newest: 'newest',
+};
+
+export type WardrobeWords = typeof wardrobe;
