@@ -1,8 +1,9 @@
 import { compareReading, type LevelTarget, type ReadingKind } from '../../../core/simulate/index.ts';
 import type { Numbers } from '../../../language/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
+import { usePointing } from '../parts/use-pointing.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
-import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { useApp } from '../parts/workroom-context.tsx';
 import type { EntryProps } from './entry-props.ts';
 import { FillMass } from './fill-mass.tsx';
 
@@ -49,7 +50,7 @@ export function LevelFields({ target, entry, onChange }: LevelProps) {
   const { checking: words, steps } = useWords();
   const say = useSay();
   const name = say(target.name);
-  const actions = useActions();
+  const pointing = usePointing({ kind: 'level', id: target.id });
   const isLit = useApp(({ highlight }) => highlight?.kind === 'level' && highlight.id === target.id);
   const set = (kind: ReadingKind, mm: number | null) => {
     const { [kind]: _before, ...others } = reading;
@@ -58,11 +59,7 @@ export function LevelFields({ target, entry, onChange }: LevelProps) {
     onChange({ ...entry, levels: { ...entry.levels, [target.id]: next } }, label);
   };
   return (
-    <li
-      data-lit={isLit || undefined}
-      onPointerEnter={() => actions.pointAt({ kind: 'level', id: target.id })}
-      onPointerLeave={() => actions.pointAt(null)}
-    >
+    <li data-lit={isLit || undefined} {...pointing}>
       <span className="measure-name">{name}</span>
       {isEmpty ? (
         <ReadingField
