@@ -33,9 +33,12 @@ const MARKS = ['‹a›', '‹b›', '‹c›', '‹d›'];
 
 /** Said alike in both languages: words both share, and order of parts only. */
 const ALIKE = [
+  'bench.choice',
   'inside.ballast',
+  'inside.parts.named',
   'laying.cloth.degrees',
   'laying.print.atLevel',
+  'making.pageKinds.a5',
   'making.range',
   'ownLines.joint',
   'walk.pause',

@@ -3,6 +3,7 @@ import { compareReading, type FillingContext, judgeFilling } from '../../../core
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
+import { isRead } from './use-corrections.ts';
 
 interface HistoryProps {
   readonly entries: readonly CheckingEntry[];
@@ -48,6 +49,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
           <tbody>
             {entries
               .map((entry, index) => ({ entry, index }))
+              .filter(({ entry, index }) => index === shown || isRead(entry))
               .reverse()
               .map(({ entry, index }) => (
                 <tr key={index} data-lit={index === shown || undefined}>

@@ -11,7 +11,7 @@ export function SeamTable() {
   const highlight = useApp((state) => state.highlight);
   const { panels: stageWords, seamTable: words } = useWords();
   const say = useSay();
-  const { fineLength, fixed } = useNumbers();
+  const { fineLength, small } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!seams) return null;
   const nameOf = new Map(panels?.map((panel) => [panel.id, say(panel.name)]));
@@ -52,8 +52,8 @@ export function SeamTable() {
               <td className="joins">{seam.panels.map((id) => nameOf.get(id) ?? id).join(' · ')}</td>
               <td className="number">{fineLength(seam.lengthsFlat[0], unit)}</td>
               <td className="number">{fineLength(seam.lengthsFlat[1], unit)}</td>
-              <td className="number">{fixed(Math.abs(seam.lengthsFlat[0] - seam.lengthsFlat[1]), 2)} mm</td>
-              <td className="number">{fixed(seam.maxMarkGap, 2)} mm</td>
+              <td className="number">{small(seam.lengthsFlat[0] - seam.lengthsFlat[1], unit)}</td>
+              <td className="number">{small(seam.maxMarkGap, unit)}</td>
             </LitRow>
           ))}
         </tbody>

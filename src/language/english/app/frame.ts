@@ -62,9 +62,9 @@ export const frame = {
     unfilled: 'Shape up to date, panels not yet cut for the filling',
     upToDate: 'Up to date',
     cutForFilling:
-      'The panels are still being cut for the filling: what is told here may change by some millimetres. Files wait for it.',
+      'The panels are still being cut for the filling: what is told here may still change a little. Files wait for it.',
     notCutForFilling:
-      'The panels are not yet cut for the filling: what is told here may change by some millimetres. Files are cut for it all the same.',
+      'The panels are not yet cut for the filling: what is told here may still change a little. Files are cut for it all the same.',
     stop: 'Stop',
     problem: 'Save a problem report',
     oneFile: 'Program as one file',
@@ -122,8 +122,8 @@ export const frame = {
     notOverPhoto: 'Over a photo only its outline and the level lines are drawn.',
     from: { front: 'The body from the front', back: 'The body from the back' },
     shrink: (limit: string) => `−${limit}\u00a0% cloth must shrink`,
-    sure: (mm: number) => `known to ±${mm} mm`,
-    unsure: (mm: number) => `±${mm} mm and more`,
+    sure: (length: string) => `known to ±${length}`,
+    unsure: (length: string) => `±${length} and more`,
     insideBody: (most: string) => `−${most} inside the body`,
     outsideBody: (most: string) => `outside the body +${most}`,
     slackCloth: (share: string) => `slack, ${share}`,

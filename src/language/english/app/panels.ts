@@ -40,7 +40,7 @@ export const panels = {
   panelTable: {
     panel: 'Panel',
     typical: 'Typical',
-    typicalTitle: 'Root mean square over the panel',
+    typicalTitle: 'How much the cloth is strained all over the panel, taken together',
     p95: '95 % of the cloth below',
     p95Title: '95 % of the panel’s cloth is strained less than this',
     mostShrink: 'Most shrink',
@@ -94,7 +94,7 @@ export const panels = {
     along: (atA: string, a: string, atB: string, b: string) => `${atA} along ${a}, ${atB} along ${b}.`,
     noMarks: 'No notches but the ends.',
     marks: (count: number, within: string) =>
-      count === 1 ? `1 notch meets within ${within} mm.` : `${count} notches meet within ${within} mm.`,
+      count === 1 ? `1 notch meets within ${within}.` : `${count} notches meet within ${within}.`,
   },
   ownPiece: {
     title: 'A piece of your own',

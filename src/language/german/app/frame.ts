@@ -63,9 +63,9 @@ export const frame: typeof english = {
     unfilled: 'Form auf dem neuesten Stand, Teile noch nicht für die Füllung zugeschnitten',
     upToDate: 'Auf dem neuesten Stand',
     cutForFilling:
-      'Die Schnittteile werden noch für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien warten darauf.',
+      'Die Schnittteile werden noch für die Füllung angepasst: Was hier steht, kann sich noch ein wenig ändern. Dateien warten darauf.',
     notCutForFilling:
-      'Die Schnittteile sind noch nicht für die Füllung angepasst: Was hier steht, kann sich um einige Millimeter ändern. Dateien werden trotzdem dafür gemacht.',
+      'Die Schnittteile sind noch nicht für die Füllung angepasst: Was hier steht, kann sich noch ein wenig ändern. Dateien werden trotzdem dafür gemacht.',
     stop: 'Anhalten',
     problem: 'Fehlerbericht speichern',
     oneFile: 'Programm als Datei',
@@ -118,8 +118,8 @@ export const frame: typeof english = {
     notOverPhoto: 'Über einem Foto erscheinen nur Umriss und Höhenlinien.',
     from: { front: 'Der Körper von vorn', back: 'Der Körper von hinten' },
     shrink: (limit) => `−${limit}\u00a0% einzuhalten`,
-    sure: (mm) => `auf ±${mm} mm bekannt`,
-    unsure: (mm) => `±${mm} mm und mehr`,
+    sure: (length) => `auf ±${length} bekannt`,
+    unsure: (length) => `±${length} und mehr`,
     insideBody: (most) => `−${most} im Körper`,
     outsideBody: (most) => `vor dem Körper +${most}`,
     slackCloth: (share) => `schlaff, ${share}`,

@@ -41,7 +41,7 @@ export const panels: typeof english = {
   panelTable: {
     panel: 'Schnittteil',
     typical: 'Typisch',
-    typicalTitle: 'Quadratisches Mittel über das Schnittteil',
+    typicalTitle: 'Wie sehr der Stoff über das ganze Schnittteil verformt wird, zusammengenommen',
     p95: '95 % des Stoffs darunter',
     p95Title: '95 % des Stoffs im Schnittteil sind weniger verformt',
     mostShrink: 'Einzuhalten höchstens',
@@ -95,8 +95,8 @@ export const panels: typeof english = {
     noMarks: 'Keine Passzeichen außer den Enden.',
     marks: (count, within) =>
       count === 1
-        ? `1 Passzeichen trifft sich auf ${within} mm genau.`
-        : `${count} Passzeichen treffen sich auf ${within} mm genau.`,
+        ? `1 Passzeichen trifft sich auf ${within} genau.`
+        : `${count} Passzeichen treffen sich auf ${within} genau.`,
   },
   ownPiece: {
     title: 'Ein eigenes Schnittteil',
