@@ -2,7 +2,7 @@ import type { FormFile } from '../../core/files/index.ts';
 import type { PageCalls } from '../calls/index.ts';
 import type { Actions, AppStore } from '../store/index.ts';
 import { loadProjectRoom } from './load-project-room.ts';
-import { fileStem, saveFile } from './save-file.ts';
+import { fileStem, handOver } from './save-file.ts';
 
 export interface Comparing {
   /** Lays the body of another project over this one; `fileName` stands for a name it lacks. */
@@ -13,7 +13,7 @@ export interface Comparing {
 
 export function compareBodies(
   store: AppStore,
-  actions: Pick<Actions, 'compareWith' | 'tell'>,
+  actions: Pick<Actions, 'compareWith' | 'tell' | 'mention'>,
   worker: Pick<PageCalls, 'shapeBody'>,
 ): Comparing {
   return {
@@ -34,7 +34,7 @@ export function compareBodies(
     },
     saveRefit({ type, content }) {
       const stem = fileStem(store.getState().project?.name ?? '');
-      saveFile(`${stem}-refit.zip`, type, content);
+      handOver(actions, store.getState(), [`${stem}-refit.zip`, type, content]);
     },
   };
 }

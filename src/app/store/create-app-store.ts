@@ -65,6 +65,8 @@ const initialState: AppState = {
   sayIn: speakers,
   numbers: createNumbers('en'),
   notices: [],
+  mention: null,
+  retraced: null,
   keptAt: null,
 };
 

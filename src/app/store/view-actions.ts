@@ -37,6 +37,8 @@ export interface ViewActions {
   /** Lasting notices stay beside it; `null` takes the one that does not last away. */
   tell(notice: Notice | null): void;
   closeNotice(notice: Notice): void;
+  /** Says what was done, for a while. */
+  mention(text: string): void;
   markKept(at: number | null): void;
 }
 
@@ -87,6 +89,7 @@ export function createViewActions(store: AppStore): ViewActions {
       }),
     closeNotice: (notice) =>
       store.setState(({ notices }) => ({ notices: notices.filter((other) => other !== notice) })),
+    mention: (text) => store.setState({ mention: { text } }),
     markKept: (keptAt) => store.setState({ keptAt }),
   };
 }

@@ -31,7 +31,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
     <section aria-labelledby="history-title">
       <h3 id="history-title">{words.soFar}</h3>
       <ScrollableTable label={words.soFar}>
-        <table className="table checking-history">
+        <table className="table checking-history stacked">
           <thead>
             <tr>
               <th scope="col">{words.measured}</th>
@@ -66,12 +66,14 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                       {entry.fillMass !== undefined && `, ${numbers.mass(entry.fillMass, unit)}`}
                     </span>
                   </th>
-                  {levels.map(({ id }) => (
-                    <td className="number" key={id}>
+                  {levels.map(({ id, name }) => (
+                    <td className="number" key={id} data-name={say(name)}>
                       {offOf(entry, id)}
                     </td>
                   ))}
-                  <td className="number">{judgeFilling(entry.levels, entry.state, stuffing).length}</td>
+                  <td className="number" data-name={words.toMend}>
+                    {judgeFilling(entry.levels, entry.state, stuffing).length}
+                  </td>
                   <td>
                     <button
                       type="button"

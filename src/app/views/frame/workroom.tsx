@@ -2,6 +2,7 @@ import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { BodyFrame } from './body-frame.tsx';
+import { MentionLine } from './mention-line.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PrintList } from './print-list.tsx';
 import { StageBar } from './stage-bar.tsx';
@@ -9,6 +10,7 @@ import { StageView } from './stage-view.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useFileDrop } from './use-file-drop.ts';
+import { useRetrace } from './use-retrace.ts';
 import { useShortcuts } from './use-shortcuts.ts';
 
 interface WorkroomProps {
@@ -25,6 +27,7 @@ export function Workroom({ scene }: WorkroomProps) {
   const hasProject = useApp((state) => state.project !== null);
   const isDropping = useFileDrop();
   useShortcuts();
+  useRetrace();
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
@@ -53,6 +56,7 @@ export function Workroom({ scene }: WorkroomProps) {
       <BodyFrame scene={scene} />
       <StatusLine />
       <PrintList />
+      <MentionLine />
       {isDropping && <div className="drop-cover">{words.drop}</div>}
     </div>
   );

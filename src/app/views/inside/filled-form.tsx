@@ -133,7 +133,7 @@ function FilledLevels({ filled, foretold }: FilledFormProps & { readonly foretol
   return (
     <>
       <ScrollableTable label={words.filled}>
-        <table className="table">
+        <table className="table stacked">
           <thead>
             <tr>
               <th scope="col">{words.level}</th>
@@ -151,7 +151,7 @@ function FilledLevels({ filled, foretold }: FilledFormProps & { readonly foretol
                 {SIZES.map((size) => {
                   const usual = foretold?.measures.levels[k].found[size];
                   return (
-                    <td key={size} className="number">
+                    <td key={size} className="number" data-name={`${titles[size]} ${unit}`}>
                       {bare(found[size])}{' '}
                       <span className="difference">
                         {usual === undefined

@@ -151,7 +151,7 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
           <span className="measure-how">{seam.note ? say(seam.note) : words.closesRing}</span>
         )}
       </span>
-      <span className="number quiet">
+      <span className="number">
         {lengths}
         {seam.marks > 0 && `, ${words.marks(seam.marks)}`}
       </span>

@@ -17,7 +17,7 @@ export function SeamTable() {
   const nameOf = new Map(panels?.map((panel) => [panel.id, say(panel.name)]));
   return (
     <ScrollableTable label={stageWords.seams}>
-      <table className="table seam-table">
+      <table className="table seam-table stacked">
         <thead>
           <tr>
             <th scope="col">{words.seam}</th>
@@ -50,10 +50,18 @@ export function SeamTable() {
                 <span className="seam-name">{say(seam.name)}</span>
               </th>
               <td className="joins">{seam.panels.map((id) => nameOf.get(id) ?? id).join(' · ')}</td>
-              <td className="number">{fineLength(seam.lengthsFlat[0], unit)}</td>
-              <td className="number">{fineLength(seam.lengthsFlat[1], unit)}</td>
-              <td className="number">{small(seam.lengthsFlat[0] - seam.lengthsFlat[1], unit)}</td>
-              <td className="number">{small(seam.maxMarkGap, unit)}</td>
+              <td className="number" data-name={words.oneSide}>
+                {fineLength(seam.lengthsFlat[0], unit)}
+              </td>
+              <td className="number" data-name={words.otherSide}>
+                {fineLength(seam.lengthsFlat[1], unit)}
+              </td>
+              <td className="number" data-name={words.gap}>
+                {small(seam.lengthsFlat[0] - seam.lengthsFlat[1], unit)}
+              </td>
+              <td className="number" data-name={words.marksOff}>
+                {small(seam.maxMarkGap, unit)}
+              </td>
             </LitRow>
           ))}
         </tbody>

@@ -113,7 +113,7 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
     `${headOf(head, say)} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${say(of)}”, its flutes across those of layer 1`,
   'numbers.cover': ({ of, allowance, hasHoles, ...head }, tongue) =>
-    `${headOf(head, tongue.say)} · trace layer 1 of “${tongue.say(of)}” with ${allowanceInWords(allowance, tongue)} allowance all round${hasHoles ? '; trace its holes for pole, filling, tabs or peg too, cut each as a star from its middle to ${tongue.small(1)} from the line, a slot along its middle, and turn the points in' : ''}`,
+    `${headOf(head, tongue.say)} · trace layer 1 of “${tongue.say(of)}” with ${allowanceInWords(allowance, tongue)} allowance all round${hasHoles ? `; trace its holes for pole, filling, tabs or peg too, cut each as a star from its middle to ${tongue.small(1)} from the line, a slot along its middle, and turn the points in` : ''}`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `rectangle, cut ${ruled(width, unit, tongue)} wide, ${ruled(height, unit, tongue)} high`,

@@ -117,7 +117,7 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
     `${headOf(head, say)} · nach ${hasLine ? 'der Linie für Lage 2 auf' : 'dem Umriss von'} „${say(of)}“, die Wellen quer zu Lage 1`,
   'numbers.cover': ({ of, allowance, hasHoles, ...head }, tongue) =>
-    `${headOf(head, tongue.say)} · Lage 1 von „${tongue.say(of)}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe${hasHoles ? '; auch die Löcher für Rohr, Füllung, Laschen oder Zapfen nachzeichnen, jedes von der Mitte sternförmig bis ${tongue.small(1)} vor die Linie einschneiden, einen Schlitz längs seiner Mitte, und die Spitzen nach innen wenden' : ''}`,
+    `${headOf(head, tongue.say)} · Lage 1 von „${tongue.say(of)}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe${hasHoles ? `; auch die Löcher für Rohr, Füllung, Laschen oder Zapfen nachzeichnen, jedes von der Mitte sternförmig bis ${tongue.small(1)} vor die Linie einschneiden, einen Schlitz längs seiner Mitte, und die Spitzen nach innen wenden` : ''}`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `Rechteck, ${ruled(width, unit, tongue)} breit und ${ruled(height, unit, tongue)} hoch zuschneiden`,
