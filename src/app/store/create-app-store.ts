@@ -65,6 +65,7 @@ const initialState: AppState = {
   sayIn: speakers,
   numbers: createNumbers('en'),
   notices: [],
+  isHelpOpen: false,
   mention: null,
   retraced: null,
   keptAt: null,

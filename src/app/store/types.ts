@@ -266,6 +266,8 @@ export interface AppState {
   readonly numbers: Numbers;
   /** Lasting ones first, in the order they came; at most one other. */
   readonly notices: readonly Notice[];
+  /** Keys and words of the trade are asked for. */
+  readonly isHelpOpen: boolean;
   /** What was just done and needs no answer; shown for a while. A new object each time. */
   readonly mention: Mention | null;
   /** The last step that was undone or repeated, for whoever goes to where it was made. */

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { BodyFrame } from './body-frame.tsx';
-import { MentionLine } from './mention-line.tsx';
+import { LateParts } from './late-parts.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PrintList } from './print-list.tsx';
 import { StageBar } from './stage-bar.tsx';
@@ -10,7 +10,6 @@ import { StageView } from './stage-view.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useFileDrop } from './use-file-drop.ts';
-import { useRetrace } from './use-retrace.ts';
 import { useShortcuts } from './use-shortcuts.ts';
 
 interface WorkroomProps {
@@ -25,9 +24,9 @@ export function Workroom({ scene }: WorkroomProps) {
   const locale = useNumbers().locale;
   const words = useWords().top;
   const hasProject = useApp((state) => state.project !== null);
+  const wantsLate = useApp((state) => state.form !== null || state.isHelpOpen);
   const isDropping = useFileDrop();
   useShortcuts();
-  useRetrace();
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
@@ -56,7 +55,7 @@ export function Workroom({ scene }: WorkroomProps) {
       <BodyFrame scene={scene} />
       <StatusLine />
       <PrintList />
-      <MentionLine />
+      {wantsLate && <LateParts />}
       {isDropping && <div className="drop-cover">{words.drop}</div>}
     </div>
   );

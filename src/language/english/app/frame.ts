@@ -66,6 +66,7 @@ export const frame = {
     notCutForFilling:
       'The panels are not yet cut for the filling: what is told here may still change a little. Files are cut for it all the same.',
     stop: 'Stop',
+    help: 'Keys and words',
     problem: 'Save a problem report',
     oneFile: 'Program as one file',
     aboutOneFile: 'To keep and to hand on: opens from a folder of this computer, without a network.',

@@ -67,6 +67,7 @@ export const frame: typeof english = {
     notCutForFilling:
       'Die Schnittteile sind noch nicht für die Füllung angepasst: Was hier steht, kann sich noch ein wenig ändern. Dateien werden trotzdem dafür gemacht.',
     stop: 'Anhalten',
+    help: 'Tasten und Wörter',
     problem: 'Fehlerbericht speichern',
     oneFile: 'Programm als Datei',
     aboutOneFile: 'Zum Aufheben und Weitergeben: öffnet sich aus einem Ordner dieses Computers, ohne Netz.',
