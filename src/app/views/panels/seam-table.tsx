@@ -1,6 +1,7 @@
 import { isMarkOf, seamColour } from '../../store/index.ts';
 import { LitRow } from '../parts/lit-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
+import { useSeamName } from '../parts/use-seam-name.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
@@ -11,6 +12,7 @@ export function SeamTable() {
   const highlight = useApp((state) => state.highlight);
   const { panels: stageWords, seamTable: words } = useWords();
   const say = useSay();
+  const nameOfSeam = useSeamName();
   const { fineLength, small } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!seams) return null;
@@ -47,7 +49,7 @@ export function SeamTable() {
                 <span className="seam-tag" style={{ color: seamColour(index) }}>
                   <span>{seam.letter}</span>
                 </span>
-                <span className="seam-name">{say(seam.name)}</span>
+                <span className="seam-name">{nameOfSeam(seam)}</span>
               </th>
               <td className="joins">{seam.panels.map((id) => nameOf.get(id) ?? id).join(' · ')}</td>
               <td className="number" data-name={words.oneSide}>

@@ -2,6 +2,7 @@ import type { ReportSeam } from '../../../core/form/index.ts';
 import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
 import { seamColour, typicalStrain } from '../../store/index.ts';
 import { usePointing } from '../parts/use-pointing.ts';
+import { useSeamName } from '../parts/use-seam-name.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { LayoutPicture } from './layout-picture.tsx';
@@ -111,14 +112,14 @@ function SeamItem({ seam, colour }: SeamItemProps) {
   const isLit = useApp(({ highlight }) => highlight?.kind === 'seam' && highlight.id === seam.id);
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const pointing = usePointing({ kind: 'seam', id: seam.id });
-  const say = useSay();
+  const nameOfSeam = useSeamName();
   const numbers = useNumbers();
   return (
     <li data-lit={isLit || undefined} {...pointing}>
       <span className="seam-tag" style={{ color: colour }}>
         <span>{seam.letter}</span>
       </span>
-      <span className="seam-name">{say(seam.name)}</span>
+      <span className="seam-name">{nameOfSeam(seam)}</span>
       <span className="number">{numbers.length(seam.length3d, unit)}</span>
     </li>
   );
