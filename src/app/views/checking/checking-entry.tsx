@@ -139,7 +139,12 @@ function ReadingField(props: ReadingFieldProps) {
         onValue={(mm) => mm !== value && onValue(mm)}
       />
       <p className="reading-verdict" id={`${fieldId}-verdict`}>
-        <span>{words.toBe(isFlat ? words.flat : words.kinds[kind], numbers.length(target, unit))}</span>
+        <span>
+          {words.toBe(
+            isFlat ? words.flat : words.kinds[kind],
+            numbers.length(target, unit).replaceAll(' ', '\u00a0'),
+          )}
+        </span>
         {found && standing && (
           <strong>{`${numbers.signedLength(found.off, unit, { fraction: 16 })}, ${words.standing[standing]}`}</strong>
         )}

@@ -52,7 +52,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
               .filter(({ entry, index }) => index === shown || isRead(entry))
               .reverse()
               .map(({ entry, index }) => (
-                <tr key={index} data-lit={index === shown || undefined}>
+                <tr key={index} data-chosen={index === shown || undefined}>
                   <th scope="row">
                     <button
                       type="button"
