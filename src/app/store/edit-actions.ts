@@ -10,7 +10,7 @@ import type { KeptPlace, Laying, Stock, UseId } from '../../core/laying/index.ts
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
-import type { Retraced } from './types.ts';
+import { retrace } from './retrace.ts';
 
 export type InsideChoice = Pick<InsideOptions, 'parts' | 'strapsAt' | 'plateCovers'>;
 
@@ -118,18 +118,6 @@ export function createEditActions(store: AppStore): EditActions {
       store.setState({ drafts: {} });
     },
   };
-}
-
-/** Takes a step back or does it again, and keeps which one it was. */
-function retrace(store: AppStore, way: Retraced['way']): void {
-  const before = store.getState();
-  store.temporal.getState()[way]();
-  const after = store.getState();
-  const made = way === 'undo' ? before : after;
-  if (after.project !== before.project && made.project)
-    store.setState({ retraced: { way, step: made.step, made: made.project } });
-  else if (after.drawn !== before.drawn)
-    store.setState({ retraced: { way, step: made.step, made: made.drawn } });
 }
 
 /** How edits become undo steps. */
