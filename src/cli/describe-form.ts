@@ -121,12 +121,12 @@ function describeSeams({ seams }: Report, { words, numbers }: Reader): string {
 }
 
 function describeTimes(report: Report, { words, numbers }: Reader): string {
-  const { triangles, volumeL } = report.body;
+  const { volumeL } = report.body;
   const names: Readonly<Record<string, string>> = words.stages;
   const times = Object.entries(report.timingsMs).map(
     ([stage, ms]) => `${names[stage] ?? stage} ${numbers.fixed(ms / 1000, 2)} s`,
   );
-  return words.report.made(triangles, numbers.fixed(volumeL, 1), times.join(', '));
+  return words.report.made(numbers.fixed(volumeL, 1), times.join(', '));
 }
 
 function signed(value: number, decimals: number, { mark }: Numbers): string {

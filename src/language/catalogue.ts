@@ -61,7 +61,7 @@ export interface Tongue {
   inSentence(phrase: Phrase): string;
   /** mm, in the reader's units; in both `92.5 cm (36 3/8 in)`. */
   length(mm: number): string;
-  /** mm; below a centimetre finer than `length`, `3.2 mm (1/8 in)`. */
+  /** mm; below a centimetre finer than `length`, `0.32 cm (1/8 in)`. */
   difference(mm: number): string;
   /** Radians, in degrees with so many decimals, `12°`. */
   angle(radians: number, decimals: number): string;
@@ -71,8 +71,10 @@ export interface Tongue {
   lengthAlone(mm: number): string;
   /** mm, to be checked: in inches to the sixteenth. */
   fineLength(mm: number): string;
-  /** mm, little enough to be worked by eye: `3.2 mm`, or to the sixteenth of an inch. Without its sign. */
+  /** mm, little enough to be worked by eye: `0.32 cm`, or to the sixteenth of an inch. Without its sign. */
   small(mm: number): string;
+  /** mm, as it is bought, typed or asked: all its digits, and inches only where they are as exact, else `25 mm`. */
+  exactLength(mm: number): string;
   /** kg or g; pounds or ounces. */
   mass(kg: number): string;
   /** A fraction as a percentage, `1.2 %`. */

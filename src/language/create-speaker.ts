@@ -3,12 +3,12 @@ import {
   formatBoth,
   formatDifference,
   formatLength,
-  mmPerInch,
   type Phrase,
   type Say,
 } from '../core/base/index.ts';
 import type { Catalogue, Tongue } from './catalogue.ts';
-import { createNumbers, formatMass } from './numbers.ts';
+import { nearInches } from './near-inches.ts';
+import { createNumbers, formatFineInches, formatMass, formatSmall } from './numbers.ts';
 
 /** Units of the reader: one system, or both as on printed pieces. */
 export type ReaderUnits = DisplayUnit | 'both';
@@ -43,6 +43,7 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
     lengthAlone: (mm) => numbers.mark(formatLength(mm, units === 'both' ? 'cm' : units)),
     fineLength: (mm) => inUnits((unit) => formatLength(mm, unit, { fraction: 16 })),
     small: (mm) => inUnits((unit) => formatSmall(Math.abs(mm), unit)),
+    exactLength: (mm) => numbers.mark(sayExactly(mm, units)),
     mass: (kg) => inUnits((unit) => formatMass(kg, unit)),
     percent: numbers.percent,
     fixed: numbers.fixed,
@@ -66,27 +67,23 @@ function sayInUnits(units: ReaderUnits, format: (unit: DisplayUnit) => string): 
   return units === 'both' ? `${format('cm')} (${format('in')})` : format(units);
 }
 
-/** Millimetres, or sixteenths of an inch. */
-function formatSmall(mm: number, unit: DisplayUnit): string {
-  return unit === 'in' ? formatFineInches(mm) : `${mm.toFixed(mm < 9.95 ? 1 : 0)} mm`;
-}
-
 function sayDifference(mm: number, units: ReaderUnits): string {
   if (units === 'both') return formatDifference(mm);
   if (units === 'in') return formatFineInches(mm);
-  return Math.abs(mm) < 10 ? `${Number(mm.toFixed(1))} mm` : formatLength(mm, 'cm');
+  return Math.abs(mm) < 10 ? `${Number((mm / 10).toFixed(2))} cm` : formatLength(mm, 'cm');
+}
+
+/** Inches only where they are a fraction of a tape: what is bought or cut by a length must be read as it is. */
+function sayExactly(mm: number, units: ReaderUnits): string {
+  const centimetres = `${Number((mm / 10).toFixed(3))} cm`;
+  const { text, isExact } = nearInches(mm);
+  if (units === 'cm' || (units === 'both' && !isExact)) return centimetres;
+  if (units === 'both') return `${centimetres} (${text})`;
+  return isExact ? text : `${Number(mm.toFixed(2))} mm`;
 }
 
 function sayAround(mm: number, spread: number, units: ReaderUnits): string {
   if (units === 'both') return `${sayAround(mm, spread, 'cm')} (${sayAround(mm, spread, 'in')})`;
   const give = units === 'in' ? formatFineInches(spread, 8) : formatLength(spread, units);
   return `${formatLength(mm, units, { bare: true })} ± ${give}`;
-}
-
-/** Inches to a fraction of a tape; what would be none of it, in decimals, so that no limit is told as nothing. */
-function formatFineInches(mm: number, fraction: 8 | 16 = 16): string {
-  const text = formatLength(mm, 'in', { fraction });
-  if (mm === 0 || /[1-9]/.test(text)) return text;
-  const inches = mm / mmPerInch;
-  return `${inches.toFixed(Math.abs(inches) < 0.005 ? 3 : 2)} in`;
 }

@@ -15,9 +15,11 @@ export interface Numbers {
   mark(text: string): string;
   length(mm: number, unit: DisplayUnit, format?: LengthFormat): string;
   /** With its sign, true minus included. */
-  signedLength(mm: number, unit: DisplayUnit): string;
+  signedLength(mm: number, unit: DisplayUnit, format?: LengthFormat): string;
   /** Seam lengths are compared to a tenth of a millimetre, so they are shown in more detail than tapes. */
   fineLength(mm: number, unit: DisplayUnit): string;
+  /** How little something is off, or how fine: `0.35 cm`, `1.2 cm`, or to the sixteenth of an inch. Without its sign. */
+  small(mm: number, unit: DisplayUnit): string;
   /** kg or g; pounds or ounces beside inches. */
   mass(kg: number, unit: DisplayUnit): string;
   /** Of one piece, given in mm²: cm² or square inches. */
@@ -56,12 +58,13 @@ export function createNumbers(locale: string): Numbers {
     mark,
     length,
     fixed,
-    signedLength(mm, unit) {
-      const text = length(Math.abs(mm), unit);
+    signedLength(mm, unit, format = {}) {
+      const text = length(Math.abs(mm), unit, format);
       if (!/[1-9]/.test(text)) return `0 ${unit}`;
       return `${mm < 0 ? '−' : '+'}${text}`;
     },
     fineLength: (mm, unit) => (unit === 'cm' ? `${fixed(mm / 10, 2)} cm` : `${fixed(mm / 25.4, 3)} in`),
+    small: (mm, unit) => mark(formatSmall(Math.abs(mm), unit)),
     mass: (kg, unit) => mark(formatMass(kg, unit)),
     area: (mm2, unit) =>
       unit === 'cm' ? `${fixed(mm2 / 100, 0)} cm²` : `${fixed(mm2 / mmPerInch ** 2, 0)} in²`,
@@ -92,4 +95,17 @@ export function formatMass(kg: number, unit: DisplayUnit): string {
   const amount = unit === 'in' ? kg / kgPerPound : kg;
   if (amount < 1) return unit === 'in' ? `${(16 * amount).toFixed(1)} oz` : `${(1000 * amount).toFixed(0)} g`;
   return `${amount.toFixed(amount < 10 ? 2 : 1)} ${unit === 'in' ? 'lb' : 'kg'}`;
+}
+
+/** Centimetres to a tenth of a millimetre or, from one on, to a whole one; or sixteenths of an inch. */
+export function formatSmall(mm: number, unit: DisplayUnit): string {
+  return unit === 'in' ? formatFineInches(mm) : `${Number((mm / 10).toFixed(mm < 9.95 ? 2 : 1))} cm`;
+}
+
+/** Inches to a fraction of a tape; what would be none of it, in decimals, so that no limit is told as nothing. */
+export function formatFineInches(mm: number, fraction: 8 | 16 = 16): string {
+  const text = formatLength(mm, 'in', { fraction });
+  if (mm === 0 || /[1-9]/.test(text)) return text;
+  const inches = mm / mmPerInch;
+  return `${inches.toFixed(Math.abs(inches) < 0.005 ? 3 : 2)} in`;
 }

@@ -27,6 +27,21 @@ describe('undo', () => {
     expect(measures()).toMatchObject({ waistGirth: 700, hipGirth: 990 });
   });
 
+  it('keeps which step was taken back or done again, and what it had made', () => {
+    const { store, actions } = openStore();
+    actions.setMeasure('waistGirth', 700, 'waist girth');
+    const made = store.getState().project;
+    expect(store.getState().retraced).toBeNull();
+    actions.undo();
+    const first = store.getState().retraced;
+    expect(first).toEqual({ way: 'undo', step: 'Set waist girth', made });
+    // Nothing more to take back: nothing to tell.
+    actions.undo();
+    expect(store.getState().retraced).toBe(first);
+    actions.redo();
+    expect(store.getState().retraced).toEqual({ way: 'redo', step: 'Set waist girth', made });
+  });
+
   it('keeps of a part that is left out that it is, of one that is made nothing', () => {
     const { store, actions } = openStore();
     const inside = () => store.getState().project?.inside;

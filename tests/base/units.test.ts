@@ -98,11 +98,11 @@ describe('formatLength', () => {
 
   // By hand, an inch being 25.4 mm: 1/8 in is 3.175 mm, half of 1/16 in is 0.79 mm, 5/8 in is 15.9 mm.
   it.each([
-    [3.2, '3.2 mm (1/8 in)'],
-    [0.6, '0.6 mm (under 1/16 in)'],
-    [9.9, '9.9 mm (3/8 in)'],
+    [3.2, '0.32 cm (1/8 in)'],
+    [0.6, '0.06 cm (under 1/16 in)'],
+    [9.9, '0.99 cm (3/8 in)'],
     [16, '1.6 cm (5/8 in)'],
-    [0, '0 mm (0 in)'],
+    [0, '0 cm (0 in)'],
   ])('shows a difference of %d mm as %s', (mm, text) => {
     expect(formatDifference(mm)).toBe(text);
   });

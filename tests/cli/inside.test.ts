@@ -33,7 +33,7 @@ describe('loftseam make --inside', () => {
     expect(code).toBe(0);
     const report = JSON.parse(await readFile(path.join(folder, 'out/report.json'), 'utf8'));
     const tube = report.inside.materials.find(({ id }: { id: string }) => id === 'tube');
-    expect(tube.name).toContain('25.4 mm');
+    expect(tube.name).toContain('2.54 cm (1 in)');
     const braces: { id: string }[] = report.inside.braces;
     expect(braces.some(({ id }) => id.startsWith('strap'))).toBe(false);
   });
@@ -45,25 +45,25 @@ describe('loftseam make --inside', () => {
       'tubeDiameter=80',
       'inside.tubeDiameter',
       /pole of 8\.0 cm .*neck plate: at most [\d.]+ cm.*no thicker/,
-      /webs? would come \d+ mm.*needs \d+ mm.*Take a pole of [\d.]+ cm/,
+      /webs? would come [\d.]+ cm.*needs [\d.]+ cm.*Take a pole of [\d.]+ cm/,
     ],
     [
       'average',
       'garmentMass=10,garmentOffset=300',
       'inside.garmentMass',
-      /10 kg hung 300 mm .*tips at [\d.]+°.*is 10°\. Put [\d.]+ kg .*hang no more than [\d.]+ kg/,
+      /10 kg hung 30 cm .*tips at [\d.]+°.*is 10°\. Put [\d.]+ kg .*hang no more than [\d.]+ kg/,
     ],
     [
       'average',
       'magnetDiameter=40',
       'inside.magnetDiameter',
-      /40 mm, leave [\d.]+ mm .*8 mm are needed.*Take magnets of \d+ mm/,
+      /4 cm \(.*\), leave [\d.]+ cm .*0\.8 cm are needed.*Take magnets of [\d.]+ cm/,
     ],
     [
       'average',
       'clothThickness=10',
       'inside.clothThickness',
-      /wrist plate: 3 layers of cloth of 10\.0 mm .*[\d.]+ mm is the most/,
+      /wrist plate: 3 layers of cloth of 1 cm .*[\d.]+ cm .*is the most/,
     ],
     [
       'average',

@@ -46,7 +46,7 @@ describe('loftseam stuffing', () => {
     const { code, out } = await loftseam('stuffing', file);
     expect(code).toBe(0);
     expect(out).toContain('2026-03-14, filled, 2.00 kg of filling');
-    expect(out).toMatch(/Waist: 12 mm too large all round/);
+    expect(out).toMatch(/Waist: 1\.2 cm .*too large all round/);
     expect(out).toContain('Do not tighten the seam.');
   });
 

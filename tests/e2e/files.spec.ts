@@ -20,8 +20,14 @@ async function downloaded(page: Page, button: string): Promise<{ name: string; p
 }
 
 test('the pieces on paper have the seam lengths of the report', async ({ undrawnPage: page }) => {
+  // All files stand in one place, to which the other stages lead.
   await goTo(page, 'Panels');
+  await page.getByRole('button', { name: 'Files under Cutting' }).click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Cutting' })).toBeVisible();
   const svgFile = await downloaded(page, 'Download pieces');
+  await expect(page.locator('.mention')).toContainText(
+    /^Saved: maren-ostley-average-figure-panels\.svg, \d+ kB\./,
+  );
   const reportFile = await downloaded(page, 'Download report');
   const bodyFile = await downloaded(page, 'Download body');
   expect([svgFile.name, reportFile.name, bodyFile.name]).toEqual([

@@ -97,7 +97,7 @@ test('markup in names is shown and written as the text it is', async ({ undrawnP
   await page.getByRole('button', { name: 'Bodies and earlier states' }).click();
   await expect(page.getByRole('dialog')).toContainText(MARKUP);
   await page.keyboard.press('Escape');
-  await goTo(page, 'Panels');
+  await goTo(page, 'Cutting');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Download pieces' }).click(),

@@ -116,6 +116,7 @@ const RULES_OF_WORDS = [
   'select-name',
   'summary-name',
   'svg-img-alt',
+  'target-size',
   'valid-lang',
 ];
 

@@ -10,6 +10,7 @@ test('without WebGL the body is an outline, a message says so, and the panels wo
   const pieces = page.locator('.flat-piece');
   expect(await pieces.count()).toBeGreaterThanOrEqual(8);
   await expect(pieces.first().locator('image')).toBeAttached();
+  await goTo(page, 'Cutting');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Download pieces' }).click(),

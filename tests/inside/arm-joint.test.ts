@@ -42,10 +42,12 @@ describe('holes of an armhole plate', () => {
       limit: 8,
     });
     expect(issue.measured).toBeCloseTo(7.275, 2);
-    expect(inEnglish(issue.message)).toContain('left arm, 15 mm, leave 7.3 mm of card to the edge');
-    expect(inEnglish(issue.message)).toContain("7.3 mm to the peg's hole");
+    expect(inEnglish(issue.message)).toContain(
+      'left arm, 1.5 cm (9/16 in), leave 0.73 cm (5/16 in) of card to the edge',
+    );
+    expect(inEnglish(issue.message)).toContain("0.73 cm (5/16 in) to the peg's hole");
     // 36 − 6.15 − 0.3 − 16 = 13.55: magnets of 13 mm fit, and no issue is left with them.
-    expect(inEnglish(issue.message)).toContain('Take magnets of 13 mm at most');
+    expect(inEnglish(issue.message)).toContain('Take magnets of 1.3 cm at most');
     expect(makeArmJoint(discOf(36), 'left', { magnetDiameter: 13 }).issues).toEqual([]);
     expect(makeArmJoint(discOf(36), 'left', { magnetDiameter: 14 }).issues).toHaveLength(1);
   });
@@ -64,6 +66,6 @@ describe('holes of an armhole plate', () => {
     expect(peg).toMatchObject({ path: 'pegDiameter', severity: 'error', limit: 8 });
     expect(peg.measured).toBeCloseTo(5.85, 2);
     // 2 · (36 − 8) − 0.3 = 55.7.
-    expect(inEnglish(peg.message)).toContain('Take a peg of 55 mm at most');
+    expect(inEnglish(peg.message)).toContain('Take a peg of 5.5 cm at most');
   });
 });

@@ -74,7 +74,7 @@ describe('straps are added', () => {
     expect(gain).toMatchObject({ levelId: 'underbust', of: 'width', before: 13.5 });
     expect(gain.after).toBeCloseTo(0.8, 9);
     expect(inEnglish(gain.text)).toBe(
-      'Underbust: the straps added there bring its width to 0.8 mm off the body, 13.5 mm without them.',
+      'Underbust: the straps added there bring its width to 0.08 cm (1/16 in) off the body, 1.4 cm (9/16 in) without them.',
     );
     expect(gainOfStraps(level(2, 1, -4), level(3, 2, -2.9))).toMatchObject({
       of: 'place',

@@ -14,7 +14,7 @@ describe('issues of both sides', () => {
     const joined = joinSides([peg('right', 5.8), peg('left', 5.8 + 1e-9)]);
     expect(joined).toHaveLength(1);
     expect(inEnglish(joined[0].message)).toMatch(
-      /^The peg of the right and left arm, 12 mm, leaves 5\.8 mm /,
+      /^The peg of the right and left arm, 1\.2 cm \(1\/2 in\), leaves 0\.58 cm /,
     );
   });
 

@@ -70,17 +70,17 @@ describe('tipping, against hand calculation', () => {
     const form = { mass: 3.5, middle: 60, base: -260, shoulder: 125, waistHeight: 1040 };
     const options = { garmentMass: 12, garmentOffset: 200, legs: 4, legRadius: 220, standMass: 3 };
     const { message } = judgeStand(form, options).issues[0];
-    const [, ballast, legs, most] = /Put ([\d.]+) kg .* legs of (\d+) mm .* no more than ([\d.]+) kg/.exec(
+    const [, ballast, legs, most] = /Put ([\d.]+) kg .* legs of ([\d.]+) cm .* no more than ([\d.]+) kg/.exec(
       inEnglish(message),
     )!;
     // By hand: masses 3.5 at 1100, 2.25 at 50, 0.75 at 520, garment 12 at 1040 and 200 mm out: 18.5 kg, Σmz = 16 832.5,
     // Σmx = 2400. d = 220 cos 45° = 155.56. tan 10° = 0.176327: (2968.0 + 2400 − 2877.9)/(155.56 − 5.29) = 16.57 kg.
     expect(Number(ballast)).toBeCloseTo(16.6, 1);
     // d wanted (2968.0 + 2400)/18.5 = 290.2, so R = 290.2/cos 45° = 410.4: the next ten.
-    expect(Number(legs)).toBe(420);
+    expect(10 * Number(legs)).toBe(420);
     // Without garment: 6.5 · 155.56 − 0.176327 · 4352.5 = 243.7; a kilogram takes 200 + 183.4 − 155.56 = 227.8: 1.07 kg.
     expect(Number(most)).toBe(1);
-    const longer = judgeStand(form, { ...options, legRadius: Number(legs) });
+    const longer = judgeStand(form, { ...options, legRadius: 10 * Number(legs) });
     expect(longer.findings.tipAngleDeg).toBeGreaterThanOrEqual(10);
     const lighter = judgeStand(form, { ...options, garmentMass: Number(most) });
     expect(lighter.findings.tipAngleDeg).toBeGreaterThanOrEqual(10);
@@ -214,7 +214,7 @@ describe('a test tube that was skipped', () => {
     const [issue] = checkSkippedTube(levels, {});
     expect(issue).toMatchObject({ code: 'test-tube-skipped', path: 'testTube', severity: 'warning' });
     expect(issue.measured).toBeCloseTo(18.83, 1);
-    expect(inEnglish(issue.message)).toContain('19 mm');
+    expect(inEnglish(issue.message)).toContain('within 1.9 cm (3/4 in)');
   });
 
   it('is not once it was measured, or its growth typed', () => {

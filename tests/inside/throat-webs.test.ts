@@ -289,7 +289,7 @@ describe('the line of the throat', () => {
     expect(without.issues).toMatchObject([
       { code: 'throat-web-without-room', path: 'throat', severity: 'warning' },
     ]);
-    expect(inEnglish(without.issues[0].message)).toMatch(/no line 50 mm high keeps 14 mm from the seams/);
+    expect(inEnglish(without.issues[0].message)).toMatch(/no line 5 cm high keeps 1\.4 cm from the seams/);
   });
 
   it('gives threads half way between level and square to the cloth', () => {

@@ -82,7 +82,7 @@ describe('slots where straps pass a web', () => {
     });
     expect(near[0].measured).toBeCloseTo(8, 1);
     expect(inEnglish(near[0].message)).toMatch(
-      /^Only 8\.0 mm of cloth .* right web; 10 mm are needed\. Back this web/,
+      /^Only 0\.8 cm \(5\/16 in\) of cloth .* right web; 1 cm are needed\. Back this web/,
     );
     // Two that share a slot, 10 and 44 mm from the edge: it would begin 2 mm outside.
     const through = webOf(200, 400, { bust: 200 }).open(at('bust', 0.05), at('bust', 0.22)).issues;

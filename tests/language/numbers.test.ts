@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createAppStore, keepLanguage, readKeptLanguage } from '../../src/app/store/index.ts';
 import { parseLength } from '../../src/core/base/index.ts';
-import { createNumbers, guessLanguage, localeOf } from '../../src/language/index.ts';
+import {
+  createNumbers,
+  createSpeakers,
+  englishCore,
+  guessLanguage,
+  localeOf,
+} from '../../src/language/index.ts';
 
 describe('numbers by place', () => {
   // Decimal marks and thousands as Unicode CLDR lists them for en, de and de-CH (which has a decimal point).
@@ -29,6 +35,31 @@ describe('numbers by place', () => {
   it('leaves fractions of inches alone', () => {
     // 36 3/8 in = 36.375 × 25.4 mm exactly.
     expect(createNumbers('de').length(923.925, 'in')).toBe('36 3/8 in');
+  });
+
+  it('tells how little something is off in the units shown, and never as nothing', () => {
+    // By hand: 3.5 mm are 0.35 cm; 12.4 mm by the millimetre 1.2 cm; 3.175 mm are 1/8 in; 0.2 mm are 0.0079 in.
+    const { small } = createNumbers('en');
+    expect([0, 3.5, -3.5, 12.4].map((mm) => small(mm, 'cm'))).toEqual([
+      '0 cm',
+      '0.35 cm',
+      '0.35 cm',
+      '1.2 cm',
+    ]);
+    expect([3.175, 0.2].map((mm) => small(mm, 'in'))).toEqual(['1/8 in', '0.01 in']);
+    expect(createNumbers('de').small(3.5, 'cm')).toBe('0,35 cm');
+  });
+
+  it('tells what is bought or typed with all its digits, in inches only where they are as exact', () => {
+    const phrase = {
+      id: 'gauge.out-of-range',
+      values: { option: 'clearance', value: 12.7, least: 0.5, most: 25 },
+    };
+    const said = createSpeakers(englishCore);
+    // 12.7 mm are 1/2 in; neither 0.5 nor 25 mm is a sixteenth of one.
+    expect(said.cm(phrase)).toContain('1.27 cm: give 0.05 cm to 2.5 cm');
+    expect(said.in(phrase)).toContain('1/2 in: give 0.5 mm to 25 mm');
+    expect(said.both(phrase)).toContain('1.27 cm (1/2 in): give 0.05 cm to 2.5 cm');
   });
 
   it('gives masses and areas in one way beside centimetres, and one beside inches', () => {

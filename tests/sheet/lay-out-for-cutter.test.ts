@@ -160,10 +160,10 @@ it('names the cloth it would divide, and a mat that holds it whole', () => {
   const pieces = samplePieces();
   const ask = (mat: { width: number; height: number }) =>
     layOutForCutter(pieces, { say: inEnglish, title: 't', mat });
-  const [width, height] = /(\d+) × (\d+) mm/
+  const [width, height] = /A mat of ([\d.]+) cm[^×]*× ([\d.]+) cm/
     .exec(inEnglish(ask({ width: 304.8, height: 304.8 }).issues[0].message))!
     .slice(1)
-    .map(Number);
+    .map((centimetres) => 10 * Number(centimetres));
   expect(ask({ width: width + 1, height: height + 1 }).ok).toBe(true);
   expect(ask({ width: width + 1, height: height - 5 }).ok).toBe(false);
 });

@@ -9,11 +9,11 @@ const girth = wordCheck({ unit: 'mm', value: 925, below: 0, above: 5 });
 const filling = wordCheck({ unit: 'kg', value: 0.235, below: 0.055, above: 0.055 });
 
 describe('something to measure', () => {
-  it('is told with its limits, centimetres with millimetres', () => {
-    expect(english.cm(girth)).toBe('92.5 cm, −0 / +5 mm');
-    expect(german.cm(girth)).toBe('92,5 cm, −0 / +5 mm');
+  it('is told with its limits, in the same unit', () => {
+    expect(english.cm(girth)).toBe('92.5 cm, −0 / +0.5 cm');
+    expect(german.cm(girth)).toBe('92,5 cm, −0 / +0,5 cm');
     expect(english.cm(wordCheck({ unit: 'mm', value: 300, below: 0.5, above: 0.5 }))).toBe(
-      '30.0 cm ± 0.5 mm',
+      '30.0 cm ± 0.05 cm',
     );
     expect(english.cm(wordCheck({ unit: 'mm', value: 300, below: null, above: null }))).toBe('30.0 cm');
   });

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { findMeasure } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import { type AppState, type Highlight, isMarkOf, isTapeLit, markId, seamColour } from '../store/index.ts';
+import { LIT } from './colours.ts';
 import { CrispLine } from './crisp-line.tsx';
 import { innerMarks } from './nearest-thing.ts';
 import { Pins } from './pins.tsx';
@@ -15,7 +16,6 @@ interface LinesProps {
 }
 
 const INK = '#4a443b';
-const MADDER = '#b5332a';
 const LIFT = 0.7;
 const TAG_LIFT = 7;
 
@@ -93,7 +93,7 @@ export function LevelLines({ form, normals, highlight }: LinesProps) {
       <CrispLine
         key={id}
         points={points}
-        colour={isLit ? MADDER : INK}
+        colour={isLit ? LIT : INK}
         width={isLit ? 3 : 1}
         opacity={isLit ? 1 : 0.55}
         {...(isLit ? {} : { dash: 6 })}
@@ -119,8 +119,8 @@ export function TapePaths({ form, highlight, showsArms, showsAll }: TapePathsPro
     if (!isLit) return <CrispLine key={id} points={points} colour={INK} width={1.2} opacity={0.6} />;
     return (
       <group key={id}>
-        <CrispLine points={points} colour={MADDER} width={2} opacity={0.28} isOnTop />
-        <CrispLine points={points} colour={MADDER} width={5} />
+        <CrispLine points={points} colour={LIT} width={2} opacity={0.28} isOnTop />
+        <CrispLine points={points} colour={LIT} width={5} />
       </group>
     );
   });

@@ -3,10 +3,9 @@ import { BufferAttribute, BufferGeometry, LineBasicMaterial, LineSegments } from
 import { type Body, surfaceOfBody } from '../../core/body/index.ts';
 import type { Mesh } from '../../core/mesh/index.ts';
 import { sectionOfMesh } from '../store/index.ts';
+import { CHOSEN, DRAWN } from './colours.ts';
 import { GhostMaterial } from './materials.tsx';
 
-const MADDER = '#b5332a';
-const INDIGO = '#2f5482';
 const MOSS = '#3d6b3a';
 const ROUND = 96;
 const ROWS = 120;
@@ -27,7 +26,7 @@ export function SectionLine({ mesh, z }: { readonly mesh: Mesh; readonly z: numb
 /** Disposes of the geometry. */
 export function SectionStroke({ geometry }: { readonly geometry: BufferGeometry }) {
   const line = useMemo(() => {
-    const made = new LineSegments(undefined, new LineBasicMaterial({ color: MADDER, depthTest: false }));
+    const made = new LineSegments(undefined, new LineBasicMaterial({ color: CHOSEN, depthTest: false }));
     made.renderOrder = 4;
     made.frustumCulled = false;
     made.raycast = () => {};
@@ -51,7 +50,7 @@ interface GhostBodyProps {
 export function GhostBody({
   body,
   isMirrored = false,
-  colour = isMirrored ? MOSS : INDIGO,
+  colour = isMirrored ? MOSS : DRAWN,
   hidesLines = false,
 }: GhostBodyProps) {
   const geometry = useMemo(() => geometryOfBody(body, isMirrored), [body, isMirrored]);

@@ -1,6 +1,7 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
 import type { Actions, ControlPointName, SeamWork } from '../store/index.ts';
+import { CHOSEN } from './colours.ts';
 import { BeadMaterial, RimMaterial } from './materials.tsx';
 
 interface ControlPointsProps {
@@ -13,7 +14,6 @@ interface ControlPointsProps {
 }
 
 const PAPER = '#fffaf0';
-const MADDER = '#a8322a';
 const RADIUS = 6.5;
 
 /** A bead at every point of the lines that can be pulled, on both halves. */
@@ -56,7 +56,7 @@ export function ControlPoints({ seamWork, isSymmetric, actions, isPulling, onGra
         </mesh>
         <mesh raycast={() => null}>
           <sphereGeometry args={[isChosen ? RADIUS * 1.5 : RADIUS, 20, 14]} />
-          <BeadMaterial colour={isChosen ? MADDER : PAPER} />
+          <BeadMaterial colour={isChosen ? CHOSEN : PAPER} />
         </mesh>
         <mesh raycast={() => null} scale={1.22}>
           <sphereGeometry args={[isChosen ? RADIUS * 1.5 : RADIUS, 20, 14]} />

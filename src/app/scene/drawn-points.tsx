@@ -11,6 +11,7 @@ import {
   surfaceDrawnOn,
   traceDrawnLine,
 } from '../store/index.ts';
+import { CHOSEN, DRAWN } from './colours.ts';
 import { CrispLine } from './crisp-line.tsx';
 import { FlatMaterial, RimMaterial } from './materials.tsx';
 
@@ -23,7 +24,6 @@ interface DrawnPointsProps {
 
 const INK = '#1d2126';
 const CHALK = '#fffaf0';
-const MADDER = '#a8322a';
 const RADIUS = 5.5;
 /** mm, roughly, from sample to sample of a drawn line. */
 const SAMPLE = 6;
@@ -79,7 +79,7 @@ export function DrawnPoints({ form, kind, store, actions }: DrawnPointsProps) {
       {lines.map((line, i) => (
         <group key={i === 0 ? 'drawn' : 'mirrored'}>
           <CrispLine points={line} colour={INK} width={2} opacity={0.3} isOnTop {...dash} />
-          <CrispLine points={line} colour={i === 0 ? INK : MADDER} width={i === 0 ? 3.5 : 2} {...dash} />
+          <CrispLine points={line} colour={i === 0 ? INK : DRAWN} width={i === 0 ? 3.5 : 2} {...dash} />
         </group>
       ))}
       {points.map((point, index) => (
@@ -125,7 +125,7 @@ function DrawnBead({ at: [x, y, z], isChosen, onGrab, onOver }: DrawnBeadProps) 
       </mesh>
       <mesh raycast={() => null}>
         <sphereGeometry args={[radius, 20, 14]} />
-        <FlatMaterial colour={isChosen ? MADDER : CHALK} />
+        <FlatMaterial colour={isChosen ? CHOSEN : CHALK} />
       </mesh>
       <mesh raycast={() => null} scale={1.25}>
         <sphereGeometry args={[radius, 20, 14]} />

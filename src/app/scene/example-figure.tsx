@@ -3,10 +3,10 @@ import { Vector3 } from 'three';
 import { type Body, FIRST_MEASURES } from '../../core/body/index.ts';
 import { type AppState, isTapeLit } from '../store/index.ts';
 import { CameraRig, type CameraSubject } from './camera-rig.tsx';
+import { LIT } from './colours.ts';
 import { GhostBody } from './compare-lines.tsx';
 import { CrispLine } from './crisp-line.tsx';
 
-const MADDER = '#b5332a';
 /** Seen on paper and on the night alike. */
 const TAPE = '#9a7442';
 const CALICO = { byDay: '#c9b08a', byNight: '#f6e6c8' };
@@ -36,8 +36,8 @@ export function ExampleFigure({ body, isDark, view, highlight }: ExampleFigurePr
         const isLit = isTapeLit(highlight, id);
         return (
           <group key={id}>
-            <CrispLine points={points} colour={isLit ? MADDER : TAPE} width={2} opacity={0.45} isOnTop />
-            <CrispLine points={points} colour={isLit ? MADDER : TAPE} width={isLit ? 5 : 2.5} />
+            <CrispLine points={points} colour={isLit ? LIT : TAPE} width={2} opacity={0.45} isOnTop />
+            <CrispLine points={points} colour={isLit ? LIT : TAPE} width={isLit ? 5 : 2.5} />
           </group>
         );
       })}

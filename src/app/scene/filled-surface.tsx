@@ -12,11 +12,11 @@ import {
   tensionColour,
 } from '../store/index.ts';
 import { LevelLines, SeamLines } from './body-lines.tsx';
+import { DRAWN } from './colours.ts';
 import { SectionLine } from './compare-lines.tsx';
 import { BoardMaterial, ClothMaterial, GhostMaterial } from './materials.tsx';
 
 /** The blue of another body over this one. */
-const INDIGO = '#2f5482';
 
 interface FilledSurfaceProps {
   readonly form: Form;
@@ -63,7 +63,7 @@ function BodyOver({ mesh }: { readonly mesh: Mesh }) {
   useEffect(() => () => geometry.dispose(), [geometry]);
   return (
     <mesh geometry={geometry} raycast={() => null} renderOrder={1}>
-      <GhostMaterial colour={INDIGO} />
+      <GhostMaterial colour={DRAWN} />
     </mesh>
   );
 }

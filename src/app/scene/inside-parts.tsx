@@ -7,7 +7,7 @@ import { BraceMaterial, SteelMaterial } from './materials.tsx';
 type Brace = FormInside['shape']['braces'][number];
 
 const COLOURS: Readonly<Record<Brace['kind'], string>> = {
-  web: '#a8322a',
+  web: '#1f7a78',
   tie: '#2f5482',
   strap: '#8a6a12',
   throat: '#7a3f86',

@@ -1,12 +1,13 @@
 import { BackSide, Color, DoubleSide, type Texture } from 'three';
 import { makeClothWeave } from './cloth-weave.ts';
+import { LIT } from './colours.ts';
 
 /*
  * Everything the scene is made of, each kind in one place: every kind is a program of the graphics processor, which
  * `CompileAhead` makes before it is needed.
  */
 
-const LIT = new Color('#a8322a');
+const GLOW = new Color(LIT);
 const UNLIT = new Color('#000000');
 /** Darker than the paper behind it by day and lighter than the night. */
 const VEIL = new Color('#b39c78');
@@ -50,7 +51,7 @@ export function ClothMaterial({
       opacity={isVeil ? 0.34 : 1}
       depthWrite={!isVeil}
       sheen={showsStrain ? 0 : 0.35}
-      emissive={isLit ? LIT : UNLIT}
+      emissive={isLit ? GLOW : UNLIT}
       emissiveIntensity={0.16}
       {...SOFT}
       {...BEHIND_LINES}

@@ -3,7 +3,7 @@ import type { PageCalls } from '../calls/index.ts';
 import type { Actions, AppStore, KeptBody } from '../store/index.ts';
 import { loadProjectRoom } from './load-project-room.ts';
 import type { Opening } from './open-projects.ts';
-import { fileStem, saveFile } from './save-file.ts';
+import { fileStem, handOver } from './save-file.ts';
 
 export interface Comparing {
   /** Lays the body of another project over this one; `fileName` stands for a name it lacks. */
@@ -16,7 +16,7 @@ export interface Comparing {
 
 export function compareBodies(
   store: AppStore,
-  actions: Pick<Actions, 'compareWith' | 'awaitComparing' | 'goTo' | 'tell'>,
+  actions: Pick<Actions, 'compareWith' | 'awaitComparing' | 'goTo' | 'tell' | 'mention'>,
   worker: Pick<PageCalls, 'shapeBody'>,
   { openText }: Pick<Opening, 'openText'>,
 ): Comparing {
@@ -51,7 +51,7 @@ export function compareBodies(
     },
     saveRefit({ type, content }) {
       const stem = fileStem(store.getState().project?.name ?? '');
-      saveFile(`${stem}-refit.zip`, type, content);
+      handOver(actions, store.getState(), [`${stem}-refit.zip`, type, content]);
     },
   };
 }

@@ -1,6 +1,6 @@
 import type { FileOptions, OnDrawn, PageCalls } from '../calls/index.ts';
 import type { Actions, AppStore } from '../store/index.ts';
-import { fileStem, saveFile } from './save-file.ts';
+import { fileStem, handOver } from './save-file.ts';
 
 /** Files wanted. Several come as one archive. */
 export interface FileWish extends FileOptions {
@@ -15,7 +15,7 @@ export interface Downloads {
 
 export function downloadFiles(
   store: AppStore,
-  actions: Pick<Actions, 'tell'>,
+  actions: Pick<Actions, 'tell' | 'mention'>,
   worker: Pick<PageCalls, 'writeFiles'>,
 ): Downloads {
   return {
@@ -28,7 +28,7 @@ export function downloadFiles(
       const file = only === undefined ? files[files.length - 1] : files.find(({ name }) => name === only);
       if (file) {
         const name = files.length > 1 && only === undefined ? `${options.formats.join('-')}.zip` : file.name;
-        saveFile(`${fileStem(project.name)}-${name}`, file.type, file.content);
+        handOver(actions, store.getState(), [`${fileStem(project.name)}-${name}`, file.type, file.content]);
         return;
       }
       const wasStopped = !written.ok && written.issues.length === 0;

@@ -1,12 +1,16 @@
-import type { AppStore } from '../store/index.ts';
-import { saveFile } from './save-file.ts';
+import type { Actions, AppStore } from '../store/index.ts';
+import { handOver } from './save-file.ts';
 
 export interface ProblemReports {
   /** What someone who mends this program needs to know, saved as a file; nothing is sent. */
   saveProblemReport(): void;
 }
 
-export function reportProblems(store: AppStore, canDrawInSpace: boolean): ProblemReports {
+export function reportProblems(
+  store: AppStore,
+  actions: Pick<Actions, 'mention'>,
+  canDrawInSpace: boolean,
+): ProblemReports {
   return {
     saveProblemReport() {
       const { project, stage, step, form, failure, formQuality } = store.getState();
@@ -24,7 +28,8 @@ export function reportProblems(store: AppStore, canDrawInSpace: boolean): Proble
         // The name may be a person's: it is not needed to find a fault.
         project: project && { ...project, name: '' },
       };
-      saveFile('loftseam-problem.json', 'application/json', JSON.stringify(report, null, 2));
+      const text = JSON.stringify(report, null, 2);
+      handOver(actions, store.getState(), ['loftseam-problem.json', 'application/json', text]);
     },
   };
 }

@@ -1,3 +1,5 @@
+import type { Actions, AppState } from '../store/index.ts';
+
 /** A file on the person's disk, as the File System Access API gives it. */
 export interface WritableFile {
   readonly name: string;
@@ -32,6 +34,18 @@ export function saveFile(name: string, type: string, content: string | Uint8Arra
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+/** Hands a file over as a download, and says so. */
+export function handOver(
+  actions: Pick<Actions, 'mention'>,
+  { words, numbers }: Pick<AppState, 'words' | 'numbers'>,
+  [name, type, content]: Parameters<typeof saveFile>,
+): void {
+  saveFile(name, type, content);
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content).length : content.length;
+  const size = bytes < 1e6 ? `${numbers.fixed(bytes / 1e3, 0)} kB` : `${numbers.fixed(bytes / 1e6, 1)} MB`;
+  actions.mention(words.messages.handedOver(name, size));
 }
 
 /** A name every file system takes. */

@@ -1,6 +1,6 @@
 import type { Actions, AppStore } from '../store/index.ts';
 import { loadProjectRoom } from './load-project-room.ts';
-import { fileStem, saveFile, saveTo, type WritableFile } from './save-file.ts';
+import { fileStem, handOver, saveTo, type WritableFile } from './save-file.ts';
 
 export interface ProjectSaving {
   saveProject(): Promise<void>;
@@ -11,7 +11,7 @@ export interface ProjectSaving {
 const nameOfFile = (name: string) => `${fileStem(name)}.loftseam.json`;
 
 /** Saves the project as a download, or to the file chosen for this body before. */
-export function saveProjects(store: AppStore, actions: Pick<Actions, 'tell'>): ProjectSaving {
+export function saveProjects(store: AppStore, actions: Pick<Actions, 'tell' | 'mention'>): ProjectSaving {
   /** The file a body was last saved to by choice; saving again writes it anew. */
   let chosen: { readonly handle: WritableFile; readonly bodyId: string } | null = null;
   const saveToChosen = async (handle: WritableFile, text: string) => {
@@ -29,7 +29,10 @@ export function saveProjects(store: AppStore, actions: Pick<Actions, 'tell'>): P
     if (!project) return;
     const { serializeProject } = await loadProjectRoom();
     if (chosen?.bodyId === bodyId) await saveToChosen(chosen.handle, serializeProject(project));
-    else saveFile(nameOfFile(project.name), 'application/json', serializeProject(project));
+    else {
+      const text = serializeProject(project);
+      handOver(actions, store.getState(), [nameOfFile(project.name), 'application/json', text]);
+    }
   };
   if (window.showSaveFilePicker === undefined) return { saveProject };
   return {

@@ -1,5 +1,5 @@
-import type { AppStore } from '../store/index.ts';
-import { fileStem, saveFile } from './save-file.ts';
+import type { Actions, AppStore } from '../store/index.ts';
+import { fileStem, handOver, type saveFile } from './save-file.ts';
 
 export interface ShownSaving {
   /** Saves text as it is, under this name. */
@@ -11,14 +11,15 @@ export interface ShownSaving {
 }
 
 /** Saves what is on the page already. */
-export function saveShown(store: AppStore): ShownSaving {
+export function saveShown(store: AppStore, actions: Pick<Actions, 'mention'>): ShownSaving {
   const stem = () => fileStem(store.getState().project?.name ?? '');
+  const save = (...file: Parameters<typeof saveFile>) => handOver(actions, store.getState(), file);
   return {
-    saveText: (name, text) => saveFile(name, 'text/plain', text),
-    saveSvg: (svg, what) => saveFile(`${stem()}-${what}.svg`, 'image/svg+xml', svg),
+    saveText: (name, text) => save(name, 'text/plain', text),
+    saveSvg: (svg, what) => save(`${stem()}-${what}.svg`, 'image/svg+xml', svg),
     savePicture(picture) {
       const name = `${stem()}.png`;
-      void picture.arrayBuffer().then((bytes) => saveFile(name, 'image/png', new Uint8Array(bytes)));
+      void picture.arrayBuffer().then((bytes) => save(name, 'image/png', new Uint8Array(bytes)));
     },
   };
 }

@@ -66,6 +66,9 @@ const initialState: AppState = {
   sayIn: speakers,
   numbers: createNumbers('en'),
   notices: [],
+  isHelpOpen: false,
+  mention: null,
+  retraced: null,
   keptAt: null,
 };
 

@@ -10,6 +10,7 @@ import type { KeptPlace, Stock, UseId } from '../../core/laying/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { newBodyId } from './keep-bodies.ts';
+import { retrace } from './retrace.ts';
 import { withHeldAlone, withStock } from './with-stock.ts';
 
 export type InsideChoice = Pick<InsideOptions, 'parts' | 'strapsAt' | 'plateCovers'>;
@@ -112,11 +113,11 @@ export function createEditActions(store: AppStore): EditActions {
       steps.end();
       const hasDrafts = Object.keys(store.getState().drafts).length > 0;
       if (hasDrafts) store.setState({ drafts: {} });
-      else store.temporal.getState().undo();
+      else retrace(store, 'undo');
     },
     redo() {
       steps.end();
-      store.temporal.getState().redo();
+      retrace(store, 'redo');
       store.setState({ drafts: {} });
     },
   };

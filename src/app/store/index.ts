@@ -89,6 +89,7 @@ export {
   tapesOfMeasure,
 } from './selectors.ts';
 export { categoriesAsSeen, type PartOfShape, partsOfShape } from './shape-parts.ts';
+export { sideOfSeam } from './side-of-seam.ts';
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';

@@ -1,6 +1,6 @@
 import type { Form } from '../../core/form/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
-import type { Project } from '../../core/project/index.ts';
+import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { Numbers, Words } from '../../language/index.ts';
 import { type LayWork, layInView } from './lay-in-view.ts';
 import { typicalStrain } from './typical-strain.ts';
@@ -62,6 +62,11 @@ export interface StageRecord<Id extends string> {
   readonly awaitsFilled?: true;
   /** What a pencil draws on the body here. */
   readonly draws?: DrawnKind;
+}
+
+/** Whether a round of measuring has a reading; one without was only begun. */
+function hasReadings({ levels }: CheckingEntry): boolean {
+  return Object.values(levels).some((reading) => Object.keys(reading).length > 0);
 }
 
 const record = <Id extends string>(stage: StageRecord<Id>): StageRecord<Id> => stage;
@@ -161,7 +166,7 @@ export const STAGES = [
     draftTo: 'seams',
     awaitsFilled: true,
     standing({ project, words }) {
-      const count = project?.checking?.entries.length ?? 0;
+      const count = (project?.checking?.entries ?? []).filter(hasReadings).length;
       return count === 0 ? words.stages.notMeasured : words.stages.measuredTimes(count);
     },
     shows: ['seams', 'levels', 'cloth'],

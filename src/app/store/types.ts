@@ -24,6 +24,18 @@ export interface Highlight {
   readonly isFromBody?: true;
 }
 
+export interface Mention {
+  readonly text: string;
+}
+
+/** A step taken back or done again. */
+export interface Retraced {
+  readonly way: 'undo' | 'redo';
+  readonly step: string;
+  /** The project, or what was drawn, that the step had made; by identity. */
+  readonly made: object;
+}
+
 export type Theme = 'system' | 'light' | 'dark';
 export type ViewName = 'front' | 'side' | 'back' | 'threeQuarter';
 
@@ -256,6 +268,12 @@ export interface AppState {
   readonly numbers: Numbers;
   /** Lasting ones first, in the order they came; at most one other. */
   readonly notices: readonly Notice[];
+  /** Keys and words of the trade are asked for. */
+  readonly isHelpOpen: boolean;
+  /** What was just done and needs no answer; shown for a while. A new object each time. */
+  readonly mention: Mention | null;
+  /** The last step that was undone or repeated, for whoever goes to where it was made. */
+  readonly retraced: Retraced | null;
   /** When the project was last kept in this browser; null when it could not be. */
   readonly keptAt: number | null;
 }

@@ -39,6 +39,9 @@ export interface ViewActions {
   /** Lasting notices stay beside it; `null` takes the one that does not last away. */
   tell(notice: Notice | null): void;
   closeNotice(notice: Notice): void;
+  showHelp(isOpen: boolean): void;
+  /** Says what was done, for a while. */
+  mention(text: string): void;
   markKept(at: number | null): void;
 }
 
@@ -90,6 +93,8 @@ export function createViewActions(store: AppStore): ViewActions {
       }),
     closeNotice: (notice) =>
       store.setState(({ notices }) => ({ notices: notices.filter((other) => other !== notice) })),
+    showHelp: (isHelpOpen) => store.setState({ isHelpOpen }),
+    mention: (text) => store.setState({ mention: { text } }),
     markKept: (keptAt) => store.setState({ keptAt }),
   };
 }

@@ -67,10 +67,10 @@ export function outlineShape(
 
 function outlineOf(body: Body, look: Look): Float64Array {
   if (look.from === 'above') {
-    // The front is up, so the wearer's right is to the right.
+    // The front is down, as in every section: the wearer's right is to the left, as seen from the front.
     const ring = ringAt(body, levelOf(body, look.level).v);
     return Float64Array.from({ length: 2 * ROUND }, (_, i) =>
-      i % 2 === 0 ? ring[3 * (i >> 1)] : -ring[3 * (i >> 1) + 1],
+      i % 2 === 0 ? -ring[3 * (i >> 1)] : ring[3 * (i >> 1) + 1],
     );
   }
   const [bottom, top] = surfaceOfBody(body).vRange;

@@ -99,12 +99,12 @@ export function formatBoth(length: number): string {
   return `${formatLength(length, 'cm')} (${formatLength(length, 'in')})`;
 }
 
-/** A difference in both systems: below a centimetre in millimetres and sixteenths, `3.2 mm (1/8 in)`, else as `formatBoth`. */
+/** A difference in both systems: below a centimetre in tenths of a millimetre and sixteenths, `0.32 cm (1/8 in)`, else as `formatBoth`. */
 export function formatDifference(length: number): string {
   if (Math.abs(length) >= 10) return formatBoth(length);
   const inches = formatLength(length, 'in', { fraction: 16 });
   const isLost = length !== 0 && !/[1-9]/.test(inches);
-  return `${Number(length.toFixed(1))} mm (${isLost ? 'under 1/16 in' : inches})`;
+  return `${Number((length / 10).toFixed(2))} cm (${isLost ? 'under 1/16 in' : inches})`;
 }
 
 function inchesWithFraction(inches: number, parts: 8 | 16): string {

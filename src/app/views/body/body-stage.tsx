@@ -54,10 +54,6 @@ function BodyNumbers() {
         <dt>{words.surface}</dt>
         <dd>{numbers.clothArea(body.area / 1e6, unit, 3)}</dd>
       </div>
-      <div>
-        <dt>{words.triangles}</dt>
-        <dd>{numbers.count(body.triangles)}</dd>
-      </div>
     </dl>
   );
 }

@@ -101,7 +101,7 @@ function Differences() {
     <>
       <p className="quiet">{words.about(ghost.name)}</p>
       <ScrollableTable label={words.differences}>
-        <table className="table">
+        <table className="table stacked">
           <thead>
             <tr>
               <th scope="col">{bodyWords.level}</th>
@@ -117,7 +117,7 @@ function Differences() {
               <tr key={level}>
                 <th scope="row">{say(name)}</th>
                 {SIZES.map((size) => (
-                  <td key={size} className="number">
+                  <td key={size} className="number" data-name={words.sizes[size]}>
                     {numbers.length(after[size], unit, { bare: true })}{' '}
                     <span className="difference">
                       {numbers.signedLength(after[size] - before[size], unit)}

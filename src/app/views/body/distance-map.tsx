@@ -18,7 +18,7 @@ export function DistanceMap() {
       <p className="quiet">{words.distances}</p>
       <dl className="numbers">
         <div>
-          <dt>{words.rms}</dt>
+          <dt>{words.typical}</dt>
           <dd>{fineLength(distances.rms, unit)}</dd>
         </div>
         <div>

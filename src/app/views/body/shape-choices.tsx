@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { ShapeCategory } from '../../../core/body/index.ts';
 import { type PartOfShape, partsOfShape } from '../../store/index.ts';
-import { useSay, useWords } from '../parts/use-words.ts';
+import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { ShapePicture } from './shape-picture.tsx';
 
@@ -39,6 +39,8 @@ function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
   const actions = useActions();
   const { core } = useWords();
   const say = useSay();
+  const numbers = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const [name, why] = [say(category.name), say(category.why)];
   const choiceIds = category.choices.map(({ id }) => id);
   const choose = (id: string) => actions.setShape(category.id, id, core.inSentence(name));
@@ -64,9 +66,7 @@ function ShapeChoice({ category }: { readonly category: ShapeCategory }) {
         {typeof value === 'number' && (
           <label>
             <input type="radio" name={`shape-${category.id}`} checked readOnly />
-            <span>
-              {value} {category.unit === 'mm' ? 'mm' : ''}
-            </span>
+            <span>{category.unit === 'mm' ? numbers.length(value, unit) : value}</span>
           </label>
         )}
       </div>

@@ -1,27 +1,17 @@
-import { useMemo } from 'react';
-import { verbatim } from '../../../core/base/index.ts';
 import type { CheckingEntry } from '../../../core/project/index.ts';
-import {
-  type Correction,
-  type FillingContext,
-  judgeFilling,
-  wordCorrection,
-} from '../../../core/simulate/index.ts';
-import { useNumbers, useSayInUnits, useWords } from '../parts/use-words.ts';
+import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { rowOfLevel, type WordedCorrection } from './use-corrections.ts';
 
 interface CorrectionsProps {
   readonly entry: CheckingEntry;
-  readonly stuffing: FillingContext;
+  readonly corrections: readonly WordedCorrection[];
 }
 
-/** What the readings say, and what to do: worked out anew with every reading. */
-export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
-  const corrections = useMemo(() => judgeFilling(entry.levels, entry.state, stuffing), [entry, stuffing]);
+/** What is wrong, all of it; what to do about one level stands beside its fields, to which its line leads. */
+export function CheckingCorrections({ entry, corrections }: CorrectionsProps) {
   const { checking: words } = useWords();
-  const say = useSayInUnits();
   const count = Object.values(entry.levels).filter((reading) => Object.keys(reading).length > 0).length;
-  const named = new Map([...stuffing.targets, ...stuffing.zones].map(({ id, name }) => [id, name]));
   return (
     <section className="corrections" aria-labelledby="corrections-title">
       <h3 id="corrections-title">{words.whatToDo}</h3>
@@ -32,16 +22,11 @@ export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
           <p className="all-good">{words.allGood}</p>
         ) : (
           <ul>
-            {corrections.map((correction) => {
-              const { title, text } = wordCorrection(correction, (id) => named.get(id) ?? verbatim(id));
-              return (
-                <li key={keyOf(correction)}>
-                  <strong>{say(title)}</strong>
-                  <p>{say(text)}</p>
-                  {correction.kind === 'growth' && <UseGrowth growth={correction.growth} />}
-                </li>
-              );
-            })}
+            {corrections.map((one) => (
+              <li key={`${one.correction.kind} ${one.levelId}`}>
+                <CorrectionLine {...one} />
+              </li>
+            ))}
           </ul>
         )}
       </div>
@@ -49,8 +34,26 @@ export function CheckingCorrections({ entry, stuffing }: CorrectionsProps) {
   );
 }
 
-function keyOf(correction: Correction): string {
-  return `${correction.kind} ${'levelId' in correction ? correction.levelId : ''}`;
+function CorrectionLine({ correction, levelId, title, text }: WordedCorrection) {
+  if (levelId !== null)
+    return (
+      <button type="button" className="as-text" onClick={() => goToLevel(levelId)}>
+        {title}
+      </button>
+    );
+  return (
+    <>
+      <strong>{title}</strong>
+      <p>{text}</p>
+      {correction.kind === 'growth' && <UseGrowth growth={correction.growth} />}
+    </>
+  );
+}
+
+function goToLevel(levelId: string): void {
+  const row = document.getElementById(rowOfLevel(levelId));
+  row?.scrollIntoView({ block: 'center' });
+  row?.querySelector('input')?.focus({ preventScroll: true });
 }
 
 /** Takes the growth into the project, so that the next panels are cut for it. */

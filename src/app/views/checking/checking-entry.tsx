@@ -1,16 +1,21 @@
 import { compareReading, type LevelTarget, type ReadingKind } from '../../../core/simulate/index.ts';
-import type { Numbers } from '../../../language/index.ts';
 import { LengthInput } from '../parts/length-input.tsx';
+import { usePointing } from '../parts/use-pointing.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
-import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { useApp } from '../parts/workroom-context.tsx';
 import type { EntryProps } from './entry-props.ts';
 import { FillMass } from './fill-mass.tsx';
+import { rowOfLevel, type WordedCorrection } from './use-corrections.ts';
 
 const LIMITS = { min: 20, max: 2500 } as const;
 const KINDS = ['girth', 'width', 'depth'] as const;
 
+interface EntryFieldsProps extends EntryProps {
+  readonly corrections: readonly WordedCorrection[];
+}
+
 /** One round of measuring: a row of fields per level from the top down, each with its target and its verdict. */
-export function CheckingEntryFields({ entry, stuffing, onChange }: EntryProps) {
+export function CheckingEntryFields({ entry, stuffing, corrections, onChange }: EntryFieldsProps) {
   const isEmpty = entry.state === 'empty';
   const { checking: words, steps } = useWords();
   const levels = stuffing.targets.toSorted((a, b) => b.z - a.z);
@@ -31,25 +36,31 @@ export function CheckingEntryFields({ entry, stuffing, onChange }: EntryProps) {
       <p className="measure-how">{isEmpty ? words.howEmpty : words.howFilled}</p>
       <ul className="checking-levels">
         {levels.map((target) => (
-          <LevelFields key={target.id} target={target} entry={entry} onChange={onChange} />
+          <LevelFields
+            key={target.id}
+            target={target}
+            entry={entry}
+            corrections={corrections}
+            onChange={onChange}
+          />
         ))}
       </ul>
     </section>
   );
 }
 
-interface LevelProps extends Omit<EntryProps, 'stuffing'> {
+interface LevelProps extends Omit<EntryFieldsProps, 'stuffing'> {
   readonly target: LevelTarget;
 }
 
-/** What is read at one level, each beside its target. */
-export function LevelFields({ target, entry, onChange }: LevelProps) {
+/** What is read at one level, each beside its target, and what to do about it. */
+export function LevelFields({ target, entry, corrections, onChange }: LevelProps) {
   const reading = entry.levels[target.id] ?? {};
   const isEmpty = entry.state === 'empty';
   const { checking: words, steps } = useWords();
   const say = useSay();
   const name = say(target.name);
-  const actions = useActions();
+  const pointing = usePointing({ kind: 'level', id: target.id });
   const isLit = useApp(({ highlight }) => highlight?.kind === 'level' && highlight.id === target.id);
   const set = (kind: ReadingKind, mm: number | null) => {
     const { [kind]: _before, ...others } = reading;
@@ -58,11 +69,7 @@ export function LevelFields({ target, entry, onChange }: LevelProps) {
     onChange({ ...entry, levels: { ...entry.levels, [target.id]: next } }, label);
   };
   return (
-    <li
-      data-lit={isLit || undefined}
-      onPointerEnter={() => actions.pointAt({ kind: 'level', id: target.id })}
-      onPointerLeave={() => actions.pointAt(null)}
-    >
+    <li id={rowOfLevel(target.id)} data-lit={isLit || undefined} {...pointing}>
       <span className="measure-name">{name}</span>
       {isEmpty ? (
         <ReadingField
@@ -87,6 +94,13 @@ export function LevelFields({ target, entry, onChange }: LevelProps) {
           />
         ))
       )}
+      {corrections
+        .filter(({ levelId }) => levelId === target.id)
+        .map(({ correction, text }) => (
+          <p key={correction.kind} className="reading-remedy">
+            {text}
+          </p>
+        ))}
     </li>
   );
 }
@@ -118,16 +132,21 @@ function ReadingField(props: ReadingFieldProps) {
         fieldId={fieldId}
         label={label}
         value={value}
-        placeholder={numbers.length(target, unit, { bare: true })}
         limits={LIMITS}
         isOptional
+        refusesEmpty={words.nothingRead(label)}
         describedBy={`${fieldId}-verdict`}
         onValue={(mm) => mm !== value && onValue(mm)}
       />
       <p className="reading-verdict" id={`${fieldId}-verdict`}>
-        <span className="quiet">{isFlat ? words.flat : words.kinds[kind]}</span>
+        <span>
+          {words.toBe(
+            isFlat ? words.flat : words.kinds[kind],
+            numbers.length(target, unit).replaceAll(' ', '\u00a0'),
+          )}
+        </span>
         {found && standing && (
-          <span>{`${signedSmall(found.off, unit, numbers)}, ${words.standing[standing]}`}</span>
+          <strong>{`${numbers.signedLength(found.off, unit, { fraction: 16 })}, ${words.standing[standing]}`}</strong>
         )}
       </p>
     </div>
@@ -136,10 +155,4 @@ function ReadingField(props: ReadingFieldProps) {
 
 function standingFlat(off: number): 'good' | 'over' | 'under' {
   return Math.abs(off) <= FLAT_TOLERANCE ? 'good' : off > 0 ? 'over' : 'under';
-}
-
-function signedSmall(mm: number, unit: 'cm' | 'in', numbers: Numbers): string {
-  const size = Math.abs(mm);
-  const text = unit === 'in' ? numbers.length(size, 'in', { fraction: 16 }) : `${size.toFixed(0)} mm`;
-  return /[1-9]/.test(text) ? `${mm < 0 ? '−' : '+'}${text}` : `±0`;
 }

@@ -3,6 +3,7 @@ import { compareReading, type FillingContext, judgeFilling } from '../../../core
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
+import { isRead } from './use-corrections.ts';
 
 interface HistoryProps {
   readonly entries: readonly CheckingEntry[];
@@ -30,7 +31,7 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
     <section aria-labelledby="history-title">
       <h3 id="history-title">{words.soFar}</h3>
       <ScrollableTable label={words.soFar}>
-        <table className="table checking-history">
+        <table className="table checking-history stacked">
           <thead>
             <tr>
               <th scope="col">{words.measured}</th>
@@ -48,9 +49,10 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
           <tbody>
             {entries
               .map((entry, index) => ({ entry, index }))
+              .filter(({ entry, index }) => index === shown || isRead(entry))
               .reverse()
               .map(({ entry, index }) => (
-                <tr key={index} data-lit={index === shown || undefined}>
+                <tr key={index} data-chosen={index === shown || undefined}>
                   <th scope="row">
                     <button
                       type="button"
@@ -64,12 +66,14 @@ export function CheckingHistory({ entries, shown, stuffing, onShow, onRemove }: 
                       {entry.fillMass !== undefined && `, ${numbers.mass(entry.fillMass, unit)}`}
                     </span>
                   </th>
-                  {levels.map(({ id }) => (
-                    <td className="number" key={id}>
+                  {levels.map(({ id, name }) => (
+                    <td className="number" key={id} data-name={say(name)}>
                       {offOf(entry, id)}
                     </td>
                   ))}
-                  <td className="number">{judgeFilling(entry.levels, entry.state, stuffing).length}</td>
+                  <td className="number" data-name={words.toMend}>
+                    {judgeFilling(entry.levels, entry.state, stuffing).length}
+                  </td>
                   <td>
                     <button
                       type="button"

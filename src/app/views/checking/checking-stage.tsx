@@ -6,12 +6,14 @@ import { isFormBehind, today } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { GaugeGuide } from '../parts/gauge-guide.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { CheckingCorrections } from './checking-corrections.tsx';
 import { CheckingEntryFields } from './checking-entry.tsx';
 import { CheckingHistory } from './checking-history.tsx';
+import type { EntryProps } from './entry-props.ts';
 import { TrialPins } from './trial-pins.tsx';
+import { isRead, useCorrections } from './use-corrections.ts';
 
 const NONE: readonly CheckingEntry[] = [];
 const CARES = ['dust', 'tipping', 'fire'];
@@ -55,9 +57,16 @@ function CheckingLog({ stuffing }: { readonly stuffing: FillingContext }) {
   const [chosen, setChosen] = useState<number | null>(null);
   const index = Math.min(chosen ?? entries.length - 1, entries.length - 1);
   const entry = entries[index];
+  const [refused, setRefused] = useState(false);
   const begin = (state: CheckingEntry['state']) => {
-    actions.setChecking([...entries, { date: today(), state, levels: {} }], steps.things.newReadings);
+    const last = entries.at(-1);
+    const isUnread = last !== undefined && !isRead(last);
+    setRefused(isUnread && last.state === state);
     setChosen(null);
+    if (isUnread && last.state === state) return;
+    // A round in which nothing was read makes way.
+    const kept = isUnread ? entries.slice(0, -1) : entries;
+    actions.setChecking([...kept, { date: today(), state, levels: {} }], steps.things.newReadings);
   };
   const change = (next: CheckingEntry, label: string) =>
     actions.setChecking(entries.with(index, next), label);
@@ -73,8 +82,13 @@ function CheckingLog({ stuffing }: { readonly stuffing: FillingContext }) {
       </section>
       {entry ? (
         <>
-          <CheckingEntryFields key={index} entry={entry} stuffing={stuffing} onChange={change} />
-          <CheckingCorrections entry={entry} stuffing={stuffing} />
+          <Round
+            key={index}
+            entry={entry}
+            stuffing={stuffing}
+            onChange={change}
+            isRefused={refused && !isRead(entry)}
+          />
           <CheckingHistory
             entries={entries}
             shown={index}
@@ -89,6 +103,33 @@ function CheckingLog({ stuffing }: { readonly stuffing: FillingContext }) {
       ) : (
         <p className="quiet">{words.nothing}</p>
       )}
+    </>
+  );
+}
+
+interface RoundProps extends EntryProps {
+  /** Another round was asked for while nothing is read in this one. */
+  readonly isRefused: boolean;
+}
+
+/** The round of measuring shown: its fields, and what they say. */
+function Round({ isRefused, ...round }: RoundProps) {
+  const { entry, stuffing } = round;
+  const corrections = useCorrections(entry, stuffing);
+  const { checking: words } = useWords();
+  const say = useSay();
+  const top = stuffing.targets.reduce((highest, target) => (target.z > highest.z ? target : highest));
+  const name = say(top.name);
+  const field = entry.state === 'empty' ? words.laidFlat(name) : words.kindOf(name, words.kinds.girth);
+  return (
+    <>
+      {isRefused && (
+        <p className="field-message" role="alert">
+          {words.roundUnread(field)}
+        </p>
+      )}
+      <CheckingEntryFields {...round} corrections={corrections} />
+      <CheckingCorrections entry={entry} corrections={corrections} />
     </>
   );
 }

@@ -10,6 +10,7 @@ import {
 import type { Project } from '../../../core/project/index.ts';
 import { LengthRow } from '../parts/length-row.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
+import { useSeamName } from '../parts/use-seam-name.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
@@ -197,13 +198,13 @@ function useCloth(): Partial<Project['cloth']> {
 function useEdges(): readonly { readonly id: string; readonly name: string }[] {
   const form = useApp((state) => state.form);
   const { allowance } = useWords();
-  const say = useSay();
+  const nameOfSeam = useSeamName();
   const nameOpening = (id: string) => (allowance.opening as Readonly<Record<string, string>>)[id] ?? id;
   return [
     ...(form?.shell.openings ?? []).map(({ id }) => ({ id, name: nameOpening(id) })),
     ...(form?.shell.seams ?? []).map(({ id, letter, name }) => ({
       id,
-      name: `${letter} ${say(name)}`,
+      name: `${letter} ${nameOfSeam({ id, name })}`,
     })),
   ];
 }

@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import { CAUTIONS } from '../../../core/inside/index.ts';
 import { isFormBehind, issuesOf, reaches } from '../../store/index.ts';
+import { BookletMaker } from '../making/booklet-maker.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
-import { Download } from '../parts/download-list.tsx';
+import { Download, DownloadList } from '../parts/download-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
@@ -39,6 +40,7 @@ export function CuttingStage() {
           <TrialShellFiles />
           <GaugeChoices form={form} />
           <MachineFiles leftOut={leftOut} />
+          <DownloadList />
           <PieceList leftOut={leftOut} onChange={setLeftOut} />
         </>
       ) : (
@@ -72,6 +74,7 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
   const words = useWords().cutting;
   const download = useDownload(leftOut);
   const wanted = useWanted(leftOut);
+  const hasSteps = useApp((state) => state.form?.making !== undefined);
   return (
     <section className="print-files" aria-labelledby="print-title">
       <h3 id="print-title">{words.onPaper}</h3>
@@ -83,6 +86,7 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
         <Download {...words.labels} start={() => download('labels')} />
         <Download {...words.projector} start={() => download('projector')} />
       </ul>
+      {hasSteps && <BookletMaker />}
       <ProjectorChoices />
     </section>
   );

@@ -40,8 +40,11 @@ export function GaugePictures({ form, options }: GaugePicturesProps) {
         const rings = pieces.map(({ edges }) => edges.flatMap(({ points }) => [...points]));
         if (rings.length === 0) return null;
         const { minX, minY, maxX, maxY } = boundsOfPolyline(rings.flat());
+        // A half ring lies with the front down, as every section does; the side view stands upright.
+        const turn = id === PROFILE ? 1 : -1;
+        const [left, top] = turn === 1 ? [minX, -maxY] : [-maxX, minY];
         const box = [
-          ...[minX - MARGIN, -maxY - MARGIN],
+          ...[left - MARGIN, top - MARGIN],
           ...[maxX - minX + 2 * MARGIN, maxY - minY + 2 * MARGIN],
         ];
         return (
@@ -52,7 +55,7 @@ export function GaugePictures({ form, options }: GaugePicturesProps) {
               aria-label={words.picture(nameOf(id))}
             >
               {rings.map((ring, k) => (
-                <path key={pieces[k].id} d={pathOf(ring)} />
+                <path key={pieces[k].id} d={pathOf(ring, turn)} />
               ))}
             </svg>
             <figcaption>{nameOf(id)}</figcaption>
@@ -63,9 +66,10 @@ export function GaugePictures({ form, options }: GaugePicturesProps) {
   );
 }
 
-function pathOf(ring: readonly number[]): string {
+/** `turn` −1: half a turn. */
+function pathOf(ring: readonly number[], turn: 1 | -1): string {
   const points = ring.flatMap((x, i) =>
-    i % 2 === 0 ? [`${x.toFixed(1)} ${(-ring[i + 1]).toFixed(1)}`] : [],
+    i % 2 === 0 ? [`${(turn * x).toFixed(1)} ${(-turn * ring[i + 1]).toFixed(1)}`] : [],
   );
   return `M${points.join('L')}Z`;
 }

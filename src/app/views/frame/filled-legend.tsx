@@ -28,7 +28,7 @@ function DistanceKey() {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const words = useWords().picture;
   const numbers = useNumbers();
-  const most = unit === 'cm' ? `${MOST_DISTANCE}\u00a0mm` : numbers.length(MOST_DISTANCE, unit);
+  const most = numbers.small(MOST_DISTANCE, unit);
   return (
     <figure className="strain-legend">
       <Bar colourAt={(share) => distanceColour((2 * share - 1) * MOST_DISTANCE)} />

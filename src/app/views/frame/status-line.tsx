@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { arePicturesAwaited, isFillingAwaited, isFormBehind } from '../../store/index.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
-import { useApp, useServices } from '../parts/workroom-context.tsx';
+import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
 const PATIENCE_MS = 500;
 
@@ -14,6 +14,7 @@ export function StatusLine() {
   const triangles = useApp((state) => state.form?.report.body.triangles ?? 0);
   const keptAt = useApp((state) => state.keptAt);
   const services = useServices();
+  const actions = useActions();
   const hasNone = useApp((state) => state.form === null && state.failure !== null);
   const { status: words, picture } = useWords();
   const say = useSay();
@@ -37,6 +38,9 @@ export function StatusLine() {
           {words.stop}
         </button>
       )}
+      <button type="button" className="notices-link" onClick={() => actions.showHelp(true)}>
+        {words.help}
+      </button>
       <button type="button" className="problem" onClick={services.saveProblemReport}>
         {words.problem}
       </button>

@@ -2,6 +2,7 @@ import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { useNumbers, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { BodyFrame } from './body-frame.tsx';
+import { LateParts } from './late-parts.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PrintList } from './print-list.tsx';
 import { StageBar } from './stage-bar.tsx';
@@ -23,6 +24,7 @@ export function Workroom({ scene }: WorkroomProps) {
   const locale = useNumbers().locale;
   const words = useWords().top;
   const hasProject = useApp((state) => state.project !== null);
+  const wantsLate = useApp((state) => state.form !== null || state.isHelpOpen);
   const isDropping = useFileDrop();
   useShortcuts();
   useEffect(() => {
@@ -53,6 +55,7 @@ export function Workroom({ scene }: WorkroomProps) {
       <BodyFrame scene={scene} />
       <StatusLine />
       <PrintList />
+      {wantsLate && <LateParts />}
       {isDropping && <div className="drop-cover">{words.drop}</div>}
     </div>
   );

@@ -7,7 +7,6 @@ import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { FilledSection } from './filled-section.tsx';
 import { FilledTrial } from './filled-trial.tsx';
-import { sayMillimetres } from './say-millimetres.ts';
 
 interface FilledFormProps {
   readonly filled: FormFilled;
@@ -42,13 +41,9 @@ function Findings({ filled: { measures, shell } }: FilledFormProps) {
   const tell = worst.distance > 0 ? words.farthestOutside : words.farthestInside;
   return (
     <p className="filled-findings">
-      {words.whole(
-        sayMillimetres(rms, unit, numbers),
-        numbers.percent(within, 1),
-        sayMillimetres(MOST_DISTANCE, unit, numbers, 0),
-      )}{' '}
+      {words.whole(numbers.small(rms, unit), numbers.percent(within, 1), numbers.small(MOST_DISTANCE, unit))}{' '}
       {tell(
-        sayMillimetres(Math.abs(worst.distance), unit, numbers, 0),
+        numbers.small(Math.abs(worst.distance), unit),
         say(nameOfPlace(worst.where)),
         over ? core.inSentence(say(over)) : words.base,
       )}
@@ -138,7 +133,7 @@ function FilledLevels({ filled, foretold }: FilledFormProps & { readonly foretol
   return (
     <>
       <ScrollableTable label={words.filled}>
-        <table className="table">
+        <table className="table stacked">
           <thead>
             <tr>
               <th scope="col">{words.level}</th>
@@ -156,7 +151,7 @@ function FilledLevels({ filled, foretold }: FilledFormProps & { readonly foretol
                 {SIZES.map((size) => {
                   const usual = foretold?.measures.levels[k].found[size];
                   return (
-                    <td key={size} className="number">
+                    <td key={size} className="number" data-name={`${titles[size]} ${unit}`}>
                       {bare(found[size])}{' '}
                       <span className="difference">
                         {usual === undefined

@@ -5,7 +5,6 @@ import { AS_FORETOLD, isFormBehind, trialIn, trialOf, triedIn } from '../../stor
 import { CoreText } from '../parts/core-text.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
-import { sayMillimetres } from './say-millimetres.ts';
 import { TrialZone } from './trial-zone.tsx';
 
 interface FilledTrialProps {
@@ -132,7 +131,7 @@ function WhatChanges({ filled }: FilledTrialProps) {
   const over = filled.shell.levels.find(({ id }) => id === change.over)?.name;
   const tell = change.distance > 0 ? words.comesOut : words.fallsIn;
   return tell(
-    sayMillimetres(Math.abs(change.distance), unit, numbers),
+    numbers.small(Math.abs(change.distance), unit),
     say(nameOfPlace(change.where)),
     over ? core.inSentence(say(over)) : inside.form.base,
   );
@@ -145,6 +144,6 @@ function Garment() {
   const numbers = useNumbers();
   if (!garment) return null;
   const { mass, shoulders, top } = garment;
-  const [most, neck] = [shoulders, top].map((mm) => sayMillimetres(mm, unit, numbers));
+  const [most, neck] = [shoulders, top].map((mm) => numbers.small(mm, unit));
   return <p>{words.garment(numbers.mass(mass, unit), most, neck)}</p>;
 }

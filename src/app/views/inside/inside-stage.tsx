@@ -131,7 +131,7 @@ function LevelsFilled({ inside }: InsideProps) {
     <section aria-labelledby="filled-title">
       <h3 id="filled-title">{words.filled}</h3>
       <ScrollableTable label={words.filled}>
-        <table className="table">
+        <table className="table stacked">
           <thead>
             <tr>
               <th scope="col">{words.level}</th>
@@ -150,9 +150,15 @@ function LevelsFilled({ inside }: InsideProps) {
             {inside.levels.map(({ id, name, finished, held, free }) => (
               <tr key={id}>
                 <th scope="row">{say(name)}</th>
-                <td className="number">{numbers.length(finished.girth, unit)}</td>
-                <td className="number">{numbers.signedLength(held.deviation, unit)}</td>
-                <td className="number">{numbers.signedLength(free.deviation, unit)}</td>
+                <td className="number" data-name={words.girth}>
+                  {numbers.length(finished.girth, unit)}
+                </td>
+                <td className="number" data-name={words.offBody}>
+                  {numbers.signedLength(held.deviation, unit)}
+                </td>
+                <td className="number" data-name={words.withoutWebs}>
+                  {numbers.signedLength(free.deviation, unit)}
+                </td>
               </tr>
             ))}
           </tbody>

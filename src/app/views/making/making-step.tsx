@@ -3,6 +3,7 @@ import type { WorkSeam, WorkStep } from '../../../core/form/index.ts';
 import { wordCheck } from '../../../core/simulate/index.ts';
 import { type Highlight, seamColour } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
+import { usePointing } from '../parts/use-pointing.ts';
 import { useNumbers, useSay, useSayInUnits, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
@@ -74,21 +75,12 @@ function StepBody({ step, waitsFor, isShown }: Pick<MakingStepProps, 'step' | 'w
   );
 }
 
-/** Lights what it names on the body while pointed at or focused. */
-function usePointing(points: Highlight | null) {
-  const actions = useActions();
+/** Lights what it names on the body while pointed at or focused, and is lit with it. */
+function useLitPointing(points: Highlight | null) {
   const isLit = useApp(
     ({ highlight }) => points !== null && highlight?.kind === points.kind && highlight.id === points.id,
   );
-  const on = () => points && actions.pointAt(points);
-  const off = () => points && actions.pointAt(null);
-  return {
-    'data-lit': isLit || undefined,
-    onPointerEnter: on,
-    onPointerLeave: off,
-    onFocus: on,
-    onBlur: off,
-  };
+  return { 'data-lit': isLit || undefined, ...usePointing(points) };
 }
 
 function Pieces({ step, showsAll }: { readonly step: WorkStep; readonly showsAll: boolean }) {
@@ -117,7 +109,7 @@ function Pieces({ step, showsAll }: { readonly step: WorkStep; readonly showsAll
 
 function Piece({ id, name }: { readonly id: string; readonly name: string }) {
   const isPanel = useApp((state) => state.form?.shell.panels.some((panel) => panel.id === id) ?? false);
-  const pointing = usePointing(isPanel ? { kind: 'panel', id } : null);
+  const pointing = useLitPointing(isPanel ? { kind: 'panel', id } : null);
   if (!isPanel) return <li>{name}</li>;
   return (
     <li>
@@ -143,7 +135,7 @@ function Seams({ seams }: { readonly seams: readonly WorkSeam[] }) {
 function SeamLine({ seam }: { readonly seam: WorkSeam }) {
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const index = useApp((state) => state.form?.shell.seams.findIndex(({ id }) => id === seam.id) ?? -1);
-  const pointing = usePointing(seam.kind === 'shell' ? { kind: 'seam', id: seam.id } : null);
+  const pointing = useLitPointing(seam.kind === 'shell' ? { kind: 'seam', id: seam.id } : null);
   const { making: words } = useWords();
   const say = useSay();
   const numbers = useNumbers();
@@ -159,7 +151,7 @@ function SeamLine({ seam }: { readonly seam: WorkSeam }) {
           <span className="measure-how">{seam.note ? say(seam.note) : words.closesRing}</span>
         )}
       </span>
-      <span className="number quiet">
+      <span className="number">
         {lengths}
         {seam.marks > 0 && `, ${words.marks(seam.marks)}`}
       </span>

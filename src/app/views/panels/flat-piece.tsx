@@ -145,7 +145,7 @@ function SewLine({ line, letter, badge, colour, isLit, scale, onPoint }: SewLine
   const [x, y] = [badge[0], -badge[1]];
   const radius = (isLit ? 9.5 : 7.5) / scale;
   return (
-    <g className="sew-line" data-lit={isLit || undefined} onPointerEnter={onPoint} style={{ color: colour }}>
+    <g className="sew-line" data-lit={isLit || undefined} onPointerMove={onPoint} style={{ color: colour }}>
       <path className="sew-reach" d={d} />
       <path className="sew-stroke" d={d} />
       <circle cx={x} cy={y} r={radius} />

@@ -1,8 +1,9 @@
-import { useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import type { Form } from '../../../core/form/index.ts';
 import { joinPanels } from '../../../core/seams/index.ts';
 import { Issues } from '../parts/core-text.tsx';
 import { DrawnPointList } from '../parts/drawn-point-list.tsx';
+import { usePointing } from '../parts/use-pointing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { FlatCutView } from './flat-cut-view.tsx';
@@ -48,7 +49,6 @@ function DrawnRegion({ form }: { readonly form: Form }) {
 
 function PanelsTogether({ form }: { readonly form: Form }) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
-  const actions = useActions();
   const say = useSay();
   const { panels } = form.shell;
   const joined = useMemo(() => {
@@ -60,11 +60,8 @@ function PanelsTogether({ form }: { readonly form: Form }) {
     <>
       <ul className="panel-picks">
         {panels.map(({ id, name }) => (
-          <li key={id}>
-            <label
-              onPointerEnter={() => actions.pointAt({ kind: 'panel', id })}
-              onPointerLeave={() => actions.pointAt(null)}
-            >
+          <PanelPick key={id} id={id}>
+            <label>
               <input
                 type="checkbox"
                 checked={chosen.includes(id)}
@@ -74,7 +71,7 @@ function PanelsTogether({ form }: { readonly form: Form }) {
               />
               {say(name)}
             </label>
-          </li>
+          </PanelPick>
         ))}
       </ul>
       {joined && !joined.ok && (
@@ -85,4 +82,8 @@ function PanelsTogether({ form }: { readonly form: Form }) {
       {wish && <FlatCutView wish={wish} />}
     </>
   );
+}
+
+function PanelPick({ id, children }: { readonly id: string; readonly children: ReactNode }) {
+  return <li {...usePointing({ kind: 'panel', id })}>{children}</li>;
 }

@@ -15,7 +15,7 @@ export function PanelTable() {
   if (!panels) return null;
   return (
     <ScrollableTable label={stageWords.strainByPanel}>
-      <table className="table">
+      <table className="table stacked">
         <thead>
           <tr>
             <th scope="col">{words.panel}</th>
@@ -44,11 +44,17 @@ export function PanelTable() {
               isLit={highlight?.kind === 'panel' && highlight.id === panel.id}
             >
               <th scope="row">{say(panel.name)}</th>
-              <td className="number">{percent(panel.strain.rms)}</td>
-              <td className="number">{percent(panel.strain.p95)}</td>
-              <StrainCell strain={panel.strain.min} />
-              <StrainCell strain={panel.strain.max} />
-              <td className="number">{area(panel.areaFlat, unit)}</td>
+              <td className="number" data-name={words.typical}>
+                {percent(panel.strain.rms)}
+              </td>
+              <td className="number" data-name={words.p95}>
+                {percent(panel.strain.p95)}
+              </td>
+              <StrainCell name={words.mostShrink} strain={panel.strain.min} />
+              <StrainCell name={words.mostStretch} strain={panel.strain.max} />
+              <td className="number" data-name={words.area}>
+                {area(panel.areaFlat, unit)}
+              </td>
             </LitRow>
           ))}
         </tbody>
@@ -57,10 +63,10 @@ export function PanelTable() {
   );
 }
 
-function StrainCell({ strain }: { readonly strain: number }) {
+function StrainCell({ name, strain }: { readonly name: string; readonly strain: number }) {
   const { signedPercent } = useNumbers();
   return (
-    <td className="number">
+    <td className="number" data-name={name}>
       <span
         className="strain-chip"
         style={{ background: strainCss(strain, STRAIN_LIMIT) }}

@@ -1,5 +1,5 @@
 import { isFormBehind, reaches } from '../../store/index.ts';
-import { DownloadList } from '../parts/download-list.tsx';
+import { FilesLink } from '../parts/download-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -30,7 +30,7 @@ export function PanelsStage() {
           <FlatView form={form} />
           <div className="panel-columns">
             <div>
-              <DownloadList />
+              <FilesLink />
               <CuttingChoices />
             </div>
             <GrainTurn form={form} />

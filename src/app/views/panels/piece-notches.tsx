@@ -22,7 +22,7 @@ export function PieceNotches({ notches, seams }: PieceNotchesProps) {
         key={notch.id}
         className="notch"
         data-lit={lit === id || undefined}
-        onPointerEnter={() => actions.pointAt({ kind: 'mark', id })}
+        onPointerMove={() => actions.pointAt({ kind: 'mark', id })}
       >
         <path className="notch-reach" d={d} />
         <path className="piece-notch" d={d} />

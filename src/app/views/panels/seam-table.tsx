@@ -1,6 +1,7 @@
 import { isMarkOf, seamColour } from '../../store/index.ts';
 import { LitRow } from '../parts/lit-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
+import { useSeamName } from '../parts/use-seam-name.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
@@ -11,13 +12,14 @@ export function SeamTable() {
   const highlight = useApp((state) => state.highlight);
   const { panels: stageWords, seamTable: words } = useWords();
   const say = useSay();
-  const { fineLength, fixed } = useNumbers();
+  const nameOfSeam = useSeamName();
+  const { fineLength, small } = useNumbers();
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   if (!seams) return null;
   const nameOf = new Map(panels?.map((panel) => [panel.id, say(panel.name)]));
   return (
     <ScrollableTable label={stageWords.seams}>
-      <table className="table seam-table">
+      <table className="table seam-table stacked">
         <thead>
           <tr>
             <th scope="col">{words.seam}</th>
@@ -47,13 +49,21 @@ export function SeamTable() {
                 <span className="seam-tag" style={{ color: seamColour(index) }}>
                   <span>{seam.letter}</span>
                 </span>
-                <span className="seam-name">{say(seam.name)}</span>
+                <span className="seam-name">{nameOfSeam(seam)}</span>
               </th>
               <td className="joins">{seam.panels.map((id) => nameOf.get(id) ?? id).join(' · ')}</td>
-              <td className="number">{fineLength(seam.lengthsFlat[0], unit)}</td>
-              <td className="number">{fineLength(seam.lengthsFlat[1], unit)}</td>
-              <td className="number">{fixed(Math.abs(seam.lengthsFlat[0] - seam.lengthsFlat[1]), 2)} mm</td>
-              <td className="number">{fixed(seam.maxMarkGap, 2)} mm</td>
+              <td className="number" data-name={words.oneSide}>
+                {fineLength(seam.lengthsFlat[0], unit)}
+              </td>
+              <td className="number" data-name={words.otherSide}>
+                {fineLength(seam.lengthsFlat[1], unit)}
+              </td>
+              <td className="number" data-name={words.gap}>
+                {small(seam.lengthsFlat[0] - seam.lengthsFlat[1], unit)}
+              </td>
+              <td className="number" data-name={words.marksOff}>
+                {small(seam.maxMarkGap, unit)}
+              </td>
             </LitRow>
           ))}
         </tbody>

@@ -61,7 +61,7 @@ function Walk({ seam, sides, colour }: WalkProps) {
   const [a, b] = sides;
   const { walk: words } = useWords();
   const say = useSay();
-  const { fineLength, fixed } = useNumbers();
+  const { fineLength, small } = useNumbers();
   const lengths = sides.map(({ along }) => along[along.length - 1]);
   const outlines = useMemo(() => [pathOf(a.cutLine, true), pathOf(b.cutLine, true)] as const, [a, b]);
   return (
@@ -98,7 +98,7 @@ function Walk({ seam, sides, colour }: WalkProps) {
           fineLength(fraction * lengths[1], unit),
           say(b.name),
         )}{' '}
-        {a.marks.length === 0 ? words.noMarks : words.marks(a.marks.length, fixed(worstMark(a, b), 2))}
+        {a.marks.length === 0 ? words.noMarks : words.marks(a.marks.length, small(worstMark(a, b), unit))}
       </p>
     </>
   );

@@ -1,8 +1,22 @@
 import { useState } from 'react';
 import { useWords } from './use-words.ts';
-import { useApp, useServices } from './workroom-context.tsx';
+import { useActions, useApp, useServices } from './workroom-context.tsx';
 
-/** What is wanted most often. Files are made on this computer, at full quality. */
+/** Where another stage would offer files: all stand under Cutting. */
+export function FilesLink() {
+  const actions = useActions();
+  const words = useWords().downloads;
+  return (
+    <p className="files-link">
+      {words.elsewhere}{' '}
+      <button type="button" className="as-text" onClick={() => actions.goTo('cutting')}>
+        {words.go}
+      </button>
+    </p>
+  );
+}
+
+/** Pieces, body and report for other programs, and the project. Made on this computer, at full quality. */
 export function DownloadList() {
   const hasForm = useApp((state) => state.form !== null);
   const services = useServices();
@@ -15,7 +29,6 @@ export function DownloadList() {
         <Download
           {...words.pieces}
           start={() => services.download({ formats: ['svg'], only: 'panels.svg' })}
-          isMain
         />
         <Download {...words.body} start={() => services.download({ formats: ['glb'], only: 'body.glb' })} />
         <Download {...words.report} start={() => services.download({ formats: ['json'] })} />

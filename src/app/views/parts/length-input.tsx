@@ -26,6 +26,8 @@ interface LengthInputProps {
   readonly placeholder?: string;
   /** The field may be left empty. */
   readonly isOptional: boolean;
+  /** What is said when Enter is pressed in the empty field, where a value may come later but none is not one. */
+  readonly refusesEmpty?: string;
   /** Shown in mm where it is no fraction of an inch: what is cut by it must be read as it is. */
   readonly isExact?: boolean;
   readonly onValue: (value: number | null) => void;
@@ -81,7 +83,7 @@ export function showLength(mm: number, unit: 'cm' | 'in', isExact: boolean, numb
 
 /** The text in the field, what is wrong with it, and the handlers that read what is typed. */
 function useTypedLength(props: LengthInputProps) {
-  const { fieldId, label, value, limits, isOptional, isExact = false, onValue } = props;
+  const { fieldId, label, value, limits, isOptional, isExact = false, refusesEmpty, onValue } = props;
   const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const draft = useApp((state) => state.drafts[fieldId]);
   const actions = useActions();
@@ -89,6 +91,7 @@ function useTypedLength(props: LengthInputProps) {
   const numbers = useNumbers();
   const read = (typed: string) => readLength(typed, unit, label, limits, { words, numbers });
   const [typing, setTyping] = useState<string | null>(null);
+  const [refusal, setRefusal] = useState('');
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   useEffect(() => () => clearTimeout(timer.current), []);
 
@@ -117,6 +120,7 @@ function useTypedLength(props: LengthInputProps) {
   };
   const change = (typed: string) => {
     setTyping(typed);
+    setRefusal('');
     clearTimeout(timer.current);
     const reading = read(typed);
     if (reading.ok) {
@@ -126,6 +130,10 @@ function useTypedLength(props: LengthInputProps) {
       actions.setDraft(fieldId, { text: typed, message: draft?.message ?? '' });
       timer.current = setTimeout(() => settle(typed), PATIENCE_MS);
     }
+  };
+  const enter = () => {
+    if (refusesEmpty !== undefined && text.trim() === '' && value === null) setRefusal(refusesEmpty);
+    else settle(text);
   };
   const handlers = {
     onFocus(event: FocusEvent<HTMLInputElement>) {
@@ -137,17 +145,18 @@ function useTypedLength(props: LengthInputProps) {
     onChange: (event: ChangeEvent<HTMLInputElement>) => change(event.target.value),
     onBlur() {
       clearTimeout(timer.current);
+      setRefusal('');
       if (typing !== null && typing !== shown) settle(typing);
       setTyping(null);
       actions.endEdit();
       props.onBlur?.();
     },
     onKeyDown(event: KeyboardEvent) {
-      if (event.key === 'Enter') settle(text);
+      if (event.key === 'Enter') enter();
       if (event.key !== 'Escape' || !draft) return;
       actions.setDraft(fieldId, null);
       setTyping(shown);
     },
   };
-  return { unit, text, message: draft?.message ?? '', handlers };
+  return { unit, text, message: refusal || (draft?.message ?? ''), handlers };
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Highlight } from '../../store/index.ts';
+import { usePointing } from './use-pointing.ts';
 import { useReveal } from './use-reveal.ts';
-import { useActions } from './workroom-context.tsx';
 
 interface LitRowProps {
   /** Lit everywhere while the row is pointed at. */
@@ -13,16 +13,10 @@ interface LitRowProps {
 
 /** A table row that lights what it tells of, and is lit when that is pointed at elsewhere. */
 export function LitRow({ points, isLit, className, children }: LitRowProps) {
-  const actions = useActions();
+  const pointing = usePointing(points);
   const row = useReveal<HTMLTableRowElement>(isLit);
   return (
-    <tr
-      ref={row}
-      className={className}
-      data-lit={isLit || undefined}
-      onPointerEnter={() => actions.pointAt(points)}
-      onPointerLeave={() => actions.pointAt(null)}
-    >
+    <tr ref={row} className={className} data-lit={isLit || undefined} {...pointing}>
       {children}
     </tr>
   );

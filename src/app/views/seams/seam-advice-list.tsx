@@ -4,6 +4,7 @@ import type { WorstZone } from '../../../core/form/index.ts';
 import type { Project } from '../../../core/project/index.ts';
 import type { SeamAdvice } from '../../calls/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
+import { usePointing } from '../parts/use-pointing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useServices } from '../parts/workroom-context.tsx';
 
@@ -81,13 +82,11 @@ export function SeamAdviceList() {
 
 function PlaceItem({ place, isStale }: { readonly place: PlaceAdvice; readonly isStale: boolean }) {
   const actions = useActions();
+  const pointing = usePointing({ kind: 'panel', id: place.zone.panelId });
   const { seamAdvice: words } = useWords();
   const say = useSay();
   return (
-    <li
-      onPointerEnter={() => actions.pointAt({ kind: 'panel', id: place.zone.panelId })}
-      onPointerLeave={() => actions.pointAt(null)}
-    >
+    <li {...pointing}>
       <p className="advice-place">
         <CoreText said={say(place.zone.message)} />
       </p>

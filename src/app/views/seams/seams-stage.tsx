@@ -1,5 +1,8 @@
+import type { ReportSeam } from '../../../core/form/index.ts';
 import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
 import { seamColour, typicalStrain } from '../../store/index.ts';
+import { usePointing } from '../parts/use-pointing.ts';
+import { useSeamName } from '../parts/use-seam-name.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { LayoutPicture } from './layout-picture.tsx';
@@ -86,32 +89,38 @@ function ChosenLayout() {
 
 function SeamList() {
   const seams = useApp((state) => state.form?.report.seams);
-  const highlight = useApp((state) => state.highlight);
-  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
-  const actions = useActions();
   const { seams: words } = useWords();
-  const say = useSay();
-  const numbers = useNumbers();
   if (!seams || seams.length === 0) return null;
   return (
     <section aria-labelledby="seam-list-title">
       <h3 id="seam-list-title">{words.list}</h3>
       <ul className="seam-list">
         {seams.map((seam, index) => (
-          <li
-            key={seam.id}
-            data-lit={(highlight?.kind === 'seam' && highlight.id === seam.id) || undefined}
-            onPointerEnter={() => actions.pointAt({ kind: 'seam', id: seam.id })}
-            onPointerLeave={() => actions.pointAt(null)}
-          >
-            <span className="seam-tag" style={{ color: seamColour(index) }}>
-              <span>{seam.letter}</span>
-            </span>
-            <span className="seam-name">{say(seam.name)}</span>
-            <span className="number">{numbers.length(seam.length3d, unit)}</span>
-          </li>
+          <SeamItem key={seam.id} seam={seam} colour={seamColour(index)} />
         ))}
       </ul>
     </section>
+  );
+}
+
+interface SeamItemProps {
+  readonly seam: ReportSeam;
+  readonly colour: string;
+}
+
+function SeamItem({ seam, colour }: SeamItemProps) {
+  const isLit = useApp(({ highlight }) => highlight?.kind === 'seam' && highlight.id === seam.id);
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const pointing = usePointing({ kind: 'seam', id: seam.id });
+  const nameOfSeam = useSeamName();
+  const numbers = useNumbers();
+  return (
+    <li data-lit={isLit || undefined} {...pointing}>
+      <span className="seam-tag" style={{ color: colour }}>
+        <span>{seam.letter}</span>
+      </span>
+      <span className="seam-name">{nameOfSeam(seam)}</span>
+      <span className="number">{numbers.length(seam.length3d, unit)}</span>
+    </li>
   );
 }

@@ -3,6 +3,7 @@ import type { MeasureDefinition, MeasureValue, SidedValue } from '../../../core/
 import { isTapeLit } from '../../store/index.ts';
 import { Icon } from '../parts/icon.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
+import { usePointing } from '../parts/use-pointing.ts';
 import { useReveal } from '../parts/use-reveal.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
@@ -23,6 +24,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
   const hasReadings = useApp((state) => state.project?.body.readings?.[measure.id] !== undefined);
   const isLit = useApp((state) => isTapeLit(state.highlight, measure.id));
   const actions = useActions();
+  const pointing = usePointing({ kind: 'tape', id: measure.id });
   const [wantsSides, setWantsSides] = useState(false);
   const [wantsAgain, setWantsAgain] = useState(false);
   const { measure: words, core } = useWords();
@@ -45,8 +47,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
       className="measure"
       data-measure={measure.id}
       data-lit={isLit || undefined}
-      onPointerEnter={light}
-      onPointerLeave={() => actions.pointAt(null)}
+      {...pointing}
     >
       <div className="measure-text">
         <span className="measure-name">{name}</span>

@@ -8,6 +8,7 @@ export function NextMeasure() {
   const isPresent = useApp(({ uncertainty, project }) => uncertainty?.body === project?.body);
   const words = useWords().tape.next;
   const numbers = useNumbers();
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
   const say = useSay();
   const measure = next && findMeasure(next.id);
   if (!measure || !isPresent) return null;
@@ -17,7 +18,7 @@ export function NextMeasure() {
       <button type="button" className="plain" onClick={() => goToField(measure.id)}>
         {say(measure.name)}
       </button>{' '}
-      {words.gain(numbers.fixed(next.after, 1), numbers.fixed(next.before, 1))}
+      {words.gain(numbers.small(next.after, unit), numbers.small(next.before, unit))}
     </p>
   );
 }

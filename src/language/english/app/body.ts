@@ -5,7 +5,6 @@ export const body = {
       'The body that answers the tapes. Turn it and compare it with the person, from the side above all.',
     volume: 'Volume',
     surface: 'Surface',
-    triangles: 'Triangles',
     doubts: 'Worth a second look',
     shape: 'What a tape cannot tell',
     shapeParts: {
@@ -106,7 +105,7 @@ export const body = {
     drag: 'Drag the photo to move it.',
     tooNear: 'The two points are too near to each other; set them farther apart.',
     marksHow:
-      'Click two points on the photo whose distance you know, such as floor and chin. Arrow keys move a chosen point 1 mm, with Shift 10 mm.',
+      'Click two points on the photo whose distance you know, such as floor and chin. Arrow keys move a chosen point a little, with Shift ten times as far.',
     apart: 'They are apart',
     distance: 'Distance between the points',
     scale: 'Scale the photo',
@@ -117,7 +116,7 @@ export const body = {
       side: 'The body over the photo, from the side',
     },
     label:
-      'The body over the photo. Arrow keys move the photo by 1 mm, with Shift by 10 mm. Plus and minus bring it nearer or farther, with Ctrl arrow keys move the view, 0 shows all.',
+      'The body over the photo. Arrow keys move the photo a little, with Shift ten times as far. Plus and minus bring it nearer or farther, with Ctrl arrow keys move the view, 0 shows all.',
     nearer: 'Bring the photo nearer',
     showAll: 'Show the whole body',
   },
@@ -144,7 +143,7 @@ export const body = {
     differences: 'Differences',
     sizes: { girth: 'girth', width: 'width', depth: 'depth' },
     distances: 'And how far its surface lies from this one:',
-    rms: 'On average (root mean square)',
+    typical: 'On average',
     outside: 'At most outside',
     inside: 'At most inside',
     picture: (name: string) =>

@@ -26,7 +26,7 @@ export const lateStages = {
     },
     form: {
       whole: (rms: string, share: string, near: string) =>
-        `Filled hard, the form typically lies ${rms} off the body (root mean square); ${share} of its surface is nearer than ${near}.`,
+        `Filled hard, the form typically lies ${rms} off the body; ${share} of its surface is nearer than ${near}.`,
       farthestOutside: (distance: string, where: string, over: string) =>
         `Farthest off it stands out by ${distance}, at the ${where} above the ${over}.`,
       farthestInside: (distance: string, where: string, over: string) =>
@@ -312,7 +312,7 @@ export const lateStages = {
   },
   checking: {
     about:
-      'Measure the empty shell once, then the form after every zone you fill, and a day later. The empty shell, laid flat, may be off by 2 mm (1/16 in) either way. Of the filled form a girth may be over by 5 mm (3/16 in), never under; width and depth may be off by 5 mm (3/16 in) either way.',
+      'Measure the empty shell once, then the form after every zone you fill, and a day later. The empty shell, laid flat, may be off by 0.2 cm (1/16 in) either way. Of the filled form a girth may be over by 0.5 cm (3/16 in), never under; width and depth may be off by 0.5 cm (3/16 in) either way.',
     working: 'Working out what it is to measure…',
     begin: 'Begin measuring',
     measureEmpty: 'Measure the empty shell',
@@ -327,7 +327,12 @@ export const lateStages = {
     flat: 'flat',
     kinds: { girth: 'girth', width: 'width', depth: 'depth' },
     kindOf: (level: string, kind: string) => `${level} ${kind}`,
+    toBe: (kind: string, length: string) => `${kind}, to be ${length}`,
     standing: { good: 'good', over: 'over', under: 'under' },
+    nothingRead: (field: string) =>
+      `${field}: nothing is typed yet. Type what you measured, or go on to another field.`,
+    roundUnread: (field: string) =>
+      `Nothing is read in this round yet. Begin with “${field}”; another round comes after it.`,
     fillSoFar: (unit: string) => `Filling so far, ${unit}`,
     firm: (low: string, high: string) => `Firm is ${low} to ${high} in all.`,
     whatToDo: 'What to do',
@@ -349,7 +354,7 @@ export const lateStages = {
     },
     pins: {
       title: 'Trial shell: what was pinned off',
-      how: 'Type by how much the girth became less, all round: a fold of 3 mm at one side seam has two layers and takes in 6 mm.',
+      how: 'Type by how much the girth became less, all round: a fold of 0.3 cm (1/8 in) at one side seam has two layers and takes in 0.6 cm (1/4 in).',
       off: (measure: string) => `${measure}, pinned off`,
       change: (measure: string, before: string, after: string) => `${measure} ${before} → ${after}`,
       take: 'Take as new measure',

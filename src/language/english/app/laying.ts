@@ -23,7 +23,7 @@ export const laying = {
   plan: {
     title: 'Lay plan',
     label: 'Lay plan. Tab goes from piece to piece; arrow keys move the chosen one.',
-    keys: 'Arrow keys 1 mm, with Shift 10 mm. R: half a turn. L: lock.',
+    keys: 'Arrow keys move it a little, with Shift ten times as far. R: half a turn. L: lock.',
     tools: 'Nearer and farther',
     showAll: 'All of the plan',
     piece: (name: string, along: string, across: string, notes: string) =>

@@ -24,6 +24,10 @@ export const messages = {
   cannotRead: 'it cannot be read',
   notOpened: (file: string) => `${file} could not be opened. Your present project is unchanged.`,
   savedTo: (file: string) => `Saved to ${file}.`,
+  handedOver: (file: string, size: string) =>
+    `Saved: ${file}, ${size}. Your browser keeps it with its downloads.`,
+  undone: (step: string) => `Undone: ${step}.`,
+  redone: (step: string) => `Done again: ${step}.`,
   notWritten: (file: string, reason: string) =>
     `${file} could not be written (${reason}). Save again to choose another place; nothing is lost.`,
   noBody: (file: string) => `${file} holds no body to compare with.`,

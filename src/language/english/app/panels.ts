@@ -16,10 +16,12 @@ export const panels = {
     asOnBody: 'as on the body',
   },
   downloads: {
-    title: 'Download',
-    pieces: { name: 'Pieces', what: 'SVG at true size; for paper, see Cutting' },
+    title: 'Of the body and this project',
+    elsewhere: 'Files to print, to cut and to keep are all in one place.',
+    go: 'Files under Cutting',
+    pieces: { name: 'Pieces', what: 'SVG at true size, the panels alone' },
     body: { name: 'Body', what: 'GLB, the body in three dimensions' },
-    report: { name: 'Report', what: 'JSON, every number on this page' },
+    report: { name: 'Report', what: 'JSON, every number of this form' },
     project: { name: 'Project', what: 'to open here again' },
     making: 'Preparing the file…',
     download: (name: string) => `Download ${name.toLowerCase()}`,
@@ -40,7 +42,7 @@ export const panels = {
   panelTable: {
     panel: 'Panel',
     typical: 'Typical',
-    typicalTitle: 'Root mean square over the panel',
+    typicalTitle: 'How much the cloth is strained all over the panel, taken together',
     p95: '95 % of the cloth below',
     p95Title: '95 % of the panel’s cloth is strained less than this',
     mostShrink: 'Most shrink',
@@ -94,7 +96,7 @@ export const panels = {
     along: (atA: string, a: string, atB: string, b: string) => `${atA} along ${a}, ${atB} along ${b}.`,
     noMarks: 'No notches but the ends.',
     marks: (count: number, within: string) =>
-      count === 1 ? `1 notch meets within ${within} mm.` : `${count} notches meet within ${within} mm.`,
+      count === 1 ? `1 notch meets within ${within}.` : `${count} notches meet within ${within}.`,
   },
   ownPiece: {
     title: 'A piece of your own',

@@ -11,7 +11,7 @@ export const seams = {
   },
   pull: {
     title: 'Pull the lines',
-    how: 'Drag a bead on the body; both halves follow, and it catches on landmarks and levels unless Alt is held. By keyboard: choose a point, then arrow keys move it 1 mm, with Shift 10 mm.',
+    how: 'Drag a bead on the body; both halves follow, and it catches on landmarks and levels unless Alt is held. By keyboard: choose a point, then arrow keys move it a little, with Shift ten times as far.',
     caught: (what: string) => `Caught on ${what}.`,
     typical: 'Typical strain, roughly',
     p95: '95 % of the cloth below',
@@ -41,7 +41,7 @@ export const seams = {
   },
   draw: {
     click: 'Click on the body, point by point. Drag a bead to move it. Hold Alt to catch on nothing.',
-    keys: 'By keyboard: add a named place, then arrow keys move it 1 mm, with Shift 10 mm.',
+    keys: 'By keyboard: add a named place, then arrow keys move it a little, with Shift ten times as far.',
     pencil: 'Draw on the body',
     caught: (number: number, what: string) => `Point ${number} caught on ${what}.`,
     count: (count: number) => `${count} ${count === 1 ? 'point' : 'points'}.`,

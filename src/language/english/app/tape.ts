@@ -23,7 +23,7 @@ export const tape = {
     },
     next: {
       measure: 'Measure next:',
-      gain: (after: string, before: string) => `(shape known to ±${after} mm instead of ±${before} mm)`,
+      gain: (after: string, before: string) => `(shape known to ±${after} instead of ±${before})`,
     },
     groups: {
       girths: { name: 'More girths', why: 'They shape the body between the first three.' },
@@ -45,7 +45,7 @@ export const tape = {
     },
     countOf: (count: number, all: number) => `${count} of ${all}`,
     howToType:
-      'Type centimetres or inches as you like: 92.5, 92,5 cm, 36 3/8 in. Take each measure twice, and a third time when they differ by more than 1 cm (5 mm for lengths and small girths).',
+      'Type centimetres or inches as you like: 92.5, 92,5 cm, 36 3/8 in. Take each measure twice, and a third time when they differ by more than 1 cm (0.5 cm for lengths and small girths).',
   },
   measure: {
     left: 'left',
@@ -83,7 +83,7 @@ export const tape = {
   printList: {
     title: 'Measures of ____________________ \u00a0 taken on ____________ \u00a0 by ____________',
     how: (unit: string) =>
-      `In ${unit}. Snug, not tight; in the underwear that will be worn. Take each twice, and a third time when they differ by more than 1 cm or 3/8 in (5 mm or 3/16 in for lengths and small girths). The first five are needed, the rest help.`,
+      `In ${unit}. Snug, not tight; in the underwear that will be worn. Take each twice, and a third time when they differ by more than 1 cm or 3/8 in (0.5 cm or 3/16 in for lengths and small girths). The first five are needed, the rest help.`,
     measure: 'Measure',
     where: 'Where the tape lies',
     first: '1st',

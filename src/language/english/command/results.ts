@@ -38,7 +38,7 @@ export const results = {
   report: {
     panel: 'panel',
     area: 'area cm²',
-    rms: 'strain rms %',
+    rms: 'strain %',
     shrink: 'shrink',
     stretch: 'stretch',
     grain: 'grain °',
@@ -49,15 +49,14 @@ export const results = {
     off: 'off mm',
     seams: (count: number, unequal: string, gap: string) =>
       `${count} seams; partners differ by at most ${unequal} mm, their notches by at most ${gap} mm.`,
-    made: (triangles: number, litres: string, times: string) =>
-      `${triangles} triangles, ${litres} litres inside. ${times}.`,
+    made: (litres: string, times: string) => `${litres} litres inside. ${times}.`,
   },
   filled: {
     level: 'filled, over the cloth',
     asked: (unit: string) => `asked, girth w × d ${unit}`,
     found: 'foretold',
     whole: (rms: string, percent: string, worst: string) =>
-      `The whole surface comes out ${rms} mm (root mean square) from the body, ${percent} of it within 8 mm; worst ${worst}.`,
+      `The whole surface comes out typically ${rms} mm from the body, ${percent} of it within 8 mm; worst ${worst}.`,
     place: (distance: string, where: string, over: string) => `${distance} mm at ${where}, over ${over}`,
     base: 'the base',
     band: 'girth if half or twice as firm',
@@ -121,7 +120,7 @@ export const results = {
     height: 'height over waist',
     change: 'girth changes by',
     distances: (rms: string, outside: string, inside: string) =>
-      `Over the whole surface the second body lies ${rms} mm (root mean square) from the first: at most ${outside} mm outside and ${inside} mm inside it.`,
+      `Over the whole surface the second body typically lies ${rms} mm from the first: at most ${outside} mm outside and ${inside} mm inside it.`,
     picture: (file: string) => `Picture of the distances: ${file}`,
   },
   refit: {
@@ -145,14 +144,14 @@ export const results = {
     asItIs: 'as it is',
     afterStep: (number: number) => `after step ${number}`,
     reached: (wanted: string) =>
-      `The strain wanted, p95 ${wanted} %, is reached on the coarse mesh this was judged on.`,
+      `The strain wanted, 95 % of the cloth below ${wanted} %, is reached on the rough form this was judged on.`,
     notReached: (wanted: string, least: string) =>
-      `The strain wanted, p95 ${wanted} %, is not reached: ${least} % is the least found.`,
+      `The strain wanted, 95 % of the cloth below ${wanted} %, is not reached: ${least} % is the least found.`,
   },
   region: {
     title: 'Region',
     found: (area: string, rms: string, p95: string, p99: string, min: string, max: string) =>
-      `Region of ${area} cm²: strain rms ${rms} %, p95 ${p95} %, p99 ${p99} %, from ${min} % to ${max} %.`,
+      `Region of ${area} cm²: strain ${rms} % typically, 95 % of the cloth below ${p95} %, 99 % below ${p99} %, from ${min} % to ${max} %.`,
     round: (body: string, flat: string) => `Round it ${body} on the body, ${flat} on the flat piece.`,
   },
   printCorrect: {

@@ -24,26 +24,26 @@ const LINE_WAYS: Readonly<Record<LineWay, string>> = {
 
 /** Seams moved, added and judged; the map of distances between two bodies. */
 export const advice: Entries<AdvicePhrases> = {
-  'advice.move-points': ({ line, moves }, { say, fixed }) => {
+  'advice.move-points': ({ line, moves }, { say, small }) => {
     const parts = moves.map(({ point, mm, way }) => {
       const place = point === undefined ? 'its height' : `point ${point}`;
-      return `${place} by ${fixed(mm, 0)} mm ${POINT_WAYS[way]}`;
+      return `${place} by ${small(mm)} ${POINT_WAYS[way]}`;
     });
     return `Move ${say(line)}: ${parts.join(', ')}.`;
   },
   'advice.add-line': ({ line }, { say }) => `Add a seam, ${say(line)}.`,
-  'advice.step-move': ({ lines, mm, way }, { say, fixed }) =>
-    `Move ${lines.map(say).join(' and ')} by ${fixed(mm, 0)} mm ${way ? LINE_WAYS[way] : ''}`,
+  'advice.step-move': ({ lines, mm, way }, { say, small }) =>
+    `Move ${lines.map(say).join(' and ')} by ${small(mm)} ${way ? LINE_WAYS[way] : ''}`,
   'advice.step-add': ({ line }, { say }) => `Add a seam, ${say(line)}`,
   'advice.gain': ({ step, reach, near, form }, tongue) =>
-    `${tongue.say(step)}: strain there falls from ${percent(near.before, tongue)} to ${percent(near.after, tongue)} (p95 within ${reach} mm), of the whole form from ${percent(form.before, tongue)} to ${percent(form.after, tongue)}.`,
+    `${tongue.say(step)}: strain there falls from ${percent(near.before, tongue)} to ${percent(near.after, tongue)} (95 % of the cloth within ${tongue.small(reach)} is below that), of the whole form from ${percent(form.before, tongue)} to ${percent(form.after, tongue)}.`,
   'advice.trying-lines': 'Trying where the seams could run',
   'advice.trying-one-more': 'Trying one more seam',
   'advice.layout-unsound': ({ layout }, { say }) =>
     `The layout “${say(layout)}” cannot be cut and unrolled as it is; mend it first.`,
   'advice.no-line-helps': 'No further seam was found that lowers the strain.',
-  'advice.nothing-helps': ({ most }) =>
-    `Neither moving the nearest seam by up to ${most} mm nor one seam more was found to lower the strain there.`,
+  'advice.nothing-helps': ({ most }, { exactLength }) =>
+    `Neither moving the nearest seam by up to ${exactLength(most)} nor one seam more was found to lower the strain there.`,
   'advice.stopped': 'Looking for better seams was stopped.',
   'advice.region-overlaps-flat': 'Laid flat the region would overlap itself; make it smaller, or divide it.',
   'distance-map.title': 'How far the second body lies from the first',

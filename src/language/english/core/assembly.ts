@@ -21,12 +21,12 @@ export const assembly: Entries<AssemblyPhrases> = {
     `No panel is called “${panel}”, so its grain was not used. There are: ${known.join(', ')}.`,
   'level.on-panel': ({ level, panel }, { say, inSentence }) => `${inSentence(level)} line on ${say(panel)}`,
   'seam.lettered': ({ letter, seam }, { say }) => `seam ${letter}, ${say(seam)}`,
-  'filled.size-off': ({ level, size, by, isLess }, { say, fixed }) =>
-    `${say(level)}: filled, the form will be ${fixed(by, 1)} mm too ${isLess ? 'small' : 'large'} in ${size}; sew one side seam last, and take it ${isLess ? 'out' : 'in'} there once the tape has told the same.`,
+  'filled.size-off': ({ level, size, by, isLess }, { say, small }) =>
+    `${say(level)}: filled, the form will be ${small(by)} too ${isLess ? 'small' : 'large'} in ${size}; sew one side seam last, and take it ${isLess ? 'out' : 'in'} there once the tape has told the same.`,
   'filled.idle': ({ braces }, { say }) =>
     `Once the form is filled these hang slack, and may be left out: ${braces.map(say).join(', ')}.`,
-  'filled.place-off': ({ by, isLess, at, over, within }, { inSentence, fixed, percent }) =>
-    `${percent(within, 1)} of the filled form will lie within 8 mm of the body. The worst place, ${inSentence(at)}${over === undefined ? '' : ` over the ${inSentence(over)}`}, will be ${fixed(by, 0)} mm ${isLess ? 'flatter' : 'fuller'} than it: ${isLess ? 'put a layer of wadding under the cover there' : 'fill less hard there'}.`,
+  'filled.place-off': ({ by, isLess, at, over, within }, { inSentence, percent, small }) =>
+    `${percent(within, 1)} of the filled form will lie within ${small(8)} of the body. The worst place, ${inSentence(at)}${over === undefined ? '' : ` over the ${inSentence(over)}`}, will be ${small(by)} ${isLess ? 'flatter' : 'fuller'} than it: ${isLess ? 'put a layer of wadding under the cover there' : 'fill less hard there'}.`,
   'fault.of': ({ of, fault }, { say }) => `${capitalise(say(of))}: ${say(fault)}`,
   'fault.no-arms': ({ of, fault }, { say }) => `No arm pieces are made; ${say(of)}: ${say(fault)}`,
 };

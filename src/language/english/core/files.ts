@@ -9,8 +9,8 @@ export const files: Entries<FilesPhrases> = {
     `There is no piece called “${name}”. There are: ${known.join(', ')}.`,
   'file.model-scale': ({ scale, least, most }) =>
     `A model of 1 : ${scale} cannot be made: give ${least} to ${most}.`,
-  'file.model-wall': ({ wall, scale, least, most }, { fixed }) =>
-    `Walls of ${wall} mm cannot be used in a model of 1 : ${scale}: give ${least} to ${fixed(most, 1)} mm.`,
+  'file.model-wall': ({ wall, scale, least, most }, { small, exactLength }) =>
+    `Walls of ${exactLength(wall)} cannot be used in a model of 1 : ${scale}: give ${exactLength(least)} to ${small(most)}.`,
   'file.letters-lacking': ({ letters }) =>
     `The letters of the print lack ${letters.map((letter) => `“${letter}”`).join(', ')}: boxes stand in their place. Write the name in Latin, Greek, Cyrillic, Hebrew or Arabic letters.`,
   'file.print-title': ({ project, paper }) => `${project} – ${paper.id}`,

@@ -23,14 +23,14 @@ const unrolling: Entries<UnrollingPhrases> = {
     `The flat outline crosses itself in ${places === 1 ? '1 place' : `${places} places`}: the panel cannot be cut in one piece.`,
   'flatten.ease-conflict': ({ seam }) =>
     `Seam ${seam} cannot take the ease asked for: both its sides are the same edge, mirrored, or tied by another seam.`,
-  'flatten.kept-length': ({ wanted, got }, { fixed }) =>
-    `A path that should keep ${fixed(wanted, 2)} mm comes to ${fixed(got, 2)} mm, because its seams must keep their own lengths.`,
-  'flatten.join-differs': ({ seam, gap, limit }, { fixed, exact }) =>
-    `The two sides of seam ${seam} differ by ${fixed(gap, 3)} mm (at most ${exact(limit)} mm allowed).`,
-  'flatten.join-length': ({ seam, change, limit }, { fixed, exact }) =>
-    `Seam ${seam} should keep its length on the body but differs by ${fixed(change, 3)} mm (at most ${exact(limit)} mm allowed).`,
-  'flatten.path-length': ({ change, limit }, { fixed, exact }) =>
-    `A level, centre or shoulder line changes length by ${fixed(change, 3)} mm (at most ${exact(limit)} mm allowed).`,
+  'flatten.kept-length': ({ wanted, got }, { small }) =>
+    `A path that should keep ${small(wanted)} comes to ${small(got)}, because its seams must keep their own lengths.`,
+  'flatten.join-differs': ({ seam, gap, limit }, { small, exactLength }) =>
+    `The two sides of seam ${seam} differ by ${small(gap)} (at most ${exactLength(limit)} allowed).`,
+  'flatten.join-length': ({ seam, change, limit }, { small, exactLength }) =>
+    `Seam ${seam} should keep its length on the body but differs by ${small(change)} (at most ${exactLength(limit)} allowed).`,
+  'flatten.path-length': ({ change, limit }, { small, exactLength }) =>
+    `A level, centre or shoulder line changes length by ${small(change)} (at most ${exactLength(limit)} allowed).`,
 };
 
 const disks: Entries<DiskPhrases> = {

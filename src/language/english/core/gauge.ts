@@ -22,10 +22,10 @@ export const gauge: Entries<GaugePhrases> = {
   'gauge.upright': 'upright',
   'gauge.unknown-level': ({ name, known }) =>
     `There is no gauge called “${name}”. There are: ${known.join(', ')}.`,
-  'gauge.out-of-range': ({ option, value, least, most }) =>
+  'gauge.out-of-range': ({ option, value, least, most }, { exactLength }) =>
     option === 'clearance'
-      ? `Gauges cannot have a clearance of ${value} mm: give ${least} to ${most} mm.`
-      : `Gauges cannot have a strip of ${value} mm: give ${least} to ${most} mm.`,
+      ? `Gauges cannot have a clearance of ${exactLength(value)}: give ${exactLength(least)} to ${exactLength(most)}.`
+      : `Gauges cannot have a strip of ${exactLength(value)}: give ${exactLength(least)} to ${exactLength(most)}.`,
   'gauge.level-open': ({ level }, { say }) =>
     `At the level “${say(level)}” the form has no outline that closes round its middle, so there is no half ring for it.`,
   'gauge.how.hold':

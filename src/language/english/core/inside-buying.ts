@@ -15,16 +15,16 @@ export const buying: Entries<Buying> = {
   'buy.webs': 'cloth for webs, ties and sleeve',
   'buy.webs.note': 'the same firm cloth, grain upright',
   'buy.covers': 'cloth for the covers of the plates',
-  'buy.card': ({ thickness }, { exact }) =>
-    `corrugated card for the plates, ${exact(thickness)} mm thick once both layers are glued`,
+  'buy.card': ({ thickness }, { exactLength }) =>
+    `corrugated card for the plates, ${exactLength(thickness)} thick once both layers are glued`,
   'buy.card.note': 'flutes (the waves in the card) of the two layers crossing',
   'buy.foam': 'firm foam for the neck block',
-  'buy.foam.note': ({ width, depth, height }, { fixed }) =>
-    `a block of at least ${fixed(width, 0)} × ${fixed(depth, 0)} × ${fixed(height, 0)} mm; cut by the three templates`,
-  'buy.tube': ({ diameter }, { exact }) =>
-    `pole: a tube, outside ${exact(diameter)} mm (measure with calipers)`,
-  'buy.tube.note': ({ insideForm, isHeightAssumed }, { fixed }) =>
-    `from floor to neck plate; ${fixed(insideForm, 0)} mm of it inside the form${isHeightAssumed ? '; the height of the waist is assumed, nobody measured it: measure before you saw' : ''}`,
+  'buy.foam.note': ({ width, depth, height }, { small }) =>
+    `a block of at least ${small(width)} × ${small(depth)} × ${small(height)}; cut by the three templates`,
+  'buy.tube': ({ diameter }, { exactLength }) =>
+    `pole: a tube, outside ${exactLength(diameter)} (measure with calipers)`,
+  'buy.tube.note': ({ insideForm, isHeightAssumed }, { small }) =>
+    `from floor to neck plate; ${small(insideForm)} of it inside the form${isHeightAssumed ? '; the height of the waist is assumed, nobody measured it: measure before you saw' : ''}`,
   'buy.thread': 'strong polyester thread',
   'buy.thread.note': 'every seam sewn twice',
   'buy.cord': 'waxed cord',
@@ -40,22 +40,23 @@ export const buying: Entries<Buying> = {
   'buy.arm-fill.note': ({ low, high }, tongue) =>
     `${kilogramsAndPounds(low, high, 'to', tongue)}, softer above the elbow; beside that of the torso`,
   'buy.magnets': 'disc magnets that locate arms and pin cushions',
-  'buy.magnets.note': ({ diameter }, { exact }) =>
-    `${exact(diameter)} mm across, as the plates are drawn; sewn in and counted; keep from children and 15 cm from implants`,
+  'buy.magnets.note': ({ diameter }, { exactLength }) =>
+    `${exactLength(diameter)} across, as the plates are drawn; sewn in and counted; keep from children and 15 cm from implants`,
   'buy.pegs': 'wooden pegs that carry the arms',
-  'buy.pegs.note': ({ diameter }, { exact }) => `${exact(diameter)} mm thick; glued into the arm’s plate`,
+  'buy.pegs.note': ({ diameter }, { exactLength }) =>
+    `${exactLength(diameter)} thick; glued into the arm’s plate`,
   'buy.collar': 'clamping collars; a pin through the pole stops turning',
-  'buy.collar.note': ({ diameter }, { exact }) =>
-    `for a tube of ${exact(diameter)} mm: the upper one carries the neck plate, the lower one the base plate and with it the form`,
+  'buy.collar.note': ({ diameter }, { exactLength }) =>
+    `for a tube of ${exactLength(diameter)}: the upper one carries the neck plate, the lower one the base plate and with it the form`,
   'buy.disc': 'disc of plywood between base plate and lower collar',
-  'buy.disc.note': ({ diameter }, { exact }) =>
-    `80 mm across at least, 6 mm thick, with a hole for a tube of ${exact(diameter)} mm: it spreads the load on the board`,
+  'buy.disc.note': ({ diameter }, { exactLength }) =>
+    `${exactLength(80)} across at least, ${exactLength(6)} thick, with a hole for a tube of ${exactLength(diameter)}: it spreads the load on the board`,
   'buy.packing': 'packing between tube and the pole inside it',
-  'buy.packing.note': ({ thickness }, { fixed }) =>
-    `${fixed(thickness, 1)} mm thick all round, 60 mm high, at either end of where they lie in each other: cork, tape or a turned sleeve, so that nothing rattles`,
+  'buy.packing.note': ({ thickness }, { small, exactLength }) =>
+    `${small(thickness)} thick all round, ${exactLength(60)} high, at either end of where they lie in each other: cork, tape or a turned sleeve, so that nothing rattles`,
   'buy.foot': 'foot with its ballast',
-  'buy.foot.note': ({ legs, radius }, { fixed }) =>
-    `${legs} legs that reach ${fixed(radius, 0)} mm from the pole, as heavy as this in all; see what tips it. Castors with guards or caps, so that they catch no hem`,
+  'buy.foot.note': ({ legs, radius }, { small }) =>
+    `${legs} legs that reach ${small(radius)} from the pole, as heavy as this in all; see what tips it. Castors with guards or caps, so that they catch no hem`,
   'buy.glue': 'wood glue for the layers of card',
   'buy.glue.note': 'about 200 g a square metre; dry flat under weights',
   'buy.needles': 'needles: a packet',

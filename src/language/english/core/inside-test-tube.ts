@@ -26,10 +26,10 @@ export const testTube: Entries<TestTube> = {
     `Test tube, girth at line ${line}: ${lengthAlone(girth)} is less than the tube as it was sewn, ${lengthAlone(least)} over the cloth. Fill it harder, or check that it was printed true to size, and measure again; until then nothing is taken off for growth.`,
   'test-tube.too-large': ({ line, girth, most }, { lengthAlone }) =>
     `Test tube, girth at line ${line}: ${lengthAlone(girth)} is more than cloth can grow, ${lengthAlone(most)} over the cloth. Check that its seam is not open and that it was printed true to size, and measure again; until then nothing is taken off for growth.`,
-  'test-tube.uneven': ({ spread, most }, { fixed, plain }) =>
-    `Test tube: the girths differ by ${fixed(spread, 0)} mm, and ${plain(most, 1)} mm are the most of a tube filled evenly. Fill the thin part harder and measure all three lines again.`,
-  'test-tube.skipped': ({ level, width }, { say, fixed }) =>
-    `STOP before you print: no test tube was measured, so how much your cloth grows is a guess. At the level “${say(level)}” alone the girth may come out anywhere within ${fixed(width, 0)} mm. Sew the test tube first and type its girths under Inside.`,
+  'test-tube.uneven': ({ spread, most }, { small, exactLength }) =>
+    `Test tube: the girths differ by ${small(spread)}, and ${exactLength(most)} are the most of a tube filled evenly. Fill the thin part harder and measure all three lines again.`,
+  'test-tube.skipped': ({ level, width }, { say, small }) =>
+    `STOP before you print: no test tube was measured, so how much your cloth grows is a guess. At the level “${say(level)}” alone the girth may come out anywhere within ${small(width)}. Sew the test tube first and type its girths under Inside.`,
   'test-tube.growth-twice': ({ growth }, { percent }) =>
     `Growth is given twice: ${percent(growth, 2)} in the project file (inside.measuredGrowth), which is used, and girths of the test tube. Leave one out.`,
 };

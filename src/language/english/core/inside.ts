@@ -42,7 +42,7 @@ export const inside: Entries<InsidePhrases> = {
   'grain.up': 'up',
   'sleeve.name': 'pole sleeve',
   'sleeve.tab': ({ number }) => `sleeve tab ${number}`,
-  'sleeve.tube-end': ({ above }, { plain }) => `pole ends ${plain(above, 1)} mm + one plate above`,
+  'sleeve.tube-end': ({ above }, { exactLength }) => `pole ends ${exactLength(above)} + one plate above`,
   'neck-block.from-above': 'neck from above',
   'neck-block.from-front': 'neck front',
   'neck-block.from-side': 'neck side',

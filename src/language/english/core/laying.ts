@@ -38,8 +38,8 @@ export const laying: Entries<LayingPhrases> = {
     `The outline of piece ${number} of the ${stocks[use]} crosses itself or bounds nothing. Set its corners in order, once round.`,
   'laying.no-room': ({ use, pieces, area }, { say, fixed }) =>
     `No room was found on the ${stocks[use]} for ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. They take ${fixed(area / 100, 0)} cm² at least: add a piece or a sheet, or let pieces lie both ways.`,
-  'laying.print-gap': ({ seam, level, pieces, along, across }, { say, fixed }) =>
-    `Seam ${seam}, ${pieces.map((piece) => `“${say(piece)}”`).join(' to ')}: at the ${say(level).toLowerCase()} the print cannot go on. It is off by ${fixed(along, 1)} mm along the grain and ${fixed(across, 1)} mm across.`,
+  'laying.print-gap': ({ seam, level, pieces, along, across }, { say, small }) =>
+    `Seam ${seam}, ${pieces.map((piece) => `“${say(piece)}”`).join(' to ')}: at the ${say(level).toLowerCase()} the print cannot go on. It is off by ${small(along)} along the grain and ${small(across)} across.`,
   'laying.print-on-fold': ({ use }) =>
     `The ${stocks[use]} is folded, so nobody sees where its print lies on the lower layer. Lay it single to meet the print at the seams.`,
 

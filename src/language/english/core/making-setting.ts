@@ -53,7 +53,7 @@ const toPlate = (isCovered: boolean): string => (isCovered ? 'to the cover' : 't
 export const settingSteps: Entries<SettingWords> = {
   'step.boards.title': 'Cut and glue the boards, to the edges as they were sewn',
   'step.boards.compare':
-    'Compare the edges you wrote down with the figures below. One that is off by more than 2 mm gets its board larger or smaller all round: a sixth of the difference, since a rim is about six times as long as it is wide from its middle.',
+    'Compare the edges you wrote down with the figures below. One that is off by more than 0.2 cm (1/16 in) gets its board larger or smaller all round: a sixth of the difference, since a rim is about six times as long as it is wide from its middle.',
   'step.boards.glue':
     'Cut every plate in its two layers of card, the flutes (the waves in the card) crossing, glue them and let them dry flat under a weight.',
   'step.boards.pole':
@@ -61,9 +61,9 @@ export const settingSteps: Entries<SettingWords> = {
   'step.boards.block':
     'Cut the neck block from foam by its three templates, from above, from the side and from the front, and bore a hole for the pole down its middle.',
   'step.boards.shell-narrows': ({ plates: list, where, angle, depth }, tongue) =>
-    `${behind(list)} the shell narrows, by ${tongue.angle(angle, 0)} ${spots[where]} at most: the inner layer is cut up to ${tongue.fixed(depth, 1)} mm smaller. Sand the step between the layers to a slope.`,
+    `${behind(list)} the shell narrows, by ${tongue.angle(angle, 0)} ${spots[where]} at most: the inner layer is cut up to ${tongue.small(depth)} smaller. Sand the step between the layers to a slope.`,
   'step.boards.shell-widens': ({ plates: list, where, angle, depth }, tongue) =>
-    `${behind(list)} the shell widens, by ${tongue.angle(angle, 0)} ${spots[where]} at most: up to ${tongue.fixed(depth, 1)} mm stay open behind the rim. Pack filling in there, so that the edge lies firm.`,
+    `${behind(list)} the shell widens, by ${tongue.angle(angle, 0)} ${spots[where]} at most: up to ${tongue.small(depth)} stay open behind the rim. Pack filling in there, so that the edge lies firm.`,
 
   'step.magnets.title': 'Try the magnets on the bare boards, then seat them',
   'step.magnets.mark':

@@ -33,7 +33,7 @@ export const sewingSteps: Entries<SewingWords> = {
     'In the order of the letters below: level seams first, then the upright ones from the middle outwards, across them.',
   'step.half.outwards': 'In the order of the letters below, from the middle outwards.',
   'step.half.pin':
-    'Pin letter to letter and notch to notch; level lines may miss each other by 1.5 mm, no more. Where one side curves out and the other in, pin with the hollow one on top.',
+    'Pin letter to letter and notch to notch; level lines may miss each other by 0.15 cm (1/16 in), no more. Where one side curves out and the other in, pin with the hollow one on top.',
 
   'step.sleeve.title': 'Sew the pole sleeve with its ties and straps',
   'step.sleeve.hem': ({ hasStraps }) =>

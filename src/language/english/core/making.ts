@@ -57,7 +57,7 @@ export const making: Entries<MakingPhrases> = {
   'step.use.pole':
     'Measure the pole with a caliper before anything is cut: tubes are seldom as thick as they are called. A telescopic pole is measured where it is to stand inside the form.',
   'step.use.load':
-    'What carries: the garment lies on the shoulders, they stand on the filling, the filling on the base plate, that on a disc of plywood (80 mm across or more) and a collar, a ring screwed tight round the pole; the pole stands in its foot. A second collar goes under the neck plate. Screw both collars on now and push with your whole weight: neither may slip.',
+    'What carries: the garment lies on the shoulders, they stand on the filling, the filling on the base plate, that on a disc of plywood (8 cm, 3 1/8 in, across or more) and a collar, a ring screwed tight round the pole; the pole stands in its foot. A second collar goes under the neck plate. Screw both collars on now and push with your whole weight: neither may slip.',
   'step.use.height':
     'The foot must come off the pole again: the base plate is slid on from there at the end.',
   'step.use.arrows': ({ push }, { mass }) =>
@@ -75,8 +75,8 @@ export const making: Entries<MakingPhrases> = {
     `Interfacing, a thin cloth with glue on one side that an iron melts (to fuse it), goes onto the wrong side, the inside, of the cloth for shell${hasArms ? ', arms' : ''} and test tube. Webs, ties, straps${hasCovers ? ', sleeve and covers' : ' and sleeve'} go without.`,
   'step.cloth.fuse':
     'Fuse the interfacing to oblongs of cloth larger than the pieces, and let them cool flat. Fused cloth shrinks, so no piece is cut before.',
-  'step.cloth.square': ({ side }, { length }) =>
-    `Draw a square of ${length(side)} on one oblong before fusing and measure it after: if either side is off by more than 1 mm the cloth still shrinks: steam and press all of it once more, and draw a new square.`,
+  'step.cloth.square': ({ side }, { length, small }) =>
+    `Draw a square of ${length(side)} on one oblong before fusing and measure it after: if either side is off by more than ${small(1)} the cloth still shrinks: steam and press all of it once more, and draw a new square.`,
 
   'step.test-tube.title': 'Sew, stuff, weigh and measure the test tube',
   'step.test-tube.why':
@@ -88,8 +88,8 @@ export const making: Entries<MakingPhrases> = {
   'step.test-tube.nothing-typed': 'Nothing is typed in yet: nothing is taken off the panels for growth.',
   'step.test-tube.reckoned': ({ growth }, { fixed }) =>
     `The filled form is worked out for this cloth, and the panels are cut for it: ${fixed(100 * growth, 2)} % of growth on the test tube.`,
-  'step.test-tube.usual-cloth': ({ below, above }, { fixed }) =>
-    `Nothing is typed in yet: the panels are cut for a usual cloth. Of one twice as firm, or half, girths come out up to ${fixed(below, 0)} mm smaller or ${fixed(above, 0)} mm larger than foretold, until filled by the tape at the waist.`,
+  'step.test-tube.usual-cloth': ({ below, above }, { small }) =>
+    `Nothing is typed in yet: the panels are cut for a usual cloth. Of one twice as firm, or half, girths come out up to ${small(below)} smaller or ${small(above)} larger than foretold, until filled by the tape at the waist.`,
   'step.test-tube.taken-off': ({ growth }, { fixed }) =>
     `Taken off the panels: ${fixed(100 * growth, 2)} % of growth on the test tube.`,
 
@@ -105,7 +105,7 @@ export const making: Entries<MakingPhrases> = {
   'step.trial.put-on':
     'Put it on from the front like a gown, arms through the armholes, over the underwear that was measured over. A helper pins the back seam line to seam line, from the waist up and down.',
   'step.trial.judge': ({ pinned, waist, changed }, { small, fineLength }) =>
-    `Level lines (round the body where its girths are measured) run level, nothing gapes or pulls, and each level is within 5 mm of the figure below. What has to be pinned in or let out goes back as a changed measure, never as a changed piece: ${small(pinned)} deep at one side seam is twice that round, so a waist of ${fineLength(waist)} is typed as ${fineLength(changed)}. Then try it once more if much has changed.`,
+    `Level lines (round the body where its girths are measured) run level, nothing gapes or pulls, and each level is within ${small(5)} of the figure below. What has to be pinned in or let out goes back as a changed measure, never as a changed piece: ${small(pinned)} deep at one side seam is twice that round, so a waist of ${fineLength(waist)} is typed as ${fineLength(changed)}. Then try it once more if much has changed.`,
 
   'step.cut.title': 'Print the pattern and cut the cloth',
   'step.cut.print':

@@ -8,10 +8,10 @@ export const nesting: Entries<NestingPhrases> = {
   'nesting.item-crosses-itself': ({ item }) =>
     `Nothing can be laid: the outline of ${item} crosses itself or touches itself.`,
   'nesting.item-without-turn': ({ item }) => `${item} cannot be laid: it may not lie in any direction.`,
-  'nesting.strip-without-width': ({ width }, { exact }) =>
-    `Nothing can be laid on cloth ${exact(width)} mm wide: give a width above 0.`,
-  'nesting.gap-negative': ({ gap }, { exact }) =>
-    `Nothing can be laid with ${exact(gap)} mm between pieces: give 0 or more.`,
+  'nesting.strip-without-width': ({ width }, { exactLength }) =>
+    `Nothing can be laid on cloth ${exactLength(width)} wide: give a width above 0.`,
+  'nesting.gap-negative': ({ gap }, { exactLength }) =>
+    `Nothing can be laid with ${exactLength(gap)} between pieces: give 0 or more.`,
   'nesting.sheet-not-finite': ({ sheet }) =>
     `Nothing can be laid: sheet ${sheet} has no outline, or a number of it or of its flaws is missing.`,
   'nesting.sheet-crosses-itself': ({ sheet }) =>

@@ -98,20 +98,20 @@ export const pattern: Entries<PatternPhrases> = {
       'print or import again at 100 %.',
     ].join('\n'),
 
-  'piece.allowance-out-of-range': ({ allowance, smallest, largest }) =>
-    `A seam allowance of ${allowance} mm cannot be used: give ${smallest} to ${largest} mm (an opening may also have 0).`,
+  'piece.allowance-out-of-range': ({ allowance, smallest, largest }, { exactLength }) =>
+    `A seam allowance of ${exactLength(allowance)} cannot be used: give ${exactLength(smallest)} to ${exactLength(largest)} (an opening may also have 0).`,
   'piece.crosses-itself': ({ piece, times }, { say }) =>
     `Piece “${say(piece)}” overlaps itself: its outline crosses ${times} times.`,
   'piece.without-area': ({ piece, area, least }, { say, fixed }) =>
     `Piece “${say(piece)}” has almost no area: ${fixed(area, 1)} mm², at least ${least} mm² is needed.`,
   'piece.inside-out': ({ piece }, { say }) =>
     `Piece “${say(piece)}” came out mirror-wise: its outline runs clockwise.`,
-  'piece.covered-by-allowance': ({ piece, overlap }, { say, fixed }) =>
-    `Piece “${say(piece)}” is too narrow: its allowances folded in would cover it and overlap by ${fixed(overlap, 1)} mm at its widest place. Use a smaller allowance or fewer panels.`,
+  'piece.covered-by-allowance': ({ piece, overlap }, { say, small }) =>
+    `Piece “${say(piece)}” is too narrow: its allowances folded in would cover it and overlap by ${small(overlap)} at its widest place. Use a smaller allowance or fewer panels.`,
   'piece.hollow-closed': ({ piece, area }, { say, fixed }) =>
     `The allowance of piece “${say(piece)}” runs into itself across a hollow of its outline, leaving a hole of ${fixed(area, 0)} mm². Use a smaller allowance there.`,
-  'piece.allowances-overlap': ({ piece, length }, { say, fixed }) =>
-    `On piece “${say(piece)}” the allowances on both sides of a hollow overlap for ${fixed(length, 0)} mm: snip between the sew lines there, or use a smaller allowance.`,
+  'piece.allowances-overlap': ({ piece, length }, { say, small }) =>
+    `On piece “${say(piece)}” the allowances on both sides of a hollow overlap for ${small(length)}: snip between the sew lines there, or use a smaller allowance.`,
   'piece.no-room-for-notes': ({ piece }, { say }) => `No room for what to do with piece “${say(piece)}”.`,
   'piece.no-room-for-notch': ({ piece, notch }, { say }) =>
     `No room for the name of notch ${say(notch)} on piece “${say(piece)}”.`,
@@ -122,14 +122,14 @@ export const pattern: Entries<PatternPhrases> = {
   'piece.no-room-for-label': ({ piece }, { say }) =>
     `No room for the label; write the name by hand on piece “${say(piece)}”.`,
   'piece.label-shortened': ({ piece }, { say }) => `Only a short label fits on piece “${say(piece)}”.`,
-  'piece.grain-line-short': ({ piece, wanted, found }, { say, fixed }) =>
-    `A grain line of ${fixed(wanted, 0)} mm is wanted, only ${fixed(found, 0)} mm fits on piece “${say(piece)}”.`,
-  'piece.sheet-width': ({ width, least, most }) =>
-    `A sheet ${width} mm wide cannot be used: give ${least} to ${most} mm.`,
-  'piece.gap': ({ gap, least, most }) =>
-    `A gap of ${gap} mm between pieces cannot be used: give ${least} to ${most} mm.`,
-  'piece.wider-than-sheet': ({ piece, width, sheet, usable }, { say, fixed }) =>
-    `Piece “${say(piece)}” is ${fixed(width, 0)} mm wide with its allowances; on a sheet of ${sheet} mm only ${usable} mm can be used.`,
-  'test-bars.wider-than-sheet': ({ width, sheet, usable }, { fixed }) =>
-    `The block of test bars is ${fixed(width, 0)} mm wide with its allowances; on a sheet of ${sheet} mm only ${usable} mm can be used.`,
+  'piece.grain-line-short': ({ piece, wanted, found }, { say, small }) =>
+    `A grain line of ${small(wanted)} is wanted, only ${small(found)} fits on piece “${say(piece)}”.`,
+  'piece.sheet-width': ({ width, least, most }, { exactLength }) =>
+    `A sheet ${exactLength(width)} wide cannot be used: give ${exactLength(least)} to ${exactLength(most)}.`,
+  'piece.gap': ({ gap, least, most }, { exactLength }) =>
+    `A gap of ${exactLength(gap)} between pieces cannot be used: give ${exactLength(least)} to ${exactLength(most)}.`,
+  'piece.wider-than-sheet': ({ piece, width, sheet, usable }, { say, small, exactLength }) =>
+    `Piece “${say(piece)}” is ${small(width)} wide with its allowances; on a sheet of ${exactLength(sheet)} only ${exactLength(usable)} can be used.`,
+  'test-bars.wider-than-sheet': ({ width, sheet, usable }, { small, exactLength }) =>
+    `The block of test bars is ${small(width)} wide with its allowances; on a sheet of ${exactLength(sheet)} only ${exactLength(usable)} can be used.`,
 };

@@ -12,8 +12,8 @@ export const refit: Entries<RefitPhrases> = {
     `Of wadding ${small(wadding)} thick. Lay it on the form, its lines on the form's, and catch its edge down.`,
   'pad.on-pad': ({ wadding, number }, { small }) =>
     `Of wadding ${small(wadding)} thick. Lay it on pad ${number}, lines on lines, and catch its edge down.`,
-  'refit.wadding-out-of-range': ({ wadding, least, most }) =>
-    `Wadding of ${wadding} mm cannot be used: give ${least} to ${most} mm.`,
+  'refit.wadding-out-of-range': ({ wadding, least, most }, { exactLength }) =>
+    `Wadding of ${exactLength(wadding)} cannot be used: give ${exactLength(least)} to ${exactLength(most)}.`,
   'refit.pads': ({ layers, thickness }, { small }) =>
     `pad: ${layers} ${layers === 1 ? 'layer' : 'layers'}, ${small(thickness)} at the thickest`,
   'refit.take-in': ({ letters, each, girth }, { small, length }) =>

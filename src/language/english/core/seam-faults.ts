@@ -64,8 +64,8 @@ export const panelFaults: Entries<PanelFaultPhrases> = {
     `The panel bounded by ${lines.map((line) => `“${say(line)}”`).join(', ') || 'openings only'} has only ${fixed(area / 100, 0)} cm²; move the lines apart or leave one out.`,
   'seams.panel-spike': ({ panel, angle, between: [a, b] }, { say, fixed }) =>
     `Panel “${say(panel)}” has a corner of only ${fixed((angle * 180) / Math.PI, 0)}°, between “${a.id}” and “${b.id}”; let the lines meet at a wider angle.`,
-  'seams.panel-narrow': ({ panel, width, level }, { say, fixed }) =>
-    `Panel “${say(panel)}” is only ${fixed(width, 0)} mm wide ${level ? `at the ${level.id} line` : 'on average'}; move its lines apart or leave one out.`,
+  'seams.panel-narrow': ({ panel, width, level }, { say, small }) =>
+    `Panel “${say(panel)}” is only ${small(width)} wide ${level ? `at the ${level.id} line` : 'on average'}; move its lines apart or leave one out.`,
   'seams.panel-not-split': ({ panel }, { say }) =>
     `Panel “${say(panel)}” cannot be divided lengthwise; draw the line by hand.`,
   'seams.no-such-panels': ({ panels }) => `There is no panel ${panels.map((id) => `“${id}”`).join(', ')}.`,

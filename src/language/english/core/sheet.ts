@@ -113,7 +113,7 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
     `${headOf(head, say)} · along ${hasLine ? 'the line for layer 2 on' : 'the outline of'} “${say(of)}”, its flutes across those of layer 1`,
   'numbers.cover': ({ of, allowance, hasHoles, ...head }, tongue) =>
-    `${headOf(head, tongue.say)} · trace layer 1 of “${tongue.say(of)}” with ${allowanceInWords(allowance, tongue)} allowance all round${hasHoles ? '; trace its holes for pole, filling, tabs or peg too, cut each as a star from its middle to 1 mm from the line, a slot along its middle, and turn the points in' : ''}`,
+    `${headOf(head, tongue.say)} · trace layer 1 of “${tongue.say(of)}” with ${allowanceInWords(allowance, tongue)} allowance all round${hasHoles ? `; trace its holes for pole, filling, tabs or peg too, cut each as a star from its middle to ${tongue.small(1)} from the line, a slot along its middle, and turn the points in` : ''}`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `rectangle, cut ${ruled(width, unit, tongue)} wide, ${ruled(height, unit, tongue)} high`,
@@ -145,10 +145,10 @@ export const sheet: Entries<SheetPhrases> = {
   'projector.frames': ({ side, unit, pages }, tongue) =>
     `Drawn for the square you measured: it now comes out ${ruled(side, unit, tongue)} on every side.\nMeasure it once more. Then show the ${pages === 1 ? 'next page' : `next ${pages} pages`} at the same zoom, their four crosses where its corners are: do not scroll or move the projector.`,
   'projector.line': ({ kind }) => projectedLines[kind],
-  'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
-    `The ${projected[line]} of the projected square measures ${plain(length, 1)} mm instead of ${plain(wanted, 1)} mm: more than ${plain(100 * largest, 0)} % cannot be corrected. Set the projector to the size of the square first.`,
-  'projector.no-square': ({ diagonal }, { plain }) =>
-    `No square gives these lengths: with a diagonal of ${plain(diagonal, 1)} mm the four sides do not meet. Measure again, the diagonal from the upper left to the lower right.`,
+  'projector.far-off': ({ line, length, wanted, largest }, { plain, exactLength }) =>
+    `The ${projected[line]} of the projected square measures ${exactLength(length)} instead of ${exactLength(wanted)}: more than ${plain(100 * largest, 0)} % cannot be corrected. Set the projector to the size of the square first.`,
+  'projector.no-square': ({ diagonal }, { exactLength }) =>
+    `No square gives these lengths: with a diagonal of ${exactLength(diagonal)} the four sides do not meet. Measure again, the diagonal from the upper left to the lower right.`,
   'numbers.layer-line': 'layer 2: cut along here',
   'labels.title': ({ project }) => `Labels – ${project}`,
   'labels.how': 'Labels to sew in: cut along the solid lines, turn under to the dashed ones.',
@@ -166,21 +166,22 @@ export const sheet: Entries<SheetPhrases> = {
 
   'paper.unknown': ({ paper, known }) =>
     `There is no paper called “${paper}”. There are: ${known.join(', ')}.`,
-  'paper.margin': ({ margin, least }) => `A margin of ${margin} mm cannot be used: give ${least} mm or more.`,
-  'paper.overlap': ({ overlap, least, most }) =>
-    `An overlap of ${overlap} mm cannot be used: give ${least} to ${most} mm, or butt joints.`,
-  'paper.too-small': ({ paper, margin, left, least }, { say, fixed }) =>
-    `${say(paper)} with margins of ${margin} mm leaves ${fixed(left, 1)} mm for the pattern; at least ${least} mm is needed. Use smaller margins or larger paper.`,
+  'paper.margin': ({ margin, least }, { exactLength }) =>
+    `A margin of ${exactLength(margin)} cannot be used: give ${exactLength(least)} or more.`,
+  'paper.overlap': ({ overlap, least, most }, { exactLength }) =>
+    `An overlap of ${exactLength(overlap)} cannot be used: give ${exactLength(least)} to ${exactLength(most)}, or butt joints.`,
+  'paper.too-small': ({ paper, margin, left, least }, { say, small, exactLength }) =>
+    `${say(paper)} with margins of ${exactLength(margin)} leaves ${small(left)} for the pattern; at least ${exactLength(least)} is needed. Use smaller margins or larger paper.`,
   'print.far-off': ({ bar, measured, off, largest }, { fixed }) =>
     `A bar of ${bar} mm that measures ${measured} mm is off by ${fixed(100 * off, 1)} %; at most ${100 * largest} % (${fixed(bar * (1 - largest), 1)} to ${fixed(bar * (1 + largest), 1)} mm) can be corrected. That is no inexact printer but scaling to fit the paper: print again at 100 % (actual size) and measure again.`,
   'cutter.letters-lacking': ({ letters }) =>
     `The letters of single strokes lack ${letters.map((letter) => `“${letter}”`).join(', ')}: boxes stand in their place. Use names in Latin letters, or filled letters.`,
-  'cutter.length': ({ what, length, most }) =>
-    `${machineLengths[what]} of ${length} mm cannot be used: give 0 to ${most} mm.`,
-  'cutter.would-divide': ({ pieces, width, height }, { say, fixed }) =>
-    `The mat is too small for ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. A mat of ${fixed(width, 0)} × ${fixed(height, 0)} mm holds each whole. Cloth cut in parts would have no allowance where they meet: have pieces divided only for templates.`,
-  'cutter.divided-boards': ({ pieces, lap }, { say }) =>
-    `Larger than the mat, so cut in parts: ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. Put the parts edge to edge and glue a strip of the same card over the joint that reaches ${lap} mm to both sides; part the second layer elsewhere.`,
-  'cutter.mat-too-small': ({ width, least }) =>
-    `A mat ${width} mm wide is too small for pieces of a form: at least ${least} mm.`,
+  'cutter.length': ({ what, length, most }, { exactLength }) =>
+    `${machineLengths[what]} of ${exactLength(length)} cannot be used: give 0 to ${exactLength(most)}.`,
+  'cutter.would-divide': ({ pieces, width, height }, { say, small }) =>
+    `The mat is too small for ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. A mat of ${small(width)} × ${small(height)} holds each whole. Cloth cut in parts would have no allowance where they meet: have pieces divided only for templates.`,
+  'cutter.divided-boards': ({ pieces, lap }, { say, exactLength }) =>
+    `Larger than the mat, so cut in parts: ${pieces.map((piece) => `“${say(piece)}”`).join(', ')}. Put the parts edge to edge and glue a strip of the same card over the joint that reaches ${exactLength(lap)} to both sides; part the second layer elsewhere.`,
+  'cutter.mat-too-small': ({ width, least }, { exactLength }) =>
+    `A mat ${exactLength(width)} wide is too small for pieces of a form: at least ${exactLength(least)}.`,
 };

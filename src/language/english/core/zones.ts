@@ -20,20 +20,20 @@ export const zones: Entries<FormPhrases> = {
     `${tongue.say(panel)}, ${tongue.say(place)}, ${sayArea(area, tongue)}: the cloth would wrinkle: it has to shrink by up to ${percent(strain, tongue)} ${AXES[axis]} (it takes ${percent(limit, tongue)}). ${tongue.say(advice)}`,
   'zone.seam-ends-here': ({ letter, seam }, { say }) =>
     `A seam that ends near here, or a little ease on seam ${letter}, ${say(seam)}, may help.`,
-  'zone.seam-nearby': ({ letter, seam, distance }, { say, fixed }) =>
-    `A seam nearer to here may help; the nearest, ${letter}, ${say(seam)}, is ${fixed(distance, 0)} mm away.`,
+  'zone.seam-nearby': ({ letter, seam, distance }, { say, small }) =>
+    `A seam nearer to here may help; the nearest, ${letter}, ${say(seam)}, is ${small(distance)} away.`,
   'zone.no-seam': 'A seam here may help.',
-  'place.by-mark': ({ mark, rise, out }, { fixed }) => {
+  'place.by-mark': ({ mark, rise, out }, { small }) => {
     const parts = [
-      ...(rise === undefined ? [] : [`${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'above' : 'below'}`]),
+      ...(rise === undefined ? [] : [`${small(Math.abs(rise))} ${rise > 0 ? 'above' : 'below'}`]),
       ...(out === undefined
         ? []
-        : [`${fixed(Math.abs(out), 0)} mm ${out > 0 ? 'further out than' : 'further in than'}`]),
+        : [`${small(Math.abs(out))} ${out > 0 ? 'further out than' : 'further in than'}`]),
     ];
     return parts.length === 0 ? `at ${MARKS[mark]}` : `${parts.join(' and ')} ${MARKS[mark]}`;
   },
-  'place.by-level': ({ level, rise }, { inSentence, fixed }) =>
-    `${fixed(Math.abs(rise), 0)} mm ${rise > 0 ? 'above' : 'below'} the ${inSentence(level)} line`,
+  'place.by-level': ({ level, rise }, { inSentence, small }) =>
+    `${small(Math.abs(rise))} ${rise > 0 ? 'above' : 'below'} the ${inSentence(level)} line`,
   'place.on-body': 'on the body',
 };
 

@@ -6,7 +6,6 @@ export const body: typeof english = {
       'Der Körper, den die Maße ergeben. Drehen und mit der Person vergleichen, vor allem von der Seite.',
     volume: 'Rauminhalt',
     surface: 'Oberfläche',
-    triangles: 'Dreiecke',
     doubts: 'Lieber noch einmal ansehen',
     shape: 'Was kein Maßband sagen kann',
     shapeParts: {
@@ -106,7 +105,7 @@ export const body: typeof english = {
     drag: 'Das Foto lässt sich mit der Maus verschieben.',
     tooNear: 'Die beiden Punkte liegen zu nah beieinander; weiter auseinander setzen.',
     marksHow:
-      'Zwei Punkte auf dem Foto anklicken, deren Abstand bekannt ist, etwa Boden und Kinn. Pfeiltasten verschieben einen gewählten Punkt um 1 mm, mit Umschalt um 10 mm.',
+      'Zwei Punkte auf dem Foto anklicken, deren Abstand bekannt ist, etwa Boden und Kinn. Pfeiltasten verschieben einen gewählten Punkt ein wenig, mit Umschalt zehnmal so weit.',
     apart: 'Ihr Abstand',
     distance: 'Abstand der beiden Punkte',
     scale: 'Foto anpassen',
@@ -114,7 +113,7 @@ export const body: typeof english = {
     point: (number) => `Punkt ${number} auf dem Foto`,
     over: { front: 'Der Körper über dem Foto, von vorn', side: 'Der Körper über dem Foto, von der Seite' },
     label:
-      'Der Körper über dem Foto. Pfeiltasten verschieben das Foto um 1 mm, mit Umschalt um 10 mm. Plus und Minus holen es näher oder rücken es weg, mit Strg verschieben die Pfeiltasten den Ausschnitt, 0 zeigt alles.',
+      'Der Körper über dem Foto. Pfeiltasten verschieben das Foto ein wenig, mit Umschalt zehnmal so weit. Plus und Minus holen es näher oder rücken es weg, mit Strg verschieben die Pfeiltasten den Ausschnitt, 0 zeigt alles.',
     nearer: 'Foto näher holen',
     showAll: 'Den ganzen Körper zeigen',
   },
@@ -142,7 +141,7 @@ export const body: typeof english = {
     differences: 'Unterschiede',
     sizes: { girth: 'Umfang', width: 'Breite', depth: 'Tiefe' },
     distances: 'Und wie weit seine Oberfläche von dieser entfernt ist:',
-    rms: 'Im Mittel (quadratisch)',
+    typical: 'Im Mittel',
     outside: 'Höchstens außerhalb',
     inside: 'Höchstens innerhalb',
     picture: (name) =>

@@ -27,7 +27,7 @@ export const lateStages: typeof english = {
     },
     form: {
       whole: (rms, share, near) =>
-        `Hart gefüllt liegt die Büste meist ${rms} neben dem Körper (quadratisches Mittel); ${share} ihrer Fläche sind näher als ${near}.`,
+        `Hart gefüllt liegt die Büste meist ${rms} neben dem Körper; ${share} ihrer Fläche sind näher als ${near}.`,
       farthestOutside: (distance, where, over) =>
         `Am weitesten steht sie um ${distance} vor (${where}, über ${over}).`,
       farthestInside: (distance, where, over) =>
@@ -323,7 +323,7 @@ export const lateStages: typeof english = {
   },
   checking: {
     about:
-      'Einmal die leere Hülle messen, dann die Form nach jeder gefüllten Zone, und einen Tag später. Die leere Hülle darf flach hingelegt um 2 mm (1/16 in) nach beiden Seiten abweichen. An der gefüllten Form darf ein Umfang 5 mm (3/16 in) zu groß sein, nie zu klein; Breite und Tiefe dürfen 5 mm (3/16 in) nach beiden Seiten abweichen.',
+      'Einmal die leere Hülle messen, dann die Form nach jeder gefüllten Zone, und einen Tag später. Die leere Hülle darf flach hingelegt um 0,2 cm (1/16 in) nach beiden Seiten abweichen. An der gefüllten Form darf ein Umfang 0,5 cm (3/16 in) zu groß sein, nie zu klein; Breite und Tiefe dürfen 0,5 cm (3/16 in) nach beiden Seiten abweichen.',
     working: 'Die Sollmaße werden berechnet …',
     begin: 'Messung beginnen',
     measureEmpty: 'Leere Hülle messen',
@@ -338,7 +338,12 @@ export const lateStages: typeof english = {
     flat: 'flach',
     kinds: { girth: 'Umfang', width: 'Breite', depth: 'Tiefe' },
     kindOf: (level, kind) => `${level}, ${kind}`,
+    toBe: (kind, length) => `${kind}, soll ${length}`,
     standing: { good: 'gut', over: 'zu viel', under: 'zu wenig' },
+    nothingRead: (field) =>
+      `${field}: Noch ist nichts eingetragen. Gemessenes eintragen oder zu einem anderen Feld gehen.`,
+    roundUnread: (field) =>
+      `In dieser Runde ist noch nichts gemessen. Mit „${field}“ beginnen; eine weitere Runde kommt danach.`,
     fillSoFar: (unit) => `Füllung bisher, ${unit}`,
     firm: (low, high) => `Fest gestopft sind es ${low} bis ${high} insgesamt.`,
     whatToDo: 'Was zu tun ist',
@@ -361,7 +366,7 @@ export const lateStages: typeof english = {
     },
     pins: {
       title: 'Probehülle: was abgesteckt wurde',
-      how: 'Eintragen, um wie viel der Umfang ringsum kleiner wurde: Eine Falte von 3 mm an einer Seitennaht hat zwei Lagen und nimmt 6 mm weg.',
+      how: 'Eintragen, um wie viel der Umfang ringsum kleiner wurde: Eine Falte von 0,3 cm (1/8 in) an einer Seitennaht hat zwei Lagen und nimmt 0,6 cm (1/4 in) weg.',
       off: (measure) => `${measure}, abgesteckt`,
       change: (measure, before, after) => `${measure}: ${before} → ${after}`,
       take: 'Als neues Maß nehmen',

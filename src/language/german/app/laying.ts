@@ -25,7 +25,7 @@ export const laying: typeof english = {
   plan: {
     title: 'Legeplan',
     label: 'Legeplan. Die Tabulatortaste geht von Teil zu Teil; Pfeiltasten bewegen das gewählte.',
-    keys: 'Pfeiltasten 1 mm, mit Umschalttaste 10 mm. R: halbe Drehung. L: feststecken.',
+    keys: 'Pfeiltasten ein wenig, mit Umschalttaste zehnmal so weit. R: halbe Drehung. L: feststecken.',
     tools: 'Näher und weiter weg',
     showAll: 'Den ganzen Plan zeigen',
     piece: (name, along, across, notes) =>

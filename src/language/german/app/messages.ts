@@ -25,6 +25,9 @@ export const messages: typeof english = {
   cannotRead: 'es ist nicht lesbar',
   notOpened: (file) => `${file} ließ sich nicht öffnen. Das jetzige Projekt ist unverändert.`,
   savedTo: (file) => `Gespeichert in ${file}.`,
+  handedOver: (file, size) => `Gespeichert: ${file}, ${size}. Der Browser legt es zu seinen Downloads.`,
+  undone: (step) => `Rückgängig gemacht: ${step}.`,
+  redone: (step) => `Wieder ausgeführt: ${step}.`,
   notWritten: (file, reason) =>
     `${file} ließ sich nicht schreiben (${reason}). Noch einmal speichern und einen anderen Ort wählen; nichts ist verloren.`,
   noBody: (file) => `${file} enthält keinen Körper zum Vergleichen.`,

@@ -17,10 +17,12 @@ export const panels: typeof english = {
     asOnBody: 'wie am Körper',
   },
   downloads: {
-    title: 'Herunterladen',
-    pieces: { name: 'Schnittteile', what: 'SVG in wahrer Größe; für Papier siehe Zuschnitt' },
+    title: 'Vom Körper und vom Projekt',
+    elsewhere: 'Dateien zum Drucken, Schneiden und Aufheben stehen alle an einem Ort.',
+    go: 'Dateien unter Zuschnitt',
+    pieces: { name: 'Schnittteile', what: 'SVG in wahrer Größe, nur die Schnittteile der Hülle' },
     body: { name: 'Körper', what: 'GLB, der Körper räumlich' },
-    report: { name: 'Bericht', what: 'JSON, jede Zahl dieser Seite' },
+    report: { name: 'Bericht', what: 'JSON, jede Zahl dieser Büste' },
     project: { name: 'Projekt', what: 'um es hier wieder zu öffnen' },
     making: 'Datei wird vorbereitet …',
     download: (name) => `${name} herunterladen`,
@@ -41,7 +43,7 @@ export const panels: typeof english = {
   panelTable: {
     panel: 'Schnittteil',
     typical: 'Typisch',
-    typicalTitle: 'Quadratisches Mittel über das Schnittteil',
+    typicalTitle: 'Wie sehr der Stoff über das ganze Schnittteil verformt wird, zusammengenommen',
     p95: '95 % des Stoffs darunter',
     p95Title: '95 % des Stoffs im Schnittteil sind weniger verformt',
     mostShrink: 'Einzuhalten höchstens',
@@ -95,8 +97,8 @@ export const panels: typeof english = {
     noMarks: 'Keine Passzeichen außer den Enden.',
     marks: (count, within) =>
       count === 1
-        ? `1 Passzeichen trifft sich auf ${within} mm genau.`
-        : `${count} Passzeichen treffen sich auf ${within} mm genau.`,
+        ? `1 Passzeichen trifft sich auf ${within} genau.`
+        : `${count} Passzeichen treffen sich auf ${within} genau.`,
   },
   ownPiece: {
     title: 'Ein eigenes Schnittteil',

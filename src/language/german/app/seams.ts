@@ -13,7 +13,7 @@ export const seams: typeof english = {
   },
   pull: {
     title: 'Linien ziehen',
-    how: 'Eine Perle auf dem Körper ziehen; beide Hälften folgen, und sie rastet an Körperpunkten und Höhenlinien ein, solange Alt nicht gedrückt ist. Mit der Tastatur: einen Punkt wählen, Pfeiltasten verschieben ihn um 1 mm, mit Umschalt um 10 mm.',
+    how: 'Eine Perle auf dem Körper ziehen; beide Hälften folgen, und sie rastet an Körperpunkten und Höhenlinien ein, solange Alt nicht gedrückt ist. Mit der Tastatur: einen Punkt wählen, Pfeiltasten verschieben ihn ein wenig, mit Umschalt zehnmal so weit.',
     caught: (what) => `Eingerastet: ${what}.`,
     typical: 'Typische Verformung, ungefähr',
     p95: '95 % des Stoffs darunter',
@@ -44,7 +44,7 @@ export const seams: typeof english = {
   draw: {
     click:
       'Punkt für Punkt auf den Körper klicken. Eine Perle ziehen, um sie zu verschieben. Mit gedrückter Alt-Taste rastet nichts ein.',
-    keys: 'Mit der Tastatur: eine benannte Stelle hinzufügen, dann verschieben Pfeiltasten sie um 1 mm, mit Umschalt um 10 mm.',
+    keys: 'Mit der Tastatur: eine benannte Stelle hinzufügen, dann verschieben Pfeiltasten sie ein wenig, mit Umschalt zehnmal so weit.',
     pencil: 'Auf den Körper zeichnen',
     caught: (number, what) => `Punkt ${number} eingerastet: ${what}.`,
     count: (count) => (count === 1 ? '1 Punkt.' : `${count} Punkte.`),

@@ -24,7 +24,7 @@ export const tape: typeof english = {
     },
     next: {
       measure: 'Als Nächstes messen:',
-      gain: (after, before) => `(die Form ist dann auf ±${after} mm statt ±${before} mm bekannt)`,
+      gain: (after, before) => `(die Form ist dann auf ±${after} statt ±${before} bekannt)`,
     },
     groups: {
       girths: { name: 'Weitere Umfänge', why: 'Sie formen den Körper zwischen den ersten dreien.' },
@@ -49,7 +49,7 @@ export const tape: typeof english = {
     },
     countOf: (count, all) => `${count} von ${all}`,
     howToType:
-      'Zentimeter oder Zoll, wie es gerade passt: 92,5 oder 92.5 cm, 36 3/8 in. Jedes Maß zweimal nehmen, und ein drittes Mal, wenn beide mehr als 1 cm auseinanderliegen (5 mm bei Längen und kleinen Umfängen).',
+      'Zentimeter oder Zoll, wie es gerade passt: 92,5 oder 92.5 cm, 36 3/8 in. Jedes Maß zweimal nehmen, und ein drittes Mal, wenn beide mehr als 1 cm auseinanderliegen (0,5 cm bei Längen und kleinen Umfängen).',
   },
   measure: {
     left: 'links',
@@ -86,7 +86,7 @@ export const tape: typeof english = {
   printList: {
     title: 'Maße von ____________________ \u00a0 am ____________ \u00a0 durch ____________',
     how: (unit) =>
-      `In ${unit}. Anliegend, nicht stramm; in der Wäsche, die getragen wird. Jedes zweimal nehmen, und ein drittes Mal, wenn beide mehr als 1 cm oder 3/8 in auseinanderliegen (5 mm oder 3/16 in bei Längen und kleinen Umfängen). Die ersten fünf sind nötig, die übrigen helfen.`,
+      `In ${unit}. Anliegend, nicht stramm; in der Wäsche, die getragen wird. Jedes zweimal nehmen, und ein drittes Mal, wenn beide mehr als 1 cm oder 3/8 in auseinanderliegen (0,5 cm oder 3/16 in bei Längen und kleinen Umfängen). Die ersten fünf sind nötig, die übrigen helfen.`,
     measure: 'Maß',
     where: 'So liegt das Maßband',
     first: '1.',

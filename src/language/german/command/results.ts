@@ -50,14 +50,14 @@ export const results: typeof english = {
     off: 'daneben mm',
     seams: (count, unequal, gap) =>
       `${count} Nähte; zusammengehörige Kanten unterscheiden sich um höchstens ${unequal} mm, ihre Passzeichen um höchstens ${gap} mm.`,
-    made: (triangles, litres, times) => `${triangles} Dreiecke, ${litres} Liter Inhalt. ${times}.`,
+    made: (litres, times) => `${litres} Liter Inhalt. ${times}.`,
   },
   filled: {
     level: 'gefüllt, über dem Stoff',
     asked: (unit: string) => `verlangt, Umfang B × T ${unit}`,
     found: 'vorhergesagt',
     whole: (rms: string, percent: string, worst: string) =>
-      `Die ganze Oberfläche liegt ${rms} mm (quadratisches Mittel) vom Körper, ${percent} davon innerhalb von 8 mm; am schlechtesten ${worst}.`,
+      `Die ganze Oberfläche liegt meist ${rms} mm vom Körper, ${percent} davon innerhalb von 8 mm; am schlechtesten ${worst}.`,
     place: (distance: string, where: string, over: string) => `${distance} mm: ${where}, über ${over}`,
     base: 'der Grundplatte',
     band: 'Umfang, halb oder doppelt so fest',
@@ -120,7 +120,7 @@ export const results: typeof english = {
     height: 'Höhe über der Taille',
     change: 'Umfang ändert sich um',
     distances: (rms, outside, inside) =>
-      `Über die ganze Oberfläche liegt der zweite Körper ${rms} mm (quadratisches Mittel) vom ersten entfernt: höchstens ${outside} mm außerhalb und ${inside} mm innerhalb.`,
+      `Über die ganze Oberfläche liegt der zweite Körper meist ${rms} mm vom ersten entfernt: höchstens ${outside} mm außerhalb und ${inside} mm innerhalb.`,
     picture: (file) => `Bild der Abstände: ${file}`,
   },
   refit: {
@@ -142,14 +142,14 @@ export const results: typeof english = {
     asItIs: 'wie es ist',
     afterStep: (number) => `nach Schritt ${number}`,
     reached: (wanted) =>
-      `Die gewünschte Verformung, p95 ${wanted} %, ist erreicht, auf dem groben Netz, an dem geprüft wurde.`,
+      `Die gewünschte Verformung, 95 % des Stoffs unter ${wanted} %, ist erreicht, an der groben Form, an der geprüft wurde.`,
     notReached: (wanted, least) =>
-      `Die gewünschte Verformung, p95 ${wanted} %, ist nicht erreicht: ${least} % ist die geringste, die gefunden wurde.`,
+      `Die gewünschte Verformung, 95 % des Stoffs unter ${wanted} %, ist nicht erreicht: ${least} % ist die geringste, die gefunden wurde.`,
   },
   region: {
     title: 'Bereich',
     found: (area, rms, p95, p99, min, max) =>
-      `Bereich von ${area} cm²: Verformung typisch ${rms} %, p95 ${p95} %, p99 ${p99} %, von ${min} % bis ${max} %.`,
+      `Bereich von ${area} cm²: Verformung typisch ${rms} %, 95 % des Stoffs unter ${p95} %, 99 % unter ${p99} %, von ${min} % bis ${max} %.`,
     round: (body, flat) => `Rundherum ${body} am Körper, ${flat} am flachen Teil.`,
   },
   printCorrect: {

@@ -24,26 +24,26 @@ const LINE_WAYS: Readonly<Record<LineWay, string>> = {
 
 /** Seams moved, added and judged; the map of distances between two bodies. */
 export const advice: Entries<AdvicePhrases> = {
-  'advice.move-points': ({ line, moves }, { say, fixed }) => {
+  'advice.move-points': ({ line, moves }, { say, small }) => {
     const parts = moves.map(({ point, mm, way }) => {
       const place = point === undefined ? 'Höhe' : `Punkt ${point}`;
-      return `${place} um ${fixed(mm, 0)} mm ${POINT_WAYS[way]}`;
+      return `${place} um ${small(mm)} ${POINT_WAYS[way]}`;
     });
     return `Verschieben: ${say(line)}, ${parts.join(', ')}.`;
   },
   'advice.add-line': ({ line }, { say }) => `Eine Naht hinzufügen: ${say(line)}.`,
-  'advice.step-move': ({ lines, mm, way }, { say, fixed }) =>
-    `${lines.map(say).join(' und ')} um ${fixed(mm, 0)} mm ${way ? `${LINE_WAYS[way]} ` : ''}verschieben`,
+  'advice.step-move': ({ lines, mm, way }, { say, small }) =>
+    `${lines.map(say).join(' und ')} um ${small(mm)} ${way ? `${LINE_WAYS[way]} ` : ''}verschieben`,
   'advice.step-add': ({ line }, { say }) => `Eine Naht hinzufügen, ${say(line)}`,
   'advice.gain': ({ step, reach, near, form }, tongue) =>
-    `${tongue.say(step)}: Dort fällt die Verformung von ${percent(near.before, tongue)} auf ${percent(near.after, tongue)} (p95 im Umkreis von ${reach} mm), an der ganzen Form von ${percent(form.before, tongue)} auf ${percent(form.after, tongue)}.`,
+    `${tongue.say(step)}: Dort fällt die Verformung von ${percent(near.before, tongue)} auf ${percent(near.after, tongue)} (95 % des Stoffs im Umkreis von ${tongue.small(reach)} bleiben darunter), an der ganzen Form von ${percent(form.before, tongue)} auf ${percent(form.after, tongue)}.`,
   'advice.trying-lines': 'Ausprobieren, wo die Nähte laufen könnten',
   'advice.trying-one-more': 'Eine weitere Naht ausprobieren',
   'advice.layout-unsound': ({ layout }, { say }) =>
     `Die Nahtführung „${say(layout)}“ lässt sich so nicht schneiden und abwickeln; zuerst berichtigen.`,
   'advice.no-line-helps': 'Keine weitere Naht wurde gefunden, die die Verformung senkt.',
-  'advice.nothing-helps': ({ most }) =>
-    `Weder das Verschieben der nächsten Naht um bis zu ${most} mm noch eine Naht mehr senkt dort die Verformung.`,
+  'advice.nothing-helps': ({ most }, { exactLength }) =>
+    `Weder das Verschieben der nächsten Naht um bis zu ${exactLength(most)} noch eine Naht mehr senkt dort die Verformung.`,
   'advice.stopped': 'Die Suche nach besseren Nähten wurde angehalten.',
   'advice.region-overlaps-flat':
     'Flach ausgelegt würde sich der Bereich selbst überdecken; kleiner machen oder teilen.',

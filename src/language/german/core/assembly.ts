@@ -28,12 +28,12 @@ export const assembly: Entries<AssemblyPhrases> = {
     `Kein Schnittteil heißt „${panel}“, darum wurde sein Fadenlauf nicht verwendet. Es gibt: ${known.join(', ')}.`,
   'level.on-panel': ({ level, panel }, { say }) => `Höhenlinie „${say(level)}“ an „${say(panel)}“`,
   'seam.lettered': ({ letter, seam }, { say }) => `Naht ${letter}, ${say(seam)}`,
-  'filled.size-off': ({ level, size, by, isLess }, { say, fixed }) =>
-    `${say(level)}: Gefüllt wird die Form ${fixed(by, 1)} mm zu ${isLess ? 'klein' : 'groß'} (${{ girth: 'Umfang', width: 'Breite', depth: 'Tiefe' }[size]}); eine Seitennaht zuletzt nähen und dort ${isLess ? 'herauslassen' : 'einnehmen'}, wenn das Maßband dasselbe sagt.`,
+  'filled.size-off': ({ level, size, by, isLess }, { say, small }) =>
+    `${say(level)}: Gefüllt wird die Form ${small(by)} zu ${isLess ? 'klein' : 'groß'} (${{ girth: 'Umfang', width: 'Breite', depth: 'Tiefe' }[size]}); eine Seitennaht zuletzt nähen und dort ${isLess ? 'herauslassen' : 'einnehmen'}, wenn das Maßband dasselbe sagt.`,
   'filled.idle': ({ braces }, { say }) =>
     `In der gefüllten Form hängen diese schlaff und können entfallen: ${braces.map(say).join(', ')}.`,
-  'filled.place-off': ({ by, isLess, at, over, within }, { say, fixed, percent }) =>
-    `${percent(within, 1)} der gefüllten Form werden höchstens 8 mm vom Körper entfernt liegen. Die schlechteste Stelle, ${say(at)}${over === undefined ? '' : ` über: ${say(over)}`}, wird ${fixed(by, 0)} mm ${isLess ? 'flacher' : 'voller'} als er: dort ${isLess ? 'eine Lage Watte unter den Bezug legen' : 'weniger fest füllen'}.`,
+  'filled.place-off': ({ by, isLess, at, over, within }, { say, percent, small }) =>
+    `${percent(within, 1)} der gefüllten Form werden höchstens ${small(8)} vom Körper entfernt liegen. Die schlechteste Stelle, ${say(at)}${over === undefined ? '' : ` über: ${say(over)}`}, wird ${small(by)} ${isLess ? 'flacher' : 'voller'} als er: dort ${isLess ? 'eine Lage Watte unter den Bezug legen' : 'weniger fest füllen'}.`,
   'fault.of': ({ of, fault }, { say }) => `${capitalise(say(of))}: ${say(fault)}`,
   'fault.no-arms': ({ of, fault }, { say }) => `Es entstehen keine Armteile; ${say(of)}: ${say(fault)}`,
 };

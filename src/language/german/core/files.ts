@@ -9,8 +9,8 @@ export const files: Entries<FilesPhrases> = {
     `Ein Teil „${name}“ gibt es nicht. Es gibt: ${known.join(', ')}.`,
   'file.model-scale': ({ scale, least, most }, { plain }) =>
     `Ein Modell 1 : ${plain(scale, 2)} geht nicht: ${least} bis ${most} angeben.`,
-  'file.model-wall': ({ wall, scale, least, most }, { plain, fixed }) =>
-    `Wände von ${plain(wall, 2)} mm gehen nicht in einem Modell 1 : ${plain(scale, 2)}: ${plain(least, 1)} bis ${fixed(most, 1)} mm angeben.`,
+  'file.model-wall': ({ wall, scale, least, most }, { plain, small, exactLength }) =>
+    `Wände von ${exactLength(wall)} gehen nicht in einem Modell 1 : ${plain(scale, 2)}: ${exactLength(least)} bis ${small(most)} angeben.`,
   'file.letters-lacking': ({ letters }) =>
     `Der Druckschrift fehlen ${letters.map((letter) => `„${letter}“`).join(', ')}: An ihrer Stelle stehen Kästchen. Den Namen in lateinischen, griechischen, kyrillischen, hebräischen oder arabischen Buchstaben schreiben.`,
   'file.print-title': ({ project, paper }, { say }) => `${project} – ${say(paper.name)}`,

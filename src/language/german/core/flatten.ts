@@ -23,14 +23,14 @@ const unrolling: Entries<UnrollingPhrases> = {
     `Der flache Umriss kreuzt sich selbst an ${places === 1 ? '1 Stelle' : `${places} Stellen`}: Das Schnittteil lässt sich nicht am Stück zuschneiden.`,
   'flatten.ease-conflict': ({ seam }) =>
     `Naht ${seam} kann die verlangte Einhalteweite nicht aufnehmen: Ihre beiden Seiten sind dieselbe Kante, gespiegelt oder durch eine andere Naht gebunden.`,
-  'flatten.kept-length': ({ wanted, got }, { fixed }) =>
-    `Eine Linie, die ${fixed(wanted, 2)} mm behalten soll, kommt auf ${fixed(got, 2)} mm, weil ihre Nähte ihre eigenen Längen behalten müssen.`,
-  'flatten.join-differs': ({ seam, gap, limit }, { fixed, exact }) =>
-    `Die beiden Seiten von Naht ${seam} unterscheiden sich um ${fixed(gap, 3)} mm (erlaubt sind höchstens ${exact(limit)} mm).`,
-  'flatten.join-length': ({ seam, change, limit }, { fixed, exact }) =>
-    `Naht ${seam} soll ihre Länge vom Körper behalten, weicht aber um ${fixed(change, 3)} mm ab (erlaubt sind höchstens ${exact(limit)} mm).`,
-  'flatten.path-length': ({ change, limit }, { fixed, exact }) =>
-    `Eine Höhen-, Mittel- oder Schulterlinie ändert ihre Länge um ${fixed(change, 3)} mm (erlaubt sind höchstens ${exact(limit)} mm).`,
+  'flatten.kept-length': ({ wanted, got }, { small }) =>
+    `Eine Linie, die ${small(wanted)} behalten soll, kommt auf ${small(got)}, weil ihre Nähte ihre eigenen Längen behalten müssen.`,
+  'flatten.join-differs': ({ seam, gap, limit }, { small, exactLength }) =>
+    `Die beiden Seiten von Naht ${seam} unterscheiden sich um ${small(gap)} (erlaubt sind höchstens ${exactLength(limit)}).`,
+  'flatten.join-length': ({ seam, change, limit }, { small, exactLength }) =>
+    `Naht ${seam} soll ihre Länge vom Körper behalten, weicht aber um ${small(change)} ab (erlaubt sind höchstens ${exactLength(limit)}).`,
+  'flatten.path-length': ({ change, limit }, { small, exactLength }) =>
+    `Eine Höhen-, Mittel- oder Schulterlinie ändert ihre Länge um ${small(change)} (erlaubt sind höchstens ${exactLength(limit)}).`,
 };
 
 const disks: Entries<DiskPhrases> = {

@@ -25,10 +25,10 @@ export const gauge: Entries<GaugePhrases> = {
   'gauge.upright': 'aufrecht',
   'gauge.unknown-level': ({ name, known }) =>
     `Eine Lehre „${name}“ gibt es nicht. Es gibt: ${known.join(', ')}.`,
-  'gauge.out-of-range': ({ option, value, least, most }) =>
+  'gauge.out-of-range': ({ option, value, least, most }, { exactLength }) =>
     option === 'clearance'
-      ? `Lehren können keinen Spalt von ${value} mm haben: ${least} bis ${most} mm angeben.`
-      : `Lehren können keinen Streifen von ${value} mm haben: ${least} bis ${most} mm angeben.`,
+      ? `Lehren können keinen Spalt von ${exactLength(value)} haben: ${exactLength(least)} bis ${exactLength(most)} angeben.`
+      : `Lehren können keinen Streifen von ${exactLength(value)} haben: ${exactLength(least)} bis ${exactLength(most)} angeben.`,
   'gauge.level-open': ({ level }, { say }) =>
     `Auf der Höhe „${say(level)}“ hat die Form keinen Umriss, der sich um ihre Mitte schließt: dafür gibt es keinen Halbring.`,
   'gauge.how.hold':

@@ -15,15 +15,16 @@ export const buying: Entries<Buying> = {
   'buy.webs': 'Stoff für Stege, Bänder und Tunnel',
   'buy.webs.note': 'derselbe feste Stoff, Fadenlauf senkrecht',
   'buy.covers': 'Stoff für die Bezüge der Platten',
-  'buy.card': ({ thickness }, { exact }) =>
-    `Wellpappe für die Platten, ${exact(thickness)} mm dick, wenn beide Lagen verleimt sind`,
+  'buy.card': ({ thickness }, { exactLength }) =>
+    `Wellpappe für die Platten, ${exactLength(thickness)} dick, wenn beide Lagen verleimt sind`,
   'buy.card.note': 'Wellen der beiden Lagen gekreuzt',
   'buy.foam': 'fester Schaumstoff für den Halsblock',
-  'buy.foam.note': ({ width, depth, height }, { fixed }) =>
-    `ein Block von mindestens ${fixed(width, 0)} × ${fixed(depth, 0)} × ${fixed(height, 0)} mm; nach den drei Schablonen schneiden`,
-  'buy.tube': ({ diameter }, { exact }) => `Rohr, außen ${exact(diameter)} mm (mit dem Messschieber messen)`,
-  'buy.tube.note': ({ insideForm, isHeightAssumed }, { fixed }) =>
-    `vom Boden bis zur Halsplatte; davon ${fixed(insideForm, 0)} mm in der Form${isHeightAssumed ? '; die Höhe der Taille ist angenommen, niemand hat sie gemessen: vor dem Sägen messen' : ''}`,
+  'buy.foam.note': ({ width, depth, height }, { small }) =>
+    `ein Block von mindestens ${small(width)} × ${small(depth)} × ${small(height)}; nach den drei Schablonen schneiden`,
+  'buy.tube': ({ diameter }, { exactLength }) =>
+    `Rohr, außen ${exactLength(diameter)} (mit dem Messschieber messen)`,
+  'buy.tube.note': ({ insideForm, isHeightAssumed }, { small }) =>
+    `vom Boden bis zur Halsplatte; davon ${small(insideForm)} in der Form${isHeightAssumed ? '; die Höhe der Taille ist angenommen, niemand hat sie gemessen: vor dem Sägen messen' : ''}`,
   'buy.thread': 'starkes Polyestergarn',
   'buy.thread.note': 'jede Naht zweimal genäht',
   'buy.cord': 'gewachste Schnur',
@@ -39,22 +40,23 @@ export const buying: Entries<Buying> = {
   'buy.arm-fill.note': ({ low, high }, tongue) =>
     `${kilogramsAndPounds(low, high, 'bis', tongue)}, über dem Ellenbogen weicher; zusätzlich zum Rumpf`,
   'buy.magnets': 'Scheibenmagnete, die Armen und Nadelkissen die Stelle zeigen',
-  'buy.magnets.note': ({ diameter }, { exact }) =>
-    `${exact(diameter)} mm Durchmesser, wie auf den Platten gezeichnet; eingenäht und gezählt; von Kindern fernhalten und 15 cm von Implantaten`,
+  'buy.magnets.note': ({ diameter }, { exactLength }) =>
+    `${exactLength(diameter)} Durchmesser, wie auf den Platten gezeichnet; eingenäht und gezählt; von Kindern fernhalten und 15 cm von Implantaten`,
   'buy.pegs': 'Holzzapfen, die die Arme tragen',
-  'buy.pegs.note': ({ diameter }, { exact }) => `${exact(diameter)} mm dick; in die Platte des Arms geleimt`,
+  'buy.pegs.note': ({ diameter }, { exactLength }) =>
+    `${exactLength(diameter)} dick; in die Platte des Arms geleimt`,
   'buy.collar': 'Klemmringe; ein Stift durch das Rohr hält gegen Drehen',
-  'buy.collar.note': ({ diameter }, { exact }) =>
-    `für ein Rohr von ${exact(diameter)} mm: Der obere trägt die Halsplatte, der untere die Bodenplatte und mit ihr die Form`,
+  'buy.collar.note': ({ diameter }, { exactLength }) =>
+    `für ein Rohr von ${exactLength(diameter)}: Der obere trägt die Halsplatte, der untere die Bodenplatte und mit ihr die Form`,
   'buy.disc': 'Scheibe aus Sperrholz zwischen Bodenplatte und unterem Klemmring',
-  'buy.disc.note': ({ diameter }, { exact }) =>
-    `mindestens 80 mm Durchmesser, 6 mm dick, mit einem Loch für ein Rohr von ${exact(diameter)} mm: Sie verteilt die Last auf die Pappe`,
+  'buy.disc.note': ({ diameter }, { exactLength }) =>
+    `mindestens ${exactLength(80)} Durchmesser, ${exactLength(6)} dick, mit einem Loch für ein Rohr von ${exactLength(diameter)}: Sie verteilt die Last auf die Pappe`,
   'buy.packing': 'Futter zwischen Rohr und der Stange darin',
-  'buy.packing.note': ({ thickness }, { fixed }) =>
-    `ringsum ${fixed(thickness, 1)} mm dick, 60 mm hoch, an beiden Enden, wo sie ineinander stecken: Kork, Klebeband oder eine gedrehte Hülse, damit nichts klappert`,
+  'buy.packing.note': ({ thickness }, { small, exactLength }) =>
+    `ringsum ${small(thickness)} dick, ${exactLength(60)} hoch, an beiden Enden, wo sie ineinander stecken: Kork, Klebeband oder eine gedrehte Hülse, damit nichts klappert`,
   'buy.foot': 'Fuß mit seinem Ballast',
-  'buy.foot.note': ({ legs, radius }, { fixed }) =>
-    `${legs} Beine, die ${fixed(radius, 0)} mm weit reichen, zusammen so schwer; siehe, was ihn kippt. Rollen mit Schutz oder Kappen, damit kein Saum hineingerät`,
+  'buy.foot.note': ({ legs, radius }, { small }) =>
+    `${legs} Beine, die ${small(radius)} weit reichen, zusammen so schwer; siehe, was ihn kippt. Rollen mit Schutz oder Kappen, damit kein Saum hineingerät`,
   'buy.glue': 'Holzleim für die Lagen der Pappe',
   'buy.glue.note': 'etwa 200 g je Quadratmeter; flach unter Gewichten trocknen',
   'buy.needles': 'Nadeln: ein Päckchen',

@@ -11,19 +11,19 @@ const BARS = { steel: 'Stahl', aluminium: 'Aluminium', beech: 'Buche', pvc: 'PVC
 export const stand: Entries<Stand> = {
   'stand.tips-under-garment': (values, tongue) => {
     const { mass, offset, most } = values;
-    const { fixed, plain, exact } = tongue;
-    return `Ein Kleidungsstück von ${exact(mass)} kg, ${exact(offset)} mm vom Rohr entfernt, ist zu schwer für diesen Ständer: ${how(values, tongue)}. ${ballast(values, tongue)}, oder Beine von ${plain(values.legRadius, 0)} mm nehmen (in der Projektdatei inside.legRadius), oder nicht mehr als ${fixed(most, 1)} kg so anhängen.`;
+    const { fixed, plain, exact, exactLength } = tongue;
+    return `Ein Kleidungsstück von ${exact(mass)} kg, ${exactLength(offset)} vom Rohr entfernt, ist zu schwer für diesen Ständer: ${how(values, tongue)}. ${ballast(values, tongue)}, oder Beine von ${exactLength(values.legRadius)} nehmen (in der Projektdatei inside.legRadius: ${plain(values.legRadius, 0)}), oder nicht mehr als ${fixed(most, 1)} kg so anhängen.`;
   },
   'stand.tips-under-form': (values, tongue) =>
-    `Die Form ist zu schwer für diesen Ständer, gleich was daran hängt: ${how(values, tongue)}. ${ballast(values, tongue)}, oder Beine von ${tongue.plain(values.legRadius, 0)} mm nehmen (in der Projektdatei inside.legRadius).`,
-  'stand.pole-leans': ({ lean, mass, offset, most }, { fixed, plain, exact }) =>
-    `Das Rohr neigt sich um ${fixed(lean, 0)} mm, wenn ${exact(mass)} kg im Abstand von ${exact(offset)} mm daran hängen; ${plain(most, 1)} mm sieht man kaum. Ein dickeres oder steiferes Rohr nehmen.`,
+    `Die Form ist zu schwer für diesen Ständer, gleich was daran hängt: ${how(values, tongue)}. ${ballast(values, tongue)}, oder Beine von ${tongue.exactLength(values.legRadius)} nehmen (in der Projektdatei inside.legRadius: ${tongue.plain(values.legRadius, 0)}).`,
+  'stand.pole-leans': ({ lean, mass, offset, most }, { exact, small, exactLength }) =>
+    `Das Rohr neigt sich um ${small(lean)}, wenn ${exact(mass)} kg im Abstand von ${exactLength(offset)} daran hängen; ${exactLength(most)} sieht man kaum. Ein dickeres oder steiferes Rohr nehmen.`,
   'stand.form-too-low': ({ waist, base, leastBase, leastWaist }, { lengthAlone }) =>
     `Mit der Taille ${lengthAlone(waist)} über dem Boden käme die Bodenplatte auf ${lengthAlone(base)}, und der Fuß braucht ${lengthAlone(leastBase)}. Die Taille auf mindestens ${lengthAlone(leastWaist)} stellen.`,
-  'stand.stem-too-thick': ({ stem, bore }, { exact, fixed }) =>
-    `Eine Stange von ${exact(stem)} mm passt nicht in dieses Rohr, das innen ${fixed(bore, 1)} mm weit ist. Ein weiteres Rohr nehmen oder eine dünnere Stange.`,
-  'stand.wall-too-thick': ({ wall, diameter, material, most }, { exact }) =>
-    `Eine Wand von ${exact(wall)} mm ist mehr als die Hälfte des Rohrs von ${exact(diameter)} mm, darum gilt es als voller Stab aus ${BARS[material]}. Die Wand am Ende des Rohrs messen: höchstens ${exact(most)} mm.`,
+  'stand.stem-too-thick': ({ stem, bore }, { small, exactLength }) =>
+    `Eine Stange von ${exactLength(stem)} passt nicht in dieses Rohr, das innen ${small(bore)} weit ist. Ein weiteres Rohr nehmen oder eine dünnere Stange.`,
+  'stand.wall-too-thick': ({ wall, diameter, material, most }, { exactLength }) =>
+    `Eine Wand von ${exactLength(wall)} ist mehr als die Hälfte des Rohrs von ${exactLength(diameter)}, darum gilt es als voller Stab aus ${BARS[material]}. Die Wand am Ende des Rohrs messen: höchstens ${exactLength(most)}.`,
 };
 
 type Tipping = Stand['stand.tips-under-form'];

@@ -27,10 +27,10 @@ export const testTube: Entries<TestTube> = {
     `Probeschlauch, Umfang an Linie ${line}: ${lengthAlone(girth)} ist weniger als der genähte Schlauch, ${lengthAlone(least)} über dem Stoff. Fester stopfen, oder prüfen, ob er in wahrer Größe gedruckt wurde, und noch einmal messen; bis dahin wird für das Nachgeben nichts abgezogen.`,
   'test-tube.too-large': ({ line, girth, most }, { lengthAlone }) =>
     `Probeschlauch, Umfang an Linie ${line}: ${lengthAlone(girth)} ist mehr, als Stoff nachgeben kann, ${lengthAlone(most)} über dem Stoff. Prüfen, ob die Naht nicht offen ist und ob er in wahrer Größe gedruckt wurde, und noch einmal messen; bis dahin wird für das Nachgeben nichts abgezogen.`,
-  'test-tube.uneven': ({ spread, most }, { fixed, plain }) =>
-    `Probeschlauch: Die Umfänge unterscheiden sich um ${fixed(spread, 0)} mm, und ${plain(most, 1)} mm sind das Äußerste bei gleichmäßiger Füllung. Die dünne Stelle fester stopfen und alle drei Linien noch einmal messen.`,
-  'test-tube.skipped': ({ level, width }, { say, fixed }) =>
-    `HALT vor dem Drucken: Es wurde kein Probeschlauch gemessen, darum ist nur geschätzt, wie weit der Stoff nachgibt. Allein an der Höhenlinie „${say(level)}“ kann der Umfang um ${fixed(width, 0)} mm so oder so ausfallen. Zuerst den Probeschlauch nähen und seine Umfänge unter Innenleben eintragen.`,
+  'test-tube.uneven': ({ spread, most }, { small, exactLength }) =>
+    `Probeschlauch: Die Umfänge unterscheiden sich um ${small(spread)}, und ${exactLength(most)} sind das Äußerste bei gleichmäßiger Füllung. Die dünne Stelle fester stopfen und alle drei Linien noch einmal messen.`,
+  'test-tube.skipped': ({ level, width }, { say, small }) =>
+    `HALT vor dem Drucken: Es wurde kein Probeschlauch gemessen, darum ist nur geschätzt, wie weit der Stoff nachgibt. Allein an der Höhenlinie „${say(level)}“ kann der Umfang um ${small(width)} so oder so ausfallen. Zuerst den Probeschlauch nähen und seine Umfänge unter Innenleben eintragen.`,
   'test-tube.growth-twice': ({ growth }, { percent }) =>
     `Das Nachgeben ist zweimal angegeben: ${percent(growth, 2)} in der Projektdatei (inside.measuredGrowth), das gilt, und Umfänge des Probeschlauchs. Eines weglassen.`,
 };

@@ -45,7 +45,7 @@ export const inside: Entries<InsidePhrases> = {
   'grain.up': 'oben',
   'sleeve.name': 'Rohrtunnel',
   'sleeve.tab': ({ number }) => `Tunnellasche ${number}`,
-  'sleeve.tube-end': ({ above }, { plain }) => `Rohr endet ${plain(above, 1)} mm + eine Platte höher`,
+  'sleeve.tube-end': ({ above }, { exactLength }) => `Rohr endet ${exactLength(above)} + eine Platte höher`,
   'neck-block.from-above': 'Hals von oben',
   'neck-block.from-front': 'Hals von vorn',
   'neck-block.from-side': 'Hals von der Seite',

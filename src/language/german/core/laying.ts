@@ -40,8 +40,8 @@ export const laying: Entries<LayingPhrases> = {
     `${named(use)}: Der Umriss von Stück ${number} kreuzt sich selbst oder umschließt nichts. Die Ecken der Reihe nach setzen, einmal herum.`,
   'laying.no-room': ({ use, pieces, area }, { say, fixed }) =>
     `${named(use)} hat keinen Platz für ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Sie brauchen mindestens ${fixed(area / 100, 0)} cm²: ein Stück oder eine Platte hinzufügen, oder die Teile in beide Richtungen legen lassen.`,
-  'laying.print-gap': ({ seam, level, pieces, along, across }, { say, fixed }) =>
-    `Naht ${seam}, ${pieces.map((piece) => `„${say(piece)}“`).join(' an ')}: Auf der Höhe „${say(level)}“ läuft das Muster nicht weiter. Es ist um ${fixed(along, 1)} mm im Fadenlauf und ${fixed(across, 1)} mm quer versetzt.`,
+  'laying.print-gap': ({ seam, level, pieces, along, across }, { say, small }) =>
+    `Naht ${seam}, ${pieces.map((piece) => `„${say(piece)}“`).join(' an ')}: Auf der Höhe „${say(level)}“ läuft das Muster nicht weiter. Es ist um ${small(along)} im Fadenlauf und ${small(across)} quer versetzt.`,
   'laying.print-on-fold': ({ use }) =>
     `${named(use)} liegt im Bruch; niemand sieht, wo das Muster auf der unteren Lage liegt. Einfach legen, wenn das Muster an den Nähten weiterlaufen soll.`,
 

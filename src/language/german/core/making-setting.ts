@@ -31,7 +31,7 @@ const toPlate = (isCovered: boolean): string =>
 export const settingSteps: Entries<SettingWords> = {
   'step.boards.title': 'Die Platten schneiden und kleben, nach den Kanten, wie sie genäht wurden',
   'step.boards.compare':
-    'Die aufgeschriebenen Kanten mit den Zahlen unten vergleichen. Ist eine um mehr als 2 mm anders, wird ihre Platte rundum größer oder kleiner: um ein Sechstel des Unterschieds, denn ein Rand ist etwa sechsmal so lang, wie er von der Mitte entfernt ist.',
+    'Die aufgeschriebenen Kanten mit den Zahlen unten vergleichen. Ist eine um mehr als 0,2 cm (1/16 in) anders, wird ihre Platte rundum größer oder kleiner: um ein Sechstel des Unterschieds, denn ein Rand ist etwa sechsmal so lang, wie er von der Mitte entfernt ist.',
   'step.boards.glue':
     'Jede Platte in zwei Lagen Wellpappe mit gekreuzten Wellen schneiden, verleimen und flach unter Gewicht trocknen lassen.',
   'step.boards.pole':
@@ -39,9 +39,9 @@ export const settingSteps: Entries<SettingWords> = {
   'step.boards.block':
     'Den Halsblock nach seinen drei Schablonen aus Schaumstoff schneiden, von oben, von der Seite und von vorn, und in seiner Mitte ein Loch für das Rohr bohren.',
   'step.boards.shell-narrows': ({ plates: list, where, angle, depth }, tongue) =>
-    `${behind(list)} wird die Hülle enger, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Die innere Lage wird bis zu ${tongue.fixed(depth, 1)} mm kleiner geschnitten. Die Stufe zwischen den Lagen schräg schleifen.`,
+    `${behind(list)} wird die Hülle enger, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Die innere Lage wird bis zu ${tongue.small(depth)} kleiner geschnitten. Die Stufe zwischen den Lagen schräg schleifen.`,
   'step.boards.shell-widens': ({ plates: list, where, angle, depth }, tongue) =>
-    `${behind(list)} wird die Hülle weiter, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Bis zu ${tongue.fixed(depth, 1)} mm bleiben hinter dem Rand offen. Dort Füllung einstopfen, damit die Kante fest anliegt.`,
+    `${behind(list)} wird die Hülle weiter, ${spots[where]} höchstens um ${tongue.angle(angle, 0)}: Bis zu ${tongue.small(depth)} bleiben hinter dem Rand offen. Dort Füllung einstopfen, damit die Kante fest anliegt.`,
 
   'step.magnets.title': 'Die Magnete an den nackten Platten ausprobieren, dann einsetzen',
   'step.magnets.mark':

@@ -18,7 +18,7 @@ export const sewingSteps: Entries<SewingWords> = {
     'In der Folge der Buchstaben unten: zuerst die waagerechten Nähte, dann quer darüber die senkrechten von der Mitte nach außen.',
   'step.half.outwards': 'In der Folge der Buchstaben unten, von der Mitte nach außen.',
   'step.half.pin':
-    'Buchstabe auf Buchstabe und Passzeichen auf Passzeichen stecken; Höhenlinien dürfen sich um 1,5 mm verfehlen, nicht mehr. Wo sich die eine Kante nach außen und die andere nach innen rundet, die hohle beim Stecken obenauf legen.',
+    'Buchstabe auf Buchstabe und Passzeichen auf Passzeichen stecken; Höhenlinien dürfen sich um 0,15 cm (1/16 in) verfehlen, nicht mehr. Wo sich die eine Kante nach außen und die andere nach innen rundet, die hohle beim Stecken obenauf legen.',
 
   'step.sleeve.title': 'Den Rohrtunnel mit seinen Bändern und Gurten nähen',
   'step.sleeve.hem': ({ hasStraps }) =>

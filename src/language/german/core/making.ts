@@ -60,7 +60,7 @@ export const making: Entries<MakingPhrases> = {
   'step.use.pole':
     'Das Rohr mit dem Messschieber messen, bevor etwas zugeschnitten wird: Rohre sind selten so dick, wie sie heißen. Ein ausziehbares Rohr dort messen, wo es in der Form stehen wird.',
   'step.use.load':
-    'Was trägt: Das Kleidungsstück liegt auf den Schultern, diese stehen auf der Füllung, die Füllung auf der Bodenplatte, diese auf einer Sperrholzscheibe (mindestens 80 mm breit) und einem Klemmring, der fest um das Rohr geschraubt wird; das Rohr steht im Fuß. Ein zweiter Klemmring kommt unter die Halsplatte. Beide jetzt aufschrauben und mit dem ganzen Gewicht daraufdrücken: Keiner darf rutschen.',
+    'Was trägt: Das Kleidungsstück liegt auf den Schultern, diese stehen auf der Füllung, die Füllung auf der Bodenplatte, diese auf einer Sperrholzscheibe (mindestens 8 cm, 3 1/8 in, breit) und einem Klemmring, der fest um das Rohr geschraubt wird; das Rohr steht im Fuß. Ein zweiter Klemmring kommt unter die Halsplatte. Beide jetzt aufschrauben und mit dem ganzen Gewicht daraufdrücken: Keiner darf rutschen.',
   'step.use.height':
     'Der Fuß muss sich wieder vom Rohr nehmen lassen: Von dort wird zuletzt die Bodenplatte aufgeschoben.',
   'step.use.arrows': ({ push }, { mass }) =>
@@ -78,8 +78,8 @@ export const making: Entries<MakingPhrases> = {
     `Einlage, ein dünner Stoff mit Kleber auf einer Seite, den das Bügeleisen schmilzt (fixieren), kommt auf die linke Seite, die Innenseite, des Stoffs für Hülle${hasArms ? ', Arme' : ''} und Probeschlauch. Stege, Bänder, Gurte${hasCovers ? ', Tunnel und Bezüge' : ' und Tunnel'} bleiben ohne.`,
   'step.cloth.fuse':
     'Die Einlage auf Rechtecke aus Stoff fixieren, die größer sind als die Schnittteile, und flach auskühlen lassen. Fixierter Stoff läuft ein, darum wird vorher nichts zugeschnitten.',
-  'step.cloth.square': ({ side }, { length }) =>
-    `Vor dem Fixieren auf ein Rechteck ein Quadrat von ${length(side)} zeichnen und danach messen: Weicht eine Seite um mehr als 1 mm ab, läuft der Stoff noch ein: alles noch einmal dämpfen und bügeln und ein neues Quadrat zeichnen.`,
+  'step.cloth.square': ({ side }, { length, small }) =>
+    `Vor dem Fixieren auf ein Rechteck ein Quadrat von ${length(side)} zeichnen und danach messen: Weicht eine Seite um mehr als ${small(1)} ab, läuft der Stoff noch ein: alles noch einmal dämpfen und bügeln und ein neues Quadrat zeichnen.`,
 
   'step.test-tube.title': 'Den Probeschlauch nähen, stopfen, wiegen und messen',
   'step.test-tube.why':
@@ -92,8 +92,8 @@ export const making: Entries<MakingPhrases> = {
     'Noch ist nichts eingetragen: Für das Nachgeben wird an den Schnittteilen nichts abgezogen.',
   'step.test-tube.reckoned': ({ growth }, { fixed }) =>
     `Die gefüllte Form ist für diesen Stoff ausgerechnet, und die Teile sind dafür zugeschnitten: ${fixed(100 * growth, 2)} % Nachgeben am Probeschlauch.`,
-  'step.test-tube.usual-cloth': ({ below, above }, { fixed }) =>
-    `Noch ist nichts eingetragen: Die Teile sind für einen üblichen Stoff zugeschnitten. Bei einem doppelt oder halb so festen werden Umfänge bis zu ${fixed(below, 0)} mm kleiner oder ${fixed(above, 0)} mm größer als vorhergesagt, solange nicht nach dem Maßband an der Taille gefüllt wird.`,
+  'step.test-tube.usual-cloth': ({ below, above }, { small }) =>
+    `Noch ist nichts eingetragen: Die Teile sind für einen üblichen Stoff zugeschnitten. Bei einem doppelt oder halb so festen werden Umfänge bis zu ${small(below)} kleiner oder ${small(above)} größer als vorhergesagt, solange nicht nach dem Maßband an der Taille gefüllt wird.`,
   'step.test-tube.taken-off': ({ growth }, { fixed }) =>
     `An den Schnittteilen abgezogen: ${fixed(100 * growth, 2)} % Nachgeben am Probeschlauch.`,
 
@@ -109,7 +109,7 @@ export const making: Entries<MakingPhrases> = {
   'step.trial.put-on':
     'Von vorn anziehen wie einen Kittel, die Arme durch die Armlöcher, über der Wäsche, über der gemessen wurde. Jemand steckt den Rücken zu, Nahtlinie auf Nahtlinie, von der Taille nach oben und nach unten.',
   'step.trial.judge': ({ pinned, waist, changed }, { small, fineLength }) =>
-    `Die Höhenlinien (rund um den Körper, wo seine Umfänge gemessen sind) laufen waagerecht, nichts klafft oder spannt, und jede Höhe weicht höchstens 5 mm von der Zahl unten ab. Was abgesteckt oder ausgelassen werden muss, kommt als geändertes Maß zurück, nie als geändertes Teil: ${small(pinned)} tief an einer Seitennaht sind rundum das Doppelte, eine Taille von ${fineLength(waist)} wird also als ${fineLength(changed)} eingetragen. Hat sich viel geändert, dann noch einmal anprobieren.`,
+    `Die Höhenlinien (rund um den Körper, wo seine Umfänge gemessen sind) laufen waagerecht, nichts klafft oder spannt, und jede Höhe weicht höchstens ${small(5)} von der Zahl unten ab. Was abgesteckt oder ausgelassen werden muss, kommt als geändertes Maß zurück, nie als geändertes Teil: ${small(pinned)} tief an einer Seitennaht sind rundum das Doppelte, eine Taille von ${fineLength(waist)} wird also als ${fineLength(changed)} eingetragen. Hat sich viel geändert, dann noch einmal anprobieren.`,
 
   'step.cut.title': 'Den Schnitt drucken und den Stoff zuschneiden',
   'step.cut.print':

@@ -9,10 +9,10 @@ export const nesting: Entries<NestingPhrases> = {
     `Es lässt sich nichts auflegen: Der Umriss von ${item} kreuzt oder berührt sich selbst.`,
   'nesting.item-without-turn': ({ item }) =>
     `${item} lässt sich nicht auflegen: Keine Richtung ist dafür erlaubt.`,
-  'nesting.strip-without-width': ({ width }, { exact }) =>
-    `Auf Stoff, der ${exact(width)} mm breit ist, lässt sich nichts auflegen: Gib eine Breite über 0 an.`,
-  'nesting.gap-negative': ({ gap }, { exact }) =>
-    `Mit ${exact(gap)} mm zwischen den Teilen lässt sich nichts auflegen: Gib 0 oder mehr an.`,
+  'nesting.strip-without-width': ({ width }, { exactLength }) =>
+    `Auf Stoff, der ${exactLength(width)} breit ist, lässt sich nichts auflegen: Gib eine Breite über 0 an.`,
+  'nesting.gap-negative': ({ gap }, { exactLength }) =>
+    `Mit ${exactLength(gap)} zwischen den Teilen lässt sich nichts auflegen: Gib 0 oder mehr an.`,
   'nesting.sheet-not-finite': ({ sheet }) =>
     `Es lässt sich nichts auflegen: Bogen ${sheet} hat keinen Umriss, oder eine Zahl davon oder von seinen Fehlern fehlt.`,
   'nesting.sheet-crosses-itself': ({ sheet }) =>

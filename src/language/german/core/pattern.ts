@@ -99,20 +99,20 @@ export const pattern: Entries<PatternPhrases> = {
       'oder einlesen.',
     ].join('\n'),
 
-  'piece.allowance-out-of-range': ({ allowance, smallest, largest }, { plain }) =>
-    `Eine Nahtzugabe von ${plain(allowance, 2)} mm geht nicht: ${smallest} bis ${largest} mm angeben (eine Öffnung darf auch 0 haben).`,
+  'piece.allowance-out-of-range': ({ allowance, smallest, largest }, { exactLength }) =>
+    `Eine Nahtzugabe von ${exactLength(allowance)} geht nicht: ${exactLength(smallest)} bis ${exactLength(largest)} angeben (eine Öffnung darf auch 0 haben).`,
   'piece.crosses-itself': ({ piece, times }, { say }) =>
     `Das Schnittteil „${say(piece)}“ überdeckt sich selbst: Sein Umriss kreuzt sich ${times}-mal.`,
   'piece.without-area': ({ piece, area, least }, { say, fixed }) =>
     `Das Schnittteil „${say(piece)}“ hat fast keine Fläche: ${fixed(area, 1)} mm², mindestens ${least} mm² sind nötig.`,
   'piece.inside-out': ({ piece }, { say }) =>
     `Das Schnittteil „${say(piece)}“ kam spiegelverkehrt heraus: Sein Umriss läuft im Uhrzeigersinn.`,
-  'piece.covered-by-allowance': ({ piece, overlap }, { say, fixed }) =>
-    `Das Schnittteil „${say(piece)}“ ist zu schmal: Seine eingeschlagenen Zugaben würden es bedecken und sich an der breitesten Stelle um ${fixed(overlap, 1)} mm überlappen. Eine kleinere Zugabe oder weniger Schnittteile nehmen.`,
+  'piece.covered-by-allowance': ({ piece, overlap }, { say, small }) =>
+    `Das Schnittteil „${say(piece)}“ ist zu schmal: Seine eingeschlagenen Zugaben würden es bedecken und sich an der breitesten Stelle um ${small(overlap)} überlappen. Eine kleinere Zugabe oder weniger Schnittteile nehmen.`,
   'piece.hollow-closed': ({ piece, area }, { say, fixed }) =>
     `Am Schnittteil „${say(piece)}“ läuft die Zugabe über eine Höhlung des Umrisses in sich selbst und lässt ein Loch von ${fixed(area, 0)} mm². Dort eine kleinere Zugabe nehmen.`,
-  'piece.allowances-overlap': ({ piece, length }, { say, fixed }) =>
-    `Am Schnittteil „${say(piece)}“ überlappen sich die Zugaben zu beiden Seiten einer Höhlung auf ${fixed(length, 0)} mm: dort zwischen den Nahtlinien einschneiden, oder eine kleinere Zugabe nehmen.`,
+  'piece.allowances-overlap': ({ piece, length }, { say, small }) =>
+    `Am Schnittteil „${say(piece)}“ überlappen sich die Zugaben zu beiden Seiten einer Höhlung auf ${small(length)}: dort zwischen den Nahtlinien einschneiden, oder eine kleinere Zugabe nehmen.`,
   'piece.no-room-for-notes': ({ piece }, { say }) =>
     `Auf dem Teil „${say(piece)}“ ist kein Platz für die Anleitung.`,
   'piece.no-room-for-notch': ({ piece, notch }, { say }) =>
@@ -125,14 +125,14 @@ export const pattern: Entries<PatternPhrases> = {
     `Für die Beschriftung ist kein Platz; auf das Teil „${say(piece)}“ den Namen von Hand schreiben.`,
   'piece.label-shortened': ({ piece }, { say }) =>
     `Auf das Teil „${say(piece)}“ passt nur eine kurze Beschriftung.`,
-  'piece.grain-line-short': ({ piece, wanted, found }, { say, fixed }) =>
-    `Auf dem Teil „${say(piece)}“ hat der Fadenlauf nur ${fixed(found, 0)} mm Platz; gewünscht sind ${fixed(wanted, 0)} mm.`,
-  'piece.sheet-width': ({ width, least, most }, { plain }) =>
-    `Ein Bogen von ${plain(width, 2)} mm Breite geht nicht: ${least} bis ${most} mm angeben.`,
-  'piece.gap': ({ gap, least, most }, { plain }) =>
-    `Ein Abstand von ${plain(gap, 2)} mm zwischen den Teilen geht nicht: ${least} bis ${most} mm angeben.`,
-  'piece.wider-than-sheet': ({ piece, width, sheet, usable }, { say, fixed, plain }) =>
-    `Das Schnittteil „${say(piece)}“ ist mit seinen Zugaben ${fixed(width, 0)} mm breit; auf einem Bogen von ${plain(sheet, 2)} mm sind nur ${plain(usable, 2)} mm nutzbar.`,
-  'test-bars.wider-than-sheet': ({ width, sheet, usable }, { fixed, plain }) =>
-    `Die Messstrecken brauchen ${fixed(width, 0)} mm Breite; auf einem Bogen von ${plain(sheet, 2)} mm sind nur ${plain(usable, 2)} mm nutzbar.`,
+  'piece.grain-line-short': ({ piece, wanted, found }, { say, small }) =>
+    `Auf dem Teil „${say(piece)}“ hat der Fadenlauf nur ${small(found)} Platz; gewünscht sind ${small(wanted)}.`,
+  'piece.sheet-width': ({ width, least, most }, { exactLength }) =>
+    `Ein Bogen von ${exactLength(width)} Breite geht nicht: ${exactLength(least)} bis ${exactLength(most)} angeben.`,
+  'piece.gap': ({ gap, least, most }, { exactLength }) =>
+    `Ein Abstand von ${exactLength(gap)} zwischen den Teilen geht nicht: ${exactLength(least)} bis ${exactLength(most)} angeben.`,
+  'piece.wider-than-sheet': ({ piece, width, sheet, usable }, { say, small, exactLength }) =>
+    `Das Schnittteil „${say(piece)}“ ist mit seinen Zugaben ${small(width)} breit; auf einem Bogen von ${exactLength(sheet)} sind nur ${exactLength(usable)} nutzbar.`,
+  'test-bars.wider-than-sheet': ({ width, sheet, usable }, { small, exactLength }) =>
+    `Die Messstrecken brauchen ${small(width)} Breite; auf einem Bogen von ${exactLength(sheet)} sind nur ${exactLength(usable)} nutzbar.`,
 };

@@ -15,8 +15,8 @@ export const refit: Entries<RefitPhrases> = {
     `Aus Watte, ${small(wadding)} dick. Auf die Form legen, Linie auf Linie, und den Rand festnähen.`,
   'pad.on-pad': ({ wadding, number }, { small }) =>
     `Aus Watte, ${small(wadding)} dick. Auf Polster ${number} legen, Linie auf Linie, und den Rand festnähen.`,
-  'refit.wadding-out-of-range': ({ wadding, least, most }) =>
-    `Watte von ${wadding} mm geht nicht: ${least} bis ${most} mm angeben.`,
+  'refit.wadding-out-of-range': ({ wadding, least, most }, { exactLength }) =>
+    `Watte von ${exactLength(wadding)} geht nicht: ${exactLength(least)} bis ${exactLength(most)} angeben.`,
   'refit.pads': ({ layers, thickness }, { small }) =>
     `polstern: ${layers} ${layers === 1 ? 'Lage' : 'Lagen'}, höchstens ${small(thickness)}`,
   'refit.take-in': ({ letters, each, girth }, { small, length }) =>

@@ -72,10 +72,10 @@ export const panelFaults: Entries<PanelFaultPhrases> = {
     `Das Schnittteil zwischen ${lines.map((line) => `„${say(line)}“`).join(', ') || 'lauter Öffnungen'} hat nur ${fixed(area / 100, 0)} cm²; die Linien auseinanderrücken oder eine weglassen.`,
   'seams.panel-spike': ({ panel, angle, between: [a, b] }, { say, fixed }) =>
     `Das Schnittteil „${say(panel)}“ hat zwischen „${say(a.name)}“ und „${say(b.name)}“ eine Ecke von nur ${fixed((angle * 180) / Math.PI, 0)}°; die Linien sollen sich in weiterem Winkel treffen.`,
-  'seams.panel-narrow': ({ panel, width, level }, { say, fixed }) =>
+  'seams.panel-narrow': ({ panel, width, level }, { say, small }) =>
     level
-      ? `Das Schnittteil „${say(panel)}“ ist an der Höhenlinie „${say(level.name)}“ nur ${fixed(width, 0)} mm breit; seine Linien auseinanderrücken oder eine weglassen.`
-      : `Das Schnittteil „${say(panel)}“ ist im Mittel nur ${fixed(width, 0)} mm breit; seine Linien auseinanderrücken oder eine weglassen.`,
+      ? `Das Schnittteil „${say(panel)}“ ist an der Höhenlinie „${say(level.name)}“ nur ${small(width)} breit; seine Linien auseinanderrücken oder eine weglassen.`
+      : `Das Schnittteil „${say(panel)}“ ist im Mittel nur ${small(width)} breit; seine Linien auseinanderrücken oder eine weglassen.`,
   'seams.panel-not-split': ({ panel }, { say }) =>
     `Das Schnittteil „${say(panel)}“ lässt sich nicht der Länge nach teilen; die Linie von Hand zeichnen.`,
   'seams.no-such-panels': ({ panels }) =>

@@ -117,7 +117,7 @@ export const sheet: Entries<SheetPhrases> = {
   'numbers.layer': ({ of, hasLine, ...head }, { say }) =>
     `${headOf(head, say)} · nach ${hasLine ? 'der Linie für Lage 2 auf' : 'dem Umriss von'} „${say(of)}“, die Wellen quer zu Lage 1`,
   'numbers.cover': ({ of, allowance, hasHoles, ...head }, tongue) =>
-    `${headOf(head, tongue.say)} · Lage 1 von „${tongue.say(of)}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe${hasHoles ? '; auch die Löcher für Rohr, Füllung, Laschen oder Zapfen nachzeichnen, jedes von der Mitte sternförmig bis 1 mm vor die Linie einschneiden, einen Schlitz längs seiner Mitte, und die Spitzen nach innen wenden' : ''}`,
+    `${headOf(head, tongue.say)} · Lage 1 von „${tongue.say(of)}“ nachzeichnen, ringsum mit ${allowanceInWords(allowance, tongue)} Zugabe${hasHoles ? `; auch die Löcher für Rohr, Füllung, Laschen oder Zapfen nachzeichnen, jedes von der Mitte sternförmig bis ${tongue.small(1)} vor die Linie einschneiden, einen Schlitz längs seiner Mitte, und die Spitzen nach innen wenden` : ''}`,
   'numbers.length': ({ length, unit }, tongue) => ruled(length, unit, tongue),
   'numbers.rectangle': ({ width, height, unit }, tongue) =>
     `Rechteck, ${ruled(width, unit, tongue)} breit und ${ruled(height, unit, tongue)} hoch zuschneiden`,
@@ -148,10 +148,10 @@ export const sheet: Entries<SheetPhrases> = {
   'projector.frames': ({ side, unit, pages }, tongue) =>
     `Für das gemessene Quadrat gezeichnet: Es misst nun auf jeder Seite ${ruled(side, unit, tongue)}.\nNoch einmal nachmessen. Dann ${pages === 1 ? 'die nächste Seite' : `die nächsten ${pages} Seiten`} ebenso groß zeigen, die vier Kreuze dort, wo seine Ecken sind: nicht verschieben, auch den Projektor nicht.`,
   'projector.line': ({ kind }) => projectedLines[kind],
-  'projector.far-off': ({ line, length, wanted, largest }, { plain }) =>
-    `Die ${projected[line]} des projizierten Quadrats misst ${plain(length, 1)} mm statt ${plain(wanted, 1)} mm: mehr als ${plain(100 * largest, 0)} % lassen sich nicht ausgleichen. Den Projektor zuerst auf die Größe des Quadrats einstellen.`,
-  'projector.no-square': ({ diagonal }, { plain }) =>
-    `Diese Längen ergeben kein Quadrat: Bei einer Diagonale von ${plain(diagonal, 1)} mm treffen sich die vier Seiten nicht. Noch einmal messen, die Diagonale von oben links nach unten rechts.`,
+  'projector.far-off': ({ line, length, wanted, largest }, { plain, exactLength }) =>
+    `Die ${projected[line]} des projizierten Quadrats misst ${exactLength(length)} statt ${exactLength(wanted)}: mehr als ${plain(100 * largest, 0)} % lassen sich nicht ausgleichen. Den Projektor zuerst auf die Größe des Quadrats einstellen.`,
+  'projector.no-square': ({ diagonal }, { exactLength }) =>
+    `Diese Längen ergeben kein Quadrat: Bei einer Diagonale von ${exactLength(diagonal)} treffen sich die vier Seiten nicht. Noch einmal messen, die Diagonale von oben links nach unten rechts.`,
   'numbers.layer-line': 'Lage 2: hier schneiden',
   'labels.title': ({ project }) => `Etiketten – ${project}`,
   'labels.how':
@@ -169,22 +169,22 @@ export const sheet: Entries<SheetPhrases> = {
   'page.number': ({ number, pages }) => `Seite ${number} von ${pages}`,
 
   'paper.unknown': ({ paper, known }) => `Ein Papier „${paper}“ gibt es nicht. Es gibt: ${known.join(', ')}.`,
-  'paper.margin': ({ margin, least }, { plain }) =>
-    `Ein Seitenrand von ${plain(margin, 2)} mm geht nicht: mindestens ${least} mm angeben.`,
-  'paper.overlap': ({ overlap, least, most }, { plain }) =>
-    `Ein Klebestreifen von ${plain(overlap, 2)} mm geht nicht: ${least} bis ${most} mm angeben, oder Kante an Kante.`,
-  'paper.too-small': ({ paper, margin, left, least }, { say, fixed, plain }) =>
-    `${say(paper)} mit Seitenrändern von ${plain(margin, 2)} mm lässt ${fixed(left, 1)} mm für den Schnitt; mindestens ${least} mm sind nötig. Kleinere Ränder oder größeres Papier nehmen.`,
+  'paper.margin': ({ margin, least }, { exactLength }) =>
+    `Ein Seitenrand von ${exactLength(margin)} geht nicht: mindestens ${exactLength(least)} angeben.`,
+  'paper.overlap': ({ overlap, least, most }, { exactLength }) =>
+    `Ein Klebestreifen von ${exactLength(overlap)} geht nicht: ${exactLength(least)} bis ${exactLength(most)} angeben, oder Kante an Kante.`,
+  'paper.too-small': ({ paper, margin, left, least }, { say, small, exactLength }) =>
+    `${say(paper)} mit Seitenrändern von ${exactLength(margin)} lässt ${small(left)} für den Schnitt; mindestens ${exactLength(least)} sind nötig. Kleinere Ränder oder größeres Papier nehmen.`,
   'print.far-off': ({ bar, measured, off, largest }, { fixed, plain }) =>
     `Eine Strecke von ${bar} mm, die ${plain(measured, 2)} mm misst, weicht um ${fixed(100 * off, 1)} % ab; ausgleichen lassen sich höchstens ${plain(100 * largest, 1)} % (${fixed(bar * (1 - largest), 1)} bis ${fixed(bar * (1 + largest), 1)} mm). Das ist kein ungenauer Drucker, sondern ein verstellter Maßstab: noch einmal mit 100 % (wahrer Größe) drucken und nachmessen.`,
   'cutter.letters-lacking': ({ letters }) =>
     `Den Buchstaben aus einfachen Strichen fehlen ${letters.map((letter) => `„${letter}“`).join(', ')}: An ihrer Stelle stehen Kästchen. Namen in lateinischen Buchstaben nehmen, oder gefüllte Buchstaben.`,
-  'cutter.length': ({ what, length, most }, { plain }) =>
-    `${machineLengths[what]} von ${plain(length, 2)} mm geht nicht: 0 bis ${most} mm angeben.`,
-  'cutter.would-divide': ({ pieces, width, height }, { say, fixed }) =>
-    `Die Matte ist zu klein für ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Eine Matte von ${fixed(width, 0)} × ${fixed(height, 0)} mm fasst jedes ganz. In Stücken geschnittener Stoff hätte keine Zugabe, wo sie sich treffen: nur für Schablonen teilen lassen.`,
-  'cutter.divided-boards': ({ pieces, lap }, { say }) =>
-    `Größer als die Matte, also in Stücken geschnitten: ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Die Stücke Kante an Kante legen und einen Streifen derselben Pappe über die Fuge kleben, der auf beiden Seiten ${lap} mm weit reicht; die zweite Lage woanders teilen.`,
-  'cutter.mat-too-small': ({ width, least }, { plain }) =>
-    `Eine Matte von ${plain(width, 2)} mm Breite ist zu klein für Teile einer Form: mindestens ${least} mm.`,
+  'cutter.length': ({ what, length, most }, { exactLength }) =>
+    `${machineLengths[what]} von ${exactLength(length)} geht nicht: 0 bis ${exactLength(most)} angeben.`,
+  'cutter.would-divide': ({ pieces, width, height }, { say, small }) =>
+    `Die Matte ist zu klein für ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Eine Matte von ${small(width)} × ${small(height)} fasst jedes ganz. In Stücken geschnittener Stoff hätte keine Zugabe, wo sie sich treffen: nur für Schablonen teilen lassen.`,
+  'cutter.divided-boards': ({ pieces, lap }, { say, exactLength }) =>
+    `Größer als die Matte, also in Stücken geschnitten: ${pieces.map((piece) => `„${say(piece)}“`).join(', ')}. Die Stücke Kante an Kante legen und einen Streifen derselben Pappe über die Fuge kleben, der auf beiden Seiten ${exactLength(lap)} weit reicht; die zweite Lage woanders teilen.`,
+  'cutter.mat-too-small': ({ width, least }, { exactLength }) =>
+    `Eine Matte von ${exactLength(width)} Breite ist zu klein für Teile einer Form: mindestens ${exactLength(least)}.`,
 };
