@@ -67,7 +67,7 @@ function placesOf(body: Body): Places {
   };
 }
 
-function fit(readings: Readonly<Record<string, number>>): Body {
+function bodyOf(readings: Readonly<Record<string, number>>): Body {
   return fitOrThrow({ figure: 'bust', measures: { ...FIVE, ...readings } }, { fair: true });
 }
 
@@ -80,12 +80,12 @@ describe('readings off a wall', () => {
   const stooped = leaning(women.places, 0.1);
 
   it('bring a body to where the scanned women stand', () => {
-    expect(rms(gapsOf(fit(readOffWall(women.places, -225)), women.places))).toBeLessThan(4);
+    expect(rms(gapsOf(bodyOf(readOffWall(women.places, -225)), women.places))).toBeLessThan(4);
   });
 
   it('tell a lean that the tapes cannot: 4 cm at the nape', () => {
-    expect(rms(gapsOf(fit({}), stooped))).toBeGreaterThan(20);
-    const body = fit(readOffWall(stooped, -225));
+    expect(rms(gapsOf(bodyOf({}), stooped))).toBeGreaterThan(20);
+    const body = bodyOf(readOffWall(stooped, -225));
     expect(rms(gapsOf(body, stooped))).toBeLessThan(6);
     for (const { id, got, target, status, kind } of body.tapes) {
       if (kind === 'distance') expect(status, id).toBe('met');
@@ -94,14 +94,14 @@ describe('readings off a wall', () => {
   });
 
   it('do not depend on where the wall stands', () => {
-    const [near, far] = [-190, -260].map((wall) => placesOf(fit(readOffWall(stooped, wall))));
+    const [near, far] = [-190, -260].map((wall) => placesOf(bodyOf(readOffWall(stooped, wall))));
     // The wall itself is believed to stand a hand's breadth off, to 8 cm: that pulls a little.
     for (const [id, y] of Object.entries(near)) expect(Math.abs(y - far[id]), id).toBeLessThan(2);
   });
 
   it('that cannot be together are named, with what they are off by', () => {
     const readings = readOffWall(women.places, -225);
-    const body = fit({ ...readings, wallBust: readings.wallBust + 90 });
+    const body = bodyOf({ ...readings, wallBust: readings.wallBust + 90 });
     const conflict = body.issues.find(({ code }) => code === 'tape-conflict');
     expect(conflict?.path).toBe('measures.wallBust');
     expect(conflict?.measured).toBeGreaterThan(12);
@@ -121,7 +121,7 @@ describe('heights of landmarks', () => {
 
   it('lift or lower a landmark over the waist', () => {
     for (const rise of [300, 330]) {
-      const body = fit({ waistHeight, neckFrontHeight: waistHeight + rise });
+      const body = bodyOf({ waistHeight, neckFrontHeight: waistHeight + rise });
       // Read to 4 mm, and the survey knows how high the pit of the neck usually is to a centimetre.
       expect(Math.abs(pit(body) - rise)).toBeLessThan(10);
     }
