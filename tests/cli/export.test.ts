@@ -188,7 +188,7 @@ describe('loftseam make with formats', () => {
       [['--gauges', 'knee'], /no gauge called “knee”.*waist.*profile/],
       [['--formats', 'stl', '--wall', '12'], /Walls of 1\.2 cm.*0\.04 cm to 0\.4 cm/],
       [['--allowance-for', 'seam=1'], /allowance of 0\.1 cm.*0\.3 cm to 5 cm/i],
-      [['--allowance', '2'], /0\.3 cm to 5 cm/],
+      [['--allowance', '2'], /3 to 50 mm/],
       [['--paper', 'a4', '--margin', '-3'], /--margin.*0 or more/],
       [['--notches', 'star'], /Allowed choices are slit, t, outward/],
       [['--allowance', '45'], /allowances folded in would cover it/],

@@ -105,7 +105,7 @@ describe('--language de', () => {
     [['make', straight, '--out'], 2, 'fehlt der Wert'],
     [['print-correct'], 2, '„--measured-x <Länge>“ muss angegeben werden'],
     [['make', straight, '--triangles', 'many'], 2, 'eine ganze Zahl sein, 500 bis 200000'],
-    [['make', straight, '--allowance', '2'], 2, '0,3 cm bis 5 cm'],
+    [['make', straight, '--allowance', '2'], 2, '3 bis 50 mm'],
     [['make', straight, '--allowance-for', 'x'], 2, 'Name=Länge'],
     [['make', straight, '--grain', 'x=99'], 2, 'Schnittteil=Grad'],
     [['make', straight, '--notches', 'star'], 2, 'Möglich sind: slit, t, outward'],

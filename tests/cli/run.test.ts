@@ -75,7 +75,7 @@ describe('loftseam make', () => {
     expect(triangles.err).toContain('500 to 200000');
     const allowance = await loftseam('make', straight, '--allowance', '80');
     expect(allowance.code).toBe(2);
-    expect(allowance.err).toContain('0.3 cm to 5 cm (an opening may also have 0)');
+    expect(allowance.err).toContain('3 to 50 mm (an opening may also have 0)');
     expect((await loftseam('make')).code).toBe(2);
     expect((await loftseam('sew', straight)).code).toBe(2);
     expect((await loftseam()).code).toBe(2);
