@@ -29,7 +29,7 @@ export function barsOfCover(
 }
 
 /**
- * The first page: whose pattern this is, bars across and up the page and a square to measure before anything else is
+ * The first page: whose pattern this is, what must be known before, bars across and up the page and a square to measure before anything else is
  * printed, in centimetres and inches, and how to join the pages. The square's left and top sides carry 4 in bars.
  */
 export function drawCover(
@@ -43,7 +43,10 @@ export function drawCover(
   const page: CoverPage = { grid, say, items: [], texts: [] };
   drawHeading(page, info, correction);
   drawMeasures(page, bars);
-  drawInstructions(page, instructions(grid.overlap, joints.length > 0, tiles.length, bars.across, bars.up));
+  drawInstructions(page, [
+    ...(info.first ?? []),
+    ...instructions(grid.overlap, joints.length > 0, tiles.length, bars.across, bars.up),
+  ]);
   return {
     width: grid.pageWidth,
     height: pageHeight,

@@ -9,3 +9,4 @@ export { LayingStage as laying } from '../laying/laying-stage.tsx';
 export { MakingStage as making } from '../making/making-stage.tsx';
 export { PanelsStage as panels } from '../panels/panels-stage.tsx';
 export { SeamsStage as seams } from '../seams/seams-stage.tsx';
+export { VerdictLine as verdict } from './verdict-line.tsx';

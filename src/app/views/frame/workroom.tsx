@@ -5,7 +5,7 @@ import { BodyFrame } from './body-frame.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PrintList } from './print-list.tsx';
 import { StageBar } from './stage-bar.tsx';
-import { StageView } from './stage-view.tsx';
+import { LateVerdict, StageView } from './stage-view.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useFileDrop } from './use-file-drop.ts';
@@ -46,7 +46,10 @@ export function Workroom({ scene }: WorkroomProps) {
       </a>
       <TopBar />
       <StageBar />
-      <NoticeBar />
+      <div className="told">
+        <NoticeBar />
+        <LateVerdict />
+      </div>
       <main id="work" ref={work} className="work" tabIndex={-1}>
         {hasProject ? <StageView stage={stage} /> : <p className="quiet">{words.opening}</p>}
       </main>

@@ -6,7 +6,6 @@ export const body = {
     volume: 'Volume',
     surface: 'Surface',
     triangles: 'Triangles',
-    doubts: 'Worth a second look',
     shape: 'What a tape cannot tell',
     shapeParts: {
       posture: 'Posture and back',

@@ -7,7 +7,6 @@ export const body: typeof english = {
     volume: 'Rauminhalt',
     surface: 'Oberfläche',
     triangles: 'Dreiecke',
-    doubts: 'Lieber noch einmal ansehen',
     shape: 'Was kein Maßband sagen kann',
     shapeParts: {
       posture: 'Haltung und Rücken',

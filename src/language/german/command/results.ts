@@ -39,7 +39,8 @@ export const results: typeof english = {
   report: {
     panel: 'Schnittteil',
     area: 'Fläche cm²',
-    rms: 'Verformung typisch %',
+    worst: (place) => `Am meisten hier: ${place}.`,
+    strain: 'Verformung, 95 % darunter, %',
     shrink: 'einhalten',
     stretch: 'dehnen',
     grain: 'Fadenlauf °',
@@ -134,17 +135,18 @@ export const results: typeof english = {
   },
   advise: { nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.' },
   propose: {
+    strain: 'Verformung, 95 % darunter, %',
     asItIs: 'wie es ist',
     afterStep: (number) => `nach Schritt ${number}`,
     reached: (wanted) =>
-      `Die gewünschte Verformung, p95 ${wanted} %, ist erreicht, auf dem groben Netz, an dem geprüft wurde.`,
+      `Die gewünschte Verformung, 95 % des Stoffs unter ${wanted} %, ist erreicht, auf dem groben Netz, an dem geprüft wurde.`,
     notReached: (wanted, least) =>
-      `Die gewünschte Verformung, p95 ${wanted} %, ist nicht erreicht: ${least} % ist die geringste, die gefunden wurde.`,
+      `Die gewünschte Verformung, 95 % des Stoffs unter ${wanted} %, ist nicht erreicht: ${least} % ist die geringste, die gefunden wurde.`,
   },
   region: {
     title: 'Bereich',
-    found: (area, rms, p95, p99, min, max) =>
-      `Bereich von ${area} cm²: Verformung typisch ${rms} %, p95 ${p95} %, p99 ${p99} %, von ${min} % bis ${max} %.`,
+    found: (area, strain, min, max) =>
+      `Bereich von ${area} cm²: 95 % des Stoffs sind um weniger als ${strain} % verformt; von ${min} % bis ${max} %.`,
     round: (body, flat) => `Rundherum ${body} am Körper, ${flat} am flachen Teil.`,
   },
   printCorrect: {
