@@ -43,8 +43,8 @@ describe('what a layout would come to', () => {
     const [few, many] = ['upright8', 'upright12BustWaist'];
     const more = hoursOf(many) - hoursOf(few);
     expect(more).toBeGreaterThan(2);
-    expect((of(many)!.hours - of(few)!.hours) / more).toBeGreaterThan(0.6);
-    expect((of(many)!.hours - of(few)!.hours) / more).toBeLessThan(1.4);
+    expect((of(many)!.hours - of(few)!.hours) / more).toBeGreaterThan(0.85);
+    expect((of(many)!.hours - of(few)!.hours) / more).toBeLessThan(1.15);
   });
 
   it('there is none for a layout that is not there', () => {

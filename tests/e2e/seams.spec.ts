@@ -17,7 +17,7 @@ test('a point moved by keyboard changes the seams, can be undone, and the layout
   // A key that comes while points are found anew moves none.
   await expect(page.locator('.pull-list[data-behind]')).toHaveCount(0);
   await point.focus();
-  await page.keyboard.press('Shift+ArrowLeft');
+  await page.keyboard.press('Shift+ArrowRight');
   await expect(undo(page)).toHaveAccessibleName('Undo: Move princess front');
   await waitForFullForm(page);
   await expect(length).not.toHaveText(before ?? '');
@@ -30,7 +30,7 @@ test('a point moved by keyboard changes the seams, can be undone, and the layout
   // Points are found anew for the lines undo brought back.
   await expect(page.locator('.pull-list[data-behind]')).toHaveCount(0);
   await point.focus();
-  await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('Shift+ArrowLeft');
   await waitForFullForm(page);
   await expect(length).not.toHaveText(before ?? '');
   await pulling(page).getByRole('button', { name: 'Back to eight upright panels' }).click();

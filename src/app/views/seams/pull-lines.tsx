@@ -60,7 +60,8 @@ function StrainChange() {
   const words = useWords().pull;
   const { percent } = useNumbers();
   if (!before || !now) return null;
-  const hasChanged = Math.abs(before.p95 - now.p95) > 5e-6;
+  // As far as the figures show it.
+  const hasChanged = percent(before.p95, 2) !== percent(now.p95, 2);
   return (
     <dl className="numbers">
       <div>
