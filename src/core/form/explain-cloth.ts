@@ -71,6 +71,9 @@ export function explainCloth(
   const best = findGrain(panel.mesh, flat.strain, cloth);
   const straight = measureGrain(panel.mesh, flat.strain, cloth, UPWARDS);
   const zones = findOverLimit(panel.mesh, strain);
+  // Such a place lies within one over the plain limits.
+  const mayBeSeen = zones.some(({ usage, area }) => usage > SEEN.limit && area >= SEEN.smallest);
+  const seen = mayBeSeen ? findOverLimit(panel.mesh, strain, SEEN) : [];
   const over = zones.reduce((sum, zone) => sum + zone.area, 0);
   const whole = areas.reduce((sum, area) => sum + area, 0);
   return {
@@ -82,7 +85,7 @@ export function explainCloth(
     bestGrain: { angle: withinHalfTurn(best.angle + turn), usage: best.usage },
     overShare: over / whole,
     zones: zones.slice(0, MOST_ZONES).map((zone) => describeZone(shell, places, panel, zone, cloth)),
-    seen: findOverLimit(panel.mesh, strain, SEEN).map((zone) => ({
+    seen: seen.map((zone) => ({
       ...describeZone(shell, places, panel, zone, cloth),
       place: describePlace(shell, places, panel.sourceVertex[zone.vertex]),
     })),
