@@ -1,6 +1,6 @@
 import type { DisplayUnit, Issue, Severity } from '../core/base/index.ts';
 import { type BodyInput, type BodyUncertainty, findMeasure, USUAL_WAIST } from '../core/body/index.ts';
-import type { Report, ReportTape } from '../core/form/index.ts';
+import type { Report, ReportTape, Verdict } from '../core/form/index.ts';
 import type { Numbers } from '../language/index.ts';
 import type { Reader } from './create-reader.ts';
 import { formatTable } from './format-table.ts';
@@ -66,6 +66,12 @@ export function describeIssues(issues: readonly Issue[], { say, words }: Reader)
     .join('\n');
 }
 
+/** The verdict on a form as in the app, with its worst place. */
+export function describeVerdict({ message, worst }: Verdict, { say, words }: Reader): string {
+  const place = worst ? ` ${words.report.worst(say(worst.name))}` : '';
+  return `${say(message)}${place}`;
+}
+
 /** Panels with the strain their cloth feels, the worst seam, every level, and the time of each stage. */
 export function describeReport(report: Report, unit: DisplayUnit, reader: Reader): string {
   const { numbers } = reader;
@@ -74,9 +80,7 @@ export function describeReport(report: Report, unit: DisplayUnit, reader: Reader
     [
       { title: words.panel },
       { title: words.area, align: 'right' },
-      { title: words.rms, align: 'right' },
-      { title: 'p95', align: 'right' },
-      { title: 'p99', align: 'right' },
+      { title: words.strain, align: 'right' },
       { title: words.shrink, align: 'right' },
       { title: words.stretch, align: 'right' },
       { title: words.grain, align: 'right' },
@@ -85,7 +89,7 @@ export function describeReport(report: Report, unit: DisplayUnit, reader: Reader
     report.panels.map(({ id, areaFlat, strain, cloth }) => [
       id,
       numbers.fixed(areaFlat / 100, 0),
-      ...[strain.rms, strain.p95, strain.p99].map((x) => numbers.fixed(100 * x, 2)),
+      numbers.fixed(100 * strain.p95, 2),
       signed(100 * strain.min, 2, numbers),
       signed(100 * strain.max, 2, numbers),
       turnInDegrees(cloth.grainAngle, numbers),

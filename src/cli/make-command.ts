@@ -8,7 +8,7 @@ import type { Project, ProjectCloth } from '../core/project/index.ts';
 import type { CommandStreams } from './command-streams.ts';
 import type { Reader } from './create-reader.ts';
 import { describeFilled } from './describe-filled.ts';
-import { describeIssues, describeReport } from './describe-form.ts';
+import { describeIssues, describeReport, describeVerdict } from './describe-form.ts';
 import { describeInside } from './describe-inside.ts';
 import { exitCodes } from './exit-codes.ts';
 import { exportOptionsOf, type FormatOptions } from './export-options.ts';
@@ -69,11 +69,12 @@ export async function makeCommand(
   if (!files.ok) return exitCodes.usage;
   const written = await writeFiles(options.out, files.value);
   stdout.write(`${describeReport(form.value.report, project.value.displayUnits, reader)}\n\n`);
-  const { inside, filled, hours } = form.value.report;
+  const { inside, filled, hours, verdict } = form.value.report;
   if (inside) stdout.write(`${describeInside(inside, project.value.displayUnits, reader)}\n\n`);
   if (filled && inside)
     stdout.write(`${describeFilled(filled, inside, project.value.displayUnits, reader)}\n\n`);
   if (hours) stdout.write(`${reader.say(makingPhrase('work.hours', { hours: hours.all }))}\n\n`);
+  if (verdict) stdout.write(`${describeVerdict(verdict, reader)}\n\n`);
   stdout.write(`${[...written, ...tellPages(files.value, reader)].join('\n')}\n`);
   const hasErrors = form.issues.some((issue) => issue.severity === 'error');
   return hasErrors ? exitCodes.errorsInProject : exitCodes.fine;

@@ -1,7 +1,8 @@
 import path from 'node:path';
-import { type FormStrain, proposeLine, proposeMoves, type SeamProposal } from '../core/advice/index.ts';
+import { proposeLine, proposeMoves, type SeamProposal } from '../core/advice/index.ts';
 import { layoutOf, surfaceOfProject } from '../core/assembly/index.ts';
 import { failure, type Result, success } from '../core/base/index.ts';
+import type { FormStrain } from '../core/flatten/index.ts';
 import type { Pipeline } from '../core/pipeline/index.ts';
 import { type Project, serializeProject } from '../core/project/index.ts';
 import type { SeamLayout } from '../core/seams/index.ts';
@@ -57,9 +58,7 @@ export async function proposeCommand(
     rowOf(words.asItIs, before, numbers),
     ...steps.map((step, k) => rowOf(words.afterStep(k + 1), step.after, numbers)),
   ];
-  const columns = ['', 'rms %', 'p95 %', 'p99 %'].map((title, k) =>
-    k === 0 ? { title } : { title, align: 'right' as const },
-  );
+  const columns = [{ title: '' }, { title: words.strain, align: 'right' as const }];
   const told = steps.map(({ changes }, k) => `${k + 1}. ${changes.map(say).join('\n   ')}\n`);
   stdout.write(`${told.join('')}\n${formatTable(columns, rows)}\n`);
   const last = steps[steps.length - 1];
@@ -119,6 +118,6 @@ function propose(
   return success({ before: moved.value.before, steps });
 }
 
-function rowOf(what: string, { rms, p95, p99 }: FormStrain, { fixed }: Numbers): string[] {
-  return [what, ...[rms, p95, p99].map((x) => fixed(100 * x, 2))];
+function rowOf(what: string, { p95 }: FormStrain, { fixed }: Numbers): string[] {
+  return [what, fixed(100 * p95, 2)];
 }

@@ -31,19 +31,12 @@ export async function regionCommand(
   const issues = [...body.issues, ...(region?.issues ?? [])];
   if (issues.length > 0) stderr.write(`${describeIssues(issues, reader)}\n`);
   if (!project.ok || !region?.ok) return exitCodes.errorsInProject;
-  const { rms, p95, p99, min, max, area3d } = region.value.flat.strain.summary;
+  const { p95, min, max, area3d } = region.value.flat.strain.summary;
   const percent = (x: number): string => numbers.fixed(100 * x, 2);
   const [body3d, flat] = [region.value.length3d, region.value.lengthFlat].map((mm) =>
     numbers.length(mm, project.value.displayUnits),
   );
-  const found = words.found(
-    numbers.fixed(area3d / 100, 0),
-    percent(rms),
-    percent(p95),
-    percent(p99),
-    percent(min),
-    percent(max),
-  );
+  const found = words.found(numbers.fixed(area3d / 100, 0), percent(p95), percent(min), percent(max));
   stdout.write(`${found}\n${words.round(body3d, flat)}\n`);
   if (options.out !== undefined) {
     const target = path.parse(path.resolve(options.out));

@@ -6,7 +6,7 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
-import { measureFormStrain } from '../core/advice/index.ts';
+import { measureFormStrain } from '../core/flatten/index.ts';
 import { createPipeline } from '../core/pipeline/index.ts';
 import { LAYOUTS } from '../core/seams/index.ts';
 import { createReader } from './create-reader.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { measureFormStrain, proposeLine, proposeMoves } from '../../src/core/advice/index.ts';
+import { proposeLine, proposeMoves } from '../../src/core/advice/index.ts';
 import { flattenProblemFromShell } from '../../src/core/assembly/flatten-problem.ts';
-import { flattenTogether } from '../../src/core/flatten/index.ts';
+import { flattenTogether, measureFormStrain } from '../../src/core/flatten/index.ts';
 import { cutIntoPanels, findLayout, type SeamLayout } from '../../src/core/seams/index.ts';
 import { inEnglish } from '../in-english.ts';
 import { torso } from '../seams/sample-forms.ts';

@@ -10,6 +10,7 @@ import { LAYOUTS } from '../../src/core/seams/index.ts';
 import { projectForTests } from './fixtures/project-for-tests.ts';
 
 const OUTLINE = Float64Array.of(0, 0, 1, 0, 1, 1);
+const SKETCH = { lines: [OUTLINE], strain: 0.02, cloth: 1400, hours: 9 };
 
 /** A page with pictures kept, and a worker that answers when it is let. */
 function openOn(project: Project) {
@@ -18,7 +19,7 @@ function openOn(project: Project) {
   const waiting: (() => void)[] = [];
   const answer = <T>(value: T) => new Promise<T>((done) => waiting.push(() => done(value)));
   const worker = {
-    sketchLayout: vi.fn((_project: Project, id: string) => answer(id === 'upright8' ? null : [OUTLINE])),
+    sketchLayout: vi.fn((_project: Project, id: string) => answer(id === 'upright8' ? null : SKETCH)),
     sketchShape: vi.fn((_project: Project, _category: string, _choice: string | null) => answer(OUTLINE)),
     outlineShape: vi.fn((_project: Project, _category: string, _choice: string | null) => answer(OUTLINE)),
   };
@@ -50,7 +51,7 @@ describe('small pictures of what may be chosen', () => {
     await letAnswer(1);
     expect(isReady()).toBe(true);
     expect(worker.sketchLayout.mock.calls.map(([, id]) => id)).toEqual(LAYOUTS.map(({ id }) => id));
-    expect(store.getState().sketches?.lines.upright8).toBeNull();
+    expect(store.getState().sketches?.layouts.upright8).toBeNull();
   });
 
   it('of shape come roughly first, those seen first before others; better ones when nothing else is waited for', async () => {

@@ -23,7 +23,7 @@ const all = Object.fromEntries(Object.keys(none).map((id) => [id, true])) as unk
 const shown = {
   tape: ['', 'tapes', 'arms'],
   body: ['', '', 'photo mirror levels tapes seams arms veil cloth'],
-  seams: ['controlPoints', 'seams cloth', ''],
+  seams: ['controlPoints', 'seams cloth', 'strain'],
   panels: ['', 'seams cloth', 'strain'],
   inside: ['inside', 'cloth', ''],
   cutting: ['', 'seams cloth', ''],

@@ -146,7 +146,7 @@ describe('the calls as the worker does them', () => {
     expect(same?.picture).toContain('<svg');
     const points = await client.scatterBody(demo);
     expect((points?.length ?? 1) % 3).toBe(0);
-    expect((await client.sketchLayout(demo, 'upright8'))?.length).toBeGreaterThan(3);
+    expect((await client.sketchLayout(demo, 'upright8'))?.lines.length).toBeGreaterThan(3);
     expect(await client.sketchLayout(demo, 'no such layout')).toBeNull();
   });
 

@@ -44,6 +44,26 @@ test('a pattern on the paper chosen, corrected for the printer; several files co
   });
 });
 
+test('the test tube comes first: what going without it leaves open, its pages alone, then its growth', async ({
+  undrawnPage: page,
+}) => {
+  await goTo(page, 'Cutting');
+  const tube = page.getByRole('region', { name: 'First the test tube' });
+  await expect(tube).toContainText('Not measured yet');
+  await expect(tube.getByRole('row', { name: /^Waist −\d\.\d cm \+\d\.\d cm$/ })).toBeVisible();
+  const main = page.locator('.cutting-stage button.main');
+  await expect(main).toHaveText(['Download only the test tube']);
+  const { path } = await downloaded(page, 'Download only the test tube');
+  const text = execFileSync('pdftotext', [path, '-'], { encoding: 'utf8' });
+  expect(text.replace(/\s+/g, ' ')).toContain('Only the test tube. Sew, stuff and measure it');
+  expect(text).toContain('test tube');
+  expect(text).not.toContain('side front');
+  await tube.getByText('Type in what the tube measures').click();
+  await tube.getByRole('textbox', { name: 'Girth at line 1' }).fill('64.1');
+  await expect(tube).toContainText('Done: your cloth grows by 1.72 %');
+  await expect(main).toHaveText(['Download pattern']);
+});
+
 test('pages and joints are told and shown before anything is downloaded, with what a choice saves', async ({
   undrawnPage: page,
 }) => {

@@ -17,7 +17,7 @@ test('a point moved by keyboard changes the seams, can be undone, and the layout
   // A key that comes while points are found anew moves none.
   await expect(page.locator('.pull-list[data-behind]')).toHaveCount(0);
   await point.focus();
-  await page.keyboard.press('Shift+ArrowLeft');
+  await page.keyboard.press('Shift+ArrowRight');
   await expect(undo(page)).toHaveAccessibleName('Undo: Move princess front');
   await waitForFullForm(page);
   await expect(length).not.toHaveText(before ?? '');
@@ -30,7 +30,7 @@ test('a point moved by keyboard changes the seams, can be undone, and the layout
   // Points are found anew for the lines undo brought back.
   await expect(page.locator('.pull-list[data-behind]')).toHaveCount(0);
   await point.focus();
-  await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('Shift+ArrowLeft');
   await waitForFullForm(page);
   await expect(length).not.toHaveText(before ?? '');
   await pulling(page).getByRole('button', { name: 'Back to eight upright panels' }).click();
@@ -82,6 +82,56 @@ async function findBead(page: Page, box: { x: number; y: number; width: number; 
   }
   throw new Error('no bead found');
 }
+
+test('the verdict stands in every stage, leads to its worst place, and has advice sought', async ({
+  undrawnPage: page,
+}) => {
+  const verdict = page.getByRole('region', { name: 'Can it be sewn?' });
+  for (const stage of ['Tape', 'Body', 'Inside', 'Making', 'Checking'] as const) {
+    await goTo(page, stage);
+    await expect(verdict).toContainText(
+      /Can be sewn, but the cloth will wrinkle in (one place|\d+ places)\./,
+    );
+  }
+  const place = verdict.locator('.verdict-place button');
+  const piece = (await place.textContent())?.split(',')[0] ?? '';
+  await place.click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Panels' })).toBeVisible();
+  // The piece is lit among the others.
+  await expect(page.locator('tr[data-lit]', { hasText: piece })).toBeVisible();
+  await verdict.getByRole('button', { name: 'Look for a better seam' }).click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Seams' })).toBeVisible();
+  const advice = page.getByRole('region', { name: 'Ask for advice' });
+  await expect(advice.getByRole('heading')).toBeFocused();
+  await expect(advice.getByRole('button', { name: 'Stop looking' })).toBeVisible();
+  await expect(advice.getByRole('button', { name: 'Look for better seams' })).toBeVisible({
+    timeout: 60_000,
+  });
+  // The first place of the list is the one of the verdict.
+  await expect(advice.locator('.advice-place').first()).toContainText(piece, { ignoreCase: true });
+});
+
+test('cards tell what a layout would come to on this body, and another layout changes the verdict', async ({
+  undrawnPage: page,
+}) => {
+  await goTo(page, 'Seams');
+  const cards = page.locator('.layout-card');
+  await expect(
+    cards.locator('.layout-figures', {
+      hasText: /^about \d\.\d % strainabout \d+ cm of clothabout \d+ h$|fit/,
+    }),
+  ).toHaveCount(await cards.count());
+  const strain = async (name: string) =>
+    Number.parseFloat(
+      /about (\d\.\d)/.exec((await cards.filter({ hasText: name }).first().textContent()) ?? '')?.[1] ?? '',
+    );
+  expect(await strain('Twelve upright panels with a bust seam')).toBeLessThan(
+    await strain('Eight upright panels'),
+  );
+  await page.getByRole('radio', { name: /^Twelve upright panels with a bust seam/ }).check({ force: true });
+  await waitForFullForm(page);
+  await expect(page.getByRole('region', { name: 'Can it be sewn?' })).toContainText('Can be sewn as it is');
+});
 
 test('advice names places, tries changes out, and changes nothing until it is taken', async ({
   undrawnPage: page,

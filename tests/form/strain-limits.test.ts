@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { measureFormStrain } from '../../src/core/advice/index.ts';
+import { measureFormStrain } from '../../src/core/flatten/index.ts';
 import { createPipeline, makeForm } from '../../src/core/pipeline/index.ts';
 import { type Project, parseProject } from '../../src/core/project/index.ts';
 import { ENGLISH, inEnglish } from '../in-english.ts';

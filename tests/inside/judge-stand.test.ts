@@ -9,6 +9,7 @@ import {
   leanOfPole,
   massOfFill,
   reachOfPulledSleeve,
+  spreadWithoutTube,
   TUBES,
 } from '../../src/core/inside/index.ts';
 import { packingOfTube } from '../../src/core/inside/packing-of-tube.ts';
@@ -215,6 +216,15 @@ describe('a test tube that was skipped', () => {
     expect(issue).toMatchObject({ code: 'test-tube-skipped', path: 'testTube', severity: 'warning' });
     expect(issue.measured).toBeCloseTo(18.83, 1);
     expect(inEnglish(issue.message)).toContain('within 1.9 cm (3/4 in)');
+  });
+
+  // The usual cloth: 1/(1 − 0.0120560) − 1 = 1.22031 %. Half as much is 0.61385 % of 1010 mm less, 6.20 mm; twice 1.25046 % more, 12.63 mm.
+  it('leaves each level open downwards and upwards', () => {
+    const [spread] = spreadWithoutTube(levels, {});
+    expect(spread).toMatchObject({ id: 'hip', level: level.name });
+    expect(spread.less).toBeCloseTo(6.2, 1);
+    expect(spread.more).toBeCloseTo(12.63, 1);
+    expect(spreadWithoutTube(levels, { measuredGrowth: 0.01 })).toEqual([]);
   });
 
   it('is not once it was measured, or its growth typed', () => {

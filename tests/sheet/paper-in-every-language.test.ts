@@ -6,6 +6,7 @@ import {
   type DrawingItem,
   type DrawingText,
 } from '../../src/core/drawing/index.ts';
+import { type TubeStanding, tellTube } from '../../src/core/form/index.ts';
 import { arrangePieces, draftPiece } from '../../src/core/pattern/index.ts';
 import { drawLabels, planTiles, printPieces } from '../../src/core/sheet/index.ts';
 import { LANGUAGES, type Language, loadCatalogue, speakerFor } from '../../src/language/index.ts';
@@ -14,6 +15,13 @@ import { samplePanels } from '../pattern/synthetic-panels.ts';
 /** Words of ours are judged, so those of makers and of other rooms are numbers here. */
 const INFO = { project: '1', body: '94', date: '2026-11-25' };
 const CAUTIONS = [{ title: verbatim('10 20 30 40 50 60 70 80'), text: verbatim('1234 '.repeat(60).trim()) }];
+
+/** The longest that is said of the test tube: what going without it leaves open. */
+const LEVEL = { level: verbatim('1234567890'), less: 12, more: 24 };
+const SKIPPED: TubeStanding = {
+  kind: 'skipped',
+  levels: ['a', 'b', 'c', 'd'].map((id) => ({ ...LEVEL, id })),
+};
 
 /** The widest sheet of a home printer, the smallest, and a roll. */
 const PRINTED_ON = ['letter', 'both', 'roll24'] as const;
@@ -30,7 +38,7 @@ async function drawAll(language: Language) {
   const sheet = arrangePieces(pieces, { say });
   if (!sheet.ok) throw new Error('sheet');
   const prints = PRINTED_ON.map((paper) => {
-    const info = { ...INFO, say, cautions: CAUTIONS };
+    const info = { ...INFO, say, first: [tellTube(SKIPPED, false)], cautions: CAUTIONS };
     const job = printPieces(pieces, info, { paper, correction: { x: 1.0004, y: 0.9996 } });
     const grid = planTiles({ paper });
     if (!job.ok || !grid.ok) throw new Error(paper);

@@ -68,6 +68,17 @@ export interface PrintWish {
 /** The seams of a layout: polylines n × 3 mm. */
 export type LayoutLines = readonly Float64Array[];
 
+/** A layout on one body, roughly: where its seams run, and what it would come to. */
+export interface LayoutSketch {
+  readonly lines: LayoutLines;
+  /** 95 % of the cloth is strained less, a fraction. */
+  readonly strain: number;
+  /** Length of cloth of the usual or typed width, mm. */
+  readonly cloth: number;
+  /** To cut and sew the shell, without what goes inside. */
+  readonly hours: number;
+}
+
 /** Outlines of the body under each choice of one question of shape: closed, n × 2 mm, y down. */
 export interface ChoiceOutlines {
   /** As the body is now. */
@@ -89,8 +100,8 @@ export interface FlatCut {
   readonly area: number;
   readonly length3d: number;
   readonly lengthFlat: number;
-  readonly rms: number;
-  readonly p95: number;
+  /** 95 % of the cloth is strained less. */
+  readonly strain: number;
   readonly min: number;
   readonly max: number;
   /** SVG file in true size, coloured by strain. */

@@ -5,6 +5,7 @@ export type {
   FileOptions,
   FlatCut,
   LayoutLines,
+  LayoutSketch,
   MakeWish,
   OnDrawn,
   OnLaid,

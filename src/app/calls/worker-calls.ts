@@ -14,7 +14,7 @@ import type {
   DistancePicture,
   FileOptions,
   FlatCut,
-  LayoutLines,
+  LayoutSketch,
   MakeWish,
   OnDrawn,
   OnLaid,
@@ -81,8 +81,8 @@ export const workerCalls = {
     isOfPresentProject: true,
   }),
 
-  /** Where the seams of a layout run on the project's body; roughly, for a picture; null when it does not fit the body. */
-  sketchLayout: describeCall(signature<(project: Project, layoutId: string) => LayoutLines | null>(), {
+  /** Where the seams of a layout run on the project's body and what it would come to; roughly; null when it does not fit the body. */
+  sketchLayout: describeCall(signature<(project: Project, layoutId: string) => LayoutSketch | null>(), {
     worker: 'quick',
     onDefect: none,
   }),

@@ -133,7 +133,7 @@ function FormInSpace({ form: settled, store, actions }: FormInSpaceProps) {
           form={form}
           buffers={buffers}
           isVeil={seesInside && form.inside !== undefined}
-          showsStrain={isShown(stage, 'strain', layers) || isPulling}
+          showsStrain={form.flat.length > 0 && (isShown(stage, 'strain', layers) || isPulling)}
           mist={mist}
           print={print}
           highlight={highlight}

@@ -92,10 +92,10 @@ export { categoriesAsSeen, type PartOfShape, partsOfShape } from './shape-parts.
 export { sideOfSeam } from './side-of-seam.ts';
 export { type SideOfSection, sidesOfSection } from './sides-of-section.ts';
 export { type Silhouette, silhouetteOfMesh } from './silhouette-of-mesh.ts';
+export { issuesOfStage, stageOfIssue } from './stage-of-issue.ts';
 export { isShown, STAGES, stageOf } from './stages.ts';
 export { today } from './today.ts';
 export * from './types.ts';
-export { typicalStrain } from './typical-strain.ts';
 export { VEIL_FROM, VEIL_TO, veilAt } from './veil-of-body.ts';
 export {
   type BodyCard,

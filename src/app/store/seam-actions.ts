@@ -15,6 +15,8 @@ export interface SeamActions {
   receivePull(preview: SeamPreview, pull: SeamPull): void;
   refusePull(message: string, pull: SeamPull): void;
   setSeamLines(lines: readonly SeamLine[], step: string): void;
+  /** Whether advice on the seams is to be sought as soon as it can be. */
+  wantAdvice(wants: boolean): void;
 }
 
 /** Lines pulled by hand. A preview is shown while pulling; the project changes once, when the point is let go. */
@@ -66,5 +68,6 @@ export function createSeamActions(store: AppStore): SeamActions {
       change({ refusal, pull: null, base });
     },
     setSeamLines: (lines, step) => void setSeamLines(lines, step),
+    wantAdvice: (wantsAdvice) => change({ wantsAdvice }),
   };
 }

@@ -36,7 +36,7 @@ export function isFillingAwaited({ form, project, failure }: AppState): boolean 
 export function arePicturesAwaited({ stage, project, failure, sketches, shapePictures }: AppState): boolean {
   if (!project || failure) return false;
   const { body } = project;
-  if (stage === 'seams') return !isWhole(LAYOUTS, sketches?.body === body ? sketches.lines : {});
+  if (stage === 'seams') return !isWhole(LAYOUTS, sketches?.body === body ? sketches.layouts : {});
   if (stage !== 'body') return false;
   return !isWhole(categoriesAsSeen(body), shapePictures?.body === body ? shapePictures.outlines : {});
 }

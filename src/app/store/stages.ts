@@ -3,7 +3,6 @@ import type { LastStage } from '../../core/pipeline/index.ts';
 import type { CheckingEntry, Project } from '../../core/project/index.ts';
 import type { Numbers, Words } from '../../language/index.ts';
 import { type LayWork, layInView } from './lay-in-view.ts';
-import { typicalStrain } from './typical-strain.ts';
 
 /** What is drawn on the body. */
 export interface Layers {
@@ -102,7 +101,7 @@ export const STAGES = [
     draftTo: 'panels',
     standing: ({ form, words }) => (form ? words.stages.seams(form.shell.seams.length) : ''),
     shows: ['seams', 'controlPoints', 'cloth'],
-    layers: [],
+    layers: ['strain'],
     draws: 'line',
   }),
   record({
@@ -110,9 +109,9 @@ export const STAGES = [
     draftTo: 'cutting',
     awaitsFilled: true,
     standing({ form, words, numbers }) {
-      const panels = form?.report.panels ?? [];
-      if (panels.length === 0) return '';
-      return words.stages.panels(panels.length, numbers.percent(typicalStrain(panels)));
+      const { panels, strain } = form?.report ?? {};
+      if (!panels || strain === undefined) return '';
+      return words.stages.panels(panels.length, numbers.percent(strain));
     },
     shows: ['seams', 'cloth'],
     layers: ['strain'],

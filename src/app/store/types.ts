@@ -6,7 +6,7 @@ import type { Form, FormFilled, TriedForm } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ControlPointName, SeamEdit } from '../../core/seams/index.ts';
 import type { Language, Numbers, Words } from '../../language/index.ts';
-import type { ChoiceOutlines, LayoutLines, Quality, Work } from '../calls/index.ts';
+import type { ChoiceOutlines, LayoutSketch, Quality, Work } from '../calls/index.ts';
 import type { FilledView } from './filled-view.ts';
 import type { LayWork } from './lay-in-view.ts';
 import type { DrawnKind, Layers, Stage } from './stages.ts';
@@ -109,6 +109,8 @@ export interface SeamWork {
   readonly pull: SeamPull | null;
   /** Why the point cannot go where it was last wanted. */
   readonly refusal: string;
+  /** Advice is to be sought as soon as it can be. */
+  readonly wantsAdvice: boolean;
 }
 
 /** A point drawn on the body: angle round it and height over its base, mm. */
@@ -170,12 +172,12 @@ export interface ClothPhoto {
 /** A place on a photo, pixels from its top left as it is shown. */
 export type PhotoMark = readonly [number, number];
 
-/** Seam lines of every layout on one body. */
+/** Every layout on one body, roughly. */
 export interface LayoutSketches {
   /** The project they belong to, by identity of its `body`. */
   readonly body: Project['body'];
   /** By id, as far as they are made; null where a layout does not fit the body. */
-  readonly lines: Readonly<Record<string, LayoutLines | null>>;
+  readonly layouts: Readonly<Record<string, LayoutSketch | null>>;
 }
 
 /** Outlines of the body under each choice of shape. */

@@ -2,7 +2,7 @@ import type { Issue } from '../../core/base/index.ts';
 import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
-import type { ChoiceOutlines, LayoutLines } from '../calls/index.ts';
+import type { ChoiceOutlines, LayoutSketch } from '../calls/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { isSameForm } from './selectors.ts';
 import type { Quality, ShownUncertainty, Work } from './types.ts';
@@ -11,7 +11,7 @@ export interface WorkActions {
   showWork(work: Work | null): void;
   receiveForm(form: Form, project: Project, quality: Quality): void;
   receiveFailure(issues: readonly Issue[], project: Project): void;
-  receiveSketch(body: Project['body'], layoutId: string, lines: LayoutLines | null): void;
+  receiveSketch(body: Project['body'], layoutId: string, sketch: LayoutSketch | null): void;
   receiveShapePictures(body: Project['body'], category: string, outlines: ChoiceOutlines | null): void;
   receiveUncertainty(uncertainty: ShownUncertainty): void;
   receiveExample(example: Body): void;
@@ -35,10 +35,10 @@ export function createWorkActions(store: AppStore): WorkActions {
     receiveFailure(failure, project) {
       if (store.getState().project === project) store.setState({ failure });
     },
-    receiveSketch: (body, layoutId, lines) =>
+    receiveSketch: (body, layoutId, sketch) =>
       store.setState(({ sketches }) => {
-        const known = sketches?.body === body ? sketches.lines : {};
-        return { sketches: { body, lines: { ...known, [layoutId]: lines } } };
+        const known = sketches?.body === body ? sketches.layouts : {};
+        return { sketches: { body, layouts: { ...known, [layoutId]: sketch } } };
       }),
     receiveShapePictures: (body, category, outlines) =>
       store.setState(({ shapePictures }) => {

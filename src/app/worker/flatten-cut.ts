@@ -15,7 +15,7 @@ export function flattenCut(project: Project, body: Result<Body>, wish: CutWish, 
       : flattenJoined(wish.joined);
   if (!made.ok) return made;
   const { flat, length3d, lengthFlat } = made.value;
-  const { areaFlat, rms, p95, min, max } = flat.strain.summary;
+  const { areaFlat, p95: strain, min, max } = flat.strain.summary;
   const picture = writeSvg(picturePatch(made.value, project.name, say), { say });
-  return success({ area: areaFlat, length3d, lengthFlat, rms, p95, min, max, picture });
+  return success({ area: areaFlat, length3d, lengthFlat, strain, min, max, picture });
 }

@@ -22,7 +22,7 @@ import { planPrint } from './plan-print.ts';
 import { refitForm } from './refit-form.ts';
 import { scatterBody } from './scatter-body.ts';
 import type { RunJobs } from './second-worker.ts';
-import { sketchLayout } from './sketch-layout.ts';
+import { createLayoutSketcher } from './sketch-layout.ts';
 import { createShapeSketcher } from './sketch-shape.ts';
 import { tellUncertainty } from './tell-uncertainty.ts';
 import { writeFiles } from './write-files.ts';
@@ -80,10 +80,11 @@ function callsAboutBody(
   'sketchLayout' | 'sketchShape' | 'outlineShape' | 'uncertaintyOfBody' | 'scatterBody'
 > {
   const sketchShape = createShapeSketcher();
+  const sketchLayout = createLayoutSketcher();
   return {
     sketchLayout(project, layoutId) {
       const body = pipeline.fitBody(project);
-      return body.ok ? sketchLayout(body.value, layoutId) : null;
+      return body.ok ? sketchLayout(project, body.value, layoutId) : null;
     },
 
     sketchShape(project, category, choice) {

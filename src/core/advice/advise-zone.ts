@@ -1,4 +1,5 @@
 import { failure, type Issue, type Phrase, type Result, success } from '../base/index.ts';
+import type { FormStrain } from '../flatten/index.ts';
 import { distance, weightedPercentiles } from '../math/index.ts';
 import { type ChartSurface, measureTriangleAreas } from '../mesh/index.ts';
 import {
@@ -12,13 +13,7 @@ import {
   type SeamLayout,
 } from '../seams/index.ts';
 import { type LineWay, phrase } from './phrases.ts';
-import {
-  createJudge,
-  type FormStrain,
-  type JudgedLayout,
-  listCandidates,
-  type ProposeOptions,
-} from './propose-seams.ts';
+import { createJudge, type JudgedLayout, listCandidates, type ProposeOptions } from './propose-seams.ts';
 
 /** A change that lowers the strain at one place, found by trying it. */
 export interface ZoneAdvice {

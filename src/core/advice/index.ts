@@ -23,8 +23,6 @@ export {
   type SeamPreview,
 } from './preview-seams.ts';
 export {
-  type FormStrain,
-  measureFormStrain,
   type ProposeOptions,
   proposeLine,
   proposeMoves,

@@ -1,7 +1,13 @@
 import { flattenProblemFromShell, layoutOf, nameFlattenIssues, prefixIssues } from '../assembly/index.ts';
 import { failure, type Result, rememberLast, success } from '../base/index.ts';
 import { type Body, surfaceOfBody } from '../body/index.ts';
-import { createFlattenMemory, type FlatDisk, flattenTogether } from '../flatten/index.ts';
+import {
+  createFlattenMemory,
+  type FlatDisk,
+  type FormStrain,
+  flattenTogether,
+  measureFormStrain,
+} from '../flatten/index.ts';
 import type { ChartSurface } from '../mesh/index.ts';
 import type { Project } from '../project/index.ts';
 import {
@@ -16,7 +22,6 @@ import {
   type SnappedPlace,
   USUAL_BRIDGING,
 } from '../seams/index.ts';
-import { type FormStrain, measureFormStrain } from './propose-seams.ts';
 
 export interface PreviewOptions {
   /** One point of one line being dragged; absent = the project's lines as they are. */

@@ -1,8 +1,14 @@
 import { flattenProblemFromShell } from '../assembly/index.ts';
 import { failure, type Phrase, type Result, success } from '../base/index.ts';
-import { createFlattenMemory, type FlatDisk, type FlattenMemory, flattenTogether } from '../flatten/index.ts';
-import { weightedPercentiles } from '../math/index.ts';
-import { type ChartSurface, type Mesh, measureTriangleAreas } from '../mesh/index.ts';
+import {
+  createFlattenMemory,
+  type FlatDisk,
+  type FlattenMemory,
+  type FormStrain,
+  flattenTogether,
+  measureFormStrain,
+} from '../flatten/index.ts';
+import type { ChartSurface } from '../mesh/index.ts';
 import {
   type ControlPointName,
   cutIntoPanels,
@@ -17,15 +23,6 @@ import {
   splitPanel,
 } from '../seams/index.ts';
 import { type PointMove, type PointWay, phrase } from './phrases.ts';
-
-/** Strain of a whole form, area-weighted over both principal strains, fractions. */
-export interface FormStrain {
-  readonly rms: number;
-  readonly p95: number;
-  readonly p99: number;
-  /** Fourth-power mean, cut off at 8 %: what proposals lower. */
-  readonly steep: number;
-}
 
 export interface SeamProposal {
   readonly kind: 'move' | 'add';
@@ -55,7 +52,6 @@ const FIRST_STEP = 12;
 const SMALLEST_STEP = 3;
 /** Trials that gain less than this share are not worth a change. */
 const WORTHWHILE = 5e-4;
-const STRAIN_CAP = 0.08;
 
 /** A layout cut and unrolled on a coarse mesh. */
 export interface JudgedLayout {
@@ -199,34 +195,6 @@ export function createJudge(surface: ChartSurface, form: SeamForm, options: Prop
 function unroll(shell: SeamedShell, memory: FlattenMemory): readonly FlatDisk[] | undefined {
   const flat = flattenTogether(flattenProblemFromShell(shell), { memory });
   return flat.ok ? flat.value : undefined;
-}
-
-/** Figures of all panels together, every triangle by its area on the body. `disks`: parallel to `flat`. */
-export function measureFormStrain(disks: readonly Mesh[], flat: readonly FlatDisk[]): FormStrain {
-  const count = flat.reduce((sum, { strain }) => sum + 2 * strain.major.length, 0);
-  const [sizes, areas] = [new Float64Array(count), new Float64Array(count)];
-  let [at, weights, squares, fourths] = [0, 0, 0, 0];
-  for (const [d, { strain }] of flat.entries()) {
-    const own = measureTriangleAreas(disks[d]);
-    for (const list of [strain.major, strain.minor]) {
-      for (const [f, value] of list.entries()) {
-        const size = Math.abs(value);
-        const weight = own[f];
-        [sizes[at], areas[at]] = [size, weight];
-        at++;
-        weights += weight;
-        squares += weight * size ** 2;
-        fourths += weight * Math.min(STRAIN_CAP, size) ** 4;
-      }
-    }
-  }
-  const [p95, p99] = weightedPercentiles(sizes, areas, [0.95, 0.99]);
-  return {
-    rms: Math.sqrt(squares / weights),
-    p95,
-    p99,
-    steep: (fourths / weights) ** 0.25,
-  };
 }
 
 /** Lines a layout could have besides its own; see `proposeLine`. */

@@ -2,13 +2,22 @@ import { bodyInWords } from '../assembly/index.ts';
 import { failure, type Issue, type Result, type Say, success } from '../base/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import { findLackingLetters, writePdf } from '../export/index.ts';
-import { type Form, nameRevision } from '../form/index.ts';
+import { type Form, nameRevision, tellTube } from '../form/index.ts';
 import { cautionsFor } from '../inside/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { drawLabels, findPaper, PRINT_OPTIONS, planTiles, printPieces } from '../sheet/index.ts';
+import {
+  drawLabels,
+  findPaper,
+  PRINT_OPTIONS,
+  type PrintInfo,
+  planTiles,
+  printPieces,
+} from '../sheet/index.ts';
 import type { FormFile } from './files-of-form.ts';
 import { type ExportOptions, PROGRAM } from './format-writer.ts';
 import { phrase } from './phrases.ts';
+
+const TUBE: Piece['material'] = 'test-tube';
 
 /** The pieces on pages to print, a file per paper. */
 export async function writePdfFiles(
@@ -83,11 +92,21 @@ export function printOptionsOf({ print, only }: Pick<ExportOptions, 'print' | 'o
   return only ? { ...print, plain: 'drawn' as const } : { ...print };
 }
 
-/** Whose pieces are printed, with the cautions for working with them. */
-export function printInfo({ project }: Form, pieces: readonly Piece[], date: string, say: Say) {
+/** Whose pieces are printed, how it stands with the test tube, and the cautions for working with them. */
+export function printInfo(form: Form, pieces: readonly Piece[], date: string, say: Say): PrintInfo {
+  const { project, report } = form;
   const revision = say(phrase('file.revision', { revision: nameRevision(project) }));
   const stand = [date, revision].filter((part) => part !== '').join(' · ');
   const { name, displayUnits: unit } = project;
   const body = say(bodyInWords(project));
-  return { say, project: name, body, date: stand, unit, cautions: cautionsFor(pieces) };
+  const isAlone = pieces.every(({ material }) => material === TUBE);
+  return {
+    say,
+    project: name,
+    body,
+    date: stand,
+    unit,
+    ...(report.tube && { first: [tellTube(report.tube, isAlone)] }),
+    cautions: cautionsFor(pieces),
+  };
 }

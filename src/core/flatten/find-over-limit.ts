@@ -19,8 +19,15 @@ export interface OverLimitZone {
 /** Smaller zones are single triangles at corners rather than places, mm². */
 const SMALL_ZONE = 150;
 
-/** Zones of usage over 1, worst first; zones under 150 mm² are left out. O(#F). */
-export function findOverLimit(mesh: Mesh, cloth: ClothStrain): OverLimitZone[] {
+/**
+ * Zones of usage over `limit` (1: all the cloth takes), worst first; zones under `smallest` mm² are left out (150: single triangles
+ * at corners). O(#F).
+ */
+export function findOverLimit(
+  mesh: Mesh,
+  cloth: ClothStrain,
+  { limit = 1, smallest = SMALL_ZONE }: { readonly limit?: number; readonly smallest?: number } = {},
+): OverLimitZone[] {
   const { triangles } = mesh;
   const twins = findTwins(triangles, mesh.positions.length / 3);
   const areas = measureTriangleAreas(mesh);
@@ -28,20 +35,20 @@ export function findOverLimit(mesh: Mesh, cloth: ClothStrain): OverLimitZone[] {
   const zones: OverLimitZone[] = [];
   let count = 0;
   for (let start = 0; start < areas.length; start++) {
-    if (zoneOf[start] !== -1 || !(cloth.usage[start] > 1)) continue;
+    if (zoneOf[start] !== -1 || !(cloth.usage[start] > limit)) continue;
     const members = [start];
     zoneOf[start] = count;
     for (let i = 0; i < members.length; i++) {
       for (let e = 3 * members[i]; e < 3 * members[i] + 3; e++) {
         const g = twins[e] < 0 ? -1 : Math.floor(twins[e] / 3);
-        if (g < 0 || zoneOf[g] !== -1 || !(cloth.usage[g] > 1)) continue;
+        if (g < 0 || zoneOf[g] !== -1 || !(cloth.usage[g] > limit)) continue;
         zoneOf[g] = count;
         members.push(g);
       }
     }
     count++;
     const area = members.reduce((sum, f) => sum + areas[f], 0);
-    if (area >= SMALL_ZONE) zones.push(describeZone(mesh, cloth, members, area, twins, zoneOf));
+    if (area >= smallest) zones.push(describeZone(mesh, cloth, members, area, twins, zoneOf));
   }
   return zones.sort((a, b) => b.usage - a.usage);
 }

@@ -15,6 +15,7 @@ export {
   planFlatten,
 } from './flatten-together.ts';
 export { type ClothAxis, type ClothStrain, measureClothStrain } from './measure-cloth-strain.ts';
+export { type FormStrain, measureFormStrain } from './measure-form-strain.ts';
 export { measureFreeStrain } from './measure-free-strain.ts';
 export { measureStrain } from './measure-strain.ts';
 export type { ClothPhrases, DiskPhrases, FlattenPhrases, UnrollingPhrases } from './phrases.ts';

@@ -16,6 +16,11 @@ import type { ReportCloth, ReportZone } from './types.ts';
 
 /** Zones told per panel; a panel full of small ones is told by its worst. */
 const MOST_ZONES = 4;
+/**
+ * What shows once it is sewn and filled: a place of so many times what the cloth takes, as large as this, mm². Filled hard, cloth is
+ * pulled longer by about as much again as it eases, and smaller puckers press out (ours; common practice, no source).
+ */
+const SEEN = { limit: 2, smallest: 1000 };
 /** A landmark further away than this, mm, says nothing about a place. */
 const LANDMARK_REACH = 130;
 const UPWARDS = Math.PI / 2;
@@ -66,6 +71,9 @@ export function explainCloth(
   const best = findGrain(panel.mesh, flat.strain, cloth);
   const straight = measureGrain(panel.mesh, flat.strain, cloth, UPWARDS);
   const zones = findOverLimit(panel.mesh, strain);
+  // Such a place lies within one over the plain limits.
+  const mayBeSeen = zones.some(({ usage, area }) => usage > SEEN.limit && area >= SEEN.smallest);
+  const seen = mayBeSeen ? findOverLimit(panel.mesh, strain, SEEN) : [];
   const over = zones.reduce((sum, zone) => sum + zone.area, 0);
   const whole = areas.reduce((sum, area) => sum + area, 0);
   return {
@@ -77,6 +85,10 @@ export function explainCloth(
     bestGrain: { angle: withinHalfTurn(best.angle + turn), usage: best.usage },
     overShare: over / whole,
     zones: zones.slice(0, MOST_ZONES).map((zone) => describeZone(shell, places, panel, zone, cloth)),
+    seen: seen.map((zone) => ({
+      ...describeZone(shell, places, panel, zone, cloth),
+      place: describePlace(shell, places, panel.sourceVertex[zone.vertex]),
+    })),
   };
 }
 

@@ -1,6 +1,6 @@
 import { type Issue, isPhrase, type Say } from '../base/index.ts';
 import type { Body } from '../body/index.ts';
-import type { Cloth, FlatDisk, StrainSummary } from '../flatten/index.ts';
+import { type Cloth, type FlatDisk, measureFormStrain, type StrainSummary } from '../flatten/index.ts';
 import { type Mesh, measureArea, measureVolume } from '../mesh/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import { explainCloth, findNamedPlaces } from './explain-cloth.ts';
@@ -62,6 +62,12 @@ export function makeReport(made: {
         areaFlat,
         cloth: explainCloth(shell, places, index, disk, made.cloth, made.grain?.[panel.id] ?? 0),
       };
+    }),
+    ...(isFlattened && {
+      strain: measureFormStrain(
+        shell.panels.map((panel) => panel.mesh),
+        flat,
+      ).p95,
     }),
     seams: isFlattened ? measureSeams(shell, flat) : [],
     levels: isFlattened ? measureLevels(shell, flat) : [],

@@ -1,5 +1,6 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 import type { ClothAxis } from '../flatten/index.ts';
+import type { LevelSpread } from '../inside/index.ts';
 
 /** Landmarks that words can lean on. */
 export type PlaceMark =
@@ -38,6 +39,19 @@ export interface FormPhrases {
   /** `rise` above the level line, with sign. */
   readonly 'place.by-level': { readonly level: Phrase; readonly rise: number };
   readonly 'place.on-body': NoValues;
+  readonly 'tube.alone': NoValues;
+  /** A fraction. */
+  readonly 'tube.measured': { readonly growth: number };
+  readonly 'tube.skipped': { readonly levels: readonly LevelSpread[] };
+  /** `strain`: 95 % of the cloth is strained less, a fraction. */
+  readonly 'verdict.sound': { readonly strain: number };
+  /** `places`: how many there are, mirror images left out. */
+  readonly 'verdict.wrinkles': { readonly places: number };
+  readonly 'verdict.pulls': { readonly places: number };
+  readonly 'verdict.cannot': { readonly reason: Phrase };
+  readonly 'verdict.folds': NoValues;
+  readonly 'verdict.partners': { readonly letter: string; readonly gap: number };
+  readonly 'verdict.at': { readonly panel: Phrase; readonly place: Phrase };
 }
 
 export const phrase = phrasesOf<FormPhrases>();

@@ -8,6 +8,7 @@ import type {
   FillMass,
   FurtherPart,
   InsideShape,
+  LevelSpread,
   MaterialLine,
   PlateRim,
   SectionPlace,
@@ -22,6 +23,7 @@ import type { Project } from '../project/index.ts';
 import type { SeamedShell } from '../seams/index.ts';
 import type { PredictedLevel } from '../simulate/index.ts';
 
+import type { Verdict } from './verdict.ts';
 import type { Making } from './work-step.ts';
 
 export interface Report {
@@ -39,11 +41,17 @@ export interface Report {
     readonly area: number;
   };
   readonly panels: readonly ReportPanel[];
+  /** 95 % of all the cloth is strained less, whichever way, a fraction; absent while nothing is unrolled. */
+  readonly strain?: number;
+  /** Whether it can be sewn as it is; absent while nothing is unrolled. */
+  readonly verdict?: Verdict;
   readonly seams: readonly ReportSeam[];
   /** Every level on the body and on the panels as cut, mm; filled, it is in `filled`. */
   readonly levels: readonly { readonly id: string; readonly length3d: number; readonly lengthFlat: number }[];
   /** What is inside, and each level by its section; absent from drafts. */
   readonly inside?: ReportInside;
+  /** Whether the test tube was made before anything is printed; absent from drafts. */
+  readonly tube?: TubeStanding;
   /** How the form comes out once filled; absent where its panels are cut as unrolled. */
   readonly filled?: ReportFilled;
   /** Of work for the whole form, breaks and drying left out, in all and by its steps: our estimate, no source. Absent from drafts. */
@@ -73,6 +81,11 @@ export interface ReportInside {
   /** Where the work can hurt; to be shown and printed. */
   readonly cautions: readonly Caution[];
 }
+
+/** Whether the test tube was made before anything is printed: its growth, a fraction, or what going without leaves open. */
+export type TubeStanding =
+  | { readonly kind: 'measured'; readonly growth: number }
+  | { readonly kind: 'skipped'; readonly levels: readonly LevelSpread[] };
 
 /** The form filled in space, over its cloth. mm, N. */
 export interface ReportFilled {
@@ -146,6 +159,8 @@ export interface ReportCloth {
   readonly overShare: number;
   /** The worst of these places. */
   readonly zones: readonly ReportZone[];
+  /** Places that will be seen on the filled form: over twice what the cloth takes, and not small. */
+  readonly seen: readonly (ReportZone & { readonly place: Phrase })[];
 }
 
 export interface ReportZone {

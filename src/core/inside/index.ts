@@ -1,6 +1,6 @@
 export { allowanceOfCover } from './board-pieces.ts';
 export { CAUTIONS, type Caution, cautionsFor } from './cautions.ts';
-export { checkSkippedTube } from './check-skipped-tube.ts';
+export { checkSkippedTube, type LevelSpread, spreadWithoutTube } from './check-skipped-tube.ts';
 export {
   cutGirth,
   depthOfShell,

@@ -1,7 +1,14 @@
 import type { FittedFilling } from '../assembly/index.ts';
 import { assertInvariant } from '../base/index.ts';
 import { CLOTHS, findCloth, measureFreeStrain } from '../flatten/index.ts';
-import { type Form, type FormFilled, type FormInside, makeReport } from '../form/index.ts';
+import {
+  type Form,
+  type FormFilled,
+  type FormInside,
+  judgeForm,
+  makeReport,
+  standingOfTube,
+} from '../form/index.ts';
 import { partsOfInside } from '../inside/index.ts';
 import { type LayPlan, listToBuy } from '../laying/index.ts';
 import { planMaking } from '../making/index.ts';
@@ -61,11 +68,22 @@ export function assembleForm(
     stages,
     report,
   };
-  if (inner === undefined) return form;
+  if (inner === undefined) return withJudgement(form);
   const { making, issues: against } = planMaking(form);
   const steps = Object.fromEntries(making.steps.map(({ id, hours }) => [id, hours]));
   const hours = { all: making.hours, steps };
-  return { ...form, making, report: { ...report, hours, issues: [...report.issues, ...against] } };
+  return withJudgement({
+    ...form,
+    making,
+    report: { ...report, hours, issues: [...report.issues, ...against] },
+  });
+}
+
+/** What can be said only when all of it is known. */
+function withJudgement(form: Form): Form {
+  const verdict = judgeForm(form.report, form.shell);
+  const tube = standingOfTube(form);
+  return { ...form, report: { ...form.report, ...(verdict && { verdict }), ...(tube && { tube }) } };
 }
 
 /** With everything laid, cloth is bought by the plans. */

@@ -45,6 +45,12 @@ export interface BraceWork {
   readonly isStrap: boolean;
 }
 
+/** The shell alone: its pieces cut out of paper and cloth, its seams sewn; all lengths mm. Hours. */
+export function hoursOfShell(seamLengths: number, pieces: number, outlines: number): number {
+  const { seam, pattern, piece, outline } = MINUTES;
+  return ((seam.plain * seamLengths + outline * outlines) / 1000 + (pattern + piece) * pieces) / 60;
+}
+
 /** From cloth to both ends sewn on, hours. */
 export function hoursOfBrace({ onSleeve, onShell, isStrap }: BraceWork): number {
   const { seam, pattern, piece, hem, slot, basted } = MINUTES;

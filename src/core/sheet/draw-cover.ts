@@ -18,6 +18,11 @@ const SQUARE = 100;
 const FOUR_INCHES = 4 * mmPerInch;
 const WORDS = 3.6;
 const LINE = 5;
+const FIRST_WORDS = 4.2;
+const FIRST_LINE = 6;
+/** Free beside the square, and left of the bar up the page with its words, mm. */
+const BESIDE_SQUARE = 8;
+const BESIDE_BAR = 10;
 
 /** Lengths of the long bars on the first page, across and up it, mm. */
 export function barsOfCover(
@@ -29,7 +34,7 @@ export function barsOfCover(
 }
 
 /**
- * The first page: whose pattern this is, bars across and up the page and a square to measure before anything else is
+ * The first page: whose pattern this is, what must be known before, bars across and up the page and a square to measure before anything else is
  * printed, in centimetres and inches, and how to join the pages. The square's left and top sides carry 4 in bars.
  */
 export function drawCover(
@@ -43,6 +48,7 @@ export function drawCover(
   const page: CoverPage = { grid, say, items: [], texts: [] };
   drawHeading(page, info, correction);
   drawMeasures(page, bars);
+  drawFirst(page, info.first ?? []);
   drawInstructions(page, instructions(grid.overlap, joints.length > 0, tiles.length, bars.across, bars.up));
   return {
     width: grid.pageWidth,
@@ -106,6 +112,21 @@ function drawMeasures(page: CoverPage, { across, up }: ReturnType<typeof barsOfC
   texts.push(makeText(x - 5, y + 12, '4 in', WORDS, { anchor: 'middle', angle: -Math.PI / 2 }));
   const inSquare = say(phrase('cover.square')).split('\n');
   for (const [i, text] of inSquare.entries()) texts.push(makeText(x + 5, y + 12 + 7 * i, text, 4.2));
+}
+
+/** Between the square and the bar up the page, where nothing else stands, and larger than what follows. */
+function drawFirst(page: CoverPage, paragraphs: readonly Phrase[]): void {
+  const { grid, say, texts } = page;
+  const [left, top] = squareAt(grid);
+  const x = left + SQUARE + BESIDE_SQUARE;
+  const width = grid.pageWidth - grid.margin - BESIDE_BAR - x;
+  let line = top + BESIDE_SQUARE;
+  for (const paragraph of paragraphs) {
+    for (const text of foldText(say(paragraph), FIRST_WORDS, width)) {
+      texts.push(makeText(x, line, text, FIRST_WORDS));
+      line += FIRST_LINE;
+    }
+  }
 }
 
 /** What to do, below the square. */

@@ -66,6 +66,8 @@ export interface PrintInfo {
   readonly date: string;
   /** In which lengths are told that are drawn nowhere; centimetres as a rule. */
   readonly unit?: DisplayUnit;
+  /** What must be known before anything is printed or cut, ahead of all else on the first page. */
+  readonly first?: readonly Phrase[];
   /** Where the work with the pieces can hurt, printed on a page of their own. */
   readonly cautions?: readonly { readonly title: Phrase; readonly text: Phrase }[];
 }

@@ -1,6 +1,5 @@
-import { issuesOf } from '../../store/index.ts';
-import { CoreText } from '../parts/core-text.tsx';
 import { LitRow } from '../parts/lit-row.tsx';
+import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { CompareView } from './compare-view.tsx';
@@ -20,7 +19,7 @@ export function BodyStage() {
         <p>{words.body.about}</p>
       </header>
       <BodyNumbers />
-      <Doubts />
+      <StageDoubts stage="body" />
       <SectionView />
       <ThreadTool />
       <PhotoTools />
@@ -55,25 +54,6 @@ function BodyNumbers() {
         <dd>{numbers.clothArea(body.area / 1e6, unit, 3)}</dd>
       </div>
     </dl>
-  );
-}
-
-function Doubts() {
-  const issues = useApp(issuesOf);
-  const { body: words } = useWords();
-  const say = useSay();
-  if (issues.length === 0) return null;
-  return (
-    <section aria-labelledby="doubts-title">
-      <h3 id="doubts-title">{words.doubts}</h3>
-      <ul className="doubts">
-        {issues.map((issue) => (
-          <li key={issue.code + issue.path + say(issue.message)} className={issue.severity}>
-            <CoreText said={say(issue.message)} />
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }
 

@@ -1,10 +1,11 @@
 import { useState } from 'react';
-import { CAUTIONS } from '../../../core/inside/index.ts';
-import { isFormBehind, issuesOf, reaches } from '../../store/index.ts';
+import { CAUTIONS, measuredGrowthOf } from '../../../core/inside/index.ts';
+import { isFormBehind, reaches } from '../../store/index.ts';
 import { BookletMaker } from '../making/booklet-maker.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { Download, DownloadList } from '../parts/download-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
+import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp, useServices } from '../parts/workroom-context.tsx';
 import { AllowanceChoices } from './allowance-choices.tsx';
@@ -13,9 +14,13 @@ import { MachineChoices } from './machine-choices.tsx';
 import { PrintChoices } from './print-choices.tsx';
 import { PrintPages } from './print-pages.tsx';
 import { ProjectorChoices } from './projector-choices.tsx';
+import { TubeFirst } from './tube-first.tsx';
 
 /** Laser cutters are warned of what they must not burn under dust. */
 const CARES = ['blades', 'iron', 'glue', 'dust'];
+
+/** Told at length before all else. */
+const SKIPPED = 'test-tube-skipped';
 
 /** Ids of pieces that are not wanted this time. */
 type LeftOut = ReadonlySet<string>;
@@ -35,7 +40,8 @@ export function CuttingStage() {
       <FillingAwaited />
       {form && reaches(form, 'cutting') ? (
         <>
-          <TubeSkipped />
+          <TubeFirst form={form} />
+          <StageDoubts stage="cutting" isTold={({ code }) => code === SKIPPED} />
           <PrintFiles leftOut={leftOut} />
           <TrialShellFiles />
           <GaugeChoices form={form} />
@@ -75,6 +81,8 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
   const download = useDownload(leftOut);
   const wanted = useWanted(leftOut);
   const hasSteps = useApp((state) => state.form?.making !== undefined);
+  // Until the tube is measured its own pages come first.
+  const isNext = useApp(({ project }) => project && measuredGrowthOf(project.inside) !== undefined);
   return (
     <section className="print-files" aria-labelledby="print-title">
       <h3 id="print-title">{words.onPaper}</h3>
@@ -82,31 +90,13 @@ function PrintFiles({ leftOut }: { readonly leftOut: LeftOut }) {
       <PrintChoices />
       <PrintPages wanted={wanted} />
       <ul className="downloads">
-        <Download {...words.pattern} start={() => download('pdf')} isMain />
+        <Download {...words.pattern} start={() => download('pdf')} isMain={isNext === true} />
         <Download {...words.labels} start={() => download('labels')} />
         <Download {...words.projector} start={() => download('projector')} />
       </ul>
       {hasSteps && <BookletMaker />}
       <ProjectorChoices />
     </section>
-  );
-}
-
-/** Before anything is printed: how far the girths may come out otherwise without a test tube. */
-function TubeSkipped() {
-  const issues = useApp(issuesOf).filter(({ code }) => code === 'test-tube-skipped');
-  const say = useSay();
-  if (issues.length === 0) return null;
-  return (
-    <div role="alert">
-      <ul className="doubts">
-        {issues.map(({ code, message }) => (
-          <li key={code} className="warning">
-            {say(message)}
-          </li>
-        ))}
-      </ul>
-    </div>
   );
 }
 

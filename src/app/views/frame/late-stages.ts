@@ -12,3 +12,4 @@ export { MakingStage as making } from '../making/making-stage.tsx';
 export { PanelsStage as panels } from '../panels/panels-stage.tsx';
 export { SeamsStage as seams } from '../seams/seams-stage.tsx';
 export { Afterwards } from './afterwards.tsx';
+export { VerdictLine as verdict } from './verdict-line.tsx';

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { STAGES, type Stage, stageOf } from '../../store/index.ts';
+import { issuesOfStage, STAGES, type Stage, stageOf } from '../../store/index.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
@@ -26,13 +26,29 @@ export function StageBar() {
               onClick={() => actions.goTo(id)}
             >
               <span className="knot" aria-hidden="true" />
-              <span className="stage-name">{words.names[id]}</span>
+              <span className="stage-name">
+                {words.names[id]}
+                <DoubtCount stage={id} />
+              </span>
               <StageStanding stage={id} />
             </button>
           </li>
         ))}
       </ol>
     </nav>
+  );
+}
+
+/** How many warnings wait in a stage. */
+function DoubtCount({ stage }: { readonly stage: Stage }) {
+  const count = useApp((state) => issuesOfStage(state, stage).length);
+  const { doubts } = useWords().stages;
+  if (count === 0) return null;
+  return (
+    <span className="doubt-count" title={doubts(count)}>
+      <span aria-hidden="true">{count}</span>
+      <span className="visually-hidden">, {doubts(count)}</span>
+    </span>
   );
 }
 

@@ -6,7 +6,7 @@ import { LateParts } from './late-parts.tsx';
 import { NoticeBar } from './notice-bar.tsx';
 import { PrintList } from './print-list.tsx';
 import { StageBar } from './stage-bar.tsx';
-import { StageView } from './stage-view.tsx';
+import { LateVerdict, StageView } from './stage-view.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useFileDrop } from './use-file-drop.ts';
@@ -48,7 +48,10 @@ export function Workroom({ scene }: WorkroomProps) {
       </a>
       <TopBar />
       <StageBar />
-      <NoticeBar />
+      <div className="told">
+        <NoticeBar />
+        <LateVerdict />
+      </div>
       <main id="work" ref={work} className="work" tabIndex={-1}>
         {hasProject ? <StageView stage={stage} /> : <p className="quiet">{words.opening}</p>}
       </main>

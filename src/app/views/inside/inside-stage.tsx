@@ -2,13 +2,14 @@ import { type DisplayUnit, kgPerPound, withUsual } from '../../../core/base/inde
 import type { FormInside } from '../../../core/form/index.ts';
 import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/inside/index.ts';
 import type { Numbers } from '../../../language/index.ts';
-import { isFormBehind, issuesOf } from '../../store/index.ts';
+import { isFormBehind } from '../../store/index.ts';
 import { CautionList } from '../parts/caution-list.tsx';
 import { CoreText } from '../parts/core-text.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { LengthInput } from '../parts/length-input.tsx';
 import { MassRow } from '../parts/mass-row.tsx';
 import { ScrollableTable } from '../parts/scrollable-table.tsx';
+import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { FilledForces } from './filled-forces.tsx';
@@ -34,7 +35,7 @@ export function InsideStage() {
       {form?.filled ? <FilledForm filled={form.filled} /> : inside && <LevelsFilled inside={inside} />}
       <TestTubeFields />
       <InsideChoices />
-      <InsideDoubts />
+      <StageDoubts stage="inside" />
       {inside ? (
         <>
           {form?.filled && <FilledForces form={form} filled={form.filled} />}
@@ -48,31 +49,6 @@ export function InsideStage() {
       )}
       <CautionList cautions={CAUTIONS.filter(({ id }) => CARES.includes(id))} />
     </div>
-  );
-}
-
-/** What cannot be built so, or would come out wrong, with the number and what to do. */
-function InsideDoubts() {
-  const all = useApp(issuesOf);
-  const { inside } = useWords();
-  const say = useSay();
-  const isFilled = useApp((state) => state.form?.filled !== undefined);
-  // By sections alone; filled in space it is known better.
-  const issues = all.filter(
-    ({ code, path }) => path.startsWith('inside.') && !(isFilled && code === 'level-deviates'),
-  );
-  if (issues.length === 0) return null;
-  return (
-    <section aria-labelledby="inside-doubts-title">
-      <h3 id="inside-doubts-title">{inside.doubts}</h3>
-      <ul className="doubts">
-        {issues.map((issue) => (
-          <li key={issue.code + issue.path + say(issue.message)} className={issue.severity}>
-            <CoreText said={say(issue.message)} />
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }
 

@@ -3,6 +3,7 @@ import type { WorkPhase, WorkStep } from '../../../core/form/index.ts';
 import type { MakingPhrases } from '../../../core/making/index.ts';
 import { isFormBehind, placeAtBench } from '../../store/index.ts';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
+import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { usePrinting } from '../parts/use-printing.ts';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
@@ -45,6 +46,7 @@ export function MakingStage() {
         {steps && <BookletMaker />}
       </header>
       <FillingAwaited />
+      <StageDoubts stage="making" />
       {steps && isAtBench && <BenchDialog steps={steps} index={stepAtBench} />}
       {steps ? <StepList steps={steps} /> : <p className="quiet">{words.working}</p>}
     </div>

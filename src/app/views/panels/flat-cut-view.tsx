@@ -42,12 +42,8 @@ export function FlatCutView({ wish }: { readonly wish: CutWish }) {
           <dd>{numbers.length(cut.lengthFlat, unit)}</dd>
         </div>
         <div>
-          <dt>{words.typical}</dt>
-          <dd>{numbers.percent(cut.rms, 2)}</dd>
-        </div>
-        <div>
-          <dt>{words.p95}</dt>
-          <dd>{numbers.percent(cut.p95)}</dd>
+          <dt>{words.strain}</dt>
+          <dd>{numbers.percent(cut.strain, 2)}</dd>
         </div>
         <div>
           <dt>{words.fromTo}</dt>

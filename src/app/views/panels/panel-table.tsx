@@ -4,7 +4,7 @@ import { ScrollableTable } from '../parts/scrollable-table.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 
-/** Strain of every piece: the usual size, nearly the worst, and both extremes. */
+/** Strain of every piece, and both extremes. */
 export function PanelTable() {
   const panels = useApp((state) => state.form?.report.panels);
   const highlight = useApp((state) => state.highlight);
@@ -19,11 +19,8 @@ export function PanelTable() {
         <thead>
           <tr>
             <th scope="col">{words.panel}</th>
-            <th scope="col" className="number" title={words.typicalTitle}>
-              {words.typical}
-            </th>
-            <th scope="col" className="number" title={words.p95Title}>
-              {words.p95}
+            <th scope="col" className="number" title={words.strainTitle}>
+              {words.strain}
             </th>
             <th scope="col" className="number">
               {words.mostShrink}
@@ -44,10 +41,7 @@ export function PanelTable() {
               isLit={highlight?.kind === 'panel' && highlight.id === panel.id}
             >
               <th scope="row">{say(panel.name)}</th>
-              <td className="number" data-name={words.typical}>
-                {percent(panel.strain.rms)}
-              </td>
-              <td className="number" data-name={words.p95}>
+              <td className="number" data-name={words.strain}>
                 {percent(panel.strain.p95)}
               </td>
               <StrainCell name={words.mostShrink} strain={panel.strain.min} />

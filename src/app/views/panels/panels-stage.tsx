@@ -2,6 +2,7 @@ import { isFormBehind, reaches } from '../../store/index.ts';
 import { FilesLink } from '../parts/download-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
+import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { ClothChoice } from './cloth-choice.tsx';
@@ -25,6 +26,7 @@ export function PanelsStage() {
         <p>{words.about}</p>
       </header>
       <FillingAwaited />
+      <StageDoubts stage="panels" />
       {form && reaches(form, 'cutting') ? (
         <>
           <FlatView form={form} />

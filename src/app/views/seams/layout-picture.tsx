@@ -5,7 +5,7 @@ import { useApp } from '../parts/workroom-context.tsx';
 
 /** The layout's seams on this body, from the front and the back. */
 export function LayoutPicture({ layout }: { readonly layout: SeamLayout }) {
-  const sketch = useApp((state) => state.sketches?.lines[layout.id]);
+  const sketch = useApp((state) => state.sketches?.layouts[layout.id]);
   const positions = useApp((state) => state.form?.shell.mesh.positions);
   const views = useMemo(
     () => (positions ? [viewFromSide(positions, 'front'), viewFromSide(positions, 'back')] : []),
@@ -18,7 +18,7 @@ export function LayoutPicture({ layout }: { readonly layout: SeamLayout }) {
         <svg key={view.side} viewBox={view.viewBox}>
           <path d={view.outline} className="outline-cloth" />
           {sketch && (
-            <path d={sketch.map((line) => pathSeen(line, view)).join('')} className="outline-thread" />
+            <path d={sketch.lines.map((line) => pathSeen(line, view)).join('')} className="outline-thread" />
           )}
         </svg>
       ))}

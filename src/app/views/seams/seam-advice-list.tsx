@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { CLOTHS, findCloth } from '../../../core/flatten/index.ts';
 import type { WorstZone } from '../../../core/form/index.ts';
 import type { Project } from '../../../core/project/index.ts';
@@ -37,9 +37,27 @@ export function SeamAdviceList() {
   const cloth = findCloth(findings?.project?.cloth.kind ?? '') ?? CLOTHS[0];
   const isReady = useApp(({ formOf, formQuality, project }) => formOf === project && formQuality === 'full');
   const isStale = findings !== null && findings.project !== project;
+  const section = useRef<HTMLElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
+  const isWanted = useApp((state) => state.seamWork.wantsAdvice);
+  const actions = useActions();
+  // Asked for by the verdict: shown at once, begun as soon as the form is there.
+  useEffect(() => {
+    if (!isWanted) return;
+    section.current?.scrollIntoView({ block: 'start' });
+    title.current?.focus({ preventScroll: true });
+  }, [isWanted]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once a wish, not once a rendering
+  useEffect(() => {
+    if (!isWanted || !isReady) return;
+    actions.wantAdvice(false);
+    void look();
+  }, [isWanted, isReady]);
   return (
-    <section className="seam-advice" aria-labelledby="advice-title">
-      <h3 id="advice-title">{words.title}</h3>
+    <section ref={section} className="seam-advice" aria-labelledby="advice-title">
+      <h3 id="advice-title" ref={title} tabIndex={-1}>
+        {words.title}
+      </h3>
       <p className="measure-how">{words.about}</p>
       {findings?.isLooking ? (
         <div className="advice-work" role="status">

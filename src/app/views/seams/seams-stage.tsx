@@ -1,6 +1,7 @@
 import type { ReportSeam } from '../../../core/form/index.ts';
 import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
-import { seamColour, typicalStrain } from '../../store/index.ts';
+import { seamColour } from '../../store/index.ts';
+import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { usePointing } from '../parts/use-pointing.ts';
 import { useSeamName } from '../parts/use-seam-name.ts';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
@@ -19,7 +20,11 @@ export function SeamsStage() {
         <h2>{stages.names.seams}</h2>
         <p>{words.about}</p>
       </header>
-      <fieldset className="layouts">
+      <StageDoubts stage="seams" />
+      <p className="measure-how" id="layouts-about">
+        {words.aboutCards}
+      </p>
+      <fieldset className="layouts" aria-describedby="layouts-about">
         <legend className="visually-hidden">{words.layout}</legend>
         {LAYOUTS.map((layout) => (
           <LayoutCard key={layout.id} layout={layout} />
@@ -51,8 +56,36 @@ function LayoutCard({ layout }: { readonly layout: SeamLayout }) {
       />
       <LayoutPicture layout={layout} />
       <span className="layout-name">{name}</span>
+      <RoughFigures layoutId={layout.id} />
     </label>
   );
+}
+
+/** What a layout would come to on this body: about, by a rough body. */
+function RoughFigures({ layoutId }: { readonly layoutId: string }) {
+  const sketch = useApp(({ sketches, project }) =>
+    sketches?.body === project?.body ? sketches?.layouts[layoutId] : undefined,
+  );
+  const unit = useApp((state) => state.project?.displayUnits ?? 'cm');
+  const { seams: words } = useWords();
+  const { percent, length, fixed } = useNumbers();
+  if (sketch === undefined) return <span className="layout-figures" />;
+  if (sketch === null) return <span className="layout-figures">{words.doesNotFit}</span>;
+  const { strain, cloth, hours } = sketch;
+  return (
+    <span className="layout-figures">
+      <span>{words.aboutStrained(percent(strain))}</span>
+      {Number.isFinite(cloth) && (
+        <span>{words.aboutCloth(length(roundUp(cloth), unit, { decimals: 0 }))}</span>
+      )}
+      <span>{words.aboutHours(fixed(hours, 0))}</span>
+    </span>
+  );
+}
+
+/** Cloth is sold by the decimetre. */
+function roundUp(mm: number): number {
+  return 100 * Math.ceil(mm / 100);
 }
 
 /** What the chosen layout is, and what it comes to on this body. */
@@ -60,6 +93,7 @@ function ChosenLayout() {
   const chosen = useApp((state) => state.project?.seams.layout ?? LAYOUTS[0].id);
   const isBehind = useApp((state) => state.formOf?.seams.layout !== state.project?.seams.layout);
   const panels = useApp((state) => state.form?.report.panels);
+  const strain = useApp((state) => state.form?.report.strain);
   const layout = LAYOUTS.find(({ id }) => id === chosen);
   const { seams: words } = useWords();
   const say = useSay();
@@ -70,15 +104,15 @@ function ChosenLayout() {
     <section aria-labelledby="layout-title">
       <h3 id="layout-title">{name}</h3>
       <p className="layout-about">{description}</p>
-      {panels && panels.length > 0 && !isBehind && (
+      {panels && strain !== undefined && !isBehind && (
         <dl className="numbers">
           <div>
             <dt>{words.panels}</dt>
             <dd>{panels.length}</dd>
           </div>
           <div>
-            <dt>{words.typical}</dt>
-            <dd>{percent(typicalStrain(panels), 2)}</dd>
+            <dt>{words.strain}</dt>
+            <dd>{percent(strain, 2)}</dd>
           </div>
         </dl>
       )}

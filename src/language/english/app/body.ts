@@ -5,7 +5,6 @@ export const body = {
       'The body that answers the tapes. Turn it and compare it with the person, from the side above all.',
     volume: 'Volume',
     surface: 'Surface',
-    doubts: 'Worth a second look',
     shape: 'What a tape cannot tell',
     shapeParts: {
       posture: 'Posture and back',

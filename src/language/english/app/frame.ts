@@ -53,6 +53,15 @@ export const frame = {
     done: (count: number, all: number) => `${count} of ${all} done`,
     notMeasured: 'not measured',
     measuredTimes: (count: number) => `measured ${count === 1 ? 'once' : `${count} times`}`,
+    toLookAt: 'Please look at',
+    doubts: (count: number) => (count === 1 ? '1 warning' : `${count} warnings`),
+  },
+  verdict: {
+    title: 'Can it be sewn?',
+    cannot: 'Cannot be sewn so.',
+    worst: 'Most of all here:',
+    mend: 'Look for a better seam',
+    goTo: (stage: string) => `Go to ${stage}`,
   },
   status: {
     progress: 'Progress',

@@ -91,7 +91,7 @@ export const lateStages = {
     tube: {
       title: 'Test tube',
       about:
-        'Each cloth grows by its own share when it is stuffed hard. Sew a test tube from yours before anything else: under Cutting, tick only “test tube” in “To cut” and take the pattern. Stuff it, and type its girth at the three lines: the panels are then cut smaller. The first step under Making tells how.',
+        'Each cloth grows by its own share when it is stuffed hard. Sew a test tube from yours before anything else: under Cutting its pages can be printed alone. Stuff it, and type its girth at the three lines: the panels are then cut smaller. The first step under Making tells how.',
       measure: (number: number) => `Girth at line ${number}`,
       sewn: (girth: string) => `As sewn it measures ${girth} over the cloth.`,
       growth: (share: string) => `It grew by ${share}: taken off the panels, more where the form is wider.`,
@@ -104,7 +104,6 @@ export const lateStages = {
       fillWeighed: (low: string, high: string) =>
         `Filling of the form: ${low} to ${high}, by this weight. Practice reports 2.5 to 5 kg (5.5 to 11 lb) a torso (no source).`,
     },
-    doubts: 'Please look at',
     filled: 'Once filled',
     level: 'Level',
     girth: 'Girth',
@@ -138,6 +137,21 @@ export const lateStages = {
     about: 'Print at 100 %, measure the bars on the first page, then stick the pages together and cut.',
     drafting: 'Drafting the pieces…',
     onPaper: 'On paper',
+    tubeFirst: {
+      title: 'First the test tube',
+      done: (growth: string) =>
+        `Done: your cloth grows by ${growth} when it is stuffed, and the pieces are cut smaller by it. Print them.`,
+      why: 'Not measured yet. How much a cloth grows when it is stuffed hard is known only by trying: print the tube alone, sew, stuff and measure it, type its girths in, and only then print the pattern.',
+      alone: { name: 'Only the test tube', what: 'PDF: its pages alone' },
+      without:
+        'You may go on without it. If your cloth then gives half as much as most, or twice as much, the filled form comes out otherwise:',
+      costs: 'What going without the test tube costs',
+      level: 'Level',
+      less: 'Girth less by up to',
+      more: 'more by up to',
+      type: 'Type in what the tube measures',
+      readings: 'Its readings',
+    },
     pattern: { name: 'Pattern', what: 'PDF: cover with test bars, key, numbered pages' },
     trialShell: {
       title: 'Trial shell',

@@ -38,7 +38,8 @@ export const results = {
   report: {
     panel: 'panel',
     area: 'area cm²',
-    rms: 'strain %',
+    worst: (place: string) => `Most of all here: ${place}.`,
+    strain: 'strain, 95 % below, %',
     shrink: 'shrink',
     stretch: 'stretch',
     grain: 'grain °',
@@ -141,6 +142,7 @@ export const results = {
   },
   advise: { nowhere: 'Nowhere is the cloth asked for more than it takes.' },
   propose: {
+    strain: 'strain, 95 % below, %',
     asItIs: 'as it is',
     afterStep: (number: number) => `after step ${number}`,
     reached: (wanted: string) =>
@@ -150,8 +152,8 @@ export const results = {
   },
   region: {
     title: 'Region',
-    found: (area: string, rms: string, p95: string, p99: string, min: string, max: string) =>
-      `Region of ${area} cm²: strain ${rms} % typically, 95 % of the cloth below ${p95} %, 99 % below ${p99} %, from ${min} % to ${max} %.`,
+    found: (area: string, strain: string, min: string, max: string) =>
+      `Region of ${area} cm²: 95 % of the cloth is strained less than ${strain} %; from ${min} % to ${max} %.`,
     round: (body: string, flat: string) => `Round it ${body} on the body, ${flat} on the flat piece.`,
   },
   printCorrect: {

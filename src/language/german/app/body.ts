@@ -6,7 +6,6 @@ export const body: typeof english = {
       'Der Körper, den die Maße ergeben. Drehen und mit der Person vergleichen, vor allem von der Seite.',
     volume: 'Rauminhalt',
     surface: 'Oberfläche',
-    doubts: 'Lieber noch einmal ansehen',
     shape: 'Was kein Maßband sagen kann',
     shapeParts: {
       posture: 'Haltung und Rücken',

@@ -54,6 +54,15 @@ export const frame: typeof english = {
     done: (count, all) => `${count} von ${all} fertig`,
     notMeasured: 'nicht gemessen',
     measuredTimes: (count) => (count === 1 ? 'einmal gemessen' : `${count}-mal gemessen`),
+    toLookAt: 'Bitte ansehen',
+    doubts: (count) => (count === 1 ? '1 Warnung' : `${count} Warnungen`),
+  },
+  verdict: {
+    title: 'Lässt es sich nähen?',
+    cannot: 'Lässt sich so nicht nähen.',
+    worst: 'Am meisten hier:',
+    mend: 'Bessere Naht suchen',
+    goTo: (stage) => `Zur Station ${stage}`,
   },
   status: {
     progress: 'Fortschritt',

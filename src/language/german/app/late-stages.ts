@@ -98,7 +98,7 @@ export const lateStages: typeof english = {
     tube: {
       title: 'Probeschlauch',
       about:
-        'Jeder Stoff gibt um seinen eigenen Anteil nach, wenn er hart gestopft wird. Vor allem anderen einen Probeschlauch aus dem eigenen Stoff nähen: unter Zuschnitt bei „Zuzuschneiden“ nur „Probeschlauch“ ankreuzen und den Schnitt herunterladen. Ihn stopfen und seinen Umfang an den drei Linien eintragen: Die Schnittteile werden dann kleiner zugeschnitten. Wie es geht, sagt der erste Schritt unter Anfertigen.',
+        'Jeder Stoff gibt um seinen eigenen Anteil nach, wenn er hart gestopft wird. Vor allem anderen einen Probeschlauch aus dem eigenen Stoff nähen: unter Zuschnitt lassen sich seine Seiten allein drucken. Ihn stopfen und seinen Umfang an den drei Linien eintragen: Die Schnittteile werden dann kleiner zugeschnitten. Wie es geht, sagt der erste Schritt unter Anfertigen.',
       measure: (number) => `Umfang an Linie ${number}`,
       sewn: (girth) => `Genäht misst er ${girth} über dem Stoff.`,
       growth: (share) =>
@@ -113,7 +113,6 @@ export const lateStages: typeof english = {
       fillWeighed: (low, high) =>
         `Füllung der Büste: ${low} bis ${high}, nach diesem Gewicht. In der Praxis heißt es 2,5 bis 5 kg je Rumpf (ohne Quelle).`,
     },
-    doubts: 'Bitte ansehen',
     filled: 'Nach dem Füllen',
     level: 'Höhenlinie',
     girth: 'Umfang',
@@ -147,6 +146,21 @@ export const lateStages: typeof english = {
       'Mit 100 % drucken, die Messstrecken der ersten Seite nachmessen, dann die Seiten zusammenkleben und zuschneiden.',
     drafting: 'Die Schnittteile werden gezeichnet …',
     onPaper: 'Auf Papier',
+    tubeFirst: {
+      title: 'Zuerst der Probeschlauch',
+      done: (growth) =>
+        `Erledigt: Der Stoff gibt gestopft um ${growth} nach, und um so viel kleiner sind die Teile. Nun den Schnitt drucken.`,
+      why: 'Noch nicht gemessen. Wie weit ein Stoff hart gestopft nachgibt, weiß man nur vom Ausprobieren: den Schlauch allein drucken, nähen, stopfen und messen, seine Umfänge eintragen und erst dann den Schnitt drucken.',
+      alone: { name: 'Nur den Probeschlauch', what: 'PDF: allein seine Seiten' },
+      without:
+        'Es geht auch ohne. Gibt der Stoff dann halb so viel nach wie die meisten oder doppelt so viel, fällt die gefüllte Form anders aus:',
+      costs: 'Was es kostet, den Probeschlauch auszulassen',
+      level: 'Höhenlinie',
+      less: 'Umfang weniger, bis zu',
+      more: 'mehr, bis zu',
+      type: 'Eintragen, was der Schlauch misst',
+      readings: 'Seine Ablesungen',
+    },
     pattern: { name: 'Schnitt', what: 'PDF: Deckblatt mit Messstrecken, Übersicht, nummerierte Seiten' },
     trialShell: {
       title: 'Probehülle',

@@ -39,7 +39,8 @@ export const results: typeof english = {
   report: {
     panel: 'Schnittteil',
     area: 'Fläche cm²',
-    rms: 'Verformung typisch %',
+    worst: (place) => `Am meisten hier: ${place}.`,
+    strain: 'Verformung, 95 % darunter, %',
     shrink: 'einhalten',
     stretch: 'dehnen',
     grain: 'Fadenlauf °',
@@ -139,6 +140,7 @@ export const results: typeof english = {
   },
   advise: { nowhere: 'Nirgends wird vom Stoff mehr verlangt, als er hergibt.' },
   propose: {
+    strain: 'Verformung, 95 % darunter, %',
     asItIs: 'wie es ist',
     afterStep: (number) => `nach Schritt ${number}`,
     reached: (wanted) =>
@@ -148,8 +150,8 @@ export const results: typeof english = {
   },
   region: {
     title: 'Bereich',
-    found: (area, rms, p95, p99, min, max) =>
-      `Bereich von ${area} cm²: Verformung typisch ${rms} %, 95 % des Stoffs unter ${p95} %, 99 % unter ${p99} %, von ${min} % bis ${max} %.`,
+    found: (area, strain, min, max) =>
+      `Bereich von ${area} cm²: 95 % des Stoffs sind um weniger als ${strain} % verformt; von ${min} % bis ${max} %.`,
     round: (body, flat) => `Rundherum ${body} am Körper, ${flat} am flachen Teil.`,
   },
   printCorrect: {

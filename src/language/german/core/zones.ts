@@ -1,4 +1,5 @@
 import type { FormPhrases, PlaceMark } from '../../../core/form/index.ts';
+import type { LevelSpread } from '../../../core/inside/index.ts';
 import type { Entries, Tongue } from '../../catalogue.ts';
 
 /** What it is called, and that in the dative. */
@@ -34,7 +35,31 @@ export const zones: Entries<FormPhrases> = {
   'place.by-level': ({ level, rise }, { say, small }) =>
     `${small(Math.abs(rise))} ${rise > 0 ? 'über' : 'unter'} der Höhenlinie „${say(level)}“`,
   'place.on-body': 'auf dem Körper',
+  'tube.alone':
+    'Nur der Probeschlauch. Nähen, stopfen, messen und seine Umfänge eintragen: Dann werden die Bahnen für diesen Stoff zugeschnitten. Erst danach drucken.',
+  'tube.measured': ({ growth }, tongue) =>
+    `Probeschlauch: erledigt. Dieser Stoff gibt um ${percent(growth, tongue)} nach, und um so viel kleiner sind die Teile.`,
+  'tube.skipped': ({ levels }, tongue) =>
+    `ZUERST DEN PROBESCHLAUCH: Für diese Teile wurde keiner gemessen, darum ist nur geschätzt, wie weit der Stoff nachgibt. Gefüllt können Umfänge anders ausfallen: ${levels.map((one) => saySpread(one, tongue)).join('; ')}. Den Schlauch allein drucken und messen, dann dies hier neu drucken.`,
+  'verdict.sound': ({ strain }, tongue) =>
+    `Lässt sich so nähen: 95 % des Stoffs sind um weniger als ${percent(strain, tongue)} verformt.`,
+  'verdict.wrinkles': ({ places }) =>
+    `Lässt sich nähen, aber der Stoff wird ${sayPlaces(places)} Falten werfen.`,
+  'verdict.pulls': ({ places }) => `Lässt sich nähen, aber der Stoff wird ${sayPlaces(places)} spannen.`,
+  'verdict.cannot': ({ reason }, { say }) => `Lässt sich so nicht nähen. ${say(reason)}`,
+  'verdict.folds': 'Dieses Teil schlägt über sich selbst, wenn es flach gelegt wird.',
+  'verdict.partners': ({ letter, gap }, { fixed }) =>
+    `Die beiden Seiten von Naht ${letter} treffen nicht aufeinander: Ihre Passzeichen liegen bis zu ${fixed(gap, 1)} mm auseinander.`,
+  'verdict.at': ({ panel, place }, { say }) => `${say(panel)}, ${say(place)}`,
 };
+
+function saySpread({ level, less, more }: LevelSpread, { say, fixed }: Tongue): string {
+  return `${say(level)} bis zu ${fixed(less, 0)} mm weniger oder ${fixed(more, 0)} mm mehr`;
+}
+
+function sayPlaces(count: number): string {
+  return count === 1 ? 'an einer Stelle' : `an ${count} Stellen`;
+}
 
 function percent(fraction: number, { fixed }: Tongue): string {
   return `${fixed(100 * fraction, 1)} %`;
