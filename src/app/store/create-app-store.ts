@@ -53,7 +53,7 @@ const initialState: AppState = {
   photos: { front: null, side: null },
   photoMarks: null,
   ghost: null,
-  example: null,
+  guess: null,
   seamWork: { base: null, preview: null, before: null, chosen: null, pull: null, refusal: '' },
   thread: { from: null, to: null, isPicking: false },
   drawn: { region: [], line: [] },

@@ -1,23 +1,16 @@
-import { useEffect, useRef } from 'react';
 import { STAGES, type Stage, stageOf } from '../../store/index.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { PartsOfPage } from './parts-of-page.tsx';
 
 /** The stages along one bar, in the order of the work, free to jump. Each says how it stands. */
 export function StageBar() {
   const stage = useApp((state) => state.stage);
   const actions = useActions();
   const words = useWords().stages;
-  const list = useRef<HTMLOListElement>(null);
-  // On a phone the bar is longer than the page is wide.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another stage is to be seen
-  useEffect(() => {
-    const current = list.current?.querySelector('[aria-current]');
-    current?.scrollIntoView({ inline: 'center', block: 'nearest' });
-  }, [stage]);
   return (
     <nav className="stage-bar" aria-label={words.list}>
-      <ol ref={list}>
+      <ol>
         {STAGES.map(({ id }) => (
           <li key={id}>
             <button
@@ -32,6 +25,7 @@ export function StageBar() {
           </li>
         ))}
       </ol>
+      <PartsOfPage />
     </nav>
   );
 }

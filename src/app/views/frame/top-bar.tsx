@@ -1,13 +1,13 @@
-import { useRef } from 'react';
+import { type ComponentType, lazy, Suspense, useRef } from 'react';
 import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../../../language/index.ts';
 import type { Theme } from '../../store/index.ts';
-import { DemoGallery } from '../bodies/demo-gallery.tsx';
-import { EarlierStates } from '../bodies/earlier-states.tsx';
-import { Icon } from '../parts/icon.tsx';
+import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
+import { Icon, type IconName } from '../parts/icon.tsx';
 import { openFile } from '../parts/open-file.ts';
 import { useOpening } from '../parts/use-opening.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useHistory, useServices } from '../parts/workroom-context.tsx';
+import { NotLoaded } from './not-loaded.tsx';
 
 /** Name, files, undo and redo, units and light. */
 export function TopBar() {
@@ -21,6 +21,8 @@ export function TopBar() {
       <div className="top-tools">
         <FileTools />
         <HistoryTools />
+      </div>
+      <div className="top-choices">
         <UnitSwitch />
         <LanguageChoice />
         <ThemeSwitch />
@@ -49,6 +51,15 @@ function ProjectName() {
   );
 }
 
+type Dialog = ComponentType<{ readonly onClose: () => void }>;
+// Nobody waits for what a click opens.
+const DemoGallery = lazy<Dialog>(async () => ({
+  default: (await import('../bodies/demo-gallery.tsx')).DemoGallery,
+}));
+const EarlierStates = lazy<Dialog>(async () => ({
+  default: (await import('../bodies/earlier-states.tsx')).EarlierStates,
+}));
+
 function FileTools() {
   const gallery = useOpening();
   const earlier = useOpening();
@@ -58,34 +69,67 @@ function FileTools() {
   const allWords = useWords();
   const words = allWords.top;
   return (
-    <div className="tool-group">
-      <button type="button" onClick={gallery.open}>
-        <Icon name="bodies" /> <span>{words.demoBodies}</span>
-      </button>
-      <button type="button" onClick={() => input.current?.click()}>
-        <Icon name="open" /> <span>{words.open}</span>
-      </button>
-      <input
-        ref={input}
-        type="file"
-        accept=".json,application/json"
-        hidden
-        aria-label={words.openFile}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file) void openFile(file, services, actions, allWords);
-        }}
-      />
-      <button type="button" onClick={() => void services.saveProject()}>
-        <Icon name="save" /> <span>{words.save}</span>
-      </button>
-      <button type="button" aria-label={words.earlier} title={words.earlier} onClick={earlier.open}>
-        <Icon name="earlier" />
-      </button>
-      {earlier.isOpen && <EarlierStates key={earlier.number} onClose={earlier.close} />}
-      {gallery.isOpen && <DemoGallery key={gallery.number} onClose={gallery.close} />}
-    </div>
+    <>
+      <div className="tool-group">
+        <Tool icon="new" name={words.newBody} shortName={words.short.newBody} onClick={services.newBody} />
+        <Tool
+          icon="bodies"
+          name={words.demoBodies}
+          shortName={words.short.demoBodies}
+          onClick={gallery.open}
+        />
+        <Tool icon="open" name={words.open} onClick={() => input.current?.click()} />
+        <Tool icon="save" name={words.save} onClick={() => void services.saveProject()} />
+        <Tool
+          icon="earlier"
+          name={words.earlier}
+          shortName={words.short.earlier}
+          isShort
+          onClick={earlier.open}
+        />
+        <input
+          ref={input}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          aria-label={words.openFile}
+          onChange={(event) => {
+            const file = event.target.files?.[0];
+            event.target.value = '';
+            if (file) void openFile(file, services, actions, allWords);
+          }}
+        />
+      </div>
+      <FallbackBoundary fallback={<NotLoaded />}>
+        <Suspense fallback={null}>
+          {earlier.isOpen && <EarlierStates key={earlier.number} onClose={earlier.close} />}
+          {gallery.isOpen && <DemoGallery key={gallery.number} onClose={gallery.close} />}
+        </Suspense>
+      </FallbackBoundary>
+    </>
+  );
+}
+
+interface ToolProps {
+  readonly icon: IconName;
+  readonly name: string;
+  /** How the name begins; where the bar is narrow, no more of it is shown. */
+  readonly shortName?: string;
+  /** Nor where it is wide. */
+  readonly isShort?: true;
+  readonly onClick: () => void;
+}
+
+/** A tool with its word, beside or under the drawing as there is room. */
+function Tool({ icon, name, shortName = name, isShort, onClick }: ToolProps) {
+  return (
+    <button type="button" className="tool" data-short={isShort} title={name} onClick={onClick}>
+      <Icon name={icon} />
+      <span>
+        {shortName}
+        <span className="rest-of-name">{name.slice(shortName.length)}</span>
+      </span>
+    </button>
   );
 }
 
