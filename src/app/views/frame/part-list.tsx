@@ -1,24 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
 import { Icon } from '../parts/icon.tsx';
-import { useOpening } from '../parts/use-opening.ts';
 import { useWords } from '../parts/use-words.ts';
 
 /** On a phone, where a stage is many screens long: its parts in a short list, to go to one. */
-export function PartsOfPage() {
-  const list = useOpening();
-  const words = useWords().top;
-  return (
-    <>
-      <button type="button" className="to-parts" aria-label={words.toPart} onClick={list.open}>
-        <Icon name="parts" />
-        <span>{words.short.toPart}</span>
-      </button>
-      {list.isOpen && <PartList key={list.number} onClose={list.close} />}
-    </>
-  );
-}
-
-function PartList({ onClose }: { readonly onClose: () => void }) {
+export function PartList({ onClose }: { readonly onClose: () => void }) {
   const [headings] = useState(findHeadings);
   const dialog = useRef<HTMLDialogElement>(null);
   const words = useWords().top;
