@@ -4,11 +4,11 @@ import { LANGUAGE_NAMES } from '../language/index.ts';
 import { App } from './app.tsx';
 import { askWorker } from './ask-worker.ts';
 import { canDrawInSpace } from './can-draw-in-space.ts';
-import { keepExample } from './keep-example.ts';
 import { keepForOffline } from './keep-for-offline.ts';
+import { keepGuess } from './keep-guess.ts';
 import { layWhenSeen } from './lay-when-seen.ts';
 import { openFirst } from './open-first.ts';
-import { createServices, demos, loadSpeech } from './services/index.ts';
+import { createServices, loadSpeech } from './services/index.ts';
 import {
   type BodyDatabase,
   createActions,
@@ -62,7 +62,7 @@ async function start(): Promise<void> {
   });
   askWorker(store, actions, worker);
   layWhenSeen(store, actions, worker);
-  if (canDrawInSpace) keepExample(store, actions, worker, demos);
+  keepGuess(store, actions, worker);
   keepForOffline(store, actions);
   watchTabs(store, actions);
   const services = createServices({ store, actions, worker, database, storage, canDrawInSpace });

@@ -25,8 +25,14 @@ describe('a typed measure', () => {
   it('names field, value and both limits when out of range', () => {
     expect(read('10')).toEqual({
       ok: false,
+      isShort: true,
       message: 'Waist girth is 10.0 cm; it must lie between 39.2 cm and 175.5 cm.',
     });
+  });
+
+  it('may become right with more digits while it is too short, not once it is too long', () => {
+    expect(read('7')).toMatchObject({ ok: false, isShort: true });
+    expect(read('765')).toMatchObject({ ok: false, isShort: false });
   });
 
   it.each([

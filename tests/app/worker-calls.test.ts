@@ -27,7 +27,7 @@ const TOLD_AS_ISSUES = [
   ...['makeForm', 'writeFiles', 'previewSeams', 'flattenCut', 'worstZones', 'adviseSeams', 'tryFilling'],
   'planPrint',
 ];
-const ON_QUICK = ['sketchLayout', 'sketchShape', 'previewSeams', 'flattenCut', 'scatterBody'];
+const ON_QUICK = ['sketchLayout', 'sketchShape', 'previewSeams', 'flattenCut', 'scatterBody', 'guessBody'];
 const ON_FULL = [
   ...['writeFiles', 'worstZones', 'adviseSeams', 'outlineShape', 'shapeBody', 'pictureDistance'],
   ...['tryFilling', 'planPrint', 'drawSteps'],

@@ -4,6 +4,7 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { drawNothing } from './draw-nothing.ts';
+import { walkMainPath } from './main-path.ts';
 import { goTo, waitForFullForm } from './open-app.ts';
 import { serveFolder } from './serve-folder.ts';
 
@@ -53,27 +54,9 @@ test('from disk and without a network: five measures, the body, a pattern on A4;
     });
   const evening = await openBrowser();
   const { page, noticed } = await openOffline(evening, url);
-  await test.step('five measures make a body', async () => {
-    await page.getByRole('button', { name: 'Demo bodies' }).click();
-    await page.getByRole('button', { name: /^Begin a new body/ }).click();
-    await page.getByLabel('Name of this project').fill('Odile');
-    await field(page, 'Bust or chest girth').fill('96');
-    await field(page, 'Waist girth').fill('78.5');
-    await field(page, 'Hip girth').fill('103');
-    await field(page, 'Back waist length').fill('41');
-    await field(page, 'Neck base girth').fill('38');
-    await field(page, 'Neck base girth').blur();
-    await waitForFullForm(page);
-    const row = page.getByRole('listitem').filter({ has: field(page, 'Waist girth') });
-    await expect(row).toContainText('met, body reads 78.5 cm');
-    await expect(page.locator('.body-picture canvas')).toBeVisible();
-  });
-  await test.step('the pattern is printed', async () => {
-    await goTo(page, 'Cutting');
-    const [download] = await Promise.all([
-      page.waitForEvent('download', { timeout: 120_000 }),
-      page.getByRole('button', { name: 'Download pattern' }).click(),
-    ]);
+  await test.step('five measures make a body, and a pattern is printed, in few steps', async () => {
+    const { download, interactions } = await walkMainPath(page, 'Odile');
+    expect(interactions).toBeLessThanOrEqual(25);
     expect(download.suggestedFilename()).toBe('odile-print-a4.pdf');
     const file = await download.path();
     const ask = (tool: string, ...args: string[]) => execFileSync(tool, args, { encoding: 'utf8' });
@@ -83,6 +66,10 @@ test('from disk and without a network: five measures, the body, a pattern on A4;
     expect(Number(/Pages:\s+(\d+)/.exec(about)?.[1])).toBeGreaterThan(8);
     expect(ask('pdftotext', file, '-')).toContain('Odile');
     expect(ask('pdffonts', file)).toMatch(/DejaVu/);
+    await goTo(page, 'Tape');
+    const row = page.getByRole('listitem').filter({ has: field(page, 'Waist girth') });
+    await expect(row).toContainText('met, body reads 78.5 cm');
+    await expect(page.locator('.body-picture canvas')).toBeVisible();
   });
   await test.step('whose work is in it can be read', async () => {
     const [download] = await Promise.all([
@@ -101,6 +88,13 @@ test('from disk and without a network: five measures, the body, a pattern on A4;
   await again.page.getByRole('button', { name: 'Bodies and earlier states' }).click();
   await expect(again.page.getByRole('region', { name: 'Bodies in this browser' })).toContainText('Odile');
   await expect(notices(again.page)).toHaveCount(0);
+  await test.step('the same on a phone, in as few', async () => {
+    await again.page.keyboard.press('Escape');
+    await again.page.setViewportSize({ width: 390, height: 844 });
+    const { download, interactions } = await walkMainPath(again.page, 'Odile again');
+    expect(interactions).toBeLessThanOrEqual(25);
+    expect(download.suggestedFilename()).toBe('odile-again-print-a4.pdf');
+  });
   await morning.close();
   expect([...noticed, ...again.noticed]).toEqual([]);
 });

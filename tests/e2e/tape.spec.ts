@@ -43,6 +43,29 @@ test('a doubted measure stays when its second reading agrees; the mean is used a
   );
 });
 
+test('further measures come in the order of what they would tell; a number still too short is not called wrong', async ({
+  undrawnPage: page,
+}) => {
+  const offered = page.locator('.next-measures li');
+  await expect(offered).toHaveCount(3);
+  const open = await offered.evaluateAll((rows) =>
+    rows.map((row) => Number(/±([\d.]+)/.exec(row.textContent ?? '')?.[1])),
+  );
+  expect(open).toEqual(open.toSorted((a, b) => a - b));
+  const most = (await offered.first().getByRole('button').textContent()) ?? '';
+  await expect(page.locator('.measure-group').first().locator('.measure-name').first()).toHaveText(most);
+  await offered.first().getByRole('button').click();
+  await expect(page.getByRole('textbox', { name: most, exact: true })).toBeFocused();
+
+  await waist(page).fill('8');
+  // Longer than it takes to call a number wrong that no digit can mend.
+  await page.waitForTimeout(1_500);
+  await expect(waistRow(page).getByRole('alert')).toHaveCount(0);
+  await waist(page).press('Enter');
+  await expect(waistRow(page).getByRole('alert')).toContainText('it must lie between');
+  await expect(waist(page)).toBeFocused();
+});
+
 test('every choice of shape is a picture of this body', async ({ undrawnPage: page }) => {
   await goTo(page, 'Body');
   const row = page.getByRole('group', { name: 'Belly', exact: true });

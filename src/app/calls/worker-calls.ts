@@ -1,6 +1,6 @@
 import type { PreviewOptions, SeamPreview } from '../../core/advice/index.ts';
 import { failure, type Result } from '../../core/base/index.ts';
-import type { Body, BodyUncertainty } from '../../core/body/index.ts';
+import type { Body, BodyUncertainty, GuessedBody } from '../../core/body/index.ts';
 import type { FormFile } from '../../core/files/index.ts';
 import type { FillingTrial } from '../../core/filled/index.ts';
 import type { Form, TriedForm, WorstZone } from '../../core/form/index.ts';
@@ -156,6 +156,13 @@ export const workerCalls = {
   uncertaintyOfBody: describeCall(signature<(project: Project) => BodyUncertainty | null>(), {
     worker: 'full',
     onDefect: none,
+  }),
+
+  /** The body as far as it can be guessed before the first measures are all there; null when it cannot. */
+  guessBody: describeCall(signature<(project: Project) => GuessedBody | null>(), {
+    worker: 'quick',
+    onDefect: none,
+    isLatestOnly: true,
   }),
 
   /** The body only, for comparing; null when it has none. */

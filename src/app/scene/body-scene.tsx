@@ -1,5 +1,5 @@
 import type { ThreeEvent } from '@react-three/fiber';
-import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { Vector3 } from 'three';
 import { useStore } from 'zustand';
 import type { Form } from '../../core/form/index.ts';
@@ -10,8 +10,8 @@ import {
   type ControlPointName,
   catchPlace,
   type DrawnKind,
-  exampleIn,
   filledInView,
+  guessIn,
   isShown,
   stageOf,
   veilAt,
@@ -22,8 +22,8 @@ import { CameraRig, type CameraSubject } from './camera-rig.tsx';
 import { GhostBody, SectionLine } from './compare-lines.tsx';
 import { ControlPoints } from './control-points.tsx';
 import { DrawnPoints } from './drawn-points.tsx';
-import { ExampleFigure } from './example-figure.tsx';
 import { FilledSurface } from './filled-surface.tsx';
+import { GuessedFigure } from './guessed-figure.tsx';
 import { InsideParts } from './inside-parts.tsx';
 import { LaidThreadLine } from './laid-thread-line.tsx';
 import { BoardMaterial, GhostMaterial } from './materials.tsx';
@@ -51,16 +51,19 @@ interface BodySceneProps {
 /** The body in space. Draws on demand only. */
 export function BodyScene({ store, actions, isDark, onPicture }: BodySceneProps) {
   const hasForm = useStore(store, (state) => state.form !== null);
-  const hasExample = useStore(store, (state) => exampleIn(state) !== null);
+  const hasGuess = useStore(store, (state) => guessIn(state) !== null);
   const pictureNonce = useStore(store, (state) => state.pictureNonce);
-  if (!hasForm && !hasExample) return null;
+  // Once begun it stays while another body is awaited: its programs would have to be compiled anew.
+  const [hasBegun, setHasBegun] = useState(false);
+  if (!hasBegun && (hasForm || hasGuess)) setHasBegun(true);
+  if (!hasBegun) return null;
   return (
     <SceneCanvas light={<StudioLight isDark={isDark} />} onPointerMissed={() => actions.pointAt(null)}>
       <PictureTaker nonce={pictureNonce} onPicture={onPicture} />
       {hasForm ? (
         <LatestForm store={store} actions={actions} />
       ) : (
-        <LatestExample store={store} isDark={isDark} />
+        <LatestGuess store={store} isDark={isDark} />
       )}
     </SceneCanvas>
   );
@@ -71,11 +74,11 @@ interface SharedProps {
   readonly actions: Actions;
 }
 
-function LatestExample({ store, isDark }: Pick<BodySceneProps, 'store' | 'isDark'>) {
-  const body = useStore(store, exampleIn);
+function LatestGuess({ store, isDark }: Pick<BodySceneProps, 'store' | 'isDark'>) {
+  const guess = useStore(store, guessIn);
   const view = useStore(store, (state) => state.view);
   const highlight = useStore(store, (state) => state.highlight);
-  return body && <ExampleFigure body={body} isDark={isDark} view={view} highlight={highlight} />;
+  return guess && <GuessedFigure guess={guess} isDark={isDark} view={view} highlight={highlight} />;
 }
 
 /** Drawn a little after the page around it, and in small steps, so that neither keeps typing waiting. */

@@ -1,5 +1,5 @@
 export { createServices, type Services } from './create-services.ts';
-export { type Demo, demos } from './demos.ts';
+export type { Demo } from './demos.ts';
 export { isSite } from './hand-over-program.ts';
 export { seekLay } from './lay-out.ts';
 export { loadProjectRoom } from './load-project-room.ts';

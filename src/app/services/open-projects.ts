@@ -43,7 +43,10 @@ export function openProjects(store: AppStore, actions: Pick<Actions, 'openProjec
       const displayUnits = store.getState().project?.displayUnits ?? 'cm';
       actions.openProject(emptyProject(displayUnits), say().steps.newBody, { isDemo: true });
       // The body seen so far is another person's.
-      store.setState({ form: null, formOf: null, formQuality: null, ghost: null, stage: 'tape' });
+      store.setState({
+        ...{ form: null, formOf: null, formQuality: null, guess: null, ghost: null },
+        stage: 'tape',
+      });
     },
     openText: (text, fileName, id) => open(text, fileName, say().steps.open(fileName), id ? { id } : {}),
   };

@@ -54,7 +54,7 @@ const initialState: AppState = {
   photoMarks: null,
   ghost: null,
   ghostAwaited: null,
-  example: null,
+  guess: null,
   seamWork: {
     base: null,
     preview: null,

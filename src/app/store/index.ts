@@ -76,14 +76,16 @@ export { seamColour } from './seam-colour.ts';
 export { type Section, sectionOfMesh } from './section-of-mesh.ts';
 export {
   arePicturesAwaited,
-  exampleIn,
   filledInView,
+  guessIn,
   historyOf,
+  isBegun,
   isFillingAwaited,
   isFormBehind,
   isSameForm,
   issuesOf,
   issuesOfMeasure,
+  lacksFirstMeasure,
   placeAtBench,
   reaches,
   tapesOfMeasure,

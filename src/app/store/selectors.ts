@@ -1,5 +1,5 @@
 import { type Issue, withUsual } from '../../core/base/index.ts';
-import type { Body, TapeReading } from '../../core/body/index.ts';
+import { FIRST_MEASURES, type TapeReading } from '../../core/body/index.ts';
 import type { Form, FormFilled } from '../../core/form/index.ts';
 import { INSIDE_OPTIONS } from '../../core/inside/index.ts';
 import type { LastStage } from '../../core/pipeline/index.ts';
@@ -8,7 +8,7 @@ import { LAYOUTS } from '../../core/seams/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { filledOrTried } from './filling-trial.ts';
 import { categoriesAsSeen } from './shape-parts.ts';
-import type { AppState } from './types.ts';
+import type { AppState, ShownGuess } from './types.ts';
 
 /** Warnings and errors of the latest attempt, whether or not it made a form. */
 export function issuesOf(state: AppState): readonly Issue[] {
@@ -16,9 +16,14 @@ export function issuesOf(state: AppState): readonly Issue[] {
 }
 const NONE: readonly Issue[] = [];
 
-/** The body that shows where tapes lie, while there is no form. */
-export function exampleIn({ form, example }: AppState): Body | null {
-  return form ? null : example;
+/** The body guessed of what is typed, while there is no form. */
+export function guessIn({ form, guess }: AppState): ShownGuess | null {
+  return form ? null : guess;
+}
+
+/** True while a measure is missing that nothing can take the place of. */
+export function lacksFirstMeasure({ body }: Project): boolean {
+  return FIRST_MEASURES.some((id) => body.measures[id] === undefined);
 }
 
 /** True while the shown form was made from an older project, or only roughly. */
@@ -58,10 +63,19 @@ export function reaches(form: Form, stage: LastStage): boolean {
   return form.stages.includes(stage);
 }
 
-/** Issues about one measure, by its path in the project file. */
+/** Code of the core's issue for one of the first measures. */
+const MISSING = 'measure-missing';
+
+/** A body just begun is no mistake: it only needs more. */
+export function isBegun(failure: readonly Issue[]): boolean {
+  return failure.every(({ code }) => code === MISSING);
+}
+
+/** What is wrong or doubtful about one measure, by its path in the project file; not that it is still missing. */
 export function issuesOfMeasure(issues: readonly Issue[], id: string): readonly Issue[] {
   const path = `body.measures.${id}`;
-  return issues.filter((issue) => issue.path === path || issue.path.startsWith(`${path}.`));
+  const isOfIt = (issue: Issue) => issue.path === path || issue.path.startsWith(`${path}.`);
+  return issues.filter((issue) => isOfIt(issue) && issue.code !== MISSING);
 }
 
 /** Readings of one measure: one, or left and right. */

@@ -1,6 +1,6 @@
 import type { SeamPreview } from '../../core/advice/index.ts';
 import type { DisplayUnit, Issue, Say } from '../../core/base/index.ts';
-import type { Body, BodyUncertainty } from '../../core/body/index.ts';
+import type { Body, BodyUncertainty, GuessedBody } from '../../core/body/index.ts';
 import type { FillingTrial } from '../../core/filled/index.ts';
 import type { Form, FormFilled, TriedForm } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
@@ -194,6 +194,12 @@ export interface ShownUncertainty extends BodyUncertainty {
   readonly body: Project['body'];
 }
 
+/** A body guessed while some of the first measures are missing. */
+export interface ShownGuess extends GuessedBody {
+  /** The project it belongs to, by identity of its `body`. */
+  readonly of: Project['body'];
+}
+
 /** What is tried of a filled form, and what came of it; over with the form it is about. */
 export interface ShownTrial {
   readonly of: FormFilled;
@@ -252,8 +258,8 @@ export interface AppState {
   readonly ghost: Ghost | null;
   /** The name of a kept body chosen to compare with, until it is there. */
   readonly ghostAwaited: string | null;
-  /** A body that shows where tapes lie while there is no form; of the figure chosen. */
-  readonly example: Body | null;
+  /** Shown while there is no form. */
+  readonly guess: ShownGuess | null;
   readonly thread: Thread;
   /** Undo brings it back too. */
   readonly drawn: Drawn;

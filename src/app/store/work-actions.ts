@@ -1,11 +1,10 @@
 import type { Issue } from '../../core/base/index.ts';
-import type { Body } from '../../core/body/index.ts';
 import type { Form } from '../../core/form/index.ts';
 import type { Project } from '../../core/project/index.ts';
 import type { ChoiceOutlines, LayoutSketch } from '../calls/index.ts';
 import type { AppStore } from './create-app-store.ts';
 import { isSameForm } from './selectors.ts';
-import type { Quality, ShownUncertainty, Work } from './types.ts';
+import type { Quality, ShownGuess, ShownUncertainty, Work } from './types.ts';
 
 export interface WorkActions {
   showWork(work: Work | null): void;
@@ -14,7 +13,7 @@ export interface WorkActions {
   receiveSketch(body: Project['body'], layoutId: string, sketch: LayoutSketch | null): void;
   receiveShapePictures(body: Project['body'], category: string, outlines: ChoiceOutlines | null): void;
   receiveUncertainty(uncertainty: ShownUncertainty): void;
-  receiveExample(example: Body): void;
+  receiveGuess(guess: ShownGuess): void;
   markStopped(): void;
 }
 
@@ -46,7 +45,7 @@ export function createWorkActions(store: AppStore): WorkActions {
         return { shapePictures: { body, outlines: { ...known, [category]: outlines } } };
       }),
     receiveUncertainty: (uncertainty) => store.setState({ uncertainty }),
-    receiveExample: (example) => store.setState({ example }),
+    receiveGuess: (guess) => store.setState({ guess }),
     markStopped: () => store.setState({ work: null, isStopped: true }),
   };
 }

@@ -1,6 +1,6 @@
 import { mapDistance } from '../../core/advice/index.ts';
 import { type Result, type Say, success } from '../../core/base/index.ts';
-import { fitBody } from '../../core/body/index.ts';
+import { type Body, fitBody, guessBody } from '../../core/body/index.ts';
 import { writeSvg } from '../../core/export/index.ts';
 import { type Form, worstZones } from '../../core/form/index.ts';
 import {
@@ -72,15 +72,16 @@ async function ofTrialShell<T>(
   return trial.ok ? use(trial.value.form, speaker.say) : trial;
 }
 
-/** What is asked of the project's body alone, which the pipeline holds. */
+/** What is asked of the project's body alone: the pipeline holds it, or there is none yet. */
 function callsAboutBody(
   pipeline: Pipeline,
 ): Pick<
   ImplementedCalls,
-  'sketchLayout' | 'sketchShape' | 'outlineShape' | 'uncertaintyOfBody' | 'scatterBody'
+  'sketchLayout' | 'sketchShape' | 'outlineShape' | 'uncertaintyOfBody' | 'scatterBody' | 'guessBody'
 > {
   const sketchShape = createShapeSketcher();
   const sketchLayout = createLayoutSketcher();
+  let lastGuess: Body | undefined;
   return {
     sketchLayout(project, layoutId) {
       const body = pipeline.fitBody(project);
@@ -98,6 +99,13 @@ function callsAboutBody(
     },
 
     uncertaintyOfBody: (project) => tellUncertainty(project, pipeline.fitBody(project)),
+
+    guessBody(project) {
+      const guessed = guessBody(project.body, lastGuess);
+      if (!guessed.ok) return null;
+      lastGuess = guessed.value.body;
+      return guessed.value;
+    },
 
     scatterBody(project) {
       const body = pipeline.fitBody(project);

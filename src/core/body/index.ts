@@ -4,6 +4,7 @@ export { type BodyComparison, compareBodies, type SectionChange } from './compar
 export { estimateMeasures } from './estimate-measures.ts';
 export { type Doubt, findMistakes, listDoubts } from './find-mistakes.ts';
 export { fitBody } from './fit-body.ts';
+export { type GuessedBody, guessBody } from './guess-body.ts';
 export { meanValue } from './known-to-survey.ts';
 export { isThirdReadingWanted } from './limit-of-readings.ts';
 export { type Arm, meshOfArm } from './make-arm.ts';

@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react';
-import { exampleIn, isShown, photoSideOf, stageOf, type ViewName } from '../../store/index.ts';
+import { FIRST_MEASURES } from '../../../core/body/index.ts';
+import type { Project } from '../../../core/project/index.ts';
+import { guessIn, isShown, photoSideOf, stageOf, type ViewName } from '../../store/index.ts';
 import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -18,9 +20,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
   const stage = useApp((state) => state.stage);
   const words = useWords().picture;
   const hasForm = useApp((state) => state.form !== null);
-  const hasFailed = useApp((state) => state.failure !== null);
   const form = useApp((state) => state.form);
-  const hasExample = useApp((state) => exampleIn(state) !== null) && scene !== null;
   // Only straight from the front or the side: from elsewhere a photo tells nothing.
   const photo = useApp((state) => {
     const side = photoSideOf(state.view.name);
@@ -43,11 +43,7 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
         ) : (
           <FallbackBoundary fallback={<NoPicture />}>{scene}</FallbackBoundary>
         )}
-        {!hasForm && (
-          <p className="waiting" data-over-example={hasExample || undefined}>
-            {hasExample ? words.example : hasFailed ? words.none : words.working}
-          </p>
-        )}
+        {!hasForm && <Waiting isDrawn={scene !== null} />}
       </div>
       {/* biome-ignore-end lint/a11y/useSemanticElements: see above */}
       {/* biome-ignore-end lint/a11y/noNoninteractiveTabindex: see above */}
@@ -60,6 +56,24 @@ export function BodyFrame({ scene }: { readonly scene: ReactNode | null }) {
     </section>
   );
 }
+
+/** Said while there is no form: what is still missing, or that it is under way. */
+function Waiting({ isDrawn }: { readonly isDrawn: boolean }) {
+  const words = useWords().picture;
+  const hasFailed = useApp((state) => state.failure !== null);
+  const hasGuess = useApp((state) => guessIn(state) !== null) && isDrawn;
+  const given = useApp(({ project }) => (project ? countFirst(project) : FIRST_MEASURES.length));
+  const all = FIRST_MEASURES.length;
+  const lacking = given === 0 ? words.usual : words.grown(given, all);
+  return (
+    <p className="waiting" role="status" data-over-guess={hasGuess || undefined}>
+      {given < all ? lacking : hasFailed ? words.none : words.working}
+    </p>
+  );
+}
+
+const countFirst = ({ body }: Project) =>
+  FIRST_MEASURES.filter((id) => body.measures[id] !== undefined).length;
 
 function NoPicture() {
   const words = useWords().picture;

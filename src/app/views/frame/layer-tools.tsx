@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { LAYING_OPTIONS } from '../../../core/laying/index.ts';
 import { type Layers, type Stage, stageOf } from '../../store/index.ts';
+import { useNarrow } from '../parts/use-narrow.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 
@@ -31,9 +32,10 @@ export function LayerTools({ stage, hasPhoto }: LayerToolsProps) {
     print: isPrinted,
   };
   const offered = stageOf(stage).layers.filter((id) => isOffered[id] ?? true);
+  const isNarrow = useNarrow();
   if (offered.length === 0) return null;
-  return (
-    <fieldset className="layer-tools">
+  const choices = (
+    <fieldset>
       <legend className="visually-hidden">{words.drawn}</legend>
       {offered.map((id) => {
         const isIdle = hasPhoto && !OVER_PHOTO.includes(id);
@@ -56,5 +58,14 @@ export function LayerTools({ stage, hasPhoto }: LayerToolsProps) {
         </p>
       )}
     </fieldset>
+  );
+  // A long list would hide the body on a phone.
+  return isNarrow && offered.length > 2 ? (
+    <details className="layer-tools">
+      <summary>{words.drawn}</summary>
+      {choices}
+    </details>
+  ) : (
+    <div className="layer-tools">{choices}</div>
   );
 }

@@ -1,19 +1,16 @@
-import { isFillingAwaited, isFormBehind, type Notice } from '../../store/index.ts';
+import { isBegun, isFillingAwaited, isFormBehind, type Notice } from '../../store/index.ts';
 import { CoreText } from '../parts/core-text.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp, useHistory, useServices } from '../parts/workroom-context.tsx';
-
-/** Code of the core's issue for one of the first five measures. */
-const MISSING = 'measure-missing';
 
 /** What the person should know now: a message, or why no form could be made. */
 export function NoticeBar() {
   const notices = useApp((state) => state.notices);
   const failure = useApp((state) => state.failure);
   const hasForm = useApp((state) => state.form !== null);
-  // A body just begun is no mistake: only what it still needs is missing.
-  const isBegun = !hasForm && (failure?.every(({ code }) => code === MISSING) ?? false);
+  // Of a body just begun it is told beside the picture what it still needs.
+  const isFaulty = failure !== null && (hasForm || !isBegun(failure));
   const canUndo = useHistory().undo !== null;
   const actions = useActions();
   const { notices: words } = useWords();
@@ -23,12 +20,7 @@ export function NoticeBar() {
       {notices.map((notice) => (
         <OneNotice key={notice.text} notice={notice} />
       ))}
-      {failure && isBegun && (
-        <div className="notice plain">
-          <p>{words.firstFive(failure.length)}</p>
-        </div>
-      )}
-      {failure && !isBegun && (
+      {isFaulty && (
         <div className="notice warning">
           <div>
             <p>{hasForm ? words.lastShown : words.noForm}</p>

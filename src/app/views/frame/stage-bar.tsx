@@ -1,41 +1,45 @@
-import { useEffect, useRef } from 'react';
 import { issuesOfStage, STAGES, type Stage, stageOf } from '../../store/index.ts';
+import { Icon } from '../parts/icon.tsx';
+import { useOpening } from '../parts/use-opening.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { PartList } from './part-list.tsx';
 
 /** The stages along one bar, in the order of the work, free to jump. Each says how it stands. */
 export function StageBar() {
   const stage = useApp((state) => state.stage);
   const actions = useActions();
-  const words = useWords().stages;
-  const list = useRef<HTMLOListElement>(null);
-  // On a phone the bar is longer than the page is wide.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another stage is to be seen
-  useEffect(() => {
-    const current = list.current?.querySelector('[aria-current]');
-    current?.scrollIntoView({ inline: 'center', block: 'nearest' });
-  }, [stage]);
+  const { stages: words, top } = useWords();
+  const parts = useOpening();
   return (
-    <nav className="stage-bar" aria-label={words.list}>
-      <ol ref={list}>
-        {STAGES.map(({ id }) => (
-          <li key={id}>
-            <button
-              type="button"
-              aria-current={id === stage ? 'step' : undefined}
-              onClick={() => actions.goTo(id)}
-            >
-              <span className="knot" aria-hidden="true" />
-              <span className="stage-name">
-                {words.names[id]}
-                <DoubtCount stage={id} />
-              </span>
-              <StageStanding stage={id} />
-            </button>
-          </li>
-        ))}
-      </ol>
-    </nav>
+    <>
+      <nav className="stage-bar" aria-label={words.list}>
+        <ol>
+          {STAGES.map(({ id }) => (
+            <li key={id}>
+              <button
+                type="button"
+                aria-current={id === stage ? 'step' : undefined}
+                onClick={() => actions.goTo(id)}
+              >
+                <span className="knot" aria-hidden="true" />
+                <span className="stage-name">
+                  {words.names[id]}
+                  <DoubtCount stage={id} />
+                </span>
+                <StageStanding stage={id} />
+              </button>
+            </li>
+          ))}
+        </ol>
+        <button type="button" className="to-parts" aria-label={top.toPart} onClick={parts.open}>
+          <Icon name="parts" />
+          <span>{top.short.toPart}</span>
+        </button>
+      </nav>
+      {/* Outside the bar, whose style is not for what stands in a dialog. */}
+      {parts.isOpen && <PartList key={parts.number} onClose={parts.close} />}
+    </>
   );
 }
 

@@ -4,6 +4,7 @@ import { FallbackBoundary } from '../parts/fallback-boundary.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
 import { TapeStage } from '../tape/tape-stage.tsx';
+import { NotLoaded } from './not-loaded.tsx';
 
 const loadLateStages = () => import('./late-stages.ts');
 const late = (stage: Exclude<Stage, 'tape'> | 'verdict') =>
@@ -44,19 +45,5 @@ export function StageView({ stage }: { readonly stage: Stage }) {
         <View />
       </Suspense>
     </FallbackBoundary>
-  );
-}
-
-function NotLoaded() {
-  const words = useWords().top;
-  return (
-    <div className="stage">
-      <p role="alert">{words.notLoaded}</p>
-      <p>
-        <button type="button" className="main" onClick={() => window.location.reload()}>
-          {words.loadAgain}
-        </button>
-      </p>
-    </div>
   );
 }

@@ -19,25 +19,28 @@ export function StatusLine() {
   const { status: words, picture } = useWords();
   const say = useSay();
   const isLong = useIsLasting(work !== null);
+  const isWorking = work !== null && isLong;
   const whole = areUndrawn ? 'undrawn' : isAwaited ? 'unfilled' : 'upToDate';
   const standing = isBehind || !triangles ? 'rough' : whole;
   return (
     <footer className="status-line">
-      <p className="status-work" role="status" data-standing={standing}>
-        {work && isLong ? (
-          <>
-            <progress max={1} value={work.fraction} aria-label={words.progress} />
-            <span>{work.what ? say(work.what) : words.working}…</span>
-          </>
-        ) : (
-          <span>{hasNone ? picture.none : words[standing]}</span>
+      <div className="status-now" data-working={isWorking || undefined}>
+        <p className="status-work" role="status" data-standing={standing}>
+          {isWorking ? (
+            <>
+              <progress max={1} value={work.fraction} aria-label={words.progress} />
+              <span>{work.what ? say(work.what) : words.working}…</span>
+            </>
+          ) : (
+            <span>{hasNone ? picture.none : words[standing]}</span>
+          )}
+        </p>
+        {isWorking && (
+          <button type="button" onClick={services.stopWork}>
+            {words.stop}
+          </button>
         )}
-      </p>
-      {work && isLong && (
-        <button type="button" onClick={services.stopWork}>
-          {words.stop}
-        </button>
-      )}
+      </div>
       <button type="button" className="notices-link" onClick={() => actions.showHelp(true)}>
         {words.help}
       </button>

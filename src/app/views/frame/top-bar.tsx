@@ -2,7 +2,7 @@ import { useRef } from 'react';
 import { LANGUAGE_NAMES, LANGUAGES, type Language } from '../../../language/index.ts';
 import type { Theme } from '../../store/index.ts';
 import { LateDialog } from '../bodies/late-dialog.tsx';
-import { Icon } from '../parts/icon.tsx';
+import { Icon, type IconName } from '../parts/icon.tsx';
 import { openFile } from '../parts/open-file.ts';
 import { useOpening } from '../parts/use-opening.ts';
 import { useWords } from '../parts/use-words.ts';
@@ -20,6 +20,8 @@ export function TopBar() {
       <div className="top-tools">
         <FileTools />
         <HistoryTools />
+      </div>
+      <div className="top-choices">
         <UnitSwitch />
         <LanguageChoice />
         <ThemeSwitch />
@@ -57,38 +59,67 @@ function FileTools() {
   const allWords = useWords();
   const words = allWords.top;
   return (
-    <div className="tool-group">
-      <button type="button" onClick={gallery.open}>
-        <Icon name="bodies" /> <span>{words.demoBodies}</span>
-      </button>
-      <button type="button" onClick={() => input.current?.click()}>
-        <Icon name="open" /> <span>{words.open}</span>
-      </button>
-      <input
-        ref={input}
-        type="file"
-        accept=".json,application/json"
-        hidden
-        aria-label={words.openFile}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file) void openFile(file, services, actions, allWords);
-        }}
-      />
-      <button type="button" onClick={() => void services.saveProject()}>
-        <Icon name="save" /> <span>{words.save}</span>
-      </button>
-      <button type="button" aria-label={words.earlier} title={words.earlier} onClick={earlier.open}>
-        <Icon name="earlier" />
-      </button>
+    <>
+      <div className="tool-group">
+        <Tool icon="new" name={words.newBody} shortName={words.short.newBody} onClick={services.newBody} />
+        <Tool
+          icon="bodies"
+          name={words.demoBodies}
+          shortName={words.short.demoBodies}
+          onClick={gallery.open}
+        />
+        <Tool icon="open" name={words.open} onClick={() => input.current?.click()} />
+        <Tool icon="save" name={words.save} onClick={() => void services.saveProject()} />
+        <Tool
+          icon="earlier"
+          name={words.earlier}
+          shortName={words.short.earlier}
+          isShort
+          onClick={earlier.open}
+        />
+        <input
+          ref={input}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          aria-label={words.openFile}
+          onChange={(event) => {
+            const file = event.target.files?.[0];
+            event.target.value = '';
+            if (file) void openFile(file, services, actions, allWords);
+          }}
+        />
+      </div>
       {earlier.isOpen && (
         <LateDialog key={earlier.number} of="wardrobe" title={words.earlier} onClose={earlier.close} />
       )}
       {gallery.isOpen && (
         <LateDialog key={gallery.number} of="demos" title={words.demoBodies} onClose={gallery.close} />
       )}
-    </div>
+    </>
+  );
+}
+
+interface ToolProps {
+  readonly icon: IconName;
+  readonly name: string;
+  /** How the name begins; where the bar is narrow, no more of it is shown. */
+  readonly shortName?: string;
+  /** Nor where it is wide. */
+  readonly isShort?: true;
+  readonly onClick: () => void;
+}
+
+/** A tool with its word, beside or under the drawing as there is room. */
+function Tool({ icon, name, shortName = name, isShort, onClick }: ToolProps) {
+  return (
+    <button type="button" className="tool" data-short={isShort} title={name} onClick={onClick}>
+      <Icon name={icon} />
+      <span>
+        {shortName}
+        <span className="rest-of-name">{name.slice(shortName.length)}</span>
+      </span>
+    </button>
   );
 }
 

@@ -109,14 +109,18 @@ function useTypedLength(props: LengthInputProps) {
     const reading = read(typed);
     return typed === shown || (reading.ok && reading.value === mm);
   }
+  /** False when it stays as text that cannot be used. */
   const settle = (typed: string) => {
-    if (typed.trim() === '' && isOptional) {
+    const isEmpty = typed.trim() === '';
+    // Where nothing stood before, nothing is wrong with none yet.
+    if (isEmpty && (isOptional || value === null)) {
       actions.setDraft(fieldId, null);
-      onValue(null);
-      return;
+      if (isOptional) onValue(null);
+      return true;
     }
     const reading = read(typed);
     if (!reading.ok) actions.setDraft(fieldId, { text: typed, message: reading.message });
+    return reading.ok;
   };
   const change = (typed: string) => {
     setTyping(typed);
@@ -128,12 +132,14 @@ function useTypedLength(props: LengthInputProps) {
       onValue(reading.value);
     } else if (typed.trim() !== '') {
       actions.setDraft(fieldId, { text: typed, message: draft?.message ?? '' });
-      timer.current = setTimeout(() => settle(typed), PATIENCE_MS);
+      if (!reading.isShort) timer.current = setTimeout(() => settle(typed), PATIENCE_MS);
     }
   };
+  /** False where the field is not to be left. */
   const enter = () => {
-    if (refusesEmpty !== undefined && text.trim() === '' && value === null) setRefusal(refusesEmpty);
-    else settle(text);
+    if (refusesEmpty === undefined || text.trim() !== '' || value !== null) return settle(text);
+    setRefusal(refusesEmpty);
+    return false;
   };
   const handlers = {
     onFocus(event: FocusEvent<HTMLInputElement>) {
@@ -152,7 +158,7 @@ function useTypedLength(props: LengthInputProps) {
       props.onBlur?.();
     },
     onKeyDown(event: KeyboardEvent) {
-      if (event.key === 'Enter') enter();
+      if (event.key === 'Enter' && !enter()) event.preventDefault();
       if (event.key !== 'Escape' || !draft) return;
       actions.setDraft(fieldId, null);
       setTyping(shown);

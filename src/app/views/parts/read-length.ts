@@ -9,7 +9,12 @@ export interface Limits {
 
 export type LengthReading =
   | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly message: string };
+  | {
+      readonly ok: false;
+      readonly message: string;
+      /** Less than it may be: more digits may be on their way. */
+      readonly isShort?: boolean;
+    };
 
 /** How refusals are worded. */
 export interface LengthSpeech {
@@ -40,6 +45,7 @@ export function readLength(
   const say = (mm: number) => numbers.length(mm, unit);
   return {
     ok: false,
+    isShort: value < limits.min,
     message: `${words.outside(label, say(value), say(limits.min), say(limits.max))}${hint}`,
   };
 }

@@ -51,7 +51,8 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
     >
       <div className="measure-text">
         <span className="measure-name">{name}</span>
-        <span className="measure-how" id={howId}>
+        {/* Of the needed ones it is shown above the list; read out it is with every field. */}
+        <span className="measure-how" id={howId} hidden={isRequired}>
           {how}
         </span>
       </div>
@@ -80,7 +81,7 @@ export function MeasureField({ measure, isRequired }: MeasureFieldProps) {
           </button>
         )}
       </div>
-      <MeasureGuide measure={measure} />
+      {!isRequired && <MeasureGuide measure={measure} />}
       <MeasureVerdict measure={measure} />
       {typeof value === 'number' && !isAgain && (
         <button

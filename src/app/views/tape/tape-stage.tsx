@@ -1,47 +1,86 @@
-import type { ReactNode } from 'react';
+import { type FocusEvent, type ReactNode, useState } from 'react';
 import { MEASURES, type MeasureDefinition, type MeasureGroup } from '../../../core/body/index.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { ArmChoice } from './arm-choice.tsx';
 import { MeasureField } from './measure-field.tsx';
-import { NextMeasure } from './next-measure.tsx';
+import { MeasureGuide } from './measure-guide.tsx';
+import { NextMeasures } from './next-measures.tsx';
+import { useFirstField } from './use-first-field.ts';
+import { useGoingOn } from './use-going-on.ts';
+import { byWorth, useWorth } from './use-worth.ts';
 import { WaistChoice } from './waist-choice.tsx';
 
 const GROUPS = ['girths', 'lengths', 'shoulders', 'widths', 'arms', 'heights', 'wall'] as const;
 
-/** Typing the measures: the first five, then all others by group. */
+/** Typing the measures: the first five in one view, then all others, those first that tell most about this body. */
 export function TapeStage() {
   const figure = useApp((state) => state.project?.body.figure ?? 'bust');
   const { stages, tape: words } = useWords();
+  const worth = useWorth();
+  const goOn = useGoingOn();
   const measures = MEASURES.filter((measure) => measure.figures.includes(figure));
-  const ofGroup = (group: MeasureGroup) => measures.filter((measure) => measure.group === group);
+  const ofGroup = (group: MeasureGroup) =>
+    byWorth(
+      measures.filter((m) => m.group === group),
+      worth,
+    );
+  const groups = GROUPS.map((group) => ({ group, id: ofGroup(group)[0]?.id })).filter(({ id }) => id);
   return (
-    <div className="stage tape-stage">
+    // biome-ignore lint/a11y/noStaticElementInteractions: a key of the fields in it, not one of its own
+    <div className="stage tape-stage" onKeyDown={goOn}>
       <header className="stage-head">
         <h2>{stages.names.tape}</h2>
-        <p>{words.about}</p>
         <FigureChoice />
+      </header>
+      <FirstFive measures={measures.filter((m) => m.group === 'first')} />
+      <WaistChoice />
+      <section className="further" aria-labelledby="further-measures">
+        <h3 id="further-measures">{words.further}</h3>
+        <p className="quiet">{words.about}</p>
+        <NextMeasures />
+        {byWorth(groups, worth).map(({ group }) => (
+          <MeasureGroupList key={group} {...words.groups[group]} measures={ofGroup(group)}>
+            {group === 'arms' && <ArmChoice />}
+          </MeasureGroupList>
+        ))}
+      </section>
+      <p className="quiet">{words.howToType}</p>
+    </div>
+  );
+}
+
+/** The needed ones as short rows, with one place above them for how the tape of the one being typed lies. */
+function FirstFive({ measures }: { readonly measures: readonly MeasureDefinition[] }) {
+  const [typing, setTyping] = useState<string>();
+  const list = useFirstField();
+  const { tape: words } = useWords();
+  const say = useSay();
+  const shown = measures.find(({ id }) => id === typing) ?? measures[0];
+  const follow = (event: FocusEvent<HTMLElement>) => {
+    const id = event.target.closest<HTMLElement>('[data-measure]')?.dataset.measure;
+    if (id && event.target instanceof HTMLInputElement) setTyping(id);
+  };
+  return (
+    <section className="first-five" aria-labelledby="first-five" onFocus={follow}>
+      <div className="list-head">
+        <h3 id="first-five">{words.firstFive}</h3>
         <button type="button" className="plain print-empty" onClick={() => window.print()}>
           {words.printEmpty}
         </button>
-      </header>
-      <section aria-labelledby="first-five">
-        <h3 id="first-five">{words.firstFive}</h3>
-        <ul className="measures">
-          {ofGroup('first').map((measure) => (
-            <MeasureField key={measure.id} measure={measure} isRequired />
-          ))}
-        </ul>
-        <WaistChoice />
-        <NextMeasure />
-      </section>
-      {GROUPS.map((group) => (
-        <MeasureGroupList key={group} {...words.groups[group]} measures={ofGroup(group)}>
-          {group === 'arms' && <ArmChoice />}
-        </MeasureGroupList>
-      ))}
-      <p className="quiet">{words.howToType}</p>
-    </div>
+      </div>
+      <div className="tape-how">
+        <p>
+          <b>{say(shown.name)}.</b> {say(shown.how)}
+        </p>
+        <MeasureGuide measure={shown} />
+      </div>
+      <ul className="measures" ref={list}>
+        {measures.map((measure) => (
+          <MeasureField key={measure.id} measure={measure} isRequired />
+        ))}
+      </ul>
+    </section>
   );
 }
 
@@ -51,7 +90,7 @@ function FigureChoice() {
   const words = useWords().tape;
   return (
     <fieldset className="segments">
-      <legend>{words.figure}</legend>
+      <legend className="visually-hidden">{words.figure}</legend>
       {(['bust', 'chest'] as const).map((id) => (
         <label key={id}>
           <input type="radio" name="figure" checked={figure === id} onChange={() => actions.setFigure(id)} />

@@ -4,7 +4,10 @@ export const frame = {
     language: 'Language',
     projectName: 'Name of this project',
     untitled: 'Untitled',
+    newBody: 'New body',
     demoBodies: 'Demo bodies',
+    /** How names of tools begin where there is room for no more. */
+    short: { newBody: 'New', demoBodies: 'Demo', earlier: 'Bodies', toPart: 'Go to' },
     open: 'Open',
     openFile: 'Open a project file',
     save: 'Save',
@@ -28,6 +31,7 @@ export const frame = {
     loadAgain: 'Load the page again',
     drop: 'Let go to open the project or photo',
     close: 'Close',
+    toPart: 'Go to a part of this page',
   },
   stages: {
     list: 'Stages',
@@ -90,10 +94,6 @@ export const frame = {
     saveFile: 'Save it to a file',
     lastShown:
       'No form can be made from what is typed now; you see the last one that could be made. To go on:',
-    firstFive: (missing: number) =>
-      missing === 1
-        ? 'One of the first five measures is still missing; with it there is a body.'
-        : `${missing} of the first five measures are still missing; with them there is a body.`,
     noForm: 'No form can be made from what is typed now. To go on:',
     undo: 'Undo the last step',
     stopped: 'Stopped. The body and panels may not match what you typed.',
@@ -104,7 +104,9 @@ export const frame = {
     frame: 'The body',
     label: 'Picture of the body. Arrow keys turn it, plus and minus bring it nearer or farther.',
     none: 'No body yet',
-    example: 'No body yet: another one shows where the first five tapes lie.',
+    usual: 'A body of usual measures. Every measure typed makes it more like the person.',
+    grown: (given: number, all: number) =>
+      `Grown from ${given} of the first ${all} measures; the rest is estimated.`,
     working: 'Working out the body…',
     outlineOnly:
       'This browser cannot draw in three dimensions here (WebGL is missing or switched off), so the body is shown as an outline. Measures, seams and panels work all the same.',

@@ -7,6 +7,7 @@ export const tape = {
     withBust: 'With bust',
     withFlatChest: 'With flat chest',
     firstFive: 'The first five',
+    further: 'Further measures',
     waist: {
       which: 'Where was the waist tied?',
       kinds: {
@@ -22,7 +23,7 @@ export const tape = {
       why: 'Over a relaxed arm sleeves fit at rest, over a bent one they let it work. It is written on the pieces and in the order of work.',
     },
     next: {
-      measure: 'Measure next:',
+      measure: 'These would tell most about the shape, the first the most:',
       gain: (after: string, before: string) => `(shape known to ±${after} instead of ±${before})`,
     },
     groups: {

@@ -5,7 +5,10 @@ export const frame: typeof english = {
     language: 'Sprache (language)',
     projectName: 'Name dieses Projekts',
     untitled: 'Ohne Namen',
+    newBody: 'Neuer Körper',
     demoBodies: 'Beispielkörper',
+    /** How names of tools begin where there is room for no more. */
+    short: { newBody: 'Neu', demoBodies: 'Beispiel', earlier: 'Körper', toPart: 'Gehe zu' },
     open: 'Öffnen',
     openFile: 'Projektdatei öffnen',
     save: 'Speichern',
@@ -29,6 +32,7 @@ export const frame: typeof english = {
     loadAgain: 'Seite neu laden',
     drop: 'Loslassen, um Projekt oder Foto zu öffnen',
     close: 'Schließen',
+    toPart: 'Gehe zu einem Abschnitt dieser Seite',
   },
   stages: {
     list: 'Stationen',
@@ -91,10 +95,6 @@ export const frame: typeof english = {
     saveFile: 'In eine Datei speichern',
     lastShown:
       'Aus den jetzigen Angaben lässt sich keine Form machen; gezeigt wird die letzte, die möglich war. So geht es weiter:',
-    firstFive: (missing) =>
-      missing === 1
-        ? 'Eines der ersten fünf Maße fehlt noch; damit entsteht ein Körper.'
-        : `${missing} der ersten fünf Maße fehlen noch; damit entsteht ein Körper.`,
     noForm: 'Aus den jetzigen Angaben lässt sich keine Form machen. So geht es weiter:',
     undo: 'Letzten Schritt zurücknehmen',
     stopped: 'Angehalten. Körper und Schnittteile passen vielleicht nicht zu den Angaben.',
@@ -105,7 +105,8 @@ export const frame: typeof english = {
     frame: 'Der Körper',
     label: 'Bild des Körpers. Pfeiltasten drehen ihn, Plus und Minus holen ihn näher oder rücken ihn weg.',
     none: 'Noch kein Körper',
-    example: 'Noch kein Körper: Ein anderer zeigt, wo die ersten fünf Maßbänder liegen.',
+    usual: 'Ein Körper mit üblichen Maßen. Mit jedem Maß wird er der Person ähnlicher.',
+    grown: (given, all) => `Aus ${given} der ersten ${all} Maße gewachsen; der Rest ist geschätzt.`,
     working: 'Der Körper wird berechnet …',
     outlineOnly:
       'Dieser Browser kann hier nicht räumlich zeichnen (WebGL fehlt oder ist abgeschaltet); der Körper erscheint deshalb als Umriss. Maße, Nähte und Schnittteile gehen trotzdem.',

@@ -8,6 +8,7 @@ export const tape: typeof english = {
     withBust: 'Mit Busen',
     withFlatChest: 'Mit flacher Brust',
     firstFive: 'Die ersten fünf',
+    further: 'Weitere Maße',
     waist: {
       which: 'Wo saß das Taillenband?',
       kinds: {
@@ -23,7 +24,7 @@ export const tape: typeof english = {
       why: 'Über einem lockeren Arm passen Ärmel in Ruhe, über einem gebeugten lassen sie ihn arbeiten. Es steht auf den Teilen und im Arbeitsablauf.',
     },
     next: {
-      measure: 'Als Nächstes messen:',
+      measure: 'Diese würden am meisten über die Form sagen, die erste am meisten:',
       gain: (after, before) => `(die Form ist dann auf ±${after} statt ±${before} bekannt)`,
     },
     groups: {
