@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
+import { PDFDocument } from '@cantoo/pdf-lib';
 import type { Download } from '@playwright/test';
 import { unzipSync } from 'fflate';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { goTo } from './open-app.ts';
 import { expect, test } from './shared-page.ts';
 
@@ -21,11 +21,13 @@ test('Beside the machine: a booklet to fold, gauges of card, and what makes a fo
     await page.getByLabel('Pages of the booklet').selectOption('folded');
     const made = page.waitForEvent('download', { timeout: LONG });
     await page.getByRole('button', { name: 'Download the booklet, with pictures' }).click();
-    const pdf = await getDocument({ data: await contentOf(await made), useSystemFonts: false }).promise;
-    expect(pdf.numPages % 2).toBe(0);
+    const pages = (await PDFDocument.load(await contentOf(await made))).getPages();
+    expect(pages.length % 2).toBe(0);
     // ISO 216 A4 across; 1 pt = 25.4 / 72 mm.
-    const [, , width, height] = (await pdf.getPage(1)).view.map((points) => (points * 25.4) / 72);
-    expect([Math.round(width), Math.round(height)]).toEqual([297, 210]);
+    for (const page of pages)
+      expect([page.getWidth(), page.getHeight()].map((points) => Math.round((points * 25.4) / 72))).toEqual([
+        297, 210,
+      ]);
   });
 
   await test.step('gauges come as pages and as outlines, the waist’s alone where it alone is wanted', async () => {
@@ -35,12 +37,12 @@ test('Beside the machine: a booklet to fold, gauges of card, and what makes a fo
     for (const box of await choices.locator('.gauge-levels input').all()) await box.uncheck();
     await choices.getByRole('checkbox', { name: 'Waist', exact: true }).check();
     const made = page.waitForEvent('download', { timeout: LONG });
-    await choices.getByRole('button', { name: /Gauges/ }).click();
+    await choices.getByRole('button', { name: /gauges/i }).click();
     const file = await made;
-    expect((await namesIn(file)).sort()).toEqual(['gauges-a4.pdf', 'gauges.svg']);
+    expect(await namesIn(file)).toEqual(expect.arrayContaining(['gauges-a4.pdf', 'gauges.svg']));
     const svg = Buffer.from(unzipSync(await contentOf(file))['gauges.svg']).toString();
-    expect(svg).toContain('Waist');
-    expect(svg).not.toContain('Hip');
+    expect(svg).toMatch(/>[^<]*waist/i);
+    expect(svg).not.toMatch(/>[^<]*\bhip\b/i);
   });
 
   await test.step('a form of a slimmer self is padded, with a new cover', async () => {
