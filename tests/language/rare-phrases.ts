@@ -1,6 +1,9 @@
 import type { Phrase } from '../../src/core/base/index.ts';
+import { findMeasure } from '../../src/core/body/index.ts';
 import { nameOfLine, nameOfPlace } from '../../src/core/seams/index.ts';
 import type { CorePhrases } from '../../src/language/index.ts';
+
+const nameOfMeasure = (id: string): Phrase => findMeasure(id)!.name;
 
 const WEB: Phrase = { id: 'brace.web', values: { side: 'right' } };
 const WAIST = nameOfPlace('waist');
@@ -11,6 +14,8 @@ const SLEEVE: Phrase = { id: 'arm.half', values: { half: 'front', side: 'right' 
 export const RARE: { readonly [Id in keyof CorePhrases]?: CorePhrases[Id] } = {
   'body.section-crosses': { level: nameOfPlace('waist') },
   'body.not-faired': {},
+  'body.wall-alone': { count: 2, least: 3 },
+  'body.height-alone': { measure: nameOfMeasure('bustHeight'), needed: nameOfMeasure('waistHeight') },
   'flatten.outline-crosses': { places: 2 },
   'verdict.sound': { strain: 0.0185 },
   'verdict.partners': { letter: 'AB', gap: 0.85 },

@@ -81,6 +81,20 @@ export function showLength(mm: number, unit: 'cm' | 'in', isExact: boolean, numb
   return numbers.length(mm, unit, { bare: true, fraction: 16 });
 }
 
+/** What is said when a field that is empty is to be left by Enter, where that is not allowed. */
+function useRefusalOfNone(refusesEmpty: string | undefined, isEmpty: boolean) {
+  const [said, setSaid] = useState('');
+  return {
+    said,
+    forget: () => setSaid(''),
+    refuses() {
+      if (refusesEmpty === undefined || !isEmpty) return false;
+      setSaid(refusesEmpty);
+      return true;
+    },
+  };
+}
+
 /** The text in the field, what is wrong with it, and the handlers that read what is typed. */
 function useTypedLength(props: LengthInputProps) {
   const { fieldId, label, value, limits, isOptional, isExact = false, refusesEmpty, onValue } = props;
@@ -91,12 +105,12 @@ function useTypedLength(props: LengthInputProps) {
   const numbers = useNumbers();
   const read = (typed: string) => readLength(typed, unit, label, limits, { words, numbers });
   const [typing, setTyping] = useState<string | null>(null);
-  const [refusal, setRefusal] = useState('');
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   useEffect(() => () => clearTimeout(timer.current), []);
 
   const shown = value === null ? '' : showLength(value, unit, isExact, numbers);
   const text = typing ?? draft?.text ?? shown;
+  const refusal = useRefusalOfNone(refusesEmpty, text.trim() === '' && value === null);
 
   // Undo, or another field, may change what is shown while this one has the focus.
   const isOwnText =
@@ -124,7 +138,7 @@ function useTypedLength(props: LengthInputProps) {
   };
   const change = (typed: string) => {
     setTyping(typed);
-    setRefusal('');
+    refusal.forget();
     clearTimeout(timer.current);
     const reading = read(typed);
     if (reading.ok) {
@@ -134,12 +148,6 @@ function useTypedLength(props: LengthInputProps) {
       actions.setDraft(fieldId, { text: typed, message: draft?.message ?? '' });
       if (!reading.isShort) timer.current = setTimeout(() => settle(typed), PATIENCE_MS);
     }
-  };
-  /** False where the field is not to be left. */
-  const enter = () => {
-    if (refusesEmpty === undefined || text.trim() !== '' || value !== null) return settle(text);
-    setRefusal(refusesEmpty);
-    return false;
   };
   const handlers = {
     onFocus(event: FocusEvent<HTMLInputElement>) {
@@ -151,18 +159,18 @@ function useTypedLength(props: LengthInputProps) {
     onChange: (event: ChangeEvent<HTMLInputElement>) => change(event.target.value),
     onBlur() {
       clearTimeout(timer.current);
-      setRefusal('');
+      refusal.forget();
       if (typing !== null && typing !== shown) settle(typing);
       setTyping(null);
       actions.endEdit();
       props.onBlur?.();
     },
     onKeyDown(event: KeyboardEvent) {
-      if (event.key === 'Enter' && !enter()) event.preventDefault();
+      if (event.key === 'Enter' && (refusal.refuses() || !settle(text))) event.preventDefault();
       if (event.key !== 'Escape' || !draft) return;
       actions.setDraft(fieldId, null);
       setTyping(shown);
     },
   };
-  return { unit, text, message: refusal || (draft?.message ?? ''), handlers };
+  return { unit, text, message: refusal.said || (draft?.message ?? ''), handlers };
 }
