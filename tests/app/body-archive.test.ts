@@ -145,6 +145,15 @@ describe('what is no archive of ours', () => {
   it('is told of thousands of files, and of a hundred megabytes in little room, before they are unpacked', () => {
     const many = Object.fromEntries(Array.from({ length: MOST_BODIES + 1 }, (_, i) => [`${i}.json`, '{}']));
     expect(faultOf(archiveOf(many))).toBe('tooMany');
+    // Those that its list does not name too, and a list that names one file without end.
+    expect(faultOf(archiveOf(many, { bodies: [] }))).toBe('tooMany');
+    const named = Array.from({ length: MOST_BODIES + 1 }, (_, i) => ({
+      file: 'a',
+      id: `${i}`,
+      name: '',
+      at: i,
+    }));
+    expect(faultOf(archiveOf({}, { bodies: named }))).toBe('tooMany');
     const wide = Object.fromEntries(
       Array.from({ length: 25 }, (_, i) => [`${i}.json`, ' '.repeat(4_900_000)]),
     );

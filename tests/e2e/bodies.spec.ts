@@ -52,8 +52,15 @@ test('several bodies: kept from the first change, duplicated, renamed, deleted a
   await expect(name(page)).toHaveValue('Bram');
   await expect(waist(page)).toHaveValue('81.0');
   list = await openList(page);
+  const changed = await cardOf(list, 'Odile').locator('time').getAttribute('datetime');
   await list.getByRole('button', { name: /^Odile/ }).click();
   await expect(waist(page)).toHaveValue('76.5');
+  // Looking at it is no change of it.
+  await page.waitForTimeout(1200);
+  list = await openList(page);
+  await expect(cardOf(list, 'Odile').locator('time')).toHaveAttribute('datetime', changed ?? '');
+  await expect(cardOf(list, 'Odile')).toContainText('open now');
+  await closeList(page);
 
   list = await openList(page);
   await more(list, 'Bram');

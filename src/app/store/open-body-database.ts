@@ -56,6 +56,7 @@ export interface WholeBody {
 /** Where several bodies are kept between visits. Every call may be refused: storage full, or not allowed here. */
 export interface BodyDatabase {
   list(): Promise<KeptBodies>;
+  /** Leaves one alone that is kept just so: it was only opened, and has its own date. */
   put(body: KeptBody): Promise<void>;
   /** All of them, or none when the browser refuses one. */
   putAll(bodies: readonly KeptBody[]): Promise<void>;
@@ -137,7 +138,14 @@ function bodyCalls(transact: Transact): Omit<BodyDatabase, keyof PhotoCalls> {
           unreadable: entries.result.filter((entry) => !isKeptBody(entry)),
         });
       }),
-    put: (body) => put(BODIES, [body]),
+    async put(body) {
+      const before = await transact([BODIES], 'readonly', (at) => {
+        const request: IDBRequest<unknown> = at(BODIES).get(body.id);
+        return () => request.result;
+      });
+      const isSame = isKeptBody(before) && before.text === body.text && before.name === body.name;
+      if (!isSame) await put(BODIES, [body]);
+    },
     putAll: (bodies) => put(BODIES, bodies),
     putCard: (card) => put(CARDS, [card]),
     take: (id) => transact([BODIES, PHOTOS, CARDS], 'readwrite', (at) => takeWhole(at, id)),
