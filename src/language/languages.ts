@@ -6,6 +6,7 @@
 const TABLE = {
   en: { name: 'English', folder: 'english' },
   de: { name: 'Deutsch', folder: 'german' },
+  fr: { name: 'Français', folder: 'french' },
 } as const;
 
 export type Language = keyof typeof TABLE;

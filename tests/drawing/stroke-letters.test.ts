@@ -44,6 +44,7 @@ describe('letters of single strokes', () => {
     const strokes = (text: string) =>
       strokesOfText(makeText(0, 0, text, 5)).paths.map(({ points }) => points.length);
     expect(strokes('Édith Mühl')).toEqual(strokes('Edith Muhl'));
+    expect(strokes('«\u00a0œuf\u00a0»')).toEqual(strokes('" oeuf "'));
     const drawing = {
       width: 9,
       height: 9,

@@ -1,6 +1,6 @@
 import type { Phrase } from '../../src/core/base/index.ts';
 
-/** Common English words that are no German ones, and the words of the trade. */
+/** Common English words that are no German ones, and the words of the trade; a few are French as well. */
 const WORDS = new Set(
   `the with must between and of is are be been to from than this that these those by for at on if its it not no
   when which where what while there here only both each all any other than too more most less least so-called
@@ -18,11 +18,11 @@ const KEPT = new Set(
   closingLetter endLetter`.split(/\s+/),
 );
 
-/** English words left in what German says of a phrase, but those in quotes and in what was put in as it is. */
-export function findEnglish(phrase: Phrase, german: string): string[] {
-  let text = german;
+/** English words left in what another language says of a phrase, but those in quotes and in what was put in as it is. */
+export function findEnglish(phrase: Phrase, said: string): string[] {
+  let text = said;
   for (const kept of keptIn(phrase).sort((a, b) => b.length - a.length)) text = text.replaceAll(kept, ' ');
-  text = text.replaceAll(/„[^“]*“|"[^"]*"/g, ' ');
+  text = text.replaceAll(/„[^“]*“|«[^»]*»|"[^"]*"/g, ' ');
   // Keys of the project's file, `inside.straps`.
   text = text.replaceAll(/\b[a-z]+\.[a-z]\w+/g, ' ');
   return (text.toLowerCase().match(/\p{L}+/gu) ?? []).filter((word) => WORDS.has(word));

@@ -12,15 +12,18 @@ const ADVANCES = [
   556, 500, 613, 635, 550, 635, 615, 352, 635, 634, 278, 278, 579, 278, 974, 634, 612, 635, 635, 411, 521,
   392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838,
 ];
-/** In both fonts a letter with two dots over it is as wide as without; the sharp s is 630 wide at most. */
-const GERMAN_ADVANCES: Readonly<Record<string, number>> = {
-  Ä: advanceOf('A'),
-  Ö: advanceOf('O'),
-  Ü: advanceOf('U'),
-  ä: advanceOf('a'),
-  ö: advanceOf('o'),
-  ü: advanceOf('u'),
+/** German and French letters that in both fonts are as wide as without their mark. */
+const MARKED_LETTERS = 'ÄÖÜäöüÀÂÇÈÉÊËÎÏÔÙÛŸàâçèéêëîïôùûÿ';
+/** By the same two fonts; the narrow space, which one of them lacks, no wider than a whole one. */
+const FURTHER_ADVANCES: Readonly<Record<string, number>> = {
+  ...Object.fromEntries([...MARKED_LETTERS].map((letter) => [letter, advanceOf(letter.normalize('NFD')[0])])),
   ß: 630,
+  œ: 1023,
+  Œ: 1070,
+  '«': 612,
+  '»': 612,
+  '\u00a0': advanceOf(' '),
+  '\u202f': advanceOf(' '),
 };
 const WIDE_ADVANCE = 1000;
 const OTHER_ADVANCE = 850;
@@ -39,7 +42,7 @@ export function measureText(text: string, size: number): number {
   for (const character of text) {
     const code = character.codePointAt(0) ?? 0;
     if (code >= 32 && code < 127) thousandths += ADVANCES[code - 32];
-    else thousandths += GERMAN_ADVANCES[character] ?? (code >= 0x2e80 ? WIDE_ADVANCE : OTHER_ADVANCE);
+    else thousandths += FURTHER_ADVANCES[character] ?? (code >= 0x2e80 ? WIDE_ADVANCE : OTHER_ADVANCE);
   }
   return (thousandths / 1000) * size;
 }

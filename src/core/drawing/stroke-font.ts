@@ -130,6 +130,8 @@ export const STROKE_FOLDS: Readonly<Record<string, string>> = {
   '“': '"',
   '”': '"',
   '„': '"',
+  '«': '"',
+  '»': '"',
   '−': '-',
   '‐': '-',
   '‑': '-',

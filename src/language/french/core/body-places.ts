@@ -1,0 +1,38 @@
+import type { PlacePhrases } from '../../../core/body/index.ts';
+import type { Entries } from '../../catalogue.ts';
+
+/** Levels and landmarks of the body. */
+export const bodyPlaces: Entries<PlacePhrases> = {
+  'level.hip': 'Hanches',
+  'level.highHip': 'Petites hanches',
+  'level.waist': 'Taille',
+  'level.underbust': 'Dessous de poitrine',
+  'level.lowerChest': 'Dessous de poitrine',
+  'level.bust': 'Poitrine',
+  'level.chest': 'Poitrine',
+  'level.upperChest': 'Haut de poitrine',
+  'landmark.baseCentreFront': 'base, milieu devant',
+  'landmark.baseCentreBack': 'base, milieu dos',
+  'landmark.baseSideRight': 'base, côté droit',
+  'landmark.baseSideLeft': 'base, côté gauche',
+  'landmark.neckFront': 'devant du cou',
+  'landmark.neckBack': 'dos du cou',
+  'landmark.neckSideRight': 'côté droit du cou',
+  'landmark.neckSideLeft': 'côté gauche du cou',
+  'landmark.neckTopFront': 'haut du cou, devant',
+  'landmark.neckTopBack': 'haut du cou, dos',
+  'landmark.neckTopSideRight': 'haut du cou, côté droit',
+  'landmark.neckTopSideLeft': 'haut du cou, côté gauche',
+  'landmark.shoulderPointRight': 'pointe d’épaule droite',
+  'landmark.shoulderPointLeft': 'pointe d’épaule gauche',
+  'landmark.armpitRight': 'aisselle droite',
+  'landmark.armpitLeft': 'aisselle gauche',
+  'landmark.armBreakFrontRight': 'pli du bras droit, devant',
+  'landmark.armBreakFrontLeft': 'pli du bras gauche, devant',
+  'landmark.armBreakBackRight': 'pli du bras droit, dos',
+  'landmark.armBreakBackLeft': 'pli du bras gauche, dos',
+  'landmark.bustPointRight': 'pointe du sein droit',
+  'landmark.bustPointLeft': 'pointe du sein gauche',
+  'landmark.bladePointRight': 'omoplate droite',
+  'landmark.bladePointLeft': 'omoplate gauche',
+};
