@@ -65,6 +65,8 @@ function paneOf(thing: Element): HTMLElement | null {
 
 /** The height in which the thing can be seen: within its pane, and where the sheet lies across the page, above it. */
 function spanFor(thing: Element, sheet: HTMLElement): Span {
+  // On a phone the stages stand under the sheet.
+  if (thing.closest('.stage-bar')) return { top: 0, bottom: window.innerHeight };
   const pane = paneOf(thing);
   const box = pane === document.documentElement ? null : pane?.getBoundingClientRect();
   const over = sheet.getBoundingClientRect();
