@@ -75,6 +75,7 @@ const initialState: AppState = {
   numbers: createNumbers('en'),
   notices: [],
   isHelpOpen: false,
+  roundAt: null,
   mention: null,
   retraced: null,
   keptAt: null,
