@@ -38,6 +38,8 @@ export default defineConfig(({ mode }) => ({
       treeshake: {
         moduleSideEffects: [
           { test: /node_modules[\\/](clipper2-ts|robust-predicates)[\\/]/, sideEffects: false },
+          // Words only; what of them nobody asks for is not taken along.
+          { test: /src[\\/]language[\\/]/, sideEffects: false },
           // The core keeps no state in a module; what sets zod up must not be passed over.
           { test: /src[\\/]core[\\/](?!project[\\/]zod-without-code)/, sideEffects: false },
         ],

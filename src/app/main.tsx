@@ -9,6 +9,7 @@ import { keepGuess } from './keep-guess.ts';
 import { layWhenSeen } from './lay-when-seen.ts';
 import { openFirst } from './open-first.ts';
 import { createServices, loadSpeech } from './services/index.ts';
+import { speakInFull } from './speak-in-full.ts';
 import {
   type BodyDatabase,
   createActions,
@@ -38,7 +39,7 @@ database.catch(() => {});
 
 async function start(): Promise<void> {
   const wanted = readKeptLanguage(storage, navigator.languages);
-  const spoken = await loadSpeech(wanted).catch(() => loadSpeech('en'));
+  const spoken = await loadSpeech(wanted, 'first').catch(() => loadSpeech('en', 'first'));
   const bench = readKeptBench(storage);
   const stage = bench?.isOpen ? 'making' : 'tape';
   const store = createAppStore({ theme: readKeptTheme(storage), bench, stage, ...spoken });
@@ -66,6 +67,7 @@ async function start(): Promise<void> {
   keepForOffline(store, actions);
   watchTabs(store, actions);
   const services = createServices({ store, actions, worker, database, storage, canDrawInSpace });
+  speakInFull(store, services);
   void openFirst({ store, actions, services, storage, database });
   createRoot(document.getElementById('workroom')!).render(
     <StrictMode>

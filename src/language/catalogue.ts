@@ -104,3 +104,8 @@ export interface Catalogue {
   readonly under: string;
   readonly entries: Entries<CorePhrases>;
 }
+
+/** As much of a language as the first screen needs. */
+export interface FirstCatalogue extends Omit<Catalogue, 'entries'> {
+  readonly entries: Partial<Catalogue['entries']>;
+}

@@ -6,7 +6,7 @@ import {
   type Phrase,
   type Say,
 } from '../core/base/index.ts';
-import type { Catalogue, Tongue } from './catalogue.ts';
+import type { FirstCatalogue, Tongue } from './catalogue.ts';
 import { nearInches } from './near-inches.ts';
 import { createNumbers, formatFineInches, formatMass, formatSmall } from './numbers.ts';
 
@@ -23,7 +23,7 @@ export interface SpeakerOptions {
 type AnyEntry = string | ((values: object, tongue: Tongue) => string);
 
 /** Says the core's phrases in one language and the reader's units. An id that no catalogue has is said as it is. */
-export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}): Say {
+export function createSpeaker(catalogue: FirstCatalogue, options: SpeakerOptions = {}): Say {
   const { locale = catalogue.tag, units = 'both' } = options;
   const numbers = createNumbers(locale);
   const entries = catalogue.entries as unknown as Readonly<Record<string, AnyEntry>>;
@@ -56,7 +56,7 @@ export function createSpeaker(catalogue: Catalogue, options: SpeakerOptions = {}
 
 /** A speaker for every reader's units. */
 export function createSpeakers(
-  catalogue: Catalogue,
+  catalogue: FirstCatalogue,
   locale: string = catalogue.tag,
 ): Readonly<Record<ReaderUnits, Say>> {
   const inUnits = (units: ReaderUnits): Say => createSpeaker(catalogue, { locale, units });

@@ -1,7 +1,8 @@
 /**
  * The languages the program speaks, one entry each: its own name, as those who speak it write it, and its folder beside this
  * file. In the folder are `app.ts` (words of the app), `wardrobe.ts` (of its dialogs of bodies), `help.ts` (keys, gestures and
- * words of the trade), `core.ts` (catalogue of what the core says) and `command.ts` (words of the command line). Each is loaded by those who need it, in the language wanted only.
+ * words of the trade), `core.ts` (catalogue of what the core says), `first.ts` (as much of it
+ * as the first screen needs) and `command.ts` (words of the command line). Each is loaded by those who need it, in the language wanted only.
  */
 const TABLE = {
   en: { name: 'English', folder: 'english' },

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Body, fitBody, surfaceOfBody } from '../../src/core/body/index.ts';
+import { type Body, fitBody, placeOfReading, surfaceOfBody } from '../../src/core/body/index.ts';
 import { fitOrThrow } from './read-demo.ts';
 
 /**
@@ -91,6 +91,15 @@ describe('readings off a wall', () => {
       if (kind === 'distance') expect(status, id).toBe('met');
       else if (FIVE[id] !== undefined) expect(Math.abs(got - target), id).toBeLessThan(0.5);
     }
+  });
+
+  it('are drawn to the places they are read to', () => {
+    const body = bodyOf(readOffWall(women.places, -225));
+    const read = body.tapes.filter(({ kind }) => kind === 'distance');
+    const apart = read.map(({ id, got }) => got - placeOfReading(body, id)![1]);
+    expect(read.length).toBe(7);
+    for (const wall of apart) expect(wall).toBeCloseTo(apart[0], 6);
+    expect(placeOfReading(body, 'waistGirth')).toBeNull();
   });
 
   it('do not depend on where the wall stands', () => {

@@ -173,7 +173,7 @@ describe('--language de', () => {
     expect(err).toMatch(/^Schnittteile: \S+/m);
     expect(out).toMatch(/^\d+ Nähte; .* höchstens 0,\d{4} mm, ihre Passzeichen um höchstens 0,\d{4} mm\.$/m);
     expect(out).toMatch(
-      /^\d+ Dreiecke, \d+,\d Liter Inhalt\. Maße 0,\d\d s, .*Zuschnitt \d+,\d\d s, Auslegen \d+,\d\d s\.$/m,
+      /^\d+,\d Liter Inhalt\. Maße 0,\d\d s, .*Zuschnitt \d+,\d\d s, Auslegen \d+,\d\d s\.$/m,
     );
     expect(out).toMatch(/^Ständer: kippt bei \d+,\d°/m);
     expect(out.split('\n').length).toBeGreaterThan(20);

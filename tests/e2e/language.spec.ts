@@ -157,7 +157,7 @@ test('German is chosen, shown in every stage, accessible, and kept', async ({ pa
   await expectNoEnglish(page, 'gallery');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Körper und frühere Stände' }).click();
-  await expect(page.getByRole('heading', { name: 'Frühere Stände', exact: true })).toBeVisible();
+  await page.getByRole('dialog').getByText('Frühere Stände', { exact: true }).click();
   await expectNoEnglish(page, 'earlier states');
   await page.keyboard.press('Escape');
 

@@ -18,6 +18,7 @@ import { type LayingOut, layOut } from './lay-out.ts';
 import { type Opening, openProjects } from './open-projects.ts';
 import { type WardrobeOpening, wardrobeOpening } from './open-wardrobe.ts';
 import { type DemoPictures, pictureDemos } from './picture-demos.ts';
+import { type GuidanceMemory, rememberGuidance } from './remember-guidance.ts';
 import { type ProblemReports, reportProblems } from './report-problems.ts';
 import { type ProjectSaving, saveProjects } from './save-projects.ts';
 import { type ShownSaving, saveShown } from './save-shown.ts';
@@ -42,6 +43,7 @@ export interface Services
     ProgramItself,
     Speaking,
     ScreenKeeping,
+    GuidanceMemory,
     WorkSteering {
   readonly demos: readonly Demo[];
   /** What this browser kept before, newest first. */
@@ -87,6 +89,7 @@ export function createServices({
     ...handOverProgram(),
     ...speakLanguages(store, actions),
     ...screenKeeping(),
+    ...rememberGuidance(storage),
     ...steerWork(store, actions, worker),
     worker: askOfProject(worker, () => store.getState().project),
   };

@@ -4,6 +4,7 @@ import {
   LANGUAGE_NAMES,
   type Language,
   loadCatalogue,
+  loadFirstCatalogue,
   localeOf,
 } from '../../language/index.ts';
 import { loadWords } from '../../language/load-words.ts';
@@ -27,9 +28,10 @@ export function speakLanguages(store: AppStore, actions: Pick<Actions, 'speak' |
   };
 }
 
-/** Words, speaker and numbers of a language, as the state holds them. */
-export async function loadSpeech(language: Language) {
-  const [words, catalogue] = await Promise.all([loadWords(language), loadCatalogue(language)]);
+/** Words, speaker and numbers of a language, as the state holds them; `first`: no more of the core than the first screen says. */
+export async function loadSpeech(language: Language, part: 'first' | 'all' = 'all') {
+  const load = part === 'first' ? loadFirstCatalogue : loadCatalogue;
+  const [words, catalogue] = await Promise.all([loadWords(language), load(language)]);
   const locale = localeOf(language, navigator.languages);
   const sayIn = createSpeakers(catalogue, locale);
   return { language, words, say: sayIn.both, sayIn, numbers: createNumbers(locale) };

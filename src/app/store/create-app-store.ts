@@ -1,7 +1,7 @@
 import { type TemporalState, temporal } from 'zundo';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { words } from '../../language/english/app.ts';
-import { createNumbers, createSpeakers, englishCore } from '../../language/index.ts';
+import { createNumbers, createSpeakers, firstEnglish } from '../../language/index.ts';
 import type { AppState } from './types.ts';
 
 /** The part of the state that undo brings back. */
@@ -11,7 +11,7 @@ export type AppStore = StoreApi<AppState> & { readonly temporal: StoreApi<Tempor
 
 const UNDO_LIMIT = 300;
 
-const speakers = createSpeakers(englishCore);
+const speakers = createSpeakers(firstEnglish);
 
 const initialState: AppState = {
   project: null,
@@ -75,6 +75,7 @@ const initialState: AppState = {
   numbers: createNumbers('en'),
   notices: [],
   isHelpOpen: false,
+  roundAt: null,
   mention: null,
   retraced: null,
   keptAt: null,

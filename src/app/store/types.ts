@@ -278,6 +278,8 @@ export interface AppState {
   readonly notices: readonly Notice[];
   /** Keys and words of the trade are asked for. */
   readonly isHelpOpen: boolean;
+  /** At which stop of the round of the page somebody is; null while there is no round. */
+  readonly roundAt: number | null;
   /** What was just done and needs no answer; shown for a while. A new object each time. */
   readonly mention: Mention | null;
   /** The last step that was undone or repeated, for whoever goes to where it was made. */

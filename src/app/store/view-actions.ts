@@ -40,6 +40,8 @@ export interface ViewActions {
   tell(notice: Notice | null): void;
   closeNotice(notice: Notice): void;
   showHelp(isOpen: boolean): void;
+  /** To a stop of the round of the page; `null` leaves it. */
+  showRound(roundAt: number | null): void;
   /** Says what was done, for a while. */
   mention(text: string): void;
   markKept(at: number | null): void;
@@ -94,6 +96,7 @@ export function createViewActions(store: AppStore): ViewActions {
     closeNotice: (notice) =>
       store.setState(({ notices }) => ({ notices: notices.filter((other) => other !== notice) })),
     showHelp: (isHelpOpen) => store.setState({ isHelpOpen }),
+    showRound: (roundAt) => store.setState({ roundAt }),
     mention: (text) => store.setState({ mention: { text } }),
     markKept: (keptAt) => store.setState({ keptAt }),
   };

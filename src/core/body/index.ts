@@ -27,6 +27,7 @@ export type {
   PlacePhrases,
   ShapePhrases,
 } from './phrases.ts';
+export { placeOfReading } from './place-of-reading.ts';
 export { rangeOfMeasure } from './range-of-measure.ts';
 export { isUnusual, SHAPE_CATEGORIES, type ShapeCategory, shapeCategoriesOf } from './shape-choices.ts';
 export { SHAPE_PART_IDS, type ShapePart } from './shape-parts.ts';

@@ -1,3 +1,4 @@
+import { StageTitle } from '../guide/stage-title.tsx';
 import { LitRow } from '../parts/lit-row.tsx';
 import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { useNumbers, useSay, useWords } from '../parts/use-words.ts';
@@ -15,7 +16,7 @@ export function BodyStage() {
   return (
     <div className="stage body-stage">
       <header className="stage-head">
-        <h2>{words.stages.names.body}</h2>
+        <StageTitle stage="body" />
         <p>{words.body.about}</p>
       </header>
       <BodyNumbers />

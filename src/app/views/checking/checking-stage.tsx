@@ -3,6 +3,7 @@ import { CAUTIONS } from '../../../core/inside/index.ts';
 import type { CheckingEntry } from '../../../core/project/index.ts';
 import type { FillingContext } from '../../../core/simulate/index.ts';
 import { isFormBehind, today } from '../../store/index.ts';
+import { StageTitle } from '../guide/stage-title.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { GaugeGuide } from '../parts/gauge-guide.tsx';
@@ -26,7 +27,7 @@ export function CheckingStage() {
   return (
     <div className="stage checking-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>{words.stages.names.checking}</h2>
+        <StageTitle stage="checking" />
         <p>{words.checking.about}</p>
       </header>
       <FillingAwaited />

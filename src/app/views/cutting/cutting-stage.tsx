@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { CAUTIONS, measuredGrowthOf } from '../../../core/inside/index.ts';
 import { isFormBehind, reaches } from '../../store/index.ts';
+import { StageTitle } from '../guide/stage-title.tsx';
 import { BookletMaker } from '../making/booklet-maker.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { Download, DownloadList } from '../parts/download-list.tsx';
@@ -34,7 +35,7 @@ export function CuttingStage() {
   return (
     <div className="stage cutting-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>{words.stages.names.cutting}</h2>
+        <StageTitle stage="cutting" />
         <p>{words.cutting.about}</p>
       </header>
       <FillingAwaited />

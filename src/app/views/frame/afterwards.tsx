@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { Round } from '../guide/round.tsx';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { HelpDialog } from './help-dialog.tsx';
 import { MentionLine } from './mention-line.tsx';
@@ -13,6 +14,7 @@ export function Afterwards() {
     <>
       <MentionLine />
       {isHelpOpen && <HelpDialog />}
+      <Round />
     </>
   );
 }

@@ -1,16 +1,15 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import type { Help } from '../../../language/english/help.ts';
-import { loadHelp } from '../../../language/load-help.ts';
+import { useHelp } from '../guide/use-help.ts';
 import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
-import { useActions, useApp } from '../parts/workroom-context.tsx';
+import { useActions } from '../parts/workroom-context.tsx';
 
 /** Keys and gestures, and words of the trade; fetched when asked for. */
 export function HelpDialog() {
-  const language = useApp((state) => state.language);
   const actions = useActions();
-  const { top } = useWords();
-  const help = useHelp(language);
+  const { top, stages } = useWords();
+  const help = useHelp();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (help) dialog.current?.showModal();
@@ -37,6 +36,19 @@ export function HelpDialog() {
       <p>
         <a href="#help-words">{help.toWords}</a>
       </p>
+      <div className="round-begin">
+        <button
+          type="button"
+          className="plain"
+          onClick={() => {
+            dialog.current?.close();
+            actions.showRound(0);
+          }}
+        >
+          {stages.showRound}
+        </button>
+        <span className="quiet">{help.round.about}</span>
+      </div>
       <h3>{help.keys}</h3>
       {help.groups.map(({ name, keys }) => (
         <section key={name} aria-label={name}>
@@ -61,18 +73,4 @@ function Terms({ terms }: { readonly terms: Help['glossary'] }) {
       ))}
     </dl>
   );
-}
-
-function useHelp(language: Parameters<typeof loadHelp>[0]): Help | null {
-  const [help, setHelp] = useState<Help | null>(null);
-  useEffect(() => {
-    let isWanted = true;
-    loadHelp(language)
-      .then((loaded) => isWanted && setHelp(loaded))
-      .catch(() => {});
-    return () => {
-      isWanted = false;
-    };
-  }, [language]);
-  return help;
 }

@@ -6,6 +6,7 @@ export { Wardrobe } from '../bodies/wardrobe.tsx';
 export { BodyStage as body } from '../body/body-stage.tsx';
 export { CheckingStage as checking } from '../checking/checking-stage.tsx';
 export { CuttingStage as cutting } from '../cutting/cutting-stage.tsx';
+export { StageGuide } from '../guide/stage-guide.tsx';
 export { InsideStage as inside } from '../inside/inside-stage.tsx';
 export { LayingStage as laying } from '../laying/laying-stage.tsx';
 export { MakingStage as making } from '../making/making-stage.tsx';

@@ -24,7 +24,7 @@ export function Workroom({ scene }: WorkroomProps) {
   const locale = useNumbers().locale;
   const words = useWords().top;
   const hasProject = useApp((state) => state.project !== null);
-  const wantsLate = useApp((state) => state.form !== null || state.isHelpOpen);
+  const wantsLate = useApp((state) => state.form !== null || state.isHelpOpen || state.roundAt !== null);
   const isDropping = useFileDrop();
   useShortcuts();
   useEffect(() => {

@@ -3,6 +3,7 @@ import type { FormInside } from '../../../core/form/index.ts';
 import { CAUTIONS, INSIDE_OPTIONS, type MaterialLine } from '../../../core/inside/index.ts';
 import type { Numbers } from '../../../language/index.ts';
 import { isFormBehind } from '../../store/index.ts';
+import { StageTitle } from '../guide/stage-title.tsx';
 import { CautionList } from '../parts/caution-list.tsx';
 import { CoreText } from '../parts/core-text.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
@@ -28,7 +29,7 @@ export function InsideStage() {
   return (
     <div className="stage inside-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>{words.stages.names.inside}</h2>
+        <StageTitle stage="inside" />
         <p>{words.inside.about}</p>
       </header>
       <FillingAwaited />

@@ -1,5 +1,6 @@
 import { findUse, type UseId } from '../../../core/laying/index.ts';
 import { isFormBehind, isLaid, layInView, piecesOfForm, usesOfForm } from '../../store/index.ts';
+import { StageTitle } from '../guide/stage-title.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useApp } from '../parts/workroom-context.tsx';
@@ -19,7 +20,7 @@ export function LayingStage() {
   return (
     <div className="stage laying-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>{words.stages.names.laying}</h2>
+        <StageTitle stage="laying" />
         <p>{words.laying.about}</p>
       </header>
       <FillingAwaited />

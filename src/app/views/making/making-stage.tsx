@@ -2,6 +2,7 @@ import { phrasesOf } from '../../../core/base/index.ts';
 import type { WorkPhase, WorkStep } from '../../../core/form/index.ts';
 import type { MakingPhrases } from '../../../core/making/index.ts';
 import { isFormBehind, placeAtBench } from '../../store/index.ts';
+import { StageTitle } from '../guide/stage-title.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { usePrinting } from '../parts/use-printing.ts';
@@ -25,11 +26,11 @@ export function MakingStage() {
   const isAtBench = useApp(({ bench, bodyId }) => bench?.isOpen === true && bench.bodyId === bodyId);
   const stepAtBench = useApp((state) => placeAtBench(state));
   const actions = useActions();
-  const { stages, making: words, bench } = useWords();
+  const { making: words, bench } = useWords();
   return (
     <div className="stage making-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>{stages.names.making}</h2>
+        <StageTitle stage="making" />
         <p className="print-only">{name}</p>
         <p>{words.about}</p>
         {hours !== undefined && <p className="quiet">{say(phrase('work.hours', { hours }))}</p>}

@@ -1,4 +1,5 @@
 import { isFormBehind, reaches } from '../../store/index.ts';
+import { StageTitle } from '../guide/stage-title.tsx';
 import { FilesLink } from '../parts/download-list.tsx';
 import { FillingAwaited } from '../parts/filling-awaited.tsx';
 import { SeamAllowance } from '../parts/seam-allowance.tsx';
@@ -18,11 +19,11 @@ export function PanelsStage() {
   const form = useApp((state) => state.form);
   const isBehind = useApp(isFormBehind);
   const hasFailed = useApp((state) => state.failure !== null);
-  const { stages, picture, panels: words } = useWords();
+  const { picture, panels: words } = useWords();
   return (
     <div className="stage panels-stage" data-behind={isBehind || undefined}>
       <header className="stage-head">
-        <h2>{stages.names.panels}</h2>
+        <StageTitle stage="panels" />
         <p>{words.about}</p>
       </header>
       <FillingAwaited />

@@ -78,7 +78,8 @@ export function pointsOfPath(vertices: Uint32Array, positions: Float64Array, isC
   return points;
 }
 
-function rangeOf(positions: Float64Array, axis: 0 | 1 | 2): [number, number] {
+/** Least and greatest of one coordinate. */
+export function rangeOf(positions: Float64Array, axis: 0 | 1 | 2): [number, number] {
   let [low, high] = [Infinity, -Infinity];
   for (let i = axis; i < positions.length; i += 3) {
     low = Math.min(low, positions[i]);

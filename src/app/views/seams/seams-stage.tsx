@@ -1,6 +1,7 @@
 import type { ReportSeam } from '../../../core/form/index.ts';
 import { LAYOUTS, type SeamLayout } from '../../../core/seams/index.ts';
 import { seamColour } from '../../store/index.ts';
+import { StageTitle } from '../guide/stage-title.tsx';
 import { StageDoubts } from '../parts/stage-doubts.tsx';
 import { usePointing } from '../parts/use-pointing.ts';
 import { useSeamName } from '../parts/use-seam-name.ts';
@@ -13,11 +14,11 @@ import { SeamAdviceList } from './seam-advice-list.tsx';
 
 /** Choosing how the body is cut into panels. */
 export function SeamsStage() {
-  const { stages, seams: words } = useWords();
+  const { seams: words } = useWords();
   return (
     <div className="stage seams-stage">
       <header className="stage-head">
-        <h2>{stages.names.seams}</h2>
+        <StageTitle stage="seams" />
         <p>{words.about}</p>
       </header>
       <StageDoubts stage="seams" />

@@ -1,5 +1,6 @@
 import { type FocusEvent, type ReactNode, useState } from 'react';
 import { MEASURES, type MeasureDefinition, type MeasureGroup } from '../../../core/body/index.ts';
+import { LateGuide } from '../frame/late-parts.tsx';
 import { useSay, useWords } from '../parts/use-words.ts';
 import { useActions, useApp } from '../parts/workroom-context.tsx';
 import { ArmChoice } from './arm-choice.tsx';
@@ -32,6 +33,7 @@ export function TapeStage() {
       <header className="stage-head">
         <h2>{stages.names.tape}</h2>
         <FigureChoice />
+        <LateGuide />
       </header>
       <FirstFive measures={measures.filter((m) => m.group === 'first')} />
       <WaistChoice />

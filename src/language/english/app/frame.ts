@@ -58,6 +58,8 @@ export const frame = {
     notMeasured: 'not measured',
     measuredTimes: (count: number) => `measured ${count === 1 ? 'once' : `${count} times`}`,
     toLookAt: 'Please look at',
+    whatToDo: 'What to do here',
+    showRound: 'Show me round',
     doubts: (count: number) => (count === 1 ? '1 warning' : `${count} warnings`),
   },
   verdict: {

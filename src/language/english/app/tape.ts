@@ -61,7 +61,11 @@ export const tape = {
     guideOf: (name: string) => `${name}: why, and how it goes wrong`,
     why: 'Why',
     takeCare: 'Take care',
-    drawing: { front: 'Where the tape lies, front', back: 'Where the tape lies, back' },
+    drawing: {
+      front: 'Where the tape lies, front',
+      back: 'Where the tape lies, back',
+      side: 'What is read, from the right side',
+    },
     met: (side: string, got: string) => `${side}met, body reads ${got}`,
     conflict: (side: string, got: string, off: string) => `${side}conflict: body reads ${got}, ${off}`,
     estimated: (side: string) => `${side}estimated`,

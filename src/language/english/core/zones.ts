@@ -21,20 +21,20 @@ export const zones: Entries<FormPhrases> = {
     `${tongue.say(panel)}, ${tongue.say(place)}, ${sayArea(area, tongue)}: the cloth would wrinkle: it has to shrink by up to ${percent(strain, tongue)} ${AXES[axis]} (it takes ${percent(limit, tongue)}). ${tongue.say(advice)}`,
   'zone.seam-ends-here': ({ letter, seam }, { say }) =>
     `A seam that ends near here, or a little ease on seam ${letter}, ${say(seam)}, may help.`,
-  'zone.seam-nearby': ({ letter, seam, distance }, { say, small }) =>
-    `A seam nearer to here may help; the nearest, ${letter}, ${say(seam)}, is ${small(distance)} away.`,
+  'zone.seam-nearby': ({ letter, seam, distance }, { say, length }) =>
+    `A seam nearer to here may help; the nearest, ${letter}, ${say(seam)}, is ${length(distance)} away.`,
   'zone.no-seam': 'A seam here may help.',
-  'place.by-mark': ({ mark, rise, out }, { small }) => {
+  'place.by-mark': ({ mark, rise, out }, { length }) => {
     const parts = [
-      ...(rise === undefined ? [] : [`${small(Math.abs(rise))} ${rise > 0 ? 'above' : 'below'}`]),
+      ...(rise === undefined ? [] : [`${length(Math.abs(rise))} ${rise > 0 ? 'above' : 'below'}`]),
       ...(out === undefined
         ? []
-        : [`${small(Math.abs(out))} ${out > 0 ? 'further out than' : 'further in than'}`]),
+        : [`${length(Math.abs(out))} ${out > 0 ? 'further out than' : 'further in than'}`]),
     ];
     return parts.length === 0 ? `at ${MARKS[mark]}` : `${parts.join(' and ')} ${MARKS[mark]}`;
   },
-  'place.by-level': ({ level, rise }, { inSentence, small }) =>
-    `${small(Math.abs(rise))} ${rise > 0 ? 'above' : 'below'} the ${inSentence(level)} line`,
+  'place.by-level': ({ level, rise }, { inSentence, length }) =>
+    `${length(Math.abs(rise))} ${rise > 0 ? 'above' : 'below'} the ${inSentence(level)} line`,
   'place.on-body': 'on the body',
   'tube.alone':
     'Only the test tube. Sew, stuff and measure it and type its girths in: the panels are then cut for your cloth. Print them after that.',

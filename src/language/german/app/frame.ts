@@ -59,6 +59,8 @@ export const frame: typeof english = {
     notMeasured: 'nicht gemessen',
     measuredTimes: (count) => (count === 1 ? 'einmal gemessen' : `${count}-mal gemessen`),
     toLookAt: 'Bitte ansehen',
+    whatToDo: 'Was hier zu tun ist',
+    showRound: 'Rundgang zeigen',
     doubts: (count) => (count === 1 ? '1 Warnung' : `${count} Warnungen`),
   },
   verdict: {

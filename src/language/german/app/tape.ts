@@ -65,7 +65,11 @@ export const tape: typeof english = {
     guideOf: (name) => `${name}: wozu, und was leicht schiefgeht`,
     why: 'Wozu',
     takeCare: 'Aufgepasst',
-    drawing: { front: 'So liegt das Maßband, vorn', back: 'So liegt das Maßband, hinten' },
+    drawing: {
+      front: 'So liegt das Maßband, vorn',
+      back: 'So liegt das Maßband, hinten',
+      side: 'Was abgelesen wird, von der rechten Seite',
+    },
     met: (side, got) => `${side}stimmt, am Körper ${got}`,
     conflict: (side, got, off) => `${side}Widerspruch: am Körper ${got}, ${off}`,
     estimated: (side) => `${side}geschätzt`,

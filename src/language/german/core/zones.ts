@@ -22,18 +22,18 @@ export const zones: Entries<FormPhrases> = {
     `${tongue.say(panel)}, ${tongue.say(place)}, ${sayArea(area, tongue)}: Der Stoff würde Falten werfen: Er muss ${AXES[axis]} um bis zu ${percent(strain, tongue)} eingehalten werden (${percent(limit, tongue)} lassen sich einhalten). ${tongue.say(advice)}`,
   'zone.seam-ends-here': ({ letter, seam }, { say }) =>
     `Eine Naht, die hier in der Nähe endet, oder etwas Einhalteweite an Naht ${letter}, ${say(seam)}, kann helfen.`,
-  'zone.seam-nearby': ({ letter, seam, distance }, { say, small }) =>
-    `Eine Naht näher an dieser Stelle kann helfen; die nächste, ${letter}, ${say(seam)}, ist ${small(distance)} entfernt.`,
+  'zone.seam-nearby': ({ letter, seam, distance }, { say, length }) =>
+    `Eine Naht näher an dieser Stelle kann helfen; die nächste, ${letter}, ${say(seam)}, ist ${length(distance)} entfernt.`,
   'zone.no-seam': 'Eine Naht an dieser Stelle kann helfen.',
-  'place.by-mark': ({ mark, rise, out }, { small }) => {
+  'place.by-mark': ({ mark, rise, out }, { length }) => {
     const { name, at } = MARKS[mark];
-    const above = rise && `${small(Math.abs(rise))} ${rise > 0 ? 'über' : 'unter'} ${at}`;
-    const beside = out && `${small(Math.abs(out))} weiter ${out > 0 ? 'außen' : 'innen'}`;
+    const above = rise && `${length(Math.abs(rise))} ${rise > 0 ? 'über' : 'unter'} ${at}`;
+    const beside = out && `${length(Math.abs(out))} weiter ${out > 0 ? 'außen' : 'innen'}`;
     if (above && beside) return `${above} und ${beside}`;
     return above || (beside ? `${beside} als ${name}` : `an ${at}`.replace(/^an dem/, 'am'));
   },
-  'place.by-level': ({ level, rise }, { say, small }) =>
-    `${small(Math.abs(rise))} ${rise > 0 ? 'über' : 'unter'} der Höhenlinie „${say(level)}“`,
+  'place.by-level': ({ level, rise }, { say, length }) =>
+    `${length(Math.abs(rise))} ${rise > 0 ? 'über' : 'unter'} der Höhenlinie „${say(level)}“`,
   'place.on-body': 'auf dem Körper',
   'tube.alone':
     'Nur der Probeschlauch. Nähen, stopfen, messen und seine Umfänge eintragen: Dann werden die Bahnen für diesen Stoff zugeschnitten. Erst danach drucken.',
