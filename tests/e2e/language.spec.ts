@@ -223,7 +223,7 @@ test.describe('where German is read', () => {
 });
 
 test.describe('where neither is read', () => {
-  test.use({ locale: 'fr-FR' });
+  test.use({ locale: 'it-IT' });
 
   test('the page is in English', async ({ page }) => {
     await openPage(page);

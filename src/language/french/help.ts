@@ -169,7 +169,8 @@ export const help: Help = {
         'Cloisons, liens et tube gardent sa forme au mannequin rembourré. On commence ici par dire quel tube on a.',
       cutting:
         'Avant d’imprimer tout le patron, coudre ce petit boudin dans votre tissu\u00a0: il dit de combien le tissu s’allonge. Imprimer ensuite\u202f; la rubrique suivante montre comment tout se pose sur le tissu.',
-      making: 'Chaque étape dans l’ordre, avec ses pièces et ses coutures. Cocher ce qui est fait\u202f; la suivante s’ouvre.',
+      making:
+        'Chaque étape dans l’ordre, avec ses pièces et ses coutures. Cocher ce qui est fait\u202f; la suivante s’ouvre.',
       checking:
         'Une fois cousu, mesurer ici, vide et rembourré, et apprendre quoi corriger. Le tour est fini.',
     },

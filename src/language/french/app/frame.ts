@@ -59,6 +59,8 @@ export const frame: typeof english = {
     notMeasured: 'non mesuré',
     measuredTimes: (count) => `mesuré ${count} fois`,
     toLookAt: 'À regarder',
+    whatToDo: 'Que faire ici',
+    showRound: 'Faire le tour',
     doubts: (count) => `${count} ${count < 2 ? 'avertissement' : 'avertissements'}`,
   },
   verdict: {

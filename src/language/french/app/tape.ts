@@ -68,7 +68,11 @@ export const tape: typeof english = {
     guideOf: (name) => `${name}\u00a0: pourquoi, et l’erreur fréquente`,
     why: 'Pourquoi',
     takeCare: 'Attention',
-    drawing: { front: 'Où passe le ruban, devant', back: 'Où passe le ruban, dos' },
+    drawing: {
+      front: 'Où passe le ruban, devant',
+      back: 'Où passe le ruban, dos',
+      side: 'Ce qui est lu, vu du côté droit',
+    },
     met: (side, got) => `${side}atteinte, le corps donne ${got}`,
     conflict: (side, got, off) => `${side}conflit\u00a0: le corps donne ${got}, ${off}`,
     estimated: (side) => `${side}estimée`,

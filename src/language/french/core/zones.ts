@@ -31,18 +31,18 @@ export const zones: Entries<FormPhrases> = {
     `${tongue.say(panel)}, ${tongue.say(place)}, ${sayArea(area, tongue)}\u00a0: le tissu ferait des plis\u00a0: il faudrait le soutenir jusqu’à ${percent(strain, tongue)} ${AXES[axis]} (il supporte ${percent(limit, tongue)}). ${tongue.say(advice)}`,
   'zone.seam-ends-here': ({ letter, seam }, { say }) =>
     `Une couture qui finit près d’ici, ou un peu de soutien sur la couture ${letter}, ${say(seam)}, peut aider.`,
-  'zone.seam-nearby': ({ letter, seam, distance }, { say, small }) =>
-    `Une couture plus près d’ici peut aider\u202f; la plus proche, ${letter}, ${say(seam)}, est à ${small(distance)}.`,
+  'zone.seam-nearby': ({ letter, seam, distance }, { say, length }) =>
+    `Une couture plus près d’ici peut aider\u202f; la plus proche, ${letter}, ${say(seam)}, est à ${length(distance)}.`,
   'zone.no-seam': 'Une couture ici peut aider.',
-  'place.by-mark': ({ mark, rise, out }, { small }) => {
+  'place.by-mark': ({ mark, rise, out }, { length }) => {
     const { name, at, of } = MARKS[mark];
-    const above = rise && `${small(Math.abs(rise))} ${rise > 0 ? 'au-dessus' : 'au-dessous'} ${of}`;
-    const beside = out && `${small(Math.abs(out))} plus ${out > 0 ? 'à l’extérieur' : 'à l’intérieur'}`;
+    const above = rise && `${length(Math.abs(rise))} ${rise > 0 ? 'au-dessus' : 'au-dessous'} ${of}`;
+    const beside = out && `${length(Math.abs(out))} plus ${out > 0 ? 'à l’extérieur' : 'à l’intérieur'}`;
     if (above && beside) return `${above} et ${beside}`;
     return above || (beside ? `${beside} que ${name}` : at);
   },
-  'place.by-level': ({ level, rise }, { inSentence, small }) =>
-    `${small(Math.abs(rise))} ${rise > 0 ? 'au-dessus' : 'au-dessous'} de la ligne «\u00a0${inSentence(level)}\u00a0»`,
+  'place.by-level': ({ level, rise }, { inSentence, length }) =>
+    `${length(Math.abs(rise))} ${rise > 0 ? 'au-dessus' : 'au-dessous'} de la ligne «\u00a0${inSentence(level)}\u00a0»`,
   'place.on-body': 'sur le corps',
   'tube.alone':
     'Le boudin d’essai seul. Le coudre, le rembourrer, le mesurer et saisir ses tours\u00a0: les panneaux sont alors coupés pour votre tissu. Ne les imprimer qu’après.',

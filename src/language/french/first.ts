@@ -1,0 +1,31 @@
+import type { FirstCatalogue } from '../catalogue.ts';
+import { assembly } from './core/assembly.ts';
+import { base } from './core/base.ts';
+import { body } from './core/body.ts';
+import { draft } from './core/draft.ts';
+import { flatten } from './core/flatten.ts';
+import { mesh } from './core/mesh.ts';
+import { pipeline } from './core/pipeline.ts';
+import { project } from './core/project.ts';
+import { seams } from './core/seams.ts';
+import { zones } from './core/zones.ts';
+
+/** What the first screen of the app may say of the core, until the rest is fetched: body, seams, panels, files that are read. */
+export const first = {
+  tag: 'fr',
+  // The first letter alone: what follows it may be an abbreviation.
+  inSentence: (name) => `${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+  under: 'moins de',
+  entries: {
+    ...assembly,
+    ...base,
+    ...body,
+    ...draft,
+    ...flatten,
+    ...mesh,
+    ...pipeline,
+    ...project,
+    ...seams,
+    ...zones,
+  },
+} satisfies FirstCatalogue;
