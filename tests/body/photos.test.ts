@@ -207,7 +207,7 @@ describe('what pictures and measures cannot be together', () => {
     expect(body.tapes.find(({ id }) => id === 'waistDepth')?.status).toBe('met');
   });
 
-  it('is named where one point was drawn far off, which moves the body little', () => {
+  it('is named where one point was drawn far off, which moves the body by a third of that at most', () => {
     const back = photos.side.outline.back!.map((point, i) =>
       i === 2 ? { ...point, p: point.p + (photos.side.seenFrom === 'right' ? -60 : 60) } : point,
     );
@@ -220,7 +220,7 @@ describe('what pictures and measures cannot be together', () => {
     expect(issue?.path).toBe('photos.side.back.2');
     expect(issue!.measured).toBeGreaterThan(40);
     const hip = right.levels.find(({ id }) => id === 'hip')!.z;
-    expect(Math.abs(boxAt(right, hip)[1] - boxAt(wrong, hip)[1])).toBeLessThan(8);
+    expect(Math.abs(boxAt(right, hip)[1] - boxAt(wrong, hip)[1])).toBeLessThan(20);
   });
 
   it('is refused where nothing can be read', () => {
