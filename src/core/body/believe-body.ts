@@ -12,6 +12,7 @@ import {
 } from './fit-problem.ts';
 import type { StanceId } from './parameter-ids.ts';
 import { isStanceRead, READ_TO } from './read-stance.ts';
+import { residualOf } from './residual-of.ts';
 import { readShapeChoices } from './shape-choices.ts';
 import { surfaceOfBody } from './surface-of-body.ts';
 import { TAPE_RULES } from './tapes.ts';
@@ -112,10 +113,7 @@ function canBeRead(stance: StanceId | undefined, input: BodyInput): boolean {
 function linearise(problem: FitProblem, point: Float64Array): Float64Array {
   const readings = listReadings(problem, 1);
   const { context } = shapeAt(problem, point);
-  const residuals = Float64Array.from(
-    readings,
-    ({ read, wanted, spread }) => (read(context) - wanted) / spread,
-  );
+  const residuals = Float64Array.from(readings, (reading) => residualOf(reading, reading.read(context)));
   const rows = new Float64Array(readings.length * point.length);
   differentiateReadings(problem, readings, Float64Array.from(point), residuals, rows);
   return rows;

@@ -2,14 +2,16 @@ import { ownBelly } from './choice-bumps.ts';
 import type { Estimate } from './estimate-measures.ts';
 import { type ExpectedSizes, expectSizes, type SectionLevel } from './expect-sizes.ts';
 import {
+  type OutsideId,
   PARAMETER_IDS,
   type Parameter,
   type ParameterId,
+  type PoseId,
   type SkewId,
   type StanceId,
 } from './parameter-ids.ts';
 import type { KnotId, RAIL } from './rails.ts';
-import { isStanceRead, READ_TO } from './read-stance.ts';
+import { isLeanRead, READ_TO } from './read-stance.ts';
 import type { ShapeNumbers } from './shape-numbers.ts';
 import type { BodyInput } from './types.ts';
 
@@ -54,11 +56,12 @@ export function makePrior(input: BodyInput, choices: Choices): BodyPrior {
   const skew = priorOfSkew(input, shape);
   const evenly = priorOfParameters(expected, shape);
   const [base, spread] = evenly.zBase;
-  const stands = isStanceRead(input, 'wall');
+  const stands = isLeanRead(input);
   const priors = {
     ...evenly,
     ...skew,
     ...priorOfStance(expected.typed),
+    ...priorOfPoses(input.photos),
     ...(stands ? loosen(evenly) : {}),
     // The form ends as far below the lower hip.
     zBase: [base - Math.abs(skew.hipZ[0]), spread] as const,
@@ -99,7 +102,8 @@ function seatChoices(choices: Choices): Choices {
 
 /**
  * How far the trunk leans, at the nape, and how it curves there are what the y of its rows have in common: of 150 scanned women, fitted
- * by their tapes alone, the first mode holds 69 % of what was left in y (shared/survey/SOURCE.md, “Landmarks”). Only a wall shows it: by
+ * by their tapes alone, the first mode holds 69 % of what was left in y (shared/survey/SOURCE.md, “Landmarks”). Only a wall or a
+ * picture from the side shows it: by
  * tapes alone these stay unknowable, and rows keep the narrower spreads that hold a body together.
  */
 const IN_COMMON: BodyPrior['common'] = {
@@ -131,7 +135,7 @@ function loosen(priors: Record<ShapeParameterId, Gaussian>): Partial<Record<Para
   );
 }
 
-type ShapeParameterId = Exclude<ParameterId, SkewId | StanceId | 'lean' | 'curve'>;
+type ShapeParameterId = Exclude<ParameterId, SkewId | OutsideId | 'lean' | 'curve'>;
 type Gaussian = readonly [mean: number, spread: number];
 
 /** Half of right minus left. */
@@ -241,6 +245,29 @@ function priorOfStance({
     // A hand's breadth behind the heels, where the hindmost of the back is not far behind them either.
     wall: [-220, 80],
     floor: waistHeight === undefined ? [USUAL_HEIGHT_OF_WAIST, 80] : [waistHeight, READ_TO],
+  };
+}
+
+/** Share a rule may show wrong: a hand's breadth before or behind the body is 3 % at 3 m, beside it hardly any. */
+const RULE_IN_PLANE = 0.005;
+const RULE_ANYWHERE = 0.02;
+
+/** How a person stands in a picture whose rule stands beside the feet; sought only where there is one. */
+function priorOfPoses(photos: BodyInput['photos'] = {}): Record<PoseId | 'cloth', Gaussian> {
+  const scaleOf = (photo: 'front' | 'side'): Gaussian => [
+    0,
+    photos[photo]?.camera.isRuleInPlane ? RULE_IN_PLANE : RULE_ANYWHERE,
+  ];
+  return {
+    frontShift: [0, 100],
+    frontRise: [0, 8],
+    frontYaw: [0, 0.06],
+    frontScale: scaleOf('front'),
+    sideShift: [0, 100],
+    sideRise: [0, 8],
+    sideYaw: [0, 0.06],
+    sideScale: scaleOf('side'),
+    cloth: [0, 4],
   };
 }
 

@@ -1,15 +1,19 @@
 import { failure, type Issue, type Result, success } from '../base/index.ts';
+import type { LeastSquaresSolution } from '../math/index.ts';
 import { type BodyPrior, makePrior } from './body-prior.ts';
 import { checkMeasures } from './check-measures.ts';
+import { checkPhotos } from './check-photos.ts';
 import { fairTrunk } from './fair-trunk.ts';
 import { findCrossedSections } from './find-crossed-sections.ts';
 import { fitArms } from './fit-arms.ts';
 import { conflictIssues, MET_WITHIN, pullIssues, SOFTLY_MET } from './fit-issues.ts';
-import { type FitProblem, shapeAt, solveFit, type Target } from './fit-problem.ts';
-import { type ParameterId, SKEW_IDS } from './parameter-ids.ts';
+import { type FitProblem, type FittedShape, shapeAt, solveFit, type Target } from './fit-problem.ts';
+import { OUTSIDE_IDS, type ParameterId, POSE_IDS, SKEW_IDS, STANCE_IDS } from './parameter-ids.ts';
+import { photoIssues } from './photo-issues.ts';
+import { listPhotoReadings, listPhotoResiduals } from './photo-readings.ts';
 import { phrase } from './phrases.ts';
 import { placeLandmarks, placeLevels } from './place-landmarks.ts';
-import { isStanceRead, READ_TO } from './read-stance.ts';
+import { isLeanRead, isStanceRead, READ_TO } from './read-stance.ts';
 import { readShapeChoices } from './shape-choices.ts';
 import type { Side, TapeContext } from './tape-rule.ts';
 import { measureSection, TAPE_RULES } from './tapes.ts';
@@ -33,23 +37,23 @@ const YIELDING = 2;
  */
 export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions = {}): Result<Body> {
   const choices = readShapeChoices(input.shape ?? {}, input.figure);
-  const found = [...checkMeasures(input), ...choices.issues];
+  const found = [...checkMeasures(input), ...checkPhotos(input), ...choices.issues];
   if (found.some((issue) => issue.severity === 'error')) return failure(found);
   const problem = stateProblem(input, makePrior(input, choices.numbers), choices.numbers);
   const unknownIds = problem.unknowns.map(({ id }) => id);
   const warm = warmFrom?.unknownIds.join() === unknownIds.join() ? warmFrom.unknowns : undefined;
-  const solution = solveFit(problem, warm);
-  const rough = shapeAt(problem, solution.point);
-  const faired = options.fair ? fairTrunk(rough, problem.targets) : null;
+  const { solution, rough, faired } = solve(problem, warm, options.fair ?? false);
   const { shape, context } = faired ?? rough;
   const { tapes, tapePaths } = readTapes(problem.targets, context);
   const fitted = fitArms(input, context);
   const levels = placeLevels(context, input.figure);
   const crossed = findCrossedSections(context, levels);
   if (crossed.length > 0) return failure([...found, ...crossed]);
+  const photoResiduals = listPhotoResiduals(problem.photoReadings, context);
   const issues = [
     ...found,
     ...conflictIssues(tapes),
+    ...photoIssues(input, problem.photoReadings, photoResiduals, context),
     ...pullIssues(problem.unknowns, solution.point, input),
     ...fitted.issues,
   ];
@@ -65,11 +69,38 @@ export function fitBody(input: BodyInput, warmFrom?: Body, options: FitOptions =
     arms: fitted.arms,
     tapes: [...tapes, ...fitted.tapes],
     tapePaths: { ...tapePaths, ...fitted.paths },
+    ...(input.photos ? { photoResiduals } : {}),
     issues,
     unknowns: solution.point,
     unknownIds,
   };
   return success(body, issues);
+}
+
+interface Solved {
+  readonly solution: LeastSquaresSolution;
+  readonly rough: FittedShape;
+  /** Null where it was not wanted or does not succeed. */
+  readonly faired: FittedShape | null;
+}
+
+function solve(problem: FitProblem, warm: Float64Array | undefined, fair: boolean): Solved {
+  const solved = solveOnce(problem, warm, fair);
+  const { solution, rough, faired } = solved;
+  if (!faired || problem.photoReadings.length === 0) return solved;
+  // Made smooth under the same girths, sections come out some millimetres narrower: what that takes is added beforehand, once.
+  const photoReadings = problem.photoReadings.map((reading) => {
+    const taken = reading.read(faired.context) - reading.read(rough.context);
+    return { ...reading, wanted: reading.wanted - taken };
+  });
+  const again = solveOnce({ ...problem, photoReadings }, solution.point, true);
+  return again.faired ? again : solved;
+}
+
+function solveOnce(problem: FitProblem, warm: Float64Array | undefined, fair: boolean): Solved {
+  const solution = solveFit(problem, warm);
+  const rough = shapeAt(problem, solution.point);
+  return { solution, rough, faired: fair ? fairTrunk(rough, problem.targets) : null };
 }
 
 function measureSections(context: TapeContext): Body['sections'] {
@@ -100,10 +131,11 @@ function notConverged(iterations: number): Issue {
 /** What the fit of these measures solves. `shape`: the numbers of the shape choices. */
 export function stateProblem(input: BodyInput, prior: BodyPrior, shape: Choices): FitProblem {
   const isSymmetric = !Object.values(input.measures).some(isUnlike) && !isLopsided(shape);
+  const outside = outsideOf(input);
   const isSought = (id: ParameterId): boolean => {
     const asker = ASKED_BY[id];
-    if (id === 'lean' || id === 'curve') return isStanceRead(input, 'wall');
-    if (id === 'wall' || id === 'floor') return isStanceRead(input, id);
+    if (OUTSIDE_IDS.some((one) => one === id)) return outside.includes(id);
+    if (id === 'lean' || id === 'curve') return isLeanRead(input);
     if (id === 'neckSize') return input.measures.neckGirth !== undefined;
     if (asker) return isUnlike(input.measures[asker]);
     return !isSymmetric || !SKEW_IDS.includes(id);
@@ -114,7 +146,16 @@ export function stateProblem(input: BodyInput, prior: BodyPrior, shape: Choices)
     prior,
     unknowns: prior.parameters.filter((p) => isSought(p.id)),
     targets: listTargets(input, prior, shape, isSymmetric),
+    photoReadings: listPhotoReadings(input.photos),
   };
+}
+
+/** Unknowns that shape nothing, as far as something was read from there. */
+function outsideOf(input: BodyInput): ParameterId[] {
+  const found: ParameterId[] = STANCE_IDS.filter((id) => isStanceRead(input, id));
+  const photos = (['front', 'side'] as const).filter((photo) => input.photos?.[photo] !== undefined);
+  if (photos.length === 0) return found;
+  return [...found, 'floor', 'cloth', ...photos.flatMap((photo) => Object.values(POSE_IDS[photo]))];
 }
 
 /** Unknowns that are sought only where a measure is typed with unlike sides. */

@@ -1,6 +1,6 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import { nameOfMeasure } from './measures.ts';
-import { type Parameter, type ParameterId, STANCE_IDS, type StanceId } from './parameter-ids.ts';
+import { OUTSIDE_IDS, type OutsideId, type Parameter, type ParameterId } from './parameter-ids.ts';
 import { phrase } from './phrases.ts';
 import { isPulledByMaker } from './pulled-by-maker.ts';
 import type { BodyInput, TapeReading } from './types.ts';
@@ -43,12 +43,12 @@ export function conflictIssues(tapes: readonly TapeReading[]): Issue[] {
 export function pullIssues(
   unknowns: readonly Parameter[],
   point: Float64Array,
-  input: Pick<BodyInput, 'measures' | 'shape'>,
+  input: Pick<BodyInput, 'measures' | 'shape' | 'photos'>,
 ): Issue[] {
   const pulls = unknowns
     .map((u, i) => ({ id: u.id, pull: Math.abs(point[i] - u.mean) / u.spread }))
     .filter((p) => p.pull > DOUBT_PULL && !isPulledByMaker(p.id, input))
-    .filter((p): p is { id: Exclude<ParameterId, StanceId>; pull: number } => !isStance(p.id))
+    .filter((p): p is { id: Exclude<ParameterId, OutsideId>; pull: number } => !isOutside(p.id))
     .sort((a, b) => b.pull - a.pull);
   if (pulls.length === 0) return [];
   const { id, pull } = pulls[0];
@@ -64,8 +64,8 @@ export function pullIssues(
   ];
 }
 
-function isStance(id: ParameterId): id is StanceId {
-  return STANCE_IDS.some((stance) => stance === id);
+function isOutside(id: ParameterId): id is OutsideId {
+  return OUTSIDE_IDS.some((outside) => outside === id);
 }
 
 /** A tape of both sides or of one. */

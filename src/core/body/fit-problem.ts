@@ -1,8 +1,12 @@
 import { type LeastSquaresSolution, minimiseLeastSquares } from '../math/index.ts';
 import { makeArmholes } from './armhole.ts';
 import type { BodyPrior } from './body-prior.ts';
-import { PARAMETER_IDS, type Parameter, type ParameterId, SKEW_IDS } from './parameter-ids.ts';
+import { PARAMETER_IDS, type Parameter, type ParameterId, POSE_IDS, SKEW_IDS } from './parameter-ids.ts';
+import type { PhotoReading } from './photo-readings.ts';
+import type { PhotoId } from './photo-types.ts';
+import type { PhotoPose } from './project-point.ts';
 import { KNOT, KNOT_IDS, KNOTS, type KnotId, RAIL_COUNT, ShapeEvaluator } from './rails.ts';
+import { type Reading, residualOf } from './residual-of.ts';
 import { buildShape, type ParameterValues } from './shape-parameters.ts';
 import { knotIndex, type Side, type TapeContext, type TapeReach, type TapeRule } from './tape-rule.ts';
 import { measureLevelRatio } from './tapes.ts';
@@ -27,6 +31,7 @@ export interface FitProblem {
   readonly prior: BodyPrior;
   readonly unknowns: readonly Parameter[];
   readonly targets: readonly Target[];
+  readonly photoReadings: readonly PhotoReading[];
 }
 
 export interface FittedShape {
@@ -75,15 +80,13 @@ export function shapeAt(problem: FitProblem, values: Float64Array): FittedShape 
   };
   const armholes = makeArmholes(shape.armhole);
   const stance = { wall: p.wall, floor: p.floor };
-  return { shape, context: { evaluator, bust, armholes, stance, rows: new Map() } };
+  const poses = { front: poseOf(p, 'front'), side: poseOf(p, 'side'), cloth: p.cloth };
+  return { shape, context: { evaluator, bust, armholes, stance, poses, rows: new Map() } };
 }
 
-/** One residual that reads the surface. */
-interface Reading {
-  readonly reach: TapeReach;
-  readonly read: (context: TapeContext) => number;
-  readonly wanted: number;
-  readonly spread: number;
+function poseOf(p: ParameterValues, photo: PhotoId): PhotoPose {
+  const { shift, rise, yaw, scale } = POSE_IDS[photo];
+  return { shift: p[shift], rise: p[rise], yaw: p[yaw], scale: p[scale] };
 }
 
 function minimise(
@@ -102,8 +105,8 @@ function minimise(
       residualCount: surfaceRows + beliefs.length,
       residuals: (values, out) => {
         const { context } = shapeAt(problem, values);
-        readings.forEach(({ read, wanted, spread }, i) => {
-          out[i] = (read(context) - wanted) / spread;
+        readings.forEach((reading, i) => {
+          out[i] = residualOf(reading, reading.read(context));
         });
         beliefs.forEach(({ of, mean, spread }, i) => {
           let sum = 0;
@@ -154,7 +157,7 @@ export function listBeliefs({ unknowns, prior }: FitProblem): Belief[] {
   ];
 }
 
-/** Targets in their order, then ratios, straights and the armhole's plane. */
+/** Targets in their order, then ratios, straights, the armhole's plane and pictures. */
 export function listReadings(problem: FitProblem, typedSpread: number): Reading[] {
   const readings: Reading[] = problem.targets.map(({ rule, side, value, spread, typed }) => ({
     reach: rule.reach,
@@ -203,6 +206,7 @@ export function listReadings(problem: FitProblem, typedSpread: number): Reading[
       spread: PLANE_SPREAD,
     });
   }
+  readings.push(...problem.photoReadings);
   return readings;
 }
 
@@ -230,7 +234,8 @@ export function differentiateReadings(
   out: Float64Array,
 ): void {
   const n = values.length;
-  const base = shapeAt(problem, values).shape;
+  const { shape: base, context } = shapeAt(problem, values);
+  const held = readings.map(({ hold, read }) => hold?.(context) ?? read);
   problem.unknowns.forEach((unknown, j) => {
     const kept = values[j];
     values[j] = kept + 1e-5 * unknown.spread;
@@ -238,9 +243,9 @@ export function differentiateReadings(
     const moved = shapeAt(problem, values);
     values[j] = kept;
     const touched = touchedKnots(base, moved.shape);
-    readings.forEach(({ reach, read, wanted, spread }, i) => {
-      if (!canMove(reach, touched, unknown.id)) return;
-      out[i * n + j] = ((read(moved.context) - wanted) / spread - residuals[i]) / step;
+    readings.forEach((reading, i) => {
+      if (!canMove(reading.reach, touched, unknown.id)) return;
+      out[i * n + j] = (residualOf(reading, held[i](moved.context)) - residuals[i]) / step;
     });
   });
 }
@@ -263,6 +268,7 @@ function touchedKnots(before: BodyShape, after: BodyShape): Touched {
 
 function canMove(reach: TapeReach, touched: Touched, id: ParameterId): boolean {
   if (reach.stance !== undefined && id === reach.stance) return true;
+  if (reach.outside?.includes(id)) return true;
   if (reach.bumps && touched.bumps) return true;
   if (reach.bustPoint && (id === 'bustAngle' || SKEW_IDS.includes(id))) return true;
   if (reach.armhole && ARMHOLE_IDS.includes(id)) return true;

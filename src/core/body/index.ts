@@ -24,6 +24,7 @@ export type {
   MeasureFaultPhrases,
   MeasurePhrases,
   PartPhrases,
+  PhotoPhrases,
   PlacePhrases,
   ShapePhrases,
 } from './phrases.ts';

@@ -55,6 +55,15 @@ const IDS = [
   'curve',
   'wall',
   'floor',
+  'frontShift',
+  'frontRise',
+  'frontYaw',
+  'frontScale',
+  'sideShift',
+  'sideRise',
+  'sideYaw',
+  'sideScale',
+  'cloth',
   'shoulderX',
   'shoulderZ',
   'bustHeightSkew',
@@ -71,6 +80,22 @@ export type ParameterId = (typeof IDS)[number];
 /** Where the body stood: of no part of it. */
 export const STANCE_IDS = ['wall', 'floor'] as const satisfies readonly ParameterId[];
 export type StanceId = (typeof STANCE_IDS)[number];
+/** How the body is seen in a picture, by the picture; and how far its clothes stand off. */
+export const POSE_IDS = {
+  front: { shift: 'frontShift', rise: 'frontRise', yaw: 'frontYaw', scale: 'frontScale' },
+  side: { shift: 'sideShift', rise: 'sideRise', yaw: 'sideYaw', scale: 'sideScale' },
+} as const satisfies Record<string, Record<string, ParameterId>>;
+export type PoseId = {
+  [P in keyof typeof POSE_IDS]: (typeof POSE_IDS)[P][keyof (typeof POSE_IDS)[P]];
+}[keyof typeof POSE_IDS];
+/** Unknowns that shape nothing. */
+export type OutsideId = StanceId | PoseId | 'cloth';
+export const OUTSIDE_IDS: readonly OutsideId[] = [
+  ...STANCE_IDS,
+  ...Object.values(POSE_IDS.front),
+  ...Object.values(POSE_IDS.side),
+  'cloth',
+];
 export type SkewId =
   | 'shoulderX'
   | 'shoulderZ'

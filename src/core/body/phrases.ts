@@ -1,6 +1,7 @@
 import { type NoValues, type Phrase, phrasesOf } from '../base/index.ts';
 import type { MeasureId } from './measure-rows.ts';
-import type { ParameterId, StanceId } from './parameter-ids.ts';
+import type { OutsideId, ParameterId } from './parameter-ids.ts';
+import type { PhotoClick, PhotoEdge, PhotoId } from './photo-types.ts';
 import type { LandmarkId, LevelName } from './place-ids.ts';
 import type { ShapeCategoryId, ShapeChoicePhraseId } from './shape-questions.ts';
 
@@ -23,7 +24,7 @@ export type PlacePhrases = { readonly [Name in LevelName as `level.${Name}`]: No
 };
 
 /** What the unknowns of the fit shape. */
-export type PartPhrases = { readonly [Id in Exclude<ParameterId, StanceId> as `part.${Id}`]: NoValues };
+export type PartPhrases = { readonly [Id in Exclude<ParameterId, OutsideId> as `part.${Id}`]: NoValues };
 
 /** What is wrong with one measure alone. mm. */
 export interface MeasureFaultPhrases {
@@ -148,6 +149,31 @@ export interface FitPhrases {
   };
 }
 
+/** What pictures of the person tell that the measures do not, and what cannot be read from them. mm. */
+export interface PhotoPhrases {
+  readonly 'body.photo-too-near': { readonly photo: PhotoId; readonly least: number };
+  readonly 'body.photo-unreadable': { readonly photo: PhotoId };
+  readonly 'body.photo-few-points': {
+    readonly photo: PhotoId;
+    readonly count: number;
+    readonly least: number;
+  };
+  /** The picture shows it as `size` as that, by `gap`. */
+  readonly 'body.photo-box-differs': {
+    readonly measure: Phrase;
+    readonly photo: PhotoId;
+    readonly gap: number;
+    readonly size: 'large' | 'small';
+  };
+  /** A point at `height` over the floor, on an edge or of a place shown by name. */
+  readonly 'body.photo-point-off': {
+    readonly photo: PhotoId;
+    readonly of: PhotoEdge | PhotoClick;
+    readonly height: number;
+    readonly gap: number;
+  };
+}
+
 /** What this room says, and what is put in. */
 export type BodyPhrases = MeasurePhrases &
   ShapePhrases &
@@ -155,6 +181,7 @@ export type BodyPhrases = MeasurePhrases &
   PartPhrases &
   MeasureFaultPhrases &
   DoubtPhrases &
-  FitPhrases;
+  FitPhrases &
+  PhotoPhrases;
 
 export const phrase = phrasesOf<BodyPhrases>();

@@ -22,15 +22,17 @@ const BY_CHOICE: Readonly<Record<string, readonly string[]>> = {
   blade: [...BACK, 'yUpperChest', 'dUpperChest'],
 };
 
+type Seen = Pick<BodyInput, 'measures' | 'shape' | 'photos'>;
+
 /**
  * Whether an unknown of the fit stands where the maker said more than girths and lengths: at a level with a typed breadth or
- * depth or next to one, in reach of a choice made about the shape, or between sides typed apart.
+ * depth or next to one, in reach of a choice made about the shape, drawn over a picture, or between sides typed apart.
  */
-export function isPulledByMaker(id: ParameterId, input: Pick<BodyInput, 'measures' | 'shape'>): boolean {
+export function isPulledByMaker(id: ParameterId, input: Seen): boolean {
   return parametersOfMaker(input).has(id);
 }
 
-function parametersOfMaker({ measures, shape = {} }: Pick<BodyInput, 'measures' | 'shape'>): Set<string> {
+function parametersOfMaker({ measures, shape = {}, photos = {} }: Seen): Set<string> {
   // Sides differ only where they were typed apart.
   const found = new Set<string>(SKEW_IDS);
   const add = (ids: readonly string[]): void => {
@@ -46,6 +48,8 @@ function parametersOfMaker({ measures, shape = {} }: Pick<BodyInput, 'measures' 
     }
   }
   if (measures.neckBaseWidth !== undefined || measures.neckBaseDepth !== undefined) add([...NECK, ...BACK]);
+  if (photos.front || photos.side) add([...LEVELS.flatMap(sectionOf), ...BREASTS, ...NECK, 'zShoulder']);
+  if (photos.side) add([...BACK, 'lean', 'curve', 'zNape', 'zNeckFront']);
   for (const id of Object.keys(shape)) add(BY_CHOICE[id] ?? []);
   return found;
 }

@@ -16,6 +16,11 @@ export function isStanceRead({ measures }: Pick<BodyInput, 'measures'>, stance: 
   return Object.keys(measures).some((id) => TAPE_RULES[id]?.reach.stance === stance);
 }
 
+/** Whether anything tells how the person leans: a wall, or a picture from the side. */
+export function isLeanRead(input: Pick<BodyInput, 'measures' | 'photos'>): boolean {
+  return isStanceRead(input, 'wall') || input.photos?.side !== undefined;
+}
+
 /** Where the wall stands is not known: two readings go to that and to how the person leans (common practice, no source). */
 const LEAST_OF_WALL = 3;
 

@@ -1,4 +1,6 @@
-import type { StanceId } from './parameter-ids.ts';
+import type { ParameterId, StanceId } from './parameter-ids.ts';
+import type { PhotoId } from './photo-types.ts';
+import type { PhotoPose } from './project-point.ts';
 import { KNOT_IDS, type KnotId, type ShapeEvaluator } from './rails.ts';
 import { pathOfRow, sampleRow, type TapePath } from './tape-paths.ts';
 import type { TapeTouch } from './tape-touches.ts';
@@ -11,6 +13,8 @@ export interface TapeContext {
   readonly armholes: Armholes;
   /** Where the wall stands (y) and how high the waist is over the floor, mm; 0 where nothing was read from there. */
   readonly stance: Readonly<Record<StanceId, number>>;
+  /** How the body stands in pictures, and how far its clothes stand off in them, mm. */
+  readonly poses: Readonly<Record<PhotoId, PhotoPose>> & { readonly cloth: number };
   /** Rows already sampled, by v: several tapes read the same row. */
   readonly rows: Map<number, Float64Array>;
 }
@@ -34,6 +38,8 @@ export interface TapeReach {
   readonly armhole: boolean;
   /** What it is read from, where that is not the body itself. */
   readonly stance?: StanceId;
+  /** Further unknowns it depends on that shape nothing. */
+  readonly outside?: readonly ParameterId[];
 }
 
 export interface TapeRule {

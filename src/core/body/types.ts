@@ -1,9 +1,11 @@
 import type { Issue, Phrase } from '../base/index.ts';
 import type { ArmState } from './arm-states.ts';
 import type { Arm } from './make-arm.ts';
+import type { BodyPhotos, PhotoResidual } from './photo-types.ts';
 import type { LandmarkId, LevelId } from './place-ids.ts';
 import type { WaistKind } from './waist-kinds.ts';
 
+export type * from './photo-types.ts';
 export type { LandmarkId, LevelId };
 
 export type Figure = 'bust' | 'chest';
@@ -20,6 +22,8 @@ export interface BodyInput {
   readonly measures: Readonly<Record<string, MeasureValue>>;
   readonly readings?: Readonly<Record<string, readonly number[]>>;
   readonly shape?: Readonly<Record<string, string | number>>;
+  /** Drawn over pictures of the person: read softly, beside tapes that stay exact. */
+  readonly photos?: BodyPhotos;
 }
 
 /** A horizontal row of the chart: constant v, constant z. Where hips or armpits differ in height it tilts; z is its middle. */
@@ -69,6 +73,8 @@ export interface Body {
   readonly tapes: readonly TapeReading[];
   /** Polyline in space (n × 3 mm) of the path each tape takes, keyed like `tapes`; for pictures. */
   readonly tapePaths: Readonly<Record<string, Float64Array>>;
+  /** Of every place drawn over a picture, where there is one. */
+  readonly photoResiduals?: readonly PhotoResidual[];
   readonly issues: readonly Issue[];
   /** Where the fit ended, and of what; warms the next fit. */
   readonly unknowns: Float64Array;
