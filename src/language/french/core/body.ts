@@ -3,6 +3,7 @@ import type { Entries } from '../../catalogue.ts';
 import { bodyFaults } from './body-faults.ts';
 import { bodyMeasures } from './body-measures.ts';
 import { bodyParts } from './body-parts.ts';
+import { bodyPhotos } from './body-photos.ts';
 import { bodyPlaces } from './body-places.ts';
 import { bodyShapes } from './body-shapes.ts';
 
@@ -13,4 +14,5 @@ export const body: Entries<BodyPhrases> = {
   ...bodyPlaces,
   ...bodyParts,
   ...bodyFaults,
+  ...bodyPhotos,
 };
