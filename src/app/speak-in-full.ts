@@ -1,11 +1,20 @@
 import type { Services } from './services/index.ts';
 import type { AppStore } from './store/index.ts';
 
-/** As soon as there is a body to look at, the rest of what the core says is fetched, in the language spoken then. */
+/**
+ * The rest of what the core says is fetched, in the language spoken then, with the whole form, the first that has more to tell than
+ * of body and seams; or with the first stage after the first.
+ */
 export function speakInFull(store: AppStore, { speak }: Pick<Services, 'speak'>): void {
-  const stop = store.subscribe(({ form, language }) => {
-    if (!form) return;
+  const wantsAll = () => {
+    const { formQuality, stage } = store.getState();
+    return formQuality === 'full' || stage !== 'tape';
+  };
+  const fetchRest = () => void speak(store.getState().language);
+  if (wantsAll()) return fetchRest();
+  const stop = store.subscribe(() => {
+    if (!wantsAll()) return;
     stop();
-    void speak(language);
+    fetchRest();
   });
 }

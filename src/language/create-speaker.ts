@@ -18,18 +18,20 @@ export interface SpeakerOptions {
   readonly locale?: string;
   /** Default `both`. */
   readonly units?: ReaderUnits;
+  /** What stands for an id that the catalogue does not have; as a rule the id itself. */
+  readonly unsaid?: string;
 }
 
 type AnyEntry = string | ((values: object, tongue: Tongue) => string);
 
-/** Says the core's phrases in one language and the reader's units. An id that no catalogue has is said as it is. */
+/** Says the core's phrases in one language and the reader's units. */
 export function createSpeaker(catalogue: FirstCatalogue, options: SpeakerOptions = {}): Say {
-  const { locale = catalogue.tag, units = 'both' } = options;
+  const { locale = catalogue.tag, units = 'both', unsaid } = options;
   const numbers = createNumbers(locale);
   const entries = catalogue.entries as unknown as Readonly<Record<string, AnyEntry>>;
   const say = ({ id, values }: Phrase): string => {
     const entry = entries[id];
-    if (entry === undefined) return id;
+    if (entry === undefined) return unsaid ?? id;
     return typeof entry === 'string' ? entry : entry(values, tongue);
   };
   const inUnits = (format: (unit: DisplayUnit) => string) => numbers.mark(sayInUnits(units, format));
@@ -58,8 +60,9 @@ export function createSpeaker(catalogue: FirstCatalogue, options: SpeakerOptions
 export function createSpeakers(
   catalogue: FirstCatalogue,
   locale: string = catalogue.tag,
+  options: Pick<SpeakerOptions, 'unsaid'> = {},
 ): Readonly<Record<ReaderUnits, Say>> {
-  const inUnits = (units: ReaderUnits): Say => createSpeaker(catalogue, { locale, units });
+  const inUnits = (units: ReaderUnits): Say => createSpeaker(catalogue, { ...options, locale, units });
   return { both: inUnits('both'), cm: inUnits('cm'), in: inUnits('in') };
 }
 

@@ -28,11 +28,14 @@ export function speakLanguages(store: AppStore, actions: Pick<Actions, 'speak' |
   };
 }
 
+/** Stands for what is fetched with the rest. */
+const NOT_YET = '…';
+
 /** Words, speaker and numbers of a language, as the state holds them; `first`: no more of the core than the first screen says. */
 export async function loadSpeech(language: Language, part: 'first' | 'all' = 'all') {
   const load = part === 'first' ? loadFirstCatalogue : loadCatalogue;
   const [words, catalogue] = await Promise.all([loadWords(language), load(language)]);
   const locale = localeOf(language, navigator.languages);
-  const sayIn = createSpeakers(catalogue, locale);
+  const sayIn = createSpeakers(catalogue, locale, part === 'first' ? { unsaid: NOT_YET } : {});
   return { language, words, say: sayIn.both, sayIn, numbers: createNumbers(locale) };
 }
