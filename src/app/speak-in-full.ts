@@ -11,7 +11,10 @@ export function speakInFull(store: AppStore, { speak }: Pick<Services, 'speak'>)
     return formQuality === 'full' || stage !== 'tape';
   };
   const fetchRest = () => void speak(store.getState().language);
-  if (wantsAll()) return fetchRest();
+  if (wantsAll()) {
+    fetchRest();
+    return;
+  }
   const stop = store.subscribe(() => {
     if (!wantsAll()) return;
     stop();
