@@ -54,6 +54,18 @@ export type CorePhrases = AdvicePhrases &
   StaticsPhrases &
   InsidePhrases;
 
+/** What the first screen may say: of body, seams and panels, and of files that are read. */
+type FirstPhrases = AssemblyPhrases &
+  BasePhrases &
+  BodyPhrases &
+  DraftPhrases &
+  FlattenPhrases &
+  FormPhrases &
+  MeshPhrases &
+  PipelinePhrases &
+  ProjectPhrases &
+  SeamsPhrases;
+
 /** What an entry words numbers and further phrases with, in the reader's language and units. */
 export interface Tongue {
   say(phrase: Phrase): string;
@@ -107,5 +119,5 @@ export interface Catalogue {
 
 /** As much of a language as the first screen needs. */
 export interface FirstCatalogue extends Omit<Catalogue, 'entries'> {
-  readonly entries: Partial<Catalogue['entries']>;
+  readonly entries: Entries<FirstPhrases>;
 }

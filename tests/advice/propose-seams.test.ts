@@ -43,7 +43,7 @@ describe('proposals', () => {
     const { before, after, changes, layout } = found.value;
     expect(misled).toEqual(copy);
     expect(after.steep).toBeLessThan(0.97 * before.steep);
-    expect(changes.some((text) => /princess front.*mm towards the back/.test(inEnglish(text)))).toBe(true);
+    expect(changes.some((text) => /princess front.*cm.* towards the back/.test(inEnglish(text)))).toBe(true);
     expect(strainOf(misled)).toEqual(before);
     expect(strainOf(layout)).toEqual(after);
   });

@@ -172,7 +172,7 @@ describe('pieces that sew badly', () => {
     const narrow = result.issues.filter((issue) => issue.code === 'panel-narrow');
     expect(narrow).toHaveLength(1);
     expect(narrow[0].measured).toBeCloseTo(20, 1);
-    expect(inEnglish(narrow[0].message)).toContain('20 mm');
+    expect(inEnglish(narrow[0].message)).toContain('2 cm');
   });
 
   it('warns of corners under 30° with their angle', () => {

@@ -11,7 +11,7 @@ import { seams } from './core/seams.ts';
 import { zones } from './core/zones.ts';
 
 /** What the first screen of the app may say of the core, until the rest is fetched: body, seams, panels, files that are read. */
-export const first = {
+export const first: FirstCatalogue = {
   tag: 'en',
   inSentence: (name) => name.toLowerCase(),
   under: 'under',
@@ -27,4 +27,4 @@ export const first = {
     ...seams,
     ...zones,
   },
-} satisfies FirstCatalogue;
+};

@@ -11,7 +11,7 @@ import { seams } from './core/seams.ts';
 import { zones } from './core/zones.ts';
 
 /** What the first screen of the app may say of the core, until the rest is fetched: body, seams, panels, files that are read. */
-export const first = {
+export const first: FirstCatalogue = {
   tag: 'de',
   // German nouns keep their capital wherever they stand.
   inSentence: (name) => name,
@@ -28,4 +28,4 @@ export const first = {
     ...seams,
     ...zones,
   },
-} satisfies FirstCatalogue;
+};
