@@ -132,6 +132,8 @@ test('Tab goes through every stage and comes round again, to everything that can
     await page.keyboard.press(`Alt+${digit + 1}`);
     await expect(page.getByRole('heading', { level: 2, name })).toBeVisible();
     await expect(page.locator('.work button, .work input, .work select').first()).toBeVisible();
+    // What stops long work is there only as long as that.
+    await expect(page.locator('.status-now[data-working]')).toHaveCount(0);
     // Radio buttons of one group are one stop; arrow keys go on inside.
     const stops = await page.evaluate(() => {
       const all = [
