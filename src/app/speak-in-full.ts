@@ -10,14 +10,13 @@ export function speakInFull(store: AppStore, { speak }: Pick<Services, 'speak'>)
     const { formQuality, stage } = store.getState();
     return formQuality === 'full' || stage !== 'tape';
   };
-  const fetchRest = () => void speak(store.getState().language);
   if (wantsAll()) {
-    fetchRest();
+    void speak();
     return;
   }
   const stop = store.subscribe(() => {
     if (!wantsAll()) return;
     stop();
-    fetchRest();
+    void speak();
   });
 }

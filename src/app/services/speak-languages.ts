@@ -11,15 +11,19 @@ import { loadWords } from '../../language/load-words.ts';
 import type { Actions, AppStore } from '../store/index.ts';
 
 export interface Speaking {
-  /** Changes the language; tells when it cannot be fetched. */
-  speak(language: Language): Promise<void>;
+  /** Changes the language; tells when it cannot be fetched. Without one: all of the language spoken, or last asked for. */
+  speak(language?: Language): Promise<void>;
 }
 
 export function speakLanguages(store: AppStore, actions: Pick<Actions, 'speak' | 'tell'>): Speaking {
+  let wanted: Language | null = null;
   return {
-    async speak(language) {
+    async speak(language = wanted ?? store.getState().language) {
+      wanted = language;
       try {
-        actions.speak(await loadSpeech(language));
+        const speech = await loadSpeech(language);
+        // Another may have been asked for meanwhile.
+        if (wanted === language) actions.speak(speech);
       } catch {
         const text = store.getState().words.messages.noLanguage(LANGUAGE_NAMES[language]);
         actions.tell({ tone: 'warning', text });

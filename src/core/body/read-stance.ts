@@ -35,7 +35,7 @@ export function checkStance({ measures }: Pick<BodyInput, 'measures'>): Issue[] 
       lacking(
         'wall-alone',
         wall[0],
-        wall.length,
+        [wall.length, LEAST_OF_WALL],
         phrase('body.wall-alone', { count: wall.length, least: LEAST_OF_WALL }),
       ),
     );
@@ -46,7 +46,7 @@ export function checkStance({ measures }: Pick<BodyInput, 'measures'>): Issue[] 
       lacking(
         'height-alone',
         first,
-        0,
+        [0, 1],
         phrase('body.height-alone', { measure: nameOfMeasure(first), needed: nameOfMeasure('waistHeight') }),
       ),
     );
@@ -54,13 +54,18 @@ export function checkStance({ measures }: Pick<BodyInput, 'measures'>): Issue[] 
   return issues;
 }
 
-function lacking(code: string, id: string, measured: number, message: Phrase): Issue {
+function lacking(
+  code: string,
+  id: string,
+  [measured, limit]: readonly [number, number],
+  message: Phrase,
+): Issue {
   return {
     code,
     path: `measures.${id}`,
     severity: 'warning',
     message,
     measured,
-    limit: code === 'wall-alone' ? LEAST_OF_WALL : 1,
+    limit,
   };
 }

@@ -80,7 +80,7 @@ function FileTools() {
         <input
           ref={input}
           type="file"
-          accept=".json,application/json"
+          accept=".json,application/json,.zip,application/zip"
           hidden
           aria-label={words.openFile}
           onChange={(event) => {
